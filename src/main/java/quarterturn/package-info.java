@@ -1,0 +1,4 @@
+@NullMarked
+package quarterturn;
+
+import org.jspecify.annotations.NullMarked;
