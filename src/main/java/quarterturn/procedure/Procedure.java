@@ -1,0 +1,45 @@
+package quarterturn.procedure;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A procedure as read from its file.
+ *
+ * @param id its name, as in {@code start relief}
+ * @param revision counts its author's changes
+ * @param title shown as the stage
+ * @param purpose one sentence
+ * @param tools what to have at hand
+ * @param begin id of the first step
+ * @param retune id of the step that brings the strings to pitch, from which a fresh reading is
+ *     taken
+ * @param reread id of the step that takes one reading again after a break
+ * @param steps by id, in the file's order
+ * @param digest SHA-256 of the file, in hexadecimal
+ */
+public record Procedure(
+    String id,
+    int revision,
+    String title,
+    String purpose,
+    List<String> tools,
+    String begin,
+    String retune,
+    String reread,
+    Map<String, Step> steps,
+    String digest) {
+  public Procedure {
+    tools = List.copyOf(tools);
+    steps = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(steps));
+  }
+
+  /** The step with this id. */
+  public Step step(String id) {
+    Step step = steps.get(id);
+    if (step == null) {
+      throw new IllegalArgumentException("procedure " + this.id + " has no step " + id);
+    }
+    return step;
+  }
+}

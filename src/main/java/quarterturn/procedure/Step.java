@@ -1,0 +1,115 @@
+package quarterturn.procedure;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Turn;
+
+/** One step of a procedure: it does one thing and has an id. */
+public sealed interface Step {
+  String id();
+
+  Words words();
+
+  Mark mark();
+
+  /** Something to do or look at, confirmed when done. */
+  record Tell(String id, Words words, Mark mark, Set<Fact> establishes, Branch.Fork then)
+      implements Step {}
+
+  /** One of named answers, the ordinary one first. */
+  record Choose(String id, Words words, Mark mark, List<Option> options) implements Step {}
+
+  /** One answer of a {@link Choose}. */
+  record Option(String id, String label, Set<Fact> establishes, String go) {}
+
+  /**
+   * A reading.
+   *
+   * @param least smallest plausible value in the quantity's unit
+   * @param most largest plausible value
+   * @param step the gauge's step
+   */
+  record Measure(
+      String id,
+      Words words,
+      Mark mark,
+      Quantity quantity,
+      @Nullable Which which,
+      double least,
+      double most,
+      double step,
+      Branch.Fork then)
+      implements Step {}
+
+  /** A named calculation of {@code craft}; asks nothing and branches on what it found. */
+  record Compute(String id, Words words, Mark mark, Calculation calculation, Branch.Fork then)
+      implements Step {}
+
+  /** What a {@link Compute} works out. */
+  enum Calculation {
+    /** The reading against the window, and the turn it asks for. */
+    ADVICE("advice"),
+    /** What the neck did after the last turn. */
+    RESPONSE("response"),
+    /** The lowest string against the highest, or one reading against the one before it. */
+    COMPARISON("comparison");
+
+    private final String word;
+
+    Calculation(String word) {
+      this.word = word;
+    }
+
+    public String word() {
+      return word;
+    }
+  }
+
+  /** A turn of the truss rod. */
+  record TurnRod(
+      String id, Words words, Mark mark, Amount amount, Turn limit, Map<Feel, String> felt)
+      implements Step {
+    public TurnRod {
+      felt = Map.copyOf(felt);
+    }
+  }
+
+  /** How far a {@link TurnRod} goes. */
+  sealed interface Amount {
+    /** As the advisor says. */
+    record Advised() implements Amount {}
+
+    /** The exact opposite of the last turn. */
+    record Undo() implements Amount {}
+
+    /** A fixed amount, plus tightens. */
+    record Fixed(Turn turn) implements Amount {}
+  }
+
+  /**
+   * A time to let pass.
+   *
+   * @param minutes how long, in minutes
+   * @param rest whether this is the daily rest, which only a technician may lift, with a reason
+   */
+  record Wait(
+      String id,
+      Words words,
+      Mark mark,
+      int minutes,
+      boolean rest,
+      Set<Fact> establishes,
+      String go)
+      implements Step {}
+
+  /** Another procedure, then on. */
+  record Call(String id, Words words, Mark mark, String procedure, String go) implements Step {}
+
+  /** The end, with the work done or left in order. */
+  record Done(String id, Words words, Mark mark, String outcome) implements Step {}
+
+  /** The end, with the instrument given to a repairer. */
+  record HandOver(String id, Words words, Mark mark, String outcome) implements Step {}
+}

@@ -1,0 +1,51 @@
+package quarterturn.procedure;
+
+import quarterturn.craft.Window;
+import quarterturn.unit.Bracket;
+
+/**
+ * How a reading stands to the window, decided on the whole bracket. The first six are exhaustive
+ * and exclude each other; the leaning ones split {@link #UNDECIDED} by the bracket's middle.
+ */
+public enum Verdict {
+  NOT_MEASURED("cannot be measured"),
+  TOUCHES("touches"),
+  BELOW("below target"),
+  IN("in target"),
+  UNDECIDED("undecided"),
+  ABOVE("above target");
+
+  private final String words;
+
+  Verdict(String words) {
+    this.words = words;
+  }
+
+  /** As it follows the quantity in a condition. */
+  public String words() {
+    return words;
+  }
+
+  /** The verdict on a reading that was taken. */
+  public static Verdict of(Bracket reading, Window window) {
+    double slack = 1e-9;
+    if (reading.noGap() && reading.highMm() <= window.lowMm() + slack) {
+      return TOUCHES;
+    }
+    if (reading.highMm() <= window.lowMm() + slack) {
+      return BELOW;
+    }
+    if (reading.lowMm() >= window.highMm() - slack) {
+      return ABOVE;
+    }
+    boolean inside =
+        reading.lowMm() >= window.lowMm() - slack && reading.highMm() <= window.highMm() + slack;
+    return inside ? IN : UNDECIDED;
+  }
+
+  /** Where an undecided reading leans: {@link #BELOW}, {@link #IN} or {@link #ABOVE}. */
+  public static Verdict leaning(Bracket reading, Window window) {
+    double middle = reading.middleMm();
+    return middle < window.lowMm() ? BELOW : middle > window.highMm() ? ABOVE : IN;
+  }
+}

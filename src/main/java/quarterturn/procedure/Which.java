@@ -1,0 +1,17 @@
+package quarterturn.procedure;
+
+/** Which string a reading is taken on. */
+public enum Which {
+  LOWEST("lowest"),
+  HIGHEST("highest");
+
+  private final String word;
+
+  Which(String word) {
+    this.word = word;
+  }
+
+  public String word() {
+    return word;
+  }
+}

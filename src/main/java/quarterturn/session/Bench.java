@@ -1,0 +1,40 @@
+package quarterturn.session;
+
+import java.io.IOException;
+import java.time.Instant;
+
+/** One session as a face sees it: a prompt, an answer, and what is always visible. */
+public interface Bench {
+  /** What is wanted now. Everything that led here is on disk. */
+  Prompt prompt();
+
+  /**
+   * Records the answer and moves on.
+   *
+   * @throws Refused when the prompt does not take it; the prompt stays
+   * @throws IOException when it could not be written; the prompt stays
+   */
+  void answer(Answer answer) throws Refused, IOException;
+
+  /** The instrument, the place in the procedure and the readings and turns so far. */
+  Overview overview();
+
+  /** The session's clock. */
+  Instant now();
+
+  /**
+   * Sets the session's clock, which runs on from there.
+   *
+   * @throws Refused when {@code at} lies before the last event
+   */
+  void setClock(Instant at) throws Refused;
+
+  /**
+   * Records that the person leaves, and says in what state the instrument is being left ("rod
+   * turned, strings not yet back at pitch").
+   */
+  String leave() throws IOException;
+
+  /** In what state the instrument would be left now. */
+  String standing();
+}

@@ -1,0 +1,63 @@
+package quarterturn.session;
+
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Which;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/**
+ * What every face keeps in view.
+ *
+ * @param session the session's name, to resume it by
+ * @param instrument the instrument's name, or the kind's where it has none
+ * @param kind null until chosen
+ * @param window null until the kind and style are chosen
+ * @param source where the window comes from, or null
+ * @param stage the procedure's title
+ * @param parts the parts of the procedure in order
+ * @param part index of the part that is now
+ * @param trail readings and turns so far, oldest first
+ * @param net where the rod stands from as found, plus is tighter
+ * @param today how much was turned in the last 24 hours, either way added up
+ * @param rodPlace option chosen for the place of the rod nut, or null
+ */
+public record Overview(
+    String session,
+    String instrument,
+    @Nullable Kind kind,
+    @Nullable Window window,
+    @Nullable String source,
+    Role role,
+    String stage,
+    List<String> parts,
+    int part,
+    List<Entry> trail,
+    Turn net,
+    Turn today,
+    @Nullable String rodPlace) {
+  public Overview {
+    parts = List.copyOf(parts);
+    trail = List.copyOf(trail);
+  }
+
+  /** A reading or a turn. */
+  public sealed interface Entry {
+    Instant at();
+
+    /**
+     * A relief reading.
+     *
+     * @param stale whether a turn or a break has spoiled it
+     */
+    record Reading(Instant at, Which which, Bracket bracket, boolean stale) implements Entry {}
+
+    /** A rod turn, plus tightened. */
+    record Turned(Instant at, Turn turn, Feel feel) implements Entry {}
+  }
+}

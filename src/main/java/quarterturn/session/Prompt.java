@@ -1,0 +1,107 @@
+package quarterturn.session;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Hazard;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Which;
+import quarterturn.unit.Turn;
+
+/**
+ * What the engine wants next. Whatever answers prompts is a face: a screen, a typed line, a script,
+ * a simulated neck.
+ */
+public sealed interface Prompt {
+  Said said();
+
+  /** Do this, then confirm. Answered by {@link Answer.Confirmed}. */
+  record Tell(Said said) implements Prompt {}
+
+  /** A hazard, accepted with its own key. Answered by {@link Answer.Confirmed}. */
+  record Caution(Said said, Hazard hazard) implements Prompt {}
+
+  /** Answered by {@link Answer.Chose}; the ordinary answer stands first. */
+  record Choose(Said said, List<Option> options) implements Prompt {
+    public Choose {
+      options = List.copyOf(options);
+    }
+  }
+
+  /** One answer of a {@link Choose}. */
+  record Option(String id, String label) {}
+
+  /**
+   * Answered by {@link Answer.Measured}, {@link Answer.Value} (for a quantity that is one number)
+   * or {@link Answer.CannotMeasure}.
+   *
+   * @param held frets held down, empty where none is
+   * @param readAt fret over which the gap is read, 0 where none is
+   * @param which lowest or highest string, null where none is
+   * @param string the note of that string, or null
+   * @param step the gauge's step in the quantity's unit
+   */
+  record Measure(
+      Said said,
+      Quantity quantity,
+      List<Integer> held,
+      int readAt,
+      @Nullable Which which,
+      @Nullable String string,
+      double step)
+      implements Prompt {
+    public Measure {
+      held = List.copyOf(held);
+    }
+  }
+
+  /**
+   * Turn the rod, now. Answered by {@link Answer.Turned} or {@link Answer.Undo}.
+   *
+   * @param turn how far; plus tightens
+   * @param limit the most between two readings
+   * @param expected what the reading should show afterwards, or null where nothing can be expected
+   * @param canUndo whether the last turn may be taken back instead
+   */
+  record TurnRod(Said said, Turn turn, Turn limit, @Nullable Expected expected, boolean canUndo)
+      implements Prompt {
+    /** "tighten" or "loosen". */
+    public String direction() {
+      return turn.turns() > 0 ? "tighten" : "loosen";
+    }
+  }
+
+  /**
+   * A range of relief in millimetres that a turn should lead to.
+   *
+   * @param lowMm minus infinity where the string may still touch
+   */
+  record Expected(double lowMm, double highMm) {}
+
+  /**
+   * Wait. Answered by {@link Answer.Waited}.
+   *
+   * @param from when the waiting began
+   * @param until when it is over
+   * @param rest whether this is the daily rest, for which the program may be closed
+   * @param mayLift whether this role may end it early, with a reason
+   */
+  record Wait(Said said, Instant from, Instant until, boolean rest, boolean mayLift)
+      implements Prompt {
+    public Duration length() {
+      return Duration.between(from, until);
+    }
+  }
+
+  /** The end: done, or left in good order. Nothing to answer. */
+  record Done(Said said, String outcome) implements Prompt {}
+
+  /** The end: for a repairer. Nothing to answer. */
+  record HandOver(Said said, String outcome) implements Prompt {}
+
+  /** Whether the session has ended. */
+  default boolean ended() {
+    return this instanceof Done || this instanceof HandOver;
+  }
+}

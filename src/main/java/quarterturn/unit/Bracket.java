@@ -1,0 +1,87 @@
+package quarterturn.unit;
+
+/**
+ * A reading by thickness gauges: the gap is at least {@code lowMm} and at most {@code highMm}.
+ *
+ * <p>{@code lowMm} is minus infinity where no gap was found (the string touches, or even the
+ * thinnest leaf lifts it), since a back-bowed neck shows no size. {@code highMm} is plus infinity
+ * where even the thickest leaf passes. Millimetres throughout; {@link BracketParser} reads typed
+ * ones.
+ */
+public record Bracket(double lowMm, double highMm) {
+  public Bracket {
+    if (Double.isNaN(lowMm) || Double.isNaN(highMm) || lowMm > highMm) {
+      throw new NotUnderstood(
+          "the leaf that passes must be thinner than the leaf that lifts the string");
+    }
+    if (lowMm == Double.POSITIVE_INFINITY || highMm == Double.NEGATIVE_INFINITY) {
+      throw new NotUnderstood("a reading needs a leaf that passes or a leaf that lifts");
+    }
+    if (Double.isInfinite(lowMm) && Double.isInfinite(highMm)) {
+      throw new NotUnderstood("a reading needs a leaf that passes or a leaf that lifts");
+    }
+  }
+
+  /** The string rests on the fret: straight or bowed back, by an unknown amount. */
+  public static Bracket touches() {
+    return new Bracket(Double.NEGATIVE_INFINITY, 0);
+  }
+
+  /** Even a leaf of {@code mm} passes and none thicker was tried. */
+  public static Bracket passes(double mm) {
+    return new Bracket(mm, Double.POSITIVE_INFINITY);
+  }
+
+  /** Even a leaf of {@code mm} lifts the string and none thinner was tried. */
+  public static Bracket lifts(double mm) {
+    return new Bracket(Double.NEGATIVE_INFINITY, mm);
+  }
+
+  /** One number, with the gauge's step around it: half a step to either side. */
+  public static Bracket around(double mm, double step) {
+    return new Bracket(mm - step / 2, mm + step / 2);
+  }
+
+  /** Whether no gap was found, so that its size (and any back bow) stays unknown. */
+  public boolean noGap() {
+    return Double.isInfinite(lowMm);
+  }
+
+  /** Whether the gap is larger than the thickest leaf. */
+  public boolean beyondGauge() {
+    return Double.isInfinite(highMm);
+  }
+
+  /** Whether both bounds are known. */
+  public boolean bounded() {
+    return !noGap() && !beyondGauge();
+  }
+
+  /** Half way between the bounds; for an open bracket the bound that is known. */
+  public double middleMm() {
+    return noGap() ? highMm : beyondGauge() ? lowMm : (lowMm + highMm) / 2;
+  }
+
+  /** Distance between the bounds, infinite for an open bracket. */
+  public double widthMm() {
+    return highMm - lowMm;
+  }
+
+  /** "0.30 to 0.35 mm", "touches (no gap)", "under 0.05 mm", "over 1.00 mm". */
+  @Override
+  public String toString() {
+    if (noGap()) {
+      return highMm <= 0 ? "touches (no gap)" : "under " + digits(highMm) + " mm";
+    }
+    if (beyondGauge()) {
+      return "over " + digits(lowMm) + " mm";
+    }
+    return digits(lowMm) + " to " + digits(highMm) + " mm";
+  }
+
+  /** Two decimals, or three where the bound was given finer (a half step, thousandths). */
+  private static String digits(double mm) {
+    boolean coarse = Math.abs(mm * 100 - Math.rint(mm * 100)) < 1e-6;
+    return Decimals.print(mm, coarse ? 2 : 3);
+  }
+}

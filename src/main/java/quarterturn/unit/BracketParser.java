@@ -1,0 +1,124 @@
+package quarterturn.unit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads a typed gauge reading into a {@link Bracket}.
+ *
+ * <ul>
+ *   <li>{@code 0.30 passes 0.35 lifts}, either half alone, and {@code p}/{@code l} for short
+ *   <li>{@code 0.30..0.35}, {@code 0.30-0.35} or {@code 0.30 to 0.35}
+ *   <li>{@code 0.30}: the leaf just drags; the gauge's step is put around it
+ *   <li>{@code touches}: no gap at all
+ *   <li>{@code card}: a bank card in place of a leaf, in any of these
+ *   <li>inches and thousandths: {@code .012 in passes .014 in lifts}, {@code 12..14 thou}
+ * </ul>
+ */
+public final class BracketParser {
+  /**
+   * A bank card's thickness with its limits: ISO/IEC 7810 ID-1, 0.76 mm plus or minus 0.08 mm. A
+   * card that passes proves only the least it may be; one that lifts, only the most.
+   */
+  public static final Bracket CARD = new Bracket(0.68, 0.84);
+
+  private static final String SIZE =
+      "(card|[-+]?(?:\\d+\\s*/\\s*\\d+|\\d*[.,]?\\d+)\\s*(?:mm|inches|inch|in|\"|''|″|thou|mil)?)";
+  private static final Pattern GAUGED =
+      Pattern.compile(SIZE + "\\s*(passes|pass|p|goes|lifts|lift|l|stops)\\b[\\s,;]*");
+  private static final Pattern RANGE = Pattern.compile(SIZE + "\\s*(?:\\.\\.|to|-|–)\\s*" + SIZE);
+  private static final Pattern UNIT = Pattern.compile("(mm|inches|inch|in|\"|''|″|thou|mil)\\s*$");
+
+  private BracketParser() {}
+
+  /**
+   * Reads {@code typed}.
+   *
+   * @param stepMm the gauge's step, put around a single number
+   * @throws NotUnderstood with the spellings that are understood
+   */
+  public static Bracket parse(String typed, double stepMm) {
+    String text = typed.strip().toLowerCase(Locale.ROOT);
+    if (text.matches("touch(es|ing)?|t|no gap|rests|none")) {
+      return Bracket.touches();
+    }
+    Matcher range = RANGE.matcher(text);
+    if (range.matches()) {
+      String unit = unitOf(range.group(2));
+      return new Bracket(low(withUnit(range.group(1), unit)), high(range.group(2)));
+    }
+    if (text.matches(SIZE)) {
+      if (text.equals("card")) {
+        return CARD;
+      }
+      return around(text, stepMm);
+    }
+    return gauged(typed, text);
+  }
+
+  private static Bracket around(String text, double stepMm) {
+    double mm = Length.parse(text).mm();
+    if (mm < 0) {
+      throw new NotUnderstood("a gap cannot be negative; if the string rests, type touches");
+    }
+    return mm == 0 ? Bracket.touches() : Bracket.around(mm, Math.min(stepMm, 2 * mm));
+  }
+
+  private static Bracket gauged(String typed, String text) {
+    List<String> passes = new ArrayList<>();
+    List<String> lifts = new ArrayList<>();
+    Matcher m = GAUGED.matcher(text);
+    int end = 0;
+    while (end < text.length() && m.find(end) && m.start() == end) {
+      boolean lifting = m.group(2).startsWith("l") || m.group(2).equals("stops");
+      (lifting ? lifts : passes).add(m.group(1));
+      end = m.end();
+    }
+    if (end < text.length() || passes.size() > 1 || lifts.size() > 1 || text.isEmpty()) {
+      throw no(typed);
+    }
+    if (passes.isEmpty()) {
+      return Bracket.lifts(high(lifts.get(0)));
+    }
+    if (lifts.isEmpty()) {
+      return Bracket.passes(low(passes.get(0)));
+    }
+    return new Bracket(low(passes.get(0)), high(lifts.get(0)));
+  }
+
+  private static double low(String size) {
+    return notNegative(size.equals("card") ? CARD.lowMm() : Length.parse(size).mm());
+  }
+
+  private static double high(String size) {
+    return notNegative(size.equals("card") ? CARD.highMm() : Length.parse(size).mm());
+  }
+
+  private static double notNegative(double mm) {
+    if (mm < 0) {
+      throw new NotUnderstood("a gap cannot be negative; if the string rests, type touches");
+    }
+    return mm;
+  }
+
+  /** In "12..14 thou" the unit stands once, after the second number, and holds for both. */
+  private static String withUnit(String size, String unit) {
+    return size.equals("card") || !unitOf(size).isEmpty() ? size : size + " " + unit;
+  }
+
+  private static String unitOf(String size) {
+    Matcher m = UNIT.matcher(size);
+    return m.find() ? m.group(1) : "";
+  }
+
+  private static NotUnderstood no(String typed) {
+    return new NotUnderstood(
+        "\""
+            + Printable.of(typed)
+            + "\" is not a reading; type for example: 0.30 passes 0.35 lifts, or 0.30..0.35, or"
+            + " 0.30, or touches");
+  }
+}

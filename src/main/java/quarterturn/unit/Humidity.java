@@ -1,0 +1,33 @@
+package quarterturn.unit;
+
+import java.util.Locale;
+
+/** Relative humidity in percent, 0 to 100. */
+public record Humidity(double percent) {
+  public Humidity {
+    if (!(percent >= 0 && percent <= 100)) {
+      throw new NotUnderstood("relative humidity lies between 0 and 100 %, not " + percent);
+    }
+  }
+
+  /**
+   * Reads {@code 48}, {@code 48 %} or {@code 48 rh}.
+   *
+   * @throws NotUnderstood with the spellings that are understood
+   */
+  public static Humidity parse(String typed) {
+    String number =
+        typed.strip().toLowerCase(Locale.ROOT).replaceAll("\\s*(%|rh|% rh)$", "").replace(',', '.');
+    if (!number.matches("\\d{1,3}(\\.\\d{0,4})?")) {
+      throw new NotUnderstood(
+          "\"" + Printable.of(typed) + "\" is not a humidity; type for example 48 or 48 %");
+    }
+    return new Humidity(Double.parseDouble(number));
+  }
+
+  /** To the whole percent, which is all a room hygrometer can answer for. */
+  @Override
+  public String toString() {
+    return Decimals.print(percent, 0) + " %";
+  }
+}

@@ -1,0 +1,93 @@
+package quarterturn.unit;
+
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A length, kept in millimetres.
+ *
+ * <p>{@link #parse} takes what people type: {@code 0.3}, {@code 0,30 mm}, {@code .012"}, {@code 12
+ * thou}, {@code 1/64 in}, {@code 34in}. A bare number is millimetres.
+ */
+public record Length(double mm) implements Comparable<Length> {
+  /** Exact since 1959: one inch is 25.4 mm. */
+  public static final double MM_PER_INCH = 25.4;
+
+  private static final Pattern TYPED =
+      Pattern.compile(
+          "([-+]?)(?:(\\d{1,4})\\s*/\\s*(\\d{1,4})|(\\d{0,6}(?:[.,]\\d{0,9})?))\\s*"
+              + "(mm|cm|m|in|inch|inches|\"|''|″|thou|mil)?");
+
+  public Length {
+    if (!Double.isFinite(mm)) {
+      throw new IllegalArgumentException("a length must be a finite number of millimetres");
+    }
+  }
+
+  public static Length mm(double mm) {
+    return new Length(mm);
+  }
+
+  public static Length inches(double inches) {
+    return new Length(inches * MM_PER_INCH);
+  }
+
+  /**
+   * Reads a typed length.
+   *
+   * @throws NotUnderstood with the spellings that are understood
+   */
+  public static Length parse(String typed) {
+    Matcher m = TYPED.matcher(typed.strip().toLowerCase(Locale.ROOT));
+    if (!m.matches()) {
+      throw no(typed);
+    }
+    double number;
+    if (m.group(2) != null) {
+      double below = Double.parseDouble(m.group(3));
+      if (below == 0) {
+        throw no(typed);
+      }
+      number = Double.parseDouble(m.group(2)) / below;
+    } else {
+      String digits = m.group(4).replace(',', '.');
+      if (digits.isEmpty() || digits.equals(".")) {
+        throw no(typed);
+      }
+      number = Double.parseDouble(digits);
+    }
+    double signed = "-".equals(m.group(1)) ? -number : number;
+    String unit = m.group(5) == null ? "mm" : m.group(5);
+    return switch (unit) {
+      case "mm" -> mm(signed);
+      case "cm" -> mm(signed * 10);
+      case "m" -> mm(signed * 1000);
+      case "thou", "mil" -> inches(signed / 1000);
+      default -> inches(signed);
+    };
+  }
+
+  private static NotUnderstood no(String typed) {
+    return new NotUnderstood(
+        "\""
+            + Printable.of(typed)
+            + "\" is not a length; type for example 0.30, 0.30 mm, .012\", 12 thou or 1/64 in");
+  }
+
+  /** In inches. */
+  public double inches() {
+    return mm / MM_PER_INCH;
+  }
+
+  @Override
+  public int compareTo(Length other) {
+    return Double.compare(mm, other.mm);
+  }
+
+  /** With as many digits as it has, in millimetres; {@link #parse} reads it back. */
+  @Override
+  public String toString() {
+    return Decimals.plain(mm) + " mm";
+  }
+}

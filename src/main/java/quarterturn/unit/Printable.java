@@ -1,0 +1,31 @@
+package quarterturn.unit;
+
+/** Makes text safe to show: control characters never reach a terminal. */
+public final class Printable {
+  private Printable() {}
+
+  /**
+   * {@code text} with every control, format, surrogate and line-separator character replaced by
+   * U+FFFD. Line breaks count as control characters here: show text line by line.
+   */
+  public static String of(String text) {
+    StringBuilder out = new StringBuilder(text.length());
+    text.codePoints().map(c -> shown(c) ? c : 0xFFFD).forEach(out::appendCodePoint);
+    return out.toString();
+  }
+
+  /** Whether the code point may be sent to a terminal as it is. */
+  public static boolean shown(int codePoint) {
+    return switch (Character.getType(codePoint)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.SURROGATE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR,
+          Character.PRIVATE_USE,
+          Character.UNASSIGNED ->
+          false;
+      default -> true;
+    };
+  }
+}

@@ -1,0 +1,117 @@
+package quarterturn.unit;
+
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * An amount of rotation, in whole turns. For the rod, plus tightens and minus loosens.
+ *
+ * <p>{@link #parse} takes {@code 1/8}, {@code 1/8 turn}, {@code 0.125}, {@code 45 deg}.
+ */
+public record Turn(double turns) implements Comparable<Turn> {
+  public static final Turn NONE = new Turn(0);
+  public static final Turn SIXTEENTH = new Turn(1 / 16.0);
+  public static final Turn EIGHTH = new Turn(1 / 8.0);
+  public static final Turn QUARTER = new Turn(1 / 4.0);
+
+  private static final Pattern TYPED =
+      Pattern.compile(
+          "([-+]?)(?:(\\d{1,3})\\s*/\\s*(\\d{1,3})|(\\d{0,4}(?:[.,]\\d{0,9})?))\\s*"
+              + "(turn|turns|deg|degrees|°)?");
+
+  public Turn {
+    if (!Double.isFinite(turns)) {
+      throw new IllegalArgumentException("a turn must be a finite number");
+    }
+  }
+
+  /**
+   * Reads a typed turn.
+   *
+   * @throws NotUnderstood with the spellings that are understood
+   */
+  public static Turn parse(String typed) {
+    Matcher m = TYPED.matcher(typed.strip().toLowerCase(Locale.ROOT));
+    if (!m.matches()) {
+      throw no(typed);
+    }
+    double number;
+    if (m.group(2) != null) {
+      double below = Double.parseDouble(m.group(3));
+      if (below == 0) {
+        throw no(typed);
+      }
+      number = Double.parseDouble(m.group(2)) / below;
+    } else {
+      String digits = m.group(4).replace(',', '.');
+      if (digits.isEmpty() || digits.equals(".")) {
+        throw no(typed);
+      }
+      number = Double.parseDouble(digits);
+    }
+    String unit = m.group(5) == null ? "turn" : m.group(5);
+    double turns = unit.startsWith("turn") ? number : number / 360;
+    return new Turn("-".equals(m.group(1)) ? -turns : turns);
+  }
+
+  private static NotUnderstood no(String typed) {
+    return new NotUnderstood(
+        "\""
+            + Printable.of(typed)
+            + "\" is not a part of a turn; type for example 1/8, 0.125 or 45 deg");
+  }
+
+  public Turn plus(Turn other) {
+    return new Turn(turns + other.turns);
+  }
+
+  public Turn opposite() {
+    return new Turn(turns == 0 ? 0 : -turns);
+  }
+
+  /** The same amount without its direction. */
+  public Turn size() {
+    return new Turn(Math.abs(turns));
+  }
+
+  /** Whether this is as much as {@code other} or more, within a thousandth of a turn. */
+  public boolean atLeast(Turn other) {
+    return turns >= other.turns - 0.001;
+  }
+
+  public double degrees() {
+    return turns * 360;
+  }
+
+  @Override
+  public int compareTo(Turn other) {
+    return Double.compare(turns, other.turns);
+  }
+
+  /** Without direction, as a fraction where it is one: "1/8 turn", "3/16 turn", "1 turn". */
+  @Override
+  public String toString() {
+    double size = Math.abs(turns);
+    for (int below : new int[] {1, 2, 4, 8, 16, 32}) {
+      double above = size * below;
+      if (Math.abs(above - Math.rint(above)) < 1e-6) {
+        return fraction((int) Math.rint(above), below);
+      }
+    }
+    return Decimals.plain(size) + " turn";
+  }
+
+  private static String fraction(int above, int below) {
+    if (above == 0) {
+      return "no turn";
+    }
+    int whole = above / below;
+    int rest = above % below;
+    String part = rest == 0 ? "" : rest + "/" + below;
+    if (whole == 0) {
+      return part + " turn";
+    }
+    return whole + (rest == 0 ? "" : " " + part) + (whole == 1 && rest == 0 ? " turn" : " turns");
+  }
+}

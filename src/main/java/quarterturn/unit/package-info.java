@@ -1,0 +1,7 @@
+/**
+ * Floor 1: the quantities of the trade, as people type them and as they may honestly be printed.
+ */
+@NullMarked
+package quarterturn.unit;
+
+import org.jspecify.annotations.NullMarked;
