@@ -1,0 +1,172 @@
+package quarterturn.session;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Style;
+import quarterturn.procedure.Which;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/**
+ * Something that happened. A session is the fold of its events; each is on disk before the next
+ * prompt is shown, and none is ever changed.
+ */
+public sealed interface Event {
+  Instant at();
+
+  /**
+   * The session began.
+   *
+   * @param procedure its id
+   * @param revision its revision
+   * @param digest SHA-256 of its file
+   * @param instrument the instrument's name, or null
+   * @param kind id of the kind, or null when it is yet to be chosen
+   * @param style null when it is yet to be chosen
+   * @param jointFret this instrument's own joint fret, or null for the kind's
+   * @param past turns and readings of this neck from earlier sessions, oldest first
+   */
+  record Started(
+      Instant at,
+      String procedure,
+      int revision,
+      String digest,
+      Role role,
+      @Nullable String instrument,
+      @Nullable String kind,
+      @Nullable Style style,
+      @Nullable Integer jointFret,
+      List<Past> past)
+      implements Event {
+    public Started {
+      past = List.copyOf(past);
+    }
+  }
+
+  /**
+   * A turn from an earlier session on the same neck.
+   *
+   * @param turn plus tightened
+   * @param before the reading before it, or null
+   * @param after the reading after it, or null
+   */
+  record Past(Instant at, Turn turn, @Nullable Bracket before, @Nullable Bracket after) {}
+
+  /** A hazard was shown and accepted before a step. */
+  record Accepted(Instant at, String step, String hazard) implements Event {}
+
+  /** A step was confirmed as done. */
+  record Told(Instant at, String step) implements Event {}
+
+  /** An option was chosen. */
+  record Chose(Instant at, String step, String option) implements Event {}
+
+  /**
+   * A reading with its convention.
+   *
+   * @param quantity what was read
+   * @param which the string, or null
+   * @param string the string's note, or null
+   * @param held frets held
+   * @param readAt fret read at, 0 where none
+   * @param step the gauge's step
+   * @param bracket the reading, or null where it is one number or could not be taken
+   * @param value the number, or null
+   */
+  record Read(
+      Instant at,
+      String step,
+      Quantity quantity,
+      @Nullable Which which,
+      @Nullable String string,
+      List<Integer> held,
+      int readAt,
+      double gaugeStep,
+      @Nullable Bracket bracket,
+      @Nullable Double value)
+      implements Event {
+    public Read {
+      held = List.copyOf(held);
+    }
+
+    /** Whether it could not be measured. */
+    public boolean missing() {
+      return bracket == null && value == null;
+    }
+  }
+
+  /**
+   * A turn is about to be shown. Written before it is, so that a break inside a turn is known.
+   *
+   * @param turn how far, plus tightens
+   */
+  record Offered(Instant at, String step, Turn turn) implements Event {}
+
+  /** At a turn, the last turn is to be taken back instead. */
+  record UndoAsked(Instant at, String step) implements Event {}
+
+  /** The rod was turned; plus tightened. */
+  record Turned(Instant at, String step, Turn turn, Feel feel) implements Event {}
+
+  /**
+   * After a break inside a turn, what the person said about it.
+   *
+   * @param turned what was turned, plus tightened; zero where it was not
+   * @param sure false where the person could not tell; it is counted, and nothing is learned from
+   *     it
+   */
+  record Recalled(Instant at, String step, Turn turned, boolean sure) implements Event {}
+
+  /** A wait began. */
+  record WaitBegan(Instant at, String step, Instant until) implements Event {}
+
+  /**
+   * A wait is over.
+   *
+   * @param reason why it was ended early, or null where the time had passed
+   */
+  record Waited(Instant at, String step, @Nullable String reason) implements Event {}
+
+  /** The last answer is withdrawn and asked again; the answer that follows is the correction. */
+  record Corrected(Instant at, String step) implements Event {}
+
+  /** The person left; {@code standing} is the state the instrument was left in. */
+  record Left(Instant at, String standing) implements Event {}
+
+  /** The session was taken up again. */
+  record Resumed(Instant at) implements Event {}
+
+  /**
+   * The session ended.
+   *
+   * @param handOver whether the instrument goes to a repairer
+   * @param outcome a word for it
+   * @param why one sentence
+   */
+  record Ended(Instant at, String step, boolean handOver, String outcome, String why)
+      implements Event {}
+
+  /** The names of the kinds of event in a journal. */
+  Map<String, Class<? extends Event>> NAMES =
+      Map.ofEntries(
+          Map.entry("started", Started.class),
+          Map.entry("accepted", Accepted.class),
+          Map.entry("told", Told.class),
+          Map.entry("chose", Chose.class),
+          Map.entry("read", Read.class),
+          Map.entry("offered", Offered.class),
+          Map.entry("undo-asked", UndoAsked.class),
+          Map.entry("turned", Turned.class),
+          Map.entry("recalled", Recalled.class),
+          Map.entry("wait-began", WaitBegan.class),
+          Map.entry("waited", Waited.class),
+          Map.entry("corrected", Corrected.class),
+          Map.entry("left", Left.class),
+          Map.entry("resumed", Resumed.class),
+          Map.entry("ended", Ended.class));
+}
