@@ -6,7 +6,11 @@ import quarterturn.unit.Turn;
 
 /** Chooses the next turn of a rod. Pure: the same question gets the same answer. */
 public interface Advisor {
+  /** The turn that serves best. */
   Advice advise(Question question);
+
+  /** Where the relief should stand after {@code turn}, whether or not it was advised. */
+  Range expect(Question question, Turn turn);
 
   /**
    * What is known.

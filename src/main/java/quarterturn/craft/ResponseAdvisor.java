@@ -19,32 +19,34 @@ import quarterturn.unit.Turn;
 public final class ResponseAdvisor implements Advisor {
   @Override
   public Advice advise(Question q) {
-    Bracket reading = q.reading();
-    double error = reading.middleMm() - q.window().middleMm();
-    RodResponse response = RodResponse.of(q.prior(), q.moves());
-    if (inside(reading, q.window()) || q.most().turns() < Turn.SIXTEENTH.turns() - 1e-9) {
-      return new Advice(
-          Turn.NONE, reading.lowMm(), reading.highMm(), "The reading stands in the window.");
+    double error = q.reading().middleMm() - q.window().middleMm();
+    if (inside(q.reading(), q.window()) || q.most().turns() < Turn.SIXTEENTH.turns() - 1e-9) {
+      return new Advice(Turn.NONE, "The reading stands in the window.");
     }
-    double wanted = Math.abs(error) / response.mmPerQuarter() / 4;
-    double most = Math.floor(q.most().turns() * 16 + 1e-9) / 16;
-    double size = Math.max(1 / 16.0, Math.min(most, Math.floor(wanted * 16 + 1e-9) / 16));
+    RodResponse response = RodResponse.of(q.prior(), q.moves());
+    double wanted = sixteenths(Math.abs(error) / response.mmPerQuarter() / 4);
+    double size = Math.max(1 / 16.0, Math.min(sixteenths(q.most().turns()), wanted));
     Turn turn = new Turn(error > 0 ? size : -size);
-    return expect(q, turn, response);
+    return new Advice(turn, why(q, turn, response));
   }
 
-  private static boolean inside(Bracket reading, Window window) {
-    return reading.lowMm() >= window.lowMm() - 1e-9 && reading.highMm() <= window.highMm() + 1e-9;
-  }
-
-  private static Advice expect(Question q, Turn turn, RodResponse response) {
+  @Override
+  public Range expect(Question q, Turn turn) {
+    RodResponse response = RodResponse.of(q.prior(), q.moves());
     double quarters = turn.turns() * 4;
     double slow = response.mmPerQuarter() * Math.exp(-response.sigma());
     double fast = response.mmPerQuarter() * Math.exp(response.sigma());
     double low = q.reading().lowMm() - quarters * (quarters > 0 ? fast : slow);
     double high = q.reading().highMm() - quarters * (quarters > 0 ? slow : fast);
-    double shownLow = low <= 0 ? Double.NEGATIVE_INFINITY : low;
-    return new Advice(turn, shownLow, Math.max(high, 0), why(q, turn, response));
+    return new Range(low <= 0 ? Double.NEGATIVE_INFINITY : low, Math.max(high, 0));
+  }
+
+  private static double sixteenths(double turns) {
+    return Math.floor(turns * 16 + 1e-9) / 16;
+  }
+
+  private static boolean inside(Bracket reading, Window window) {
+    return reading.lowMm() >= window.lowMm() - 1e-9 && reading.highMm() <= window.highMm() + 1e-9;
   }
 
   private static String why(Question q, Turn turn, RodResponse response) {
@@ -57,7 +59,7 @@ public final class ResponseAdvisor implements Advisor {
             ? "How far this neck moves is not known yet; most move about "
                 + Decimals.print(q.prior().mmPerQuarter(), 2)
                 + " mm for a quarter turn."
-            : "This neck has moved about "
+            : "Going by its turns so far, this neck moves about "
                 + Decimals.print(response.mmPerQuarter(), 2)
                 + " mm for a quarter turn.";
     return move + " " + source;
