@@ -3,14 +3,11 @@ package quarterturn.session;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Advisor;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Step;
-import quarterturn.unit.Turn;
 
 /**
  * The engine: a pure function from what has happened to what is wanted next, and from an answer to
@@ -117,15 +114,5 @@ public final class Engine {
 
   private static Overview.Entry entry(TurnMade made) {
     return new Overview.Entry.Turned(made.at(), made.turn(), made.feel());
-  }
-
-  /** The step that the present place names, for tests of procedures. */
-  @Nullable Step present(State state) {
-    return state.places.isEmpty() ? null : fold.step(state);
-  }
-
-  /** The most the limits allow between two readings. */
-  Turn perReading() {
-    return library.limits().perReading();
   }
 }
