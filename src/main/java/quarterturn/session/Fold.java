@@ -188,7 +188,7 @@ final class Fold {
       // The daily rest the limits put before a turn: afterwards the neck is read anew.
       state.restLifted = waited.reason() == null ? state.restLifted : waited.at();
       state.spoil();
-      arrive(state, waited.at(), null);
+      arrive(state, waited.at());
       return;
     }
     Step.Wait wait = expect(state, waited.step(), Step.Wait.class);
@@ -250,7 +250,7 @@ final class Fold {
     if (state.kind != null && state.style != null && state.places.isEmpty()) {
       Procedure procedure = library.procedure(state.started.procedure());
       state.places = List.of(new Place(procedure.id(), procedure.begin()));
-      arrive(state, state.last, null);
+      arrive(state, state.last);
     }
   }
 
@@ -265,15 +265,16 @@ final class Fold {
 
   private void go(State state, String step, Instant at) {
     state.move(new Place(state.place().procedure(), step));
-    arrive(state, at, null);
+    arrive(state, at);
   }
 
   /** Enters the present step and walks on through those that ask nothing. */
-  private void arrive(State state, Instant at, Event.@Nullable Read just) {
+  private void arrive(State state, Instant at) {
     for (int silent = 0; silent < MOST_SILENT; silent++) {
       Place place = state.place();
       String key = key(place.procedure(), place.step());
       state.reached = state.with(state.reached, key, state.reached.getOrDefault(key, 0) + 1);
+      state.path = state.with(state.path, place);
       Place next = onward(state, at);
       if (next == null) {
         return;

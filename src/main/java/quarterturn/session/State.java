@@ -26,6 +26,9 @@ final class State {
   List<Place> places = List.of();
 
   Map<String, Integer> reached = Map.of();
+
+  /** Every step entered, in order, those that ask nothing included. */
+  List<Place> path = List.of();
   Map<String, String> chosen = Map.of();
   List<Reading> readings = List.of();
   List<TurnMade> turns = List.of();
@@ -67,6 +70,7 @@ final class State {
     this.style = from.style;
     this.places = from.places;
     this.reached = from.reached;
+    this.path = from.path;
     this.chosen = from.chosen;
     this.readings = from.readings;
     this.turns = from.turns;
