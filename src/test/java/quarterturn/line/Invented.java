@@ -124,6 +124,23 @@ public final class Invented {
         said("rest", "The rod rests."), BEGAN, BEGAN.plus(Duration.ofHours(24)), true, true);
   }
 
+  public static Prompt.Tell curve() {
+    return new Prompt.Tell(said("look", "Compare.", null, Picture.CURVE));
+  }
+
+  public static Prompt.Tell noted() {
+    return new Prompt.Tell(
+        new Said(
+            "demo",
+            "take-off-key",
+            "The key",
+            "Take the key out.\nRetune all strings.",
+            null,
+            List.of(WHIP),
+            Picture.KEY,
+            List.of("The relief reading is stale now.")));
+  }
+
   public static Prompt.Done done() {
     return new Prompt.Done(said("end", "The relief stands in the window."), "in window");
   }
