@@ -15,6 +15,9 @@ final class Amounts {
   private static final Pattern TIME = Pattern.compile("(\\d{1,4}) ?(min|h|days?)");
   private static final Pattern RANGE = Pattern.compile("(.+?)\\.\\.(.+?)(?:\\s*(mm|in|thou|%))");
 
+  /** No amount needs more letters; the patterns above need not cope with more either. */
+  private static final int LONGEST = 40;
+
   private Amounts() {}
 
   /** The least and the most of a range. */
@@ -26,6 +29,7 @@ final class Amounts {
    * @throws NotUnderstood when it is none, lacks its unit or has another's
    */
   static double of(Quantity quantity, String text) {
+    limit(text);
     return switch (quantity) {
       case RELIEF -> length(text, "relief").mm();
       case HUMIDITY -> percent(text);
@@ -38,6 +42,7 @@ final class Amounts {
    * @throws NotUnderstood when it is none or its ends are not in order
    */
   static Range range(Quantity quantity, String text) {
+    limit(text);
     Matcher m = RANGE.matcher(text);
     if (!m.matches()) {
       throw new NotUnderstood(
@@ -57,6 +62,7 @@ final class Amounts {
    * @param what what it measures, for the message
    */
   static Length length(String text, String what) {
+    limit(text);
     Matcher m = LENGTH.matcher(text);
     if (!m.matches()) {
       throw new NotUnderstood(
@@ -83,6 +89,7 @@ final class Amounts {
 
   /** {@code 1/8 turn} or {@code 45 deg}: more than nothing. */
   static Turn turn(String text) {
+    limit(text);
     if (!TURN.matcher(text).matches()) {
       throw new NotUnderstood(
           Quote.of(text) + " is no part of a turn; write for example 1/8 turn or 45 deg");
@@ -96,6 +103,7 @@ final class Amounts {
 
   /** {@code 10 min}, {@code 24 h} or {@code 2 days}, in minutes: more than nothing. */
   static int minutes(String text) {
+    limit(text);
     Matcher m = TIME.matcher(text);
     int number = m.matches() ? Integer.parseInt(m.group(1)) : 0;
     if (number == 0) {
@@ -107,6 +115,12 @@ final class Amounts {
       case "h" -> number * 60;
       default -> number * 60 * 24;
     };
+  }
+
+  private static void limit(String text) {
+    if (text.length() > LONGEST) {
+      throw new NotUnderstood(Quote.of(text) + " is too long for an amount");
+    }
   }
 
   /** An amount to show how one is written. */
