@@ -57,9 +57,10 @@ public final class ProcedureReader {
   /**
    * A procedure that is to be used only if its file has no faults.
    *
+   * @param id its id where it stands, or null where it has none
    * @param calls the ids of the procedures it calls, where they stand
    */
-  record Draft(Procedure procedure, List<Scalar> calls) {}
+  record Draft(Procedure procedure, @Nullable Scalar id, List<Scalar> calls) {}
 
   /**
    * Reads as much as can be read.
@@ -75,11 +76,12 @@ public final class ProcedureReader {
     if (fields == null) {
       throw new Unreadable(faults.sorted());
     }
-    return new Draft(reader.procedure(fields, digest(bytes)), reader.stepReader.calls());
+    Scalar id = reader.values.id(fields.required("procedure"), "procedure");
+    Procedure procedure = reader.procedure(fields, id == null ? "" : id.text(), digest(bytes));
+    return new Draft(procedure, id, reader.stepReader.calls());
   }
 
-  private Procedure procedure(Fields fields, String digest) {
-    Scalar id = values.id(fields.required("procedure"), "procedure");
+  private Procedure procedure(Fields fields, String id, String digest) {
     Integer revision = values.count(fields.required("revision"), 1, 999_999);
     String title = values.fixed(fields.required("title"));
     String purpose = values.fixed(fields.required("purpose"));
@@ -91,7 +93,7 @@ public final class ProcedureReader {
     fields.end();
     references.check();
     return new Procedure(
-        id == null ? "" : id.text(),
+        id,
         revision == null ? 0 : revision,
         Objects.requireNonNullElse(title, ""),
         Objects.requireNonNullElse(purpose, ""),
@@ -156,6 +158,11 @@ public final class ProcedureReader {
         stepReader.read(mapping, other, part);
         return;
       }
+    }
+    // Its id counts all the same, so that the ways to it are not called faults too.
+    Node.Entry named = mapping.entries().get(kind);
+    if (named != null && named.value() instanceof Scalar id) {
+      references.step(id, kind, List.of());
     }
     faults.add(
         mapping.mark(),

@@ -72,7 +72,7 @@ final class References {
       add(scalar, named.at(), noStep(named.step()));
       return;
     }
-    if (named.options().isEmpty()) {
+    if (named.options().isEmpty() || !StepReader.KINDS.contains(step.kind())) {
       return;
     }
     if (!step.kind().equals("choose")) {
