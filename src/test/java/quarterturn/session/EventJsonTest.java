@@ -47,11 +47,10 @@ class EventJsonTest {
   void theTextIsPlainToRead() {
     assertThat(EventJson.write(Samples.relief(4, Which.LOWEST, 0.3, 0.35)).toString())
         .isEqualTo(
-            "{'at':'2027-03-01T09:04:00Z','event':'read','step':'measure-relief',"
-                    .replace('\'', '"')
-                + "'quantity':'relief','which':'lowest','string':'E','held':[1,17],"
-                    .replace('\'', '"')
-                + "'read-at':8,'gauge-step':0.05,'mm':[0.3,0.35]}".replace('\'', '"'));
+            """
+            {"at":"2027-03-01T09:04:00Z","event":"read","step":"measure-relief",\
+            "quantity":"relief","which":"lowest","string":"E","held":[1,17],\
+            "read-at":8,"gauge-step":0.05,"mm":[0.3,0.35]}""");
     Event touches = Samples.everyKind().get(7);
     assertThat(EventJson.write(touches).get("mm").toString()).isEqualTo("[null,0.0]");
     Event over = Samples.everyKind().get(8);
