@@ -28,13 +28,7 @@ final class Fill {
 
   /** {@code text} with its blanks filled, free of control characters but for line breaks. */
   String in(String text) {
-    String filled = text.strip();
-    for (Blank blank : Blank.values()) {
-      String name = "{" + blank.word() + "}";
-      if (filled.contains(name)) {
-        filled = filled.replace(name, value(blank));
-      }
-    }
+    String filled = Blank.fill(text.strip(), this::value);
     return filled.lines().map(Printable::of).collect(java.util.stream.Collectors.joining("\n"));
   }
 

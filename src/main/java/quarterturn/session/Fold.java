@@ -15,6 +15,7 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Style;
+import quarterturn.procedure.Ways;
 
 /** Takes one event into a state. Pure: the same events always add up to the same state. */
 final class Fold {
@@ -68,9 +69,7 @@ final class Fold {
       state.undoAsked = true;
       state.open = null;
     } else if (event instanceof Event.Turned turned) {
-      State again = before.copy(before.last);
-      again.beforeAnswer = null;
-      state.beforeAnswer = again;
+      state.beforeAnswer = reported(before);
       turned(state, turned);
     } else if (event instanceof Event.Recalled recalled) {
       state.beforeAnswer = null;
@@ -87,6 +86,17 @@ final class Fold {
       state.beforeAnswer = null;
     }
     return state;
+  }
+
+  /**
+   * What a report of a turn is taken back to: not the turn, which must not be shown twice, but the
+   * question whether it was made.
+   */
+  private static State reported(State before) {
+    State again = before.copy(before.last);
+    again.beforeAnswer = null;
+    again.recalling = true;
+    return again;
   }
 
   private static State correct(State before, Event event) {
@@ -174,7 +184,7 @@ final class Fold {
     if (recalled.turned().turns() == 0) {
       state.open = null;
       state.undoAsked = false;
-      go(state, library.procedure(state.place().procedure()).retune(), recalled.at());
+      go(state, retune(state), recalled.at());
     } else {
       made(state, recalled.at(), recalled.turned(), Feel.SMOOTH, recalled.sure());
       go(state, onFeel(step, Feel.SMOOTH), recalled.at());
@@ -214,28 +224,50 @@ final class Fold {
   private void resumed(State state, State before, Event.Resumed resumed) {
     state.beforeAnswer = null;
     boolean hadFresh = Account.fresh(before) != null;
-    Duration gone = Duration.between(before.last, resumed.at());
-    boolean longGone =
-        gone.compareTo(Duration.ofMinutes(library.limits().retuneAfterMinutes())) > 0;
-    state.away = new State.Break(before.last, resumed.at(), Standing.of(before), hadFresh);
+    boolean turnAhead =
+        hadFresh
+            && state.waiting == null
+            && Ways.turnBeforeReading(
+                library.procedure(state.place().procedure()), state.place().step());
+    state.away = new State.Break(before.last, resumed.at(), Standing.of(before), turnAhead);
     state.recalling = state.open != null;
     state.spoil();
-    if (state.places.isEmpty() || state.recalling) {
-      return;
+    if (!state.places.isEmpty() && !state.recalling) {
+      backToReading(state, turnAhead, Duration.between(before.last, resumed.at()), resumed.at());
     }
+  }
+
+  /** After a long break the strings have drifted; before a turn the neck is read anew. */
+  private void backToReading(State state, boolean turnAhead, Duration gone, Instant at) {
+    Duration drift = Duration.ofMinutes(library.limits().retuneAfterMinutes());
     boolean pitch = state.facts.contains(Fact.AT_PITCH);
-    boolean reading = step(state) instanceof Step.Measure measure && measure.quantity().bracket();
-    boolean settling = state.waiting != null && step(state) instanceof Step.Wait w && !w.rest();
-    if (pitch && longGone) {
+    boolean drifted = pitch && gone.compareTo(drift) > 0;
+    if (drifted) {
       state.withdraw(Fact.AT_PITCH, Fact.SETTLED);
     }
+    Step step = step(state);
+    boolean reading = step instanceof Step.Measure measure && measure.quantity().bracket();
+    boolean settling = step instanceof Step.Wait wait && !wait.rest() && state.waiting != null;
     Procedure procedure = library.procedure(state.place().procedure());
-    if (pitch && longGone && (hadFresh || reading || settling)) {
+    if (drifted && (turnAhead || reading || settling)) {
       state.waiting = null;
-      go(state, procedure.retune(), resumed.at());
-    } else if (hadFresh && state.waiting == null) {
-      go(state, pitch ? procedure.reread() : procedure.retune(), resumed.at());
+      go(state, retune(state), at);
+    } else if (turnAhead) {
+      go(state, pitch ? procedure.reread() : retune(state), at);
     }
+  }
+
+  /** Where the strings are brought to pitch: on a neck that is loose, where it is seated first. */
+  private String retune(State state) {
+    Procedure procedure = library.procedure(state.place().procedure());
+    if (state.facts.contains(Fact.NECK_LOOSE)) {
+      for (Step step : procedure.steps().values()) {
+        if (step instanceof Step.Tell tell && tell.establishes().contains(Fact.NECK_FAST)) {
+          return step.id();
+        }
+      }
+    }
+    return procedure.retune();
   }
 
   private static String onFeel(Step.TurnRod step, Feel feel) {
@@ -335,7 +367,7 @@ final class Fold {
     state.putOff++;
     Procedure procedure = library.procedure(state.place().procedure());
     boolean ready = state.facts.contains(Fact.AT_PITCH) && state.facts.contains(Fact.SETTLED);
-    return new Place(procedure.id(), ready ? procedure.reread() : procedure.retune());
+    return new Place(procedure.id(), ready ? procedure.reread() : retune(state));
   }
 
   /** The present step. */

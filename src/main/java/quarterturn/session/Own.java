@@ -1,10 +1,8 @@
 package quarterturn.session;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import quarterturn.procedure.Feel;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -119,15 +117,9 @@ final class Own {
     return id.replace('-', ' ');
   }
 
-  /** Words for the daily rest that the limits put before a turn. */
-  static String rest(Instant until) {
-    return "The rod has turned as much as it may in one day. Wood goes on moving for hours after a"
-        + " turn, and a neck turned on too soon ends up past its window.\nLet it rest. You can"
-        + " close the program and come back.";
-  }
-
-  /** The feel of a turn as part of a note. */
-  static String feel(Feel feel) {
-    return feel.label();
-  }
+  /** Words for the daily rest that the limits put before a turn; the face says until when. */
+  static final String REST =
+      "The rod has turned as much as it may in one day. Wood goes on moving for hours after a turn,"
+          + " and a neck turned on too soon ends up past its window.\nLet it rest. You can close the"
+          + " program and come back.";
 }

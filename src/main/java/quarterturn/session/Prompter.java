@@ -97,7 +97,7 @@ final class Prompter {
 
   private Prompt recall(State state, Event.Offered open) {
     String text =
-        "Before the break you were asked to "
+        "You were asked to "
             + (open.turn().turns() > 0 ? "tighten" : "loosen")
             + " the rod "
             + open.turn()
@@ -116,13 +116,17 @@ final class Prompter {
 
   private Next ofStep(State state, Step step, Instant now) {
     Guard.Ruling ruling = null;
+    if (step instanceof Step.TurnRod && state.waiting != null) {
+      Said said = said(state, step.id(), Own.REST, null);
+      return show(wait(state, said, state.waiting, true));
+    }
     if (step instanceof Step.TurnRod turn) {
       ruling = rule(state, turn, now);
       if (ruling instanceof Guard.Ruling.Stops stops && state.open == null) {
         return record(new Event.Ended(now, step.id(), true, stops.outcome(), stops.why()));
       }
       if (ruling instanceof Guard.Ruling.Rests rests && state.open == null) {
-        return rest(state, step, rests.until(), now);
+        return record(new Event.WaitBegan(now, step.id(), rests.until()));
       }
     }
     for (String id : step.words().hazards()) {
@@ -166,13 +170,6 @@ final class Prompter {
     return guard.rule(state, turn, kind, window, now);
   }
 
-  private Next rest(State state, Step step, Instant until, Instant now) {
-    if (state.waiting == null) {
-      return record(new Event.WaitBegan(now, step.id(), until));
-    }
-    return show(wait(state, said(state, step.id(), Own.rest(until), null), state.waiting, true));
-  }
-
   private static Prompt wait(State state, Said said, Event.WaitBegan waiting, boolean rest) {
     boolean mayLift = state.started.role() == Role.TECHNICIAN;
     return new Prompt.Wait(said, waiting.at(), waiting.until(), rest, mayLift);
@@ -183,7 +180,8 @@ final class Prompter {
       if (ruling instanceof Guard.Ruling.Turns turns) {
         return record(new Event.Offered(now, step.id(), turns.advice().turn()));
       }
-      throw new IllegalStateException("a turn without a reading can't be the present step");
+      String why = "A turn came up without a fresh reading. Nothing more is turned.";
+      return record(new Event.Ended(now, step.id(), true, "procedure-fault", why));
     }
     Turn turn = state.open.turn();
     Kind kind = fold.kind(state);

@@ -29,6 +29,7 @@ final class State {
 
   /** Every step entered, in order, those that ask nothing included. */
   List<Place> path = List.of();
+
   Map<String, String> chosen = Map.of();
   List<Reading> readings = List.of();
   List<TurnMade> turns = List.of();
