@@ -83,7 +83,7 @@ class RandomLinesTest {
       int status = LineFace.run(bench, source, writer, new Dates(ZoneOffset.UTC));
       assertThat(status).isEqualTo(0);
       assertThat(bench.left() || bench.prompt().ended()).isTrue();
-      for (String line : out.toString().split("\\R")) {
+      for (String line : out.toString().split("\\R", -1)) {
         assertThat(Printable.of(line)).isEqualTo(line);
       }
       accepted += bench.accepted().size();
