@@ -223,7 +223,7 @@ public final class LineFace {
         List.of(
             "",
             "Left: " + sentence(bench.leave()),
-            "Everything is kept. Session: " + bench.overview().session()));
+            "Everything is kept. Go on later with: resume " + bench.overview().session()));
   }
 
   private static String sentence(String text) {

@@ -82,11 +82,22 @@ final class PictureWords {
                 + reading.bracket()
                 + (overview.window() == null
                     ? ""
-                    : ": " + Verdict.of(reading.bracket(), overview.window()).words())
+                    : ": " + standing(Verdict.of(reading.bracket(), overview.window())))
                 + (reading.stale() ? "; it is stale." : "."));
         break;
       }
     }
     return words.isEmpty() ? List.of() : List.of(String.join(" ", words));
+  }
+
+  private static String standing(Verdict verdict) {
+    return switch (verdict) {
+      case NOT_MEASURED -> "not measured";
+      case TOUCHES -> "the string touches";
+      case BELOW -> "below the window";
+      case IN -> "in the window";
+      case UNDECIDED -> "across an edge of the window";
+      case ABOVE -> "above the window";
+    };
   }
 }

@@ -127,8 +127,9 @@ final class PromptLines {
   static List<String> feels() {
     List<String> lines = new ArrayList<>();
     lines.add("How did it feel? Type the number or the word.");
-    for (Feel feel : Feel.values()) {
-      lines.add(feel.ordinal() + 1 + ". " + feel.label() + " (" + feel.word() + ")");
+    int number = 1;
+    for (Feel feel : TurnReader.FEELS) {
+      lines.add(number++ + ". " + feel.label() + " (" + feel.word() + ")");
     }
     return lines;
   }

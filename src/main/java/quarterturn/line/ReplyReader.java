@@ -97,10 +97,10 @@ final class ReplyReader {
 
   private static Reply readings(String text, Prompt.Measure measure) {
     List<Answer> answers = new ArrayList<>();
-    for (String one : text.split(";")) {
+    for (String one : text.replaceFirst(";$", "").split(";", -1)) {
       answers.add(reading(one.strip(), measure));
     }
-    return answers.isEmpty() ? new Reply.Bad(Ask.of(measure).get(0)) : new Reply.Give(answers);
+    return new Reply.Give(answers);
   }
 
   private static Answer reading(String text, Prompt.Measure measure) {

@@ -17,6 +17,9 @@ final class TurnReader {
   private static final Pattern WAY =
       Pattern.compile("(other way|other|wrong way|tightened|tighten|loosened|loosen)\\s*(.*)");
 
+  /** In the order in which they are numbered. */
+  static final List<Feel> FEELS = List.of(Feel.values());
+
   private TurnReader() {}
 
   static Reply read(String word, Prompt.TurnRod prompt) {
@@ -68,19 +71,18 @@ final class TurnReader {
     String word = typed.strip().toLowerCase(Locale.ROOT);
     if (word.matches("\\d")) {
       int number = Integer.parseInt(word);
-      return number >= 1 && number <= Feel.values().length ? Feel.values()[number - 1] : null;
+      return number >= 1 && number <= FEELS.size() ? FEELS.get(number - 1) : null;
     }
     Feel exact = exact(word);
     if (exact != null || word.isEmpty()) {
       return exact;
     }
-    List<Feel> begun =
-        List.of(Feel.values()).stream().filter(f -> f.word().startsWith(word)).toList();
+    List<Feel> begun = FEELS.stream().filter(f -> f.word().startsWith(word)).toList();
     return begun.size() == 1 ? begun.get(0) : null;
   }
 
   private static @Nullable Feel exact(String word) {
-    for (Feel feel : Feel.values()) {
+    for (Feel feel : FEELS) {
       if (feel.word().equals(word)) {
         return feel;
       }

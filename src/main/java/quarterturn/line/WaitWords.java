@@ -20,7 +20,7 @@ final class WaitWords {
   /** How long to stay silent before the next line: a minute, and longer on long waits. */
   static Duration silence(Duration left) {
     long minutes = left.toMinutes();
-    long every = minutes > 120 ? 30 : minutes > 20 ? 10 : 1;
+    long every = minutes > 120 ? 60 : minutes > 20 ? 10 : 1;
     Duration silence = Duration.ofMinutes(every);
     return left.compareTo(silence) < 0 ? left : silence;
   }

@@ -60,8 +60,8 @@ final class EventWords {
           + TurnWords.done(recalled.turned())
           + (recalled.sure() ? "." : ", but not sure.");
     }
-    if (event instanceof Event.Corrected corrected) {
-      Event gone = Upheld.withdrawn(before, corrected);
+    if (event instanceof Event.Corrected) {
+      Event gone = Upheld.withdrawn(before);
       return gone == null
           ? "Correction: the last answer is withdrawn."
           : "Correction: this is withdrawn: " + of(gone, List.of());

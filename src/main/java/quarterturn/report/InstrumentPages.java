@@ -49,7 +49,7 @@ public final class InstrumentPages {
     facts.forEach(
         (label, value) -> {
           String before = label + ": " + " ".repeat(widest - Table.columns(label));
-          for (String line : value.split("\\R")) {
+          for (String line : value.split("\\R", -1)) {
             lines.add(Printable.of(before + line).stripTrailing());
             before = " ".repeat(widest + 2);
           }

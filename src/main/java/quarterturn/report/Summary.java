@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Feel;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Which;
 import quarterturn.session.Event;
@@ -56,6 +57,10 @@ public record Summary(
       Turn turn = turned(event);
       if (event instanceof Event.Turned turned) {
         trail.add(new Entry.Turned(turned.at(), turned.turn(), turned.feel()));
+      }
+      if (event instanceof Event.Recalled recalled && turn.turns() != 0) {
+        // How it felt is not known; smooth is the feel that the row does not print.
+        trail.add(new Entry.Turned(recalled.at(), turn, Feel.SMOOTH));
       }
       if (turn.turns() != 0) {
         moves++;

@@ -13,8 +13,8 @@ final class Upheld {
   static List<Event> of(List<Event> events) {
     List<Event> upheld = new ArrayList<>();
     for (Event event : events) {
-      if (event instanceof Event.Corrected corrected) {
-        Event gone = withdrawn(upheld, corrected);
+      if (event instanceof Event.Corrected) {
+        Event gone = withdrawn(upheld);
         if (gone != null) {
           upheld.remove(upheld.lastIndexOf(gone));
         }
@@ -25,35 +25,21 @@ final class Upheld {
     return upheld;
   }
 
-  /** The answer that a correction takes back: the last one given at its step, or null. */
-  static @Nullable Event withdrawn(List<Event> before, Event.Corrected correction) {
+  /** The answer that a correction takes back: the last one before it that still counts, or null. */
+  static @Nullable Event withdrawn(List<Event> before) {
     for (int i = before.size() - 1; i >= 0; i--) {
-      if (correction.step().equals(answeredStep(before.get(i)))) {
+      if (answer(before.get(i))) {
         return before.get(i);
       }
     }
     return null;
   }
 
-  private static @Nullable String answeredStep(Event event) {
-    if (event instanceof Event.Told told) {
-      return told.step();
-    }
-    if (event instanceof Event.Chose chose) {
-      return chose.step();
-    }
-    if (event instanceof Event.Read read) {
-      return read.step();
-    }
-    if (event instanceof Event.Turned turned) {
-      return turned.step();
-    }
-    if (event instanceof Event.Waited waited) {
-      return waited.step();
-    }
-    if (event instanceof Event.Recalled recalled) {
-      return recalled.step();
-    }
-    return event instanceof Event.UndoAsked asked ? asked.step() : null;
+  private static boolean answer(Event event) {
+    return event instanceof Event.Told
+        || event instanceof Event.Chose
+        || event instanceof Event.Read
+        || event instanceof Event.Turned
+        || event instanceof Event.Waited;
   }
 }

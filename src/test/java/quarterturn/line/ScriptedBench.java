@@ -13,7 +13,6 @@ import quarterturn.session.Overview;
 import quarterturn.session.Overview.Entry;
 import quarterturn.session.Prompt;
 import quarterturn.session.Refused;
-import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /** A bench that plays a list of invented prompts and keeps what it was answered. */
@@ -80,20 +79,27 @@ public final class ScriptedBench implements Bench {
     answers.add(answer);
   }
 
+  private static boolean fits(Prompt prompt, Answer answer) {
+    if (prompt instanceof Prompt.Tell || prompt instanceof Prompt.Caution) {
+      return answer instanceof Answer.Confirmed;
+    }
+    if (prompt instanceof Prompt.Choose) {
+      return answer instanceof Answer.Chose;
+    }
+    if (prompt instanceof Prompt.Measure) {
+      return answer instanceof Answer.Measured
+          || answer instanceof Answer.Value
+          || answer instanceof Answer.CannotMeasure;
+    }
+    if (prompt instanceof Prompt.TurnRod) {
+      return answer instanceof Answer.Turned || answer instanceof Answer.Undo;
+    }
+    return answer instanceof Answer.Waited;
+  }
+
   private void take(Answer answer) throws Refused {
     Prompt prompt = prompt();
-    boolean fits =
-        prompt instanceof Prompt.Tell || prompt instanceof Prompt.Caution
-            ? answer instanceof Answer.Confirmed
-            : prompt instanceof Prompt.Choose
-                ? answer instanceof Answer.Chose
-                : prompt instanceof Prompt.Measure
-                    ? answer instanceof Answer.Measured
-                        || answer instanceof Answer.Value
-                        || answer instanceof Answer.CannotMeasure
-                    : prompt instanceof Prompt.TurnRod
-                        ? answer instanceof Answer.Turned || answer instanceof Answer.Undo
-                        : answer instanceof Answer.Waited;
+    boolean fits = fits(prompt, answer);
     if (!fits) {
       throw new AssertionError(answer + " is no answer to " + prompt);
     }
@@ -139,22 +145,6 @@ public final class ScriptedBench implements Bench {
         net,
         net.size(),
         null);
-  }
-
-  /** The readings so far, in the order they came. */
-  public List<Bracket> readings() {
-    List<Bracket> readings = new ArrayList<>();
-    for (Answer answer : answers) {
-      if (answer instanceof Answer.Measured measured) {
-        readings.add(measured.bracket());
-      }
-    }
-    return readings;
-  }
-
-  /** The last turn answered. */
-  public Answer.Turned turned() {
-    return (Answer.Turned) answers.get(answers.size() - 1);
   }
 
   @Override
