@@ -10,8 +10,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
 import java.util.zip.CRC32;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Printable;
@@ -87,7 +87,7 @@ final class JournalText {
                 out.appendCodePoint(c);
               } else {
                 for (char unit : Character.toChars(c)) {
-                  out.append(String.format(Locale.ROOT, "\\u%04x", (int) unit));
+                  out.append("\\u").append(HexFormat.of().toHexDigits(unit));
                 }
               }
             });
@@ -98,7 +98,7 @@ final class JournalText {
     CRC32 crc = new CRC32();
     crc.update(before.getBytes(StandardCharsets.US_ASCII));
     crc.update(bytes, 0, length);
-    return String.format(Locale.ROOT, "%08x", crc.getValue());
+    return HexFormat.of().toHexDigits((int) crc.getValue());
   }
 
   /**
