@@ -6,7 +6,6 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import org.jspecify.annotations.Nullable;
@@ -70,9 +69,15 @@ final class JournalLock implements Closeable {
   @Override
   public void close() throws IOException {
     try (channel) {
+      removeFile();
+    }
+  }
+
+  private void removeFile() {
+    try {
       Files.deleteIfExists(file);
-    } catch (NoSuchFileException e) {
-      // The whole folder is gone, and the lock with it.
+    } catch (IOException e) {
+      // Some systems keep a file that is open; without its lock it hinders nobody.
     }
   }
 }

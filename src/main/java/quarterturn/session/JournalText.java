@@ -10,8 +10,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
 import java.util.zip.CRC32;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Printable;
@@ -40,7 +41,11 @@ final class JournalText {
   private JournalText() {}
 
   /** A line to append, its newline included, and its sum. */
-  record Line(byte[] bytes, String sum) {}
+  record Line(String text, String sum) {
+    byte[] bytes() {
+      return text.getBytes(StandardCharsets.UTF_8);
+    }
+  }
 
   /**
    * What a file's bytes say.
@@ -69,12 +74,10 @@ final class JournalText {
   }
 
   private static Line line(String object, String before) {
-    byte[] body = shown(object.substring(0, object.length() - 1)).getBytes(StandardCharsets.UTF_8);
-    String sum = sum(before, body, body.length);
-    byte[] tail = (SUM + sum + "\"}\n").getBytes(StandardCharsets.US_ASCII);
-    byte[] all = java.util.Arrays.copyOf(body, body.length + tail.length);
-    System.arraycopy(tail, 0, all, body.length, tail.length);
-    return new Line(all, sum);
+    String body = shown(object.substring(0, object.length() - 1));
+    byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
+    String sum = sum(before, bytes, bytes.length);
+    return new Line(body + SUM + sum + "\"}\n", sum);
   }
 
   /** Escapes what no terminal should be sent, so that a journal can be shown as it is. */
@@ -87,7 +90,7 @@ final class JournalText {
                 out.appendCodePoint(c);
               } else {
                 for (char unit : Character.toChars(c)) {
-                  out.append(String.format(Locale.ROOT, "\\u%04x", (int) unit));
+                  out.append("\\u").append(HexFormat.of().toHexDigits(unit));
                 }
               }
             });
@@ -98,7 +101,7 @@ final class JournalText {
     CRC32 crc = new CRC32();
     crc.update(before.getBytes(StandardCharsets.US_ASCII));
     crc.update(bytes, 0, length);
-    return String.format(Locale.ROOT, "%08x", crc.getValue());
+    return HexFormat.of().toHexDigits((int) crc.getValue());
   }
 
   /**
@@ -118,7 +121,7 @@ final class JournalText {
         int damaged = line == 1 ? 1 : 0;
         return new Scan(new Journal.Contents(header, events, notice, damaged), start, sum);
       }
-      byte[] bytes = java.util.Arrays.copyOfRange(file, start, end);
+      byte[] bytes = Arrays.copyOfRange(file, start, end);
       try {
         if (header == null) {
           header = readHeader(bytes);
