@@ -132,7 +132,8 @@ final class Source {
     int line = Math.max(1, Math.min(mark.line(), lineStarts.length)) - 1;
     int start = lineStarts[line];
     int end = line + 1 < lineStarts.length ? lineStarts[line + 1] - 1 : text.length;
-    int from = at - start < WIDEST - CUT.length() ? start : at - WIDEST / 2;
+    boolean whole = end - start <= WIDEST;
+    int from = whole || at - start < WIDEST * 3 / 4 ? start : at - WIDEST / 2;
     int to = Math.min(end, from + WIDEST - (from > start ? CUT.length() : 0));
     String before = from > start ? CUT : "";
     String after = to < end ? CUT : "";
