@@ -179,7 +179,8 @@ public final class ProcedureReader {
     return String.join(", ", StepReader.KINDS) + " or part";
   }
 
-  private static String digest(byte[] bytes) {
+  /** SHA-256 in hexadecimal. */
+  static String digest(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException e) {
