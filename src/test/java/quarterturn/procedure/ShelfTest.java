@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.FileNotFoundException;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -67,7 +68,7 @@ class ShelfTest {
   @Test
   void theUsersOwnLimitsStandFirst() throws Exception {
     procedure("procedures/one.yaml", "one");
-    String shipped = new String(Readings.bytes("/safety/limits.yaml"), "UTF-8");
+    String shipped = new String(Readings.bytes("/safety/limits.yaml"), StandardCharsets.UTF_8);
     put("safety/limits.yaml", shipped.replace("first-move: 1/8 turn", "first-move: 1/16 turn"));
     assertThat(load("one").limits().firstMove()).isEqualTo(Turn.SIXTEENTH);
   }
