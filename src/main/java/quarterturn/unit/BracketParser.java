@@ -25,6 +25,9 @@ public final class BracketParser {
    */
   public static final Bracket CARD = new Bracket(0.68, 0.84);
 
+  /** Characters that are enough for every spelling of a reading. */
+  private static final int LONGEST = 100;
+
   private static final String SIZE =
       "(card|[-+]?(?:\\d+\\s*/\\s*\\d+|\\d*[.,]?\\d+)\\s*(?:mm|inches|inch|in|\"|''|″|thou|mil)?)";
   private static final Pattern GAUGED =
@@ -41,6 +44,9 @@ public final class BracketParser {
    * @throws NotUnderstood with the spellings that are understood
    */
   public static Bracket parse(String typed, double stepMm) {
+    if (typed.length() > LONGEST) {
+      throw no(typed.substring(0, 20) + "...");
+    }
     String text = typed.strip().toLowerCase(Locale.ROOT);
     if (text.matches("touch(es|ing)?|t|no gap|rests|none")) {
       return Bracket.touches();
