@@ -31,7 +31,7 @@ final class Amounts {
   static double of(Quantity quantity, String text) {
     limit(text);
     return switch (quantity) {
-      case RELIEF -> length(text, "relief").mm();
+      case RELIEF -> length(text, "relief", "0.30 mm").mm();
       case HUMIDITY -> percent(text);
     };
   }
@@ -60,8 +60,9 @@ final class Amounts {
    * A length of nothing or more.
    *
    * @param what what it measures, for the message
+   * @param example an amount of it, for the message
    */
-  static Length length(String text, String what) {
+  static Length length(String text, String what, String example) {
     limit(text);
     Matcher m = LENGTH.matcher(text);
     if (!m.matches()) {
@@ -69,8 +70,8 @@ final class Amounts {
           Quote.of(text)
               + " is no amount of "
               + what
-              + ", which is written in mm, in or thou, for"
-              + " example 0.30 mm");
+              + ", which is written in mm, in or thou, for example "
+              + example);
     }
     Length length = Length.parse(text);
     if (length.mm() < 0) {

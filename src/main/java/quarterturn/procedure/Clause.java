@@ -94,9 +94,9 @@ final class Clause {
             .toList();
     String what =
         found.isEmpty() || found.equals("and")
-            ? "something is missing here"
-            : Quote.of(found) + " cannot stand here" + Quote.meant(found, possible);
+            ? "something is missing here."
+            : Quote.of(found) + " cannot stand here" + Quote.hint(found, possible);
     return new Misread(
-        at(most), what + ". Allowed after " + after + ": " + String.join(", ", shown));
+        at(most), what + " Allowed after " + after + ": " + String.join(", ", shown));
   }
 }

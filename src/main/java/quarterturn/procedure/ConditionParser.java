@@ -114,12 +114,12 @@ final class ConditionParser {
             .toList();
     String what =
         first.isEmpty() || first.equals("and")
-            ? "a condition is missing here"
-            : "a condition cannot begin with " + Quote.of(first) + Quote.meant(first, starts);
+            ? "a condition is missing here."
+            : "a condition cannot begin with " + Quote.of(first) + Quote.hint(first, starts);
     return new Misread(
         at,
         what
-            + ". It begins with one of: "
+            + " It begins with one of: "
             + String.join(", ", starts)
             + ", or with a step's id followed by \"is\" or \"reached\"");
   }

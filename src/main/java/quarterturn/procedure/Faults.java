@@ -2,15 +2,27 @@ package quarterturn.procedure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The faults found in one file so far. */
 final class Faults {
+  /** More than anybody mends in one go; a file that is no procedure at all has any number. */
+  static final int MOST = 200;
+
   private final Source source;
-  private final List<Fault> found;
+  private final List<Fault> found = new ArrayList<>();
+  private int more;
 
   Faults(Source source) {
     this.source = source;
-    this.found = new ArrayList<>(source.unshown());
+    for (Source.Unshown unshown : source.unshown()) {
+      String message =
+          unshown.codePoint() == Source.LOST
+              ? "a character was lost here (U+FFFD); write it anew"
+              : String.format(
+                  "a character that cannot be shown (U+%04X); take it out", unshown.codePoint());
+      add(source.mark(unshown.offset()), message);
+    }
   }
 
   Source source() {
@@ -18,7 +30,11 @@ final class Faults {
   }
 
   void add(Mark mark, String message) {
-    found.add(source.fault(mark, message));
+    if (found.size() < MOST) {
+      found.add(source.fault(mark, message));
+    } else {
+      more++;
+    }
   }
 
   boolean none() {
@@ -27,10 +43,15 @@ final class Faults {
 
   /** Every fault, in the order of the file. */
   List<Fault> sorted() {
-    return found.stream().sorted(Fault.BY_PLACE).distinct().toList();
+    Stream<Fault> sorted = found.stream().sorted(Fault.BY_PLACE).distinct();
+    if (more == 0) {
+      return sorted.toList();
+    }
+    String message = "there are " + more + " more faults in this file; mend these first";
+    return Stream.concat(sorted, Stream.of(Fault.of(source.mark(0), message))).toList();
   }
 
-  /** All faults with a last one, after which nothing more can be read. */
+  /** All faults with one after which nothing more can be read. */
   Unreadable stop(Mark mark, String message) {
     add(mark, message);
     return new Unreadable(sorted());

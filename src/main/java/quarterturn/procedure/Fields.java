@@ -48,8 +48,8 @@ final class Fields {
                     what
                         + " has no key "
                         + Quote.of(key)
-                        + Quote.meant(key, allowed)
-                        + ". Allowed: "
+                        + Quote.hint(key, allowed)
+                        + " Allowed: "
                         + String.join(", ", allowed));
               }
             });

@@ -31,7 +31,7 @@ public final class HazardsReader {
       if (fields == null) {
         continue;
       }
-      Scalar id = values.id(fields.required("hazard"), "hazard");
+      Scalar id = values.id(fields.required("hazard"), "a hazard");
       Hazard.Word word =
           values.word(
               fields.required("word"), "a signal word", Hazard.Word.values(), Hazard.Word::name);

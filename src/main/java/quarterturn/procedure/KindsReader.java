@@ -54,7 +54,7 @@ public final class KindsReader {
     if (fields == null) {
       return;
     }
-    Scalar id = values.id(fields.required("kind"), "kind");
+    Scalar id = values.id(fields.required("kind"), "a kind");
     String name = values.fixed(fields.required("name"));
     Length scale = scale(fields.required("scale"));
     List<String> strings = strings(fields.required("strings"));
@@ -99,7 +99,7 @@ public final class KindsReader {
   }
 
   private @Nullable Length scale(@Nullable Node node) {
-    Length scale = values.parsed(node, text -> Amounts.length(text, "scale length"));
+    Length scale = values.parsed(node, text -> Amounts.length(text, "scale length", "34 in"));
     if (node != null && scale != null && !(scale.mm() >= 200 && scale.mm() <= 1500)) {
       faults.add(node.mark(), "a scale length lies between 200 mm and 1500 mm");
       return null;

@@ -47,7 +47,7 @@ public final class LimitsReader {
     if (file != null) {
       file.end();
     }
-    Fields fields = Fields.of(listed, "the limits", KEYS, faults);
+    Fields fields = Fields.of(listed, "the list of limits", KEYS, faults);
     if (fields == null) {
       throw new Unreadable(faults.sorted());
     }

@@ -7,6 +7,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Node.Scalar;
 import quarterturn.procedure.Shelf.Found;
@@ -121,7 +123,11 @@ final class Loading {
     above.add(id);
     for (Scalar call : caller.draft().calls()) {
       if (above.contains(call.text())) {
-        String way = String.join(", which calls ", above) + ", which calls " + call.text();
+        String way =
+            Stream.concat(
+                    above.stream().dropWhile(one -> !one.equals(call.text())),
+                    Stream.of(call.text()))
+                .collect(Collectors.joining(", which calls "));
         caller.faults().add(call.mark(), "procedures that call each other never end: " + way);
       } else {
         circles(call.text(), above, done);

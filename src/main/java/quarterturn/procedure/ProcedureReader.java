@@ -76,7 +76,7 @@ public final class ProcedureReader {
     if (fields == null) {
       throw new Unreadable(faults.sorted());
     }
-    Scalar id = reader.values.id(fields.required("procedure"), "procedure");
+    Scalar id = reader.values.id(fields.required("procedure"), "a procedure");
     Procedure procedure = reader.procedure(fields, id == null ? "" : id.text(), digest(bytes));
     return new Draft(procedure, id, reader.stepReader.calls());
   }
@@ -91,7 +91,9 @@ public final class ProcedureReader {
     String reread = way(fields, "reread");
     steps(fields.required("steps"));
     fields.end();
-    references.check();
+    if (!steps.isEmpty()) {
+      references.check();
+    }
     return new Procedure(
         id,
         revision == null ? 0 : revision,
@@ -168,8 +170,8 @@ public final class ProcedureReader {
         mapping.mark(),
         Quote.of(kind)
             + " is no kind of step"
-            + Quote.meant(kind, StepReader.KINDS)
-            + ". A step begins with "
+            + Quote.hint(kind, StepReader.KINDS)
+            + " A step begins with "
             + begins());
   }
 
@@ -177,7 +179,8 @@ public final class ProcedureReader {
     return String.join(", ", StepReader.KINDS) + " or part";
   }
 
-  private static String digest(byte[] bytes) {
+  /** SHA-256 in hexadecimal. */
+  static String digest(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException e) {

@@ -30,6 +30,12 @@ final class Quote {
     return nearest(word, known).map(near -> "; did you mean " + of(near) + "?").orElse("");
   }
 
+  /** {@link #meant}, or a full stop: what comes before a further sentence. */
+  static String hint(String word, Collection<String> known) {
+    String meant = meant(word, known);
+    return meant.isEmpty() ? "." : meant;
+  }
+
   /** The one of {@code known} that is at most a third of its letters away. */
   static Optional<String> nearest(String word, Collection<String> known) {
     return known.stream()

@@ -92,8 +92,8 @@ final class References {
                 + Quote.of(named.step())
                 + " has no option "
                 + Quote.of(option.option())
-                + Quote.meant(option.option(), step.options())
-                + ". Allowed: "
+                + Quote.hint(option.option(), step.options())
+                + " Allowed: "
                 + String.join(", ", step.options());
         add(scalar, option.at(), message);
       }

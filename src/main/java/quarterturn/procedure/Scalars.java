@@ -56,7 +56,7 @@ record Scalars(Faults faults) {
   /**
    * An id.
    *
-   * @param what "step", "option": whose id
+   * @param what whose id, with its article: "a step"
    */
   @Nullable Scalar id(@Nullable Node node, String what) {
     Scalar scalar = scalar(node);
@@ -67,7 +67,7 @@ record Scalars(Faults faults) {
       faults.add(
           scalar.mark(),
           Quote.of(scalar.text())
-              + " is no id of a "
+              + " is no id of "
               + what
               + "; use a to z, 0 to 9 and -, at most "
               + LONGEST_ID);
@@ -132,8 +132,8 @@ record Scalars(Faults faults) {
         Quote.of(scalar.text())
             + " is not "
             + what
-            + Quote.meant(scalar.text(), known)
-            + ". Allowed: "
+            + Quote.hint(scalar.text(), known)
+            + " Allowed: "
             + String.join(", ", known));
   }
 

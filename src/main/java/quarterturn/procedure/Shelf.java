@@ -24,7 +24,23 @@ public final class Shelf {
   }
 
   /** A file as found: its name for faults, and what is in it. */
-  record Found(String name, byte[] bytes) {}
+  static final class Found {
+    private final String name;
+    private final byte[] bytes;
+
+    Found(String name, byte[] bytes) {
+      this.name = name;
+      this.bytes = bytes;
+    }
+
+    String name() {
+      return name;
+    }
+
+    byte[] bytes() {
+      return bytes;
+    }
+  }
 
   /**
    * Reads a procedure, those it calls, and all they need.

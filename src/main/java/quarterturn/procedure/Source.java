@@ -26,7 +26,10 @@ final class Source {
   private final String file;
   private final int[] text;
   private final int[] lineStarts;
-  private final List<Fault> unshown = new ArrayList<>();
+  private final List<Unshown> unshown = new ArrayList<>();
+
+  /** A character that cannot be shown, which {@link #LOST} stands for now. */
+  record Unshown(int offset, int codePoint) {}
 
   private Source(String file, String decoded) {
     this.file = file;
@@ -49,8 +52,7 @@ final class Source {
    */
   static Source of(String file, byte[] bytes) throws Unreadable {
     if (bytes.length > MOST_BYTES) {
-      String message =
-          "this file has " + bytes.length + " bytes; the most that is read is " + MOST_BYTES;
+      String message = "this file has more than " + MOST_BYTES + " bytes, the most that is read";
       throw new Unreadable(List.of(Fault.of(new Mark(file, 1, 1), message)));
     }
     CharsetDecoder decoder =
@@ -75,14 +77,9 @@ final class Source {
   private void screen() {
     for (int i = 0; i < text.length; i++) {
       int c = text[i];
-      if (c == LOST) {
-        unshown.add(fault(mark(i), "a character was lost here (U+FFFD); write it anew"));
-      } else if (c != '\n' && c != '\t' && !Printable.shown(c)) {
+      if (c == LOST || (c != '\n' && c != '\t' && !Printable.shown(c))) {
         text[i] = LOST;
-        unshown.add(
-            fault(
-                mark(i),
-                String.format("a character that cannot be shown (U+%04X); take it out", c)));
+        unshown.add(new Unshown(i, c));
       }
     }
   }
@@ -91,8 +88,8 @@ final class Source {
     return file;
   }
 
-  /** Faults for the characters that were replaced. */
-  List<Fault> unshown() {
+  /** The characters that were replaced. */
+  List<Unshown> unshown() {
     return List.copyOf(unshown);
   }
 
@@ -132,7 +129,8 @@ final class Source {
     int line = Math.max(1, Math.min(mark.line(), lineStarts.length)) - 1;
     int start = lineStarts[line];
     int end = line + 1 < lineStarts.length ? lineStarts[line + 1] - 1 : text.length;
-    int from = at - start < WIDEST - CUT.length() ? start : at - WIDEST / 2;
+    boolean whole = end - start <= WIDEST;
+    int from = whole || at - start < WIDEST * 3 / 4 ? start : at - WIDEST / 2;
     int to = Math.min(end, from + WIDEST - (from > start ? CUT.length() : 0));
     String before = from > start ? CUT : "";
     String after = to < end ? CUT : "";

@@ -52,7 +52,7 @@ final class StepReader {
     if (fields == null) {
       return null;
     }
-    Scalar id = values.id(fields.required(kind), "step");
+    Scalar id = values.id(fields.required(kind), "a step");
     List<String> options = new ArrayList<>();
     if (id != null) {
       references.step(id, kind, options);
@@ -122,7 +122,7 @@ final class StepReader {
     if (fields == null) {
       return null;
     }
-    Scalar id = values.id(fields.required("is"), "option");
+    Scalar id = values.id(fields.required("is"), "an option");
     Node labelled = fields.required("label");
     String label = values.line(labelled) == null ? null : words.text(labelled);
     Set<Fact> facts = establishes(fields);
@@ -165,7 +165,7 @@ final class StepReader {
 
   private @Nullable Step call(Begun step) {
     Words said = words.read(step.fields(), step.part(), false);
-    Scalar procedure = values.id(step.fields().required("procedure"), "procedure");
+    Scalar procedure = values.id(step.fields().required("procedure"), "a procedure");
     Scalar go = forks.way(step.fields().required("go"));
     if (procedure == null || go == null) {
       return null;
@@ -176,7 +176,7 @@ final class StepReader {
 
   private @Nullable Step end(Begun step, String kind) {
     Words said = words.read(step.fields(), step.part(), true);
-    Scalar outcome = values.id(step.fields().required("outcome"), "outcome");
+    Scalar outcome = values.id(step.fields().required("outcome"), "an outcome");
     if (outcome == null) {
       return null;
     }

@@ -12,12 +12,35 @@ record Syntax(Mark mark, String message) {
   static Syntax of(Source source, Exception thrown) {
     for (Throwable t = thrown; t != null; t = t.getCause()) {
       if (t instanceof MarkedYAMLException e && e.getProblemMark() != null) {
-        org.yaml.snakeyaml.error.Mark at = e.getProblemMark();
-        Mark mark = new Mark(source.file(), at.getLine() + 1, at.getColumn() + 1);
-        return new Syntax(mark, plainly(e.getProblem(), e.getContext()));
+        return of(source, e);
       }
     }
     return new Syntax(place(source, thrown), plainly(thrown.getMessage(), null));
+  }
+
+  private static Syntax of(Source source, MarkedYAMLException e) {
+    Mark problem = place(source, e.getProblemMark());
+    if (e.getContextMark() == null) {
+      return new Syntax(problem, plainly(e.getProblem(), e.getContext()));
+    }
+    Mark context = place(source, e.getContextMark());
+    String said = e.getContext() + " / " + e.getProblem();
+    if (said.contains("quoted scalar") && said.contains("end of stream")) {
+      return new Syntax(context, "the text in quotes that begins here does not end");
+    }
+    if (said.contains("flow sequence") || said.contains("flow mapping")) {
+      String message =
+          "the [ or { of line "
+              + context.line()
+              + " does not end before here; close it, put a comma between its pieces, and put text"
+              + " that holds , : ? [ ] { or } in quotes";
+      return new Syntax(problem, message);
+    }
+    return new Syntax(problem, plainly(e.getProblem(), e.getContext()));
+  }
+
+  private static Mark place(Source source, org.yaml.snakeyaml.error.Mark at) {
+    return new Mark(source.file(), at.getLine() + 1, at.getColumn() + 1);
   }
 
   /** The parser names the end of the piece it did not like; the piece itself is more use. */
@@ -51,8 +74,7 @@ record Syntax(Mark mark, String message) {
       return "text cannot begin with this character; put the text in quotes";
     }
     if (said.contains("quoted scalar")) {
-      return "text in quotes does not end, or holds a \\ that means nothing; close the quote, and"
-          + " write \\\\ for a backslash";
+      return "in double quotes a \\ begins a code, and this is none; write \\\\ for a backslash";
     }
     if (said.contains("<block end>") || said.contains("block collection")) {
       return "this line does not fit the lines above; indent it like its neighbours";
@@ -61,7 +83,7 @@ record Syntax(Mark mark, String message) {
       return "a key without its colon stands above; write key: value";
     }
     if (said.contains("flow")) {
-      return "a [ or { does not end before here, or a comma is missing or doubled";
+      return "a comma too many, or a [ or { that does not end before here";
     }
     if (said.contains("Expected a field name")) {
       return "a key must be one word";

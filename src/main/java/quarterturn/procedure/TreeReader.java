@@ -63,30 +63,24 @@ final class TreeReader {
   private Node value(JsonToken token, int depth) throws IOException, Unreadable {
     Mark mark = start();
     if (parser.isCurrentAlias()) {
-      faults.add(mark, "an alias (*" + cut(parser.getText()) + "); write the text out");
+      faults.add(mark, "an alias (*" + Quote.cut(parser.getText()) + "); write the text out");
       return new Node.Refused(mark);
     }
+    if (!token.isStructStart()) {
+      return scalar(mark);
+    }
     plain(mark);
-    if (token.isStructStart() && depth > DEEPEST) {
+    if (depth > DEEPEST) {
       throw faults.stop(mark, "lists and keys lie more than " + DEEPEST + " deep here");
     }
-    return switch (token) {
-      case START_OBJECT -> mapping(mark, depth, marked());
-      case START_ARRAY -> sequence(mark, depth);
-      default -> scalar(mark);
-    };
+    return token == JsonToken.START_OBJECT ? mapping(mark, depth) : sequence(mark, depth);
   }
 
-  private Node mapping(Mark mark, int depth, boolean marked) throws IOException, Unreadable {
+  private Node mapping(Mark mark, int depth) throws IOException, Unreadable {
     Map<String, Node.Entry> entries = new LinkedHashMap<>();
-    boolean first = true;
     for (JsonToken t = parser.nextToken(); t == JsonToken.FIELD_NAME; t = parser.nextToken()) {
       Mark key = start();
-      // The parser repeats a mapping's own tag and anchor on its first key.
-      if (!(first && marked)) {
-        plain(key);
-      }
-      first = false;
+      plain(key, raw());
       String name = parser.getText();
       Node value = value(parser.nextToken(), depth + 1);
       Node.Entry before = entries.putIfAbsent(name, new Node.Entry(key, value));
@@ -94,7 +88,7 @@ final class TreeReader {
         faults.add(
             key,
             "the key "
-                + quoted(name)
+                + Quote.of(name)
                 + " stands here a second time; the first is in line "
                 + before.key().line());
       }
@@ -111,9 +105,8 @@ final class TreeReader {
   }
 
   private Node scalar(Mark mark) throws IOException {
-    JsonLocation start = parser.currentTokenLocation();
-    JsonLocation end = parser.currentLocation();
-    String raw = faults.source().between((int) start.getCharOffset(), (int) end.getCharOffset());
+    String raw = raw();
+    plain(mark, raw);
     String text = parser.getText().strip();
     int[] bad =
         text.codePoints()
@@ -133,35 +126,50 @@ final class TreeReader {
     return new Node.Refused(mark);
   }
 
-  private boolean marked() throws IOException {
-    return parser.getTypeId() != null || parser.getObjectId() != null;
+  /** The piece as it stands in the file, with its tag and anchor. */
+  private String raw() {
+    JsonLocation start = parser.currentTokenLocation();
+    JsonLocation end = parser.currentLocation();
+    return faults.source().between((int) start.getCharOffset(), (int) end.getCharOffset());
   }
 
+  /** A single value or key: here the parser names no anchors, and repeats a mapping's tag. */
+  private void plain(Mark mark, String raw) {
+    if (raw.startsWith("!")) {
+      faults.add(mark, tag(firstWord(raw)));
+    } else if (raw.startsWith("&")) {
+      faults.add(mark, anchor(firstWord(raw)));
+    }
+  }
+
+  /** A list or mapping. */
   private void plain(Mark mark) throws IOException {
     Object tag = parser.getTypeId();
     if (tag != null) {
-      faults.add(mark, "a tag (!" + cut(tag.toString()) + "); tags are not used here, take it out");
+      faults.add(mark, tag("!" + tag.toString().replace("tag:yaml.org,2002:", "!")));
     }
     Object anchor = parser.getObjectId();
     if (anchor != null) {
-      faults.add(
-          mark,
-          "an anchor (&"
-              + cut(anchor.toString())
-              + "); take it out, and where it is used write the text out");
+      faults.add(mark, anchor("&" + anchor));
     }
+  }
+
+  private static String firstWord(String raw) {
+    return raw.split("\\s", 2)[0];
+  }
+
+  private static String tag(String word) {
+    return "a tag (" + Quote.cut(word) + "); tags are not used here, take it out";
+  }
+
+  private static String anchor(String word) {
+    return "an anchor ("
+        + Quote.cut(word)
+        + "); take it out, and where it is used write the text out";
   }
 
   private Mark start() {
     JsonLocation at = parser.currentTokenLocation();
     return new Mark(faults.source().file(), at.getLineNr(), at.getColumnNr());
-  }
-
-  private static String cut(String word) {
-    return Quote.cut(word);
-  }
-
-  private static String quoted(String word) {
-    return Quote.of(word);
   }
 }

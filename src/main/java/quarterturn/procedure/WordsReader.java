@@ -68,8 +68,8 @@ record WordsReader(Faults faults, @Nullable List<String> hazards) {
             "there is no blank {"
                 + Quote.cut(name)
                 + "}"
-                + Quote.meant(name, known)
-                + ". Allowed: "
+                + Quote.hint(name, known)
+                + " Allowed: "
                 + String.join(", ", known);
         add(scalar, m.start(), message);
       }
