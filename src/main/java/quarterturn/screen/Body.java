@@ -19,9 +19,9 @@ final class Body {
     List<Line> text = Flow.of(model, Math.min(inner, WIDEST_TEXT));
     List<String> message =
         model.message().isEmpty() ? List.of() : Wrap.lines(model.message(), inner - 2);
-    int hint = Math.max(1, message.size());
-    // A blank row above the text, one between the text and the rest, and the hint.
-    int room = rows - 2 - hint;
+    // A blank row above the text, one between the text and the rest, and one for the hint. A longer
+    // hint covers what is above it for a moment, so that nothing jumps.
+    int room = rows - 3;
     Canvas controls = Controls.of(model, zone, Math.min(inner, WIDEST_TEXT), room - LEAST_TEXT);
     int textRows = Math.min(text.size(), room - controls.height());
     int left = room - controls.height() - textRows - 1;
@@ -33,11 +33,21 @@ final class Body {
       at += picture.height() + 1;
     }
     canvas.paste(2, at, controls);
+    history(canvas, model, at + controls.height() + 2, rows - 1);
     for (int i = 0; i < message.size(); i++) {
-      canvas.put(2, rows - hint + i, i == 0 ? "!" : " ", Ink.STRONG);
-      canvas.put(4, rows - hint + i, message.get(i), Ink.STRONG);
+      canvas.row(0, rows - message.size() + i, width, ' ', Ink.PLAIN);
+      canvas.put(2, rows - message.size() + i, i == 0 ? "!" : " ", Ink.STRONG);
+      canvas.put(4, rows - message.size() + i, message.get(i), Ink.STRONG);
     }
     return canvas;
+  }
+
+  /** What is left of a tall window shows how the readings went. */
+  private static void history(Canvas canvas, Model model, int from, int to) {
+    Canvas history = HistoryPicture.draw(model.overview(), canvas.width() - 4, to - from - 1);
+    if (history != null) {
+      canvas.paste(2, to - history.height() - 1, history);
+    }
   }
 
   private static void text(Canvas canvas, Model model, List<Line> text, int rows) {

@@ -40,9 +40,19 @@ final class Controls {
     if (prompt instanceof Prompt.Wait wait) {
       return waiting(model, wait, zone, width);
     }
-    return prompt instanceof Prompt.Caution
-        ? lines(width, "Press u when you have read this and will do it. Enter does nothing here.")
-        : new Canvas(width, 0);
+    return lines(width, call(prompt));
+  }
+
+  /** What is asked for where one key answers. */
+  private static String call(Prompt prompt) {
+    if (prompt instanceof Prompt.Caution) {
+      return "Press u when you have read this and will do it. Enter does nothing here.";
+    }
+    return prompt instanceof Prompt.Tell
+        ? "Press Enter when it is done."
+        : prompt instanceof Prompt.TurnRod
+            ? "Press Enter when you have turned it, or when it would not turn."
+            : "Press Enter to close.";
   }
 
   private static Canvas lines(int width, String text) {
@@ -67,10 +77,10 @@ final class Controls {
         end + 2, 1, Wrap.cut(Readings.readAs(reading.field().text(), measure), width - end - 2));
     String example =
         gap ? "like  0.30 passes 0.35 lifts   or  0.30..0.35   or  12 thou" : "like  48";
-    canvas.put(0, 2, Wrap.cut(example, width));
+    canvas.put(0, 3, Wrap.cut(example, width));
     String words =
         gap ? "t = it touches, no gap      c = I can't measure it" : "c = I can't measure it";
-    canvas.put(0, 3, words);
+    canvas.put(0, 2, words);
     return canvas;
   }
 

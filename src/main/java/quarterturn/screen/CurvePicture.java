@@ -1,8 +1,11 @@
 package quarterturn.screen;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Kind;
+import quarterturn.procedure.Which;
 import quarterturn.session.Overview;
 import quarterturn.session.Overview.Entry;
 import quarterturn.unit.Bracket;
@@ -10,29 +13,42 @@ import quarterturn.unit.Bracket;
 /** The neck's curve under a straight string, and where its reading falls. */
 final class CurvePicture {
   private static final int NARROWEST = 66;
+  private static final int HIGHEST = 13;
 
   private CurvePicture() {}
 
-  /** Curve to the left, scale to the right. */
+  /** Curve to the left and scale to the right; the scale alone where there is too little room. */
   static @Nullable Canvas draw(Overview overview, int width, int rows) {
-    if (rows < ScaleBar.ROWS || width < 50) {
+    List<ScaleBar.Mark> marks = marks(overview);
+    int least = ScaleBar.rows(marks.size());
+    if (rows < least || width < 50) {
       return null;
+    }
+    if (width < NARROWEST || rows == least) {
+      return ScaleBar.draw(overview.window(), marks, Math.min(width, 60));
     }
     Entry.@Nullable Reading latest = Latest.of(overview.trail());
     Bracket reading = latest == null ? null : latest.bracket();
-    boolean beside = width >= NARROWEST;
-    int scale = beside ? Math.min(44, width * 3 / 5) : width;
-    int curve = beside ? Math.min(56, width - scale - 4) : width;
-    if (!beside && rows < ScaleBar.ROWS + 7) {
-      return ScaleBar.draw(overview.window(), reading, scale);
-    }
-    int high = Math.min(beside ? rows : rows - ScaleBar.ROWS - 1, 9);
-    Canvas canvas =
-        new Canvas(width, beside ? Math.max(high, ScaleBar.ROWS) : high + ScaleBar.ROWS + 1);
-    canvas.paste(0, 0, curve(overview.kind(), overview.window(), reading, curve, high));
-    int column = beside ? curve + 4 : 0;
-    canvas.paste(column, beside ? 0 : high + 1, ScaleBar.draw(overview.window(), reading, scale));
+    int high = Math.min(rows - 1, HIGHEST);
+    int scale = Math.min(46, width * 4 / 7);
+    int curve = Math.min(56, width - scale - 4);
+    Canvas canvas = new Canvas(width, high + 1);
+    canvas.put(0, 0, "The neck from the side, its curve drawn larger than life", Ink.STRONG);
+    canvas.paste(0, 1, curve(overview.kind(), overview.window(), reading, curve, high));
+    canvas.paste(curve + 4, 1, ScaleBar.draw(overview.window(), marks, scale));
     return canvas;
+  }
+
+  private static List<ScaleBar.Mark> marks(Overview overview) {
+    List<ScaleBar.Mark> out = new ArrayList<>();
+    for (Which which : Which.values()) {
+      Entry.@Nullable Reading reading = Latest.of(overview.trail(), which);
+      if (reading != null) {
+        String name = Trail.string(which, overview.kind());
+        out.add(new ScaleBar.Mark(name + (reading.stale() ? " (stale)" : ""), reading.bracket()));
+      }
+    }
+    return out;
   }
 
   /** The curve alone, a few rows deep whatever its size. */
@@ -43,19 +59,18 @@ final class CurvePicture {
       int width,
       int rows) {
     Canvas canvas = new Canvas(width, rows);
-    canvas.put(0, 0, Wrap.cut("Neck from the side, drawn larger than life", width), Ink.STRONG);
     boolean flat = reading != null && reading.noGap() && reading.highMm() <= 0;
     double gap = flat ? 0 : size(window, reading);
     double most = Math.max(gap, window == null ? 0.5 : window.highMm());
     int deepest = rows - 4;
-    canvas.row(0, 1, width, '═', Ink.PLAIN);
+    canvas.row(0, 0, width, '═', Ink.PLAIN);
     double depth = gap / most * deepest;
     for (int c = 0; c < width; c++) {
       double x = c / (double) (width - 1);
       double y = 4 * depth * x * (1 - x);
       int row = (int) Math.floor(y);
       double rest = y - row;
-      canvas.set(c, 2 + row, rest < 0.34 ? '‾' : rest < 0.67 ? '─' : '_');
+      canvas.set(c, 1 + row, rest < 0.34 ? '‾' : rest < 0.67 ? '─' : '_');
     }
     canvas.put(0, rows - 2, "fret 1");
     String joint = kind == null ? "body joint" : "fret " + kind.jointFret();
@@ -77,6 +92,6 @@ final class CurvePicture {
     if (reading == null) {
       return "the curve that is looked for";
     }
-    return flat ? "the string touches: straight or bent back" : "the gap is the curve of the neck";
+    return flat ? "no gap: straight or bent back" : "the gap is the curve";
   }
 }

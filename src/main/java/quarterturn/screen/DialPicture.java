@@ -10,18 +10,18 @@ import quarterturn.unit.Decimals;
 /** The turn as a dial, seen by somebody who faces the end of the rod nut. */
 final class DialPicture {
   private static final int LEAST = 7;
-  private static final int LARGEST = 8;
+  private static final int LARGEST = 7;
 
   private DialPicture() {}
 
   /** The dial with its words to the right. */
   static @Nullable Canvas draw(
       Prompt.TurnRod turn, @Nullable String rodPlace, int width, int rows) {
-    int radius = Math.min(LARGEST, (rows - 3) / 2);
+    int radius = Math.min(LARGEST, (rows - 2) / 2);
     if (rows < LEAST || width < 56) {
       return null;
     }
-    Canvas canvas = new Canvas(width, 2 * radius + 3);
+    Canvas canvas = new Canvas(width, 2 * radius + 2);
     Canvas dial = dial(turn.turn().degrees(), radius);
     canvas.paste(0, 0, dial);
     List<Line> words = words(turn, rodPlace, width - dial.width() - 3);
@@ -38,8 +38,8 @@ final class DialPicture {
   static Canvas dial(double degrees, int radius) {
     int wide = 2 * radius;
     int middle = wide + 8;
-    int row = radius + 2;
-    Canvas canvas = new Canvas(2 * wide + 17, 2 * radius + 3);
+    int row = radius + 1;
+    Canvas canvas = new Canvas(2 * wide + 17, 2 * radius + 2);
     for (int a = 0; a < 360; a += 3) {
       plot(canvas, middle, row, a, radius, '·');
     }
@@ -54,8 +54,7 @@ final class DialPicture {
       plot(canvas, middle, row, degrees, r, '•');
     }
     canvas.put(middle - 1, row, "(○)", Ink.STRONG);
-    canvas.set(middle, 1, '▼', Ink.STRONG);
-    canvas.put(middle - 2, 0, "start");
+    canvas.put(middle, 0, "▼ start", Ink.STRONG);
     double end = Math.toRadians(degrees);
     int column = middle + (int) Math.round(wide * Math.sin(end));
     int at = row - (int) Math.round(radius * Math.cos(end));

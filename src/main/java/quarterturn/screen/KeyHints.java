@@ -38,10 +38,10 @@ final class KeyHints {
     if (!model.prompt().ended()) {
       out.add(new Hint(Command.BACK.shown(typing), "take back"));
     }
-    out.add(new Hint(Command.LOG.shown(typing), "log"));
     if (!model.prompt().ended()) {
       out.add(new Hint(Command.LEAVE.shown(typing), "leave"));
     }
+    out.add(new Hint(Command.LOG.shown(typing), "log"));
     out.add(new Hint(Command.KEYS.shown(typing), "keys"));
     return out;
   }
@@ -57,8 +57,7 @@ final class KeyHints {
       return List.of(new Hint("u", "understood"));
     }
     if (draft instanceof Draft.Picking || draft instanceof Draft.Feeling) {
-      String mark = prompt instanceof Prompt.Choose ? "answer" : "how it felt";
-      return List.of(new Hint("1-9 ↑ ↓", "mark " + mark), new Hint("Enter", "accept"));
+      return List.of(new Hint("1-9 ↑ ↓", "mark"), new Hint("Enter", "accept"));
     }
     if (draft instanceof Draft.Reading reading) {
       return reading.typing()

@@ -40,7 +40,7 @@ final class Page {
     int inner = width - 4;
     return switch (model.layer()) {
       case NONE -> Body.draw(model, zone, width, rows);
-      case KEYS -> Layers.draw("The keys of this view", keys(model, inner), model, width, rows);
+      case KEYS -> KeysView.draw(model, width, rows);
       case WHY -> Layers.draw("Why", why(model, Math.min(inner, 90)), model, width, rows);
       case LOG ->
           Layers.draw(
@@ -52,33 +52,6 @@ final class Page {
       case LEAVE -> Layers.draw("Leave now?", leave(model, inner), model, width, rows);
       case PICTURE -> Layers.picture(model, width, rows);
     };
-  }
-
-  private static List<Line> keys(Model model, int width) {
-    List<Line> out = new ArrayList<>();
-    for (KeyHints.Hint hint : KeyHints.own(model)) {
-      out.add(key(hint.key(), hint.meaning()));
-    }
-    out.add(Line.BLANK);
-    for (Command command : Command.values()) {
-      out.add(key(command.both(), command.meaning()));
-    }
-    out.add(key("PgUp PgDn", "scroll the text"));
-    out.add(key("Esc", "one view back; it never leaves"));
-    out.add(key("Ctrl-C", "leave at once, in order; everything is saved"));
-    out.add(key("Ctrl-Z", "stop for a while; fg in the shell comes back"));
-    if (model.draft().typing()) {
-      out.add(Line.BLANK);
-      out.addAll(
-          Line.wrapped("While you type, letters are text: use the F keys, or Esc first.", width));
-    }
-    out.add(Line.BLANK);
-    out.addAll(Line.wrapped("In the line on top: √ done, ► now, · not yet.", width));
-    return out;
-  }
-
-  private static Line key(String key, String meaning) {
-    return new Line(key, Ink.STRONG, 14, meaning, Ink.PLAIN);
   }
 
   private static List<Line> why(Model model, int width) {

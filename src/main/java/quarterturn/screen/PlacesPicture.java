@@ -1,11 +1,14 @@
 package quarterturn.screen;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Prompt;
 
 /** Where on an instrument a rod nut can be. */
 final class PlacesPicture {
+  private static final int LEGEND = 28;
   private static final String[] DRAWN = {
     "┌───────┐                                  ┌──────────────────────┐",
     "│ ○ ○ ○ ╞══╤═══╤═══╤══╤══╤══╤══╤═╤═╤═╤═╤═══╪═══╡     (    )       │",
@@ -50,15 +53,15 @@ final class PlacesPicture {
     for (int r = 0; r < DRAWN.length; r++) {
       canvas.put(0, r, DRAWN[r]);
     }
-    int at = 0;
+    List<String> words = new ArrayList<>();
     for (Place place : Place.values()) {
       int mark = mark(place, options);
       mark(canvas, place, mark, chosen);
-      if (legend) {
-        String words = (char) mark + " " + place.label;
-        canvas.put(at % 3 * 30, DRAWN.length + 1 + at / 3, words);
-        at++;
-      }
+      words.add((char) mark + " " + place.label);
+    }
+    Collections.sort(words);
+    for (int i = 0; legend && i < words.size(); i++) {
+      canvas.put(i % 3 * LEGEND, DRAWN.length + 1 + i / 3, words.get(i));
     }
     return canvas;
   }

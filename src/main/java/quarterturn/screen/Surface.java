@@ -16,6 +16,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
+import org.jline.utils.NonBlockingReader;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +30,9 @@ public final class Surface implements AutoCloseable {
 
   /** How long a dying process waits for the face to leave the session in order. */
   private static final long LAST_MILLIS = 2000;
+
+  /** How long a read waits before it looks whether the face has ended. */
+  private static final long READ_MILLIS = 200;
 
   private static final String ENTER = "\u001b[?1049h\u001b[?25l\u001b[2J";
   private static final String EXIT = "\u001b[0m\u001b[?25h\u001b[?1049l";
@@ -45,6 +49,7 @@ public final class Surface implements AutoCloseable {
       new EnumMap<>(Terminal.Signal.class);
   private final CountDownLatch closed = new CountDownLatch(1);
   private final Thread hook = new Thread(this::dying, "give the terminal back");
+  private final Thread reader = new Thread(this::read, "read keys");
   private final Thread.@Nullable UncaughtExceptionHandler uncaught;
   private final Painter painter;
   private boolean whole = true;
@@ -79,7 +84,6 @@ public final class Surface implements AutoCloseable {
     handle(Terminal.Signal.CONT, s -> inputs.add(new Input.Continued()));
     handle(Terminal.Signal.WINCH, s -> inputs.add(new Input.Resized()));
     take();
-    Thread reader = new Thread(this::read, "read keys");
     reader.setDaemon(true);
     reader.start();
   }
@@ -163,14 +167,21 @@ public final class Surface implements AutoCloseable {
     inputs.add(new Input.Interrupted());
   }
 
+  /**
+   * Passes on what is typed, until the face ends. It reads with a limit, because a read that waits
+   * for ever would keep JLine from closing the terminal.
+   */
   private void read() {
+    NonBlockingReader reader = terminal.reader();
     try {
-      int unit = terminal.reader().read();
-      while (unit >= 0) {
-        inputs.add(new Input.Unit(unit));
-        unit = terminal.reader().read();
+      int unit = reader.read(READ_MILLIS);
+      while (unit != NonBlockingReader.EOF && closed.getCount() > 0) {
+        if (unit >= 0) {
+          inputs.add(new Input.Unit(unit));
+        }
+        unit = reader.read(READ_MILLIS);
       }
-    } catch (IOException gone) {
+    } catch (IOException | IllegalStateException gone) {
       // Reported below, like an orderly end of input.
     }
     inputs.add(new Input.Closed());
@@ -233,12 +244,21 @@ public final class Surface implements AutoCloseable {
     take();
   }
 
+  private void waitForReader() {
+    try {
+      reader.join(2 * READ_MILLIS);
+    } catch (InterruptedException enough) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
   @Override
   public void close() {
     giveBack();
     handlers.forEach(terminal::handle);
     Thread.setDefaultUncaughtExceptionHandler(uncaught);
     closed.countDown();
+    waitForReader();
     try {
       Runtime.getRuntime().removeShutdownHook(hook);
     } catch (IllegalStateException alreadyDying) {

@@ -20,19 +20,24 @@ final class Trail {
 
   private Trail() {}
 
-  /** "E1 0.60-0.65 > 1/8 loosen > E1 0.65-0.70", the end of it where it is too long. */
+  /** "E1 0.60-0.65 > 1/8 loosen > E1 0.65-0.70"; where it is too long, the newest of it. */
   static String row(Overview overview, int width) {
-    StringBuilder out = new StringBuilder();
     List<Entry> trail = overview.trail();
-    for (int i = 0; i < trail.size(); i++) {
-      boolean sameRound = i > 0 && trail.get(i) instanceof Entry.Reading && reading(trail, i - 1);
-      out.append(i == 0 ? "" : sameRound ? ", " : " ► ").append(brief(trail.get(i), overview));
+    String out = "";
+    for (int i = trail.size() - 1; i >= 0; i--) {
+      String entry = brief(trail.get(i), overview);
       boolean last = i == trail.size() - 1;
-      if (trail.get(i) instanceof Entry.Reading reading && reading.stale() && last) {
-        out.append(" (stale)");
+      if (last && trail.get(i) instanceof Entry.Reading reading && reading.stale()) {
+        entry += " (stale)";
       }
+      boolean sameRound = !last && reading(trail, i) && reading(trail, i + 1);
+      String longer = entry + (last ? "" : sameRound ? ", " : " ► ") + out;
+      if (Canvas.cells(longer) > width - (i == 0 ? 0 : 4)) {
+        return "… ► " + out;
+      }
+      out = longer;
     }
-    return out.isEmpty() ? "No readings yet" : Wrap.cutFront(out.toString(), width);
+    return out.isEmpty() ? "No readings yet" : out;
   }
 
   private static boolean reading(List<Entry> trail, int index) {
@@ -46,7 +51,7 @@ final class Trail {
     return entry instanceof Entry.Turned turned ? brief(turned.turn()) : "";
   }
 
-  private static String brief(Turn turn) {
+  static String brief(Turn turn) {
     if (turn.turns() == 0) {
       return "not moved";
     }
@@ -72,15 +77,18 @@ final class Trail {
     return kind.string(which);
   }
 
-  /** "Rod 1/8 turn looser than found, 1/8 turn moved today". */
+  /** "Rod 1/8 looser than found, 1/8 in 24 h". */
   static String rod(Overview overview) {
     double net = overview.net().turns();
     String stands =
         Math.abs(net) < 1e-9
             ? "Rod as found"
-            : "Rod " + overview.net() + (net > 0 ? " tighter" : " looser") + " than found";
+            : "Rod "
+                + Turns.typedForm(overview.net())
+                + (net > 0 ? " tighter" : " looser")
+                + " than found";
     boolean moved = overview.today().turns() > 1e-9;
-    return stands + (moved ? "; " + overview.today() + " moved in 24 h" : "");
+    return stands + (moved ? ", moved " + Turns.typedForm(overview.today()) + " in 24 h" : "");
   }
 
   static String window(Overview overview) {
