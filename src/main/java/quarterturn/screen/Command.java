@@ -1,0 +1,48 @@
+package quarterturn.screen;
+
+import org.jspecify.annotations.Nullable;
+
+/** What works in every view: by its letter, and by its function key while letters are typed. */
+enum Command {
+  KEYS('?', 1, "all keys"),
+  WHY('w', 2, "why, and all hazards"),
+  LOG('l', 3, "all readings and turns"),
+  BACK('b', 4, "take the last answer back"),
+  PICTURE('p', 5, "the picture, larger"),
+  LEAVE('q', 10, "leave; all is saved");
+
+  private final char letter;
+  private final int function;
+  private final String meaning;
+
+  Command(char letter, int function, String meaning) {
+    this.letter = letter;
+    this.function = function;
+    this.meaning = meaning;
+  }
+
+  String meaning() {
+    return meaning;
+  }
+
+  /** The key as it is shown. */
+  String shown(boolean typing) {
+    return typing ? "F" + function : String.valueOf(letter);
+  }
+
+  String both() {
+    return letter + " or F" + function;
+  }
+
+  /** The command of a key, or null. */
+  static @Nullable Command of(Key key, boolean typing) {
+    for (Command command : values()) {
+      boolean byFunction =
+          key instanceof Key.Function pressed && pressed.number() == command.function;
+      if (byFunction || (!typing && Update.isLetter(key, command.letter))) {
+        return command;
+      }
+    }
+    return null;
+  }
+}

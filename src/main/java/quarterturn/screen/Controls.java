@@ -1,0 +1,145 @@
+package quarterturn.screen;
+
+import java.time.Duration;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import quarterturn.procedure.Feel;
+import quarterturn.session.Prompt;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.NotUnderstood;
+
+/** What the person answers with: options, a field, a bar. */
+final class Controls {
+  private static final DateTimeFormatter UNTIL =
+      DateTimeFormatter.ofPattern("EEEE d MMMM, HH:mm", Locale.ENGLISH);
+
+  private Controls() {}
+
+  /** As wide as given and as high as it needs. */
+  static Canvas of(Model model, ZoneId zone, int width, int mostRows) {
+    Prompt prompt = model.prompt();
+    Draft draft = model.draft();
+    if (prompt instanceof Prompt.Choose choose && draft instanceof Draft.Picking picking) {
+      List<String> labels = choose.options().stream().map(Prompt.Option::label).toList();
+      return Options.draw(labels, picking.at(), width, mostRows);
+    }
+    if (draft instanceof Draft.Feeling feeling) {
+      List<String> labels = Stream.of(Feel.values()).map(Feel::label).toList();
+      return Options.draw(labels, feeling.at(), width, mostRows);
+    }
+    if (prompt instanceof Prompt.Measure measure && draft instanceof Draft.Reading reading) {
+      return reading(measure, reading, width);
+    }
+    if (prompt instanceof Prompt.TurnRod turn && draft instanceof Draft.Amount amount) {
+      return amount(turn, amount, width);
+    }
+    if (prompt instanceof Prompt.Wait wait) {
+      return waiting(model, wait, zone, width);
+    }
+    return lines(width, call(prompt));
+  }
+
+  /** What is asked for where one key answers. */
+  private static String call(Prompt prompt) {
+    if (prompt instanceof Prompt.Caution) {
+      return "Press u when you have read this and will do it. Enter does nothing here.";
+    }
+    return prompt instanceof Prompt.Tell
+        ? "Press Enter when it is done."
+        : prompt instanceof Prompt.TurnRod
+            ? "Press Enter when you have turned it, or when it would not turn."
+            : "Press Enter to close.";
+  }
+
+  private static Canvas lines(int width, String text) {
+    List<String> lines = Wrap.lines(text, width);
+    Canvas canvas = new Canvas(width, lines.size());
+    for (int i = 0; i < lines.size(); i++) {
+      canvas.put(0, i, lines.get(i), Ink.STRONG);
+    }
+    return canvas;
+  }
+
+  private static Canvas reading(Prompt.Measure measure, Draft.Reading reading, int width) {
+    boolean gap = measure.quantity().bracket();
+    Canvas canvas = new Canvas(width, 4);
+    String label =
+        gap
+            ? "Gap in mm, leaves in steps of " + Decimals.plain(measure.step())
+            : measure.quantity().word() + " in " + measure.quantity().unit();
+    canvas.put(0, 0, Character.toUpperCase(label.charAt(0)) + label.substring(1), Ink.STRONG);
+    int end = field(canvas, 1, reading.field(), reading.typing(), 36);
+    canvas.put(
+        end + 2, 1, Wrap.cut(Readings.readAs(reading.field().text(), measure), width - end - 2));
+    String example =
+        gap ? "like  0.30 passes 0.35 lifts   or  0.30..0.35   or  12 thou" : "like  48";
+    canvas.put(0, 3, Wrap.cut(example, width));
+    String words =
+        gap ? "t = it touches, no gap      c = I can't measure it" : "c = I can't measure it";
+    canvas.put(0, 2, words);
+    return canvas;
+  }
+
+  private static int field(Canvas canvas, int row, Field field, boolean typing, int cells) {
+    int at = canvas.put(0, row, "[ ", Ink.STRONG);
+    String before = Wrap.cutFront(field.text().substring(0, field.at()), cells - 2);
+    int cursor = canvas.put(at, row, before);
+    int room = cells - Canvas.cells(before);
+    canvas.put(cursor, row, Wrap.cut(field.text().substring(field.at()), room));
+    if (typing) {
+      canvas.cursor(cursor, row);
+    }
+    return canvas.put(at + cells, row, " ]", Ink.STRONG);
+  }
+
+  private static Canvas amount(Prompt.TurnRod turn, Draft.Amount amount, int width) {
+    Canvas canvas = new Canvas(width, 5);
+    canvas.put(0, 0, "Part of a turn, as it really was", Ink.STRONG);
+    int end = field(canvas, 1, amount.field(), true, 14);
+    boolean tightened = (turn.turn().turns() > 0) != amount.otherWay();
+    int at = canvas.put(end + 2, 1, tightened ? " tightened " : " loosened ", Ink.NOW);
+    canvas.put(at + 1, 1, tightened ? "clockwise" : "anticlockwise");
+    canvas.put(0, 2, Wrap.cut("that is " + inDegrees(turn, amount), width));
+    canvas.put(0, 3, Wrap.cut("like  1/8   or  45 deg   or  0 when it did not move", width));
+    canvas.put(0, 4, Wrap.cut("Tab = it was the other way", width));
+    return canvas;
+  }
+
+  private static String inDegrees(Prompt.TurnRod turn, Draft.Amount amount) {
+    try {
+      double degrees = Turns.turned(turn, amount).size().degrees();
+      return Decimals.print(degrees, 0) + " degrees";
+    } catch (NotUnderstood notYet) {
+      return "not an amount yet";
+    }
+  }
+
+  private static Canvas waiting(Model model, Prompt.Wait wait, ZoneId zone, int width) {
+    List<String> words = new ArrayList<>();
+    if (Waits.over(model, wait)) {
+      words.add("It is over. Press Enter to go on.");
+    } else {
+      Duration left = Duration.between(model.now(), wait.until());
+      words.add(
+          TimerBar.words(left)
+              + " left, until "
+              + UNTIL.withZone(zone).format(wait.until().plusSeconds(59)));
+      words.addAll(Wrap.lines("You can close the program; it will go on waiting.", width));
+    }
+    boolean lifting = model.draft() instanceof Draft.Lifting;
+    Canvas canvas = new Canvas(width, 1 + words.size() + (lifting ? 3 : 0));
+    canvas.paste(0, 0, TimerBar.draw(wait.from(), wait.until(), model.now(), Math.min(width, 60)));
+    for (int i = 0; i < words.size(); i++) {
+      canvas.put(0, 1 + i, words.get(i), i == 0 ? Ink.STRONG : Ink.PLAIN);
+    }
+    if (model.draft() instanceof Draft.Lifting draft) {
+      canvas.put(0, words.size() + 2, "Why may it end early? It goes into the record.", Ink.STRONG);
+      field(canvas, words.size() + 3, draft.field(), true, Math.min(64, width - 4));
+    }
+    return canvas;
+  }
+}

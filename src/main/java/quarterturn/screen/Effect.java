@@ -1,0 +1,21 @@
+package quarterturn.screen;
+
+import quarterturn.session.Answer;
+
+/** What the loop is to do after an update. */
+sealed interface Effect {
+  /** Nothing more. */
+  record None() implements Effect {}
+
+  /** Hand the answer to the bench. */
+  record Send(Answer answer) implements Effect {}
+
+  /** Leave the session in order. */
+  record Leave() implements Effect {}
+
+  /** The session has ended: close. */
+  record Finish() implements Effect {}
+
+  /** Paint everything anew. */
+  record Repaint() implements Effect {}
+}

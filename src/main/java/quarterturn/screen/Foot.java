@@ -1,0 +1,33 @@
+package quarterturn.screen;
+
+import java.util.List;
+
+/** The bottom rows: readings and turns, window and rod, and the keys that work now. */
+final class Foot {
+  static final int ROWS = 4;
+
+  private Foot() {}
+
+  static void draw(Canvas canvas, Model model) {
+    int top = canvas.height() - ROWS;
+    int room = canvas.width() - 4;
+    canvas.row(0, top, canvas.width(), '─', Ink.PLAIN);
+    canvas.put(2, top + 1, Trail.row(model.overview(), room));
+    String window = Trail.window(model.overview());
+    String gap = window.isEmpty() ? "" : "    ";
+    canvas.put(2, top + 2, Wrap.cut(window + gap + Trail.rod(model.overview()), room));
+    keys(canvas, top + 3, KeyHints.of(model), room);
+  }
+
+  /** As many keys as fit; the last, which leads to all the others, always does. */
+  static void keys(Canvas canvas, int row, List<KeyHints.Hint> hints, int room) {
+    KeyHints.Hint last = hints.get(hints.size() - 1);
+    int at = 2;
+    for (KeyHints.Hint hint : hints.subList(0, hints.size() - 1)) {
+      if (at + hint.cells() + 3 + last.cells() <= room + 2) {
+        at = hint.draw(canvas, at, row) + 3;
+      }
+    }
+    last.draw(canvas, at, row);
+  }
+}

@@ -1,0 +1,106 @@
+package quarterturn.screen;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Where to hold the string down and where to read the gap, on frets drawn to scale. */
+final class HoldPicture {
+  private static final int ROWS = 6;
+  private static final int WORDS = 7;
+  private static final int WIDEST = 110;
+
+  private HoldPicture() {}
+
+  /**
+   * Six rows, seven where they fit.
+   *
+   * @param held frets where the string is held down
+   * @param readAt fret over which the gap is read, 0 for none
+   * @param string the string's note, or null
+   * @param frets how many the neck has
+   */
+  static @Nullable Canvas draw(
+      List<Integer> held, int readAt, @Nullable String string, int frets, int width, int rows) {
+    if (rows < ROWS || width < 50) {
+      return null;
+    }
+    int last = Math.min(frets, held.stream().mapToInt(f -> f).max().orElse(readAt) + 3);
+    int wide = Math.min(width, WIDEST);
+    Canvas canvas = new Canvas(width, rows >= WORDS ? WORDS : ROWS);
+    board(canvas, last, wide);
+    for (int fret : held) {
+      int at = column(fret, last, wide);
+      label(canvas, at - 1, 0, "hold");
+      canvas.set(at - 1, 1, '▼');
+      canvas.set(at - 1, 3, '●', Ink.STRONG);
+    }
+    if (readAt > 0) {
+      int at = column(readAt, last, wide);
+      label(canvas, at, 0, "read here");
+      canvas.set(at, 1, '▼');
+      for (int r = 2; r <= 4; r++) {
+        canvas.set(at, r, '█');
+      }
+    }
+    numbers(canvas, held, readAt, last, wide);
+    if (rows >= WORDS) {
+      canvas.put(0, 6, Wrap.cut(words(held, readAt, string), width));
+    }
+    return canvas;
+  }
+
+  /** In equal temperament fret k stands at 1 - 2^(-k/12) of the scale from the nut. */
+  static int column(int fret, int last, int width) {
+    double place = 1 - Math.pow(2, -fret / 12.0);
+    double end = 1 - Math.pow(2, -last / 12.0);
+    return 4 + (int) Math.round(place / end * (width - 7));
+  }
+
+  private static void board(Canvas canvas, int last, int wide) {
+    int from = column(0, last, wide);
+    canvas.row(from, 2, wide - from, '─', Ink.PLAIN);
+    canvas.row(from, 3, wide - from, '═', Ink.PLAIN);
+    canvas.row(from, 4, wide - from, '─', Ink.PLAIN);
+    for (int fret = 0; fret <= last; fret++) {
+      int at = column(fret, last, wide);
+      canvas.set(at, 2, fret == 0 ? '┌' : '┬');
+      canvas.set(at, 3, fret == 0 ? '╞' : '╪');
+      canvas.set(at, 4, fret == 0 ? '└' : '┴');
+    }
+    canvas.put(0, 3, "nut");
+  }
+
+  /** The frets that matter always; of the others those that have room. */
+  private static void numbers(Canvas canvas, List<Integer> held, int readAt, int last, int wide) {
+    boolean[] taken = new boolean[canvas.width() + 4];
+    for (int pass = 0; pass < 2; pass++) {
+      for (int fret = 1; fret <= last; fret++) {
+        boolean matters = fret == readAt || held.contains(fret);
+        String number = String.valueOf(fret);
+        int at = column(fret, last, wide) - number.length() / 2;
+        boolean free = !taken[Math.max(0, at - 1)] && !taken[at] && !taken[at + number.length()];
+        if (matters == (pass == 0) && free) {
+          canvas.put(at, 5, number, matters ? Ink.STRONG : Ink.PLAIN);
+          for (int i = 0; i < number.length(); i++) {
+            taken[at + i] = true;
+          }
+        }
+      }
+    }
+  }
+
+  private static void label(Canvas canvas, int at, int row, String word) {
+    int from = Math.max(0, Math.min(at - word.length() / 2, canvas.width() - word.length()));
+    canvas.put(from, row, word, Ink.STRONG);
+  }
+
+  private static String words(List<Integer> held, int readAt, @Nullable String string) {
+    String which = string == null ? "the string" : "string " + string;
+    String holds = String.join(" and ", held.stream().map(f -> "fret " + f).toList());
+    return "Hold "
+        + which
+        + " down behind "
+        + holds
+        + (readAt > 0 ? "; read the gap over fret " + readAt + "." : ".");
+  }
+}

@@ -1,0 +1,93 @@
+package quarterturn.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import quarterturn.session.Prompt;
+
+/** The keys that work now, the most wanted first; the way to all of them last. */
+final class KeyHints {
+  private KeyHints() {}
+
+  record Hint(String key, String meaning) {
+    int cells() {
+      return Canvas.cells(key) + 1 + Canvas.cells(meaning);
+    }
+
+    int draw(Canvas canvas, int column, int row) {
+      int at = canvas.put(column, row, key, Ink.STRONG);
+      return canvas.put(at + 1, row, meaning);
+    }
+  }
+
+  static List<Hint> of(Model model) {
+    return switch (model.layer()) {
+      case LEAVE -> List.of(new Hint("y", "leave"), new Hint("Esc", "stay"));
+      case KEYS -> List.of(new Hint("any key", "back to the step"));
+      case WHY, LOG, PICTURE ->
+          List.of(new Hint("↑ ↓", "scroll"), new Hint("Esc", "back to the step"));
+      case NONE -> onTop(model);
+    };
+  }
+
+  private static List<Hint> onTop(Model model) {
+    List<Hint> out = new ArrayList<>(own(model));
+    boolean typing = model.draft().typing();
+    if (model.prompt().said().why() != null) {
+      out.add(new Hint(Command.WHY.shown(typing), "why"));
+    }
+    if (!model.prompt().ended()) {
+      out.add(new Hint(Command.BACK.shown(typing), "take back"));
+    }
+    if (!model.prompt().ended()) {
+      out.add(new Hint(Command.LEAVE.shown(typing), "leave"));
+    }
+    out.add(new Hint(Command.LOG.shown(typing), "log"));
+    out.add(new Hint(Command.KEYS.shown(typing), "keys"));
+    return out;
+  }
+
+  /** Those special to the prompt as it stands. */
+  static List<Hint> own(Model model) {
+    Prompt prompt = model.prompt();
+    Draft draft = model.draft();
+    if (prompt instanceof Prompt.Tell) {
+      return List.of(new Hint("Enter", "done"));
+    }
+    if (prompt instanceof Prompt.Caution) {
+      return List.of(new Hint("u", "understood"));
+    }
+    if (draft instanceof Draft.Picking || draft instanceof Draft.Feeling) {
+      return List.of(new Hint("1-9 ↑ ↓", "mark"), new Hint("Enter", "accept"));
+    }
+    if (draft instanceof Draft.Reading reading) {
+      return reading.typing()
+          ? List.of(new Hint("Enter", "accept"), new Hint("Esc", "out of the field"))
+          : List.of(new Hint("Enter", "into the field"));
+    }
+    if (draft instanceof Draft.Turning) {
+      Hint turned = new Hint("Enter", "turned");
+      return prompt instanceof Prompt.TurnRod turn && turn.canUndo()
+          ? List.of(turned, new Hint("z", "undo last turn instead"))
+          : List.of(turned);
+    }
+    if (draft instanceof Draft.Amount) {
+      return List.of(
+          new Hint("Enter", "accept"), new Hint("Tab", "other way"), new Hint("Esc", "back"));
+    }
+    return prompt instanceof Prompt.Wait wait ? waiting(model, wait) : ending();
+  }
+
+  private static List<Hint> waiting(Model model, Prompt.Wait wait) {
+    if (model.draft() instanceof Draft.Lifting) {
+      return List.of(new Hint("Enter", "end the wait"), new Hint("Esc", "go on waiting"));
+    }
+    if (Waits.over(model, wait)) {
+      return List.of(new Hint("Enter", "go on"));
+    }
+    return wait.mayLift() ? List.of(new Hint("e", "end early")) : List.of();
+  }
+
+  private static List<Hint> ending() {
+    return List.of(new Hint("Enter", "close"));
+  }
+}

@@ -1,0 +1,16 @@
+package quarterturn.screen;
+
+/** What lies over the prompt, if anything. */
+enum Layer {
+  NONE,
+  /** The keys that work here. */
+  KEYS,
+  /** Why the step is there, with its hazards in full. */
+  WHY,
+  /** All readings and turns. */
+  LOG,
+  /** The picture as large as it gets. */
+  PICTURE,
+  /** Leave, really? */
+  LEAVE
+}

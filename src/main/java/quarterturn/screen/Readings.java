@@ -1,0 +1,95 @@
+package quarterturn.screen;
+
+import java.util.Locale;
+import java.util.Set;
+import quarterturn.session.Answer;
+import quarterturn.session.Prompt;
+import quarterturn.unit.BracketParser;
+import quarterturn.unit.Humidity;
+import quarterturn.unit.NotUnderstood;
+
+/** Keys while a reading is typed, and what typed text means. */
+final class Readings {
+  private static final Set<String> CANNOT =
+      Set.of("c", "cannot", "can't", "cant", "can't measure", "cannot measure", "cant measure");
+
+  private Readings() {}
+
+  static Next key(Model model, Prompt.Measure measure, Key key) {
+    Draft.Reading draft =
+        model.draft() instanceof Draft.Reading reading
+            ? reading
+            : new Draft.Reading(Field.EMPTY, true);
+    if (key == Key.Named.ESC) {
+      return draft.typing()
+          ? Next.show(
+              model
+                  .with(new Draft.Reading(draft.field(), false))
+                  .saying("Letters are commands now. Enter goes back to the field."))
+          : Update.onlyHint(model, key, "Enter goes back to the field.");
+    }
+    if (!draft.typing()) {
+      return outside(model, draft, key);
+    }
+    if (key != Key.Named.ENTER) {
+      return Next.show(model.with(new Draft.Reading(draft.field().with(key), true)));
+    }
+    try {
+      return Next.send(model, answer(draft.field().text(), measure));
+    } catch (NotUnderstood refused) {
+      return Next.show(model.saying(String.valueOf(refused.getMessage())));
+    }
+  }
+
+  private static Next outside(Model model, Draft.Reading draft, Key key) {
+    boolean digit =
+        key instanceof Key.Typed typed
+            && (Character.isDigit(typed.codePoint()) || typed.codePoint() == '.');
+    if (digit) {
+      return Next.show(model.with(new Draft.Reading(draft.field().with(key), true)));
+    }
+    if (key == Key.Named.ENTER || key == Key.Named.TAB) {
+      return Next.show(model.with(new Draft.Reading(draft.field(), true)));
+    }
+    return Update.onlyHint(model, key, "Enter goes back to the field.");
+  }
+
+  /**
+   * What typed text answers.
+   *
+   * @throws NotUnderstood with what may be typed
+   */
+  static Answer answer(String typed, Prompt.Measure measure) {
+    String text = typed.strip().toLowerCase(Locale.ROOT).replace('’', '\'');
+    if (text.isEmpty()) {
+      throw new NotUnderstood(
+          measure.quantity().bracket()
+              ? "Type what the leaves showed, for example: 0.30 passes 0.35 lifts"
+              : "Type the number first, for example 48");
+    }
+    if (CANNOT.contains(text)) {
+      return new Answer.CannotMeasure();
+    }
+    return measure.quantity().bracket()
+        ? new Answer.Measured(BracketParser.parse(text, measure.step()))
+        : new Answer.Value(Humidity.parse(text).percent());
+  }
+
+  /** How the text so far would be read: "read as 0.30 to 0.35 mm", or what may be typed. */
+  static String readAs(String typed, Prompt.Measure measure) {
+    if (typed.isBlank()) {
+      return "";
+    }
+    try {
+      Answer answer = answer(typed, measure);
+      if (answer instanceof Answer.Measured measured) {
+        return "read as: " + measured.bracket();
+      }
+      return answer instanceof Answer.Value value
+          ? "read as: " + new Humidity(value.value())
+          : "read as: can't be measured here";
+    } catch (NotUnderstood notYet) {
+      return "not a reading yet";
+    }
+  }
+}

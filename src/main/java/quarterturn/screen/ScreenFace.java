@@ -1,0 +1,164 @@
+package quarterturn.screen;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.time.ZoneId;
+import org.jline.terminal.Terminal;
+import org.jspecify.annotations.Nullable;
+import quarterturn.session.Answer;
+import quarterturn.session.Bench;
+import quarterturn.session.Prompt;
+import quarterturn.session.Refused;
+import quarterturn.unit.Printable;
+
+/** The full-screen face of one session. */
+public final class ScreenFace {
+  /** The session is done, or was left in order. */
+  public static final int DONE = 0;
+
+  /** The session ended with a hand-over. */
+  public static final int HAND_OVER = 1;
+
+  /** Ctrl-C; the session was left in order. */
+  public static final int INTERRUPTED = 130;
+
+  private static final Duration TICK = Duration.ofSeconds(1);
+  private static final Duration CALM = Duration.ofMinutes(1);
+
+  private final Surface surface;
+  private final Bench bench;
+  private final ZoneId zone;
+  private Model model;
+
+  private ScreenFace(Surface surface, Bench bench, ZoneId zone) {
+    this.surface = surface;
+    this.bench = bench;
+    this.zone = zone;
+    model = shown(bench);
+  }
+
+  private static Model shown(Bench bench) {
+    return Model.of(bench.prompt(), bench.overview(), bench.standing(), bench.now());
+  }
+
+  /**
+   * Runs the session on {@code terminal} until it ends or the person leaves, then says in one line
+   * what state it was left in.
+   *
+   * @param terminal as {@link SystemTerminal#open} gives it; stays open
+   * @param zone for the times of day that are shown
+   * @return the program's exit status
+   */
+  public static int run(Terminal terminal, Bench bench, Settings settings, ZoneId zone)
+      throws IOException, InterruptedException {
+    Outcome outcome;
+    try (Surface surface = Surface.open(terminal, settings)) {
+      outcome = run(surface, bench, zone);
+    }
+    terminal.writer().println(Printable.of(outcome.farewell()));
+    terminal.flush();
+    return outcome.status();
+  }
+
+  /**
+   * How a session on the screen ended.
+   *
+   * @param farewell what to print once the terminal is given back
+   */
+  public record Outcome(int status, String farewell) {}
+
+  /** The same on a surface that stays open. */
+  public static Outcome run(Surface surface, Bench bench, ZoneId zone)
+      throws IOException, InterruptedException {
+    return new ScreenFace(surface, bench, zone).loop();
+  }
+
+  private Outcome loop() throws IOException, InterruptedException {
+    while (true) {
+      if (!painted()) {
+        return left(DONE);
+      }
+      Input input = surface.next(model.prompt() instanceof Prompt.Wait ? TICK : CALM);
+      if (input instanceof Input.Interrupted) {
+        return left(INTERRUPTED);
+      }
+      if (input instanceof Input.Closed) {
+        return left(DONE);
+      }
+      if (input instanceof Input.Broke broke) {
+        bench.leave();
+        throw new IllegalStateException(
+            "something broke; what was answered is saved", broke.cause());
+      }
+      Effect effect = take(input);
+      if (effect instanceof Effect.Leave) {
+        return left(DONE);
+      }
+      if (effect instanceof Effect.Finish) {
+        return ended();
+      }
+    }
+  }
+
+  /** Whether there still is a terminal to paint on. */
+  private boolean painted() {
+    try {
+      surface.paint(Page.draw(model, zone, surface.width(), surface.height()));
+      return true;
+    } catch (IOException gone) {
+      return false;
+    }
+  }
+
+  private Effect take(@Nullable Input input) throws IOException {
+    model = model.at(bench.now());
+    if (input instanceof Input.Suspended) {
+      surface.suspend();
+    } else if (input instanceof Input.Continued) {
+      surface.repaintWhole();
+    } else if (input instanceof Input.Pressed pressed) {
+      Next next = Update.key(model, pressed.key());
+      model = next.model();
+      if (next.effect() instanceof Effect.Send send) {
+        send(send.answer());
+      } else if (next.effect() instanceof Effect.Repaint) {
+        surface.repaintWhole();
+      }
+      return next.effect();
+    }
+    return new Effect.None();
+  }
+
+  private void send(Answer answer) {
+    try {
+      bench.answer(answer);
+      model = shown(bench);
+      surface.forgetKeys();
+    } catch (Refused refused) {
+      model = model.saying(String.valueOf(refused.getMessage()));
+    } catch (IOException notWritten) {
+      model =
+          model.saying(
+              "It could not be saved ("
+                  + notWritten.getMessage()
+                  + "). Make room, then try again.");
+    }
+  }
+
+  private Outcome left(int status) throws IOException {
+    if (model.prompt().ended()) {
+      return ended();
+    }
+    String standing = bench.leave();
+    String again = "quarterturn resume " + model.overview().session();
+    return new Outcome(status, "Left: " + standing + " Take it up again with: " + again);
+  }
+
+  private Outcome ended() {
+    if (model.prompt() instanceof Prompt.HandOver over) {
+      return new Outcome(HAND_OVER, "For a repairer: " + over.outcome());
+    }
+    String outcome = model.prompt() instanceof Prompt.Done done ? done.outcome() : "";
+    return new Outcome(DONE, "Done: " + outcome);
+  }
+}

@@ -1,0 +1,20 @@
+package quarterturn.screen;
+
+/** How far a key scrolls. */
+final class Scrolling {
+  private Scrolling() {}
+
+  /** Lines down, negative for up, zero for a key that does not scroll. */
+  static int lines(Key key, int page) {
+    if (!(key instanceof Key.Named named)) {
+      return 0;
+    }
+    return switch (named) {
+      case DOWN -> 1;
+      case UP -> -1;
+      case PAGE_DOWN -> page;
+      case PAGE_UP -> -page;
+      default -> 0;
+    };
+  }
+}

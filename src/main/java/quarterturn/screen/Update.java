@@ -1,0 +1,97 @@
+package quarterturn.screen;
+
+import quarterturn.session.Answer;
+import quarterturn.session.Prompt;
+
+/**
+ * What a key does. A pure function of what is shown: the same keys work in every view, and what is
+ * special to a kind of prompt stands in a class of its own.
+ */
+final class Update {
+  private static final int PAGE = 5;
+
+  private Update() {}
+
+  static Next key(Model model, Key key) {
+    if (key instanceof Key.Ctrl ctrl && ctrl.letter() == 'l') {
+      return new Next(model, new Effect.Repaint());
+    }
+    if (model.layer() != Layer.NONE) {
+      return onLayer(model, key);
+    }
+    if (key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP) {
+      return Next.show(model.scrolled(key == Key.Named.PAGE_DOWN ? PAGE : -PAGE));
+    }
+    Command command = Command.of(key, model.draft().typing());
+    return command == null ? answering(model.saying(""), key) : run(model, command);
+  }
+
+  private static Next onLayer(Model model, Key key) {
+    if (model.layer() == Layer.LEAVE) {
+      if (key instanceof Key.Typed typed && (typed.codePoint() | 0x20) == 'y') {
+        return new Next(model.with(Layer.NONE), new Effect.Leave());
+      }
+      boolean stay = key == Key.Named.ESC || isLetter(key, 'n');
+      return Next.show(stay ? model.with(Layer.NONE) : model);
+    }
+    int lines = Scrolling.lines(key, PAGE);
+    boolean scrolls = lines != 0 && model.layer() != Layer.KEYS;
+    return Next.show(scrolls ? model.scrolled(lines) : model.with(Layer.NONE));
+  }
+
+  private static Next run(Model model, Command command) {
+    return switch (command) {
+      case KEYS -> Next.show(model.with(Layer.KEYS));
+      case WHY -> Next.show(model.with(Layer.WHY));
+      case LOG -> Next.show(model.with(Layer.LOG));
+      case PICTURE -> Next.show(model.with(Layer.PICTURE));
+      case BACK ->
+          model.prompt().ended()
+              ? Next.show(model.saying("The session has ended; nothing can be taken back here."))
+              : Next.send(model, new Answer.Correct());
+      case LEAVE ->
+          model.prompt().ended()
+              ? new Next(model, new Effect.Finish())
+              : Next.show(model.with(Layer.LEAVE));
+    };
+  }
+
+  private static Next answering(Model model, Key key) {
+    Prompt prompt = model.prompt();
+    if (prompt instanceof Prompt.Tell) {
+      return key == Key.Named.ENTER
+          ? Next.send(model, new Answer.Confirmed())
+          : onlyHint(model, key, "Press Enter when it is done.");
+    }
+    if (prompt instanceof Prompt.Caution) {
+      return isLetter(key, 'u')
+          ? Next.send(model, new Answer.Confirmed())
+          : onlyHint(model, key, "Enter does not accept this. Read it, then press u.");
+    }
+    if (prompt instanceof Prompt.Choose choose) {
+      return Picks.key(model, choose, key);
+    }
+    if (prompt instanceof Prompt.Measure measure) {
+      return Readings.key(model, measure, key);
+    }
+    if (prompt instanceof Prompt.TurnRod turn) {
+      return Turns.key(model, turn, key);
+    }
+    if (prompt instanceof Prompt.Wait wait) {
+      return Waits.key(model, wait, key);
+    }
+    return key == Key.Named.ENTER
+        ? new Next(model, new Effect.Finish())
+        : onlyHint(model, key, "Press Enter to close.");
+  }
+
+  /** A key that does nothing here says what would; Esc has no view to go back to. */
+  static Next onlyHint(Model model, Key key, String hint) {
+    return Next.show(
+        model.saying(key == Key.Named.ESC ? "Esc never leaves; q does. " + hint : hint));
+  }
+
+  static boolean isLetter(Key key, char letter) {
+    return key instanceof Key.Typed typed && Character.toLowerCase(typed.codePoint()) == letter;
+  }
+}

@@ -1,0 +1,235 @@
+package quarterturn.screen;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Prior;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Hazard;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Picture;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Style;
+import quarterturn.procedure.Which;
+import quarterturn.session.Overview;
+import quarterturn.session.Prompt;
+import quarterturn.session.Said;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Length;
+import quarterturn.unit.Turn;
+
+/** An invented instrument and an invented session; no fact of the trade is taken from here. */
+final class Invented {
+  static final Instant NOON = Instant.parse("2026-03-02T12:00:00Z");
+
+  static final List<String> PARTS =
+      List.of(
+          "Get ready",
+          "Find the rod",
+          "Measure as found",
+          "Decide",
+          "Turn",
+          "Settle and read",
+          "Finish");
+
+  static final Window WINDOW = new Window(0.30, 0.45);
+
+  static final Kind KIND =
+      new Kind(
+          "invented-bass",
+          "Invented bass",
+          Length.inches(34),
+          List.of("E1", "A1", "D2", "G2"),
+          20,
+          17,
+          8,
+          Prior.BASS,
+          Map.of(Style.MEDIUM, new Kind.Target(WINDOW, "invented for a test")));
+
+  static final Hazard WHIP =
+      new Hazard(
+          "whip",
+          Hazard.Word.WARNING,
+          "A string under tension can slip and whip into an eye. Such wounds can be lasting.",
+          "Wear eye protection. Keep your face out of the string's line and others a metre away.");
+
+  static final Hazard FORCE =
+      new Hazard(
+          "force",
+          Hazard.Word.NOTICE,
+          "A forced rod nut can strip its thread.",
+          "Turn with the force of two fingers and stop at any noise.");
+
+  private static final String WHY =
+      "Held at both ends the string is a straight line, and the gap in the middle is the bow of the"
+          + " neck. A leaf that just drags is the gap; one that moves the string is too thick.";
+
+  private Invented() {}
+
+  static Said said(String step, String text, @Nullable Picture picture, List<Hazard> hazards) {
+    return new Said("invented", step, "Turn", text, WHY, hazards, picture, List.of());
+  }
+
+  static Overview overview(int part, List<Overview.Entry> trail, double net) {
+    return new Overview(
+        "2026-03-02-practice",
+        "Practice bass (invented)",
+        KIND,
+        WINDOW,
+        "invented for a test",
+        Role.BEGINNER,
+        "Neck relief",
+        PARTS,
+        part,
+        trail,
+        new Turn(net),
+        new Turn(Math.abs(net)),
+        "headstock");
+  }
+
+  static List<Overview.Entry> trail(int entries) {
+    List<Overview.Entry> all =
+        List.of(
+            reading(0, Which.LOWEST, 0.60, entries > 2),
+            reading(4, Which.HIGHEST, 0.55, entries > 2),
+            new Overview.Entry.Turned(at(20), new Turn(-0.125), Feel.SMOOTH),
+            reading(41, Which.LOWEST, 0.65, entries > 5),
+            reading(44, Which.HIGHEST, 0.60, entries > 5),
+            new Overview.Entry.Turned(at(60), new Turn(0.25), Feel.SMOOTH),
+            reading(85, Which.LOWEST, 0.40, false));
+    return all.subList(0, entries);
+  }
+
+  private static Overview.Entry reading(int minute, Which which, double low, boolean stale) {
+    return new Overview.Entry.Reading(at(minute), which, new Bracket(low, low + 0.05), stale);
+  }
+
+  private static Instant at(int minute) {
+    return NOON.plus(Duration.ofMinutes(minute));
+  }
+
+  static final Prompt.Tell TELL =
+      new Prompt.Tell(
+          new Said(
+              "invented",
+              "tune",
+              "Turn",
+              "Tune every string to pitch, from below, and then tune them all once more: each one"
+                  + " pulls on the neck and moves the others.",
+              WHY,
+              List.of(WHIP),
+              null,
+              List.of("After the turn every reading is stale: relief, action and intonation.")));
+
+  static final Prompt.Caution CAUTION =
+      new Prompt.Caution(said("tune", "Tune every string to pitch.", null, List.of()), WHIP);
+
+  static final Prompt.Choose CHOOSE =
+      new Prompt.Choose(
+          said(
+              "place",
+              "Look at the headstock, at the body end of the neck, in the sound hole. Where is the"
+                  + " rod nut?",
+              Picture.PLACES,
+              List.of()),
+          List.of(
+              new Prompt.Option("headstock", "At the headstock, behind the slotted nut"),
+              new Prompt.Option("body-end", "At the body end of the neck, where I can reach it"),
+              new Prompt.Option("sound-hole", "Inside the sound hole, at the end of the board"),
+              new Prompt.Option("under-plate", "Under a plate that is screwed on, at either end"),
+              new Prompt.Option("pocket", "Hidden in the neck pocket"),
+              new Prompt.Option("unsure", "I can't find it")));
+
+  static final Prompt.Choose KEY =
+      new Prompt.Choose(
+          said("key", "Seat the tool to its full depth and rock it.", Picture.KEY, List.of()),
+          List.of(
+              new Prompt.Option("fits", "Full depth, and it hardly rocks"),
+              new Prompt.Option("rocks", "It rocks, or does not go in fully")));
+
+  static final Prompt.Measure MEASURE =
+      new Prompt.Measure(
+          said(
+              "read-low",
+              "Put the capo at fret 1 and press string E1 at fret 17. Slide leaves over fret 8:"
+                  + " which is the thickest that passes, and which the thinnest that lifts the"
+                  + " string?",
+              Picture.HOLD,
+              List.of()),
+          Quantity.RELIEF,
+          List.of(1, 17),
+          8,
+          Which.LOWEST,
+          "E1",
+          0.05);
+
+  static final Prompt.Measure HUMIDITY =
+      new Prompt.Measure(
+          said("humidity", "Read the humidity of the room.", null, List.of()),
+          Quantity.HUMIDITY,
+          List.of(),
+          0,
+          null,
+          null,
+          1);
+
+  static final Prompt.Tell CURVE =
+      new Prompt.Tell(
+          new Said(
+              "invented",
+              "compare",
+              "Decide",
+              "Compare the reading with the window.",
+              WHY,
+              List.of(),
+              Picture.CURVE,
+              List.of("Relief on E1: 0.60 to 0.65 mm. Window: 0.30 to 0.45 mm.")));
+
+  static final Prompt.TurnRod LOOSEN =
+      new Prompt.TurnRod(
+          said(
+              "turn",
+              "Look along the neck at the end of the rod nut. Steady the neck with your other hand."
+                  + " Now loosen the rod nut by 1/8 turn, slowly, with two fingers.",
+              Picture.DIAL,
+              List.of(FORCE)),
+          new Turn(-0.125),
+          Turn.QUARTER,
+          new Prompt.Expected(0.65, 0.75),
+          false);
+
+  static final Prompt.TurnRod TIGHTEN =
+      new Prompt.TurnRod(
+          said("turn", "Now tighten the rod nut by 1/4 turn.", Picture.DIAL, List.of(FORCE)),
+          Turn.QUARTER,
+          Turn.QUARTER,
+          new Prompt.Expected(0.35, 0.50),
+          true);
+
+  static Prompt.Wait settle(boolean mayLift) {
+    return new Prompt.Wait(
+        said("settle", "Let the neck settle. Leave the strings at pitch.", null, List.of()),
+        NOON,
+        NOON.plus(Duration.ofMinutes(10)),
+        false,
+        mayLift);
+  }
+
+  static final Prompt.Done DONE =
+      new Prompt.Done(
+          said("done", "The relief stands in its window. Read it again tomorrow.", null, List.of()),
+          "relief in the window");
+
+  static final Prompt.HandOver HAND_OVER =
+      new Prompt.HandOver(
+          said(
+              "stop",
+              "The rod did not answer after two moves. Leave it as it is.",
+              null,
+              List.of()),
+          "the rod gives no answer");
+}

@@ -1,0 +1,65 @@
+package quarterturn.screen;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import org.jline.terminal.Terminal;
+import quarterturn.session.Prompt;
+
+/**
+ * Runs the face over an invented session, for tests in a pseudo-terminal. Arguments: {@code break}
+ * lets another thread fail after a moment; {@code plain} draws without colour; {@code ascii}
+ * without Unicode.
+ */
+final class ScriptedMain {
+  private ScriptedMain() {}
+
+  public static void main(String[] args) throws Exception {
+    List<String> wanted = List.of(args);
+    List<Prompt> prompts =
+        new ArrayList<>(
+            List.of(
+                Invented.CAUTION,
+                Invented.TELL,
+                Invented.CHOOSE,
+                Invented.KEY,
+                Invented.MEASURE,
+                Invented.CURVE,
+                Invented.LOOSEN,
+                Invented.settle(true),
+                Invented.TIGHTEN,
+                Invented.HUMIDITY));
+    prompts.add(wanted.contains("hand-over") ? Invented.HAND_OVER : Invented.DONE);
+    Clock clock =
+        Clock.offset(
+            Clock.systemUTC(), Duration.between(Clock.systemUTC().instant(), Invented.NOON));
+    ScriptedBench bench = new ScriptedBench(clock, prompts);
+    Settings settings = new Settings(!wanted.contains("plain"), !wanted.contains("ascii"));
+    if (wanted.contains("break")) {
+      breakSoon();
+    }
+    try (Terminal terminal = SystemTerminal.open()) {
+      int status = ScreenFace.run(terminal, bench, settings, ZoneOffset.UTC);
+      System.out.println("left in order " + bench.timesLeft() + ", status " + status);
+      System.out.flush();
+      System.exit(status);
+    }
+  }
+
+  private static void breakSoon() {
+    Thread thread =
+        new Thread(
+            () -> {
+              try {
+                Thread.sleep(1500);
+              } catch (InterruptedException enough) {
+                return;
+              }
+              throw new IllegalStateException("invented failure");
+            });
+    thread.setDaemon(true);
+    thread.start();
+  }
+}
