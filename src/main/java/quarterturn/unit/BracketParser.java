@@ -36,8 +36,6 @@ public final class BracketParser {
   private static final Pattern RANGE = Pattern.compile(SIZE + "\\s*(?:\\.\\.|to|-|–)\\s*" + SIZE);
   private static final Pattern UNIT = Pattern.compile("(mm|inches|inch|in|\"|''|″|thou|mil)\\s*$");
 
-  private static final int LONGEST = 80;
-
   private BracketParser() {}
 
   /**
@@ -47,12 +45,9 @@ public final class BracketParser {
    * @throws NotUnderstood with the spellings that are understood
    */
   public static Bracket parse(String typed, double stepMm) {
-    if (typed.length() > LONGEST) {
-      throw no(typed.substring(0, 20) + "...");
-    }
     String text = typed.strip().toLowerCase(Locale.ROOT);
     if (text.length() > LONGEST) {
-      throw no(text.substring(0, LONGEST));
+      throw no(text.substring(0, 20) + "...");
     }
     if (text.matches("touch(es|ing)?|t|no gap|rests|none")) {
       return Bracket.touches();
