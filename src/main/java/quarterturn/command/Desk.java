@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
@@ -67,7 +68,7 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
         wish.style() != null ? wish.style() : instrument == null ? null : instrument.style();
     Integer joint = instrument == null ? null : instrument.jointFret();
     List<Event.Past> past = instrument == null ? List.of() : store.pastOf(instrument.name());
-    Instant now = clock.instant();
+    Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
     Event.Started started =
         new Event.Started(
             now,

@@ -175,7 +175,9 @@ final class Fold {
     state.open = null;
     state.undoAsked = false;
     state.putOff = 0;
-    state.withdraw(Fact.AT_PITCH, Fact.SETTLED);
+    if (turn.turns() != 0) {
+      state.withdraw(Fact.AT_PITCH, Fact.SETTLED);
+    }
   }
 
   private void recalled(State state, Event.Recalled recalled) {

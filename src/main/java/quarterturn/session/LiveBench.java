@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 
 /** A session in progress: the engine, the state and the ledger, with a clock that can be set. */
@@ -89,7 +90,8 @@ public final class LiveBench implements Bench {
   /** Never before the last event, even where the machine's clock was set back. */
   @Override
   public Instant now() {
-    Instant now = clock.instant().plus(ahead);
+    // Whole seconds: no one at a bench needs more, and a wait ends when the clock says so.
+    Instant now = clock.instant().plus(ahead).truncatedTo(ChronoUnit.SECONDS);
     return now.isBefore(floor()) ? floor() : now;
   }
 

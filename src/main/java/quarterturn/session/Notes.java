@@ -5,7 +5,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Quantity;
-import quarterturn.procedure.Response;
 import quarterturn.procedure.Verdict;
 import quarterturn.procedure.Which;
 import quarterturn.unit.Bracket;
@@ -126,11 +125,11 @@ final class Notes {
     if (first != null && last != null) {
       notes.add("Relief as found: " + first + "; last reading: " + last + ".");
     }
-    if (!state.turns.isEmpty()) {
-      notes.add("The rod stands " + Fill.net(state) + ", in " + state.turns.size() + " moves.");
-      if (Account.response(state) != Response.NOT_TURNED) {
-        notes.add("Action and intonation are stale since the rod was turned.");
-      }
+    long moves = state.turns.stream().filter(made -> made.turn().turns() != 0).count();
+    if (moves > 0) {
+      String count = moves == 1 ? "one move" : moves + " moves";
+      notes.add("The rod stands " + Fill.net(state) + ", after " + count + ".");
+      notes.add("Action and intonation are stale since the rod was turned.");
     }
     notes.add("The instrument stands like this: " + Standing.of(state) + ".");
     return notes;

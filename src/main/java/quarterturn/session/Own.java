@@ -17,6 +17,9 @@ final class Own {
   static final String KIND = "kind";
   static final String STYLE = "style";
 
+  /** Stands with a hazard, in place of its step. */
+  static final String BEFORE = "Read this before you go on.";
+
   static final String NOT_MADE = "not-made";
   static final String MADE = "made";
   static final String UNSURE = "unsure";

@@ -132,7 +132,8 @@ final class Prompter {
     for (String id : step.words().hazards()) {
       Hazard hazard = library.hazards().get(id);
       if (hazard != null && !state.accepted.contains(id)) {
-        return show(new Prompt.Caution(said(state, step, null, now), hazard));
+        // The step itself is not shown before its hazards are accepted.
+        return show(new Prompt.Caution(said(state, step.id(), Own.BEFORE, null), hazard));
       }
     }
     if (step instanceof Step.TurnRod turn) {

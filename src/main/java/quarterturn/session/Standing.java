@@ -21,6 +21,10 @@ final class Standing {
     }
     boolean pitch = state.facts.contains(Fact.AT_PITCH);
     boolean detuned = state.facts.contains(Fact.DETUNED);
+    if (stuck(state)) {
+      return (pitch ? "strings at pitch" : detuned ? "strings detuned" : "strings as found")
+          + ", rod nut did not move";
+    }
     if (Account.fresh(state) == null && !state.turns.isEmpty() && readSinceTurn(state) == null) {
       if (!pitch) {
         return "rod turned, strings not yet back at pitch";
@@ -39,6 +43,12 @@ final class Standing {
             ? "relief not yet read"
             : "relief last read: " + last.read().bracket();
     return (pitch ? "strings at pitch, " : "strings as found, ") + rod + ", " + read;
+  }
+
+  /** Whether the rod was last tried and did not move. */
+  private static boolean stuck(State state) {
+    int turns = state.turns.size();
+    return turns > 0 && state.turns.get(turns - 1).turn().turns() == 0;
   }
 
   private static @org.jspecify.annotations.Nullable Reading readSinceTurn(State state) {
