@@ -94,6 +94,16 @@ record Syntax(Mark mark, String message) {
     if (said.contains("tag") || said.contains("directive") || said.contains("YAML document")) {
       return "! and % have a meaning of their own here; put text that begins with one in quotes";
     }
+    if (said.contains("<document start>")) {
+      return "this does not belong to what stands above; check its indent and its colon";
+    }
+    if (said.contains("sequence entries are not allowed")) {
+      return "a list cannot begin here; put each piece on its own line, with - before it";
+    }
+    if (said.contains("expected the node content")
+        || said.contains("mapping keys are not allowed")) {
+      return "text cannot begin with this character; put the text in quotes";
+    }
     if (said.contains("block scalar")) {
       return "after | or > the text begins on the next line, indented";
     }

@@ -88,7 +88,7 @@ class HostileFilesTest {
 
   private static byte[] mutate(byte[] good, SplittableRandom random) {
     byte[] bytes = good.clone();
-    for (int i = random.nextInt(1, 4); i > 0; i--) {
+    for (int i = random.nextInt(1, 4); i > 0 && bytes.length > 0; i--) {
       int at = random.nextInt(bytes.length);
       int to = Math.min(bytes.length, at + random.nextInt(1, 60));
       bytes =
