@@ -22,7 +22,8 @@ public final class LimitsReader {
           "retune-after",
           "stop-feels",
           "turn-needs",
-          "tighten-needs");
+          "tighten-needs",
+          "turn-hazards");
 
   private static final int MOST_MOVES = 20;
 
@@ -35,13 +36,17 @@ public final class LimitsReader {
    */
   public static Limits read(String fileName, byte[] bytes) throws Unreadable {
     Faults faults = new Faults(Source.of(fileName, bytes));
-    Limits limits = draft(faults);
+    Limits limits = draft(faults, null);
     faults.check();
     return limits;
   }
 
-  /** Reads as much as can be read; what cannot is nothing. */
-  static Limits draft(Faults faults) throws Unreadable {
+  /**
+   * Reads as much as can be read; what cannot is nothing.
+   *
+   * @param hazards ids of the known hazards, or null where they are not known
+   */
+  static Limits draft(Faults faults, @Nullable List<String> hazards) throws Unreadable {
     Fields file = Fields.of(TreeReader.read(faults), "this file", List.of("limits"), faults);
     Node listed = file == null ? null : file.required("limits");
     if (file != null) {
@@ -68,7 +73,8 @@ public final class LimitsReader {
             minutes(values, fields.required("retune-after")),
             values.words(fields.required("stop-feels"), "a feel", Feel.values(), Feel::word),
             facts(values, fields.required("turn-needs")),
-            facts(values, fields.required("tighten-needs")));
+            facts(values, fields.required("tighten-needs")),
+            new WordsReader(faults, hazards).hazards(values, fields.required("turn-hazards")));
     fields.end();
     return limits;
   }

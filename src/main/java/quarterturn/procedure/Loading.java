@@ -35,9 +35,10 @@ final class Loading {
    */
   Library load(Found first, @Nullable String expected) throws Unreadable, IOException {
     Map<String, Hazard> hazards = read(shelf.needed("safety", "hazards"), HazardsReader::draft);
-    Limits limits = read(shelf.needed("safety", "limits"), LimitsReader::draft);
     Map<String, Kind> kinds = read(shelf.needed("procedures", "kinds"), KindsReader::draft);
     List<String> known = hazards == null ? null : List.copyOf(hazards.keySet());
+    Limits limits =
+        read(shelf.needed("safety", "limits"), faults -> LimitsReader.draft(faults, known));
     if (expected != null) {
       tried.add(expected);
     }

@@ -81,7 +81,8 @@ record WordsReader(Faults faults, @Nullable List<String> hazards) {
     faults.add(Place.within(faults.source(), scalar, at), message);
   }
 
-  private List<String> hazards(Scalars values, @Nullable Node node) {
+  /** Ids of hazards, each of them known. */
+  List<String> hazards(Scalars values, @Nullable Node node) {
     List<String> found = new ArrayList<>();
     for (Node item : values.items(node)) {
       Scalar id = values.scalar(item);

@@ -3,7 +3,9 @@ package quarterturn.session;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Hazard;
@@ -129,9 +131,8 @@ final class Prompter {
         return record(new Event.WaitBegan(now, step.id(), rests.until()));
       }
     }
-    for (String id : step.words().hazards()) {
-      Hazard hazard = library.hazards().get(id);
-      if (hazard != null && !state.accepted.contains(id)) {
+    for (Hazard hazard : hazards(step)) {
+      if (!state.accepted.contains(hazard.id())) {
         // The step itself is not shown before its hazards are accepted.
         return show(new Prompt.Caution(said(state, step.id(), Own.BEFORE, null), hazard));
       }
@@ -160,6 +161,15 @@ final class Prompter {
       return record(new Event.Ended(now, step.id(), true, hand.outcome(), why));
     }
     throw new IllegalStateException("a step that asks nothing can't be the present one: " + step);
+  }
+
+  /** The step's hazards, and for a rod turn those that the limits put before every one. */
+  private List<Hazard> hazards(Step step) {
+    Set<String> ids = new LinkedHashSet<>(step.words().hazards());
+    if (step instanceof Step.TurnRod) {
+      ids.addAll(library.limits().turnHazards());
+    }
+    return library.hazards().values().stream().filter(h -> ids.contains(h.id())).toList();
   }
 
   private Guard.Ruling rule(State state, Step.TurnRod turn, Instant now) {
@@ -217,13 +227,8 @@ final class Prompter {
     Turn turn = state.open == null ? lastTurn(state) : state.open.turn();
     String wait = step instanceof Step.Wait w ? Own.span(Duration.ofMinutes(w.minutes())) : "";
     Fill fill = new Fill(state, fold.kind(state), turn, wait);
-    List<Hazard> reminders = new ArrayList<>();
-    for (String id : words.hazards()) {
-      Hazard hazard = library.hazards().get(id);
-      if (hazard != null && state.accepted.contains(id)) {
-        reminders.add(hazard);
-      }
-    }
+    List<Hazard> reminders =
+        hazards(step).stream().filter(hazard -> state.accepted.contains(hazard.id())).toList();
     String why = words.why() == null ? null : fill.in(words.why());
     if (moreWhy != null) {
       why = why == null ? moreWhy : moreWhy + "\n" + why;

@@ -92,6 +92,7 @@ class LibraryFilesTest {
                 60,
                 Set.of(Feel.JAMMED, Feel.NOISE, Feel.SLIPPED),
                 Set.of(Fact.ROD_IDENTIFIED, Fact.KEY_FITS),
-                Set.of(Fact.DETUNED)));
+                Set.of(Fact.DETUNED),
+                List.of("tool-slip", "rod-force", "wrong-key")));
   }
 }

@@ -161,7 +161,8 @@ class SessionLogTest {
           60,
           java.util.Set.of(),
           java.util.Set.of(),
-          java.util.Set.of());
+          java.util.Set.of(),
+          List.of());
 
   private static Words words(String text) {
     return new Words("The key", text, null, null, List.of(), List.of(), false, null);
