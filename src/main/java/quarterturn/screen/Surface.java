@@ -237,11 +237,16 @@ public final class Surface implements AutoCloseable {
     whole = true;
   }
 
-  /** Gives the terminal back, stops, and takes it again when continued. */
-  void suspend() throws IOException {
+  /**
+   * Gives the terminal back, stops, and takes it again when continued.
+   *
+   * @return whether this could be done here
+   */
+  boolean suspend() throws IOException {
     giveBack();
-    Stop.here();
+    boolean stopped = Stop.here();
     take();
+    return stopped;
   }
 
   private void waitForReader() {
