@@ -103,7 +103,10 @@ public final class ScreenFace {
   /** Whether there still is a terminal to paint on. */
   private boolean painted() {
     try {
-      surface.paint(Page.draw(model, zone, surface.width(), surface.height()));
+      int width = surface.width();
+      int height = surface.height();
+      model = model.scrolledAtMost(Page.mostScroll(model, zone, width, height));
+      surface.paint(Page.draw(model, zone, width, height));
       return true;
     } catch (IOException gone) {
       return false;

@@ -165,7 +165,7 @@ class ScreenFaceIT {
       assertThat(screen.onAlternateScreen()).isFalse();
       assertThat(screen.cursorHidden()).isFalse();
       screen.keys("echo shell is $((40+2))\r").waitFor("shell is 42");
-      screen.keys("fg\r").waitFor("Press u when");
+      screen.keys("fg\r").waitFor("Press u:");
       assertThat(screen.onAlternateScreen()).isTrue();
       screen.keys("u").waitFor("tune them all once more").keys(CTRL_C);
       screen.waitFor("left in order 1, status 130");
