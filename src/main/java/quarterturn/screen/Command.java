@@ -5,11 +5,11 @@ import org.jspecify.annotations.Nullable;
 /** What works in every view: by its letter, and by its function key while letters are typed. */
 enum Command {
   KEYS('?', 1, "all keys"),
-  WHY('w', 2, "why, and all hazards"),
-  LOG('l', 3, "all readings and turns"),
-  BACK('b', 4, "take the last answer back"),
-  PICTURE('p', 5, "the picture, larger"),
-  LEAVE('q', 10, "leave; all is saved");
+  WHY('w', 2, "why, all hazards"),
+  LOG('l', 3, "readings, turns"),
+  BACK('b', 4, "take an answer back"),
+  PICTURE('p', 5, "larger picture"),
+  LEAVE('q', 10, "leave, all is saved");
 
   private final char letter;
   private final int function;

@@ -46,7 +46,7 @@ final class Controls {
   /** What is asked for where one key answers. */
   private static String call(Prompt prompt) {
     if (prompt instanceof Prompt.Caution) {
-      return "Press u when you have read this and will do it. Enter does nothing here.";
+      return "Press u: I have read this and will do it. (Not Enter.)";
     }
     return prompt instanceof Prompt.Tell
         ? "Press Enter when it is done."
@@ -72,7 +72,7 @@ final class Controls {
             ? "Gap in mm, leaves in steps of " + Decimals.plain(measure.step())
             : measure.quantity().word() + " in " + measure.quantity().unit();
     canvas.put(0, 0, Character.toUpperCase(label.charAt(0)) + label.substring(1), Ink.STRONG);
-    int end = field(canvas, 1, reading.field(), reading.typing(), 36);
+    int end = field(canvas, 1, reading.field(), reading.typing(), Math.min(36, width - 32));
     canvas.put(
         end + 2, 1, Wrap.cut(Readings.readAs(reading.field().text(), measure), width - end - 2));
     String example =

@@ -4,19 +4,33 @@ import java.util.List;
 
 /** The bottom rows: readings and turns, window and rod, and the keys that work now. */
 final class Foot {
-  static final int ROWS = 4;
+  private static final int ROWS = 4;
+  private static final int LOW = 21;
 
   private Foot() {}
 
-  static void draw(Canvas canvas, Model model) {
-    int top = canvas.height() - ROWS;
+  /** A low window goes without the row about window and rod. */
+  static int rows(int height) {
+    return height < LOW ? ROWS - 1 : ROWS;
+  }
+
+  /**
+   * Draws them.
+   *
+   * @param pictureHidden whether a key has to lead to the picture
+   */
+  static void draw(Canvas canvas, Model model, boolean pictureHidden) {
+    int rows = rows(canvas.height());
+    int top = canvas.height() - rows;
     int room = canvas.width() - 4;
     canvas.row(0, top, canvas.width(), '─', Ink.PLAIN);
     canvas.put(2, top + 1, Trail.row(model.overview(), room));
-    String window = Trail.window(model.overview());
-    String gap = window.isEmpty() ? "" : "    ";
-    canvas.put(2, top + 2, Wrap.cut(window + gap + Trail.rod(model.overview()), room));
-    keys(canvas, top + 3, KeyHints.of(model), room);
+    if (rows == ROWS) {
+      String window = Trail.window(model.overview());
+      String gap = window.isEmpty() ? "" : "    ";
+      canvas.put(2, top + 2, Wrap.cut(window + gap + Trail.rod(model.overview()), room));
+    }
+    keys(canvas, canvas.height() - 1, KeyHints.of(model, pictureHidden), room);
   }
 
   /** As many keys as fit; the last, which leads to all the others, always does. */

@@ -19,19 +19,27 @@ final class KeyHints {
     }
   }
 
-  static List<Hint> of(Model model) {
+  /**
+   * The keys of whatever is on top.
+   *
+   * @param pictureHidden whether a key has to lead to the picture
+   */
+  static List<Hint> of(Model model, boolean pictureHidden) {
     return switch (model.layer()) {
       case LEAVE -> List.of(new Hint("y", "leave"), new Hint("Esc", "stay"));
       case KEYS -> List.of(new Hint("any key", "back to the step"));
       case WHY, LOG, PICTURE ->
           List.of(new Hint("↑ ↓", "scroll"), new Hint("Esc", "back to the step"));
-      case NONE -> onTop(model);
+      case NONE -> onTop(model, pictureHidden);
     };
   }
 
-  private static List<Hint> onTop(Model model) {
+  private static List<Hint> onTop(Model model, boolean pictureHidden) {
     List<Hint> out = new ArrayList<>(own(model));
     boolean typing = model.draft().typing();
+    if (pictureHidden) {
+      out.add(new Hint(Command.PICTURE.shown(typing), "picture"));
+    }
     if (model.prompt().said().why() != null) {
       out.add(new Hint(Command.WHY.shown(typing), "why"));
     }

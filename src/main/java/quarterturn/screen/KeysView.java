@@ -18,8 +18,8 @@ final class KeysView {
     }
     key(canvas, 2, row++, "PgUp PgDn", "scroll the text");
     key(canvas, 2, row++, "Esc", "one view back");
-    key(canvas, 2, row++, "Ctrl-C", "leave at once, in order");
-    key(canvas, 2, row++, "Ctrl-Z", "pause; fg comes back");
+    key(canvas, 2, row++, "Ctrl-C", "leave in order");
+    key(canvas, 2, row++, "Ctrl-Z", "pause, fg resumes");
     canvas.put(right, 1, "Keys of every step", Ink.STRONG);
     int other = 3;
     for (Command command : Command.values()) {

@@ -44,6 +44,11 @@ record Model(
     return new Model(prompt, overview, standing, now, draft, layer, scroll, next);
   }
 
+  /** Scrolled no further than this. */
+  Model scrolledAtMost(int most) {
+    return scroll <= most ? this : scrolled(most - scroll);
+  }
+
   Model scrolled(int lines) {
     int to = Math.max(0, scroll + lines);
     return new Model(prompt, overview, standing, now, draft, layer, to, message);

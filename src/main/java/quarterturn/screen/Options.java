@@ -28,10 +28,19 @@ final class Options {
     Canvas canvas = new Canvas(width, rows);
     for (int r = 0; r < rows; r++) {
       boolean on = owner.get(from + r) == at;
-      boolean cut = (r == 0 && from > 0) || (r == rows - 1 && from + rows < lines.size());
-      canvas.put(0, r, on ? "►" : cut ? "…" : " ", Ink.STRONG);
+      canvas.put(0, r, on ? "►" : " ", Ink.STRONG);
       canvas.put(1, r, lines.get(from + r) + " ", on ? Ink.NOW : Ink.PLAIN);
     }
+    if (from > 0) {
+      more(canvas, 0, "▲ more");
+    }
+    if (from + rows < lines.size()) {
+      more(canvas, rows - 1, "▼ more");
+    }
     return canvas;
+  }
+
+  private static void more(Canvas canvas, int row, String words) {
+    canvas.put(canvas.width() - Canvas.cells(words), row, words, Ink.STRONG);
   }
 }

@@ -20,37 +20,61 @@ final class Page {
     }
     Canvas canvas = new Canvas(width, height);
     Head.draw(canvas, model.overview());
-    Foot.draw(canvas, model);
-    int rows = height - Head.ROWS - Foot.ROWS;
-    boolean wide = width >= WIDE;
-    int main = wide ? width - SIDE - 3 : width;
-    canvas.paste(0, Head.ROWS, body(model, zone, main, rows));
-    if (wide) {
+    int rows = height - Head.ROWS - Foot.rows(height);
+    int main = mainWidth(width);
+    Body body = new Body(model, zone, main, rows);
+    Foot.draw(canvas, model, body.hidesPicture());
+    canvas.paste(0, Head.ROWS, main(model, zone, body, main, rows));
+    if (main < width) {
       for (int r = 0; r < rows; r++) {
         canvas.set(main, Head.ROWS + r, '│');
       }
       canvas.set(main, Head.ROWS - 1, '┬');
-      canvas.set(main, height - Foot.ROWS, '┴');
+      canvas.set(main, Head.ROWS + rows, '┴');
       canvas.paste(main + 2, Head.ROWS, Side.draw(model, zone, SIDE, rows));
     }
     return canvas;
   }
 
-  private static Canvas body(Model model, ZoneId zone, int width, int rows) {
-    int inner = width - 4;
+  /** How far down what is on top can be scrolled at this size. */
+  static int mostScroll(Model model, ZoneId zone, int width, int height) {
+    if (TooSmall.is(width, height)) {
+      return model.scroll();
+    }
+    int rows = height - Head.ROWS - Foot.rows(height);
+    int main = mainWidth(width);
+    return model.layer() == Layer.NONE
+        ? new Body(model, zone, main, rows).mostScroll()
+        : Layers.mostScroll(lines(model, zone, main), rows);
+  }
+
+  private static int mainWidth(int width) {
+    return width >= WIDE ? width - SIDE - 3 : width;
+  }
+
+  private static Canvas main(Model model, ZoneId zone, Body body, int width, int rows) {
     return switch (model.layer()) {
-      case NONE -> Body.draw(model, zone, width, rows);
+      case NONE -> body.draw();
       case KEYS -> KeysView.draw(model, width, rows);
-      case WHY -> Layers.draw("Why", why(model, Math.min(inner, 90)), model, width, rows);
-      case LOG ->
-          Layers.draw(
-              "All readings and turns",
-              Trail.lines(model.overview(), zone, inner),
-              model,
-              width,
-              rows);
-      case LEAVE -> Layers.draw("Leave now?", leave(model, inner), model, width, rows);
       case PICTURE -> Layers.picture(model, width, rows);
+      case WHY, LOG, LEAVE ->
+          Layers.draw(title(model.layer()), lines(model, zone, width), model, width, rows);
+    };
+  }
+
+  private static String title(Layer layer) {
+    return layer == Layer.WHY
+        ? "Why"
+        : layer == Layer.LOG ? "All readings and turns" : "Leave now?";
+  }
+
+  private static List<Line> lines(Model model, ZoneId zone, int width) {
+    int inner = Math.min(width - 4, 90);
+    return switch (model.layer()) {
+      case WHY -> why(model, inner);
+      case LOG -> Trail.lines(model.overview(), zone, inner);
+      case LEAVE -> leave(model, inner);
+      default -> List.of();
     };
   }
 

@@ -42,8 +42,8 @@ public final class ScreenFace {
   }
 
   /**
-   * Runs the session on {@code terminal} until it ends or the person leaves, then says in one line
-   * what state it was left in.
+   * Runs the session on {@code terminal} until it ends or the person leaves, then says what state
+   * it was left in and how to go on.
    *
    * @param terminal as {@link SystemTerminal#open} gives it; stays open
    * @param zone for the times of day that are shown
@@ -55,7 +55,7 @@ public final class ScreenFace {
     try (Surface surface = Surface.open(terminal, settings)) {
       outcome = run(surface, bench, zone);
     }
-    terminal.writer().println(Printable.of(outcome.farewell()));
+    outcome.farewell().lines().map(Printable::of).forEach(terminal.writer()::println);
     terminal.flush();
     return outcome.status();
   }
@@ -103,7 +103,10 @@ public final class ScreenFace {
   /** Whether there still is a terminal to paint on. */
   private boolean painted() {
     try {
-      surface.paint(Page.draw(model, zone, surface.width(), surface.height()));
+      int width = surface.width();
+      int height = surface.height();
+      model = model.scrolledAtMost(Page.mostScroll(model, zone, width, height));
+      surface.paint(Page.draw(model, zone, width, height));
       return true;
     } catch (IOException gone) {
       return false;
@@ -113,7 +116,9 @@ public final class ScreenFace {
   private Effect take(@Nullable Input input) throws IOException {
     model = model.at(bench.now());
     if (input instanceof Input.Suspended) {
-      surface.suspend();
+      if (!surface.suspend()) {
+        model = model.saying("Ctrl-Z does not work here. Leave with q and resume later.");
+      }
     } else if (input instanceof Input.Continued) {
       surface.repaintWhole();
     } else if (input instanceof Input.Pressed pressed) {
@@ -151,7 +156,7 @@ public final class ScreenFace {
     }
     String standing = bench.leave();
     String again = "quarterturn resume " + model.overview().session();
-    return new Outcome(status, "Left: " + standing + " Take it up again with: " + again);
+    return new Outcome(status, "Left: " + standing + "\nTo go on: " + again);
   }
 
   private Outcome ended() {

@@ -31,6 +31,9 @@ public final class Surface implements AutoCloseable {
   /** How long a dying process waits for the face to leave the session in order. */
   private static final long LAST_MILLIS = 2000;
 
+  /** How long a Ctrl-C may stay unread before one more ends the program at once. */
+  private static final long HANGS_MILLIS = 1000;
+
   /** How long a read waits before it looks whether the face has ended. */
   private static final long READ_MILLIS = 200;
 
@@ -52,6 +55,7 @@ public final class Surface implements AutoCloseable {
   private final Thread reader = new Thread(this::read, "read keys");
   private final Thread.@Nullable UncaughtExceptionHandler uncaught;
   private final Painter painter;
+  private volatile long interruptedAt;
   private boolean whole = true;
 
   private Surface(Terminal terminal, Settings settings) throws IOException {
@@ -158,11 +162,13 @@ public final class Surface implements AutoCloseable {
   }
 
   private void interrupted(Terminal.Signal signal) {
-    // A second Ctrl-C, with the first still unread, means that the face hangs.
-    boolean hanging = inputs.stream().anyMatch(Input.Interrupted.class::isInstance);
-    if (hanging) {
+    // One more Ctrl-C, long after one that is still unread, means that the face hangs.
+    boolean unread = inputs.stream().anyMatch(Input.Interrupted.class::isInstance);
+    if (!unread) {
+      interruptedAt = System.nanoTime();
+    } else if (System.nanoTime() - interruptedAt > TimeUnit.MILLISECONDS.toNanos(HANGS_MILLIS)) {
       giveBack();
-      Runtime.getRuntime().halt(130);
+      Runtime.getRuntime().halt(ScreenFace.INTERRUPTED);
     }
     inputs.add(new Input.Interrupted());
   }
@@ -237,11 +243,16 @@ public final class Surface implements AutoCloseable {
     whole = true;
   }
 
-  /** Gives the terminal back, stops, and takes it again when continued. */
-  void suspend() throws IOException {
+  /**
+   * Gives the terminal back, stops, and takes it again when continued.
+   *
+   * @return whether this could be done here
+   */
+  boolean suspend() throws IOException {
     giveBack();
-    Stop.here();
+    boolean stopped = Stop.here();
     take();
+    return stopped;
   }
 
   private void waitForReader() {

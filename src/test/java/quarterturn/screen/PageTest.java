@@ -160,6 +160,23 @@ class PageTest {
     }
   }
 
+  @ParameterizedTest
+  @MethodSource("views")
+  void worksAtTheSmallestSize(View view) throws IOException {
+    Golden.check("60x18-" + view.name(), Page.draw(view.model(), ZoneOffset.UTC, 60, 18));
+  }
+
+  @Test
+  void scrollingStopsAtTheEnd() {
+    Model far = model(Invented.CAUTION, 0, 0).scrolled(500);
+    int most = Page.mostScroll(far, ZoneOffset.UTC, 60, 18);
+    assertThat(most).isGreaterThan(0);
+    String text = Page.draw(far.scrolledAtMost(most), ZoneOffset.UTC, 60, 18).text();
+    assertThat(text).contains("Tune every string");
+    assertThat(text).doesNotContain("PgDn");
+    assertThat(Page.mostScroll(far, ZoneOffset.UTC, 80, 24)).isEqualTo(0);
+  }
+
   @Test
   void theHazardStandsBeforeItsStepWithItsWordFirst() {
     String text = Page.draw(model(Invented.CAUTION, 0, 0), ZoneOffset.UTC, 80, 24).text();

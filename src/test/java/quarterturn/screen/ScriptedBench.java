@@ -17,9 +17,15 @@ final class ScriptedBench implements Bench {
   private final List<Answer> answers = new ArrayList<>();
   private Clock clock;
   private int at;
+  private final Runnable onLeave;
   private int left;
 
   ScriptedBench(Clock clock, List<Prompt> prompts) {
+    this(clock, prompts, () -> {});
+  }
+
+  ScriptedBench(Clock clock, List<Prompt> prompts, Runnable onLeave) {
+    this.onLeave = onLeave;
     this.clock = clock;
     this.prompts = List.copyOf(prompts);
   }
@@ -72,6 +78,7 @@ final class ScriptedBench implements Bench {
   @Override
   public String leave() {
     left++;
+    onLeave.run();
     return standing();
   }
 

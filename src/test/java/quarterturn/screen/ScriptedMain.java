@@ -1,5 +1,10 @@
 package quarterturn.screen;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.ZoneOffset;
@@ -14,28 +19,29 @@ import quarterturn.session.Prompt;
  * without Unicode.
  */
 final class ScriptedMain {
+  private static final List<Prompt> STEPS =
+      List.of(
+          Invented.CAUTION,
+          Invented.TELL,
+          Invented.CHOOSE,
+          Invented.KEY,
+          Invented.MEASURE,
+          Invented.CURVE,
+          Invented.LOOSEN,
+          Invented.settle(true),
+          Invented.TIGHTEN,
+          Invented.HUMIDITY);
+
   private ScriptedMain() {}
 
   public static void main(String[] args) throws Exception {
     List<String> wanted = List.of(args);
-    List<Prompt> prompts =
-        new ArrayList<>(
-            List.of(
-                Invented.CAUTION,
-                Invented.TELL,
-                Invented.CHOOSE,
-                Invented.KEY,
-                Invented.MEASURE,
-                Invented.CURVE,
-                Invented.LOOSEN,
-                Invented.settle(true),
-                Invented.TIGHTEN,
-                Invented.HUMIDITY));
+    List<Prompt> prompts = new ArrayList<>(wanted.contains("short") ? List.of() : STEPS);
     prompts.add(wanted.contains("hand-over") ? Invented.HAND_OVER : Invented.DONE);
     Clock clock =
         Clock.offset(
             Clock.systemUTC(), Duration.between(Clock.systemUTC().instant(), Invented.NOON));
-    ScriptedBench bench = new ScriptedBench(clock, prompts);
+    ScriptedBench bench = new ScriptedBench(clock, prompts, ScriptedMain::noteLeaving);
     Settings settings = new Settings(!wanted.contains("plain"), !wanted.contains("ascii"));
     if (wanted.contains("break")) {
       breakSoon();
@@ -45,6 +51,18 @@ final class ScriptedMain {
       System.out.println("left in order " + bench.timesLeft() + ", status " + status);
       System.out.flush();
       System.exit(status);
+    }
+  }
+
+  private static void noteLeaving() {
+    String file = System.getProperty("left");
+    if (file != null) {
+      try {
+        Files.writeString(
+            Path.of(file), "left\n", StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
     }
   }
 

@@ -1,0 +1,52 @@
+package quarterturn.screen;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.util.List;
+
+/** The home view on a terminal. */
+public final class HomeFace {
+  private static final Duration CALM = Duration.ofMinutes(1);
+
+  private HomeFace() {}
+
+  /**
+   * Asks what to do.
+   *
+   * @param surface stays open, so that the session that is chosen can go on with it
+   * @param unfinished sessions to take up, the one due first standing first
+   * @param starts what can be begun
+   */
+  public static HomeChoice run(Surface surface, List<HomeItem> unfinished, List<HomeItem> starts)
+      throws InterruptedException {
+    HomeView view = HomeView.of(unfinished, starts);
+    while (true) {
+      try {
+        surface.paint(view.draw(surface.width(), surface.height()));
+        Input input = surface.next(CALM);
+        if (input instanceof Input.Interrupted) {
+          return new HomeChoice.Interrupted();
+        }
+        if (input instanceof Input.Closed) {
+          return new HomeChoice.Quit();
+        }
+        if (input instanceof Input.Broke broke) {
+          throw new IllegalStateException("something broke", broke.cause());
+        }
+        if (input instanceof Input.Suspended) {
+          surface.suspend();
+        } else if (input instanceof Input.Continued) {
+          surface.repaintWhole();
+        } else if (input instanceof Input.Pressed pressed) {
+          HomeView.Step step = view.key(pressed.key());
+          if (step instanceof HomeView.Step.Chosen chosen) {
+            return chosen.choice();
+          }
+          view = step instanceof HomeView.Step.Show show ? show.view() : view;
+        }
+      } catch (IOException gone) {
+        return new HomeChoice.Quit();
+      }
+    }
+  }
+}

@@ -1,0 +1,118 @@
+package quarterturn.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What is seen when the program is started with nothing to do: what is unfinished, and what can be
+ * begun.
+ *
+ * @param at index of the marked line over both lists, or -1
+ * @param message a hint; empty for none
+ */
+record HomeView(List<HomeItem> unfinished, List<HomeItem> starts, int at, String message) {
+  HomeView {
+    unfinished = List.copyOf(unfinished);
+    starts = List.copyOf(starts);
+  }
+
+  /** With the first line marked. */
+  static HomeView of(List<HomeItem> unfinished, List<HomeItem> starts) {
+    return new HomeView(unfinished, starts, unfinished.isEmpty() && starts.isEmpty() ? -1 : 0, "");
+  }
+
+  /** What a key leads to: another view, or a choice. */
+  sealed interface Step {
+    record Show(HomeView view) implements Step {}
+
+    record Chosen(HomeChoice choice) implements Step {}
+  }
+
+  Step key(Key key) {
+    int size = unfinished.size() + starts.size();
+    int to = Picks.moved(at, size, key);
+    if (to != at) {
+      return new Step.Show(new HomeView(unfinished, starts, to, ""));
+    }
+    if (key == Key.Named.ENTER && at >= 0) {
+      boolean resume = at < unfinished.size();
+      return new Step.Chosen(
+          resume ? new HomeChoice.Resume(at) : new HomeChoice.Start(at - unfinished.size()));
+    }
+    if (Update.isLetter(key, 'q') || key.equals(new Key.Function(10))) {
+      return new Step.Chosen(new HomeChoice.Quit());
+    }
+    String hint =
+        key == Key.Named.ESC
+            ? "Esc never leaves; q does."
+            : "Mark a line with its number or the arrows, then Enter.";
+    return new Step.Show(new HomeView(unfinished, starts, at, hint));
+  }
+
+  Canvas draw(int width, int height) {
+    if (TooSmall.is(width, height)) {
+      return TooSmall.draw(width, height);
+    }
+    Canvas canvas = new Canvas(width, height);
+    canvas.put(2, 0, "quarterturn", Ink.STRONG);
+    String motto = "one safe turn at a time";
+    canvas.put(width - 2 - Canvas.cells(motto), 0, motto);
+    canvas.row(0, 1, width, '─', Ink.PLAIN);
+    canvas.row(0, height - 2, width, '─', Ink.PLAIN);
+    List<Line> lines = lines(width - 4);
+    int room = height - 5;
+    int marked = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      marked = lines.get(i).lead().startsWith("►") ? i : marked;
+    }
+    int from = Math.max(0, Math.min(marked - room / 2, lines.size() - room));
+    Line.draw(canvas, 2, 2, lines, from, room);
+    if (!message.isEmpty()) {
+      canvas.put(2, height - 3, "! " + Wrap.cut(message, width - 6), Ink.STRONG);
+    }
+    Foot.keys(
+        canvas,
+        height - 1,
+        List.of(
+            new KeyHints.Hint("1-9 ↑ ↓", "mark"),
+            new KeyHints.Hint("Enter", "go"),
+            new KeyHints.Hint("q", "close")),
+        width - 4);
+    return canvas;
+  }
+
+  private List<Line> lines(int width) {
+    List<Line> out = new ArrayList<>();
+    out.add(Line.BLANK);
+    if (!unfinished.isEmpty()) {
+      out.add(Line.heading("Unfinished"));
+      out.add(Line.BLANK);
+      for (int i = 0; i < unfinished.size(); i++) {
+        item(out, unfinished.get(i), i, width);
+      }
+    }
+    if (!starts.isEmpty()) {
+      out.add(Line.heading("Begin"));
+      out.add(Line.BLANK);
+      for (int i = 0; i < starts.size(); i++) {
+        item(out, starts.get(i), unfinished.size() + i, width);
+      }
+    }
+    return out;
+  }
+
+  private void item(List<Line> out, HomeItem item, int index, int width) {
+    boolean on = index == at;
+    String lead = (on ? "►" : " ") + String.format("%2d ", index + 1);
+    String label = Wrap.cut(item.label(), width - 5);
+    out.add(new Line(lead, Ink.STRONG, 4, " " + label + " ", on ? Ink.NOW : Ink.STRONG));
+    for (String text : new String[] {item.detail(), item.due()}) {
+      if (!text.isEmpty()) {
+        for (String line : Wrap.lines(text, Math.min(width - 5, 90))) {
+          out.add(new Line("", Ink.PLAIN, 5, line, Ink.PLAIN));
+        }
+      }
+    }
+    out.add(Line.BLANK);
+  }
+}

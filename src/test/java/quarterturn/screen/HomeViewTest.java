@@ -1,0 +1,76 @@
+package quarterturn.screen;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class HomeViewTest {
+  private static final HomeView HOME =
+      HomeView.of(
+          List.of(
+              new HomeItem(
+                  "Practice bass (invented)",
+                  "Neck relief, settle and read",
+                  "Settled since 12:10; a reading is due."),
+              new HomeItem(
+                  "Blue guitar (invented)", "Neck relief, turn", "The rod rests until tomorrow.")),
+          List.of(
+              new HomeItem(
+                  "Neck relief",
+                  "Bring the curve of the neck into its window, turn by turn.",
+                  "")));
+
+  private static HomeView.Step after(HomeView view, Key... keys) {
+    HomeView.Step step = new HomeView.Step.Show(view);
+    for (Key key : keys) {
+      step = step instanceof HomeView.Step.Show show ? show.view().key(key) : step;
+    }
+    return step;
+  }
+
+  private static HomeView.Step chosen(HomeChoice choice) {
+    return new HomeView.Step.Chosen(choice);
+  }
+
+  @Test
+  void looksCalm() throws IOException {
+    Golden.check("80x24-home", HOME.draw(80, 24));
+    Golden.check("140x45-home", HOME.draw(140, 45));
+    Golden.check("80x24-home-empty", HomeView.of(List.of(), HOME.starts()).draw(80, 24));
+  }
+
+  @Test
+  void choosesByNumberAndByArrows() {
+    assertThat(after(HOME, Key.Named.ENTER)).isEqualTo(chosen(new HomeChoice.Resume(0)));
+    assertThat(after(HOME, Key.Named.DOWN, Key.Named.ENTER))
+        .isEqualTo(chosen(new HomeChoice.Resume(1)));
+    assertThat(after(HOME, new Key.Typed('3'), Key.Named.ENTER))
+        .isEqualTo(chosen(new HomeChoice.Start(0)));
+  }
+
+  @Test
+  void onlyQCloses() {
+    assertThat(after(HOME, Key.Named.ESC, Key.Named.ESC)).isInstanceOf(HomeView.Step.Show.class);
+    assertThat(after(HOME, new Key.Typed('q'))).isEqualTo(chosen(new HomeChoice.Quit()));
+  }
+
+  @Test
+  void theMarkedLineIsAlwaysInView() {
+    List<HomeItem> many = new ArrayList<>(Collections.nCopies(30, new HomeItem("x", "y", "z")));
+    many.add(new HomeItem("the last one", "", ""));
+    HomeView view = new HomeView(many, List.of(), 30, "");
+    assertThat(view.draw(80, 24).text()).contains("the last one");
+  }
+
+  @Test
+  void controlCharactersAreNotDrawn() {
+    HomeView view =
+        HomeView.of(List.of(new HomeItem("a\u001b[2Jb", "c\u0007", "d\u009b")), List.of());
+    assertThat(view.draw(80, 24).text())
+        .doesNotContainMatch("[\u0000-\u0009\u000b-\u001f\u0080-\u009f]");
+  }
+}
