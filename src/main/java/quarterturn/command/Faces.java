@@ -13,6 +13,7 @@ import quarterturn.screen.ScreenFace;
 import quarterturn.screen.Settings;
 import quarterturn.screen.SystemTerminal;
 import quarterturn.script.ScriptFace;
+import quarterturn.unit.Printable;
 
 /** Plays a session in the face that was chosen. */
 record Faces(Kind kind, boolean coloured) {
@@ -55,12 +56,27 @@ record Faces(Kind kind, boolean coloured) {
           yield typed(typing, opened);
         }
       }
-      case SCRIPT -> ScriptFace.run(opened.bench(), System.in, System.out);
+      case SCRIPT -> {
+        if (opened.notice() != null) {
+          System.err.println("quarterturn: " + opened.notice());
+        }
+        yield ScriptFace.run(opened.bench(), System.in, System.out);
+      }
     };
   }
 
-  int onScreen(Terminal terminal, Desk.Opened opened) throws IOException, InterruptedException {
+  private int onScreen(Terminal terminal, Desk.Opened opened)
+      throws IOException, InterruptedException {
+    if (opened.notice() != null) {
+      terminal.writer().println("Notice: " + opened.notice());
+    }
     return ScreenFace.run(terminal, opened.bench(), settings(terminal), ZoneId.systemDefault());
+  }
+
+  /** Says how it ended, once the terminal is given back. */
+  void say(Terminal terminal, ScreenFace.Outcome outcome) {
+    terminal.writer().println(Printable.of(outcome.farewell()));
+    terminal.flush();
   }
 
   int typed(Typing typing, Desk.Opened opened) {

@@ -57,16 +57,15 @@ final class LogCommand implements Runnable, Cli.Timed {
   static SessionList.Row row(Store store, Store.Glance glance) throws IOException {
     List<Event> events = glance.started() == null ? List.of() : store.read(glance.name()).events();
     SessionList.Row row = SessionList.Row.of(glance.name(), events);
-    String notice = glance.notice();
-    return notice == null
-        ? row
-        : new SessionList.Row(
-            row.session(),
-            row.began(),
-            row.procedure(),
-            row.instrument(),
-            row.rod(),
-            row.state() + " (" + notice + ")");
+    String notice = glance.notice() == null ? "" : " (" + glance.notice() + ")";
+    String kind = glance.kind();
+    return new SessionList.Row(
+        row.session(),
+        row.began(),
+        row.procedure(),
+        glance.instrument() == null && kind != null ? kind : row.instrument(),
+        row.rod(),
+        row.state() + notice);
   }
 
   @Command(

@@ -27,7 +27,7 @@ final class PromptLines {
     if (prompt instanceof Prompt.Caution caution) {
       lines.add(hazard(caution.hazard()));
     }
-    prompt.said().hazards().forEach(hazard -> lines.add(hazard(hazard)));
+    prompt.said().hazards().forEach(hazard -> lines.add(reminder(hazard)));
     prompt.said().notes().forEach(note -> lines.add("Note: " + note));
     lines.addAll(lead(prompt));
     if (!prompt.said().text().isBlank()) {
@@ -52,6 +52,11 @@ final class PromptLines {
   /** The signal word first, then what can happen and how to avoid it. */
   static String hazard(Hazard hazard) {
     return hazard.word() + ": " + hazard.harm() + " " + hazard.avoid();
+  }
+
+  /** A hazard that was accepted before: the signal word, and how to avoid it. */
+  static String reminder(Hazard hazard) {
+    return hazard.word() + ": " + hazard.avoid();
   }
 
   private static List<String> lead(Prompt prompt) {

@@ -13,10 +13,14 @@ final class Glances {
     Event.@Nullable Ended ended = null;
     @Nullable String standing = null;
     @Nullable Instant until = null;
+    @Nullable String kind = null;
     List<Event> events = Corrections.standing(contents.events());
     for (Event event : events) {
       if (event instanceof Event.Started e) {
         started = e;
+        kind = e.kind();
+      } else if (event instanceof Event.Chose e && e.step().equals(Own.KIND)) {
+        kind = e.option();
       } else if (event instanceof Event.Ended e) {
         ended = e;
         until = null;
@@ -33,7 +37,7 @@ final class Glances {
         name,
         header == null ? null : header.procedure(),
         started == null ? null : started.instrument(),
-        started == null ? null : started.kind(),
+        kind,
         started == null ? null : started.at(),
         events.isEmpty() ? null : events.get(events.size() - 1).at(),
         ended,

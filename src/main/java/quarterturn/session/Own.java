@@ -3,6 +3,8 @@ package quarterturn.session;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -27,14 +29,14 @@ final class Own {
   private Own() {}
 
   /** The recap after a break: when, in what state, the last three actions, what went stale. */
-  static String recap(State state, State.Break away) {
+  static String recap(State state, State.Break away, Procedure procedure) {
     StringBuilder text = new StringBuilder();
     text.append("Welcome back. You were away for ")
         .append(span(Duration.between(away.left(), away.back())))
         .append(".\nThe instrument was left like this: ")
         .append(away.standing())
         .append(".\nThe last things done:");
-    for (String action : lastActions(state)) {
+    for (String action : lastActions(state, procedure)) {
       text.append("\n- ").append(action);
     }
     if (state.recalling) {
@@ -61,10 +63,10 @@ final class Own {
     return minutes < 48 * 60 ? minutes / 60 + " h" : minutes / (24 * 60) + " days";
   }
 
-  private static List<String> lastActions(State state) {
+  private static List<String> lastActions(State state, Procedure procedure) {
     List<String> actions = new ArrayList<>();
     for (int i = state.log.size() - 1; i >= 0 && actions.size() < 3; i--) {
-      String action = action(state.log.get(i));
+      String action = action(state.log.get(i), procedure);
       if (!action.isEmpty()) {
         actions.add(0, action);
       }
@@ -75,11 +77,11 @@ final class Own {
     return actions;
   }
 
-  private static String action(Event event) {
+  private static String action(Event event, Procedure procedure) {
     if (event instanceof Event.Told told) {
-      return told.step().equals(RESUME) ? "" : "done: " + words(told.step());
+      return told.step().equals(RESUME) ? "" : "done: " + brief(procedure, told.step());
     } else if (event instanceof Event.Chose chose) {
-      return words(chose.step()) + ": " + words(chose.option());
+      return words(chose.step()) + ": " + label(procedure, chose);
     } else if (event instanceof Event.Read read) {
       return "read " + read.quantity().word() + string(read) + ": " + value(read);
     } else if (event instanceof Event.Turned turned) {
@@ -92,6 +94,29 @@ final class Own {
       return "took the last answer back";
     }
     return "";
+  }
+
+  /** What a step says, at its shortest, without blanks to fill. */
+  private static String brief(Procedure procedure, String id) {
+    Step step = procedure.steps().get(id);
+    if (step == null) {
+      return words(id);
+    }
+    String brief = step.words().brief();
+    String text = brief == null ? step.words().text() : brief;
+    String first = text.split("(?<=\\.)\\s", 2)[0];
+    return first.contains("{") ? words(id) : first.replaceAll("\\.$", "");
+  }
+
+  private static String label(Procedure procedure, Event.Chose chose) {
+    if (procedure.steps().get(chose.step()) instanceof Step.Choose choose) {
+      for (Step.Option option : choose.options()) {
+        if (option.id().equals(chose.option()) && !option.label().contains("{")) {
+          return option.label();
+        }
+      }
+    }
+    return words(chose.option());
   }
 
   private static String string(Event.Read read) {

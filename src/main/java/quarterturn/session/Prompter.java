@@ -12,6 +12,7 @@ import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Picture;
+import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Style;
@@ -52,7 +53,11 @@ final class Prompter {
               : new Prompt.Done(said, outcome));
     }
     if (state.away != null) {
-      return show(new Prompt.Tell(said(state, Own.RESUME, Own.recap(state, state.away), null)));
+      Procedure procedure =
+          library.procedure(
+              state.places.isEmpty() ? state.started.procedure() : state.place().procedure());
+      String recap = Own.recap(state, state.away, procedure);
+      return show(new Prompt.Tell(said(state, Own.RESUME, recap, null)));
     }
     if (state.kind == null || !library.kinds().containsKey(state.kind)) {
       return show(
