@@ -13,7 +13,6 @@ import quarterturn.screen.ScreenFace;
 import quarterturn.screen.Settings;
 import quarterturn.screen.SystemTerminal;
 import quarterturn.script.ScriptFace;
-import quarterturn.unit.Printable;
 
 /** Plays a session in the face that was chosen. */
 record Faces(Kind kind, boolean coloured) {
@@ -71,12 +70,6 @@ record Faces(Kind kind, boolean coloured) {
       terminal.writer().println("Notice: " + opened.notice());
     }
     return ScreenFace.run(terminal, opened.bench(), settings(terminal), ZoneId.systemDefault());
-  }
-
-  /** Says how it ended, once the terminal is given back. */
-  void say(Terminal terminal, ScreenFace.Outcome outcome) {
-    terminal.writer().println(Printable.of(outcome.farewell()));
-    terminal.flush();
   }
 
   int typed(Typing typing, Desk.Opened opened) {

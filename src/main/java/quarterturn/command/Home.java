@@ -71,7 +71,7 @@ final class Home {
           outcome = ScreenFace.run(surface, opened.bench(), ZoneId.systemDefault());
         }
       }
-      faces.say(terminal, outcome);
+      ScreenFace.say(terminal, outcome);
     }
     return outcome.status();
   }
