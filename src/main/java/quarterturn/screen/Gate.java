@@ -32,6 +32,19 @@ final class Gate extends OutputStream {
     change(false, last);
   }
 
+  /** Does {@code turn} between what others write, unless it is shut. */
+  void whileOpen(Turn turn) throws IOException {
+    lock.lock();
+    try {
+      if (open) {
+        turn.take(out);
+        out.flush();
+      }
+    } finally {
+      lock.unlock();
+    }
+  }
+
   private void change(boolean to, Turn turn) throws IOException {
     lock.lock();
     try {

@@ -97,12 +97,13 @@ public final class Surface implements AutoCloseable {
   }
 
   private void take() throws IOException {
-    gate.open(
-        out -> {
-          terminal.setAttributes(raw());
-          out.write(ENTER.getBytes(StandardCharsets.US_ASCII));
-        });
+    gate.open(this::set);
     whole = true;
+  }
+
+  private void set(OutputStream out) throws IOException {
+    terminal.setAttributes(raw());
+    out.write(ENTER.getBytes(StandardCharsets.US_ASCII));
   }
 
   /** Raw, but Ctrl-C and Ctrl-Z stay signals: they work even while the face is busy. */
@@ -237,9 +238,9 @@ public final class Surface implements AutoCloseable {
     whole = false;
   }
 
-  /** Sends everything at the next painting. */
+  /** Sets the terminal anew, in case somebody else had it, and sends everything next time. */
   void repaintWhole() throws IOException {
-    take();
+    gate.whileOpen(this::set);
     whole = true;
   }
 

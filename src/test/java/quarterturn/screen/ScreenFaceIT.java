@@ -173,6 +173,19 @@ class ScreenFaceIT {
   }
 
   @Test
+  void takesTheTerminalAgainWhenItWasStoppedFromOutside() throws Exception {
+    Path script = folder.resolve("run");
+    Files.writeString(script, "exec '" + String.join("' '", command()) + "'\n");
+    try (PtyScreen screen = PtyScreen.start("bash", "--norc", "-i")) {
+      screen.keys("sh " + script + "\r").waitFor("WARNING");
+      screen.signal("STOP", inner(screen)).waitFor("Stopped");
+      screen.keys("clear\r").waitUntilGone("WARNING").keys("fg\r").waitFor("Press u:");
+      screen.keys("u").waitFor("tune them all once more").keys(CTRL_C);
+      screen.waitFor("left in order 1, status 130");
+    }
+  }
+
+  @Test
   void startsNoOtherProcess() throws Exception {
     try (PtyScreen screen =
         PtyScreen.start(80, 24, Map.of("TERM", "a-terminal-nobody-knows"), command())) {
