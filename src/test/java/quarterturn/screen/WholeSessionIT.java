@@ -1,0 +1,170 @@
+package quarterturn.screen;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whole sessions by keys, in the real jar, on a clock that runs fast. Necks are invented. */
+class WholeSessionIT {
+  private static final Pattern TURN =
+      Pattern.compile("Now (tighten|loosen)\\s+the\\s+rod\\s+nut\\s+by\\s+(\\d+)/(\\d+)\\s+turn");
+
+  @TempDir Path data;
+
+  private double gap;
+
+  private PtyScreen start(int columns, int rows, Map<String, String> environment, String... args)
+      throws IOException {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                System.getProperty("java.home") + "/bin/java",
+                "-XX:TieredStopAtLevel=1",
+                "-cp",
+                System.getProperty("quarterturn.jar") + ":target/test-classes",
+                "quarterturn.command.FastMain",
+                "3000"));
+    command.addAll(List.of(args));
+    command.addAll(List.of("--data", data.toString()));
+    return PtyScreen.start(columns, rows, environment, command.toArray(String[]::new));
+  }
+
+  @Test
+  void aBackBowedBassByKeysFromTheHomeView() throws Exception {
+    gap = -0.12;
+    try (PtyScreen screen = start(80, 24, Map.of())) {
+      screen.waitFor("Neck relief").keys("\r");
+      play(screen, 0.24);
+      assertThat(screen.sent()).contains("WARNING");
+      assertThat(screen.exitStatus()).isEqualTo(0);
+      assertThat(screen.onAlternateScreen()).isFalse();
+    }
+    assertThat(gap).isAtLeast(0.30);
+    assertThat(gap).isAtMost(0.45);
+    assertThat(journal()).contains("\"outcome\":\"in-window\"");
+  }
+
+  @Test
+  void tooMuchReliefInALargeWindowWithoutColour() throws Exception {
+    gap = 0.62;
+    try (PtyScreen screen =
+        start(140, 45, Map.of("NO_COLOR", "1"), "start", "relief", "--kind", "bass-34")) {
+      screen.waitFor("How does the player play?");
+      play(screen, 0.2);
+      assertThat(screen.exitStatus()).isEqualTo(0);
+      assertThat(screen.sent()).doesNotContainMatch("\u001b\\[(3|4|9|10)[0-7](;\\d+)*m");
+    }
+    assertThat(gap).isAtMost(0.45);
+    assertThat(journal()).contains("\"outcome\":\"in-window\"");
+  }
+
+  @Test
+  void aResizeATooSmallWindowAndSigtermLeaveInOrder() throws Exception {
+    try (PtyScreen screen = start(80, 24, Map.of(), "start", "relief", "--kind", "bass-34")) {
+      screen.waitFor("How does the player play?").resize(140, 45);
+      screen.waitFor("Hard attack").resize(40, 10).waitUntilGone("Hard attack");
+      screen.waitFor("60").resize(80, 24).waitFor("How does the player play?");
+      screen.keys("1\r").waitFor("We bring the neck");
+      screen.signal("TERM", screen.handle());
+      screen.exitStatus();
+      assertThat(screen.onAlternateScreen()).isFalse();
+      assertThat(screen.cursorHidden()).isFalse();
+    }
+    assertThat(journal()).contains("\"event\":\"chose\"");
+  }
+
+  @Test
+  void ctrlCLeavesInOrderAndResumeGoesOn() throws Exception {
+    try (PtyScreen screen = start(80, 24, Map.of(), "start", "relief", "--kind", "bass-34")) {
+      screen.waitFor("How does the player play?").keys("1\r").waitFor("We bring the neck");
+      screen.keys("\u0003");
+      assertThat(screen.exitStatus()).isEqualTo(130);
+    }
+    assertThat(journal()).contains("\"event\":\"left\"");
+    try (PtyScreen screen = start(80, 24, Map.of(), "resume")) {
+      screen.waitFor("Welcome back").keys("\r").waitFor("We bring the neck").keys("q");
+      screen.waitFor("Leave now?").keys("y");
+      assertThat(screen.exitStatus()).isEqualTo(0);
+    }
+  }
+
+  private String journal() throws IOException {
+    try (var files = Files.list(data.resolve("sessions"))) {
+      Path file = files.filter(f -> f.toString().endsWith(".jsonl")).findFirst().orElseThrow();
+      return Files.readString(file);
+    }
+  }
+
+  /** Answers whatever is on the screen until the session has ended. */
+  private void play(PtyScreen screen, double response) throws Exception {
+    String before = "";
+    for (int i = 0; i < 400; i++) {
+      String text = changed(screen, before);
+      if (text.contains("close the session") || text.contains("Enter end")) {
+        screen.keys("\r");
+        return;
+      }
+      before = text;
+      String keys = keys(text, response);
+      if (!keys.isEmpty()) {
+        screen.keys(keys);
+      }
+    }
+    throw new AssertionError("it never ended\n" + screen.text());
+  }
+
+  private static String changed(PtyScreen screen, String before) throws InterruptedException {
+    for (int i = 0; i < 2000 && screen.text().equals(before); i++) {
+      Thread.sleep(10);
+    }
+    String text = screen.text();
+    Thread.sleep(60);
+    return screen.text().equals(text) ? text : changed(screen, text);
+  }
+
+  private String keys(String text, double response) {
+    if (text.contains("u understood")) {
+      return "u";
+    } else if (text.contains("Enter turned")) {
+      turn(text, response);
+      return "\r";
+    } else if (text.contains("How far did it really turn")) {
+      return "\r";
+    } else if (text.contains("Gap in mm")) {
+      return reading() + "\r";
+    } else if (text.contains("humidity") && text.contains("[")) {
+      return "48\r";
+    } else if (text.contains("mark   Enter accept")) {
+      return "1\r";
+    } else if (text.contains("left, until")) {
+      return "";
+    }
+    return "\r";
+  }
+
+  private void turn(String text, double response) {
+    Matcher m = TURN.matcher(text.replaceAll("[│║|]", " ").replaceAll("\\s+", " "));
+    if (!m.find()) {
+      throw new AssertionError("no turn on the screen\n" + text);
+    }
+    double turn = Double.parseDouble(m.group(2)) / Double.parseDouble(m.group(3));
+    gap -= (m.group(1).equals("tighten") ? turn : -turn) * 4 * response;
+  }
+
+  private String reading() {
+    if (gap <= 0) {
+      return "touches";
+    }
+    double low = Math.floor(gap / 0.05 + 1e-9) * 0.05;
+    return String.format("%.2f passes %.2f lifts", low, low + 0.05);
+  }
+}
