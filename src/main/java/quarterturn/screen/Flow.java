@@ -17,7 +17,13 @@ final class Flow {
 
   private Flow() {}
 
-  static List<Line> of(Model model, int width) {
+  /**
+   * The lines.
+   *
+   * @param brief whether a hazard that was accepted before is only named; the key for the reason
+   *     shows it in full
+   */
+  static List<Line> of(Model model, int width, boolean brief) {
     Prompt prompt = model.prompt();
     List<Line> out = new ArrayList<>();
     if (model.draft() instanceof Draft.Feeling) {
@@ -36,8 +42,8 @@ final class Flow {
       out.addAll(Line.wrapped(NOTE, Ink.PLAIN, note, Ink.PLAIN, width));
     }
     for (Hazard hazard : said.hazards()) {
-      out.addAll(
-          Line.wrapped(" " + hazard.word() + " ", Ink.SIGNAL, hazard.avoid(), Ink.PLAIN, width));
+      String text = brief ? hazard.id().replace('-', ' ') + " (w)" : hazard.avoid();
+      out.addAll(Line.wrapped(" " + hazard.word() + " ", Ink.SIGNAL, text, Ink.PLAIN, width));
     }
     if (!out.isEmpty()) {
       out.add(Line.BLANK);

@@ -55,7 +55,7 @@ public final class ScreenFace {
     try (Surface surface = Surface.open(terminal, settings)) {
       outcome = run(surface, bench, zone);
     }
-    outcome.farewell().lines().map(Printable::of).forEach(terminal.writer()::println);
+    terminal.writer().println(Printable.of(outcome.farewell()));
     terminal.flush();
     return outcome.status();
   }
@@ -156,7 +156,7 @@ public final class ScreenFace {
     }
     String standing = bench.leave();
     String again = "quarterturn resume " + model.overview().session();
-    return new Outcome(status, "Left: " + standing + "\nTo go on: " + again);
+    return new Outcome(status, "Left: " + standing + " To go on: " + again);
   }
 
   private Outcome ended() {
