@@ -9,7 +9,9 @@ public enum Fact {
   KEY_FITS("key-fits", "the key fits to full depth"),
   AT_PITCH("at-pitch", "the strings are at pitch"),
   DETUNED("detuned", "the strings are detuned"),
-  SETTLED("settled", "the neck has settled");
+  SETTLED("settled", "the neck has settled"),
+  NECK_LOOSE("neck-loose", "the neck is loose in its pocket"),
+  NECK_FAST("neck-fast", "the neck is fast in its pocket");
 
   private final String word;
   private final String meaning;

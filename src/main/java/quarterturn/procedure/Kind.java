@@ -32,6 +32,11 @@ public record Kind(
     relief = Map.copyOf(relief);
   }
 
+  /** The same kind with another joint fret. */
+  public Kind withJoint(int fret) {
+    return new Kind(id, name, scale, strings, frets, fret, readAt, prior, relief);
+  }
+
   /** A window and where it comes from. */
   public record Target(Window window, String source) {}
 

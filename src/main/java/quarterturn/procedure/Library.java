@@ -2,16 +2,29 @@ package quarterturn.procedure;
 
 import java.util.Map;
 
-/** Everything the engine reads: procedures, kinds, hazards and limits. */
+/** Everything the engine reads: procedures, the one asked for first, kinds, hazards and limits. */
 public record Library(
     Map<String, Procedure> procedures,
     Map<String, Kind> kinds,
     Map<String, Hazard> hazards,
     Limits limits) {
   public Library {
-    procedures = Map.copyOf(procedures);
+    procedures = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(procedures));
     kinds = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(kinds));
     hazards = Map.copyOf(hazards);
+  }
+
+  /** The procedure that was asked for; the others are those it calls. */
+  public Procedure main() {
+    return procedures.values().iterator().next();
+  }
+
+  public Kind kind(String id) {
+    Kind kind = kinds.get(id);
+    if (kind == null) {
+      throw new IllegalArgumentException("there is no kind " + id);
+    }
+    return kind;
   }
 
   public Procedure procedure(String id) {

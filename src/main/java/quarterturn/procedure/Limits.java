@@ -1,5 +1,6 @@
 package quarterturn.procedure;
 
+import java.util.List;
 import java.util.Set;
 import quarterturn.unit.Turn;
 
@@ -20,6 +21,7 @@ import quarterturn.unit.Turn;
  * @param stopFeels feels after which the rod is not turned again
  * @param turnNeeds what must be true of every turn
  * @param tightenNeeds what must be true before tightening
+ * @param turnHazards ids of the hazards shown before every rod turn
  */
 public record Limits(
     Turn perReading,
@@ -34,10 +36,12 @@ public record Limits(
     int retuneAfterMinutes,
     Set<Feel> stopFeels,
     Set<Fact> turnNeeds,
-    Set<Fact> tightenNeeds) {
+    Set<Fact> tightenNeeds,
+    List<String> turnHazards) {
   public Limits {
     stopFeels = Set.copyOf(stopFeels);
     turnNeeds = Set.copyOf(turnNeeds);
     tightenNeeds = Set.copyOf(tightenNeeds);
+    turnHazards = List.copyOf(turnHazards);
   }
 }

@@ -105,7 +105,6 @@ final class Flow {
   private static List<Line> caution(Prompt.Caution caution, int width) {
     List<Line> out = new ArrayList<>(Warning.lines(caution.hazard(), width));
     out.add(Line.BLANK);
-    out.add(Line.heading("The step it belongs to"));
     out.addAll(Line.wrapped(caution.said().text(), width));
     return out;
   }

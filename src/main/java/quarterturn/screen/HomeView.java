@@ -60,7 +60,8 @@ record HomeView(List<HomeItem> unfinished, List<HomeItem> starts, int at, String
     canvas.row(0, 1, width, '─', Ink.PLAIN);
     canvas.row(0, height - 2, width, '─', Ink.PLAIN);
     List<Line> lines = lines(width - 4);
-    int room = height - 5;
+    canvas.put(2, height - 4, "It does not replace a qualified repairer. Local rules come first.");
+    int room = height - 7;
     int marked = 0;
     for (int i = 0; i < lines.size(); i++) {
       marked = lines.get(i).lead().startsWith("►") ? i : marked;

@@ -55,9 +55,14 @@ public final class ScreenFace {
     try (Surface surface = Surface.open(terminal, settings)) {
       outcome = run(surface, bench, zone);
     }
-    terminal.writer().println(Printable.of(outcome.farewell()));
-    terminal.flush();
+    say(terminal, outcome);
     return outcome.status();
+  }
+
+  /** Prints how it ended, once the terminal is given back. */
+  public static void say(Terminal terminal, Outcome outcome) {
+    outcome.farewell().lines().map(Printable::of).forEach(terminal.writer()::println);
+    terminal.flush();
   }
 
   /**
@@ -155,8 +160,8 @@ public final class ScreenFace {
       return ended();
     }
     String standing = bench.leave();
-    String again = "quarterturn resume " + model.overview().session();
-    return new Outcome(status, "Left: " + standing + " To go on: " + again);
+    String again = "resume " + model.overview().session();
+    return new Outcome(status, "Left: " + standing + "\nTo go on later: " + again);
   }
 
   private Outcome ended() {

@@ -15,7 +15,8 @@ import java.util.regex.Pattern;
  *   <li>{@code 0.30}: the leaf just drags; the gauge's step is put around it
  *   <li>{@code touches}: no gap at all
  *   <li>{@code card}: a bank card in place of a leaf, in any of these
- *   <li>inches and thousandths: {@code .012 in passes .014 in lifts}, {@code 12..14 thou}
+ *   <li>inches and thousandths: {@code .012 in passes .014 in lifts}, {@code 12..14 thou}; a unit
+ *       that stands once holds for both numbers
  * </ul>
  */
 public final class BracketParser {
@@ -24,6 +25,9 @@ public final class BracketParser {
    * card that passes proves only the least it may be; one that lifts, only the most.
    */
   public static final Bracket CARD = new Bracket(0.68, 0.84);
+
+  /** Characters that are enough for every spelling of a reading. */
+  private static final int LONGEST = 100;
 
   private static final String SIZE =
       "(card|[-+]?(?:\\d+\\s*/\\s*\\d+|\\d*[.,]?\\d+)\\s*(?:mm|inches|inch|in|\"|''|″|thou|mil)?)";
@@ -42,13 +46,15 @@ public final class BracketParser {
    */
   public static Bracket parse(String typed, double stepMm) {
     String text = typed.strip().toLowerCase(Locale.ROOT);
+    if (text.length() > LONGEST) {
+      throw no(text.substring(0, 20) + "...");
+    }
     if (text.matches("touch(es|ing)?|t|no gap|rests|none")) {
       return Bracket.touches();
     }
     Matcher range = RANGE.matcher(text);
     if (range.matches()) {
-      String unit = unitOf(range.group(2));
-      return new Bracket(low(withUnit(range.group(1), unit)), high(range.group(2)));
+      return between(range.group(1), range.group(2));
     }
     if (text.matches(SIZE)) {
       if (text.equals("card")) {
@@ -64,7 +70,7 @@ public final class BracketParser {
     if (mm < 0) {
       throw new NotUnderstood("a gap cannot be negative; if the string rests, type touches");
     }
-    return mm == 0 ? Bracket.touches() : Bracket.around(mm, Math.min(stepMm, 2 * mm));
+    return mm == 0 ? Bracket.touches() : new Bracket(Math.max(0, mm - stepMm / 2), mm + stepMm / 2);
   }
 
   private static Bracket gauged(String typed, String text) {
@@ -86,7 +92,18 @@ public final class BracketParser {
     if (lifts.isEmpty()) {
       return Bracket.passes(low(passes.get(0)));
     }
-    return new Bracket(low(passes.get(0)), high(lifts.get(0)));
+    return between(passes.get(0), lifts.get(0));
+  }
+
+  /** The same leaf can't both pass and lift, so equal sizes are refused as crossed ones are. */
+  private static Bracket between(String passes, String lifts) {
+    double low = low(withUnit(passes, unitOf(lifts)));
+    double high = high(withUnit(lifts, unitOf(passes)));
+    if (low >= high) {
+      throw new NotUnderstood(
+          "the leaf that passes must be thinner than the leaf that lifts the string");
+    }
+    return new Bracket(low, high);
   }
 
   private static double low(String size) {
@@ -104,7 +121,7 @@ public final class BracketParser {
     return mm;
   }
 
-  /** In "12..14 thou" the unit stands once, after the second number, and holds for both. */
+  /** In "12..14 thou" and "12 thou to 14" the unit stands once and holds for both. */
   private static String withUnit(String size, String unit) {
     return size.equals("card") || !unitOf(size).isEmpty() ? size : size + " " + unit;
   }

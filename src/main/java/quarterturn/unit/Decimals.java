@@ -5,22 +5,27 @@ import java.math.RoundingMode;
 
 /** Prints numbers with the digits their gauge can answer for, and no more. */
 public final class Decimals {
+  private static final int MOST = 4;
+
   private Decimals() {}
 
   /**
-   * The number of decimals that a step needs: 0.05 needs two, 0.1 one, 1 none.
+   * The number of decimals that a step needs, at most four: 0.05 needs two, 0.1 one, 1 none.
    *
    * @param step smallest difference the gauge can show; must be above zero
    */
   public static int of(double step) {
-    if (!(step > 0)) {
+    if (!(step > 0) || Double.isInfinite(step)) {
       throw new IllegalArgumentException("a gauge's step must be above zero, not " + step);
     }
-    BigDecimal exact = BigDecimal.valueOf(step).setScale(4, RoundingMode.HALF_UP);
-    return Math.max(0, exact.stripTrailingZeros().scale());
+    BigDecimal exact = BigDecimal.valueOf(step).setScale(MOST, RoundingMode.HALF_UP);
+    return exact.signum() == 0 ? MOST : Math.max(0, exact.stripTrailingZeros().scale());
   }
 
-  /** {@code value} rounded half up to {@code decimals} digits after the point, never as "-0". */
+  /**
+   * {@code value} rounded to {@code decimals} digits after the point, a half away from zero, never
+   * as "-0".
+   */
   public static String print(double value, int decimals) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     if (rounded.signum() == 0) {
@@ -32,7 +37,7 @@ public final class Decimals {
   /** {@code value} with as many digits as it has, at most four after the point. */
   public static String plain(double value) {
     BigDecimal rounded =
-        BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_UP).stripTrailingZeros();
+        BigDecimal.valueOf(value).setScale(MOST, RoundingMode.HALF_UP).stripTrailingZeros();
     return rounded.signum() == 0
         ? "0"
         : rounded.setScale(Math.max(0, rounded.scale())).toPlainString();

@@ -11,13 +11,17 @@ public record Humidity(double percent) {
   }
 
   /**
-   * Reads {@code 48}, {@code 48 %} or {@code 48 rh}.
+   * Reads {@code 48}, {@code 48 %}, {@code 48 rh} or {@code 48 %RH}.
    *
    * @throws NotUnderstood with the spellings that are understood
    */
   public static Humidity parse(String typed) {
     String number =
-        typed.strip().toLowerCase(Locale.ROOT).replaceAll("\\s*(%|rh|% rh)$", "").replace(',', '.');
+        typed
+            .strip()
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("\\s*(%|%?\\s*rh)$", "")
+            .replace(',', '.');
     if (!number.matches("\\d{1,3}(\\.\\d{0,4})?")) {
       throw new NotUnderstood(
           "\"" + Printable.of(typed) + "\" is not a humidity; type for example 48 or 48 %");

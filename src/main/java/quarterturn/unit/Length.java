@@ -85,7 +85,7 @@ public record Length(double mm) implements Comparable<Length> {
     return Double.compare(mm, other.mm);
   }
 
-  /** With as many digits as it has, in millimetres; {@link #parse} reads it back. */
+  /** In millimetres, with as many digits as it has and at most four; as {@link #parse} reads it. */
   @Override
   public String toString() {
     return Decimals.plain(mm) + " mm";

@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 /**
  * An amount of rotation, in whole turns. For the rod, plus tightens and minus loosens.
  *
- * <p>{@link #parse} takes {@code 1/8}, {@code 1/8 turn}, {@code 0.125}, {@code 45 deg}.
+ * <p>{@link #parse} takes {@code 1/8}, {@code 1/8 turn}, {@code 1 1/4 turns}, {@code 0.125}, {@code
+ * 45 deg}.
  */
 public record Turn(double turns) implements Comparable<Turn> {
   public static final Turn NONE = new Turn(0);
@@ -17,7 +18,7 @@ public record Turn(double turns) implements Comparable<Turn> {
 
   private static final Pattern TYPED =
       Pattern.compile(
-          "([-+]?)(?:(\\d{1,3})\\s*/\\s*(\\d{1,3})|(\\d{0,4}(?:[.,]\\d{0,9})?))\\s*"
+          "([-+]?)(?:(?:(\\d{1,2})\\s+)?(\\d{1,3})\\s*/\\s*(\\d{1,3})|(\\d{0,4}(?:[.,]\\d{0,9})?))\\s*"
               + "(turn|turns|deg|degrees|°)?");
 
   public Turn {
@@ -37,20 +38,21 @@ public record Turn(double turns) implements Comparable<Turn> {
       throw no(typed);
     }
     double number;
-    if (m.group(2) != null) {
-      double below = Double.parseDouble(m.group(3));
+    if (m.group(3) != null) {
+      double below = Double.parseDouble(m.group(4));
       if (below == 0) {
         throw no(typed);
       }
-      number = Double.parseDouble(m.group(2)) / below;
+      double whole = m.group(2) == null ? 0 : Double.parseDouble(m.group(2));
+      number = whole + Double.parseDouble(m.group(3)) / below;
     } else {
-      String digits = m.group(4).replace(',', '.');
+      String digits = m.group(5).replace(',', '.');
       if (digits.isEmpty() || digits.equals(".")) {
         throw no(typed);
       }
       number = Double.parseDouble(digits);
     }
-    String unit = m.group(5) == null ? "turn" : m.group(5);
+    String unit = m.group(6) == null ? "turn" : m.group(6);
     double turns = unit.startsWith("turn") ? number : number / 360;
     return new Turn("-".equals(m.group(1)) ? -turns : turns);
   }
@@ -99,7 +101,8 @@ public record Turn(double turns) implements Comparable<Turn> {
         return fraction((int) Math.rint(above), below);
       }
     }
-    return Decimals.plain(size) + " turn";
+    String digits = Decimals.plain(size);
+    return digits.equals("0") ? "no turn" : digits + (size > 1 ? " turns" : " turn");
   }
 
   private static String fraction(int above, int below) {

@@ -94,7 +94,7 @@ class ScreenFaceIT {
       screen.keys(ESC).waitUntilGone("would be left");
       screen.keys("q").waitFor("would be left").keys("y");
       assertThat(screen.exitStatus()).isEqualTo(0);
-      assertThat(screen.sent()).contains("To go on: quarterturn resume 2026-03-02-practice");
+      assertThat(screen.sent()).contains("resume 2026-03-02-practice");
       assertThat(timesLeft()).isEqualTo(1);
     }
   }

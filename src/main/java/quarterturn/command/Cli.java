@@ -1,0 +1,98 @@
+package quarterturn.command;
+
+import java.io.IOException;
+import java.time.Clock;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import quarterturn.procedure.Unreadable;
+import quarterturn.session.Astray;
+import quarterturn.unit.NotUnderstood;
+
+/** The command line: what can be typed, and the exit status. */
+@Command(
+    name = "quarterturn",
+    mixinStandardHelpOptions = true,
+    versionProvider = Cli.Version.class,
+    description = {
+      "Carries you through setting up a fretted string instrument, one safe turn at a time.",
+      "Without a command it opens the home view: unfinished sessions, and what is due.",
+      "",
+      "It does not replace a qualified repairer. Local rules come first."
+    },
+    footer = {
+      "",
+      "Exit status: 0 done or left in order, 1 handed over to a repairer,",
+      "2 wrong usage or an unreadable file, 130 stopped by Ctrl-C."
+    },
+    synopsisSubcommandLabel = "[COMMAND]",
+    subcommands = {
+      StartCommand.class,
+      ResumeCommand.class,
+      LogCommand.class,
+      InstrumentCommand.class
+    })
+public final class Cli implements Callable<Integer> {
+  /** Exit status for wrong usage and for files that can't be read. */
+  static final int USAGE = 2;
+
+  @Mixin private final Where where = new Where();
+  @Mixin private final Looks looks = new Looks();
+
+  private final Clock clock;
+
+  private Cli(Clock clock) {
+    this.clock = clock;
+  }
+
+  /** Runs one command line and returns the exit status. */
+  public static int run(Clock clock, String... args) {
+    CommandLine line = new CommandLine(new Cli(clock), new Making(clock));
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setExecutionExceptionHandler((e, commands, parsed) -> failed(e, commands));
+    return line.execute(args);
+  }
+
+  private static int failed(Exception e, CommandLine commands) throws Exception {
+    boolean forTheUser =
+        e instanceof IOException
+            || e instanceof Unreadable
+            || e instanceof NotUnderstood
+            || e instanceof Astray;
+    if (!forTheUser) {
+      throw e;
+    }
+    commands.getErr().println("quarterturn: " + Complaint.of(e));
+    return USAGE;
+  }
+
+  @Override
+  public Integer call() throws IOException, Unreadable, InterruptedException {
+    return new Home(where.desk(clock), looks).open();
+  }
+
+  /** Gives each command its clock, since nothing here is global. */
+  private record Making(Clock clock) implements CommandLine.IFactory {
+    @Override
+    public <K> K create(Class<K> type) throws Exception {
+      if (Timed.class.isAssignableFrom(type)) {
+        return type.getDeclaredConstructor(Clock.class).newInstance(clock);
+      }
+      return CommandLine.defaultFactory().create(type);
+    }
+  }
+
+  /** A command that is made with the clock. */
+  interface Timed {}
+
+  /** The version as the jar states it. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      @Nullable String version = Cli.class.getPackage().getImplementationVersion();
+      return new String[] {"quarterturn " + (version == null ? "unpackaged" : version)};
+    }
+  }
+}

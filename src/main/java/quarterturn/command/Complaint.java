@@ -1,0 +1,32 @@
+package quarterturn.command;
+
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.util.stream.Collectors;
+import quarterturn.unit.Printable;
+
+/** An error as the user should read it. */
+final class Complaint {
+  private Complaint() {}
+
+  static String of(Exception e) {
+    if (e instanceof FileSystemException file) {
+      String reason = file.getReason();
+      if (reason != null && !reason.isEmpty()) {
+        return clean(reason);
+      }
+      if (e instanceof NoSuchFileException) {
+        return "there is no file " + clean(file.getFile());
+      }
+      if (e instanceof AccessDeniedException) {
+        return "no permission for " + clean(file.getFile()) + "; choose another folder with --data";
+      }
+    }
+    return e.getMessage() == null ? e.getClass().getSimpleName() : clean(e.getMessage());
+  }
+
+  private static String clean(String text) {
+    return text.lines().map(Printable::of).collect(Collectors.joining(System.lineSeparator()));
+  }
+}

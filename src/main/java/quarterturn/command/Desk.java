@@ -1,0 +1,136 @@
+package quarterturn.command;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.ResponseAdvisor;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Shelf;
+import quarterturn.procedure.Style;
+import quarterturn.procedure.Unreadable;
+import quarterturn.session.Engine;
+import quarterturn.session.Event;
+import quarterturn.session.Instrument;
+import quarterturn.session.Journal;
+import quarterturn.session.LiveBench;
+import quarterturn.session.Store;
+import quarterturn.unit.NotUnderstood;
+
+/** Opens sessions: the store, the shelf of procedures and the clock in one place. */
+record Desk(Store store, @Nullable Path own, Clock clock) {
+  /** What a new session is to be. */
+  record Wish(
+      String procedure,
+      @Nullable String instrument,
+      @Nullable String kind,
+      @Nullable Style style,
+      Role role) {}
+
+  /** A session that is open: close the journal when the face is done with the bench. */
+  record Opened(String name, LiveBench bench, Journal journal, @Nullable String notice)
+      implements AutoCloseable {
+    @Override
+    public void close() throws IOException {
+      journal.close();
+    }
+  }
+
+  Library library(String procedure) throws IOException, Unreadable {
+    return new Shelf(own).load(procedure);
+  }
+
+  /**
+   * Starts a session; its beginning is on disk when this returns.
+   *
+   * @throws NotUnderstood when the kind or the instrument does not exist
+   */
+  Opened start(Wish wish) throws IOException, Unreadable {
+    Library library = library(wish.procedure());
+    Procedure procedure = library.main();
+    Instrument instrument = wish.instrument() == null ? null : store.instrument(wish.instrument());
+    String kind = wish.kind() != null ? wish.kind() : instrument == null ? null : instrument.kind();
+    if (kind != null && !library.kinds().containsKey(kind)) {
+      throw new NotUnderstood(
+          "there is no kind "
+              + kind
+              + "; choose one of "
+              + String.join(", ", library.kinds().keySet()));
+    }
+    Style style =
+        wish.style() != null ? wish.style() : instrument == null ? null : instrument.style();
+    Integer joint = instrument == null ? null : instrument.jointFret();
+    List<Event.Past> past = instrument == null ? List.of() : store.pastOf(instrument.name());
+    Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
+    Event.Started started =
+        new Event.Started(
+            now,
+            procedure.id(),
+            procedure.revision(),
+            procedure.digest(),
+            wish.role(),
+            instrument == null ? null : instrument.name(),
+            kind,
+            style,
+            joint,
+            past);
+    Store.Created created =
+        store.create(
+            procedure.id(),
+            procedure.revision(),
+            procedure.digest(),
+            LocalDate.ofInstant(now, clock.getZone()),
+            new Random());
+    Engine engine = new Engine(library, new ResponseAdvisor());
+    Journal journal = created.journal();
+    LiveBench bench = LiveBench.start(engine, journal::append, created.name(), started, clock);
+    return new Opened(created.name(), bench, journal, null);
+  }
+
+  /** Takes a session up again. */
+  Opened resume(String session) throws IOException, Unreadable {
+    Journal journal = store.open(session);
+    try {
+      Journal.Contents contents = journal.found();
+      if (contents.header() == null || contents.events().isEmpty()) {
+        throw new IOException("session " + session + " holds nothing yet; start a new one");
+      }
+      Engine engine = new Engine(library(contents.header().procedure()), new ResponseAdvisor());
+      LiveBench bench =
+          LiveBench.resume(engine, journal::append, session, contents.events(), clock);
+      return new Opened(session, bench, journal, contents.notice());
+    } catch (IOException | Unreadable | RuntimeException e) {
+      journal.close();
+      throw e;
+    }
+  }
+
+  /** The one session that is unfinished, for {@code resume} without a name. */
+  String onlyUnfinished() throws IOException {
+    List<Store.Glance> open = unfinished();
+    if (open.isEmpty()) {
+      throw new NotUnderstood(
+          "there is no unfinished session; start one: quarterturn start relief");
+    }
+    if (open.size() > 1) {
+      throw new NotUnderstood(
+          "there are "
+              + open.size()
+              + " unfinished sessions; name one: "
+              + String.join(", ", open.stream().map(Store.Glance::name).toList()));
+    }
+    return open.get(0).name();
+  }
+
+  /** Sessions that have not ended, the newest first. */
+  List<Store.Glance> unfinished() throws IOException {
+    return store.sessions().stream().filter(g -> g.ended() == null && !g.damaged()).toList();
+  }
+}

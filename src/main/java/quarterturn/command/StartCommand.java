@@ -1,0 +1,58 @@
+package quarterturn.command;
+
+import java.io.IOException;
+import java.time.Clock;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Style;
+import quarterturn.procedure.Unreadable;
+
+/** {@code start relief}. */
+@Command(
+    name = "start",
+    mixinStandardHelpOptions = true,
+    description = "Starts a procedure, for example: quarterturn start relief")
+final class StartCommand implements Callable<Integer>, Cli.Timed {
+  @Parameters(paramLabel = "PROCEDURE", description = "Its name (relief), or a .yaml file.")
+  private String procedure = "relief";
+
+  @Option(
+      names = "--instrument",
+      paramLabel = "NAME",
+      description = "One of yours; see: quarterturn instrument list")
+  private @Nullable String instrument;
+
+  @Option(names = "--kind", paramLabel = "KIND", description = "For example bass-34.")
+  private @Nullable String kind;
+
+  @Option(
+      names = "--style",
+      paramLabel = "STYLE",
+      description = "How the player plays: light, medium or hard. It sets the window.")
+  private @Nullable Style style;
+
+  @Option(names = "--role", paramLabel = "ROLE", description = "beginner or technician.")
+  private Role role = Role.BEGINNER;
+
+  @Mixin private final Where where = new Where();
+  @Mixin private final Looks looks = new Looks();
+  private final Clock clock;
+
+  StartCommand(Clock clock) {
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() throws IOException, Unreadable, InterruptedException {
+    Faces faces = looks.faces();
+    Desk.Wish wish = new Desk.Wish(procedure, instrument, kind, style, role);
+    try (Desk.Opened opened = where.desk(clock).start(wish)) {
+      return faces.play(opened);
+    }
+  }
+}

@@ -1,0 +1,35 @@
+package quarterturn.command;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import quarterturn.session.Store;
+
+/** Where things are kept. */
+final class Where {
+  @Option(
+      names = "--data",
+      paramLabel = "DIR",
+      description = "Folder for sessions and instruments, in place of the platform's own.")
+  private @Nullable Path data;
+
+  @Option(
+      names = "--own",
+      paramLabel = "DIR",
+      description = "Folder with your own procedures/ and safety/ files, which come first.")
+  private @Nullable Path own;
+
+  Desk desk(Clock clock) {
+    return new Desk(store(), own, clock);
+  }
+
+  Store store() {
+    if (data != null) {
+      return Store.at(data);
+    }
+    String os = System.getProperty("os.name", "");
+    return Store.at(
+        Store.platformDefault(System.getenv(), os, System.getProperty("user.home", "")));
+  }
+}

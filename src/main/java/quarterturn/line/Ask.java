@@ -1,0 +1,144 @@
+package quarterturn.line;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import quarterturn.procedure.Feel;
+import quarterturn.report.TurnWords;
+import quarterturn.session.Prompt;
+
+/** How each prompt is answered: the short line under it, the help, and the words to complete. */
+final class Ask {
+  /** The words that work at every prompt. */
+  static final List<String> COMMANDS = List.of("help", "why", "log", "back", "again", "quit");
+
+  private Ask() {}
+
+  /** The short line under the prompt. */
+  static List<String> of(Prompt prompt) {
+    if (prompt instanceof Prompt.Tell) {
+      return List.of("Press Enter when it is done.");
+    }
+    if (prompt instanceof Prompt.Caution) {
+      return List.of("Type understood (or u) to go on. Enter alone does not.");
+    }
+    if (prompt instanceof Prompt.Choose choose) {
+      String ordinary = choose.options().get(0).label();
+      return List.of("Type a number or a word. Enter takes 1, the ordinary answer: " + ordinary);
+    }
+    if (prompt instanceof Prompt.Measure measure) {
+      return List.of(
+          measure.quantity().bracket()
+              ? "Type the reading, for example 0.30 passes 0.35 lifts; or touches; or cannot."
+              : "Type the number, for example 48; or cannot.");
+    }
+    if (prompt instanceof Prompt.TurnRod turn) {
+      return List.of(
+          "How much did you really turn it? Enter: "
+              + TurnWords.done(turn.turn())
+              + ", as asked. Otherwise type how much, 0, or other way 1/8.");
+    }
+    if (prompt instanceof Prompt.Wait wait) {
+      return List.of(
+          "Type wait to be told when it is over, or done when the time has passed."
+              + (wait.mayLift() ? " Type lift and a reason to end it early." : "")
+              + (wait.rest() ? " You can quit meanwhile and come back." : ""));
+    }
+    return List.of();
+  }
+
+  /** Everything that can be typed now. */
+  static List<String> help(Prompt prompt) {
+    List<String> lines = new ArrayList<>();
+    lines.add("What you can type now:");
+    lines.addAll(own(prompt));
+    lines.add("why: the reason for this step.");
+    lines.add("log: the readings and turns so far.");
+    lines.add("back: take the last answer back and give it again.");
+    lines.add("again: read this step once more.");
+    lines.add("quit: leave; everything so far is kept.");
+    return lines;
+  }
+
+  private static List<String> own(Prompt prompt) {
+    if (prompt instanceof Prompt.Tell) {
+      return List.of("Enter or done: it is done.");
+    }
+    if (prompt instanceof Prompt.Caution) {
+      return List.of("understood, or u: you have read the hazard and know how to avoid it.");
+    }
+    if (prompt instanceof Prompt.Choose choose) {
+      List<String> lines = new ArrayList<>();
+      lines.add("1 to " + choose.options().size() + ", or the word behind it, or its beginning.");
+      lines.add("Enter: " + choose.options().get(0).label() + ".");
+      return lines;
+    }
+    if (prompt instanceof Prompt.Measure measure) {
+      return measure.quantity().bracket()
+          ? List.of(
+              "0.30 passes 0.35 lifts: one leaf just passes, the next lifts the string.",
+              "0.30..0.35, or 12..14 thou: the same in short.",
+              "0.30: this leaf just drags.",
+              "card: a bank card in place of a leaf, as in card passes.",
+              "touches: there is no gap.",
+              "cannot: it can't be measured here.",
+              "Readings for the next questions too, with ; between them.")
+          : List.of("A number, for example 48.", "cannot: it can't be measured here.");
+    }
+    if (prompt instanceof Prompt.TurnRod turn) {
+      return turn(turn);
+    }
+    if (prompt instanceof Prompt.Wait wait) {
+      List<String> lines = new ArrayList<>();
+      lines.add("wait: stay here until it is over, with the time left said now and then.");
+      lines.add("done: the time has passed.");
+      if (wait.mayLift()) {
+        lines.add("lift REASON: end it early; the reason is kept in the record.");
+      }
+      return lines;
+    }
+    return List.of();
+  }
+
+  private static List<String> turn(Prompt.TurnRod turn) {
+    List<String> lines = new ArrayList<>();
+    lines.add("Enter: " + TurnWords.done(turn.turn()) + ", as asked.");
+    lines.add("1/16, 0.1 or 30 deg: this much, the way that was asked.");
+    lines.add("0: it did not move.");
+    lines.add("other way 1/8: it was turned the wrong way, this much.");
+    lines.add("tighten 1/8, or loosen 1/8: what was really done.");
+    lines.add("A word for the feel may follow, as in 1/8 smooth.");
+    if (turn.canUndo()) {
+      lines.add("undo: take the last turn back instead.");
+    }
+    return lines;
+  }
+
+  /** What completion offers. */
+  static List<String> words(Prompt prompt) {
+    List<String> words = new ArrayList<>();
+    if (prompt instanceof Prompt.Caution) {
+      words.add("understood");
+    } else if (prompt instanceof Prompt.Choose choose) {
+      choose.options().forEach(option -> words.add(option.id()));
+    } else if (prompt instanceof Prompt.Measure) {
+      words.addAll(List.of("passes", "lifts", "touches", "cannot"));
+    } else if (prompt instanceof Prompt.TurnRod turn) {
+      words.addAll(List.of("other", "way", "tighten", "loosen"));
+      words.addAll(feels());
+      if (turn.canUndo()) {
+        words.add("undo");
+      }
+    } else if (prompt instanceof Prompt.Wait wait) {
+      words.addAll(wait.mayLift() ? List.of("wait", "done", "lift") : List.of("wait", "done"));
+    } else {
+      words.add("done");
+    }
+    words.addAll(COMMANDS);
+    return words;
+  }
+
+  static List<String> feels() {
+    return Arrays.stream(Feel.values()).map(Feel::word).toList();
+  }
+}

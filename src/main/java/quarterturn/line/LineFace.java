@@ -1,0 +1,241 @@
+package quarterturn.line;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import quarterturn.line.LineSource.Interrupted;
+import quarterturn.procedure.Feel;
+import quarterturn.report.Dates;
+import quarterturn.report.TrailLine;
+import quarterturn.report.TurnWords;
+import quarterturn.session.Answer;
+import quarterturn.session.Bench;
+import quarterturn.session.Overview;
+import quarterturn.session.Prompt;
+import quarterturn.session.Refused;
+
+/** The session as plain lines that a screen reader can follow. */
+public final class LineFace {
+  /** Ended in order, or left in order. */
+  public static final int DONE = 0;
+
+  /** The instrument goes to a repairer. */
+  public static final int HAND_OVER = 1;
+
+  /** Something could not be read or written. */
+  public static final int FAILED = 2;
+
+  /** Stopped by the key that stops a program, after leaving in order. */
+  public static final int INTERRUPTED = 130;
+
+  private static final String TYPE = "> ";
+
+  private final Bench bench;
+  private final LineSource in;
+  private final Paper paper;
+  private final Dates dates;
+
+  /** Readings typed ahead on one line. */
+  private final Deque<Answer> ahead = new ArrayDeque<>();
+
+  private LineFace(Bench bench, LineSource in, PrintWriter out, Dates dates) {
+    this.bench = bench;
+    this.in = in;
+    this.paper = new Paper(out, in);
+    this.dates = dates;
+  }
+
+  /** Plays {@code bench} until it ends or the person leaves, and returns the exit status. */
+  public static int run(Bench bench, LineSource in, PrintWriter out, Dates dates) {
+    LineFace face = new LineFace(bench, in, out, dates);
+    try {
+      return face.play();
+    } catch (IOException e) {
+      face.paper.say(
+          "Stopped: the record could not be read or written ("
+              + e.getMessage()
+              + "). Everything answered before is kept.");
+      return FAILED;
+    }
+  }
+
+  private int play() throws IOException {
+    try {
+      open();
+      return talk();
+    } catch (Interrupted e) {
+      leave();
+      return INTERRUPTED;
+    }
+  }
+
+  private void open() {
+    Overview overview = bench.overview();
+    paper.say(
+        List.of(
+            overview.stage() + ", " + overview.instrument() + ".",
+            "Session " + overview.session() + ". Type ? to hear what can be typed."));
+  }
+
+  private int talk() throws IOException, Interrupted {
+    boolean show = true;
+    while (true) {
+      Prompt prompt = bench.prompt();
+      if (show) {
+        paper.say(PromptLines.of(prompt, bench.overview(), bench.now(), dates));
+      }
+      if (prompt.ended()) {
+        paper.say(record());
+        return prompt instanceof Prompt.HandOver ? HAND_OVER : DONE;
+      }
+      Reply reply = next(prompt);
+      if (reply == null || (reply == Reply.Command.QUIT && sure())) {
+        leave();
+        return DONE;
+      }
+      show = act(reply, prompt);
+    }
+  }
+
+  /** What is typed next, or was typed ahead; null at the end of input. */
+  private @Nullable Reply next(Prompt prompt) throws IOException, Interrupted {
+    if (!ahead.isEmpty()) {
+      if (fits(ahead.element(), prompt)) {
+        return Reply.Give.one(ahead.remove());
+      }
+      ahead.clear();
+      paper.say("The other readings on that line are not used: something else comes first.");
+    }
+    String line = in.readLine(TYPE, Ask.words(prompt));
+    Reply reply = line == null ? null : ReplyReader.read(line, prompt, bench.now());
+    return reply instanceof Reply.Amount amount ? felt(amount) : reply;
+  }
+
+  private static boolean fits(Answer answer, Prompt prompt) {
+    if (!(prompt instanceof Prompt.Measure measure)) {
+      return false;
+    }
+    return answer instanceof Answer.CannotMeasure
+        || measure.quantity().bracket() == answer instanceof Answer.Measured;
+  }
+
+  /** Asks how a turn felt. Enter is no answer to it. */
+  private @Nullable Reply felt(Reply.Amount amount) throws IOException, Interrupted {
+    paper.say("Rod: " + TurnWords.done(amount.turn()) + ".");
+    boolean show = true;
+    while (true) {
+      if (show) {
+        paper.say(PromptLines.feels());
+      }
+      String line = in.readLine(TYPE, Ask.feels());
+      if (line == null) {
+        return null;
+      }
+      Feel feel = TurnReader.feel(line);
+      if (feel != null) {
+        return Reply.Give.one(new Answer.Turned(amount.turn(), feel));
+      }
+      String word = line.strip().toLowerCase(Locale.ROOT);
+      if (word.equals("back")) {
+        return Reply.Command.AGAIN;
+      }
+      Reply command = ReplyReader.command(word);
+      if (command == Reply.Command.QUIT) {
+        return command;
+      }
+      show = command == Reply.Command.AGAIN || command == Reply.Command.HELP;
+      if (!show) {
+        paper.say("Type 1 to 6 or a word: " + String.join(", ", Ask.feels()) + ".");
+      }
+    }
+  }
+
+  /** Does what was asked; true where the prompt is to be shown afterwards. */
+  private boolean act(Reply reply, Prompt prompt) throws IOException, Interrupted {
+    if (reply instanceof Reply.Give give) {
+      ahead.addAll(give.answers().subList(1, give.answers().size()));
+      return give(give.answers().get(0), prompt);
+    }
+    if (reply instanceof Reply.Stay && prompt instanceof Prompt.Wait wait) {
+      return stay(wait);
+    }
+    if (reply instanceof Reply.Bad bad) {
+      paper.say(bad.message());
+      return false;
+    }
+    if (reply == Reply.Command.HELP) {
+      paper.say(Ask.help(prompt));
+    } else if (reply == Reply.Command.WHY) {
+      String why = prompt.said().why();
+      paper.say(why == null ? "There is no more to say about this step." : "Why: " + why);
+    } else if (reply == Reply.Command.LOG) {
+      paper.say(record());
+    }
+    return reply == Reply.Command.AGAIN;
+  }
+
+  private boolean give(Answer answer, Prompt prompt) throws IOException {
+    try {
+      bench.answer(answer);
+    } catch (Refused e) {
+      ahead.clear();
+      paper.say("Not taken: " + e.getMessage());
+      return false;
+    }
+    paper.say(Taken.of(answer, prompt));
+    return true;
+  }
+
+  /** Lets a wait pass, with a line now and then. */
+  private boolean stay(Prompt.Wait wait) throws IOException, Interrupted {
+    while (bench.now().isBefore(wait.until())) {
+      paper.say(WaitWords.left(wait, bench.now()));
+      Duration left = Duration.between(bench.now(), wait.until());
+      in.pause(WaitWords.silence(left));
+    }
+    paper.say(WaitWords.left(wait, bench.now()));
+    return give(new Answer.Waited(null), wait);
+  }
+
+  private boolean sure() throws IOException, Interrupted {
+    if (!in.typedByHand()) {
+      return true;
+    }
+    paper.say(
+        List.of(
+            "If you leave now: " + bench.standing() + ".",
+            "Leave? Type yes; anything else stays."));
+    String line = in.readLine(TYPE, List.of("yes", "no"));
+    boolean leave = line == null || line.strip().toLowerCase(Locale.ROOT).matches("y|yes|quit");
+    if (!leave) {
+      paper.say("Still here. Type again to hear the step once more.");
+    }
+    return leave;
+  }
+
+  private void leave() throws IOException {
+    paper.say(
+        List.of(
+            "",
+            "Left: " + sentence(bench.leave()),
+            "Everything is kept. Go on later with: resume " + bench.overview().session()));
+  }
+
+  private static String sentence(String text) {
+    return text.endsWith(".") ? text : text + ".";
+  }
+
+  private List<String> record() {
+    Overview overview = bench.overview();
+    String trail = TrailLine.of(overview.trail());
+    return List.of(
+        "Record: " + (trail.isEmpty() ? "no reading and no turn yet" : trail),
+        "Rod: " + TurnWords.net(overview.net()) + ".",
+        overview.window() == null ? "Window: not set yet." : "Window: " + overview.window() + ".");
+  }
+}

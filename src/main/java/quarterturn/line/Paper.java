@@ -1,0 +1,35 @@
+package quarterturn.line;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import quarterturn.report.Paragraph;
+
+/** Prints paragraphs wrapped to the width there is, with nothing in them that moves a cursor. */
+final class Paper {
+  private static final Pattern ITEM = Pattern.compile("\\d+\\. ");
+
+  private final PrintWriter out;
+  private final LineSource place;
+
+  /** Prints to {@code out}, as wide as {@code place} is. */
+  Paper(PrintWriter out, LineSource place) {
+    this.out = out;
+    this.place = place;
+  }
+
+  void say(List<String> paragraphs) {
+    for (String paragraph : paragraphs) {
+      // The lines of a numbered item stand under its text.
+      Matcher item = ITEM.matcher(paragraph);
+      int hang = item.lookingAt() ? item.end() : 0;
+      Paragraph.wrap(paragraph, Math.max(20, place.width()), hang).forEach(out::println);
+    }
+    out.flush();
+  }
+
+  void say(String paragraph) {
+    say(List.of(paragraph));
+  }
+}

@@ -1,0 +1,103 @@
+package quarterturn.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Picture;
+import quarterturn.procedure.Verdict;
+import quarterturn.report.Frets;
+import quarterturn.session.Overview;
+import quarterturn.session.Overview.Entry;
+import quarterturn.session.Prompt;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.Turn;
+
+/** Each picture as a sentence. */
+final class PictureWords {
+  private PictureWords() {}
+
+  /** What is drawn beside the prompt, in words; empty where there is nothing to draw. */
+  static List<String> of(Prompt prompt, Overview overview) {
+    if (prompt instanceof Prompt.Measure measure && !measure.held().isEmpty()) {
+      return List.of(hold(measure.string(), measure.held(), measure.readAt()));
+    }
+    if (prompt instanceof Prompt.TurnRod turn) {
+      return List.of(dial(turn.turn()));
+    }
+    Picture picture = prompt.said().picture();
+    if (picture == null) {
+      return List.of();
+    }
+    return switch (picture) {
+      case HOLD -> held(overview.kind());
+      case CURVE -> curve(overview);
+      case DIAL ->
+          List.of(
+              "Seen looking along the neck at the rod nut's end: clockwise tightens,"
+                  + " anticlockwise loosens.");
+      case PLACES ->
+          List.of(
+              "Places to look: at the headstock, under a small plate or in an open slot; at the"
+                  + " body end of the neck, as a wheel or in a slot; in the sound hole, at the end"
+                  + " of the board; hidden in the neck pocket.");
+      case KEY ->
+          List.of(
+              "Seated: the key goes in to its full depth and does not rock. Not seated: it stands"
+                  + " out of the socket, or rocks in it.");
+    };
+  }
+
+  private static List<String> held(@Nullable Kind kind) {
+    return kind == null
+        ? List.of()
+        : List.of(hold(null, List.of(1, kind.jointFret()), kind.readAt()));
+  }
+
+  private static String hold(@Nullable String string, List<Integer> held, int readAt) {
+    String what = string == null ? "the string" : string;
+    String frets = (held.size() == 1 ? " at fret " : " at frets ") + Frets.list(held);
+    return "Hold " + what + frets + (readAt > 0 ? ", read over fret " + readAt : "") + ".";
+  }
+
+  /** "Seen looking along the neck at the rod nut's end: clockwise, 45 degrees." */
+  static String dial(Turn turn) {
+    return "Seen looking along the neck at the rod nut's end: "
+        + (turn.turns() > 0 ? "clockwise, " : "anticlockwise, ")
+        + Decimals.print(Math.abs(turn.degrees()), 0)
+        + " degrees.";
+  }
+
+  private static List<String> curve(Overview overview) {
+    List<String> words = new ArrayList<>();
+    if (overview.window() != null) {
+      words.add("The window is " + overview.window() + ".");
+    }
+    for (int i = overview.trail().size() - 1; i >= 0; i--) {
+      if (overview.trail().get(i) instanceof Entry.Reading reading) {
+        words.add(
+            "The last reading, on the "
+                + reading.which().word()
+                + " string, is "
+                + reading.bracket()
+                + (overview.window() == null
+                    ? ""
+                    : ": " + standing(Verdict.of(reading.bracket(), overview.window())))
+                + (reading.stale() ? "; it is stale." : "."));
+        break;
+      }
+    }
+    return words.isEmpty() ? List.of() : List.of(String.join(" ", words));
+  }
+
+  private static String standing(Verdict verdict) {
+    return switch (verdict) {
+      case NOT_MEASURED -> "not measured";
+      case TOUCHES -> "the string touches";
+      case BELOW -> "below the window";
+      case IN -> "in the window";
+      case UNDECIDED -> "across an edge of the window";
+      case ABOVE -> "above the window";
+    };
+  }
+}

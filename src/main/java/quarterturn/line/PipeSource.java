@@ -1,0 +1,68 @@
+package quarterturn.line;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.time.Duration;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Printable;
+import quarterturn.unit.TypedLines;
+
+/**
+ * Lines from a pipe, or from a terminal that can do nothing but print.
+ *
+ * <p>What comes from a pipe is printed after the prompt, since no terminal shows it.
+ */
+public final class PipeSource implements LineSource {
+  private static final int LONGEST = 4096;
+
+  private final TypedLines in;
+  private final PrintWriter out;
+  private final boolean byHand;
+
+  /**
+   * Lines of {@code in}.
+   *
+   * @param byHand whether a person types at a terminal that shows what is typed
+   */
+  public PipeSource(Reader in, PrintWriter out, boolean byHand) {
+    this.in = new TypedLines(in, LONGEST);
+    this.out = out;
+    this.byHand = byHand;
+  }
+
+  @Override
+  public @Nullable String readLine(String prompt, List<String> words) throws IOException {
+    out.print(prompt);
+    out.flush();
+    TypedLines.Line line = in.next();
+    if (line == null) {
+      out.println();
+      return null;
+    }
+    if (!byHand) {
+      out.println(Printable.of(line.text()));
+    }
+    return line.text();
+  }
+
+  @Override
+  public void pause(Duration time) throws Interrupted {
+    try {
+      Thread.sleep(time.toMillis());
+    } catch (InterruptedException e) {
+      throw new Interrupted();
+    }
+  }
+
+  @Override
+  public boolean typedByHand() {
+    return byHand;
+  }
+
+  @Override
+  public int width() {
+    return 80;
+  }
+}

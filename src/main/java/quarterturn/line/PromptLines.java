@@ -1,0 +1,141 @@
+package quarterturn.line;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Hazard;
+import quarterturn.report.Dates;
+import quarterturn.report.TurnWords;
+import quarterturn.session.Overview;
+import quarterturn.session.Prompt;
+import quarterturn.unit.Decimals;
+
+/**
+ * A prompt as short labelled paragraphs: the place, then hazards with their word first, then what
+ * to do, then how to answer.
+ */
+final class PromptLines {
+  private PromptLines() {}
+
+  static List<String> of(Prompt prompt, Overview overview, Instant now, Dates dates) {
+    List<String> lines = new ArrayList<>();
+    lines.add("");
+    if (!prompt.ended()) {
+      lines.add(place(prompt, overview));
+    }
+    if (prompt instanceof Prompt.Caution caution) {
+      lines.add(hazard(caution.hazard()));
+    }
+    prompt.said().hazards().forEach(hazard -> lines.add(reminder(hazard)));
+    prompt.said().notes().forEach(note -> lines.add("Note: " + note));
+    lines.addAll(lead(prompt));
+    if (!prompt.said().text().isBlank()) {
+      lines.add(prompt.said().text());
+    }
+    lines.addAll(PictureWords.of(prompt, overview));
+    lines.addAll(details(prompt, now, dates));
+    lines.addAll(Ask.of(prompt));
+    return lines;
+  }
+
+  /** "Part 2 of 6, The key". */
+  static String place(Prompt prompt, Overview overview) {
+    List<String> parts = overview.parts();
+    int part = overview.part();
+    if (part < 0 || part >= parts.size()) {
+      return "Part: " + prompt.said().part();
+    }
+    return "Part " + (part + 1) + " of " + parts.size() + ", " + parts.get(part);
+  }
+
+  /** The signal word first, then what can happen and how to avoid it. */
+  static String hazard(Hazard hazard) {
+    return hazard.word() + ": " + hazard.harm() + " " + hazard.avoid();
+  }
+
+  /** A hazard that was accepted before: the signal word, and how to avoid it. */
+  static String reminder(Hazard hazard) {
+    return hazard.word() + ": " + hazard.avoid();
+  }
+
+  private static List<String> lead(Prompt prompt) {
+    if (prompt instanceof Prompt.TurnRod turn) {
+      return List.of("Turn the rod nut: " + TurnWords.order(turn.turn()) + ".");
+    }
+    if (prompt instanceof Prompt.Done done) {
+      return List.of("Done: " + done.outcome());
+    }
+    if (prompt instanceof Prompt.HandOver over) {
+      return List.of("Hand over to a repairer: " + over.outcome());
+    }
+    return List.of();
+  }
+
+  private static List<String> details(Prompt prompt, Instant now, Dates dates) {
+    if (prompt instanceof Prompt.Choose choose) {
+      return options(choose);
+    }
+    if (prompt instanceof Prompt.Measure measure) {
+      String string =
+          measure.which() == null
+              ? ""
+              : " on the "
+                  + measure.which().word()
+                  + " string"
+                  + (measure.string() == null ? "" : " (" + measure.string() + ")");
+      return List.of(
+          "Reading wanted: "
+              + measure.quantity().word()
+              + " in "
+              + measure.quantity().unit()
+              + string
+              + ".");
+    }
+    if (prompt instanceof Prompt.TurnRod turn) {
+      return turn(turn);
+    }
+    if (prompt instanceof Prompt.Wait wait) {
+      String until = dates.seenFrom(now, wait.until());
+      return List.of(
+          "Wait " + Dates.lasting(wait.length()) + ", until " + until + ".",
+          WaitWords.left(wait, now));
+    }
+    return List.of();
+  }
+
+  private static List<String> options(Prompt.Choose choose) {
+    List<String> lines = new ArrayList<>();
+    int number = 1;
+    for (Prompt.Option option : choose.options()) {
+      lines.add(number++ + ". " + option.label() + " (" + option.id() + ")");
+    }
+    return lines;
+  }
+
+  private static List<String> turn(Prompt.TurnRod turn) {
+    List<String> lines = new ArrayList<>();
+    lines.add("The most between two readings: " + turn.limit() + ".");
+    Prompt.Expected expected = turn.expected();
+    if (expected != null) {
+      String high = Decimals.print(expected.highMm(), 2) + " mm";
+      lines.add(
+          "The reading afterwards should show "
+              + (Double.isInfinite(expected.lowMm())
+                  ? "at most " + high + "; the string may still touch."
+                  : Decimals.print(expected.lowMm(), 2) + " to " + high + "."));
+    }
+    return lines;
+  }
+
+  /** The question after a turn. */
+  static List<String> feels() {
+    List<String> lines = new ArrayList<>();
+    lines.add("How did it feel? Type the number or the word.");
+    int number = 1;
+    for (Feel feel : TurnReader.FEELS) {
+      lines.add(number++ + ". " + feel.label() + " (" + feel.word() + ")");
+    }
+    return lines;
+  }
+}

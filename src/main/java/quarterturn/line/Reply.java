@@ -1,0 +1,33 @@
+package quarterturn.line;
+
+import java.util.List;
+import quarterturn.session.Answer;
+import quarterturn.unit.Turn;
+
+/** What a typed line asks for. */
+sealed interface Reply {
+  /** Answers to give, one after the other; more than one only for readings. */
+  record Give(List<Answer> answers) implements Reply {
+    static Give one(Answer answer) {
+      return new Give(List.of(answer));
+    }
+  }
+
+  /** The rod was turned this much, plus tightened; how it felt is still to be asked. */
+  record Amount(Turn turn) implements Reply {}
+
+  /** Stay until the wait is over. */
+  record Stay() implements Reply {}
+
+  /** A command that answers nothing. */
+  enum Command implements Reply {
+    HELP,
+    WHY,
+    LOG,
+    AGAIN,
+    QUIT
+  }
+
+  /** Not understood; {@code message} says what is taken. */
+  record Bad(String message) implements Reply {}
+}

@@ -1,0 +1,157 @@
+package quarterturn.line;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import quarterturn.session.Answer;
+import quarterturn.session.Prompt;
+import quarterturn.session.Prompt.Option;
+import quarterturn.unit.BracketParser;
+import quarterturn.unit.Humidity;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Printable;
+
+/** Reads a typed line as a command or as an answer to the prompt at hand. */
+final class ReplyReader {
+  private ReplyReader() {}
+
+  /** What {@code typed} asks for at {@code prompt}. */
+  static Reply read(String typed, Prompt prompt, Instant now) {
+    String text = typed.strip();
+    String word = text.toLowerCase(Locale.ROOT);
+    if (prompt instanceof Prompt.Choose choose) {
+      // An option that is called like a command is meant first: it is what was asked.
+      for (Option option : choose.options()) {
+        if (option.id().equals(word)) {
+          return Reply.Give.one(new Answer.Chose(option.id()));
+        }
+      }
+    }
+    Reply command = command(word);
+    if (command != null) {
+      return command;
+    }
+    try {
+      return answer(text, word, prompt, now);
+    } catch (NotUnderstood e) {
+      return new Reply.Bad(sentence(String.valueOf(e.getMessage())));
+    }
+  }
+
+  /** The command that works at every prompt, or null. */
+  static @Nullable Reply command(String word) {
+    return switch (word) {
+      case "?", "help" -> Reply.Command.HELP;
+      case "why" -> Reply.Command.WHY;
+      case "log" -> Reply.Command.LOG;
+      case "again" -> Reply.Command.AGAIN;
+      case "quit", "exit" -> Reply.Command.QUIT;
+      case "back" -> Reply.Give.one(new Answer.Correct());
+      default -> null;
+    };
+  }
+
+  private static Reply answer(String text, String word, Prompt prompt, Instant now) {
+    if (prompt instanceof Prompt.Choose choose) {
+      return choice(text, word, choose.options());
+    }
+    if (prompt instanceof Prompt.Measure measure) {
+      return readings(text, measure);
+    }
+    if (prompt instanceof Prompt.TurnRod turn) {
+      return TurnReader.read(word, turn);
+    }
+    if (prompt instanceof Prompt.Wait wait) {
+      return waited(text, word, wait, now);
+    }
+    if (prompt instanceof Prompt.Caution) {
+      return word.equals("understood") || word.equals("u")
+          ? Reply.Give.one(new Answer.Confirmed())
+          : new Reply.Bad("Read the hazard above, then type understood, or u.");
+    }
+    return List.of("", "done", "d", "yes", "y", "ok").contains(word)
+        ? Reply.Give.one(new Answer.Confirmed())
+        : bad(text, "Press Enter when it is done.");
+  }
+
+  private static Reply choice(String text, String word, List<Option> options) {
+    if (word.isEmpty()) {
+      return Reply.Give.one(new Answer.Chose(options.get(0).id()));
+    }
+    if (word.matches("\\d{1,4}")) {
+      int number = Integer.parseInt(word);
+      if (number >= 1 && number <= options.size()) {
+        return Reply.Give.one(new Answer.Chose(options.get(number - 1).id()));
+      }
+    }
+    List<Option> begun =
+        options.stream().filter(o -> o.id().toLowerCase(Locale.ROOT).startsWith(word)).toList();
+    if (begun.size() == 1) {
+      return Reply.Give.one(new Answer.Chose(begun.get(0).id()));
+    }
+    String which = String.join(", ", options.stream().map(Option::id).toList());
+    return bad(text, "Type 1 to " + options.size() + ", or one of: " + which + ".");
+  }
+
+  private static Reply readings(String text, Prompt.Measure measure) {
+    List<Answer> answers = new ArrayList<>();
+    for (String one : text.replaceFirst(";$", "").split(";", -1)) {
+      answers.add(reading(one.strip(), measure));
+    }
+    return new Reply.Give(answers);
+  }
+
+  private static Answer reading(String text, Prompt.Measure measure) {
+    if (text.isEmpty()) {
+      throw new NotUnderstood(Ask.of(measure).get(0));
+    }
+    if (text.equalsIgnoreCase("cannot")) {
+      return new Answer.CannotMeasure();
+    }
+    return measure.quantity().bracket()
+        ? new Answer.Measured(BracketParser.parse(text, measure.step()))
+        : new Answer.Value(Humidity.parse(text).percent());
+  }
+
+  private static Reply waited(String text, String word, Prompt.Wait wait, Instant now) {
+    if (word.equals("wait")) {
+      return new Reply.Stay();
+    }
+    if (word.equals("done") || (word.isEmpty() && !now.isBefore(wait.until()))) {
+      return Reply.Give.one(new Answer.Waited(null));
+    }
+    if (word.isEmpty()) {
+      return new Reply.Bad(WaitWords.left(wait, now));
+    }
+    if (word.equals("lift") || word.startsWith("lift ")) {
+      String reason = Printable.of(text.substring(4)).strip();
+      if (!wait.mayLift()) {
+        return new Reply.Bad("This wait can't be ended early. " + WaitWords.left(wait, now));
+      }
+      return reason.isEmpty()
+          ? new Reply.Bad("Type the reason behind lift; it is kept in the record.")
+          : Reply.Give.one(new Answer.Waited(reason));
+    }
+    return bad(text, Ask.of(wait).get(0));
+  }
+
+  private static Reply bad(String text, String takes) {
+    return new Reply.Bad(
+        (text.isEmpty() ? "" : "\"" + shortened(text) + "\" is not taken here. ") + takes);
+  }
+
+  /** Typed text made safe and short enough to be said back. */
+  static String shortened(String text) {
+    String safe = Printable.of(text);
+    return safe.codePointCount(0, safe.length()) <= 60
+        ? safe
+        : safe.substring(0, safe.offsetByCodePoints(0, 57)) + "...";
+  }
+
+  private static String sentence(String message) {
+    String first = message.substring(0, 1).toUpperCase(Locale.ROOT);
+    return first + message.substring(1) + (message.endsWith(".") ? "" : ".");
+  }
+}

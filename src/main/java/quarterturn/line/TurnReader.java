@@ -1,0 +1,97 @@
+package quarterturn.line;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Feel;
+import quarterturn.report.TurnWords;
+import quarterturn.session.Answer;
+import quarterturn.session.Prompt;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Turn;
+
+/** Reads what was really turned, and how it felt. */
+final class TurnReader {
+  private static final Pattern WAY =
+      Pattern.compile("(other way|other|wrong way|tightened|tighten|loosened|loosen)\\s*(.*)");
+
+  /** In the order in which they are numbered. */
+  static final List<Feel> FEELS = List.of(Feel.values());
+
+  private TurnReader() {}
+
+  static Reply read(String word, Prompt.TurnRod prompt) {
+    if (word.equals("undo")) {
+      return prompt.canUndo()
+          ? Reply.Give.one(new Answer.Undo())
+          : new Reply.Bad("There is no turn to take back here. " + Ask.of(prompt).get(0));
+    }
+    int last = word.lastIndexOf(' ') + 1;
+    Feel feel = exact(word.substring(last));
+    Turn turn = amount(feel == null ? word : word.substring(0, last).strip(), prompt);
+    return feel == null ? new Reply.Amount(turn) : Reply.Give.one(new Answer.Turned(turn, feel));
+  }
+
+  private static Turn amount(String word, Prompt.TurnRod prompt) {
+    if (word.isEmpty()) {
+      return prompt.turn();
+    }
+    boolean tighten = prompt.turn().turns() > 0;
+    Matcher way = WAY.matcher(word);
+    String much = word;
+    if (way.matches()) {
+      String which = way.group(1);
+      much = way.group(2);
+      tighten = which.startsWith("tighten") || (!which.startsWith("loosen") && !tighten);
+    }
+    Turn size = size(much, prompt);
+    return tighten ? size : size.opposite();
+  }
+
+  private static Turn size(String much, Prompt.TurnRod prompt) {
+    Turn size;
+    try {
+      size = Turn.parse(much);
+    } catch (NotUnderstood e) {
+      throw new NotUnderstood(
+          "\"" + ReplyReader.shortened(much) + "\" is no amount. " + Ask.of(prompt).get(0));
+    }
+    if (much.startsWith("-") || much.startsWith("+")) {
+      throw new NotUnderstood(
+          "type the amount without a sign; if it was turned the wrong way, type other way "
+              + size.size());
+    }
+    return size;
+  }
+
+  /** The feel named by its number, its word or a beginning of it that no other has; or null. */
+  static @Nullable Feel feel(String typed) {
+    String word = typed.strip().toLowerCase(Locale.ROOT);
+    if (word.matches("\\d")) {
+      int number = Integer.parseInt(word);
+      return number >= 1 && number <= FEELS.size() ? FEELS.get(number - 1) : null;
+    }
+    Feel exact = exact(word);
+    if (exact != null || word.isEmpty()) {
+      return exact;
+    }
+    List<Feel> begun = FEELS.stream().filter(f -> f.word().startsWith(word)).toList();
+    return begun.size() == 1 ? begun.get(0) : null;
+  }
+
+  private static @Nullable Feel exact(String word) {
+    for (Feel feel : FEELS) {
+      if (feel.word().equals(word)) {
+        return feel;
+      }
+    }
+    return null;
+  }
+
+  /** What was taken, said back. */
+  static String said(Answer.Turned turned) {
+    return TurnWords.done(turned.turn()) + ", " + turned.feel().word();
+  }
+}

@@ -1,0 +1,27 @@
+package quarterturn.line;
+
+import java.time.Duration;
+import java.time.Instant;
+import quarterturn.report.Dates;
+import quarterturn.session.Prompt;
+
+/** What is said while time passes. */
+final class WaitWords {
+  private WaitWords() {}
+
+  /** How long a wait still lasts. */
+  static String left(Prompt.Wait wait, Instant now) {
+    Duration left = Duration.between(now, wait.until());
+    return left.compareTo(Duration.ZERO) > 0
+        ? "Time left: " + Dates.lasting(left) + "."
+        : "The time has passed.";
+  }
+
+  /** How long to stay silent before the next line: a minute, and longer on long waits. */
+  static Duration silence(Duration left) {
+    long minutes = left.toMinutes();
+    long every = minutes > 120 ? 60 : minutes > 20 ? 10 : 1;
+    Duration silence = Duration.ofMinutes(every);
+    return left.compareTo(silence) < 0 ? left : silence;
+  }
+}

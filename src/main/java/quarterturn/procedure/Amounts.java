@@ -1,0 +1,141 @@
+package quarterturn.procedure;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import quarterturn.unit.Humidity;
+import quarterturn.unit.Length;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Turn;
+
+/** Amounts as a file writes them: always with their unit. */
+final class Amounts {
+  private static final Pattern LENGTH = Pattern.compile("(.*?)\\s*(mm|in|thou)");
+  private static final Pattern PERCENT = Pattern.compile("(.*?)\\s*%");
+  private static final Pattern TURN = Pattern.compile(".*?\\s*(?:turns?|deg)");
+  private static final Pattern TIME = Pattern.compile("(\\d{1,4}) ?(min|h|days?)");
+  private static final Pattern RANGE = Pattern.compile("(.+?)\\.\\.(.+?)(?:\\s*(mm|in|thou|%))");
+
+  /** No amount needs more letters; the patterns above need not cope with more either. */
+  private static final int LONGEST = 40;
+
+  private Amounts() {}
+
+  /** The least and the most of a range. */
+  record Range(double least, double most) {}
+
+  /**
+   * An amount of {@code quantity}, in its unit.
+   *
+   * @throws NotUnderstood when it is none, lacks its unit or has another's
+   */
+  static double of(Quantity quantity, String text) {
+    limit(text);
+    return switch (quantity) {
+      case RELIEF -> length(text, "relief", "0.30 mm").mm();
+      case HUMIDITY -> percent(text);
+    };
+  }
+
+  /**
+   * {@code 0..3 mm}, in the unit of {@code quantity}.
+   *
+   * @throws NotUnderstood when it is none or its ends are not in order
+   */
+  static Range range(Quantity quantity, String text) {
+    limit(text);
+    Matcher m = RANGE.matcher(text);
+    if (!m.matches()) {
+      throw new NotUnderstood(
+          Quote.of(text) + " is no range; write for example " + exampleRange(quantity));
+    }
+    double least = of(quantity, m.group(1) + " " + m.group(3));
+    double most = of(quantity, m.group(2) + " " + m.group(3));
+    if (!(least < most)) {
+      throw new NotUnderstood("the first number of a range must be the smaller one");
+    }
+    return new Range(least, most);
+  }
+
+  /**
+   * A length of nothing or more.
+   *
+   * @param what what it measures, for the message
+   * @param example an amount of it, for the message
+   */
+  static Length length(String text, String what, String example) {
+    limit(text);
+    Matcher m = LENGTH.matcher(text);
+    if (!m.matches()) {
+      throw new NotUnderstood(
+          Quote.of(text)
+              + " is no amount of "
+              + what
+              + ", which is written in mm, in or thou, for example "
+              + example);
+    }
+    Length length = Length.parse(text);
+    if (length.mm() < 0) {
+      throw new NotUnderstood(Quote.of(text) + " is below nothing; write 0 mm or more");
+    }
+    return length;
+  }
+
+  private static double percent(String text) {
+    if (!PERCENT.matcher(text).matches()) {
+      throw new NotUnderstood(
+          Quote.of(text) + " is no amount of humidity, which is written in %, for example 40 %");
+    }
+    return Humidity.parse(text).percent();
+  }
+
+  /** {@code 1/8 turn} or {@code 45 deg}: more than nothing. */
+  static Turn turn(String text) {
+    limit(text);
+    if (!TURN.matcher(text).matches()) {
+      throw new NotUnderstood(
+          Quote.of(text) + " is no part of a turn; write for example 1/8 turn or 45 deg");
+    }
+    Turn turn = Turn.parse(text);
+    if (!(turn.turns() > 0)) {
+      throw new NotUnderstood(Quote.of(text) + " must be more than no turn");
+    }
+    return turn;
+  }
+
+  /** {@code 10 min}, {@code 24 h} or {@code 2 days}, in minutes: more than nothing. */
+  static int minutes(String text) {
+    limit(text);
+    Matcher m = TIME.matcher(text);
+    int number = m.matches() ? Integer.parseInt(m.group(1)) : 0;
+    if (number == 0) {
+      throw new NotUnderstood(
+          Quote.of(text) + " is no length of time; write for example 10 min, 24 h or 2 days");
+    }
+    return switch (m.group(2)) {
+      case "min" -> number;
+      case "h" -> number * 60;
+      default -> number * 60 * 24;
+    };
+  }
+
+  private static void limit(String text) {
+    if (text.length() > LONGEST) {
+      throw new NotUnderstood(Quote.of(text) + " is too long for an amount");
+    }
+  }
+
+  /** An amount to show how one is written. */
+  static String example(Quantity quantity) {
+    return switch (quantity) {
+      case RELIEF -> "0.10 mm";
+      case HUMIDITY -> "40 %";
+    };
+  }
+
+  private static String exampleRange(Quantity quantity) {
+    return switch (quantity) {
+      case RELIEF -> "0..3 mm";
+      case HUMIDITY -> "5..95 %";
+    };
+  }
+}

@@ -1,0 +1,99 @@
+package quarterturn.procedure;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The keys of a mapping against those that are allowed there. */
+final class Fields {
+  private final Node.Mapping mapping;
+  private final String what;
+  private final Faults faults;
+  private final List<String> missing = new ArrayList<>();
+
+  private Fields(Node.Mapping mapping, String what, Faults faults) {
+    this.mapping = mapping;
+    this.what = what;
+    this.faults = faults;
+  }
+
+  /**
+   * The fields of {@code node}, or null with a fault where it is no mapping. Every key beside
+   * {@code allowed} is a fault.
+   *
+   * @param what what it describes, with its article: "a measure step"
+   */
+  static @Nullable Fields of(
+      @Nullable Node node, String what, List<String> allowed, Faults faults) {
+    if (!(node instanceof Node.Mapping mapping)) {
+      if (node != null && !(node instanceof Node.Refused)) {
+        faults.add(
+            node.mark(),
+            "expected "
+                + what
+                + " here, with the keys "
+                + String.join(", ", allowed)
+                + "; found "
+                + node.name());
+      }
+      return null;
+    }
+    mapping
+        .entries()
+        .forEach(
+            (key, entry) -> {
+              if (!allowed.contains(key)) {
+                faults.add(
+                    entry.key(),
+                    what
+                        + " has no key "
+                        + Quote.of(key)
+                        + Quote.hint(key, allowed)
+                        + " Allowed: "
+                        + String.join(", ", allowed));
+              }
+            });
+    return new Fields(mapping, what, faults);
+  }
+
+  Mark mark() {
+    return mapping.mark();
+  }
+
+  boolean has(String key) {
+    return mapping.entries().containsKey(key);
+  }
+
+  /** Where the key stands, or the mapping where it does not. */
+  Mark key(String key) {
+    Node.Entry entry = mapping.entries().get(key);
+    return entry == null ? mapping.mark() : entry.key();
+  }
+
+  /** The value, or null where there is none. */
+  @Nullable Node optional(String key) {
+    Node.Entry entry = mapping.entries().get(key);
+    return entry == null ? null : entry.value();
+  }
+
+  /** The value, or null where there is none, which {@link #end} will say. */
+  @Nullable Node required(String key) {
+    if (!has(key)) {
+      missing.add(key);
+    }
+    return optional(key);
+  }
+
+  /** Notes every required key that was missing, all in one fault. */
+  void end() {
+    if (!missing.isEmpty()) {
+      faults.add(
+          mapping.mark(),
+          what
+              + " needs "
+              + (missing.size() == 1 ? "the key " : "the keys ")
+              + String.join(", ", missing)
+              + ", missing here");
+    }
+  }
+}

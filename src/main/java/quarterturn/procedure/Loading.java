@@ -1,0 +1,145 @@
+package quarterturn.procedure;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Node.Scalar;
+import quarterturn.procedure.Shelf.Found;
+
+/** One reading of a library: the files read so far, and the faults of all of them. */
+final class Loading {
+  /** A procedure that was read, with what is needed to name its faults. */
+  private record Read(ProcedureReader.Draft draft, Faults faults) {}
+
+  private final Shelf shelf;
+  private final List<Faults> files = new ArrayList<>();
+  private final List<Fault> broken = new ArrayList<>();
+  private final Map<String, Read> procedures = new LinkedHashMap<>();
+  private final Set<String> tried = new LinkedHashSet<>();
+
+  Loading(Shelf shelf) {
+    this.shelf = shelf;
+  }
+
+  /**
+   * Reads everything that the procedure {@code first} needs.
+   *
+   * @param expected the id it was asked for by, or null where its file says it
+   */
+  Library load(Found first, @Nullable String expected) throws Unreadable, IOException {
+    Map<String, Hazard> hazards = read(shelf.needed("safety", "hazards"), HazardsReader::draft);
+    Map<String, Kind> kinds = read(shelf.needed("procedures", "kinds"), KindsReader::draft);
+    List<String> known = hazards == null ? null : List.copyOf(hazards.keySet());
+    Limits limits =
+        read(shelf.needed("safety", "limits"), faults -> LimitsReader.draft(faults, known));
+    if (expected != null) {
+      tried.add(expected);
+    }
+    String begin = procedure(first, expected, known);
+    if (begin != null) {
+      circles(begin, new LinkedHashSet<>(), new LinkedHashSet<>());
+    }
+    List<Fault> faults = faults();
+    if (!faults.isEmpty()) {
+      throw new Unreadable(faults);
+    }
+    if (hazards == null || limits == null || kinds == null) {
+      throw new IllegalStateException("a file was not read, and has no fault");
+    }
+    Map<String, Procedure> read = new LinkedHashMap<>();
+    procedures.forEach((id, one) -> read.put(id, one.draft().procedure()));
+    return new Library(read, kinds, hazards, limits);
+  }
+
+  /** Reads a file as far as it goes. */
+  private interface Drafting<T> {
+    T read(Faults faults) throws Unreadable;
+  }
+
+  private <T> @Nullable T read(Found found, Drafting<T> drafting) {
+    Faults faults = null;
+    try {
+      faults = new Faults(Source.of(found.name(), found.bytes()));
+      T read = drafting.read(faults);
+      files.add(faults);
+      return read;
+    } catch (Unreadable e) {
+      broken.addAll(e.faults());
+      return null;
+    }
+  }
+
+  /**
+   * Reads a procedure, and those it calls.
+   *
+   * @param expected the id it is called by, or null where its file says it
+   * @return its id, or null where it could not be read
+   */
+  private @Nullable String procedure(
+      Found found, @Nullable String expected, @Nullable List<String> hazards) throws IOException {
+    Read one =
+        read(
+            found,
+            faults -> new Read(ProcedureReader.draft(faults, found.bytes(), hazards), faults));
+    if (one == null) {
+      return null;
+    }
+    Scalar id = one.draft().id();
+    if (expected != null && id != null && !id.text().equals(expected)) {
+      String message =
+          "this file stands under the name " + expected + ", so its procedure must be " + expected;
+      one.faults().add(id.mark(), message);
+    }
+    String name = expected != null ? expected : one.draft().procedure().id();
+    procedures.put(name, one);
+    for (Scalar call : one.draft().calls()) {
+      follow(one, call, hazards);
+    }
+    return name;
+  }
+
+  private void follow(Read caller, Scalar call, @Nullable List<String> hazards) throws IOException {
+    String called = call.text();
+    Found found = shelf.procedure(called);
+    if (found == null && !procedures.containsKey(called)) {
+      caller.faults().add(call.mark(), shelf.noProcedure(called));
+    } else if (found != null && !procedures.containsKey(called) && tried.add(called)) {
+      procedure(found, called, hazards);
+    }
+  }
+
+  /** A procedure that calls itself, by whatever way round, would never end. */
+  private void circles(String id, Set<String> above, Set<String> done) {
+    Read caller = procedures.get(id);
+    if (caller == null || !done.add(id)) {
+      return;
+    }
+    above.add(id);
+    for (Scalar call : caller.draft().calls()) {
+      if (above.contains(call.text())) {
+        String way =
+            Stream.concat(
+                    above.stream().dropWhile(one -> !one.equals(call.text())),
+                    Stream.of(call.text()))
+                .collect(Collectors.joining(", which calls "));
+        caller.faults().add(call.mark(), "procedures that call each other never end: " + way);
+      } else {
+        circles(call.text(), above, done);
+      }
+    }
+    above.remove(id);
+  }
+
+  private List<Fault> faults() {
+    List<Fault> all = new ArrayList<>(broken);
+    files.forEach(file -> all.addAll(file.sorted()));
+    return all;
+  }
+}

@@ -1,0 +1,190 @@
+package quarterturn.procedure;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Collection;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Node.Scalar;
+
+/** Reads a procedure from its file. */
+public final class ProcedureReader {
+  private static final List<String> KEYS =
+      List.of(
+          "procedure",
+          "revision",
+          "title",
+          "purpose",
+          "tools",
+          "begin",
+          "retune",
+          "reread",
+          "steps");
+
+  private final Faults faults;
+  private final Scalars values;
+  private final References references;
+  private final StepReader stepReader;
+  private final Map<String, Step> steps = new LinkedHashMap<>();
+
+  private ProcedureReader(Faults faults, @Nullable List<String> hazards) {
+    this.faults = faults;
+    this.values = new Scalars(faults);
+    this.references = new References(faults);
+    this.stepReader = new StepReader(faults, references, hazards);
+  }
+
+  /**
+   * Reads a procedure.
+   *
+   * @param fileName as faults name it
+   * @param bytes the file, UTF-8
+   * @param hazards ids of the hazards a step may name
+   * @throws Unreadable with every fault of the file
+   */
+  public static Procedure read(String fileName, byte[] bytes, Collection<String> hazards)
+      throws Unreadable {
+    Faults faults = new Faults(Source.of(fileName, bytes));
+    Procedure procedure = draft(faults, bytes, List.copyOf(hazards)).procedure();
+    faults.check();
+    return procedure;
+  }
+
+  /**
+   * A procedure that is to be used only if its file has no faults.
+   *
+   * @param id its id where it stands, or null where it has none
+   * @param calls the ids of the procedures it calls, where they stand
+   */
+  record Draft(Procedure procedure, @Nullable Scalar id, List<Scalar> calls) {}
+
+  /**
+   * Reads as much as can be read.
+   *
+   * @param hazards ids of the known hazards, or null where they are not known
+   * @throws Unreadable when the file is no YAML
+   */
+  static Draft draft(Faults faults, byte[] bytes, @Nullable List<String> hazards)
+      throws Unreadable {
+    Node root = TreeReader.read(faults);
+    ProcedureReader reader = new ProcedureReader(faults, hazards);
+    Fields fields = Fields.of(root, "a procedure", KEYS, faults);
+    if (fields == null) {
+      throw new Unreadable(faults.sorted());
+    }
+    Scalar id = reader.values.id(fields.required("procedure"), "a procedure");
+    Procedure procedure = reader.procedure(fields, id == null ? "" : id.text(), digest(bytes));
+    return new Draft(procedure, id, reader.stepReader.calls());
+  }
+
+  private Procedure procedure(Fields fields, String id, String digest) {
+    Integer revision = values.count(fields.required("revision"), 1, 999_999);
+    String title = values.fixed(fields.required("title"));
+    String purpose = values.fixed(fields.required("purpose"));
+    List<String> tools = values.fixedLines(fields.required("tools"));
+    String begin = way(fields, "begin");
+    String retune = way(fields, "retune");
+    String reread = way(fields, "reread");
+    steps(fields.required("steps"));
+    fields.end();
+    if (!steps.isEmpty()) {
+      references.check();
+    }
+    return new Procedure(
+        id,
+        revision == null ? 0 : revision,
+        Objects.requireNonNullElse(title, ""),
+        Objects.requireNonNullElse(purpose, ""),
+        tools,
+        begin,
+        retune,
+        reread,
+        steps,
+        digest);
+  }
+
+  private String way(Fields fields, String key) {
+    Scalar step = values.scalar(fields.required(key));
+    references.way(step);
+    return step == null ? "" : step.text();
+  }
+
+  private void steps(@Nullable Node node) {
+    List<Node> entries = values.items(node);
+    String part = null;
+    for (Node entry : entries) {
+      if (!(entry instanceof Node.Mapping mapping) || mapping.entries().isEmpty()) {
+        if (!(entry instanceof Node.Refused)) {
+          faults.add(entry.mark(), "expected a step here, which begins with " + begins());
+        }
+        continue;
+      }
+      String kind = mapping.entries().keySet().iterator().next();
+      if (kind.equals("part")) {
+        part = part(mapping);
+        continue;
+      }
+      if (part == null) {
+        faults.add(entry.mark(), "the first entry must name a part of the work, - part: ...");
+        part = "";
+      }
+      step(mapping, kind, part);
+    }
+    if (entries.isEmpty() && node instanceof Node.Sequence) {
+      faults.add(node.mark(), "a procedure needs at least one step");
+    }
+  }
+
+  private String part(Node.Mapping mapping) {
+    Fields fields = Fields.of(mapping, "a part", List.of("part"), faults);
+    String name = fields == null ? null : values.fixed(fields.required("part"));
+    return Objects.requireNonNullElse(name, "");
+  }
+
+  private void step(Node.Mapping mapping, String kind, String part) {
+    if (StepReader.KINDS.contains(kind)) {
+      Step step = stepReader.read(mapping, kind, part);
+      if (step != null) {
+        steps.putIfAbsent(step.id(), step);
+      }
+      return;
+    }
+    for (String other : StepReader.KINDS) {
+      if (mapping.entries().containsKey(other)) {
+        String message = "a step begins with its kind; put " + other + " before " + Quote.cut(kind);
+        faults.add(mapping.mark(), message);
+        stepReader.read(mapping, other, part);
+        return;
+      }
+    }
+    // Its id counts all the same, so that the ways to it are not called faults too.
+    Node.Entry named = mapping.entries().get(kind);
+    if (named != null && named.value() instanceof Scalar id) {
+      references.step(id, kind, List.of());
+    }
+    faults.add(
+        mapping.mark(),
+        Quote.of(kind)
+            + " is no kind of step"
+            + Quote.hint(kind, StepReader.KINDS)
+            + " A step begins with "
+            + begins());
+  }
+
+  private static String begins() {
+    return String.join(", ", StepReader.KINDS) + " or part";
+  }
+
+  /** SHA-256 in hexadecimal. */
+  static String digest(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}

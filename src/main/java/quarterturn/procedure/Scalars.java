@@ -1,0 +1,190 @@
+package quarterturn.procedure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Node.Scalar;
+import quarterturn.procedure.Node.Sequence;
+import quarterturn.unit.NotUnderstood;
+
+/**
+ * Turns pieces of a file into values. Where a piece is none, the fault is noted and null comes
+ * back; a null piece (its fault is noted already) gives null.
+ */
+record Scalars(Faults faults) {
+  private static final Pattern ID = Pattern.compile("[a-z0-9-]+");
+  private static final int LONGEST_ID = 40;
+
+  /** A value that is there. */
+  @Nullable Scalar scalar(@Nullable Node node) {
+    if (node instanceof Scalar scalar && !scalar.text().isEmpty()) {
+      return scalar;
+    }
+    if (node instanceof Scalar) {
+      faults.add(node.mark(), "the value is missing here");
+    } else if (node != null && !(node instanceof Node.Refused)) {
+      faults.add(node.mark(), "expected a single value here, not " + node.name());
+    }
+    return null;
+  }
+
+  /** Text of one line. */
+  @Nullable String line(@Nullable Node node) {
+    Scalar scalar = scalar(node);
+    if (scalar != null && scalar.text().contains("\n")) {
+      faults.add(scalar.mark(), "this text must stay on one line; write it without | and breaks");
+      return null;
+    }
+    return scalar == null ? null : scalar.text();
+  }
+
+  /** Text of one line that nothing is filled into. */
+  @Nullable String fixed(@Nullable Node node) {
+    Scalar scalar = scalar(node);
+    if (scalar != null && (scalar.text().contains("{") || scalar.text().contains("}"))) {
+      faults.add(scalar.mark(), "braces cannot stand here; nothing is filled into this text");
+      return null;
+    }
+    return line(scalar);
+  }
+
+  /**
+   * An id.
+   *
+   * @param what whose id, with its article: "a step"
+   */
+  @Nullable Scalar id(@Nullable Node node, String what) {
+    Scalar scalar = scalar(node);
+    if (scalar == null) {
+      return null;
+    }
+    if (!isId(scalar.text())) {
+      faults.add(
+          scalar.mark(),
+          Quote.of(scalar.text())
+              + " is no id of "
+              + what
+              + "; use a to z, 0 to 9 and -, at most "
+              + LONGEST_ID);
+      return null;
+    }
+    return scalar;
+  }
+
+  static boolean isId(String text) {
+    return text.length() <= LONGEST_ID && ID.matcher(text).matches();
+  }
+
+  /** A whole number from {@code least} to {@code most}. */
+  @Nullable Integer count(@Nullable Node node, int least, int most) {
+    Scalar scalar = scalar(node);
+    if (scalar == null) {
+      return null;
+    }
+    boolean number = scalar.text().matches("\\d{1,9}");
+    int count = number ? Integer.parseInt(scalar.text()) : -1;
+    if (!number || count < least || count > most) {
+      faults.add(
+          scalar.mark(),
+          Quote.of(scalar.text()) + " must be a whole number from " + least + " to " + most);
+      return null;
+    }
+    return count;
+  }
+
+  /** {@code true} or {@code false}; false where it is neither. */
+  boolean truth(@Nullable Node node) {
+    Scalar scalar = scalar(node);
+    if (scalar != null && !scalar.text().equals("true") && !scalar.text().equals("false")) {
+      faults.add(scalar.mark(), Quote.of(scalar.text()) + " must be true or false");
+    }
+    return scalar != null && scalar.text().equals("true");
+  }
+
+  /**
+   * One of {@code all} by its word.
+   *
+   * @param what what the words stand for, with its article: "a fact"
+   */
+  <T> @Nullable T word(@Nullable Node node, String what, T[] all, Function<T, String> word) {
+    Scalar scalar = scalar(node);
+    if (scalar == null) {
+      return null;
+    }
+    for (T one : all) {
+      if (word.apply(one).equals(scalar.text())) {
+        return one;
+      }
+    }
+    unknown(scalar, what, Arrays.stream(all).map(word).toList());
+    return null;
+  }
+
+  /** Notes that {@code scalar} is not {@code what}, and what is. */
+  void unknown(Scalar scalar, String what, List<String> known) {
+    faults.add(
+        scalar.mark(),
+        Quote.of(scalar.text())
+            + " is not "
+            + what
+            + Quote.hint(scalar.text(), known)
+            + " Allowed: "
+            + String.join(", ", known));
+  }
+
+  /** Each of a list, as {@link #word}. An absent list is empty. */
+  <T> Set<T> words(@Nullable Node node, String what, T[] all, Function<T, String> word) {
+    Set<T> found = new LinkedHashSet<>();
+    for (Node item : items(node)) {
+      T one = word(item, what, all, word);
+      if (one != null) {
+        found.add(one);
+      }
+    }
+    return found;
+  }
+
+  /** A value by its own reader, whose complaint becomes the fault. */
+  <T> @Nullable T parsed(@Nullable Node node, Function<String, T> reader) {
+    Scalar scalar = scalar(node);
+    if (scalar == null) {
+      return null;
+    }
+    try {
+      return reader.apply(scalar.text());
+    } catch (NotUnderstood e) {
+      faults.add(scalar.mark(), String.valueOf(e.getMessage()));
+      return null;
+    }
+  }
+
+  /** The pieces of a list; none where it is absent or no list. */
+  List<Node> items(@Nullable Node node) {
+    if (node instanceof Sequence sequence) {
+      return sequence.items();
+    }
+    if (node != null && !(node instanceof Node.Refused)) {
+      String example =
+          node instanceof Scalar s && !s.text().isEmpty() ? Quote.cut(s.text()) : "...";
+      faults.add(node.mark(), "expected a list here, written [" + example + "]");
+    }
+    return List.of();
+  }
+
+  /** Each text of a list, of one line each, into which nothing is filled. */
+  List<String> fixedLines(@Nullable Node node) {
+    List<String> lines = new ArrayList<>();
+    for (Node item : items(node)) {
+      String line = fixed(item);
+      if (line != null) {
+        lines.add(line);
+      }
+    }
+    return lines;
+  }
+}

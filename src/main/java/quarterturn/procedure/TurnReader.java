@@ -1,0 +1,89 @@
+package quarterturn.procedure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Node.Scalar;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Turn;
+
+/** Reads a turn step: how far, the limit, and where each feel leads. */
+record TurnReader(Faults faults, Scalars values, WordsReader words, ForkReader forks) {
+  @Nullable Step read(StepReader.Begun step) {
+    Fields fields = step.fields();
+    Words said = words.read(fields, step.part(), true);
+    Node written = fields.required("amount");
+    Step.Amount amount = values.parsed(written, TurnReader::amount);
+    Turn limit = limit(values, fields.required("limit"), Turn.QUARTER);
+    if (written != null
+        && limit != null
+        && amount instanceof Step.Amount.Fixed fixed
+        && fixed.turn().size().compareTo(limit) > 0) {
+      faults.add(
+          written.mark(), "this is more than the limit of the step, " + limit + "; turn less");
+    }
+    Map<Feel, String> felt = felt(fields.required("felt"));
+    return amount == null || limit == null
+        ? null
+        : new Step.TurnRod(step.id(), said, step.mark(), amount, limit, felt);
+  }
+
+  /** A turn of at most {@code most}. */
+  static @Nullable Turn limit(Scalars values, @Nullable Node node, Turn most) {
+    Turn limit = values.parsed(node, Amounts::turn);
+    if (node != null && limit != null && limit.compareTo(most) > 0) {
+      values
+          .faults()
+          .add(node.mark(), limit + " is too much; between two readings at most " + most);
+      return null;
+    }
+    return limit;
+  }
+
+  private static Step.Amount amount(String text) {
+    if (text.equals("advised")) {
+      return new Step.Amount.Advised();
+    }
+    if (text.equals("undo")) {
+      return new Step.Amount.Undo();
+    }
+    if (text.startsWith("tighten ")) {
+      return new Step.Amount.Fixed(Amounts.turn(text.substring("tighten ".length()).strip()));
+    }
+    if (text.startsWith("loosen ")) {
+      Turn turn = Amounts.turn(text.substring("loosen ".length()).strip());
+      return new Step.Amount.Fixed(turn.opposite());
+    }
+    throw new NotUnderstood(
+        Quote.of(text)
+            + " is no amount of turn. Allowed: advised, undo, or for example tighten 1/8 turn,"
+            + " loosen 1/16 turn");
+  }
+
+  private Map<Feel, String> felt(@Nullable Node node) {
+    Map<Feel, String> ways = new EnumMap<>(Feel.class);
+    List<String> feels = Arrays.stream(Feel.values()).map(Feel::word).toList();
+    Fields fields = Fields.of(node, "felt", feels, faults);
+    if (fields == null) {
+      return ways;
+    }
+    List<String> missing = new ArrayList<>();
+    for (Feel feel : Feel.values()) {
+      Scalar go = forks.way(fields.optional(feel.word()));
+      if (go != null) {
+        ways.put(feel, go.text());
+      } else if (!fields.has(feel.word())) {
+        missing.add(feel.word());
+      }
+    }
+    if (!missing.isEmpty()) {
+      faults.add(
+          fields.mark(),
+          "felt must say where each feel leads; missing here: " + String.join(", ", missing));
+    }
+    return ways;
+  }
+}

@@ -1,0 +1,57 @@
+package quarterturn.procedure;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.Set;
+
+/** Where the steps of a procedure lead. */
+public final class Ways {
+  private Ways() {}
+
+  /** Every step that {@code step} can go to. */
+  public static Set<String> from(Step step) {
+    Set<String> ways = new LinkedHashSet<>();
+    if (step instanceof Step.Tell tell) {
+      fork(ways, tell.then());
+    } else if (step instanceof Step.Choose choose) {
+      choose.options().forEach(option -> ways.add(option.go()));
+    } else if (step instanceof Step.Measure measure) {
+      fork(ways, measure.then());
+    } else if (step instanceof Step.Compute compute) {
+      fork(ways, compute.then());
+    } else if (step instanceof Step.TurnRod turn) {
+      ways.addAll(turn.felt().values());
+    } else if (step instanceof Step.Wait wait) {
+      ways.add(wait.go());
+    } else if (step instanceof Step.Call call) {
+      ways.add(call.go());
+    }
+    return ways;
+  }
+
+  private static void fork(Set<String> ways, Branch.Fork fork) {
+    fork.branches().forEach(branch -> ways.add(branch.go()));
+    if (fork.otherwise() != null) {
+      ways.add(fork.otherwise());
+    }
+  }
+
+  /** Whether a rod turn can follow from {@code step} on with no relief reading before it. */
+  public static boolean turnBeforeReading(Procedure procedure, String step) {
+    Deque<String> open = new ArrayDeque<>(Set.of(step));
+    Set<String> seen = new HashSet<>();
+    while (!open.isEmpty()) {
+      Step next = procedure.step(open.pop());
+      if (next instanceof Step.TurnRod) {
+        return true;
+      }
+      boolean reads = next instanceof Step.Measure measure && measure.quantity().bracket();
+      if (!reads && seen.add(next.id())) {
+        open.addAll(from(next));
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,48 @@
+package quarterturn.report;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** Times as people read them: in their own zone, to the minute. */
+public record Dates(ZoneId zone) {
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+  /** "2027-03-01 10:05". */
+  public String minute(Instant at) {
+    return MINUTE.format(at.atZone(zone));
+  }
+
+  /** "10:05" where {@code at} falls on the same day as {@code now}, else with its date. */
+  public String seenFrom(Instant now, Instant at) {
+    LocalDate today = now.atZone(zone).toLocalDate();
+    boolean sameDay = at.atZone(zone).toLocalDate().equals(today);
+    return sameDay ? CLOCK.format(at.atZone(zone)) : minute(at);
+  }
+
+  /** How long, rounded up to the minute: "10 minutes", "1 hour 30 minutes", "3 days 2 hours". */
+  public static String lasting(Duration length) {
+    long minutes = Math.max(0, (length.toSeconds() + 59) / 60);
+    if (minutes < 60) {
+      return count(minutes, "minute");
+    }
+    long hours = minutes / 60;
+    if (hours < 48) {
+      return join(count(hours, "hour"), minutes % 60, "minute");
+    }
+    return join(count(hours / 24, "day"), hours % 24, "hour");
+  }
+
+  private static String join(String whole, long rest, String word) {
+    return rest == 0 ? whole : whole + " " + count(rest, word);
+  }
+
+  private static String count(long n, String word) {
+    return n + " " + word + (n == 1 ? "" : "s");
+  }
+}

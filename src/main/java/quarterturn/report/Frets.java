@@ -1,0 +1,25 @@
+package quarterturn.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Fret numbers in words. */
+public final class Frets {
+  private Frets() {}
+
+  /** "17", "1 and 17", "1, 5 and 17". */
+  public static String list(List<Integer> frets) {
+    if (frets.isEmpty()) {
+      return "";
+    }
+    String last = frets.get(frets.size() - 1).toString();
+    if (frets.size() == 1) {
+      return last;
+    }
+    return frets.subList(0, frets.size() - 1).stream()
+            .map(String::valueOf)
+            .collect(Collectors.joining(", "))
+        + " and "
+        + last;
+  }
+}

@@ -1,0 +1,52 @@
+package quarterturn.report;
+
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Hazard;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
+
+/**
+ * Turns the ids in a record back into words. An id that the files no longer know stands for itself:
+ * a record outlives the procedure it was made with.
+ */
+public record Labels(@Nullable Library library, @Nullable Procedure procedure) {
+  /** Ids only. */
+  public static Labels none() {
+    return new Labels(null, null);
+  }
+
+  /** The words of {@code procedure}, if the library has it. */
+  public static Labels of(Library library, String procedure) {
+    return new Labels(library, library.procedures().get(procedure));
+  }
+
+  /** What a step asks: its first sentence, or its id. */
+  public String step(String id) {
+    Step step = procedure == null ? null : procedure.steps().get(id);
+    if (step == null || step.words().text().contains("{")) {
+      return id;
+    }
+    String first = step.words().text().split("\\R|(?<=[.?!])\\s", 2)[0].strip();
+    return first.isEmpty() ? id : first.replaceAll("[.:]$", "");
+  }
+
+  /** An option's label, or its id. */
+  public String option(String stepId, String id) {
+    Step step = procedure == null ? null : procedure.steps().get(stepId);
+    if (step instanceof Step.Choose choose) {
+      for (Step.Option option : choose.options()) {
+        if (option.id().equals(id)) {
+          return option.label();
+        }
+      }
+    }
+    return id;
+  }
+
+  /** A hazard with its signal word first, or its id. */
+  public String hazard(String id) {
+    Hazard hazard = library == null ? null : library.hazards().get(id);
+    return hazard == null ? id : hazard.word() + ": " + hazard.harm();
+  }
+}

@@ -1,0 +1,123 @@
+package quarterturn.report;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Which;
+import quarterturn.session.Event;
+import quarterturn.session.Overview.Entry;
+import quarterturn.unit.Turn;
+
+/**
+ * What a session came to, from the answers that were not withdrawn.
+ *
+ * @param asFound the first relief reading of each string, before any turn
+ * @param asLeft the last relief reading of each string after the last turn; none where the neck was
+ *     not read again
+ * @param net where the rod stands from as found, plus is tighter
+ * @param total every turn either way, added up
+ * @param moves how often the rod was turned
+ * @param trail readings and turns, oldest first
+ * @param ended how it ended, or null while it is open
+ */
+public record Summary(
+    Map<Which, Event.Read> asFound,
+    Map<Which, Event.Read> asLeft,
+    Turn net,
+    Turn total,
+    int moves,
+    List<Entry> trail,
+    Event.@Nullable Ended ended) {
+
+  /** The fold of {@code events}, oldest first. */
+  public static Summary of(List<Event> events) {
+    Map<Which, Event.Read> asFound = new EnumMap<>(Which.class);
+    Map<Which, Event.Read> asLeft = new EnumMap<>(Which.class);
+    Turn net = Turn.NONE;
+    Turn total = Turn.NONE;
+    int moves = 0;
+    List<Entry> trail = new ArrayList<>();
+    Event.Ended ended = null;
+    for (Event event : Upheld.of(events)) {
+      if (event instanceof Event.Read read
+          && read.quantity() == Quantity.RELIEF
+          && read.which() != null
+          && read.bracket() != null) {
+        if (moves == 0) {
+          asFound.putIfAbsent(read.which(), read);
+        }
+        asLeft.put(read.which(), read);
+        trail.add(new Entry.Reading(read.at(), read.which(), read.bracket(), false));
+      }
+      Turn turn = turned(event);
+      if (event instanceof Event.Turned turned) {
+        trail.add(new Entry.Turned(turned.at(), turned.turn(), turned.feel()));
+      }
+      if (event instanceof Event.Recalled recalled && turn.turns() != 0) {
+        // How it felt is not known; smooth is the feel that the row does not print.
+        trail.add(new Entry.Turned(recalled.at(), turn, Feel.SMOOTH));
+      }
+      if (turn.turns() != 0) {
+        moves++;
+        net = net.plus(turn);
+        total = total.plus(turn.size());
+        asLeft.clear();
+      }
+      if (event instanceof Event.Ended end) {
+        ended = end;
+      }
+    }
+    return new Summary(asFound, asLeft, net, total, moves, trail, ended);
+  }
+
+  private static Turn turned(Event event) {
+    if (event instanceof Event.Turned turned) {
+      return turned.turn();
+    }
+    return event instanceof Event.Recalled recalled ? recalled.turned() : Turn.NONE;
+  }
+
+  /** The summary as labelled lines. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add("As found:  " + readings(asFound, "relief was not read before the first turn"));
+    lines.add(
+        "As left:   "
+            + readings(
+                asLeft,
+                moves > 0 ? "relief was not read after the last turn" : "relief was not read"));
+    lines.add(
+        "Rod:       "
+            + (moves == 0
+                ? "not turned"
+                : TurnWords.net(net)
+                    + "; "
+                    + total
+                    + " in all, in "
+                    + moves
+                    + (moves == 1 ? " move" : " moves")));
+    if (!trail.isEmpty()) {
+      lines.add("Row:       " + TrailLine.of(trail));
+    }
+    lines.add("Ended:     " + (ended == null ? "still open" : EventWords.ended(ended)));
+    return lines;
+  }
+
+  private static String readings(Map<Which, Event.Read> readings, String none) {
+    if (readings.isEmpty()) {
+      return none;
+    }
+    return readings.values().stream()
+        .map(
+            r ->
+                (r.which() == null ? "" : r.which().word() + " string ")
+                    + (r.string() == null ? "" : "(" + r.string() + ") ")
+                    + EventWords.value(r))
+        .collect(Collectors.joining("; "));
+  }
+}

@@ -1,0 +1,29 @@
+package quarterturn.report;
+
+import quarterturn.unit.Turn;
+
+/** Rod turns with their direction; a plus tightens. */
+public final class TurnWords {
+  private TurnWords() {}
+
+  /** What was done: "tightened 1/8 turn", "loosened 1/8 turn", "not turned". */
+  public static String done(Turn turn) {
+    if (turn.turns() == 0) {
+      return "not turned";
+    }
+    return (turn.turns() > 0 ? "tightened " : "loosened ") + turn;
+  }
+
+  /** What to do: "tighten 1/8 turn", "loosen 1/8 turn". */
+  public static String order(Turn turn) {
+    return (turn.turns() > 0 ? "tighten " : "loosen ") + turn.size();
+  }
+
+  /** Where the rod stands: "as found", "1/8 turn tighter than as found". */
+  public static String net(Turn net) {
+    if (net.size().turns() < 0.001) {
+      return "as found";
+    }
+    return net + (net.turns() > 0 ? " tighter" : " looser") + " than as found";
+  }
+}

@@ -1,0 +1,116 @@
+package quarterturn.script;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.Iterator;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Printable;
+
+/** One line as a JSON object, with each key looked at by its type. */
+final class Fields {
+  private static final ObjectMapper JSON =
+      JsonMapper.builder()
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
+          .build();
+  private static final Instant FIRST = Instant.parse("1970-01-01T00:00:00Z");
+  private static final Instant LAST = Instant.parse("9000-01-01T00:00:00Z");
+
+  private final ObjectNode object;
+
+  private Fields(ObjectNode object) {
+    this.object = object;
+  }
+
+  static Fields parse(String line) throws BadAnswer {
+    JsonNode node;
+    try {
+      node = JSON.readTree(line);
+    } catch (JsonProcessingException e) {
+      throw new BadAnswer("not JSON: " + shown(e.getOriginalMessage()));
+    }
+    if (!(node instanceof ObjectNode object)) {
+      throw new BadAnswer("not a JSON object");
+    }
+    if (object.isEmpty()) {
+      throw new BadAnswer("an object without an answer");
+    }
+    return new Fields(object);
+  }
+
+  /** Input made safe and short enough to stand in an error. */
+  static String shown(String text) {
+    String safe = Printable.of(text);
+    int end = safe.offsetByCodePoints(0, Math.min(120, safe.codePointCount(0, safe.length())));
+    return end < safe.length() ? safe.substring(0, end) + "..." : safe;
+  }
+
+  /** Refuses any key that is not one of {@code known}; {@code at} always is. */
+  void only(Set<String> known) throws BadAnswer {
+    for (Iterator<String> keys = object.fieldNames(); keys.hasNext(); ) {
+      String key = keys.next();
+      if (!known.contains(key) && !key.equals("at")) {
+        throw new BadAnswer("the key \"" + shown(key) + "\" is not taken here");
+      }
+    }
+  }
+
+  boolean has(String key) {
+    return object.has(key);
+  }
+
+  boolean isText(String key) {
+    return object.path(key).isTextual();
+  }
+
+  boolean isNumber(String key) {
+    return object.path(key).isNumber();
+  }
+
+  boolean isTrue(String key) {
+    return object.path(key).isBoolean() && object.path(key).booleanValue();
+  }
+
+  /** The text under {@code key}, which must be there. */
+  String text(String key) throws BadAnswer {
+    JsonNode node = object.get(key);
+    if (node == null || !node.isTextual()) {
+      throw new BadAnswer("\"" + key + "\" must be a text");
+    }
+    return node.textValue();
+  }
+
+  /** The number under {@code key}, which must be there and finite. */
+  double number(String key) throws BadAnswer {
+    JsonNode node = object.get(key);
+    if (node == null || !node.isNumber() || !Double.isFinite(node.doubleValue())) {
+      throw new BadAnswer("\"" + key + "\" must be a number");
+    }
+    return node.doubleValue();
+  }
+
+  /** The time under "at", or null where there is none. */
+  @Nullable Instant at() throws BadAnswer {
+    if (!has("at")) {
+      return null;
+    }
+    String typed = text("at");
+    try {
+      Instant at = Instant.parse(typed);
+      if (!at.isBefore(FIRST) && at.isBefore(LAST)) {
+        return at;
+      }
+    } catch (DateTimeException e) {
+      // told below, in the same words as a time out of range
+    }
+    throw new BadAnswer(
+        "\"at\" must be a time like 2027-03-01T10:00:00Z, not \"" + shown(typed) + "\"");
+  }
+}

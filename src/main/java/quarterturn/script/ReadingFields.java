@@ -1,0 +1,65 @@
+package quarterturn.script;
+
+import java.util.Set;
+import quarterturn.session.Answer;
+import quarterturn.session.Prompt;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.BracketParser;
+import quarterturn.unit.Humidity;
+import quarterturn.unit.Length;
+
+/** A reading given as JSON: bounds by key, one number, or what would be typed. */
+final class ReadingFields {
+  private ReadingFields() {}
+
+  static Answer read(Fields fields, Prompt.Measure prompt) throws BadAnswer {
+    if (fields.has("answer")) {
+      return spoken(fields, prompt);
+    }
+    if (!prompt.quantity().bracket()) {
+      fields.only(Set.of("answer"));
+      throw new BadAnswer("an answer is missing");
+    }
+    fields.only(Set.of("passes_mm", "lifts_mm", "passes_in", "lifts_in"));
+    boolean passes = fields.has("passes_mm") || fields.has("passes_in");
+    boolean lifts = fields.has("lifts_mm") || fields.has("lifts_in");
+    if (passes && lifts) {
+      return new Answer.Measured(new Bracket(bound(fields, "passes"), bound(fields, "lifts")));
+    }
+    if (passes) {
+      return new Answer.Measured(Bracket.passes(bound(fields, "passes")));
+    }
+    if (lifts) {
+      return new Answer.Measured(Bracket.lifts(bound(fields, "lifts")));
+    }
+    throw new BadAnswer("a reading is missing");
+  }
+
+  private static Answer spoken(Fields fields, Prompt.Measure prompt) throws BadAnswer {
+    fields.only(Set.of("answer"));
+    if (fields.isText("answer") && fields.text("answer").equals("cannot")) {
+      return new Answer.CannotMeasure();
+    }
+    if (prompt.quantity().bracket()) {
+      return new Answer.Measured(BracketParser.parse(fields.text("answer"), prompt.step()));
+    }
+    if (fields.isNumber("answer")) {
+      return new Answer.Value(fields.number("answer"));
+    }
+    return new Answer.Value(Humidity.parse(fields.text("answer")).percent());
+  }
+
+  /** A bound in millimetres from the key in either unit. */
+  private static double bound(Fields fields, String which) throws BadAnswer {
+    String mm = which + "_mm";
+    String in = which + "_in";
+    if (fields.has(mm) && fields.has(in)) {
+      throw new BadAnswer("give " + mm + " or " + in + ", not both");
+    }
+    double bound = fields.has(mm) ? fields.number(mm) : fields.number(in) * Length.MM_PER_INCH;
+    if (!(bound >= 0) || Double.isInfinite(bound)) {
+      throw new BadAnswer("a gap cannot be negative; if the string rests, answer touches");
+    }
+    return bound;
+  }
+}

@@ -1,0 +1,241 @@
+package quarterturn.session;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Move;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Response;
+import quarterturn.procedure.Which;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/** What a session's readings and turns add up to. Pure functions of the state. */
+final class Account {
+  /** A change of less than this cannot be told from the noise of a gauge (policy). */
+  static final double SEEN_MM = 0.05;
+
+  /** A run of turns smaller than this is too small for an answer to be expected (policy). */
+  static final Turn ANSWERABLE = Turn.EIGHTH;
+
+  private static final double SLACK = 1e-6;
+
+  private Account() {}
+
+  /** Where the rod stands from as found, plus is tighter. */
+  static Turn net(State state) {
+    double sum = 0;
+    for (TurnMade made : state.turns) {
+      sum += made.turn().turns();
+    }
+    return new Turn(sum);
+  }
+
+  /**
+   * All turning in the 24 hours before {@code now}, either way added up, since the last lifting.
+   */
+  static Turn today(State state, Instant now) {
+    Instant since = now.minus(Duration.ofHours(24));
+    if (state.restLifted != null && state.restLifted.isAfter(since)) {
+      since = state.restLifted;
+    }
+    double sum = 0;
+    for (Event.Past past : state.started.past()) {
+      sum += past.at().isAfter(since) ? past.turn().size().turns() : 0;
+    }
+    for (TurnMade made : state.turns) {
+      sum += made.at().isAfter(since) ? made.turn().size().turns() : 0;
+    }
+    return new Turn(sum);
+  }
+
+  /** When the rod was last turned, earlier sessions included, or null. */
+  static @Nullable Instant lastTurnAt(State state) {
+    if (!state.turns.isEmpty()) {
+      return state.turns.get(state.turns.size() - 1).at();
+    }
+    List<Event.Past> past = state.started.past();
+    return past.isEmpty() ? null : past.get(past.size() - 1).at();
+  }
+
+  /** The last relief reading on a string, counting or not, or null. */
+  static @Nullable Reading last(State state, Which which) {
+    for (int i = state.readings.size() - 1; i >= 0; i--) {
+      Reading reading = state.readings.get(i);
+      if (reading.relief() && reading.read().which() == which) {
+        return reading;
+      }
+    }
+    return null;
+  }
+
+  /** The last reading of a quantity, or null. */
+  static @Nullable Reading last(State state, Quantity quantity) {
+    for (int i = state.readings.size() - 1; i >= 0; i--) {
+      if (state.readings.get(i).read().quantity() == quantity) {
+        return state.readings.get(i);
+      }
+    }
+    return null;
+  }
+
+  /** The reading a turn may rest on: lowest string, at pitch, settled, nothing changed since. */
+  static @Nullable Reading fresh(State state) {
+    Reading reading = last(state, Which.LOWEST);
+    boolean fresh =
+        reading != null
+            && reading.counts()
+            && !reading.stale()
+            && reading.turnsBefore() == state.turns.size();
+    return fresh ? reading : null;
+  }
+
+  /** This session's turns with the settled readings around each. */
+  static List<Move> moves(State state) {
+    List<Move> moves = new ArrayList<>();
+    for (int i = 0; i < state.turns.size(); i++) {
+      TurnMade made = state.turns.get(i);
+      if (made.sure()) {
+        moves.add(new Move(made.turn(), at(state, i), at(state, i + 1)));
+      }
+    }
+    return moves;
+  }
+
+  /** Earlier sessions' moves, then this one's. */
+  static List<Move> allMoves(State state) {
+    List<Move> moves = new ArrayList<>();
+    for (Event.Past past : state.started.past()) {
+      moves.add(new Move(past.turn(), past.before(), past.after()));
+    }
+    moves.addAll(moves(state));
+    return moves;
+  }
+
+  /** The last counting reading taken when {@code turns} turns had been made, or null. */
+  private static @Nullable Bracket at(State state, int turns) {
+    Bracket found = null;
+    for (Reading reading : state.readings) {
+      boolean lowest = reading.relief() && reading.read().which() == Which.LOWEST;
+      if (lowest && reading.counts() && reading.turnsBefore() == turns) {
+        found = reading.read().bracket();
+      }
+    }
+    return found;
+  }
+
+  /** Whether this neck was ever seen to answer as told. */
+  static boolean known(State state) {
+    for (Move move : allMoves(state)) {
+      if (answer(move.turn(), move.before(), move.after()) == Response.MOVED) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** What the neck did after the last turn. */
+  static Response response(State state) {
+    if (state.turns.isEmpty()) {
+      return Response.NOT_TURNED;
+    }
+    return responseTo(state, state.turns.size() - 1);
+  }
+
+  /**
+   * What the neck did after a turn, looking back over the run of turns the same way before it that
+   * showed no answer either: small turns add up until an answer can be expected.
+   */
+  private static Response responseTo(State state, int index) {
+    double sum = 0;
+    Response found = Response.UNSEEN;
+    for (int i = index; i >= 0; i--) {
+      TurnMade made = state.turns.get(i);
+      boolean sameWay = made.turn().turns() * state.turns.get(index).turn().turns() > 0;
+      if (!made.sure() || !sameWay || (i < index && responseTo(state, i) == Response.MOVED)) {
+        break;
+      }
+      sum += made.turn().turns();
+      found = answer(new Turn(sum), at(state, i), at(state, index + 1));
+      if (found == Response.MOVED || found == Response.WRONG_WAY) {
+        return found;
+      }
+    }
+    return found;
+  }
+
+  private static Response answer(Turn turn, @Nullable Bracket before, @Nullable Bracket after) {
+    if (before == null || after == null || turn.turns() == 0) {
+      return Response.UNSEEN;
+    }
+    if (before.noGap() && after.noGap()) {
+      return Response.UNSEEN;
+    }
+    double change = before.middleMm() - after.middleMm();
+    double asTold = turn.turns() > 0 ? change : -change;
+    if (before.beyondGauge() && after.beyondGauge()) {
+      return Response.UNSEEN;
+    }
+    if (asTold >= SEEN_MM - SLACK) {
+      return Response.MOVED;
+    }
+    if (asTold <= -SEEN_MM + SLACK) {
+      return Response.WRONG_WAY;
+    }
+    return turn.size().atLeast(ANSWERABLE) ? Response.NO_ANSWER : Response.UNSEEN;
+  }
+
+  /** How many turns in a row, up to the last, showed no answer under a readable gap. */
+  static int unanswered(State state) {
+    return trailing(state, Response.NO_ANSWER);
+  }
+
+  /** How many turns moved the neck the wrong way, in all. */
+  static int wrongWay(State state) {
+    int count = 0;
+    for (int i = 0; i < state.turns.size(); i++) {
+      count += responseTo(state, i) == Response.WRONG_WAY ? 1 : 0;
+    }
+    return count;
+  }
+
+  /** How many turns in a row, up to the last, left the string touching as before. */
+  static int touching(State state) {
+    int count = 0;
+    for (int i = state.turns.size() - 1; i >= 0; i--) {
+      Bracket before = at(state, i);
+      Bracket after = at(state, i + 1);
+      if (before == null || after == null || !before.noGap() || !after.noGap()) {
+        break;
+      }
+      count++;
+    }
+    return count;
+  }
+
+  private static int trailing(State state, Response wanted) {
+    int count = 0;
+    for (int i = state.turns.size() - 1; i >= 0 && responseTo(state, i) == wanted; i--) {
+      count++;
+    }
+    return count;
+  }
+
+  /** How often the neck has responded so, for a condition that counts. */
+  static int times(State state, Response response) {
+    return switch (response) {
+      case NOT_TURNED -> state.turns.isEmpty() ? 1 : 0;
+      case WRONG_WAY -> response(state) == Response.WRONG_WAY ? wrongWay(state) : 0;
+      case UNSEEN -> response(state) == Response.UNSEEN ? Math.max(1, touching(state)) : 0;
+      default -> trailing(state, response);
+    };
+  }
+
+  /** Whether the rest after a day's turning is due. */
+  static boolean restDue(State state, Limits limits, Instant now) {
+    return today(state, now).atLeast(limits.beginnerDay());
+  }
+}

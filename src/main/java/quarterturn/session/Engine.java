@@ -1,0 +1,118 @@
+package quarterturn.session;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import quarterturn.craft.Advisor;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+
+/**
+ * The engine: a pure function from what has happened to what is wanted next, and from an answer to
+ * an event. It keeps nothing; the same events give the same prompt.
+ */
+public final class Engine {
+  private final Library library;
+  private final Guard guard;
+  private final Fold fold;
+  private final Prompter prompter;
+  private final Examiner examiner;
+
+  public Engine(Library library, Advisor advisor) {
+    this.library = library;
+    this.guard = new Guard(library.limits(), advisor);
+    this.fold = new Fold(library, guard);
+    this.prompter = new Prompter(library, guard, fold);
+    this.examiner = new Examiner(fold);
+  }
+
+  State start(Event.Started started) {
+    return fold.start(started);
+  }
+
+  State apply(State state, Event event) {
+    return fold.apply(state, event);
+  }
+
+  /**
+   * The state that events add up to.
+   *
+   * @throws Astray when they don't fit the procedure
+   */
+  State replay(List<Event> events) {
+    if (events.isEmpty() || !(events.get(0) instanceof Event.Started started)) {
+      throw new Astray("the log does not begin with a start");
+    }
+    State state = start(started);
+    for (Event event : events.subList(1, events.size())) {
+      state = apply(state, event);
+    }
+    return state;
+  }
+
+  Prompter.Next next(State state, Instant now) {
+    return prompter.next(state, now);
+  }
+
+  Event examine(State state, Prompt prompt, Answer answer, Instant now) throws Refused {
+    return examiner.examine(state, prompt, answer, now);
+  }
+
+  String standing(State state) {
+    return Standing.of(state);
+  }
+
+  Overview overview(State state, String session, Instant now) {
+    Kind kind = fold.kind(state);
+    Window window = fold.window(state);
+    Procedure procedure =
+        library.procedure(
+            state.places.isEmpty() ? state.started.procedure() : state.place().procedure());
+    List<String> parts =
+        procedure.steps().values().stream().map(s -> s.words().part()).distinct().toList();
+    String part = state.places.isEmpty() ? parts.get(0) : fold.step(state).words().part();
+    String named = state.started.instrument();
+    String instrument = named != null ? named : kind == null ? "unnamed" : kind.name();
+    String place = state.chosen.get(Fold.key(state.started.procedure(), "rod-place"));
+    String source = kind == null || state.style == null ? null : kind.target(state.style).source();
+    return new Overview(
+        session,
+        instrument,
+        kind,
+        window,
+        source,
+        state.started.role(),
+        procedure.title(),
+        parts,
+        Math.max(0, parts.indexOf(part)),
+        trail(state),
+        Account.net(state),
+        Account.today(state, now),
+        place);
+  }
+
+  private static List<Overview.Entry> trail(State state) {
+    List<Overview.Entry> trail = new ArrayList<>();
+    int turn = 0;
+    for (Reading reading : state.readings) {
+      for (; turn < Math.min(reading.turnsBefore(), state.turns.size()); turn++) {
+        trail.add(entry(state.turns.get(turn)));
+      }
+      Event.Read read = reading.read();
+      if (read.bracket() != null && read.which() != null) {
+        boolean stale = reading.stale() || reading.turnsBefore() != state.turns.size();
+        trail.add(new Overview.Entry.Reading(read.at(), read.which(), read.bracket(), stale));
+      }
+    }
+    for (; turn < state.turns.size(); turn++) {
+      trail.add(entry(state.turns.get(turn)));
+    }
+    return trail;
+  }
+
+  private static Overview.Entry entry(TurnMade made) {
+    return new Overview.Entry.Turned(made.at(), made.turn(), made.feel());
+  }
+}

@@ -1,0 +1,175 @@
+package quarterturn.session;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Step;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.Turn;
+
+/** Holds an answer against its prompt: the event it is, or why it is not taken. */
+final class Examiner {
+  /**
+   * More than this in one go is a slip of the pen, or nothing this program should carry on from.
+   */
+  private static final Turn MOST_REPORTED = new Turn(1);
+
+  private final Fold fold;
+
+  Examiner(Fold fold) {
+    this.fold = fold;
+  }
+
+  Event examine(State state, Prompt prompt, Answer answer, Instant now) throws Refused {
+    if (answer instanceof Answer.Correct) {
+      if (state.beforeAnswer == null || prompt.ended()) {
+        throw new Refused("There is no answer here that can be taken back.");
+      }
+      return new Event.Corrected(now, prompt.said().step());
+    }
+    String step = prompt.said().step();
+    if (prompt instanceof Prompt.Tell) {
+      require(answer instanceof Answer.Confirmed, "Confirm when it is done.");
+      return new Event.Told(now, step);
+    } else if (prompt instanceof Prompt.Caution caution) {
+      require(answer instanceof Answer.Confirmed, "Read the hazard and accept it first.");
+      return new Event.Accepted(now, step, caution.hazard().id());
+    } else if (prompt instanceof Prompt.Choose choose) {
+      return chose(state, choose, answer, now);
+    } else if (prompt instanceof Prompt.Measure measure) {
+      return read(state, measure, answer, now);
+    } else if (prompt instanceof Prompt.TurnRod turn) {
+      return turned(turn, answer, now);
+    } else if (prompt instanceof Prompt.Wait wait) {
+      return waited(wait, answer, now);
+    }
+    throw new Refused("The session has ended.");
+  }
+
+  private static void require(boolean taken, String message) throws Refused {
+    if (!taken) {
+      throw new Refused(message);
+    }
+  }
+
+  private Event chose(State state, Prompt.Choose choose, Answer answer, Instant now)
+      throws Refused {
+    String allowed =
+        choose.options().stream().map(Prompt.Option::id).collect(Collectors.joining(", "));
+    if (!(answer instanceof Answer.Chose chose)) {
+      throw new Refused("Choose one of: " + allowed + ".");
+    }
+    require(
+        choose.options().stream().anyMatch(option -> option.id().equals(chose.option())),
+        "Choose one of: " + allowed + ".");
+    String step = choose.said().step();
+    if (step.equals(Own.RECALL) && state.open != null) {
+      boolean made = !chose.option().equals(Own.NOT_MADE);
+      Turn turned = made ? state.open.turn() : Turn.NONE;
+      boolean sure = !chose.option().equals(Own.UNSURE);
+      return new Event.Recalled(now, state.open.step(), turned, sure);
+    }
+    return new Event.Chose(now, step, chose.option());
+  }
+
+  private Event read(State state, Prompt.Measure measure, Answer answer, Instant now)
+      throws Refused {
+    Step.Measure step = (Step.Measure) fold.step(state);
+    Bracket bracket = null;
+    Double value = null;
+    if (answer instanceof Answer.Measured measured && measure.quantity().bracket()) {
+      bracket = measured.bracket();
+      plausible(step, bracket.noGap() ? Math.max(bracket.highMm(), step.least()) : bracket.lowMm());
+      plausible(step, bracket.beyondGauge() ? bracket.lowMm() : bracket.highMm());
+    } else if (answer instanceof Answer.Value typed && !measure.quantity().bracket()) {
+      value = typed.value();
+      plausible(step, value);
+    } else if (!(answer instanceof Answer.CannotMeasure)) {
+      throw new Refused(
+          measure.quantity() == Quantity.RELIEF
+              ? "Give the thickest leaf that passes and the thinnest that lifts the string, or say"
+                  + " that it touches or that it can't be measured."
+              : "Give one number in "
+                  + measure.quantity().unit()
+                  + ", or say it can't be measured.");
+    }
+    return new Event.Read(
+        now,
+        step.id(),
+        measure.quantity(),
+        measure.which(),
+        measure.string(),
+        measure.held(),
+        measure.readAt(),
+        measure.step(),
+        bracket,
+        value);
+  }
+
+  private static void plausible(Step.Measure step, double value) throws Refused {
+    if (!(value >= step.least() - 1e-9 && value <= step.most() + 1e-9)) {
+      throw new Refused(
+          String.format(
+              Locale.ROOT,
+              "%s %s is not plausible for %s, which lies between %s and %s %s. Check the gauge and"
+                  + " the unit, and read again.",
+              Decimals.plain(value),
+              step.quantity().unit(),
+              step.quantity().word(),
+              Decimals.plain(step.least()),
+              Decimals.plain(step.most()),
+              step.quantity().unit()));
+    }
+  }
+
+  private static Event turned(Prompt.TurnRod prompt, Answer answer, Instant now) throws Refused {
+    String step = prompt.said().step();
+    if (answer instanceof Answer.Undo) {
+      require(prompt.canUndo(), "There is no turn to take back here.");
+      return new Event.UndoAsked(now, step);
+    }
+    if (!(answer instanceof Answer.Turned turned)) {
+      throw new Refused("Say how far the rod was turned and how it felt.");
+    }
+    if (turned.turn().size().compareTo(MOST_REPORTED) > 0) {
+      throw new Refused(
+          "More than a whole turn at once can't be right here. Say what was really turned; if it"
+              + " was that much, leave the session and see a repairer.");
+    }
+    boolean still = turned.turn().turns() == 0;
+    boolean moves = turned.feel() == Feel.SMOOTH || turned.feel() == Feel.FREE;
+    require(
+        !(still && moves),
+        "A rod nut that turned "
+            + turned.feel().word()
+            + " has moved. Say how far, or that it is"
+            + " jammed.");
+    return new Event.Turned(now, step, turned.turn(), turned.feel());
+  }
+
+  private static Event waited(Prompt.Wait wait, Answer answer, Instant now) throws Refused {
+    if (!(answer instanceof Answer.Waited waited)) {
+      throw new Refused("Wait until the time has passed.");
+    }
+    if (!now.isBefore(wait.until())) {
+      return new Event.Waited(now, wait.said().step(), null);
+    }
+    String left = Own.span(Duration.between(now, wait.until()).plusSeconds(59));
+    if (!wait.mayLift()) {
+      throw new Refused("It is not time yet: " + left + " to go. The wood needs it.");
+    }
+    String reason = waited.reason();
+    if (reason == null || reason.isBlank()) {
+      throw new Refused(
+          "It is not time yet: "
+              + left
+              + " to go. A technician may end it early by giving a"
+              + " reason.");
+    }
+    return new Event.Waited(now, wait.said().step(), reason.strip());
+  }
+}

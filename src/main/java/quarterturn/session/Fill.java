@@ -1,0 +1,68 @@
+package quarterturn.session;
+
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Blank;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Which;
+import quarterturn.unit.Printable;
+import quarterturn.unit.Turn;
+
+/** Fills the names in braces in a procedure's text. */
+final class Fill {
+  private final State state;
+  private final @Nullable Kind kind;
+  private final @Nullable Window window;
+  private final @Nullable String source;
+  private final @Nullable Turn turn;
+  private final String wait;
+
+  Fill(State state, @Nullable Kind kind, @Nullable Turn turn, String wait) {
+    this.state = state;
+    this.kind = kind;
+    this.window = kind == null || state.style == null ? null : kind.target(state.style).window();
+    this.source = kind == null || state.style == null ? null : kind.target(state.style).source();
+    this.turn = turn;
+    this.wait = wait;
+  }
+
+  /** {@code text} with its blanks filled, free of control characters but for line breaks. */
+  String in(String text) {
+    String filled = Blank.fill(text.strip(), this::value);
+    return filled.lines().map(Printable::of).collect(java.util.stream.Collectors.joining("\n"));
+  }
+
+  private String value(Blank blank) {
+    return switch (blank) {
+      case JOINT -> kind == null ? "at the body joint" : String.valueOf(kind.jointFret());
+      case READ_AT -> kind == null ? "in the middle" : String.valueOf(kind.readAt());
+      case LOWEST -> kind == null ? "lowest" : kind.string(Which.LOWEST);
+      case HIGHEST -> kind == null ? "highest" : kind.string(Which.HIGHEST);
+      case WINDOW -> window == null ? "the window" : window.toString();
+      case SOURCE -> source == null ? "common practice, no source" : source;
+      case READING -> reading();
+      case TURN -> turn == null ? "the turn" : turn.toString();
+      case WAY -> turn == null ? "turn" : turn.turns() > 0 ? "tighten" : "loosen";
+      case SENSE -> turn == null ? "as told" : turn.turns() > 0 ? "clockwise" : "anticlockwise";
+      case NET -> net(state);
+      case KIND -> kind == null ? "instrument" : kind.name();
+      case MINUTES -> wait;
+    };
+  }
+
+  private String reading() {
+    Reading last = Account.last(state, Which.LOWEST);
+    return last == null || last.read().bracket() == null
+        ? "not read"
+        : last.read().bracket().toString();
+  }
+
+  /** "1/8 turn tighter than it was found". */
+  static String net(State state) {
+    Turn net = Account.net(state);
+    if (net.turns() == 0) {
+      return "where it was found";
+    }
+    return net + (net.turns() > 0 ? " tighter" : " looser") + " than it was found";
+  }
+}

@@ -1,0 +1,199 @@
+package quarterturn.session;
+
+import java.time.Duration;
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Advice;
+import quarterturn.craft.Advisor;
+import quarterturn.craft.Range;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.Step;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/**
+ * Stands before every rod turn and holds the limits, whatever a procedure file says. Pure: the same
+ * state at the same time gets the same ruling.
+ */
+final class Guard {
+  /** Put off so often without a fresh reading coming, a procedure is at fault. */
+  private static final int MOST_PUT_OFF = 3;
+
+  private final Limits limits;
+  private final Advisor advisor;
+
+  Guard(Limits limits, Advisor advisor) {
+    this.limits = limits;
+    this.advisor = advisor;
+  }
+
+  /** What a turn comes to. */
+  sealed interface Ruling {
+    /** It may be made: this far, with this to expect. */
+    record Turns(Advice advice) implements Ruling {}
+
+    /** A fresh reading comes first. */
+    record ReadFirst() implements Ruling {}
+
+    /** The rod has turned enough for a day. */
+    record Rests(Instant until) implements Ruling {}
+
+    /** Not at all: hand over, and why. */
+    record Stops(String outcome, String why) implements Ruling {}
+  }
+
+  /** Rules on the present turn step. */
+  Ruling rule(State state, Step.TurnRod step, Kind kind, Window window, Instant now) {
+    Ruling stop = stopped(state);
+    if (stop != null) {
+      return stop;
+    }
+    Reading reading = Account.fresh(state);
+    Bracket bracket = reading == null ? null : reading.read().bracket();
+    if (bracket == null) {
+      return state.putOff < MOST_PUT_OFF
+          ? new Ruling.ReadFirst()
+          : fault("it asks for a turn without a fresh reading, taken at pitch after settling");
+    }
+    Ruling missing = missing(state);
+    if (missing != null) {
+      return missing;
+    }
+    if (Account.restDue(state, limits, now)) {
+      return rests(state, now);
+    }
+    return amount(state, step, kind, window, bracket, now);
+  }
+
+  private @Nullable Ruling stopped(State state) {
+    for (TurnMade made : state.turns) {
+      if (limits.stopFeels().contains(made.feel())) {
+        return new Ruling.Stops(
+            made.feel().word(),
+            "The rod gave a sign to stop: "
+                + made.feel().label().toLowerCase(java.util.Locale.ROOT)
+                + ". It is not turned again.");
+      }
+    }
+    if (!state.undoAsked && Account.wrongWay(state) >= limits.wrongWayMoves()) {
+      return new Ruling.Stops("wrong-way", "The neck has moved the wrong way more than once.");
+    }
+    if (Account.unanswered(state) >= limits.movesWithoutAnswer()) {
+      return new Ruling.Stops("no-response", "The neck has not answered the rod.");
+    }
+    if (Account.touching(state) >= limits.movesWhileTouching()) {
+      return new Ruling.Stops(
+          "no-response", "The string still touches after " + Account.touching(state) + " turns.");
+    }
+    return null;
+  }
+
+  private @Nullable Ruling missing(State state) {
+    for (Fact need : limits.turnNeeds()) {
+      if (!state.facts.contains(need)) {
+        return fault("it asks for a turn before it is established that " + need.meaning());
+      }
+    }
+    return null;
+  }
+
+  private Ruling amount(
+      State state, Step.TurnRod step, Kind kind, Window window, Bracket bracket, Instant now) {
+    boolean tighten = bracket.middleMm() > window.middleMm();
+    Turn most = most(state, step, tighten, now);
+    Advice advice;
+    if (state.undoAsked || step.amount() instanceof Step.Amount.Undo) {
+      advice = undo(state);
+      if (advice == null) {
+        return fault("it asks to take a turn back where none was made");
+      }
+      if (!leftToday(state, now).atLeast(advice.turn().size())) {
+        return rests(state, now);
+      }
+    } else {
+      advice = advisor.advise(question(state, kind, window, bracket, most));
+      if (advice.turn().turns() == 0) {
+        return fault("it asks for a turn where the reading needs none");
+      }
+      if (step.amount() instanceof Step.Amount.Fixed fixed) {
+        if (fixed.turn().turns() * advice.turn().turns() <= 0) {
+          return fault("it asks for a turn away from the window");
+        }
+        double size = Math.min(fixed.turn().size().turns(), most.turns());
+        advice = new Advice(new Turn(Math.copySign(size, fixed.turn().turns())), advice.why());
+      }
+    }
+    boolean tightens = advice.turn().turns() > 0;
+    if (tightens && !state.facts.containsAll(limits.tightenNeeds())) {
+      return fault("it asks to tighten the rod with the strings at full pitch");
+    }
+    Turn after = Account.net(state).plus(advice.turn());
+    boolean further = after.size().turns() > Account.net(state).size().turns();
+    if (further && after.size().turns() > limits.fromAsFound().turns() + 1e-9) {
+      return new Ruling.Stops(
+          "limit",
+          "The rod stands "
+              + Account.net(state)
+              + " from where it was found, which is as far as this program goes.");
+    }
+    return new Ruling.Turns(advice);
+  }
+
+  /** What relief to expect after {@code turn}, or null where there is no fresh reading. */
+  Prompt.@Nullable Expected expected(State state, Kind kind, Window window, Turn turn) {
+    Reading reading = Account.fresh(state);
+    Bracket bracket = reading == null ? null : reading.read().bracket();
+    if (bracket == null || turn.turns() == 0) {
+      return null;
+    }
+    Range range = advisor.expect(question(state, kind, window, bracket, turn.size()), turn);
+    return new Prompt.Expected(range.lowMm(), range.highMm());
+  }
+
+  private static Advisor.Question question(
+      State state, Kind kind, Window window, Bracket bracket, Turn most) {
+    return new Advisor.Question(window, bracket, Account.allMoves(state), kind.prior(), most);
+  }
+
+  private Ruling rests(State state, Instant now) {
+    Instant last = Account.lastTurnAt(state);
+    Instant from = last == null ? now : last;
+    return new Ruling.Rests(from.plus(Duration.ofHours(limits.restHours())));
+  }
+
+  private Turn leftToday(State state, Instant now) {
+    return new Turn(limits.beginnerDay().turns() - Account.today(state, now).turns());
+  }
+
+  /** The most that may be turned now, at least a sixteenth. */
+  private Turn most(State state, Step.TurnRod step, boolean tighten, Instant now) {
+    double most = Math.min(step.limit().turns(), limits.perReading().turns());
+    boolean first = state.turns.isEmpty();
+    if (!Account.known(state) && (first || Account.touching(state) == 0)) {
+      most = Math.min(most, limits.firstMove().turns());
+    }
+    most = Math.min(most, leftToday(state, now).turns());
+    double net = Account.net(state).turns();
+    double room = limits.fromAsFound().turns() - (tighten ? net : -net);
+    return new Turn(Math.max(1 / 16.0, Math.min(most, room)));
+  }
+
+  private static @Nullable Advice undo(State state) {
+    if (state.turns.isEmpty()) {
+      return null;
+    }
+    TurnMade last = state.turns.get(state.turns.size() - 1);
+    double size = Math.min(last.turn().size().turns(), Turn.QUARTER.turns());
+    Turn back = new Turn(Math.copySign(size, -last.turn().turns()));
+    String why = "This takes the last turn back, exactly.";
+    return new Advice(back, why);
+  }
+
+  private static Ruling fault(String what) {
+    return new Ruling.Stops(
+        "procedure-fault", "This procedure is at fault: " + what + ". Nothing more is turned.");
+  }
+}

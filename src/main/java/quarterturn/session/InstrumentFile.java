@@ -1,0 +1,136 @@
+package quarterturn.session;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import org.yaml.snakeyaml.LoaderOptions;
+import quarterturn.procedure.Style;
+import quarterturn.unit.Printable;
+
+/** An instrument's YAML file, which its owner may read and edit. */
+final class InstrumentFile {
+  private static final int MOST_BYTES = 16_384;
+  private static final String HEAD = "# An instrument known to quarterturn.\n";
+  private static final YAMLMapper YAML = mapper();
+
+  private InstrumentFile() {}
+
+  private static YAMLMapper mapper() {
+    LoaderOptions limits = new LoaderOptions();
+    limits.setCodePointLimit(MOST_BYTES);
+    limits.setMaxAliasesForCollections(0);
+    limits.setNestingDepthLimit(4);
+    YAMLFactory factory =
+        YAMLFactory.builder()
+            .loaderOptions(limits)
+            .disable(YAMLGenerator.Feature.WRITE_DOC_START_MARKER)
+            .disable(YAMLGenerator.Feature.SPLIT_LINES)
+            .build();
+    return YAMLMapper.builder(factory)
+        .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+        .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+        .build();
+  }
+
+  /**
+   * Writes a new file: whole under another name first, then moved, so that no half a file is ever
+   * seen.
+   *
+   * @throws FileAlreadyExistsException when there is such a file
+   */
+  static void write(Path file, Instrument instrument) throws IOException {
+    if (Files.exists(file)) {
+      throw new FileAlreadyExistsException(file.toString());
+    }
+    Path draft = file.resolveSibling("." + file.getFileName() + ".draft");
+    try {
+      try (FileChannel channel =
+          FileChannel.open(
+              draft,
+              StandardOpenOption.CREATE,
+              StandardOpenOption.TRUNCATE_EXISTING,
+              StandardOpenOption.WRITE)) {
+        ByteBuffer text = StandardCharsets.UTF_8.encode(text(instrument));
+        while (text.hasRemaining()) {
+          channel.write(text);
+        }
+        channel.force(true);
+      }
+      Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE);
+    } finally {
+      Files.deleteIfExists(draft);
+    }
+    Folders.force(file.toAbsolutePath().getParent());
+  }
+
+  private static String text(Instrument instrument) throws IOException {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    node.put("name", instrument.name()).put("kind", instrument.kind());
+    if (instrument.style() != null) {
+      node.put("style", instrument.style().word());
+    }
+    if (instrument.jointFret() != null) {
+      node.put("joint-fret", instrument.jointFret());
+    }
+    if (instrument.strings() != null) {
+      node.put("strings", instrument.strings());
+    }
+    node.put("created", instrument.created().toString());
+    return HEAD + YAML.writeValueAsString(node);
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @throws IOException naming the file and what is wrong with it
+   */
+  static Instrument read(Path file) throws IOException {
+    String name = String.valueOf(file.getFileName());
+    if (Files.size(file) > MOST_BYTES) {
+      throw new IOException(name + " is far too large for an instrument");
+    }
+    try {
+      Instrument instrument = instrument(YAML.readTree(Files.readAllBytes(file)));
+      if (!name.equals(instrument.name() + ".yaml")) {
+        throw new IOException(
+            "%s names its instrument %s; the two must agree".formatted(name, instrument.name()));
+      }
+      return instrument;
+    } catch (JsonProcessingException e) {
+      String where = e.getLocation() == null ? "" : ":" + e.getLocation().getLineNr();
+      String first = String.valueOf(e.getOriginalMessage()).lines().findFirst().orElse("");
+      throw new IOException(name + where + " is no YAML: " + Printable.of(first), e);
+    } catch (NotAnEvent | IllegalArgumentException e) {
+      throw new IOException(name + ": " + e.getMessage(), e);
+    }
+  }
+
+  private static Instrument instrument(JsonNode node) throws NotAnEvent {
+    Fields f = new Fields(node);
+    Instrument instrument =
+        new Instrument(
+            f.text("name"),
+            f.text("kind"),
+            f.wordOrNull("style", Style.values(), Style::word),
+            f.wholeOrNull("joint-fret"),
+            f.textOrNull("strings"),
+            f.instant("created"));
+    f.nothingElse();
+    return instrument;
+  }
+}

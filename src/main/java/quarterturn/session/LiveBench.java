@@ -1,0 +1,126 @@
+package quarterturn.session;
+
+import java.io.IOException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+
+/** A session in progress: the engine, the state and the ledger, with a clock that can be set. */
+public final class LiveBench implements Bench {
+  private final Engine engine;
+  private final Ledger ledger;
+  private final String name;
+  private final Clock clock;
+  private Duration ahead = Duration.ZERO;
+  private State state;
+  private Prompt prompt;
+
+  private LiveBench(Engine engine, Ledger ledger, String name, Clock clock, State state)
+      throws IOException {
+    this.engine = engine;
+    this.ledger = ledger;
+    this.name = name;
+    this.clock = clock;
+    this.state = state;
+    this.prompt = settle();
+  }
+
+  /** Begins a session; the start is on record when this returns. */
+  public static LiveBench start(
+      Engine engine, Ledger ledger, String name, Event.Started started, Clock clock)
+      throws IOException {
+    ledger.append(started);
+    return new LiveBench(engine, ledger, name, clock, engine.start(started));
+  }
+
+  /**
+   * Takes a session up again.
+   *
+   * @param events all that is on record, not empty
+   * @throws Astray when the record does not fit the procedure, or has ended
+   */
+  public static LiveBench resume(
+      Engine engine, Ledger ledger, String name, List<Event> events, Clock clock)
+      throws IOException {
+    State state = engine.replay(events);
+    if (state.ended != null) {
+      throw new Astray("this session has ended");
+    }
+    Instant now = clock.instant();
+    Event.Resumed resumed = new Event.Resumed(now.isBefore(state.last) ? state.last : now);
+    ledger.append(resumed);
+    return new LiveBench(engine, ledger, name, clock, engine.apply(state, resumed));
+  }
+
+  @Override
+  public Prompt prompt() {
+    return prompt;
+  }
+
+  @Override
+  public void answer(Answer answer) throws Refused, IOException {
+    record(engine.examine(state, prompt, answer, now()));
+    prompt = settle();
+  }
+
+  /** Records what the engine records of its own accord, up to the next prompt. */
+  private Prompt settle() throws IOException {
+    while (true) {
+      Prompter.Next next = engine.next(state, now());
+      if (next instanceof Prompter.Next.Show show) {
+        return show.prompt();
+      }
+      record(((Prompter.Next.Record) next).event());
+    }
+  }
+
+  private void record(Event event) throws IOException {
+    State after = engine.apply(state, event);
+    ledger.append(event);
+    state = after;
+  }
+
+  @Override
+  public Overview overview() {
+    return engine.overview(state, name, now());
+  }
+
+  /** Never before the last event, even where the machine's clock was set back. */
+  @Override
+  public Instant now() {
+    // Whole seconds: no one at a bench needs more, and a wait ends when the clock says so.
+    Instant now = clock.instant().plus(ahead).truncatedTo(ChronoUnit.SECONDS);
+    return now.isBefore(floor()) ? floor() : now;
+  }
+
+  /**
+   * The last event's time; before the first answer any time will do, as in a played-back session.
+   */
+  private Instant floor() {
+    return state.log.size() > 1 ? state.last : Instant.MIN;
+  }
+
+  @Override
+  public void setClock(Instant at) throws Refused {
+    if (at.isBefore(floor())) {
+      throw new Refused("\"at\" lies before the last event, which was at " + state.last + ".");
+    }
+    ahead = Duration.between(clock.instant(), at);
+  }
+
+  @Override
+  public String leave() throws IOException {
+    String standing = engine.standing(state);
+    if (!prompt.ended()) {
+      record(new Event.Left(now(), standing));
+    }
+    return standing;
+  }
+
+  @Override
+  public String standing() {
+    return engine.standing(state);
+  }
+}

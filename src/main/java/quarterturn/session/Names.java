@@ -1,0 +1,60 @@
+package quarterturn.session;
+
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Set;
+import java.util.random.RandomGenerator;
+import java.util.regex.Pattern;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Printable;
+
+/** Names of sessions and instruments, which are file names on every system. */
+final class Names {
+  private static final Pattern GOOD = Pattern.compile("[a-z0-9][a-z0-9-]{0,40}");
+
+  /** Windows keeps these for devices, whatever ending follows. */
+  private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul");
+
+  /** Neither i, l, o nor u, which are misread or make words. */
+  private static final String BASE32 = "0123456789abcdefghjkmnpqrstvwxyz";
+
+  private static final int MARK = 4;
+  private static final int LONGEST_PROCEDURE = 24;
+
+  private Names() {}
+
+  /**
+   * The name in small letters.
+   *
+   * @param what "an instrument", for the message
+   * @throws NotUnderstood saying what a name may be
+   */
+  static String check(String what, String typed) {
+    String name = typed.strip().toLowerCase(Locale.ROOT);
+    boolean device = DEVICES.contains(name) || name.matches("(com|lpt)[0-9]");
+    if (device || !GOOD.matcher(name).matches()) {
+      throw new NotUnderstood(
+          "\""
+              + Printable.of(typed)
+              + "\" can't name "
+              + what
+              + "; use letters a to z, digits and dashes, at most 41, beginning with a letter or"
+              + " digit, for example practice-bass");
+    }
+    return name;
+  }
+
+  /**
+   * A name for a new session: its day, its procedure and a mark drawn at random, so that two
+   * machines that share a folder never write the same file: {@code 2027-03-01-relief-k3f9}.
+   */
+  static String session(LocalDate day, String procedure, RandomGenerator random) {
+    String word = procedure.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    StringBuilder name = new StringBuilder().append(day).append('-');
+    name.append(word, 0, Math.min(word.length(), LONGEST_PROCEDURE)).append('-');
+    for (int i = 0; i < MARK; i++) {
+      name.append(BASE32.charAt(random.nextInt(BASE32.length())));
+    }
+    return check("a session", name.toString());
+  }
+}

@@ -1,0 +1,137 @@
+package quarterturn.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Verdict;
+import quarterturn.procedure.Which;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Decimals;
+
+/** What changed since the last prompt, in a sentence each. */
+final class Notes {
+  private Notes() {}
+
+  /** Notes for the prompt that follows the last event. */
+  static List<String> of(State state, @Nullable Window window) {
+    List<String> notes = new ArrayList<>();
+    Event last = lastAnswer(state);
+    if (last instanceof Event.Read read && read.quantity() == Quantity.RELIEF) {
+      reading(state, read, window, notes);
+    } else if (last instanceof Event.Turned turned && turned.turn().turns() != 0) {
+      notes.add("After the turn every reading is stale: relief, action and intonation.");
+    } else if (last instanceof Event.Corrected) {
+      notes.add("The last answer was taken back. Give it again.");
+    }
+    return notes;
+  }
+
+  private static Event lastAnswer(State state) {
+    for (int i = state.log.size() - 1; i > 0; i--) {
+      Event event = state.log.get(i);
+      boolean automatic =
+          event instanceof Event.Accepted
+              || event instanceof Event.Offered
+              || event instanceof Event.WaitBegan;
+      if (!automatic) {
+        return event;
+      }
+    }
+    return state.log.get(0);
+  }
+
+  private static void reading(
+      State state, Event.Read read, @Nullable Window window, List<String> notes) {
+    Bracket bracket = read.bracket();
+    if (bracket == null || window == null) {
+      return;
+    }
+    String string = read.string() == null ? "" : " on " + read.string();
+    notes.add(
+        "Relief"
+            + string
+            + ": "
+            + bracket
+            + ". Window: "
+            + window
+            + ". "
+            + verdict(bracket, window));
+    boolean afterTurn = !state.turns.isEmpty() && read.which() == Which.LOWEST;
+    if (afterTurn && state.readings.get(state.readings.size() - 1).counts()) {
+      answered(state, bracket, notes);
+    }
+  }
+
+  private static String verdict(Bracket bracket, Window window) {
+    return switch (Verdict.of(bracket, window)) {
+      case TOUCHES -> "The string touches: there is no relief, and there may be back bow.";
+      case BELOW -> "That is too little.";
+      case IN -> "That is in the window.";
+      case ABOVE -> "That is too much.";
+      case UNDECIDED -> "The reading straddles the edge of the window, so it decides nothing yet.";
+      case NOT_MEASURED -> "";
+    };
+  }
+
+  private static void answered(State state, Bracket bracket, List<String> notes) {
+    TurnMade made = state.turns.get(state.turns.size() - 1);
+    if (made.expected() == null) {
+      return;
+    }
+    String expected = "Expected after " + Own.made(made.turn()) + ": " + range(made.expected());
+    notes.add(
+        expected
+            + ". "
+            + switch (Account.response(state)) {
+              case MOVED -> compare(bracket, made.expected(), made.turn().turns() > 0);
+              case NO_ANSWER -> "The neck has not answered the turn.";
+              case WRONG_WAY -> "The neck moved the wrong way.";
+              case UNSEEN -> "Whether the neck answered can't be seen from this reading.";
+              case NOT_TURNED -> "";
+            });
+  }
+
+  private static String compare(Bracket bracket, Prompt.Expected expected, boolean tightened) {
+    if (bracket.highMm() >= expected.lowMm() && bracket.lowMm() <= expected.highMm()) {
+      return "The neck did that.";
+    }
+    boolean lower = bracket.highMm() < expected.lowMm();
+    return lower == tightened
+        ? "The neck moved the right way, further than expected."
+        : "The neck moved the right way, less than expected.";
+  }
+
+  /** "0.30 to 0.45 mm", "up to 0.12 mm, or still touching". */
+  static String range(Prompt.Expected expected) {
+    String high = Decimals.print(expected.highMm(), 2) + " mm";
+    return Double.isInfinite(expected.lowMm())
+        ? "up to " + high + ", or still touching"
+        : Decimals.print(expected.lowMm(), 2) + " to " + high;
+  }
+
+  /** What the instrument was found at and is left at. */
+  static List<String> closing(State state) {
+    List<String> notes = new ArrayList<>();
+    Bracket first = null;
+    Bracket last = null;
+    for (Reading reading : state.readings) {
+      if (reading.relief() && reading.read().which() == Which.LOWEST) {
+        first = first == null ? reading.read().bracket() : first;
+        last = reading.read().bracket();
+      }
+    }
+    if (first != null && last != null) {
+      notes.add("Relief as found: " + first + "; last reading: " + last + ".");
+    }
+    long moves = state.turns.stream().filter(made -> made.turn().turns() != 0).count();
+    if (moves > 0) {
+      String count = moves == 1 ? "one move" : moves + " moves";
+      notes.add("The rod stands " + Fill.net(state) + ", after " + count + ".");
+      notes.add("Action and intonation are stale since the rod was turned.");
+    }
+    notes.add("The instrument stands like this: " + Standing.of(state) + ".");
+    return notes;
+  }
+}

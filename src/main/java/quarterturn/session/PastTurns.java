@@ -1,0 +1,70 @@
+package quarterturn.session;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Which;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/**
+ * The rod turns of one session, each with the relief on the lowest string before and after it.
+ *
+ * <p>Before is the last reading since the turn before; after is the last one until the next turn,
+ * but none from after a break where there is one from before it, since a break lets the weather
+ * move the neck too. A turn the person could not recall for sure has neither: it counts, and
+ * nothing can be learned from it.
+ */
+final class PastTurns {
+  private final List<Event.Past> turns = new ArrayList<>();
+  private @Nullable Bracket reading;
+  private boolean open;
+  private boolean broken;
+
+  private PastTurns() {}
+
+  static List<Event.Past> of(List<Event> events) {
+    PastTurns past = new PastTurns();
+    Corrections.standing(events).forEach(past::take);
+    return List.copyOf(past.turns);
+  }
+
+  private void take(Event event) {
+    if (event instanceof Event.Read e) {
+      if (e.quantity() == Quantity.RELIEF && e.which() == Which.LOWEST) {
+        read(e.bracket());
+      }
+    } else if (event instanceof Event.Turned e) {
+      turned(e.at(), e.turn(), true);
+    } else if (event instanceof Event.Recalled e) {
+      turned(e.at(), e.turned(), e.sure());
+    } else if (event instanceof Event.Left || event instanceof Event.Resumed) {
+      broken = true;
+    }
+  }
+
+  private void read(@Nullable Bracket bracket) {
+    reading = bracket;
+    if (!open || bracket == null) {
+      return;
+    }
+    Event.Past last = turns.get(turns.size() - 1);
+    if (last.after() == null || !broken) {
+      turns.set(turns.size() - 1, new Event.Past(last.at(), last.turn(), last.before(), bracket));
+    }
+  }
+
+  private void turned(Instant at, Turn turn, boolean sure) {
+    if (sure && turn.turns() == 0) {
+      return; // the rod did not move, so the reading before it still stands
+    }
+    if (turn.turns() != 0) {
+      turns.add(new Event.Past(at, turn, sure ? reading : null, null));
+    }
+    open = sure;
+    broken = false;
+    reading = null;
+  }
+}

@@ -1,0 +1,287 @@
+package quarterturn.session;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Hazard;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Picture;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Style;
+import quarterturn.procedure.Words;
+import quarterturn.unit.Turn;
+
+/** What comes next for a state: a prompt to show, or an event to record before one is shown. */
+final class Prompter {
+  private final Library library;
+  private final Guard guard;
+  private final Fold fold;
+
+  Prompter(Library library, Guard guard, Fold fold) {
+    this.library = library;
+    this.guard = guard;
+    this.fold = fold;
+  }
+
+  /** A prompt, or an event that goes on record first. */
+  sealed interface Next {
+    record Show(Prompt prompt) implements Next {}
+
+    record Record(Event event) implements Next {}
+  }
+
+  Next next(State state, Instant now) {
+    Next own = own(state, now);
+    return own != null ? own : ofStep(state, fold.step(state), now);
+  }
+
+  private @Nullable Next own(State state, Instant now) {
+    if (state.ended != null) {
+      Said said = ended(state, state.ended);
+      String outcome = state.ended.outcome();
+      return show(
+          state.ended.handOver()
+              ? new Prompt.HandOver(said, outcome)
+              : new Prompt.Done(said, outcome));
+    }
+    if (state.away != null) {
+      Procedure procedure =
+          library.procedure(
+              state.places.isEmpty() ? state.started.procedure() : state.place().procedure());
+      String recap = Own.recap(state, state.away, procedure);
+      return show(new Prompt.Tell(said(state, Own.RESUME, recap, null)));
+    }
+    if (state.kind == null || !library.kinds().containsKey(state.kind)) {
+      return show(
+          new Prompt.Choose(said(state, Own.KIND, "What instrument is it?", null), kinds()));
+    }
+    if (state.style == null) {
+      return show(new Prompt.Choose(said(state, Own.STYLE, STYLE_ASK, STYLE_WHY), styles(state)));
+    }
+    if (state.fault != null) {
+      String why = "This procedure is at fault: " + state.fault + ". Nothing more is turned.";
+      return record(new Event.Ended(now, here(state), true, "procedure-fault", why));
+    }
+    if (state.recalling && state.open != null) {
+      return show(recall(state, state.open));
+    }
+    return null;
+  }
+
+  private static final String STYLE_ASK = "How does the player play?";
+  private static final String STYLE_WHY =
+      "A string that is hit harder swings wider and needs more room over the middle of the neck.";
+
+  private List<Prompt.Option> kinds() {
+    return library.kinds().values().stream()
+        .map(kind -> new Prompt.Option(kind.id(), kind.name()))
+        .toList();
+  }
+
+  private List<Prompt.Option> styles(State state) {
+    Kind kind = fold.kind(state);
+    List<Prompt.Option> options = new ArrayList<>();
+    for (Style style : List.of(Style.MEDIUM, Style.LIGHT, Style.HARD)) {
+      String touch =
+          switch (style) {
+            case LIGHT -> "Light touch, low action";
+            case MEDIUM -> "Medium touch";
+            case HARD -> "Hard attack, plectrum or slap";
+          };
+      String window = kind == null ? "" : ": relief " + kind.target(style).window();
+      options.add(new Prompt.Option(style.word(), touch + window));
+    }
+    return options;
+  }
+
+  private Prompt recall(State state, Event.Offered open) {
+    String text =
+        "You were asked to "
+            + (open.turn().turns() > 0 ? "tighten" : "loosen")
+            + " the rod "
+            + open.turn()
+            + ". Was that turn made?";
+    String why =
+        "Look at the mark on the key's handle if you can. If you are not sure, say so: the turn is"
+            + " then counted, nothing is learned from it, and the next reading shows where the neck"
+            + " stands.";
+    List<Prompt.Option> options =
+        List.of(
+            new Prompt.Option(Own.NOT_MADE, "No, the rod was not turned"),
+            new Prompt.Option(Own.MADE, "Yes, all of it"),
+            new Prompt.Option(Own.UNSURE, "I am not sure, or only a part of it"));
+    return new Prompt.Choose(said(state, Own.RECALL, text, why), options);
+  }
+
+  private Next ofStep(State state, Step step, Instant now) {
+    Guard.Ruling ruling = null;
+    if (step instanceof Step.TurnRod && state.waiting != null) {
+      Said said = said(state, step.id(), Own.REST, null);
+      return show(wait(state, said, state.waiting, true));
+    }
+    if (step instanceof Step.TurnRod turn) {
+      ruling = rule(state, turn, now);
+      if (ruling instanceof Guard.Ruling.Stops stops && state.open == null) {
+        return record(new Event.Ended(now, step.id(), true, stops.outcome(), stops.why()));
+      }
+      if (ruling instanceof Guard.Ruling.Rests rests && state.open == null) {
+        return record(new Event.WaitBegan(now, step.id(), rests.until()));
+      }
+    }
+    for (Hazard hazard : hazards(step)) {
+      if (!state.accepted.contains(hazard.id())) {
+        // The step itself is not shown before its hazards are accepted.
+        return show(new Prompt.Caution(said(state, step.id(), Own.BEFORE, null), hazard));
+      }
+    }
+    if (step instanceof Step.TurnRod turn) {
+      return turn(state, turn, ruling, now);
+    } else if (step instanceof Step.Tell) {
+      return show(new Prompt.Tell(said(state, step, null, now)));
+    } else if (step instanceof Step.Choose choose) {
+      List<Prompt.Option> options =
+          choose.options().stream().map(o -> new Prompt.Option(o.id(), o.label())).toList();
+      return show(new Prompt.Choose(said(state, step, null, now), options));
+    } else if (step instanceof Step.Measure measure) {
+      return show(measure(state, measure, now));
+    } else if (step instanceof Step.Wait wait) {
+      if (state.waiting == null) {
+        Instant until = now.plus(Duration.ofMinutes(wait.minutes()));
+        return record(new Event.WaitBegan(now, step.id(), until));
+      }
+      return show(wait(state, said(state, step, null, now), state.waiting, wait.rest()));
+    } else if (step instanceof Step.Done done) {
+      String why = said(state, step, null, now).text();
+      return record(new Event.Ended(now, step.id(), false, done.outcome(), why));
+    } else if (step instanceof Step.HandOver hand) {
+      String why = said(state, step, null, now).text();
+      return record(new Event.Ended(now, step.id(), true, hand.outcome(), why));
+    }
+    throw new IllegalStateException("a step that asks nothing can't be the present one: " + step);
+  }
+
+  /** The step's hazards, and for a rod turn those that the limits put before every one. */
+  private List<Hazard> hazards(Step step) {
+    Set<String> ids = new LinkedHashSet<>(step.words().hazards());
+    if (step instanceof Step.TurnRod) {
+      ids.addAll(library.limits().turnHazards());
+    }
+    return library.hazards().values().stream().filter(h -> ids.contains(h.id())).toList();
+  }
+
+  private Guard.Ruling rule(State state, Step.TurnRod turn, Instant now) {
+    Kind kind = fold.kind(state);
+    Window window = fold.window(state);
+    if (kind == null || window == null) {
+      throw new IllegalStateException("a turn before the kind is known");
+    }
+    return guard.rule(state, turn, kind, window, now);
+  }
+
+  private static Prompt wait(State state, Said said, Event.WaitBegan waiting, boolean rest) {
+    boolean mayLift = state.started.role() == Role.TECHNICIAN;
+    return new Prompt.Wait(said, waiting.at(), waiting.until(), rest, mayLift);
+  }
+
+  private Next turn(State state, Step.TurnRod step, Guard.@Nullable Ruling ruling, Instant now) {
+    if (state.open == null) {
+      if (ruling instanceof Guard.Ruling.Turns turns) {
+        return record(new Event.Offered(now, step.id(), turns.advice().turn()));
+      }
+      String why = "A turn came up without a fresh reading. Nothing more is turned.";
+      return record(new Event.Ended(now, step.id(), true, "procedure-fault", why));
+    }
+    Turn turn = state.open.turn();
+    Kind kind = fold.kind(state);
+    Window window = fold.window(state);
+    Prompt.Expected expected =
+        kind == null || window == null ? null : guard.expected(state, kind, window, turn);
+    String why = ruling instanceof Guard.Ruling.Turns turns ? turns.advice().why() : null;
+    boolean canUndo =
+        !state.undoAsked && !state.turns.isEmpty() && step.amount() instanceof Step.Amount.Advised;
+    Turn limit = library.limits().perReading();
+    return show(new Prompt.TurnRod(said(state, step, why, now), turn, limit, expected, canUndo));
+  }
+
+  private Prompt measure(State state, Step.Measure measure, Instant now) {
+    Said said = said(state, measure, null, now);
+    Kind kind = fold.kind(state);
+    if (!measure.quantity().bracket() || measure.which() == null || kind == null) {
+      return new Prompt.Measure(said, measure.quantity(), List.of(), 0, null, null, measure.step());
+    }
+    return new Prompt.Measure(
+        said,
+        measure.quantity(),
+        List.of(1, kind.jointFret()),
+        kind.readAt(),
+        measure.which(),
+        kind.string(measure.which()),
+        measure.step());
+  }
+
+  private Said said(State state, Step step, @Nullable String moreWhy, Instant now) {
+    Words words = step.words();
+    Turn turn = state.open == null ? lastTurn(state) : state.open.turn();
+    String wait = step instanceof Step.Wait w ? Own.span(Duration.ofMinutes(w.minutes())) : "";
+    Fill fill = new Fill(state, fold.kind(state), turn, wait);
+    List<Hazard> reminders =
+        hazards(step).stream().filter(hazard -> state.accepted.contains(hazard.id())).toList();
+    String why = words.why() == null ? null : fill.in(words.why());
+    if (moreWhy != null) {
+      why = why == null ? moreWhy : moreWhy + "\n" + why;
+    }
+    return new Said(
+        state.place().procedure(),
+        step.id(),
+        words.part(),
+        fill.in(words.forRole(state.started.role())),
+        why,
+        reminders,
+        words.picture(),
+        Notes.of(state, fold.window(state)));
+  }
+
+  private static @Nullable Turn lastTurn(State state) {
+    return state.turns.isEmpty() ? null : state.turns.get(state.turns.size() - 1).turn();
+  }
+
+  private Said said(State state, String id, String text, @Nullable String why) {
+    String part = state.places.isEmpty() ? "" : fold.step(state).words().part();
+    String procedure = state.started.procedure();
+    @Nullable Picture none = null;
+    return new Said(procedure, id, part, text, why, List.of(), none, List.of());
+  }
+
+  private Said ended(State state, Event.Ended ended) {
+    String part = fold.step(state).words().part();
+    return new Said(
+        state.place().procedure(),
+        ended.step(),
+        part,
+        ended.why(),
+        null,
+        List.of(),
+        null,
+        Notes.closing(state));
+  }
+
+  private static String here(State state) {
+    return state.place().step();
+  }
+
+  private static Next show(Prompt prompt) {
+    return new Next.Show(prompt);
+  }
+
+  private static Next record(Event event) {
+    return new Next.Record(event);
+  }
+}

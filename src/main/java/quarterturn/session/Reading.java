@@ -1,0 +1,26 @@
+package quarterturn.session;
+
+import java.time.Instant;
+import quarterturn.procedure.Quantity;
+
+/**
+ * A reading that was taken.
+ *
+ * @param read the event
+ * @param counts whether the strings were at pitch and the neck settled when it was taken
+ * @param turnsBefore how many rod turns had been made in this session
+ * @param stale whether a break has spoiled it since; a turn spoils it by {@code turnsBefore}
+ */
+record Reading(Event.Read read, boolean counts, int turnsBefore, boolean stale) {
+  Instant at() {
+    return read.at();
+  }
+
+  boolean relief() {
+    return read.quantity() == Quantity.RELIEF && read.bracket() != null;
+  }
+
+  Reading spoiled() {
+    return new Reading(read, counts, turnsBefore, true);
+  }
+}

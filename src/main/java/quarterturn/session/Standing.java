@@ -1,0 +1,58 @@
+package quarterturn.session;
+
+import quarterturn.procedure.Fact;
+
+/** In what state an instrument would be left now, in words. */
+final class Standing {
+  private Standing() {}
+
+  static String of(State state) {
+    StringBuilder text = new StringBuilder();
+    if (state.facts.contains(Fact.NECK_LOOSE)) {
+      text.append("neck loose in its pocket, ");
+    }
+    text.append(rodAndStrings(state));
+    return text.toString();
+  }
+
+  private static String rodAndStrings(State state) {
+    if (state.open != null) {
+      return "in the middle of a rod turn";
+    }
+    boolean pitch = state.facts.contains(Fact.AT_PITCH);
+    boolean detuned = state.facts.contains(Fact.DETUNED);
+    if (stuck(state)) {
+      return (pitch ? "strings at pitch" : detuned ? "strings detuned" : "strings as found")
+          + ", rod nut did not move";
+    }
+    if (Account.fresh(state) == null && !state.turns.isEmpty() && readSinceTurn(state) == null) {
+      if (!pitch) {
+        return "rod turned, strings not yet back at pitch";
+      }
+      return state.facts.contains(Fact.SETTLED)
+          ? "rod turned, strings at pitch, neck settled but not yet read"
+          : "rod turned, strings at pitch, neck not yet settled";
+    }
+    String rod = state.turns.isEmpty() ? "rod not turned" : "rod not turned since the last reading";
+    if (detuned) {
+      return "strings detuned, " + rod;
+    }
+    Reading last = Account.last(state, quarterturn.procedure.Which.LOWEST);
+    String read =
+        last == null || last.read().bracket() == null
+            ? "relief not yet read"
+            : "relief last read: " + last.read().bracket();
+    return (pitch ? "strings at pitch, " : "strings as found, ") + rod + ", " + read;
+  }
+
+  /** Whether the rod was last tried and did not move. */
+  private static boolean stuck(State state) {
+    int turns = state.turns.size();
+    return turns > 0 && state.turns.get(turns - 1).turn().turns() == 0;
+  }
+
+  private static @org.jspecify.annotations.Nullable Reading readSinceTurn(State state) {
+    Reading last = Account.last(state, quarterturn.procedure.Which.LOWEST);
+    return last != null && last.turnsBefore() == state.turns.size() ? last : null;
+  }
+}

@@ -1,0 +1,182 @@
+package quarterturn.session;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Style;
+
+/**
+ * What a session's events add up to. Never changed after {@link Fold} has made it; package-private
+ * fields, because it is plain data shared by the engine's parts.
+ */
+final class State {
+  final Event.Started started;
+  final Instant last;
+  @Nullable String kind;
+  @Nullable Style style;
+
+  /** Callers first, the present step last. */
+  List<Place> places = List.of();
+
+  Map<String, Integer> reached = Map.of();
+
+  /** Every step entered, in order, those that ask nothing included. */
+  List<Place> path = List.of();
+
+  Map<String, String> chosen = Map.of();
+  List<Reading> readings = List.of();
+  List<TurnMade> turns = List.of();
+  Set<Fact> facts = Set.of();
+  Set<String> accepted = Set.of();
+
+  Event.@Nullable Offered open;
+  boolean undoAsked;
+
+  /** Whether the person is to say if the turn that was offered before a break was made. */
+  boolean recalling;
+
+  Event.@Nullable WaitBegan waiting;
+  @Nullable Instant atPitchSince;
+  @Nullable Instant restLifted;
+
+  /** How often in a row a turn was put off for want of a fresh reading. */
+  int putOff;
+
+  @Nullable Break away;
+  @Nullable String fault;
+  Event.@Nullable Ended ended;
+  List<Event> log = List.of();
+
+  /** The state before the last answer, for a correction; null where it can't be taken back. */
+  @Nullable State beforeAnswer;
+
+  State(Event.Started started) {
+    this.started = started;
+    this.last = started.at();
+    this.kind = started.kind();
+    this.style = started.style();
+  }
+
+  private State(State from, Instant last) {
+    this.started = from.started;
+    this.last = last;
+    this.kind = from.kind;
+    this.style = from.style;
+    this.places = from.places;
+    this.reached = from.reached;
+    this.path = from.path;
+    this.chosen = from.chosen;
+    this.readings = from.readings;
+    this.turns = from.turns;
+    this.facts = from.facts;
+    this.accepted = from.accepted;
+    this.open = from.open;
+    this.undoAsked = from.undoAsked;
+    this.recalling = from.recalling;
+    this.waiting = from.waiting;
+    this.atPitchSince = from.atPitchSince;
+    this.restLifted = from.restLifted;
+    this.putOff = from.putOff;
+    this.away = from.away;
+    this.fault = from.fault;
+    this.ended = from.ended;
+    this.log = from.log;
+    this.beforeAnswer = from.beforeAnswer;
+  }
+
+  /**
+   * A break that was just ended.
+   *
+   * @param left when the person left, or the last thing that happened before a crash
+   * @param standing in what state the instrument was left
+   * @param stale whether a fresh reading was spoiled by it
+   */
+  record Break(Instant left, Instant back, String standing, boolean stale) {}
+
+  /** A copy to be changed while folding. */
+  State copy(Instant at) {
+    return new State(this, at);
+  }
+
+  Place place() {
+    return places.get(places.size() - 1);
+  }
+
+  /** Moves the present step. */
+  void move(Place to) {
+    List<Place> moved = new ArrayList<>(places.subList(0, places.size() - 1));
+    moved.add(to);
+    places = List.copyOf(moved);
+  }
+
+  void establish(Set<Fact> established, Instant at) {
+    EnumSet<Fact> now = facts.isEmpty() ? EnumSet.noneOf(Fact.class) : EnumSet.copyOf(facts);
+    for (Fact fact : established) {
+      switch (fact) {
+        case AT_PITCH -> {
+          now.remove(Fact.DETUNED);
+          now.remove(Fact.SETTLED);
+          if (!now.contains(Fact.NECK_LOOSE)) {
+            now.add(Fact.AT_PITCH);
+            atPitchSince = at;
+          }
+        }
+        case DETUNED -> {
+          now.remove(Fact.AT_PITCH);
+          now.remove(Fact.SETTLED);
+          now.add(Fact.DETUNED);
+        }
+        case NECK_LOOSE -> {
+          now.remove(Fact.AT_PITCH);
+          now.remove(Fact.SETTLED);
+          now.remove(Fact.NECK_FAST);
+          now.add(Fact.NECK_LOOSE);
+        }
+        case NECK_FAST -> {
+          now.remove(Fact.NECK_LOOSE);
+          now.add(Fact.NECK_FAST);
+          // Seated anew, the neck need not come back to what was read.
+          spoil();
+        }
+        default -> now.add(fact);
+      }
+    }
+    facts = Set.copyOf(now);
+  }
+
+  void withdraw(Fact... withdrawn) {
+    HashSet<Fact> now = new HashSet<>(facts);
+    now.removeAll(List.of(withdrawn));
+    facts = Set.copyOf(now);
+  }
+
+  /** Makes every reading stale. */
+  void spoil() {
+    readings = readings.stream().map(Reading::spoiled).toList();
+  }
+
+  <K, V> Map<K, V> with(Map<K, V> map, K key, V value) {
+    HashMap<K, V> now = new HashMap<>(map);
+    now.put(key, value);
+    return Map.copyOf(now);
+  }
+
+  <T> List<T> with(List<T> list, T value) {
+    ArrayList<T> now = new ArrayList<>(list);
+    now.add(value);
+    return List.copyOf(now);
+  }
+
+  <T> Set<T> with(Set<T> set, T value) {
+    HashSet<T> now = new HashSet<>(set);
+    now.add(value);
+    return Set.copyOf(now);
+  }
+}

@@ -1,0 +1,20 @@
+package quarterturn.session;
+
+import java.time.Instant;
+import quarterturn.procedure.Feel;
+import quarterturn.unit.Turn;
+
+/**
+ * A rod turn of this session, plus tightened.
+ *
+ * @param asked what was asked for, or the turn itself where that is not known
+ * @param sure false where it was recalled after a break and the person could not tell
+ * @param expected what the reading after it should show, or null
+ */
+record TurnMade(
+    Instant at,
+    Turn turn,
+    Turn asked,
+    Feel feel,
+    boolean sure,
+    Prompt.@org.jspecify.annotations.Nullable Expected expected) {}

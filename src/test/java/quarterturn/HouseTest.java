@@ -1,0 +1,115 @@
+package quarterturn;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** The floors of the house: a package may use those below it, never those above. */
+class HouseTest {
+  /** So that the rules can't pass on nothing. */
+  private static final int AT_LEAST = 80;
+
+  private static final JavaClasses HOUSE =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("quarterturn");
+
+  @Test
+  void everyFloorUsesOnlyFloorsBelow() {
+    assertThat(HOUSE.size()).isAtLeast(AT_LEAST);
+    layeredArchitecture()
+        .consideringOnlyDependenciesInLayers()
+        .layer("unit")
+        .definedBy("quarterturn.unit..")
+        .layer("craft")
+        .definedBy("quarterturn.craft..")
+        .layer("procedure")
+        .definedBy("quarterturn.procedure..")
+        .layer("session")
+        .definedBy("quarterturn.session..")
+        .layer("report")
+        .definedBy("quarterturn.report..")
+        .layer("screen")
+        .definedBy("quarterturn.screen..")
+        .layer("line")
+        .definedBy("quarterturn.line..")
+        .layer("script")
+        .definedBy("quarterturn.script..")
+        .layer("command")
+        .definedBy("quarterturn.command..")
+        .layer("main")
+        .definedBy("quarterturn")
+        .whereLayer("main")
+        .mayNotBeAccessedByAnyLayer()
+        .whereLayer("command")
+        .mayOnlyBeAccessedByLayers("main")
+        .whereLayer("screen")
+        .mayOnlyBeAccessedByLayers("command")
+        .whereLayer("line")
+        .mayOnlyBeAccessedByLayers("command")
+        .whereLayer("script")
+        .mayOnlyBeAccessedByLayers("command")
+        .whereLayer("report")
+        .mayOnlyBeAccessedByLayers("command", "screen", "line", "script")
+        .whereLayer("session")
+        .mayOnlyBeAccessedByLayers("command", "screen", "line", "script", "report")
+        .whereLayer("procedure")
+        .mayOnlyBeAccessedByLayers("command", "screen", "line", "script", "report", "session")
+        .whereLayer("craft")
+        .mayOnlyBeAccessedByLayers(
+            "command", "screen", "line", "script", "report", "session", "procedure")
+        .check(HOUSE);
+  }
+
+  @Test
+  void everyClassLivesOnAFloor() {
+    Set<String> floors =
+        Set.of(
+            "quarterturn",
+            "quarterturn.unit",
+            "quarterturn.craft",
+            "quarterturn.procedure",
+            "quarterturn.session",
+            "quarterturn.screen",
+            "quarterturn.line",
+            "quarterturn.script",
+            "quarterturn.report",
+            "quarterturn.command");
+    for (JavaClass type : HOUSE) {
+      assertThat(floors).contains(type.getPackageName());
+    }
+  }
+
+  @Test
+  void onlyFacesAndCommandsKnowATerminal() {
+    ArchRuleDefinition.noClasses()
+        .that()
+        .resideInAnyPackage(
+            "quarterturn.unit..",
+            "quarterturn.craft..",
+            "quarterturn.procedure..",
+            "quarterturn.session..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("com.googlecode.lanterna..", "org.jline..", "picocli..")
+        .check(HOUSE);
+  }
+
+  @Test
+  void craftTouchesNoFileAndNoClock() {
+    ArchRuleDefinition.noClasses()
+        .that()
+        .resideInAnyPackage("quarterturn.unit..", "quarterturn.craft..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("java.io..", "java.nio..", "java.time..")
+        .check(HOUSE);
+  }
+}

@@ -1,0 +1,178 @@
+package quarterturn.line;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Which;
+import quarterturn.session.Answer;
+import quarterturn.session.Bench;
+import quarterturn.session.Overview;
+import quarterturn.session.Overview.Entry;
+import quarterturn.session.Prompt;
+import quarterturn.session.Refused;
+import quarterturn.unit.Turn;
+
+/** A bench that plays a list of invented prompts and keeps what it was answered. */
+public final class ScriptedBench implements Bench {
+  private final List<Prompt> prompts;
+  private final List<Answer> answers = new ArrayList<>();
+  private final List<String> accepted = new ArrayList<>();
+  private int at;
+  private Instant now = Invented.BEGAN;
+  private boolean left;
+  private boolean broken;
+
+  public ScriptedBench(List<Prompt> prompts) {
+    this.prompts = List.copyOf(prompts);
+  }
+
+  public ScriptedBench(Prompt... prompts) {
+    this(List.of(prompts));
+  }
+
+  /** What was answered and taken, corrections included. */
+  public List<Answer> answers() {
+    return answers;
+  }
+
+  /** The hazards that were accepted. */
+  public List<String> accepted() {
+    return accepted;
+  }
+
+  public boolean left() {
+    return left;
+  }
+
+  /** From now on nothing can be written. */
+  public void breakDisk() {
+    broken = true;
+  }
+
+  /** Lets time pass. */
+  public void pass(Duration time) {
+    now = now.plus(time);
+  }
+
+  @Override
+  public Prompt prompt() {
+    return prompts.get(at);
+  }
+
+  @Override
+  public void answer(Answer answer) throws Refused, IOException {
+    if (broken) {
+      throw new IOException("the disk is full");
+    }
+    if (answer instanceof Answer.Correct) {
+      if (at == 0) {
+        throw new Refused("there is no answer to take back yet");
+      }
+      at--;
+    } else {
+      take(answer);
+      at++;
+    }
+    answers.add(answer);
+  }
+
+  private static boolean fits(Prompt prompt, Answer answer) {
+    if (prompt instanceof Prompt.Tell || prompt instanceof Prompt.Caution) {
+      return answer instanceof Answer.Confirmed;
+    }
+    if (prompt instanceof Prompt.Choose) {
+      return answer instanceof Answer.Chose;
+    }
+    if (prompt instanceof Prompt.Measure) {
+      return answer instanceof Answer.Measured
+          || answer instanceof Answer.Value
+          || answer instanceof Answer.CannotMeasure;
+    }
+    if (prompt instanceof Prompt.TurnRod) {
+      return answer instanceof Answer.Turned || answer instanceof Answer.Undo;
+    }
+    return answer instanceof Answer.Waited;
+  }
+
+  private void take(Answer answer) throws Refused {
+    Prompt prompt = prompt();
+    boolean fits = fits(prompt, answer);
+    if (!fits) {
+      throw new AssertionError(answer + " is no answer to " + prompt);
+    }
+    if (prompt instanceof Prompt.Wait wait
+        && answer instanceof Answer.Waited waited
+        && waited.reason() == null
+        && now.isBefore(wait.until())) {
+      throw new Refused("the time has not passed yet");
+    }
+    if (answer instanceof Answer.Measured measured
+        && measured.bracket().bounded()
+        && measured.bracket().lowMm() > 3) {
+      throw new Refused("a relief over 3 mm is not plausible; measure again");
+    }
+    if (prompt instanceof Prompt.Caution caution) {
+      accepted.add(caution.hazard().id());
+    }
+  }
+
+  @Override
+  public Overview overview() {
+    List<Entry> trail = new ArrayList<>();
+    Turn net = Turn.NONE;
+    for (Answer answer : answers) {
+      if (answer instanceof Answer.Measured measured) {
+        trail.add(new Entry.Reading(Invented.BEGAN, Which.LOWEST, measured.bracket(), false));
+      } else if (answer instanceof Answer.Turned turned) {
+        trail.add(new Entry.Turned(Invented.BEGAN, turned.turn(), turned.feel()));
+        net = net.plus(turned.turn());
+      }
+    }
+    return new Overview(
+        "2027-03-01-demo",
+        "Demo bass",
+        Invented.KIND,
+        Invented.WINDOW,
+        "invented for the tests",
+        Role.BEGINNER,
+        "Neck relief",
+        List.of("Before you start", "The key", "The turn", "The end"),
+        Math.min(3, at * 4 / prompts.size()),
+        trail,
+        net,
+        net.size(),
+        null);
+  }
+
+  @Override
+  public Instant now() {
+    return now;
+  }
+
+  @Override
+  public void setClock(Instant at) throws Refused {
+    if (at.isBefore(now)) {
+      throw new Refused("the time lies before the last event");
+    }
+    now = at;
+  }
+
+  @Override
+  public String leave() throws IOException {
+    if (broken) {
+      throw new IOException("the disk is full");
+    }
+    left = true;
+    return standing();
+  }
+
+  @Override
+  public String standing() {
+    return prompt() instanceof Prompt.TurnRod
+        ? "the rod may be half way through a turn"
+        : "the rod stands as found; the strings are at pitch";
+  }
+}

@@ -1,0 +1,78 @@
+package quarterturn.procedure;
+
+import static com.google.common.truth.Truth.assertThat;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class FaultTest {
+  private static final Mark MARK = new Mark("a.yaml", 1, 3);
+
+  @Test
+  void showsTheLineAndACaret() {
+    assertThat(new Fault(MARK, "wrong", "ab\tc", 2).toString())
+        .isEqualTo("a.yaml:1:3: wrong\nab\uFFFDc\n  ^");
+  }
+
+  @Test
+  void withoutALineItIsOneLine() {
+    assertThat(Fault.of(MARK, "wrong").toString()).isEqualTo("a.yaml:1:3: wrong");
+  }
+
+  @Test
+  void nothingInItReachesATerminalAsACode() {
+    Fault fault = new Fault(new Mark("\u001b[2J", 1, 1), "\u0007", "\u001b]0;x", 0);
+    assertThat(fault.toString()).isEqualTo("\uFFFD[2J:1:1: \uFFFD\n\uFFFD]0;x\n^");
+  }
+
+  @Test
+  void unreadableShowsAll() {
+    Fault other = Fault.of(new Mark("a.yaml", 2, 1), "worse");
+    Unreadable unreadable = new Unreadable(List.of(Fault.of(MARK, "wrong"), other));
+    assertThat(unreadable).hasMessageThat().isEqualTo("a.yaml:1:3: wrong\na.yaml:2:1: worse");
+    assertThat(unreadable.faults()).hasSize(2);
+  }
+
+  /** The caret stands under the very character however the line is cut. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 50, 56, 57, 58, 75, 76, 77, 150, 240, 270, 299, 300})
+  void aWideLineIsCutAroundThePlace(int column) throws Unreadable {
+    String line = "-".repeat(column - 1) + "X" + "-".repeat(300 - column);
+    Source source = Source.of("a", Readings.utf8("first\n" + line + "\nlast"));
+    Fault fault = source.fault(new Mark("a", 2, column), "wrong");
+    assertThat(fault.line().length()).isAtMost(76);
+    assertThat(fault.line().charAt(fault.caret())).isEqualTo('X');
+  }
+
+  @ParameterizedTest
+  @CsvSource({"kitten,sitting,3", "same,same,0", "tehn,then,1", "'',abc,3", "turn,tune,2"})
+  void lettersApart(String a, String b, int apart) {
+    assertThat(Quote.distance(a, b)).isEqualTo(apart);
+  }
+
+  @Test
+  void onlyANearWordIsSuggested() {
+    assertThat(Quote.meant("rereed", List.of("retune", "reread"))).contains("\"reread\"");
+    assertThat(Quote.meant("banjo", List.of("retune", "reread"))).isEmpty();
+  }
+
+  @Test
+  void placesCountCharactersNotBytes() throws Unreadable {
+    Source source = Source.of("a", Readings.utf8("\uFEFFü🎸x\r\ny\rz"));
+    assertThat(source.mark(2)).isEqualTo(new Mark("a", 1, 3));
+    assertThat(source.mark(4)).isEqualTo(new Mark("a", 2, 1));
+    assertThat(source.mark(6)).isEqualTo(new Mark("a", 3, 1));
+    assertThat(source.text()).isEqualTo("ü🎸x\ny\nz");
+  }
+
+  @Test
+  void aCutCharacterAtTheEndIsNoUtf8() {
+    byte[] cut = {'a', ':', ' ', (byte) 0xC3};
+    Unreadable no = assertThrows(Unreadable.class, () -> Source.of("a", cut));
+    assertThat(no).hasMessageThat().startsWith("a:1:4: the byte 0xC3 does not belong");
+  }
+}

@@ -1,0 +1,98 @@
+package quarterturn.procedure;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import quarterturn.craft.Prior;
+import quarterturn.craft.Window;
+import quarterturn.unit.Turn;
+
+/** Kinds, hazards and limits as they are read. */
+class LibraryFilesTest {
+  static final String KINDS =
+      """
+      kinds:
+        - kind: invented-bass
+          name: An invented bass
+          scale: 34 in
+          strings: [E1, A1, D2, G2]
+          frets: 20
+          joint-fret: 17
+          read-at: 8
+          rod: bass
+          relief:
+            light: {window: 0.15..0.30 mm, source: invented}
+            medium: {window: 12..18 thou, source: invented}
+            hard: {window: "0.35..0.50 mm", source: invented}
+      """;
+
+  static final String HAZARDS =
+      """
+      hazards:
+        - hazard: string-break
+          word: WARNING
+          harm: A string can break.
+          avoid: Wear eye protection.
+        - hazard: key-slips
+          word: NOTICE
+          harm: The key can slip.
+          avoid: Seat it to full depth.
+      """;
+
+  @Test
+  void aKind() throws Unreadable {
+    Map<String, Kind> kinds = KindsReader.read("kinds.yaml", Readings.utf8(KINDS));
+    assertThat(kinds.keySet()).containsExactly("invented-bass");
+    Kind kind = kinds.values().iterator().next();
+    // Inches to millimetres by definition: 25.4.
+    assertThat(kind.scale().mm()).isWithin(1e-9).of(863.6);
+    assertThat(kind.strings()).containsExactly("E1", "A1", "D2", "G2").inOrder();
+    assertThat(List.of(kind.frets(), kind.jointFret(), kind.readAt()))
+        .containsExactly(20, 17, 8)
+        .inOrder();
+    assertThat(kind.prior()).isEqualTo(Prior.BASS);
+    assertThat(kind.target(Style.LIGHT))
+        .isEqualTo(new Kind.Target(new Window(0.15, 0.30), "invented"));
+    assertThat(kind.target(Style.MEDIUM).window().lowMm()).isWithin(1e-9).of(0.3048);
+    assertThat(kind.target(Style.MEDIUM).window().highMm()).isWithin(1e-9).of(0.4572);
+    assertThat(kind.target(Style.HARD).window()).isEqualTo(new Window(0.35, 0.50));
+  }
+
+  @Test
+  void hazardsKeepTheirOrder() throws Unreadable {
+    Map<String, Hazard> hazards = HazardsReader.read("hazards.yaml", Readings.utf8(HAZARDS));
+    assertThat(hazards.values())
+        .containsExactly(
+            new Hazard(
+                "string-break", Hazard.Word.WARNING, "A string can break.", "Wear eye protection."),
+            new Hazard(
+                "key-slips", Hazard.Word.NOTICE, "The key can slip.", "Seat it to full depth."))
+        .inOrder();
+  }
+
+  /** The values are our policy on common practice, no source. */
+  @Test
+  void theLimitsThatComeWithTheProgram() throws Unreadable {
+    Limits limits = LimitsReader.read("limits.yaml", Readings.bytes("/safety/limits.yaml"));
+    assertThat(limits)
+        .isEqualTo(
+            new Limits(
+                Turn.QUARTER,
+                Turn.EIGHTH,
+                new Turn(0.5),
+                24,
+                new Turn(1),
+                2,
+                4,
+                2,
+                5,
+                60,
+                Set.of(Feel.JAMMED, Feel.NOISE, Feel.SLIPPED),
+                Set.of(Fact.ROD_IDENTIFIED, Fact.KEY_FITS),
+                Set.of(Fact.DETUNED),
+                List.of("tool-slip", "rod-force", "wrong-key")));
+  }
+}

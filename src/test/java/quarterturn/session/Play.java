@@ -1,0 +1,166 @@
+package quarterturn.session;
+
+import java.io.IOException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.ResponseAdvisor;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Shelf;
+import quarterturn.procedure.Style;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.BracketParser;
+import quarterturn.unit.Turn;
+
+/** A session in memory, played by a test step by step on a clock of its own. */
+final class Play {
+  static final Instant NOON = Instant.parse("2027-03-01T12:00:00Z");
+
+  final List<Event> events = new ArrayList<>();
+  final Engine engine;
+  LiveBench bench;
+
+  private Play(Library library, Event.Started started) throws IOException {
+    engine = new Engine(library, new ResponseAdvisor());
+    bench = LiveBench.start(engine, events::add, "test", started, fixed());
+  }
+
+  static Library relief() {
+    try {
+      return new Shelf(null).load("relief");
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  static Play beginner(String kind) throws IOException {
+    return of(relief(), Role.BEGINNER, kind, Style.MEDIUM);
+  }
+
+  static Play technician(String kind) throws IOException {
+    return of(relief(), Role.TECHNICIAN, kind, Style.MEDIUM);
+  }
+
+  static Play of(Library library, Role role, @Nullable String kind, @Nullable Style style)
+      throws IOException {
+    return of(library, role, kind, style, List.of());
+  }
+
+  static Play of(
+      Library library,
+      Role role,
+      @Nullable String kind,
+      @Nullable Style style,
+      List<Event.Past> past)
+      throws IOException {
+    String procedure = library.main().id();
+    return new Play(
+        library,
+        new Event.Started(NOON, procedure, 1, "digest", role, null, kind, style, null, past));
+  }
+
+  private static Clock fixed() {
+    return Clock.fixed(NOON, ZoneOffset.UTC);
+  }
+
+  Prompt prompt() {
+    return bench.prompt();
+  }
+
+  String step() {
+    return bench.prompt().said().step();
+  }
+
+  State state() {
+    return engine.replay(events);
+  }
+
+  /** As after a crash: everything is forgotten but the events. */
+  Play resumeAfter(Duration gone) throws IOException {
+    Instant now = bench.now().plus(gone);
+    bench =
+        LiveBench.resume(
+            engine, events::add, "test", List.copyOf(events), Clock.fixed(now, ZoneOffset.UTC));
+    return this;
+  }
+
+  Play give(Answer answer) {
+    try {
+      bench.answer(answer);
+    } catch (Refused | IOException e) {
+      throw new AssertionError("at " + step() + ": " + answer + " was refused: " + e.getMessage());
+    }
+    return this;
+  }
+
+  Play ok() {
+    return give(new Answer.Confirmed());
+  }
+
+  Play choose(String option) {
+    return give(new Answer.Chose(option));
+  }
+
+  Play read(String typed) {
+    return give(new Answer.Measured(BracketParser.parse(typed, 0.05)));
+  }
+
+  Play read(Bracket bracket) {
+    return give(new Answer.Measured(bracket));
+  }
+
+  Play turned(Feel feel) {
+    return give(new Answer.Turned(((Prompt.TurnRod) prompt()).turn(), feel));
+  }
+
+  Play turned(double turns, Feel feel) {
+    return give(new Answer.Turned(new Turn(turns), feel));
+  }
+
+  Play waited() {
+    if (!(prompt() instanceof Prompt.Wait wait)) {
+      throw new AssertionError("not a wait: " + prompt());
+    }
+    try {
+      bench.setClock(wait.until().isAfter(bench.now()) ? wait.until() : bench.now());
+    } catch (Refused e) {
+      throw new AssertionError(e);
+    }
+    return give(new Answer.Waited(null));
+  }
+
+  /** Confirms, accepts and waits with the ordinary answer, up to a step. */
+  Play to(String step) {
+    for (int i = 0; i < 200 && !step().equals(step); i++) {
+      ordinary();
+    }
+    while (prompt() instanceof Prompt.Caution) {
+      ok();
+    }
+    if (!step().equals(step)) {
+      throw new AssertionError("never came to " + step + ", but to " + step());
+    }
+    return this;
+  }
+
+  /** The ordinary answer, where there is one that needs no reading. */
+  Play ordinary() {
+    Prompt prompt = prompt();
+    if (prompt instanceof Prompt.Tell || prompt instanceof Prompt.Caution) {
+      return ok();
+    } else if (prompt instanceof Prompt.Choose choose) {
+      return choose(choose.options().get(0).id());
+    } else if (prompt instanceof Prompt.Wait) {
+      return waited();
+    } else if (prompt instanceof Prompt.Measure measure && !measure.quantity().bracket()) {
+      return give(new Answer.Value(50));
+    }
+    throw new AssertionError("no ordinary answer at " + step() + " to " + prompt);
+  }
+}
