@@ -20,8 +20,8 @@ final class Flow {
   /**
    * The lines.
    *
-   * @param brief whether a hazard that was accepted before is only named; the key for the reason
-   *     shows it in full
+   * @param brief whether room is short: a hazard that was accepted before is only named (the key
+   *     for the reason shows it in full), and paragraphs stand close
    */
   static List<Line> of(Model model, int width, boolean brief) {
     Prompt prompt = model.prompt();
@@ -41,7 +41,7 @@ final class Flow {
     for (String note : said.notes()) {
       out.addAll(Line.wrapped(NOTE, Ink.PLAIN, note, Ink.PLAIN, width));
     }
-    for (Hazard hazard : said.hazards()) {
+    for (Hazard hazard : Warning.worstFirst(said.hazards())) {
       String text = brief ? hazard.id().replace('-', ' ') + " (w)" : hazard.avoid();
       out.addAll(Line.wrapped(" " + hazard.word() + " ", Ink.SIGNAL, text, Ink.PLAIN, width));
     }
@@ -52,7 +52,8 @@ final class Flow {
       out.addAll(0, ending(prompt, width));
       out.addAll(account(model.overview(), width));
     } else {
-      out.addAll(Line.wrapped(DO, Ink.STRONG, said.text(), Ink.PLAIN, width));
+      String text = brief ? said.text() : said.text().replace("\n", "\n\n");
+      out.addAll(Line.wrapped(DO, Ink.STRONG, text, Ink.PLAIN, width));
     }
     return out;
   }
