@@ -1,8 +1,10 @@
 package quarterturn.screen;
 
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.session.Prompt;
 
 /**
  * The step itself: its text, its picture, what to answer with, and a line for hints. The text comes
@@ -19,7 +21,8 @@ final class Body {
   private final List<Line> text;
   private final int textRows;
   private final Canvas controls;
-  private final @Nullable Canvas picture;
+  private final @Nullable Canvas beside;
+  private final @Nullable Canvas below;
 
   /** Divides the room. */
   Body(Model model, ZoneId zone, int width, int rows) {
@@ -27,20 +30,42 @@ final class Body {
     this.width = width;
     this.rows = rows;
     int inner = width - 4;
-    text = Flow.of(model, Math.min(inner, WIDEST_TEXT));
     // A blank row above the text, one between the text and the rest, and one for the hint. A longer
     // hint covers what is above it for a moment, so that nothing jumps.
     int room = rows - 3;
-    int least = Math.min(LEAST_TEXT, text.size());
+    beside = TurnColumn.of(model, inner, room - 1);
+    int column = beside == null ? inner : inner - beside.width() - 2;
+    int wide = Math.min(column, WIDEST_TEXT);
+    List<Line> full = text(wide, false);
+    List<Line> brief = text(wide, true);
+    int least = Math.min(LEAST_TEXT, full.size());
     controls = Controls.of(model, zone, Math.min(inner, WIDEST_TEXT), room - least);
-    textRows = Math.min(text.size(), room - controls.height());
-    int left = room - controls.height() - textRows - 1;
-    picture = left < LEAST_PICTURE ? null : Pictures.of(model, inner, left);
+    int most = room - controls.height();
+    Canvas withFull = picture(inner, most - full.size() - 1);
+    Canvas withBrief = picture(inner, most - brief.size() - 1);
+    // Hazards that were accepted before are only named where that makes room for the step itself.
+    boolean shorten = full.size() > most || (withFull == null && withBrief != null);
+    text = shorten ? brief : full;
+    below = shorten ? withBrief : withFull;
+    textRows = Math.min(text.size(), most);
+  }
+
+  private List<Line> text(int column, boolean brief) {
+    List<Line> out = new ArrayList<>(Flow.of(model, column, brief));
+    if (beside != null && model.prompt() instanceof Prompt.TurnRod turn) {
+      out.add(Line.BLANK);
+      out.addAll(DialPicture.facts(turn, column));
+    }
+    return out;
+  }
+
+  private @Nullable Canvas picture(int inner, int left) {
+    return beside != null || left < LEAST_PICTURE ? null : Pictures.of(model, inner, left);
   }
 
   /** Whether there is a picture that found no room. */
   boolean hidesPicture() {
-    return picture == null && Pictures.of(model, 2 * width, 2 * rows) != null;
+    return beside == null && below == null && Pictures.of(model, 2 * width, 2 * rows) != null;
   }
 
   /** How far the text can be scrolled. */
@@ -50,11 +75,15 @@ final class Body {
 
   Canvas draw() {
     Canvas canvas = new Canvas(width, rows);
-    drawText(canvas);
     int at = 1 + textRows + 1;
-    if (picture != null) {
-      canvas.paste(2, at, picture);
-      at += picture.height() + 1;
+    if (beside != null) {
+      canvas.paste(2, 1, beside);
+      at = 1 + Math.max(textRows, beside.height()) + 1;
+    }
+    drawText(canvas, beside == null ? 2 : 2 + beside.width() + 2);
+    if (below != null) {
+      canvas.paste(2, at, below);
+      at += below.height() + 1;
     }
     canvas.paste(2, at, controls);
     history(canvas, at + controls.height() + 2, rows - 1);
@@ -83,9 +112,9 @@ final class Body {
     }
   }
 
-  private void drawText(Canvas canvas) {
+  private void drawText(Canvas canvas, int column) {
     int from = Math.min(model.scroll(), mostScroll());
-    Line.draw(canvas, 2, 1, text, from, textRows);
+    Line.draw(canvas, column, 1, text, from, textRows);
     int below = text.size() - from - textRows;
     if (below > 0) {
       mark(canvas, textRows + 1, "▼ PgDn, " + below + " more");

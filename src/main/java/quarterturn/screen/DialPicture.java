@@ -83,17 +83,28 @@ final class DialPicture {
   }
 
   private static List<Line> words(Prompt.TurnRod turn, @Nullable String rodPlace, int width) {
-    String way = turn.turn().turns() > 0 ? "clockwise" : "anticlockwise";
-    String degrees = Decimals.print(turn.turn().size().degrees(), 1).replace(".0", "");
     List<Line> out = new ArrayList<>();
-    String what = " " + turn.direction().toUpperCase(Locale.ROOT) + "  " + turn.turn() + " ";
-    out.add(new Line(what, Ink.NOW, 0, "", Ink.PLAIN));
-    out.addAll(
-        Line.wrapped(degrees + " degrees " + way + ", seen facing the end of the rod nut", width));
+    String what = turn.direction().toUpperCase(Locale.ROOT) + "  " + turn.turn();
+    out.add(new Line(" " + what + " ", Ink.NOW, 0, "", Ink.PLAIN));
+    out.addAll(Line.wrapped(angle(turn) + ", seen facing the end of the rod nut", width));
     if (rodPlace != null) {
       out.addAll(Line.wrapped("Rod nut: " + rodPlace.replace('-', ' '), width));
     }
-    out.addAll(Line.wrapped("Never more than " + turn.limit() + " before the next reading", width));
+    out.addAll(facts(turn, width));
+    return out;
+  }
+
+  /** "45 degrees clockwise". */
+  static String angle(Prompt.TurnRod turn) {
+    String way = turn.turn().turns() > 0 ? "clockwise" : "anticlockwise";
+    String degrees = Decimals.print(turn.turn().size().degrees(), 1).replace(".0", "");
+    return degrees + " degrees " + way;
+  }
+
+  /** The limit, and what to expect of the next reading. */
+  static List<Line> facts(Prompt.TurnRod turn, int width) {
+    List<Line> out = new ArrayList<>();
+    out.addAll(Line.wrapped("Limit: " + turn.limit() + " between two readings", width));
     Prompt.Expected expected = turn.expected();
     if (expected != null) {
       out.addAll(Line.wrapped("Then expect " + range(expected), width));

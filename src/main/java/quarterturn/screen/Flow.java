@@ -17,7 +17,13 @@ final class Flow {
 
   private Flow() {}
 
-  static List<Line> of(Model model, int width) {
+  /**
+   * The lines.
+   *
+   * @param brief whether room is short: a hazard that was accepted before is only named (the key
+   *     for the reason shows it in full), and paragraphs stand close
+   */
+  static List<Line> of(Model model, int width, boolean brief) {
     Prompt prompt = model.prompt();
     List<Line> out = new ArrayList<>();
     if (model.draft() instanceof Draft.Feeling) {
@@ -35,9 +41,9 @@ final class Flow {
     for (String note : said.notes()) {
       out.addAll(Line.wrapped(NOTE, Ink.PLAIN, note, Ink.PLAIN, width));
     }
-    for (Hazard hazard : said.hazards()) {
-      out.addAll(
-          Line.wrapped(" " + hazard.word() + " ", Ink.SIGNAL, hazard.avoid(), Ink.PLAIN, width));
+    for (Hazard hazard : Warning.worstFirst(said.hazards())) {
+      String text = brief ? hazard.id().replace('-', ' ') + " (w)" : hazard.avoid();
+      out.addAll(Line.wrapped(" " + hazard.word() + " ", Ink.SIGNAL, text, Ink.PLAIN, width));
     }
     if (!out.isEmpty()) {
       out.add(Line.BLANK);
@@ -46,7 +52,8 @@ final class Flow {
       out.addAll(0, ending(prompt, width));
       out.addAll(account(model.overview(), width));
     } else {
-      out.addAll(Line.wrapped(DO, Ink.STRONG, said.text(), Ink.PLAIN, width));
+      String text = brief ? said.text() : said.text().replace("\n", "\n\n");
+      out.addAll(Line.wrapped(DO, Ink.STRONG, text, Ink.PLAIN, width));
     }
     return out;
   }

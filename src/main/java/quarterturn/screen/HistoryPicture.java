@@ -16,7 +16,7 @@ final class HistoryPicture {
   private static final double STEP_MM = 0.05;
   private static final int MOST = 24;
   private static final int AXIS = 6;
-  private static final int CELL = 12;
+  private static final int CELL = 13;
 
   private HistoryPicture() {}
 

@@ -82,7 +82,7 @@ final class Page {
     String why = model.prompt().said().why();
     List<Line> out = new ArrayList<>();
     out.addAll(Line.wrapped(why == null ? "This step gives no reason." : why, width));
-    for (Hazard hazard : model.prompt().said().hazards()) {
+    for (Hazard hazard : Warning.worstFirst(model.prompt().said().hazards())) {
       out.add(Line.BLANK);
       out.addAll(Warning.plain(hazard, width));
     }

@@ -7,6 +7,7 @@ import com.googlecode.lanterna.TextColor;
 import com.googlecode.lanterna.screen.Screen;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import java.io.IOException;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -14,7 +15,7 @@ import java.util.Map;
 final class Painter {
   private final TerminalScreen screen;
   private final boolean colour;
-  private final Map<Integer, TextCharacter[]> known = new HashMap<>();
+  private final Map<Ink, Map<Integer, TextCharacter>> known = new EnumMap<>(Ink.class);
 
   Painter(BridgeTerminal terminal, boolean colour) throws IOException {
     this.screen = new TerminalScreen(terminal);
@@ -43,12 +44,9 @@ final class Painter {
   }
 
   private TextCharacter character(int codePoint, Ink ink) {
-    TextCharacter[] inInks =
-        known.computeIfAbsent(codePoint, c -> new TextCharacter[Ink.values().length]);
-    if (inInks[ink.ordinal()] == null) {
-      inInks[ink.ordinal()] = made(Character.toString(codePoint), ink);
-    }
-    return inInks[ink.ordinal()];
+    return known
+        .computeIfAbsent(ink, i -> new HashMap<>())
+        .computeIfAbsent(codePoint, c -> made(Character.toString(c), ink));
   }
 
   private TextCharacter made(String text, Ink ink) {

@@ -9,6 +9,7 @@ import org.jline.terminal.impl.PosixSysTerminal;
 import org.jline.terminal.impl.jni.JniNativePty;
 import org.jline.terminal.impl.jni.JniTerminalProvider;
 import org.jline.terminal.spi.SystemStream;
+import org.jline.utils.InfoCmp;
 
 /** Opens the terminal the program was started in. */
 public final class SystemTerminal {
@@ -38,6 +39,8 @@ public final class SystemTerminal {
   }
 
   private static Terminal posix(JniTerminalProvider provider) throws IOException {
+    // Else JLine starts infocmp to ask, even for a type whose answer it carries with it.
+    InfoCmp.setLoadedInfoCmp(TYPE, InfoCmp.getDefaultInfoCmp(TYPE));
     JniNativePty pty = (JniNativePty) provider.current(SystemStream.Output);
     return new PosixSysTerminal(
         "quarterturn", TYPE, new SteadyPty(pty), charset(), true, SignalHandler.SIG_DFL);

@@ -1,5 +1,6 @@
 package quarterturn.screen;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Feel;
 import quarterturn.session.Answer;
@@ -62,7 +63,8 @@ final class Turns {
 
   private static Next amount(Model model, Prompt.TurnRod turn, Draft.Amount amount, Key key) {
     if (key == Key.Named.ESC) {
-      return Next.show(model.with(new Draft.Feeling(amount.feel().ordinal())));
+      return Next.show(
+          model.with(new Draft.Feeling(List.of(Feel.values()).indexOf(amount.feel()))));
     }
     if (key == Key.Named.TAB || key == Key.Named.BACK_TAB) {
       return Next.show(

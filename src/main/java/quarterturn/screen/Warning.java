@@ -1,12 +1,18 @@
 package quarterturn.screen;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import quarterturn.procedure.Hazard;
 
 /** A hazard in full: the signal word first, then the harm, then how to avoid it. */
 final class Warning {
   private Warning() {}
+
+  /** As the standard orders them: danger before warning before caution before notice. */
+  static List<Hazard> worstFirst(List<Hazard> hazards) {
+    return hazards.stream().sorted(Comparator.comparing(Hazard::word)).toList();
+  }
 
   /** In a frame; the word stands in its upper edge, so that it is read before anything else. */
   static List<Line> lines(Hazard hazard, int width) {

@@ -19,7 +19,7 @@ final class Wrap {
   private static void paragraph(String text, int width, List<String> out) {
     StringBuilder line = new StringBuilder();
     int used = 0;
-    for (String word : text.split(" +")) {
+    for (String word : text.split(" +", -1)) {
       int wide = Canvas.cells(word);
       if (used > 0 && used + 1 + wide > width) {
         out.add(line.toString());

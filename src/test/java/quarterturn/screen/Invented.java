@@ -59,10 +59,24 @@ final class Invented {
 
   static final Hazard FORCE =
       new Hazard(
-          "force",
+          "rod-force",
           Hazard.Word.NOTICE,
           "A forced rod nut can strip its thread.",
           "Turn with the force of two fingers and stop at any noise.");
+
+  static final Hazard SLIP =
+      new Hazard(
+          "tool-slip",
+          Hazard.Word.CAUTION,
+          "A key that slips can be driven into the other hand.",
+          "Seat the key fully, turn it away from your body, and keep the free hand out of its line.");
+
+  static final Hazard KEY_SIZE =
+      new Hazard(
+          "wrong-key",
+          Hazard.Word.NOTICE,
+          "A key that is a little too small rounds the socket of the rod nut.",
+          "Use a sharp-edged key that goes in to full depth and does not rock. No fit, no turn.");
 
   private static final String WHY =
       "Held at both ends the string is a straight line, and the gap in the middle is the bow of the"
@@ -194,9 +208,10 @@ final class Invented {
           said(
               "turn",
               "Look along the neck at the end of the rod nut. Steady the neck with your other hand."
-                  + " Now loosen the rod nut by 1/8 turn, slowly, with two fingers.",
+                  + " Now loosen the rod nut by 1/8 turn: anticlockwise, facing it,"
+                  + " slowly, with two fingers. Listen, and stop if it resists sharply.",
               Picture.DIAL,
-              List.of(FORCE)),
+              List.of(SLIP, FORCE, KEY_SIZE)),
           new Turn(-0.125),
           Turn.QUARTER,
           new Prompt.Expected(0.65, 0.75),

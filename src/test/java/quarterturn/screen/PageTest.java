@@ -187,6 +187,26 @@ class PageTest {
     assertThat(text.indexOf("Tune every string")).isGreaterThan(text.indexOf("To avoid it"));
   }
 
+  /** ANSI Z535.6 ranks danger above warning above caution; notice is not about injury. */
+  @Test
+  void theWorstHazardIsNamedFirst() {
+    Said said =
+        Invented.said("turn", "Turn.", null, List.of(Invented.FORCE, Invented.SLIP, Invented.WHIP));
+    String text = Page.draw(model(new Prompt.Tell(said), 4, 3), ZoneOffset.UTC, 80, 24).text();
+    assertThat(text.indexOf("WARNING")).isLessThan(text.indexOf("CAUTION"));
+    assertThat(text.indexOf("CAUTION")).isLessThan(text.indexOf("NOTICE"));
+    assertThat(text.indexOf("NOTICE")).isLessThan(text.indexOf("Turn."));
+  }
+
+  @Test
+  void theDialIsSeenAtEightyByTwentyFourWhateverTheStepSays() {
+    String text = Page.draw(model(Invented.LOOSEN, 4, 2), ZoneOffset.UTC, 80, 24).text();
+    assertThat(text).contains("▼ start");
+    assertThat(text).contains("45 degrees anticlockwise");
+    assertThat(text).contains("stop if it resists sharply");
+    assertThat(text).contains("Limit: 1/4 turn");
+  }
+
   @Test
   void noControlCharacterIsDrawn() {
     String evil = "A\u001b[2J\u0007\u009b31m\u202eB\tC";

@@ -94,7 +94,7 @@ class ScreenFaceIT {
       screen.keys(ESC).waitUntilGone("would be left");
       screen.keys("q").waitFor("would be left").keys("y");
       assertThat(screen.exitStatus()).isEqualTo(0);
-      assertThat(screen.text()).contains("quarterturn resume 2026-03-02-practice");
+      assertThat(screen.sent()).contains("resume 2026-03-02-practice");
       assertThat(timesLeft()).isEqualTo(1);
     }
   }
@@ -185,15 +185,25 @@ class ScreenFaceIT {
     }
   }
 
+  /** Every tool that could be asked about a terminal notes here that it was. */
   @Test
   void startsNoOtherProcess() throws Exception {
-    try (PtyScreen screen =
-        PtyScreen.start(80, 24, Map.of("TERM", "a-terminal-nobody-knows"), command())) {
+    Path tools = Files.createDirectory(folder.resolve("tools"));
+    Path started = folder.resolve("started");
+    for (String tool : List.of("infocmp", "stty", "tput", "tty", "sh", "kill", "resize")) {
+      Path script = tools.resolve(tool);
+      Files.writeString(script, "#!/bin/sh\necho " + tool + " >> '" + started + "'\n");
+      assertThat(script.toFile().setExecutable(true)).isTrue();
+    }
+    Map<String, String> environment =
+        Map.of("TERM", "a-terminal-nobody-knows", "PATH", tools.toString());
+    try (PtyScreen screen = PtyScreen.start(80, 24, environment, command())) {
       screen.waitFor("WARNING");
       assertThat(screen.handle().descendants().toList()).isEmpty();
       screen.keys(CTRL_C);
       assertThat(screen.exitStatus()).isEqualTo(130);
     }
+    assertThat(Files.exists(started)).isFalse();
   }
 
   @Test
