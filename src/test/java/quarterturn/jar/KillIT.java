@@ -4,7 +4,10 @@ import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -12,6 +15,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -124,5 +129,63 @@ class KillIT {
   void aBackBowedNeckSurvivesEveryKill() throws Exception {
     int kills = survive(-0.20, 20270302, 1);
     assertWithMessage("kills").that(kills).isAtLeast(12);
+  }
+
+  @Test
+  void afterAKillDaysAgoTheStringsAreTunedBeforeTheReading() throws Exception {
+    Bench bench = new Bench(folder, Instant.now().minus(Duration.ofDays(9)));
+    Neck neck = Neck.of(0.72, 0.2);
+    try (JarProcess jar = bench.start()) {
+      bench.playTo(jar, neck, "seat");
+      jar.kill();
+    }
+    try (JarProcess jar = bench.resume(bench.session())) {
+      List<JsonNode> back = bench.playTo(jar, neck, "turn-rod");
+      assertThat(back.get(0).path("text").textValue()).contains("9 days");
+      assertThat(back.stream().map(p -> p.path("step").textValue()))
+          .containsAtLeast("welcome-back", "tune-again", "settle-again", "confirm", "turn-rod")
+          .inOrder();
+    }
+    Promises.kept(bench.events());
+  }
+
+  @Test
+  void aTurnNobodyIsSureOfIsCountedAndTheSessionGoesOn() throws Exception {
+    Bench bench = new Bench(folder, Instant.now());
+    Neck neck = Neck.of(0.72, 0.2);
+    try (JarProcess jar = bench.start()) {
+      List<JsonNode> prompts = bench.playTo(jar, neck, "turn-rod");
+      neck.turn(prompts.get(prompts.size() - 1));
+      jar.kill();
+    }
+    try (JarProcess jar = bench.resume(bench.session())) {
+      List<JsonNode> back = bench.playTo(jar, neck, "was-turn-made");
+      JsonNode asked = back.get(back.size() - 1);
+      assertThat(asked.path("text").textValue()).contains("tighten the rod 1/8 turn");
+      ObjectNode unsure = JsonNodeFactory.instance.objectNode().put("answer", "unsure");
+      jar.send(bench.timed(unsure, asked));
+      List<JsonNode> rest = bench.playOut(jar, neck);
+      assertThat(rest.get(rest.size() - 1).path("outcome").textValue()).isEqualTo("in-window");
+    }
+    Promises.kept(bench.events());
+    assertThat(Promises.turns(bench.events())).isEqualTo(neck.turns());
+  }
+
+  @Test
+  void killedWhileItStartsLeavesNothingThatIsInTheWay() throws Exception {
+    Random random = new Random(20270303);
+    Bench bench = new Bench(folder, Instant.now());
+    for (int i = 0; i < 4; i++) {
+      try (JarProcess jar = bench.start()) {
+        LockSupport.parkNanos(random.nextLong(TimeUnit.MILLISECONDS.toNanos(900)));
+        jar.kill();
+      }
+    }
+    JarProcess.Ran list = bench.run("log", "list");
+    assertThat(list.status()).isEqualTo(0);
+    assertThat(list.err()).isEmpty();
+    try (JarProcess jar = bench.start()) {
+      assertThat(Bench.is(jar.prompt(), "welcome")).isTrue();
+    }
   }
 }
