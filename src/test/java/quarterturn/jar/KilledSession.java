@@ -39,6 +39,10 @@ final class KilledSession {
   private final Map<Integer, Moment> plan;
   private final Random random;
   private final List<Sent> sent = new ArrayList<>();
+
+  /** What happened, for the message of a failure. */
+  private final List<String> trace = new ArrayList<>();
+
   private final Set<String> answered = new HashSet<>();
   private JarProcess jar;
   private int at;
@@ -107,8 +111,12 @@ final class KilledSession {
   /** Holds a prompt against the course. */
   private void look(JsonNode prompt) {
     Place here = Place.of(prompt);
-    if (wayBack && here.equals(course.get(at))) {
+    trace.add(here.kind() + " " + here.step());
+    if (here.equals(course.get(at))) {
       wayBack = false;
+    } else if (kills > 0 && readAgain == 0 && WAY_BACK.contains(here.step())) {
+      // After a break between the first readings the way back comes as late as before the turn.
+      wayBack = true;
     }
     if (wayBack) {
       assertWithMessage("on the way back to %s", course.get(at))
@@ -117,7 +125,7 @@ final class KilledSession {
       readAgain += here.kind().equals("measure") ? 1 : 0;
       assertWithMessage("readings taken again").that(readAgain).isAtMost(1);
     } else {
-      assertThat(here).isEqualTo(course.get(at));
+      assertWithMessage("after %s", trace).that(here).isEqualTo(course.get(at));
     }
     assertWithMessage("asked a second time").that(answered).doesNotContain(identity(prompt));
   }
@@ -154,6 +162,7 @@ final class KilledSession {
         LockSupport.parkNanos(random.nextLong(TimeUnit.MILLISECONDS.toNanos(8)));
       }
     }
+    trace.add("killed: " + moment);
     kill();
     if (moment == Moment.STARTING) {
       jar = bench.resume(bench.session());
