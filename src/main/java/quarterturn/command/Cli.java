@@ -51,18 +51,32 @@ public final class Cli implements Callable<Integer> {
   public static int run(Clock clock, String... args) {
     CommandLine line = new CommandLine(new Cli(clock), new Making(clock));
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setParameterExceptionHandler((e, typed) -> mistyped(e));
     line.setExecutionExceptionHandler((e, commands, parsed) -> failed(e, commands));
     return line.execute(args);
   }
 
-  private static int failed(Exception e, CommandLine commands) throws Exception {
+  /** One line on what is wrong, and where the rest is explained. */
+  private static int mistyped(CommandLine.ParameterException e) {
+    CommandLine commands = e.getCommandLine();
+    String help = commands.getCommandSpec().qualifiedName() + " --help";
+    commands.getErr().println("quarterturn: " + Complaint.of(e) + " (see: " + help + ")");
+    return USAGE;
+  }
+
+  private static int failed(Exception e, CommandLine commands) {
     boolean forTheUser =
         e instanceof IOException
             || e instanceof Unreadable
             || e instanceof NotUnderstood
             || e instanceof Astray;
     if (!forTheUser) {
-      throw e;
+      // Left to itself it would end with 1, which tells of an instrument handed over.
+      commands
+          .getErr()
+          .println("quarterturn: stopped by a fault of its own; what was answered is kept");
+      e.printStackTrace(commands.getErr());
+      return USAGE;
     }
     commands.getErr().println("quarterturn: " + Complaint.of(e));
     return USAGE;

@@ -14,7 +14,10 @@ final class Complaint {
     if (e instanceof FileSystemException file) {
       String reason = file.getReason();
       if (reason != null && !reason.isEmpty()) {
-        return clean(reason);
+        String where = file.getFile();
+        return where == null || reason.contains(where)
+            ? clean(reason)
+            : clean(where + ": " + reason);
       }
       if (e instanceof NoSuchFileException) {
         return "there is no file " + clean(file.getFile());

@@ -129,8 +129,13 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
     return open.get(0).name();
   }
 
-  /** Sessions that have not ended, the newest first. */
+  /**
+   * Sessions that have not ended, the newest first. One that was broken off before its start was on
+   * record holds nothing to go on with.
+   */
   List<Store.Glance> unfinished() throws IOException {
-    return store.sessions().stream().filter(g -> g.ended() == null && !g.damaged()).toList();
+    return store.sessions().stream()
+        .filter(g -> g.started() != null && g.ended() == null && !g.damaged())
+        .toList();
   }
 }

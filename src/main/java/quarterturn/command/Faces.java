@@ -55,13 +55,16 @@ record Faces(Kind kind, boolean coloured) {
           yield typed(typing, opened);
         }
       }
-      case SCRIPT -> {
-        if (opened.notice() != null) {
-          System.err.println("quarterturn: " + opened.notice());
-        }
-        yield ScriptFace.run(opened.bench(), System.in, System.out);
-      }
+      case SCRIPT -> script(opened);
     };
+  }
+
+  private static int script(Desk.Opened opened) {
+    if (opened.notice() != null) {
+      // Standard output is for prompts alone.
+      System.err.println("quarterturn: " + opened.notice());
+    }
+    return ScriptFace.run(opened.bench(), System.in, System.out);
   }
 
   private int onScreen(Terminal terminal, Desk.Opened opened)

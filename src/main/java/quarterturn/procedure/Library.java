@@ -1,5 +1,7 @@
 package quarterturn.procedure;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Everything the engine reads: procedures, the one asked for first, kinds, hazards and limits. */
@@ -9,9 +11,9 @@ public record Library(
     Map<String, Hazard> hazards,
     Limits limits) {
   public Library {
-    procedures = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(procedures));
-    kinds = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(kinds));
-    hazards = Map.copyOf(hazards);
+    procedures = Collections.unmodifiableMap(new LinkedHashMap<>(procedures));
+    kinds = Collections.unmodifiableMap(new LinkedHashMap<>(kinds));
+    hazards = Collections.unmodifiableMap(new LinkedHashMap<>(hazards));
   }
 
   /** The procedure that was asked for; the others are those it calls. */

@@ -3,6 +3,7 @@ package quarterturn.session;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -168,13 +169,16 @@ final class Prompter {
     throw new IllegalStateException("a step that asks nothing can't be the present one: " + step);
   }
 
-  /** The step's hazards, and for a rod turn those that the limits put before every one. */
+  /** The step's hazards, and for a rod turn those the limits put before every one; worst first. */
   private List<Hazard> hazards(Step step) {
     Set<String> ids = new LinkedHashSet<>(step.words().hazards());
     if (step instanceof Step.TurnRod) {
       ids.addAll(library.limits().turnHazards());
     }
-    return library.hazards().values().stream().filter(h -> ids.contains(h.id())).toList();
+    return library.hazards().values().stream()
+        .filter(hazard -> ids.contains(hazard.id()))
+        .sorted(Comparator.comparing(Hazard::word))
+        .toList();
   }
 
   private Guard.Ruling rule(State state, Step.TurnRod turn, Instant now) {

@@ -1,0 +1,157 @@
+package quarterturn.jar;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import quarterturn.session.Store;
+
+/** The command line of the real jar: what it says, and its exit status. */
+class CommandsIT {
+  @TempDir Path folder;
+  private Bench bench = new Bench(Path.of("."), Instant.EPOCH);
+
+  @BeforeEach
+  void bench() {
+    bench = new Bench(folder, Instant.now());
+  }
+
+  /** One line on standard error that says what is wrong, nothing on standard output, status 2. */
+  private static void refused(JarProcess.Ran ran, String... says) {
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.out()).isEmpty();
+    assertWithMessage("one line").that(ran.err().lines().toList()).hasSize(1);
+    assertThat(ran.err()).startsWith("quarterturn: ");
+    for (String one : says) {
+      assertThat(ran.err()).contains(one);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "start relief --lines --kind banjo, there is no kind banjo",
+    "start nosuch --lines, there is no procedure \"nosuch\"",
+    "start nosuch.yaml --lines, there is no file \"nosuch.yaml\"",
+    "start relief --lines --kind bass-34 --style wild, but was 'wild'",
+    "start relief --lines --instrument nosuch, there is no instrument nosuch",
+    "start relief --lines --plain, mutually exclusive",
+    "resume nosuch --lines, there is no session nosuch",
+    "resume --lines, there is no unfinished session",
+    "log show nosuch, there is no session nosuch",
+    "instrument show nosuch, there is no instrument nosuch",
+    "instrument add my-bass --kind banjo, there is no kind banjo",
+    "instrument add my-bass, Missing required option",
+    "frobnicate, frobnicate"
+  })
+  void wrongUsageIsOneClearLine(String typed, String says) throws Exception {
+    refused(bench.run(typed.split(" ", -1)), says);
+    assertWithMessage("nothing is made for it").that(folder.toFile().list()).isEmpty();
+  }
+
+  @Test
+  void aFolderThatCannotBeWrittenIsNamed() throws Exception {
+    Path file = Files.createFile(folder.resolve("a-file"));
+    refused(JarProcess.run("", "start", "relief", "--lines", "--data", file.toString()), "a-file");
+  }
+
+  @Test
+  void aBadProcedureIsNamedWithItsLine() throws Exception {
+    Path file = Files.writeString(folder.resolve("bad.yaml"), "procedure: x\nrevision: many\n");
+    JarProcess.Ran ran = bench.run("start", file.toString(), "--lines");
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err()).contains("bad.yaml:2:11: ");
+    assertThat(ran.err()).doesNotContain("\tat ");
+  }
+
+  @Test
+  void helpAndVersion() throws Exception {
+    JarProcess.Ran help = JarProcess.run("", "--help");
+    assertThat(help.status()).isEqualTo(0);
+    assertThat(help.err()).isEmpty();
+    assertThat(help.out()).contains("start");
+    assertThat(help.out()).contains("Exit status:");
+    JarProcess.Ran version = JarProcess.run("", "--version");
+    assertThat(version.status()).isEqualTo(0);
+    assertThat(version.out()).matches("quarterturn \\d+\\.\\d+\\.\\d+\\s*");
+  }
+
+  @Test
+  void instrumentsAndSessionsAreListedAndShown() throws Exception {
+    assertThat(bench.run("log", "list").status()).isEqualTo(0);
+    JarProcess.Ran add =
+        bench.run("instrument", "add", "my-bass", "--kind", "bass-34", "--style", "hard");
+    assertThat(add.status()).isEqualTo(0);
+    assertThat(add.out()).contains("Added my-bass.");
+    refused(bench.run("instrument", "add", "my-bass", "--kind", "bass-34"), "already");
+    assertThat(bench.run("instrument", "list").out()).contains("my-bass");
+    JarProcess.Ran shown = bench.run("instrument", "show", "my-bass");
+    assertThat(shown.status()).isEqualTo(0);
+    assertThat(shown.out()).contains("hard");
+
+    JarProcess.Ran begun = bench.run("start", "relief", "--lines", "--instrument", "my-bass");
+    assertThat(begun.status()).isEqualTo(0);
+    JarProcess.Ran list = bench.run("log", "list");
+    assertThat(list.status()).isEqualTo(0);
+    assertThat(list.out()).contains(bench.session());
+    JarProcess.Ran log = bench.run("log", "show", bench.session());
+    assertThat(log.status()).isEqualTo(0);
+    assertThat(log.out()).contains("Began relief as beginner.");
+    assertThat(log.out()).contains("Name:      my-bass");
+  }
+
+  @Test
+  void aSessionThatNeverBeganIsNotInTheWayOfResuming() throws Exception {
+    // What a kill leaves between the first line and the second.
+    Store.at(folder)
+        .create("relief", 1, "digest", LocalDate.of(2027, 3, 1), new Random(1))
+        .journal()
+        .close();
+    String empty = bench.session();
+    refused(bench.run("resume", "--lines"), "there is no unfinished session");
+    refused(bench.run("resume", empty, "--lines"), "holds nothing yet");
+    assertThat(bench.run("log", "list").status()).isEqualTo(0);
+    bench.run("start", "relief", "--lines", "--kind", "bass-34");
+    JarProcess.Ran resumed = bench.run("resume", "--lines");
+    assertThat(resumed.status()).isEqualTo(0);
+    assertThat(Bench.is(resumed.json().get(0), "welcome-back")).isTrue();
+  }
+
+  @Test
+  void aLastLineCutShortIsToldOfAndTheRestIsKept() throws Exception {
+    bench.run("start", "relief", "--lines", "--kind", "bass-34", "--style", "medium");
+    Path file = bench.files().get(0);
+    int events = bench.events().size();
+    String text = Files.readString(file);
+    Files.writeString(file, text + text.substring(0, 40));
+    JarProcess.Ran resumed = bench.run("resume", "--lines");
+    assertThat(resumed.status()).isEqualTo(0);
+    assertThat(resumed.err()).contains("was cut short");
+    assertThat(Bench.is(resumed.json().get(0), "welcome-back")).isTrue();
+    assertThat(Files.readString(file)).startsWith(text);
+    assertThat(bench.events()).hasSize(events + 2); // taken up, left
+  }
+
+  @Test
+  void aDamagedSessionCanBeReadButNotGoneOnWith() throws Exception {
+    bench.run("start", "relief", "--lines", "--kind", "bass-34", "--style", "medium");
+    String session = bench.session();
+    Path file = bench.files().get(0);
+    Files.writeString(file, Files.readString(file).replace("rod not turned", "rod is turned!"));
+    refused(bench.run("resume", session, "--lines"), "line 3", "agree with its sum");
+    JarProcess.Ran log = bench.run("log", "show", session);
+    assertThat(log.status()).isEqualTo(0);
+    assertThat(log.out()).contains("Began relief");
+    assertThat(List.of(log.err().split("\n"))).hasSize(1);
+  }
+}
