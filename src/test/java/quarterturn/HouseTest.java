@@ -106,7 +106,7 @@ class HouseTest {
   void craftTouchesNoFileAndNoClock() {
     ArchRuleDefinition.noClasses()
         .that()
-        .resideInAnyPackage("quarterturn.unit..", "quarterturn.craft..")
+        .resideInAPackage("quarterturn.craft..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("java.io..", "java.nio..", "java.time..")

@@ -38,7 +38,10 @@ public final class Ways {
     }
   }
 
-  /** Whether a rod turn can follow from {@code step} on with no relief reading before it. */
+  /**
+   * Whether a rod turn can follow from {@code step} on with no relief reading on the lowest string
+   * before it, which is the reading that turns rest on.
+   */
   public static boolean turnBeforeReading(Procedure procedure, String step) {
     Deque<String> open = new ArrayDeque<>(Set.of(step));
     Set<String> seen = new HashSet<>();
@@ -47,7 +50,7 @@ public final class Ways {
       if (next instanceof Step.TurnRod) {
         return true;
       }
-      boolean reads = next instanceof Step.Measure measure && measure.quantity().bracket();
+      boolean reads = next instanceof Step.Measure measure && measure.which() == Which.LOWEST;
       if (!reads && seen.add(next.id())) {
         open.addAll(from(next));
       }
