@@ -44,7 +44,7 @@ class CrashTest {
   void comingBackShowsTheLastThreeActionsTheTimeAndWhatWentStale() throws Exception {
     Play play = Play.beginner("bass-34").to("found-low");
     play.read("0.60..0.65").read("0.60..0.65").read("0.60..0.65");
-    assertThat(play.step()).isEqualTo("detune");
+    assertThat(play.step()).isEqualTo("plan-tighten");
     play.bench.leave();
     play.resumeAfter(Duration.ofMinutes(20));
     String text = play.prompt().said().text();
