@@ -17,12 +17,21 @@ final class CurvePicture {
 
   private CurvePicture() {}
 
-  /** Curve to the left and scale to the right; the scale alone where there is too little room. */
+  /**
+   * Curve to the left and scale to the right; the scale alone, without words, where there is little
+   * room.
+   */
   static @Nullable Canvas draw(Overview overview, int width, int rows) {
     List<ScaleBar.Mark> marks = marks(overview);
     int least = ScaleBar.rows(marks.size());
-    if (rows < least || width < 50) {
+    int bare = ScaleBar.bareRows(marks.size());
+    if (rows < bare || width < 50) {
       return null;
+    }
+    if (rows < least) {
+      Canvas cut = new Canvas(Math.min(width, 60), bare);
+      cut.paste(0, 0, ScaleBar.draw(overview.window(), marks, Math.min(width, 60)));
+      return cut;
     }
     if (width < NARROWEST || rows == least) {
       return ScaleBar.draw(overview.window(), marks, Math.min(width, 60));

@@ -19,6 +19,11 @@ final class ScaleBar {
     return 4 + 2 * Math.max(1, marks);
   }
 
+  /** Rows of the scale, the window and the readings, without the words below them. */
+  static int bareRows(int marks) {
+    return 3 + Math.max(1, marks);
+  }
+
   /** Scale, window and readings; then the same in words. */
   static Canvas draw(@Nullable Window window, List<Mark> marks, int width) {
     Canvas canvas = new Canvas(width, rows(marks.size()));

@@ -45,7 +45,8 @@ final class Notes {
   private static void reading(
       State state, Event.Read read, @Nullable Window window, List<String> notes) {
     Bracket bracket = read.bracket();
-    if (bracket == null || window == null) {
+    // Decisions rest on the lowest string; the highest is only held against it.
+    if (bracket == null || window == null || read.which() != Which.LOWEST) {
       return;
     }
     String string = read.string() == null ? "" : " on " + read.string();
@@ -58,8 +59,7 @@ final class Notes {
             + window
             + ". "
             + verdict(bracket, window));
-    boolean afterTurn = !state.turns.isEmpty() && read.which() == Which.LOWEST;
-    if (afterTurn && state.readings.get(state.readings.size() - 1).counts()) {
+    if (!state.turns.isEmpty() && state.readings.get(state.readings.size() - 1).counts()) {
       answered(state, bracket, notes);
     }
   }
