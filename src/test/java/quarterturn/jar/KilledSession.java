@@ -30,6 +30,8 @@ final class KilledSession {
           "tune-again",
           "settle-again",
           "confirm",
+          "plan-tighten",
+          "plan-loosen",
           "detune",
           "seat");
 
@@ -114,9 +116,6 @@ final class KilledSession {
     trace.add(here.kind() + " " + here.step());
     if (here.equals(course.get(at))) {
       wayBack = false;
-    } else if (kills > 0 && readAgain == 0 && WAY_BACK.contains(here.step())) {
-      // After a break between the first readings the way back comes as late as before the turn.
-      wayBack = true;
     }
     if (wayBack) {
       assertWithMessage("on the way back to %s", course.get(at))

@@ -69,6 +69,8 @@ final class PtyScreen implements AutoCloseable {
     command.add(System.getProperty("java.home") + "/bin/java");
     command.add("-XX:TieredStopAtLevel=1");
     command.add("--add-opens=java.base/jdk.internal.misc=ALL-UNNAMED");
+    // As the jar says in its manifest, so that no warning stands where the hazards should.
+    command.add("--enable-native-access=ALL-UNNAMED");
     command.add("-cp");
     command.add(
         System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")));
