@@ -3,11 +3,14 @@ package quarterturn.session;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Advisor;
 import quarterturn.craft.Window;
+import quarterturn.procedure.Fact;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
 
 /**
  * The engine: a pure function from what has happened to what is wanted next, and from an answer to
@@ -75,7 +78,6 @@ public final class Engine {
     String part = state.places.isEmpty() ? parts.get(0) : fold.step(state).words().part();
     String named = state.started.instrument();
     String instrument = named != null ? named : kind == null ? "unnamed" : kind.name();
-    String place = state.chosen.get(Fold.key(state.started.procedure(), "rod-place"));
     String source = kind == null || state.style == null ? null : kind.target(state.style).source();
     return new Overview(
         session,
@@ -90,7 +92,22 @@ public final class Engine {
         trail(state),
         Account.net(state),
         Account.today(state, now),
-        place);
+        rodPlace(state, procedure));
+  }
+
+  /** The answer by which the rod was identified, or null. */
+  private static @Nullable String rodPlace(State state, Procedure procedure) {
+    for (Step step : procedure.steps().values()) {
+      String chosen = state.chosen.get(Fold.key(procedure.id(), step.id()));
+      if (step instanceof Step.Choose choose && chosen != null) {
+        for (Step.Option option : choose.options()) {
+          if (option.id().equals(chosen) && option.establishes().contains(Fact.ROD_IDENTIFIED)) {
+            return chosen;
+          }
+        }
+      }
+    }
+    return null;
   }
 
   private static List<Overview.Entry> trail(State state) {
