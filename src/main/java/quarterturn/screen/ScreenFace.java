@@ -161,7 +161,8 @@ public final class ScreenFace {
     }
     String standing = bench.leave();
     String again = "resume " + model.overview().session();
-    return new Outcome(status, "Left: " + standing + "\nTo go on later: " + again);
+    return new Outcome(
+        status, "Left: " + standing + "\nTo go on later, start the program again, or: " + again);
   }
 
   private Outcome ended() {

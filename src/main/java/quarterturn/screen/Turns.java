@@ -30,8 +30,7 @@ final class Turns {
     if (Update.isLetter(key, 'z') && turn.canUndo()) {
       return Next.send(model, new Answer.Undo());
     }
-    return Update.onlyHint(
-        model, key, "Turn, take the key out, then press Enter to say how it went.");
+    return Update.onlyHint(model, key, "Turn first; then press Enter to say how it went.");
   }
 
   private static Next feeling(Model model, Prompt.TurnRod turn, Draft.Feeling feeling, Key key) {

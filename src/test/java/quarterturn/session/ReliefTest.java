@@ -105,6 +105,18 @@ class ReliefTest {
   }
 
   @Test
+  void aKeyForARodInThePocketIsTriedOnlyOnceTheNeckIsLifted() throws Exception {
+    Play play = Play.technician("bass-34").to("rod-place").choose("pocket").choose("single");
+    assertThat(play.step()).isEqualTo("hold-ready");
+    play.to("found-low").read("0.60..0.65").read("0.60..0.65").read("0.60..0.65").to("pocket-fit");
+    assertThat(play.bench.standing()).contains("neck loose in its pocket");
+    play.choose("no-tool").to("pocket-no-key");
+    assertThat(((Prompt.Done) play.prompt()).outcome()).isEqualTo("get-key");
+    assertThat(play.bench.standing()).doesNotContain("neck loose");
+    assertThat(play.state().turns).isEmpty();
+  }
+
+  @Test
   void aRodInThePocketIsForARepairerUnlessATechnicianIsAtTheBench() throws Exception {
     Play beginner = Play.beginner("bass-34").to("rod-place").choose("pocket").to("found-low");
     beginner.read("0.60..0.65").read("0.60..0.65").read("0.60..0.65");
