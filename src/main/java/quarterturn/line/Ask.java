@@ -22,9 +22,8 @@ final class Ask {
     if (prompt instanceof Prompt.Caution) {
       return List.of("Type understood (or u) to go on. Enter alone does not.");
     }
-    if (prompt instanceof Prompt.Choose choose) {
-      String ordinary = choose.options().get(0).label();
-      return List.of("Type a number or a word. Enter takes 1, the ordinary answer: " + ordinary);
+    if (prompt instanceof Prompt.Choose) {
+      return List.of("Type the number or the word of your answer.");
     }
     if (prompt instanceof Prompt.Measure measure) {
       return List.of(
@@ -70,7 +69,7 @@ final class Ask {
     if (prompt instanceof Prompt.Choose choose) {
       List<String> lines = new ArrayList<>();
       lines.add("1 to " + choose.options().size() + ", or the word behind it, or its beginning.");
-      lines.add("Enter: " + choose.options().get(0).label() + ".");
+      lines.add("Enter alone answers nothing here.");
       return lines;
     }
     if (prompt instanceof Prompt.Measure measure) {

@@ -64,10 +64,10 @@ final class PromptLines {
       return List.of("Turn the rod nut: " + TurnWords.order(turn.turn()) + ".");
     }
     if (prompt instanceof Prompt.Done done) {
-      return List.of("Done: " + done.outcome());
+      return List.of("Done: " + done.outcome().replace('-', ' '));
     }
     if (prompt instanceof Prompt.HandOver over) {
-      return List.of("Hand over to a repairer: " + over.outcome());
+      return List.of("Hand over to a repairer: " + over.outcome().replace('-', ' '));
     }
     return List.of();
   }

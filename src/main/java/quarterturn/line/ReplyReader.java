@@ -77,9 +77,6 @@ final class ReplyReader {
   }
 
   private static Reply choice(String text, String word, List<Option> options) {
-    if (word.isEmpty()) {
-      return Reply.Give.one(new Answer.Chose(options.get(0).id()));
-    }
     if (word.matches("\\d{1,4}")) {
       int number = Integer.parseInt(word);
       if (number >= 1 && number <= options.size()) {
@@ -87,7 +84,9 @@ final class ReplyReader {
       }
     }
     List<Option> begun =
-        options.stream().filter(o -> o.id().toLowerCase(Locale.ROOT).startsWith(word)).toList();
+        options.stream()
+            .filter(o -> !word.isEmpty() && o.id().toLowerCase(Locale.ROOT).startsWith(word))
+            .toList();
     if (begun.size() == 1) {
       return Reply.Give.one(new Answer.Chose(begun.get(0).id()));
     }

@@ -62,8 +62,8 @@ final class Flow {
     boolean handOver = prompt instanceof Prompt.HandOver;
     String outcome =
         prompt instanceof Prompt.Done done
-            ? done.outcome()
-            : prompt instanceof Prompt.HandOver over ? over.outcome() : "";
+            ? done.outcome().replace('-', ' ')
+            : prompt instanceof Prompt.HandOver over ? over.outcome().replace('-', ' ') : "";
     List<Line> out = new ArrayList<>();
     String lead = handOver ? " HAND OVER " : " DONE ";
     out.addAll(Line.wrapped(lead, handOver ? Ink.SIGNAL : Ink.NOW, outcome, Ink.STRONG, width));

@@ -15,6 +15,10 @@ final class Pictures {
   static @Nullable Canvas of(Model model, int width, int rows) {
     Prompt prompt = model.prompt();
     Overview overview = model.overview();
+    if (prompt instanceof Prompt.TurnRod && !(model.draft() instanceof Draft.Turning)) {
+      // The turn is over; its dial would look like an order to go on.
+      return null;
+    }
     if (prompt instanceof Prompt.TurnRod turn) {
       return DialPicture.draw(turn, overview.rodPlace(), width, rows);
     }

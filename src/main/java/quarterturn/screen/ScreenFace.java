@@ -167,9 +167,10 @@ public final class ScreenFace {
 
   private Outcome ended() {
     if (model.prompt() instanceof Prompt.HandOver over) {
-      return new Outcome(HAND_OVER, "For a repairer: " + over.outcome());
+      return new Outcome(HAND_OVER, "For a repairer: " + over.outcome().replace('-', ' '));
     }
-    String outcome = model.prompt() instanceof Prompt.Done done ? done.outcome() : "";
+    String outcome =
+        model.prompt() instanceof Prompt.Done done ? done.outcome().replace('-', ' ') : "";
     return new Outcome(DONE, "Done: " + outcome);
   }
 }
