@@ -171,14 +171,11 @@ final class Account {
     if (before == null || after == null || turn.turns() == 0) {
       return Response.UNSEEN;
     }
-    if (before.noGap() && after.noGap()) {
-      return Response.UNSEEN;
+    if (!before.bounded() || !after.bounded()) {
+      return answerAtLeast(turn, before, after);
     }
     double change = before.middleMm() - after.middleMm();
     double asTold = turn.turns() > 0 ? change : -change;
-    if (before.beyondGauge() && after.beyondGauge()) {
-      return Response.UNSEEN;
-    }
     if (asTold >= SEEN_MM - SLACK) {
       return Response.MOVED;
     }
@@ -186,6 +183,18 @@ final class Account {
       return Response.WRONG_WAY;
     }
     return turn.size().atLeast(ANSWERABLE) ? Response.NO_ANSWER : Response.UNSEEN;
+  }
+
+  /** Where an end of a bracket is unknown, only what holds for the whole of it was seen. */
+  private static Response answerAtLeast(Turn turn, Bracket before, Bracket after) {
+    double least =
+        turn.turns() > 0 ? before.lowMm() - after.highMm() : after.lowMm() - before.highMm();
+    double most =
+        turn.turns() > 0 ? before.highMm() - after.lowMm() : after.highMm() - before.lowMm();
+    if (least >= SEEN_MM - SLACK) {
+      return Response.MOVED;
+    }
+    return most <= -SEEN_MM + SLACK ? Response.WRONG_WAY : Response.UNSEEN;
   }
 
   /** How many turns in a row, up to the last, showed no answer under a readable gap. */

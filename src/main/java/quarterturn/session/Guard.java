@@ -11,6 +11,7 @@ import quarterturn.procedure.Fact;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Verdict;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -102,6 +103,10 @@ final class Guard {
 
   private Ruling amount(
       State state, Step.TurnRod step, Kind kind, Window window, Bracket bracket, Instant now) {
+    if (Verdict.of(bracket, window) == Verdict.UNDECIDED
+        && Verdict.leaning(bracket, window) == Verdict.UNDECIDED) {
+      return fault("it asks for a turn on a reading that does not tell which way to turn");
+    }
     boolean tighten = bracket.middleMm() > window.middleMm();
     Turn most = most(state, step, tighten, now);
     Advice advice;

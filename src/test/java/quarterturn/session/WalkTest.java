@@ -106,7 +106,8 @@ class WalkTest {
       double slip = random.nextInt(8) == 0 ? 0.12 * random.nextGaussian() : 0;
       Bracket exact = BenchNeck.leaves(neck.gap + off + slip);
       boolean coarse = exact.bounded() && random.nextInt(4) == 0;
-      play.read(coarse ? new Bracket(exact.lowMm(), exact.highMm() + 0.1) : exact);
+      double more = random.nextInt(3) == 0 ? 0.4 : 0.1;
+      play.read(coarse ? new Bracket(exact.lowMm(), exact.highMm() + more) : exact);
     }
   }
 }
