@@ -6,6 +6,7 @@ import java.util.List;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 
 /** The few questions the engine asks of its own accord, and their words. */
@@ -130,7 +131,7 @@ final class Own {
     }
     return read.value() == null
         ? "could not be measured"
-        : quarterturn.unit.Decimals.plain(read.value()) + " " + read.quantity().unit();
+        : Decimals.plain(read.value()) + " " + read.quantity().unit();
   }
 
   /** "rod tightened 1/8 turn". */
