@@ -36,17 +36,19 @@ final class Account {
 
   /**
    * All turning in the 24 hours before {@code now}, either way added up, since the last lifting.
+   * What was turned before a lifting goes by its place among the turns, since a lifting and the
+   * turn after it may be in one second.
    */
   static Turn today(State state, Instant now) {
     Instant since = now.minus(Duration.ofHours(24));
-    if (state.restLifted != null && state.restLifted.isAfter(since)) {
-      since = state.restLifted;
-    }
+    State.Lifted lifted = state.lifted;
     double sum = 0;
     for (Event.Past past : state.started.past()) {
-      sum += past.at().isAfter(since) ? past.turn().size().turns() : 0;
+      boolean counts = lifted == null || past.at().isAfter(lifted.at());
+      sum += counts && past.at().isAfter(since) ? past.turn().size().turns() : 0;
     }
-    for (TurnMade made : state.turns) {
+    for (TurnMade made :
+        state.turns.subList(lifted == null ? 0 : lifted.turns(), state.turns.size())) {
       sum += made.at().isAfter(since) ? made.turn().size().turns() : 0;
     }
     return new Turn(sum);
@@ -59,6 +61,16 @@ final class Account {
     }
     List<Event.Past> past = state.started.past();
     return past.isEmpty() ? null : past.get(past.size() - 1).at();
+  }
+
+  /** This session's last turn in which the rod moved, or null. */
+  static @Nullable TurnMade lastMoved(State state) {
+    for (int i = state.turns.size() - 1; i >= 0; i--) {
+      if (state.turns.get(i).turn().turns() != 0) {
+        return state.turns.get(i);
+      }
+    }
+    return null;
   }
 
   /** The last relief reading on a string, counting or not, or null. */
@@ -243,8 +255,9 @@ final class Account {
     };
   }
 
-  /** Whether the rest after a day's turning is due. */
+  /** Whether the rest after a day's turning is due: not even the smallest turn is left of it. */
   static boolean restDue(State state, Limits limits, Instant now) {
-    return today(state, now).atLeast(limits.beginnerDay());
+    double left = limits.beginnerDay().turns() - today(state, now).turns();
+    return left < Turn.SIXTEENTH.turns() - SLACK;
   }
 }

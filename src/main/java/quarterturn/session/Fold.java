@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Branch;
@@ -16,6 +17,7 @@ import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Ways;
+import quarterturn.unit.Turn;
 
 /** Takes one event into a state. Pure: the same events always add up to the same state. */
 final class Fold {
@@ -66,8 +68,7 @@ final class Fold {
     } else if (event instanceof Event.Offered offered) {
       state.open = offered;
     } else if (event instanceof Event.UndoAsked) {
-      state.undoAsked = true;
-      state.open = null;
+      undoAsked(state, event.at());
     } else if (event instanceof Event.Turned turned) {
       state.beforeAnswer = reported(before);
       turned(state, turned);
@@ -159,14 +160,33 @@ final class Fold {
     go(state, step.then(), read.at(), read);
   }
 
+  /** To take a loosening back is to tighten, so the strings are detuned first. */
+  private void undoAsked(State state, Instant at) {
+    state.undoAsked = true;
+    state.open = null;
+    TurnMade last = Account.lastMoved(state);
+    boolean tightens = last != null && last.turn().turns() < 0;
+    if (tightens && !state.facts.contains(Fact.DETUNED)) {
+      Procedure procedure = library.procedure(state.place().procedure());
+      for (Step step : procedure.steps().values()) {
+        boolean detunes =
+            step instanceof Step.Tell tell && tell.establishes().contains(Fact.DETUNED);
+        if (detunes && Ways.undoNext(procedure, step.id())) {
+          go(state, step.id(), at);
+          return;
+        }
+      }
+    }
+  }
+
   private void turned(State state, Event.Turned turned) {
     Step.TurnRod step = expect(state, turned.step(), Step.TurnRod.class);
     made(state, turned.at(), turned.turn(), turned.feel(), true);
     go(state, onFeel(step, turned.feel()), turned.at());
   }
 
-  private void made(State state, Instant at, quarterturn.unit.Turn turn, Feel feel, boolean sure) {
-    quarterturn.unit.Turn asked = state.open == null ? turn : state.open.turn();
+  private void made(State state, Instant at, Turn turn, Feel feel, boolean sure) {
+    Turn asked = state.open == null ? turn : state.open.turn();
     Kind kind = kind(state);
     Window window = window(state);
     Prompt.Expected expected =
@@ -198,14 +218,14 @@ final class Fold {
     Step step = step(state);
     if (step instanceof Step.TurnRod) {
       // The daily rest the limits put before a turn: afterwards the neck is read anew.
-      state.restLifted = waited.reason() == null ? state.restLifted : waited.at();
+      lift(state, waited);
       state.spoil();
       arrive(state, waited.at());
       return;
     }
     Step.Wait wait = expect(state, waited.step(), Step.Wait.class);
-    if (wait.rest() && waited.reason() != null) {
-      state.restLifted = waited.at();
+    if (wait.rest()) {
+      lift(state, waited);
     }
     boolean settled =
         waited.reason() != null
@@ -217,6 +237,12 @@ final class Fold {
       state.spoil();
     }
     go(state, wait.go(), waited.at());
+  }
+
+  private static void lift(State state, Event.Waited waited) {
+    if (waited.reason() != null) {
+      state.lifted = new State.Lifted(waited.at(), state.turns.size());
+    }
   }
 
   private Duration settle() {
@@ -399,6 +425,6 @@ final class Fold {
   }
 
   private static Set<Fact> without(Set<Fact> facts, Fact fact) {
-    return facts.stream().filter(f -> f != fact).collect(java.util.stream.Collectors.toSet());
+    return facts.stream().filter(f -> f != fact).collect(Collectors.toSet());
   }
 }

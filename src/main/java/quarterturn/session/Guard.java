@@ -2,6 +2,7 @@ package quarterturn.session;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Advice;
 import quarterturn.craft.Advisor;
@@ -75,7 +76,7 @@ final class Guard {
         return new Ruling.Stops(
             made.feel().word(),
             "The rod gave a sign to stop: "
-                + made.feel().label().toLowerCase(java.util.Locale.ROOT)
+                + made.feel().label().toLowerCase(Locale.ROOT)
                 + ". It is not turned again.");
       }
     }
@@ -187,10 +188,10 @@ final class Guard {
   }
 
   private static @Nullable Advice undo(State state) {
-    if (state.turns.isEmpty()) {
+    TurnMade last = Account.lastMoved(state);
+    if (last == null) {
       return null;
     }
-    TurnMade last = state.turns.get(state.turns.size() - 1);
     double size = Math.min(last.turn().size().turns(), Turn.QUARTER.turns());
     Turn back = new Turn(Math.copySign(size, -last.turn().turns()));
     String why = "This takes the last turn back, exactly.";

@@ -44,7 +44,7 @@ final class State {
 
   Event.@Nullable WaitBegan waiting;
   @Nullable Instant atPitchSince;
-  @Nullable Instant restLifted;
+  @Nullable Lifted lifted;
 
   /** How often in a row a turn was put off for want of a fresh reading. */
   int putOff;
@@ -82,7 +82,7 @@ final class State {
     this.recalling = from.recalling;
     this.waiting = from.waiting;
     this.atPitchSince = from.atPitchSince;
-    this.restLifted = from.restLifted;
+    this.lifted = from.lifted;
     this.putOff = from.putOff;
     this.away = from.away;
     this.fault = from.fault;
@@ -99,6 +99,13 @@ final class State {
    * @param stale whether a fresh reading was spoiled by it
    */
   record Break(Instant left, Instant back, String standing, boolean stale) {}
+
+  /**
+   * The daily rest was lifted with a reason.
+   *
+   * @param turns how many rod turns had been made in this session by then
+   */
+  record Lifted(Instant at, int turns) {}
 
   /** A copy to be changed while folding. */
   State copy(Instant at) {
