@@ -2,6 +2,7 @@ package quarterturn.report;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.unit.Decimals;
 
@@ -61,7 +62,7 @@ final class EventWords {
           + (recalled.sure() ? "." : ", but not sure.");
     }
     if (event instanceof Event.Corrected) {
-      Event gone = Upheld.withdrawn(before);
+      Event gone = Corrections.withdrawn(before);
       return gone == null
           ? "Correction: the last answer is withdrawn."
           : "Correction: this is withdrawn: " + of(gone, List.of());

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Move;
+import quarterturn.procedure.Fact;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Response;
@@ -103,6 +104,19 @@ final class Account {
             && !reading.stale()
             && reading.turnsBefore() == state.turns.size();
     return fresh ? reading : null;
+  }
+
+  /** Whether tuning or a reading at {@code from} is too long ago to be used at {@code now}. */
+  static boolean old(Limits limits, Instant from, Instant now) {
+    return from.plus(Duration.ofMinutes(limits.readingHoldsMinutes())).isBefore(now);
+  }
+
+  /** Whether a reading taken now would count: strings at pitch, not too long ago, and settled. */
+  static boolean ready(State state, Limits limits, Instant now) {
+    return state.facts.contains(Fact.AT_PITCH)
+        && state.facts.contains(Fact.SETTLED)
+        && state.atPitchSince != null
+        && !old(limits, state.atPitchSince, now);
   }
 
   /** This session's turns with the settled readings around each. */

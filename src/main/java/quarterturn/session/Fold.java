@@ -57,6 +57,7 @@ final class Fold {
     state.log = state.with(before.log, event);
     if (event instanceof Event.Accepted accepted) {
       state.accepted = state.with(before.accepted, accepted.hazard());
+      accepted(state, event.at());
     } else if (event instanceof Event.Told told) {
       told(state, told, before);
     } else if (event instanceof Event.Chose chose) {
@@ -101,6 +102,15 @@ final class Fold {
   }
 
   private static State correct(State before, Event event) {
+    if (!before.correctable()) {
+      throw new Astray("there is no answer to take back");
+    }
+    if (before.open != null) {
+      // The rod may have been turned already: asked for again, it would be turned twice.
+      State asked = reported(before).copy(event.at());
+      asked.log = asked.with(before.log, event);
+      return asked;
+    }
     if (before.beforeAnswer == null) {
       throw new Astray("there is no answer to take back");
     }
@@ -109,6 +119,16 @@ final class Fold {
     // A hazard once shown stays shown.
     state.accepted = before.accepted;
     return state;
+  }
+
+  /** Before a turn the reading may have grown old while its hazards were read. */
+  private void accepted(State state, Instant at) {
+    if (state.open == null && step(state) instanceof Step.TurnRod turn) {
+      Place to = toReading(state, turn, at);
+      if (to != null) {
+        go(state, to.step(), at);
+      }
+    }
   }
 
   private void told(State state, Event.Told told, State before) {
@@ -152,8 +172,7 @@ final class Fold {
     Step.Measure step = expect(state, read.step(), Step.Measure.class);
     if (!read.missing()) {
       boolean counts =
-          read.quantity() != Quantity.RELIEF
-              || (state.facts.contains(Fact.AT_PITCH) && state.facts.contains(Fact.SETTLED));
+          read.quantity() != Quantity.RELIEF || Account.ready(state, library.limits(), read.at());
       state.readings =
           state.with(state.readings, new Reading(read, counts, state.turns.size(), false));
     }
@@ -392,9 +411,10 @@ final class Fold {
     if (!(guard.rule(state, turn, kind, window, at) instanceof Guard.Ruling.ReadFirst)) {
       return null;
     }
-    state.putOff++;
+    // A reading that has only grown old is the person's pace, not the procedure's fault.
+    state.putOff += Account.fresh(state) == null ? 1 : 0;
     Procedure procedure = library.procedure(state.place().procedure());
-    boolean ready = state.facts.contains(Fact.AT_PITCH) && state.facts.contains(Fact.SETTLED);
+    boolean ready = Account.ready(state, library.limits(), at);
     return new Place(procedure.id(), ready ? procedure.reread() : retune(state));
   }
 

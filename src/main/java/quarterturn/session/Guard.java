@@ -60,6 +60,10 @@ final class Guard {
           ? new Ruling.ReadFirst()
           : fault("it asks for a turn without a fresh reading, taken at pitch after settling");
     }
+    // By the last event's time, so that no turn is asked for on it and yet refused a second later.
+    if (reading != null && Account.old(limits, reading.at(), state.last)) {
+      return new Ruling.ReadFirst();
+    }
     Ruling missing = missing(state);
     if (missing != null) {
       return missing;

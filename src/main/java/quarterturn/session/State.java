@@ -112,6 +112,11 @@ final class State {
     return new State(this, at);
   }
 
+  /** Whether the last answer, or the turn that is asked for now, can be taken back. */
+  boolean correctable() {
+    return !recalling && (open != null || beforeAnswer != null);
+  }
+
   Place place() {
     return places.get(places.size() - 1);
   }
