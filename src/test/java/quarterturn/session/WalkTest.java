@@ -20,7 +20,7 @@ import quarterturn.unit.Bracket;
 
 /** Walks every branch of the shipped relief procedure by seeded answers. */
 class WalkTest {
-  private static final int SESSIONS = 8000;
+  private static final int SESSIONS = 16_000;
 
   @Test
   void everyBranchIsTaken() throws Exception {
