@@ -82,8 +82,10 @@ final class EventWords {
     if (event instanceof Event.Left left) {
       return "Left: " + stopped(left.standing());
     }
-    if (event instanceof Event.Resumed) {
-      return "Taken up again.";
+    if (event instanceof Event.Resumed resumed) {
+      int turns = resumed.elsewhere().size();
+      String others = turns == 1 ? " 1 turn" : " " + turns + " turns";
+      return "Taken up again." + (turns == 0 ? "" : others + " in other sessions count here too.");
     }
     return ended((Event.Ended) event);
   }

@@ -3,6 +3,7 @@ package quarterturn.session;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Move;
@@ -26,9 +27,19 @@ final class Account {
 
   private Account() {}
 
-  /** Where the rod stands from as found, plus is tighter. */
+  /** This neck's turns in other sessions, those before this one began first. */
+  private static List<Event.Past> others(State state) {
+    List<Event.Past> others = new ArrayList<>(state.started.past());
+    others.addAll(state.elsewhere);
+    return others;
+  }
+
+  /** Where the rod stands from as found, plus is tighter, whichever session turned it since. */
   static Turn net(State state) {
     double sum = 0;
+    for (Event.Past past : state.elsewhere) {
+      sum += past.turn().turns();
+    }
     for (TurnMade made : state.turns) {
       sum += made.turn().turns();
     }
@@ -44,7 +55,7 @@ final class Account {
     Instant since = now.minus(Duration.ofHours(24));
     State.Lifted lifted = state.lifted;
     double sum = 0;
-    for (Event.Past past : state.started.past()) {
+    for (Event.Past past : others(state)) {
       boolean counts = lifted == null || past.at().isAfter(lifted.at());
       sum += counts && past.at().isAfter(since) ? past.turn().size().turns() : 0;
     }
@@ -57,11 +68,10 @@ final class Account {
 
   /** When the rod was last turned, earlier sessions included, or null. */
   static @Nullable Instant lastTurnAt(State state) {
-    if (!state.turns.isEmpty()) {
-      return state.turns.get(state.turns.size() - 1).at();
-    }
-    List<Event.Past> past = state.started.past();
-    return past.isEmpty() ? null : past.get(past.size() - 1).at();
+    List<Instant> times = new ArrayList<>();
+    others(state).forEach(past -> times.add(past.at()));
+    state.turns.forEach(made -> times.add(made.at()));
+    return times.stream().max(Comparator.naturalOrder()).orElse(null);
   }
 
   /** This session's last turn in which the rod moved, or null. */
@@ -134,7 +144,7 @@ final class Account {
   /** Earlier sessions' moves, then this one's. */
   static List<Move> allMoves(State state) {
     List<Move> moves = new ArrayList<>();
-    for (Event.Past past : state.started.past()) {
+    for (Event.Past past : others(state)) {
       moves.add(new Move(past.turn(), past.before(), past.after()));
     }
     moves.addAll(moves(state));

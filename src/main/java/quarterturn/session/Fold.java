@@ -2,6 +2,7 @@ package quarterturn.session;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -278,9 +279,21 @@ final class Fold {
                 library.procedure(state.place().procedure()), state.place().step());
     state.away = new State.Break(before.last, resumed.at(), Standing.of(before), turnAhead);
     state.recalling = state.open != null;
+    turnedElsewhere(state, resumed.elsewhere());
     state.spoil();
     if (!state.places.isEmpty() && !state.recalling) {
       backToReading(state, turnAhead, Duration.between(before.last, resumed.at()), resumed.at());
+    }
+  }
+
+  /** What is read from now on shows those turns too, so nothing is learned of the last one here. */
+  private static void turnedElsewhere(State state, List<Event.Past> elsewhere) {
+    boolean more = elsewhere.size() > state.elsewhere.size();
+    state.elsewhere = elsewhere;
+    if (more && !state.turns.isEmpty()) {
+      List<TurnMade> turns = new ArrayList<>(state.turns);
+      turns.add(turns.remove(turns.size() - 1).unsure());
+      state.turns = List.copyOf(turns);
     }
   }
 

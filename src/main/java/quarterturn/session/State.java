@@ -33,6 +33,10 @@ final class State {
   Map<String, String> chosen = Map.of();
   List<Reading> readings = List.of();
   List<TurnMade> turns = List.of();
+
+  /** Turns made on this neck in other sessions since this one began. */
+  List<Event.Past> elsewhere = List.of();
+
   Set<Fact> facts = Set.of();
   Set<String> accepted = Set.of();
 
@@ -75,6 +79,7 @@ final class State {
     this.chosen = from.chosen;
     this.readings = from.readings;
     this.turns = from.turns;
+    this.elsewhere = from.elsewhere;
     this.facts = from.facts;
     this.accepted = from.accepted;
     this.open = from.open;

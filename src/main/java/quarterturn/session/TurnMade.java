@@ -18,4 +18,9 @@ record TurnMade(
     Turn asked,
     Feel feel,
     boolean sure,
-    Prompt.@Nullable Expected expected) {}
+    Prompt.@Nullable Expected expected) {
+  /** The same, where nothing can be learned from it any more. */
+  TurnMade unsure() {
+    return new TurnMade(at, turn, asked, feel, false, expected);
+  }
+}
