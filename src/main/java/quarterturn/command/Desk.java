@@ -34,12 +34,16 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
       @Nullable Style style,
       Role role) {}
 
-  /** A session that is open: close the journal when the face is done with the bench. */
-  record Opened(String name, LiveBench bench, Journal journal, @Nullable String notice)
+  /**
+   * A session that is open: close it when the face is done with the bench.
+   *
+   * @param held what is let go then, the last first
+   */
+  record Opened(String name, LiveBench bench, Held held, @Nullable String notice)
       implements AutoCloseable {
     @Override
     public void close() throws IOException {
-      journal.close();
+      held.close();
     }
   }
 
@@ -53,6 +57,16 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
    * @throws NotUnderstood when the kind or the instrument does not exist
    */
   Opened start(Wish wish) throws IOException, Unreadable {
+    Held held = new Held();
+    try {
+      return started(wish, held);
+    } catch (IOException | Unreadable | RuntimeException e) {
+      held.close();
+      throw e;
+    }
+  }
+
+  private Opened started(Wish wish, Held held) throws IOException, Unreadable {
     Library library = library(wish.procedure());
     Procedure procedure = library.main();
     Instrument instrument = wish.instrument() == null ? null : store.instrument(wish.instrument());
@@ -63,6 +77,9 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
               + kind
               + "; choose one of "
               + String.join(", ", library.kinds().keySet()));
+    }
+    if (instrument != null) {
+      held.keep(store.hold(instrument.name()));
     }
     Style style =
         wish.style() != null ? wish.style() : instrument == null ? null : instrument.style();
@@ -89,27 +106,37 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
             LocalDate.ofInstant(now, clock.getZone()),
             new Random());
     Engine engine = new Engine(library, new ResponseAdvisor());
-    Journal journal = created.journal();
+    Journal journal = held.keep(created.journal());
     LiveBench bench = LiveBench.start(engine, journal::append, created.name(), started, clock);
-    return new Opened(created.name(), bench, journal, null);
+    return new Opened(created.name(), bench, held, null);
   }
 
   /** Takes a session up again. */
   Opened resume(String session) throws IOException, Unreadable {
-    Journal journal = store.open(session);
+    Held held = new Held();
     try {
-      Journal.Contents contents = journal.found();
-      if (contents.header() == null || contents.events().isEmpty()) {
-        throw new IOException("session " + session + " holds nothing yet; start a new one");
-      }
-      Engine engine = new Engine(library(contents.header().procedure()), new ResponseAdvisor());
-      LiveBench bench =
-          LiveBench.resume(engine, journal::append, session, contents.events(), clock);
-      return new Opened(session, bench, journal, contents.notice());
+      return resumed(session, held);
     } catch (IOException | Unreadable | RuntimeException e) {
-      journal.close();
+      held.close();
       throw e;
     }
+  }
+
+  private Opened resumed(String session, Held held) throws IOException, Unreadable {
+    Journal journal = held.keep(store.open(session));
+    Journal.Contents contents = journal.found();
+    if (contents.header() == null || contents.events().isEmpty()) {
+      throw new IOException("session " + session + " holds nothing yet; start a new one");
+    }
+    Engine engine = new Engine(library(contents.header().procedure()), new ResponseAdvisor());
+    List<Event.Past> elsewhere = List.of();
+    if (contents.events().get(0) instanceof Event.Started s && s.instrument() != null) {
+      held.keep(store.hold(s.instrument()));
+      elsewhere = store.elsewhere(s.instrument(), session, s.past());
+    }
+    LiveBench bench =
+        LiveBench.resume(engine, journal::append, session, contents.events(), elsewhere, clock);
+    return new Opened(session, bench, held, contents.notice());
   }
 
   /** The one session that is unfinished, for {@code resume} without a name. */

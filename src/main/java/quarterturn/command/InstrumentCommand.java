@@ -12,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import quarterturn.procedure.Kind;
@@ -44,7 +45,7 @@ final class InstrumentCommand implements Runnable, Cli.Timed {
 
   @Override
   public void run() {
-    throw new picocli.CommandLine.ParameterException(
+    throw new ParameterException(
         spec.commandLine(),
         "Say what to do: instrument list, instrument show NAME, or instrument add NAME.");
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import quarterturn.procedure.Unreadable;
@@ -35,7 +36,7 @@ final class LogCommand implements Runnable, Cli.Timed {
 
   @Override
   public void run() {
-    throw new picocli.CommandLine.ParameterException(
+    throw new ParameterException(
         spec.commandLine(), "Say what to show: log list, or log show SESSION.");
   }
 

@@ -1,5 +1,6 @@
 package quarterturn.procedure;
 
+import java.util.List;
 import java.util.Set;
 import quarterturn.unit.Turn;
 
@@ -9,9 +10,9 @@ import quarterturn.unit.Turn;
  */
 public sealed interface Condition {
   /** Every part holds. */
-  record All(java.util.List<Condition> parts) implements Condition {
+  record All(List<Condition> parts) implements Condition {
     public All {
-      parts = java.util.List.copyOf(parts);
+      parts = List.copyOf(parts);
     }
   }
 

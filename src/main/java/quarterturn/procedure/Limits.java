@@ -18,6 +18,7 @@ import quarterturn.unit.Turn;
  * @param wrongWayMoves turns that moved the neck the wrong way before handing over
  * @param settleMinutes least time between retuning and a reading that counts
  * @param retuneAfterMinutes a break after which the strings must be tuned again before a reading
+ * @param readingHoldsMinutes how long tuning holds for a reading, and a reading for a turn
  * @param stopFeels feels after which the rod is not turned again
  * @param turnNeeds what must be true of every turn
  * @param tightenNeeds what must be true before tightening
@@ -34,6 +35,7 @@ public record Limits(
     int wrongWayMoves,
     int settleMinutes,
     int retuneAfterMinutes,
+    int readingHoldsMinutes,
     Set<Feel> stopFeels,
     Set<Fact> turnNeeds,
     Set<Fact> tightenNeeds,

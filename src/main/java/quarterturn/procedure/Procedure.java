@@ -1,5 +1,7 @@
 package quarterturn.procedure;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -31,7 +33,7 @@ public record Procedure(
     String digest) {
   public Procedure {
     tools = List.copyOf(tools);
-    steps = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(steps));
+    steps = Collections.unmodifiableMap(new LinkedHashMap<>(steps));
   }
 
   /** The step with this id. */

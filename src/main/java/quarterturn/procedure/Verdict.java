@@ -43,8 +43,16 @@ public enum Verdict {
     return inside ? IN : UNDECIDED;
   }
 
-  /** Where an undecided reading leans: {@link #BELOW}, {@link #IN} or {@link #ABOVE}. */
+  /**
+   * Where an undecided reading leans: {@link #BELOW}, {@link #IN} or {@link #ABOVE}; or {@link
+   * #UNDECIDED} where it leans nowhere, because one of its ends is unknown or it reaches past both
+   * ends of the window. Half of such a bracket may well lie on the other side.
+   */
   public static Verdict leaning(Bracket reading, Window window) {
+    boolean pastBoth = reading.lowMm() < window.lowMm() && reading.highMm() > window.highMm();
+    if (!reading.bounded() || pastBoth) {
+      return UNDECIDED;
+    }
     double middle = reading.middleMm();
     return middle < window.lowMm() ? BELOW : middle > window.highMm() ? ABOVE : IN;
   }

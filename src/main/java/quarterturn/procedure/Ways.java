@@ -5,6 +5,7 @@ import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** Where the steps of a procedure lead. */
 public final class Ways {
@@ -43,12 +44,24 @@ public final class Ways {
    * before it, which is the reading that turns rest on.
    */
   public static boolean turnBeforeReading(Procedure procedure, String step) {
-    Deque<String> open = new ArrayDeque<>(Set.of(step));
+    return reaches(procedure, step, turn -> true);
+  }
+
+  /** Whether the next rod turn from {@code step} on may be one that takes the last turn back. */
+  public static boolean undoNext(Procedure procedure, String step) {
+    return reaches(procedure, step, turn -> turn.amount() instanceof Step.Amount.Undo);
+  }
+
+  private static boolean reaches(Procedure procedure, String from, Predicate<Step.TurnRod> wanted) {
+    Deque<String> open = new ArrayDeque<>(Set.of(from));
     Set<String> seen = new HashSet<>();
     while (!open.isEmpty()) {
       Step next = procedure.step(open.pop());
-      if (next instanceof Step.TurnRod) {
-        return true;
+      if (next instanceof Step.TurnRod turn) {
+        if (wanted.test(turn)) {
+          return true;
+        }
+        continue;
       }
       boolean reads = next instanceof Step.Measure measure && measure.which() == Which.LOWEST;
       if (!reads && seen.add(next.id())) {

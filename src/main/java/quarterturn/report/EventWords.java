@@ -2,6 +2,7 @@ package quarterturn.report;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.unit.Decimals;
 
@@ -61,7 +62,7 @@ final class EventWords {
           + (recalled.sure() ? "." : ", but not sure.");
     }
     if (event instanceof Event.Corrected) {
-      Event gone = Upheld.withdrawn(before);
+      Event gone = Corrections.withdrawn(before);
       return gone == null
           ? "Correction: the last answer is withdrawn."
           : "Correction: this is withdrawn: " + of(gone, List.of());
@@ -81,8 +82,10 @@ final class EventWords {
     if (event instanceof Event.Left left) {
       return "Left: " + stopped(left.standing());
     }
-    if (event instanceof Event.Resumed) {
-      return "Taken up again.";
+    if (event instanceof Event.Resumed resumed) {
+      int turns = resumed.elsewhere().size();
+      String others = turns == 1 ? " 1 turn" : " " + turns + " turns";
+      return "Taken up again." + (turns == 0 ? "" : others + " in other sessions count here too.");
     }
     return ended((Event.Ended) event);
   }

@@ -2,6 +2,7 @@ package quarterturn.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.unit.Printable;
 
@@ -71,7 +72,7 @@ public final class SessionLog {
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < events.size(); i++) {
       Event event = events.get(i);
-      List<Event> before = Upheld.of(events.subList(0, i));
+      List<Event> before = Corrections.standing(events.subList(0, i));
       lines.add(dates.minute(event.at()) + "  " + words.of(event, before));
     }
     return lines;

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Which;
+import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.session.Overview.Entry;
 import quarterturn.unit.Turn;
@@ -43,7 +44,7 @@ public record Summary(
     int moves = 0;
     List<Entry> trail = new ArrayList<>();
     Event.Ended ended = null;
-    for (Event event : Upheld.of(events)) {
+    for (Event event : Corrections.standing(events)) {
       if (event instanceof Event.Read read
           && read.quantity() == Quantity.RELIEF
           && read.which() != null

@@ -1,5 +1,6 @@
 package quarterturn.script;
 
+import java.util.Arrays;
 import java.util.stream.Collectors;
 import quarterturn.procedure.Feel;
 import quarterturn.session.Prompt;
@@ -42,6 +43,6 @@ final class Takes {
   }
 
   static String feels() {
-    return java.util.Arrays.stream(Feel.values()).map(Feel::word).collect(Collectors.joining(", "));
+    return Arrays.stream(Feel.values()).map(Feel::word).collect(Collectors.joining(", "));
   }
 }

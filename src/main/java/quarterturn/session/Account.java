@@ -3,9 +3,11 @@ package quarterturn.session;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Move;
+import quarterturn.procedure.Fact;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Response;
@@ -25,9 +27,19 @@ final class Account {
 
   private Account() {}
 
-  /** Where the rod stands from as found, plus is tighter. */
+  /** This neck's turns in other sessions, those before this one began first. */
+  private static List<Event.Past> others(State state) {
+    List<Event.Past> others = new ArrayList<>(state.started.past());
+    others.addAll(state.elsewhere);
+    return others;
+  }
+
+  /** Where the rod stands from as found, plus is tighter, whichever session turned it since. */
   static Turn net(State state) {
     double sum = 0;
+    for (Event.Past past : state.elsewhere) {
+      sum += past.turn().turns();
+    }
     for (TurnMade made : state.turns) {
       sum += made.turn().turns();
     }
@@ -36,17 +48,19 @@ final class Account {
 
   /**
    * All turning in the 24 hours before {@code now}, either way added up, since the last lifting.
+   * What was turned before a lifting goes by its place among the turns, since a lifting and the
+   * turn after it may be in one second.
    */
   static Turn today(State state, Instant now) {
     Instant since = now.minus(Duration.ofHours(24));
-    if (state.restLifted != null && state.restLifted.isAfter(since)) {
-      since = state.restLifted;
-    }
+    State.Lifted lifted = state.lifted;
     double sum = 0;
-    for (Event.Past past : state.started.past()) {
-      sum += past.at().isAfter(since) ? past.turn().size().turns() : 0;
+    for (Event.Past past : others(state)) {
+      boolean counts = lifted == null || past.at().isAfter(lifted.at());
+      sum += counts && past.at().isAfter(since) ? past.turn().size().turns() : 0;
     }
-    for (TurnMade made : state.turns) {
+    for (TurnMade made :
+        state.turns.subList(lifted == null ? 0 : lifted.turns(), state.turns.size())) {
       sum += made.at().isAfter(since) ? made.turn().size().turns() : 0;
     }
     return new Turn(sum);
@@ -54,11 +68,20 @@ final class Account {
 
   /** When the rod was last turned, earlier sessions included, or null. */
   static @Nullable Instant lastTurnAt(State state) {
-    if (!state.turns.isEmpty()) {
-      return state.turns.get(state.turns.size() - 1).at();
+    List<Instant> times = new ArrayList<>();
+    others(state).forEach(past -> times.add(past.at()));
+    state.turns.forEach(made -> times.add(made.at()));
+    return times.stream().max(Comparator.naturalOrder()).orElse(null);
+  }
+
+  /** This session's last turn in which the rod moved, or null. */
+  static @Nullable TurnMade lastMoved(State state) {
+    for (int i = state.turns.size() - 1; i >= 0; i--) {
+      if (state.turns.get(i).turn().turns() != 0) {
+        return state.turns.get(i);
+      }
     }
-    List<Event.Past> past = state.started.past();
-    return past.isEmpty() ? null : past.get(past.size() - 1).at();
+    return null;
   }
 
   /** The last relief reading on a string, counting or not, or null. */
@@ -93,6 +116,19 @@ final class Account {
     return fresh ? reading : null;
   }
 
+  /** Whether tuning or a reading at {@code from} is too long ago to be used at {@code now}. */
+  static boolean old(Limits limits, Instant from, Instant now) {
+    return from.plus(Duration.ofMinutes(limits.readingHoldsMinutes())).isBefore(now);
+  }
+
+  /** Whether a reading taken now would count: strings at pitch, not too long ago, and settled. */
+  static boolean ready(State state, Limits limits, Instant now) {
+    return state.facts.contains(Fact.AT_PITCH)
+        && state.facts.contains(Fact.SETTLED)
+        && state.atPitchSince != null
+        && !old(limits, state.atPitchSince, now);
+  }
+
   /** This session's turns with the settled readings around each. */
   static List<Move> moves(State state) {
     List<Move> moves = new ArrayList<>();
@@ -108,7 +144,7 @@ final class Account {
   /** Earlier sessions' moves, then this one's. */
   static List<Move> allMoves(State state) {
     List<Move> moves = new ArrayList<>();
-    for (Event.Past past : state.started.past()) {
+    for (Event.Past past : others(state)) {
       moves.add(new Move(past.turn(), past.before(), past.after()));
     }
     moves.addAll(moves(state));
@@ -171,14 +207,11 @@ final class Account {
     if (before == null || after == null || turn.turns() == 0) {
       return Response.UNSEEN;
     }
-    if (before.noGap() && after.noGap()) {
-      return Response.UNSEEN;
+    if (!before.bounded() || !after.bounded()) {
+      return answerAtLeast(turn, before, after);
     }
     double change = before.middleMm() - after.middleMm();
     double asTold = turn.turns() > 0 ? change : -change;
-    if (before.beyondGauge() && after.beyondGauge()) {
-      return Response.UNSEEN;
-    }
     if (asTold >= SEEN_MM - SLACK) {
       return Response.MOVED;
     }
@@ -186,6 +219,18 @@ final class Account {
       return Response.WRONG_WAY;
     }
     return turn.size().atLeast(ANSWERABLE) ? Response.NO_ANSWER : Response.UNSEEN;
+  }
+
+  /** Where an end of a bracket is unknown, only what holds for the whole of it was seen. */
+  private static Response answerAtLeast(Turn turn, Bracket before, Bracket after) {
+    double least =
+        turn.turns() > 0 ? before.lowMm() - after.highMm() : after.lowMm() - before.highMm();
+    double most =
+        turn.turns() > 0 ? before.highMm() - after.lowMm() : after.highMm() - before.lowMm();
+    if (least >= SEEN_MM - SLACK) {
+      return Response.MOVED;
+    }
+    return most <= -SEEN_MM + SLACK ? Response.WRONG_WAY : Response.UNSEEN;
   }
 
   /** How many turns in a row, up to the last, showed no answer under a readable gap. */
@@ -234,8 +279,9 @@ final class Account {
     };
   }
 
-  /** Whether the rest after a day's turning is due. */
+  /** Whether the rest after a day's turning is due: not even the smallest turn is left of it. */
   static boolean restDue(State state, Limits limits, Instant now) {
-    return today(state, now).atLeast(limits.beginnerDay());
+    double left = limits.beginnerDay().turns() - today(state, now).turns();
+    return left < Turn.SIXTEENTH.turns() - SLACK;
   }
 }

@@ -2,37 +2,52 @@ package quarterturn.session;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What stands of a session's events once its corrections are taken into account. */
-final class Corrections {
+public final class Corrections {
   private Corrections() {}
 
   /**
-   * The events that stand, in order. Each {@link Event.Corrected} withdraws the last answer that
-   * still stands before it, and with it the turn that was offered or the wait that began on the
-   * strength of that answer.
+   * The events that stand, in order, the corrections among them. Each {@link Event.Corrected}
+   * withdraws the last answer that still stands before it, and with it the turn that was offered or
+   * the wait that began on the strength of that answer. At a turn that is asked for it withdraws
+   * nothing: whether the turn was made is asked instead.
    */
-  static List<Event> standing(List<Event> events) {
+  public static List<Event> standing(List<Event> events) {
     List<Event> out = new ArrayList<>();
     for (Event event : events) {
-      if (event instanceof Event.Corrected) {
-        withdraw(out);
+      int answer = event instanceof Event.Corrected ? lastAnswer(out) : -1;
+      if (answer >= 0) {
+        out.remove(answer);
+        out.subList(answer, out.size())
+            .removeIf(e -> e instanceof Event.Offered || e instanceof Event.WaitBegan);
       }
       out.add(event);
     }
     return out;
   }
 
-  private static void withdraw(List<Event> out) {
-    for (int i = out.size() - 1; i >= 0; i--) {
-      Event event = out.get(i);
-      if (event instanceof Event.Offered || event instanceof Event.WaitBegan) {
-        out.remove(i);
-      } else if (answer(event)) {
-        out.remove(i);
-        return;
+  /** The answer that a correction after {@code standing} takes back, or null. */
+  public static @Nullable Event withdrawn(List<Event> standing) {
+    int answer = lastAnswer(standing);
+    return answer < 0 ? null : standing.get(answer);
+  }
+
+  /** Where the answer that can be taken back stands, or -1. */
+  private static int lastAnswer(List<Event> standing) {
+    boolean undone = false;
+    for (int i = standing.size() - 1; i >= 0; i--) {
+      Event event = standing.get(i);
+      if (answer(event)) {
+        return i;
       }
+      if (event instanceof Event.Offered && !undone) {
+        return -1;
+      }
+      undone |= event instanceof Event.UndoAsked;
     }
+    return -1;
   }
 
   private static boolean answer(Event event) {

@@ -138,8 +138,22 @@ public sealed interface Event {
   /** The person left; {@code standing} is the state the instrument was left in. */
   record Left(Instant at, String standing) implements Event {}
 
-  /** The session was taken up again. */
-  record Resumed(Instant at) implements Event {}
+  /**
+   * The session was taken up again.
+   *
+   * @param elsewhere turns made on the same neck in other sessions since this one began, oldest
+   *     first
+   */
+  record Resumed(Instant at, List<Past> elsewhere) implements Event {
+    public Resumed {
+      elsewhere = List.copyOf(elsewhere);
+    }
+
+    /** As where there was no other session. */
+    public Resumed(Instant at) {
+      this(at, List.of());
+    }
+  }
 
   /**
    * The session ended.

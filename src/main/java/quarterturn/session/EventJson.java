@@ -74,7 +74,11 @@ public final class EventJson {
     } else if (event instanceof Event.Ended e) {
       out.put("step", e.step()).put("hand-over", e.handOver());
       out.put("outcome", e.outcome()).put("why", e.why());
-    } else if (!(event instanceof Event.Resumed)) {
+    } else if (event instanceof Event.Resumed e) {
+      if (!e.elsewhere().isEmpty()) {
+        past(out.putArray("elsewhere"), e.elsewhere());
+      }
+    } else {
       throw new IllegalStateException("no fields for " + event.getClass());
     }
     return out;
@@ -89,9 +93,12 @@ public final class EventJson {
     if (e.jointFret() != null) {
       out.put("joint-fret", e.jointFret());
     }
-    ArrayNode past = out.putArray("past");
-    for (Event.Past p : e.past()) {
-      ObjectNode item = past.addObject();
+    past(out.putArray("past"), e.past());
+  }
+
+  private static void past(ArrayNode list, List<Event.Past> past) {
+    for (Event.Past p : past) {
+      ObjectNode item = list.addObject();
       item.put("at", p.at().toString()).put("turn", p.turn().turns());
       bracket(item, "before", p.before());
       bracket(item, "after", p.after());
@@ -190,7 +197,7 @@ public final class EventJson {
       case "waited" -> new Event.Waited(at, f.text("step"), f.textOrNull("reason"));
       case "corrected" -> new Event.Corrected(at, f.text("step"));
       case "left" -> new Event.Left(at, f.text("standing"));
-      case "resumed" -> new Event.Resumed(at);
+      case "resumed" -> new Event.Resumed(at, past(f.listOrEmpty("elsewhere")));
       case "ended" ->
           new Event.Ended(
               at, f.text("step"), f.yesOrNo("hand-over"), f.text("outcome"), f.text("why"));

@@ -26,7 +26,7 @@ final class Examiner {
 
   Event examine(State state, Prompt prompt, Answer answer, Instant now) throws Refused {
     if (answer instanceof Answer.Correct) {
-      if (state.beforeAnswer == null || prompt.ended()) {
+      if (!state.correctable() || prompt.ended()) {
         throw new Refused("There is no answer here that can be taken back.");
       }
       return new Event.Corrected(now, prompt.said().step());

@@ -1,6 +1,7 @@
 package quarterturn.session;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -115,6 +116,11 @@ final class Fields {
       out.add(item.intValue());
     }
     return out;
+  }
+
+  /** Empty where the field is not there. */
+  JsonNode listOrEmpty(String name) throws NotAnEvent {
+    return has(name) ? list(name) : JsonNodeFactory.instance.arrayNode();
   }
 
   JsonNode list(String name) throws NotAnEvent {

@@ -1,5 +1,6 @@
 package quarterturn.session;
 
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Blank;
@@ -29,7 +30,7 @@ final class Fill {
   /** {@code text} with its blanks filled, free of control characters but for line breaks. */
   String in(String text) {
     String filled = Blank.fill(text.strip(), this::value);
-    return filled.lines().map(Printable::of).collect(java.util.stream.Collectors.joining("\n"));
+    return filled.lines().map(Printable::of).collect(Collectors.joining("\n"));
   }
 
   private String value(Blank blank) {

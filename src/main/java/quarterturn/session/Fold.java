@@ -2,8 +2,10 @@ package quarterturn.session;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Branch;
@@ -16,6 +18,7 @@ import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Ways;
+import quarterturn.unit.Turn;
 
 /** Takes one event into a state. Pure: the same events always add up to the same state. */
 final class Fold {
@@ -55,6 +58,7 @@ final class Fold {
     state.log = state.with(before.log, event);
     if (event instanceof Event.Accepted accepted) {
       state.accepted = state.with(before.accepted, accepted.hazard());
+      accepted(state, event.at());
     } else if (event instanceof Event.Told told) {
       told(state, told, before);
     } else if (event instanceof Event.Chose chose) {
@@ -66,8 +70,7 @@ final class Fold {
     } else if (event instanceof Event.Offered offered) {
       state.open = offered;
     } else if (event instanceof Event.UndoAsked) {
-      state.undoAsked = true;
-      state.open = null;
+      undoAsked(state, event.at());
     } else if (event instanceof Event.Turned turned) {
       state.beforeAnswer = reported(before);
       turned(state, turned);
@@ -100,6 +103,15 @@ final class Fold {
   }
 
   private static State correct(State before, Event event) {
+    if (!before.correctable()) {
+      throw new Astray("there is no answer to take back");
+    }
+    if (before.open != null) {
+      // The rod may have been turned already: asked for again, it would be turned twice.
+      State asked = reported(before).copy(event.at());
+      asked.log = asked.with(before.log, event);
+      return asked;
+    }
     if (before.beforeAnswer == null) {
       throw new Astray("there is no answer to take back");
     }
@@ -108,6 +120,16 @@ final class Fold {
     // A hazard once shown stays shown.
     state.accepted = before.accepted;
     return state;
+  }
+
+  /** Before a turn the reading may have grown old while its hazards were read. */
+  private void accepted(State state, Instant at) {
+    if (state.open == null && step(state) instanceof Step.TurnRod turn) {
+      Place to = toReading(state, turn, at);
+      if (to != null) {
+        go(state, to.step(), at);
+      }
+    }
   }
 
   private void told(State state, Event.Told told, State before) {
@@ -151,12 +173,30 @@ final class Fold {
     Step.Measure step = expect(state, read.step(), Step.Measure.class);
     if (!read.missing()) {
       boolean counts =
-          read.quantity() != Quantity.RELIEF
-              || (state.facts.contains(Fact.AT_PITCH) && state.facts.contains(Fact.SETTLED));
+          read.quantity() != Quantity.RELIEF || Account.ready(state, library.limits(), read.at());
       state.readings =
           state.with(state.readings, new Reading(read, counts, state.turns.size(), false));
     }
     go(state, step.then(), read.at(), read);
+  }
+
+  /** To take a loosening back is to tighten, so the strings are detuned first. */
+  private void undoAsked(State state, Instant at) {
+    state.undoAsked = true;
+    state.open = null;
+    TurnMade last = Account.lastMoved(state);
+    boolean tightens = last != null && last.turn().turns() < 0;
+    if (tightens && !state.facts.contains(Fact.DETUNED)) {
+      Procedure procedure = library.procedure(state.place().procedure());
+      for (Step step : procedure.steps().values()) {
+        boolean detunes =
+            step instanceof Step.Tell tell && tell.establishes().contains(Fact.DETUNED);
+        if (detunes && Ways.undoNext(procedure, step.id())) {
+          go(state, step.id(), at);
+          return;
+        }
+      }
+    }
   }
 
   private void turned(State state, Event.Turned turned) {
@@ -165,8 +205,8 @@ final class Fold {
     go(state, onFeel(step, turned.feel()), turned.at());
   }
 
-  private void made(State state, Instant at, quarterturn.unit.Turn turn, Feel feel, boolean sure) {
-    quarterturn.unit.Turn asked = state.open == null ? turn : state.open.turn();
+  private void made(State state, Instant at, Turn turn, Feel feel, boolean sure) {
+    Turn asked = state.open == null ? turn : state.open.turn();
     Kind kind = kind(state);
     Window window = window(state);
     Prompt.Expected expected =
@@ -198,14 +238,14 @@ final class Fold {
     Step step = step(state);
     if (step instanceof Step.TurnRod) {
       // The daily rest the limits put before a turn: afterwards the neck is read anew.
-      state.restLifted = waited.reason() == null ? state.restLifted : waited.at();
+      lift(state, waited);
       state.spoil();
       arrive(state, waited.at());
       return;
     }
     Step.Wait wait = expect(state, waited.step(), Step.Wait.class);
-    if (wait.rest() && waited.reason() != null) {
-      state.restLifted = waited.at();
+    if (wait.rest()) {
+      lift(state, waited);
     }
     boolean settled =
         waited.reason() != null
@@ -217,6 +257,12 @@ final class Fold {
       state.spoil();
     }
     go(state, wait.go(), waited.at());
+  }
+
+  private static void lift(State state, Event.Waited waited) {
+    if (waited.reason() != null) {
+      state.lifted = new State.Lifted(waited.at(), state.turns.size());
+    }
   }
 
   private Duration settle() {
@@ -233,9 +279,21 @@ final class Fold {
                 library.procedure(state.place().procedure()), state.place().step());
     state.away = new State.Break(before.last, resumed.at(), Standing.of(before), turnAhead);
     state.recalling = state.open != null;
+    turnedElsewhere(state, resumed.elsewhere());
     state.spoil();
     if (!state.places.isEmpty() && !state.recalling) {
       backToReading(state, turnAhead, Duration.between(before.last, resumed.at()), resumed.at());
+    }
+  }
+
+  /** What is read from now on shows those turns too, so nothing is learned of the last one here. */
+  private static void turnedElsewhere(State state, List<Event.Past> elsewhere) {
+    boolean more = elsewhere.size() > state.elsewhere.size();
+    state.elsewhere = elsewhere;
+    if (more && !state.turns.isEmpty()) {
+      List<TurnMade> turns = new ArrayList<>(state.turns);
+      turns.add(turns.remove(turns.size() - 1).unsure());
+      state.turns = List.copyOf(turns);
     }
   }
 
@@ -366,9 +424,10 @@ final class Fold {
     if (!(guard.rule(state, turn, kind, window, at) instanceof Guard.Ruling.ReadFirst)) {
       return null;
     }
-    state.putOff++;
+    // A reading that has only grown old is the person's pace, not the procedure's fault.
+    state.putOff += Account.fresh(state) == null ? 1 : 0;
     Procedure procedure = library.procedure(state.place().procedure());
-    boolean ready = state.facts.contains(Fact.AT_PITCH) && state.facts.contains(Fact.SETTLED);
+    boolean ready = Account.ready(state, library.limits(), at);
     return new Place(procedure.id(), ready ? procedure.reread() : retune(state));
   }
 
@@ -399,6 +458,6 @@ final class Fold {
   }
 
   private static Set<Fact> without(Set<Fact> facts, Fact fact) {
-    return facts.stream().filter(f -> f != fact).collect(java.util.stream.Collectors.toSet());
+    return facts.stream().filter(f -> f != fact).collect(Collectors.toSet());
   }
 }

@@ -2,6 +2,7 @@ package quarterturn.session;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Advice;
 import quarterturn.craft.Advisor;
@@ -11,6 +12,7 @@ import quarterturn.procedure.Fact;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Verdict;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -58,6 +60,10 @@ final class Guard {
           ? new Ruling.ReadFirst()
           : fault("it asks for a turn without a fresh reading, taken at pitch after settling");
     }
+    // By the last event's time, so that no turn is asked for on it and yet refused a second later.
+    if (reading != null && Account.old(limits, reading.at(), state.last)) {
+      return new Ruling.ReadFirst();
+    }
     Ruling missing = missing(state);
     if (missing != null) {
       return missing;
@@ -74,7 +80,7 @@ final class Guard {
         return new Ruling.Stops(
             made.feel().word(),
             "The rod gave a sign to stop: "
-                + made.feel().label().toLowerCase(java.util.Locale.ROOT)
+                + made.feel().label().toLowerCase(Locale.ROOT)
                 + ". It is not turned again.");
       }
     }
@@ -102,6 +108,10 @@ final class Guard {
 
   private Ruling amount(
       State state, Step.TurnRod step, Kind kind, Window window, Bracket bracket, Instant now) {
+    if (Verdict.of(bracket, window) == Verdict.UNDECIDED
+        && Verdict.leaning(bracket, window) == Verdict.UNDECIDED) {
+      return fault("it asks for a turn on a reading that does not tell which way to turn");
+    }
     boolean tighten = bracket.middleMm() > window.middleMm();
     Turn most = most(state, step, tighten, now);
     Advice advice;
@@ -182,10 +192,10 @@ final class Guard {
   }
 
   private static @Nullable Advice undo(State state) {
-    if (state.turns.isEmpty()) {
+    TurnMade last = Account.lastMoved(state);
+    if (last == null) {
       return null;
     }
-    TurnMade last = state.turns.get(state.turns.size() - 1);
     double size = Math.min(last.turn().size().turns(), Turn.QUARTER.turns());
     Turn back = new Turn(Math.copySign(size, -last.turn().turns()));
     String why = "This takes the last turn back, exactly.";

@@ -35,21 +35,35 @@ public final class LiveBench implements Bench {
     return new LiveBench(engine, ledger, name, clock, engine.start(started));
   }
 
+  /** As the next, where the neck was in no other session since. */
+  static LiveBench resume(
+      Engine engine, Ledger ledger, String name, List<Event> events, Clock clock)
+      throws IOException {
+    return resume(engine, ledger, name, events, List.of(), clock);
+  }
+
   /**
    * Takes a session up again.
    *
    * @param events all that is on record, not empty
+   * @param elsewhere turns made on the same neck in other sessions since this one began
    * @throws Astray when the record does not fit the procedure, or has ended
    */
   public static LiveBench resume(
-      Engine engine, Ledger ledger, String name, List<Event> events, Clock clock)
+      Engine engine,
+      Ledger ledger,
+      String name,
+      List<Event> events,
+      List<Event.Past> elsewhere,
+      Clock clock)
       throws IOException {
     State state = engine.replay(events);
     if (state.ended != null) {
       throw new Astray("this session has ended");
     }
     Instant now = clock.instant();
-    Event.Resumed resumed = new Event.Resumed(now.isBefore(state.last) ? state.last : now);
+    Event.Resumed resumed =
+        new Event.Resumed(now.isBefore(state.last) ? state.last : now, elsewhere);
     ledger.append(resumed);
     return new LiveBench(engine, ledger, name, clock, engine.apply(state, resumed));
   }

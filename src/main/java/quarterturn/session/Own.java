@@ -3,9 +3,11 @@ package quarterturn.session;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 
 /** The few questions the engine asks of its own accord, and their words. */
@@ -38,6 +40,14 @@ final class Own {
         .append(".\nThe last things done:");
     for (String action : lastActions(state, procedure)) {
       text.append("\n- ").append(action);
+    }
+    if (!state.elsewhere.isEmpty()) {
+      text.append("\nSince this session began the rod was turned in another one: ");
+      text.append(
+          state.elsewhere.stream()
+              .map(past -> made(past.turn()))
+              .collect(Collectors.joining(", ")));
+      text.append(". That counts here too.");
     }
     if (state.recalling) {
       text.append("\nA turn had been asked for. The next question is whether it was made.");
@@ -130,7 +140,7 @@ final class Own {
     }
     return read.value() == null
         ? "could not be measured"
-        : quarterturn.unit.Decimals.plain(read.value()) + " " + read.quantity().unit();
+        : Decimals.plain(read.value()) + " " + read.quantity().unit();
   }
 
   /** "rod tightened 1/8 turn". */

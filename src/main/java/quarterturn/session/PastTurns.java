@@ -15,19 +15,24 @@ import quarterturn.unit.Turn;
  * <p>Before is the last reading since the turn before; after is the last one until the next turn,
  * but none from after a break where there is one from before it, since a break lets the weather
  * move the neck too. A turn the person could not recall for sure has neither: it counts, and
- * nothing can be learned from it.
+ * nothing can be learned from it. So does a turn that was asked for when the session was left,
+ * since it may have been made.
  */
 final class PastTurns {
   private final List<Event.Past> turns = new ArrayList<>();
   private @Nullable Bracket reading;
   private boolean open;
   private boolean broken;
+  private Event.@Nullable Offered offered;
 
   private PastTurns() {}
 
   static List<Event.Past> of(List<Event> events) {
     PastTurns past = new PastTurns();
     Corrections.standing(events).forEach(past::take);
+    if (past.offered != null) {
+      past.turned(past.offered.at(), past.offered.turn(), false);
+    }
     return List.copyOf(past.turns);
   }
 
@@ -36,6 +41,10 @@ final class PastTurns {
       if (e.quantity() == Quantity.RELIEF && e.which() == Which.LOWEST) {
         read(e.bracket());
       }
+    } else if (event instanceof Event.Offered e) {
+      offered = e;
+    } else if (event instanceof Event.UndoAsked) {
+      offered = null;
     } else if (event instanceof Event.Turned e) {
       turned(e.at(), e.turn(), true);
     } else if (event instanceof Event.Recalled e) {
@@ -57,6 +66,7 @@ final class PastTurns {
   }
 
   private void turned(Instant at, Turn turn, boolean sure) {
+    offered = null;
     if (sure && turn.turns() == 0) {
       return; // the rod did not move, so the reading before it still stands
     }

@@ -210,7 +210,9 @@ final class Prompter {
         kind == null || window == null ? null : guard.expected(state, kind, window, turn);
     String why = ruling instanceof Guard.Ruling.Turns turns ? turns.advice().why() : null;
     boolean canUndo =
-        !state.undoAsked && !state.turns.isEmpty() && step.amount() instanceof Step.Amount.Advised;
+        !state.undoAsked
+            && Account.lastMoved(state) != null
+            && step.amount() instanceof Step.Amount.Advised;
     Turn limit = library.limits().perReading();
     return show(new Prompt.TurnRod(said(state, step, why, now), turn, limit, expected, canUndo));
   }

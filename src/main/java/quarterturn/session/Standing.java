@@ -1,6 +1,8 @@
 package quarterturn.session;
 
+import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
+import quarterturn.procedure.Which;
 
 /** In what state an instrument would be left now, in words. */
 final class Standing {
@@ -37,7 +39,7 @@ final class Standing {
     if (detuned) {
       return "strings detuned, " + rod;
     }
-    Reading last = Account.last(state, quarterturn.procedure.Which.LOWEST);
+    Reading last = Account.last(state, Which.LOWEST);
     String read =
         last == null || last.read().bracket() == null
             ? "relief not yet read"
@@ -51,8 +53,8 @@ final class Standing {
     return turns > 0 && state.turns.get(turns - 1).turn().turns() == 0;
   }
 
-  private static @org.jspecify.annotations.Nullable Reading readSinceTurn(State state) {
-    Reading last = Account.last(state, quarterturn.procedure.Which.LOWEST);
+  private static @Nullable Reading readSinceTurn(State state) {
+    Reading last = Account.last(state, Which.LOWEST);
     return last != null && last.turnsBefore() == state.turns.size() ? last : null;
   }
 }

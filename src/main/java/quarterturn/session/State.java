@@ -33,6 +33,10 @@ final class State {
   Map<String, String> chosen = Map.of();
   List<Reading> readings = List.of();
   List<TurnMade> turns = List.of();
+
+  /** Turns made on this neck in other sessions since this one began. */
+  List<Event.Past> elsewhere = List.of();
+
   Set<Fact> facts = Set.of();
   Set<String> accepted = Set.of();
 
@@ -44,7 +48,7 @@ final class State {
 
   Event.@Nullable WaitBegan waiting;
   @Nullable Instant atPitchSince;
-  @Nullable Instant restLifted;
+  @Nullable Lifted lifted;
 
   /** How often in a row a turn was put off for want of a fresh reading. */
   int putOff;
@@ -75,6 +79,7 @@ final class State {
     this.chosen = from.chosen;
     this.readings = from.readings;
     this.turns = from.turns;
+    this.elsewhere = from.elsewhere;
     this.facts = from.facts;
     this.accepted = from.accepted;
     this.open = from.open;
@@ -82,7 +87,7 @@ final class State {
     this.recalling = from.recalling;
     this.waiting = from.waiting;
     this.atPitchSince = from.atPitchSince;
-    this.restLifted = from.restLifted;
+    this.lifted = from.lifted;
     this.putOff = from.putOff;
     this.away = from.away;
     this.fault = from.fault;
@@ -100,9 +105,21 @@ final class State {
    */
   record Break(Instant left, Instant back, String standing, boolean stale) {}
 
+  /**
+   * The daily rest was lifted with a reason.
+   *
+   * @param turns how many rod turns had been made in this session by then
+   */
+  record Lifted(Instant at, int turns) {}
+
   /** A copy to be changed while folding. */
   State copy(Instant at) {
     return new State(this, at);
+  }
+
+  /** Whether the last answer, or the turn that is asked for now, can be taken back. */
+  boolean correctable() {
+    return !recalling && (open != null || beforeAnswer != null);
   }
 
   Place place() {

@@ -1,5 +1,6 @@
 package quarterturn.session;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -215,10 +216,33 @@ public final class Store {
 
   /** The rod turns of all an instrument's sessions, oldest first; as {@link PastTurns}. */
   public List<Event.Past> pastOf(String instrument) throws IOException {
+    return pastOf(instrument, "");
+  }
+
+  /**
+   * The rod turns made on an instrument in other sessions since one began.
+   *
+   * @param session the one that is left out
+   * @param known those that were there when it began
+   */
+  public List<Event.Past> elsewhere(String instrument, String session, List<Event.Past> known)
+      throws IOException {
+    List<Event.Past> out = new ArrayList<>(pastOf(instrument, session));
+    for (Event.Past old : known) {
+      // The readings around it may have come later, so the turn alone tells it.
+      out.stream()
+          .filter(p -> p.at().equals(old.at()) && p.turn().equals(old.turn()))
+          .findFirst()
+          .ifPresent(out::remove);
+    }
+    return List.copyOf(out);
+  }
+
+  private List<Event.Past> pastOf(String instrument, String without) throws IOException {
     String name = Names.check("an instrument", instrument);
     List<Event.Past> out = new ArrayList<>();
     for (Path file : files("sessions", SESSION)) {
-      List<Event> events = eventsOf(file);
+      List<Event> events = stem(file, SESSION).equals(without) ? List.of() : eventsOf(file);
       if (events.stream()
           .anyMatch(e -> e instanceof Event.Started s && name.equals(s.instrument()))) {
         out.addAll(PastTurns.of(events));
@@ -226,6 +250,23 @@ public final class Store {
     }
     out.sort(Comparator.comparing(Event.Past::at));
     return List.copyOf(out);
+  }
+
+  /**
+   * Holds an instrument for one session, until it is closed: two that are open at once on one neck
+   * would not know of each other's turns.
+   *
+   * @throws IOException where another session has it open
+   */
+  public Closeable hold(String instrument) throws IOException {
+    Path file = instrumentFile(instrument);
+    Folders.make(folder.resolve("instruments"));
+    try {
+      return JournalLock.take(file);
+    } catch (Journal.InUse e) {
+      throw new IOException(
+          "a session on " + instrument + " is open in another window; close it there first", e);
+    }
   }
 
   /** None from a file that can't be read: the listing tells of it. */

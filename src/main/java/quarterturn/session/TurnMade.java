@@ -1,6 +1,7 @@
 package quarterturn.session;
 
 import java.time.Instant;
+import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Feel;
 import quarterturn.unit.Turn;
 
@@ -17,4 +18,9 @@ record TurnMade(
     Turn asked,
     Feel feel,
     boolean sure,
-    Prompt.@org.jspecify.annotations.Nullable Expected expected) {}
+    Prompt.@Nullable Expected expected) {
+  /** The same, where nothing can be learned from it any more. */
+  TurnMade unsure() {
+    return new TurnMade(at, turn, asked, feel, false, expected);
+  }
+}

@@ -90,6 +90,7 @@ class LibraryFilesTest {
                 2,
                 5,
                 60,
+                120,
                 Set.of(Feel.JAMMED, Feel.NOISE, Feel.SLIPPED),
                 Set.of(Fact.ROD_IDENTIFIED, Fact.KEY_FITS),
                 Set.of(Fact.DETUNED),

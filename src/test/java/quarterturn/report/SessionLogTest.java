@@ -15,6 +15,7 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Which;
 import quarterturn.procedure.Words;
+import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
@@ -99,8 +100,10 @@ class SessionLogTest {
   void aCorrectionWithdrawsOneAnswerOnly() {
     Event first = Told.relief(1, Which.LOWEST, new Bracket(0.6, 0.65));
     Event same = Told.relief(1, Which.LOWEST, new Bracket(0.6, 0.65));
-    assertThat(Upheld.of(List.of(first, same, new Event.Corrected(Told.minute(2), "read-lowest"))))
-        .containsExactly(first);
+    Event correction = new Event.Corrected(Told.minute(2), "read-lowest");
+    assertThat(Corrections.standing(List.of(first, same, correction)))
+        .containsExactly(first, correction)
+        .inOrder();
   }
 
   @Test
@@ -159,6 +162,7 @@ class SessionLogTest {
           2,
           10,
           60,
+          120,
           java.util.Set.of(),
           java.util.Set.of(),
           java.util.Set.of(),

@@ -5,6 +5,7 @@ import static com.google.common.truth.Truth.assertWithMessage;
 
 import java.io.IOException;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -39,6 +40,7 @@ class PromiseTest {
     private boolean retuned;
     private boolean settled;
     private boolean read;
+    private Instant readAt = Instant.MIN;
     private boolean offered;
     private int turns;
     private double gap;
@@ -89,6 +91,8 @@ class PromiseTest {
       if (!offered) {
         assertWithMessage("%s", play.events).that(read).isTrue();
         assertWithMessage("%s", play.events).that(turns == 0 || (retuned && settled)).isTrue();
+        Instant last = play.events.get(play.events.size() - 1).at();
+        assertThat(Duration.between(readAt, last)).isAtMost(Duration.ofMinutes(120));
       }
       offered = true;
     }
@@ -98,6 +102,9 @@ class PromiseTest {
       String step = before.said().step();
       if (before instanceof Prompt.Caution caution) {
         cautioned.add(caution.hazard().id());
+      } else if (before instanceof Prompt.TurnRod && answer instanceof Answer.Correct) {
+        // It may have been made, so what was read before it says nothing any more.
+        read = false;
       } else if (answer instanceof Answer.Turned turned) {
         turns++;
         gap -= turned.turn().turns() * 4 * response;
@@ -115,12 +122,14 @@ class PromiseTest {
         settled = true;
       } else if (before instanceof Prompt.Measure m && m.quantity().bracket()) {
         read |= answer instanceof Answer.Measured;
+        readAt = answer instanceof Answer.Measured ? play.bench.now() : readAt;
       }
     }
 
     private void forward() {
       try {
-        play.bench.setClock(play.bench.now().plus(Duration.ofMinutes(random.nextInt(1500))));
+        int most = random.nextInt(12) == 0 ? 1500 : 20;
+        play.bench.setClock(play.bench.now().plus(Duration.ofMinutes(random.nextInt(most))));
       } catch (Refused e) {
         throw new AssertionError(e);
       }

@@ -1,0 +1,121 @@
+package quarterturn.command;
+
+import static com.google.common.truth.Truth.assertThat;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Style;
+import quarterturn.session.Answer;
+import quarterturn.session.Bench;
+import quarterturn.session.Instrument;
+import quarterturn.session.Prompt;
+import quarterturn.session.Store;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/** Several sessions on one neck count each other's turns. The instrument is invented. */
+class OneNeckTest {
+  private static final Instant NOON = Instant.parse("2027-03-01T12:00:00Z");
+  private static final String NAME = "practice-bass";
+  private static final Desk.Wish WISH =
+      new Desk.Wish("relief", NAME, null, Style.MEDIUM, Role.BEGINNER);
+
+  @TempDir Path folder;
+  private Desk desk = new Desk(Store.at(Path.of("unset")), null, Clock.systemUTC());
+
+  @BeforeEach
+  void addInstrument() throws Exception {
+    Store store = Store.at(folder.resolve("data"));
+    store.add(new Instrument(NAME, "bass-34", Style.MEDIUM, null, null, NOON));
+    desk = new Desk(store, null, Clock.fixed(NOON, ZoneOffset.UTC));
+  }
+
+  @Test
+  void aSessionLeftOpenLearnsOfTheTurnsOfALaterOne() throws Exception {
+    String first;
+    try (Desk.Opened opened = desk.start(WISH)) {
+      first = opened.name();
+    }
+    try (Desk.Opened opened = desk.start(WISH)) {
+      turnAHalf(opened.bench());
+    }
+    try (Desk.Opened opened = desk.resume(first)) {
+      assertThat(opened.bench().prompt().said().text()).contains("rod tightened 1/8 turn");
+      assertThat(opened.bench().overview().today()).isEqualTo(new Turn(0.5));
+      assertThat(opened.bench().overview().net()).isEqualTo(new Turn(0.5));
+      toTurn(opened.bench());
+      assertThat(((Prompt.Wait) opened.bench().prompt()).rest()).isTrue();
+    }
+  }
+
+  @Test
+  void aTurnAskedForWhenASessionWasLeftMayHaveBeenMade() throws Exception {
+    try (Desk.Opened opened = desk.start(WISH)) {
+      toTurn(opened.bench());
+      assertThat(((Prompt.TurnRod) opened.bench().prompt()).turn()).isEqualTo(Turn.EIGHTH);
+      opened.bench().leave();
+    }
+    try (Desk.Opened opened = desk.start(WISH)) {
+      assertThat(opened.bench().overview().today()).isEqualTo(Turn.EIGHTH);
+    }
+  }
+
+  @Test
+  void oneNeckIsInOneOpenSessionAtATime() throws Exception {
+    String name;
+    try (Desk.Opened opened = desk.start(WISH)) {
+      name = opened.name();
+      IOException refused = assertThrows(IOException.class, () -> desk.start(WISH));
+      assertThat(refused).hasMessageThat().contains("open in another window");
+    }
+    try (Desk.Opened other = desk.start(WISH)) {
+      IOException refused = assertThrows(IOException.class, () -> desk.resume(name));
+      assertThat(refused).hasMessageThat().contains("a session on practice-bass is open");
+      assertThat(other.name()).isNotEqualTo(name);
+    }
+    desk.resume(name).close();
+  }
+
+  /** Turns what is asked for until the day's half turn is used. */
+  private static void turnAHalf(Bench bench) throws Exception {
+    toTurn(bench);
+    while (bench.prompt() instanceof Prompt.TurnRod turn) {
+      bench.answer(new Answer.Turned(turn.turn(), Feel.SMOOTH));
+      toTurn(bench);
+    }
+    assertThat(bench.overview().today()).isEqualTo(new Turn(0.5));
+  }
+
+  /** The ordinary answer and a gap that shrinks with each turn, up to a turn or the daily rest. */
+  private static void toTurn(Bench bench) throws Exception {
+    while (!(bench.prompt() instanceof Prompt.TurnRod)
+        && !(bench.prompt() instanceof Prompt.Wait wait && wait.rest())) {
+      bench.answer(ordinary(bench));
+    }
+  }
+
+  private static Answer ordinary(Bench bench) throws Exception {
+    Prompt prompt = bench.prompt();
+    if (prompt instanceof Prompt.Choose choose) {
+      return new Answer.Chose(choose.options().get(0).id());
+    } else if (prompt instanceof Prompt.Measure measure) {
+      double gap = Math.round((2.0 - bench.overview().net().turns()) * 20) / 20.0;
+      return measure.quantity().bracket()
+          ? new Answer.Measured(new Bracket(gap, gap + 0.05))
+          : new Answer.Value(50);
+    } else if (prompt instanceof Prompt.Wait wait) {
+      bench.setClock(wait.until().isAfter(bench.now()) ? wait.until() : bench.now());
+      return new Answer.Waited(null);
+    }
+    return new Answer.Confirmed();
+  }
+}

@@ -1,0 +1,57 @@
+package quarterturn.session;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import org.junit.jupiter.api.Test;
+import quarterturn.procedure.Feel;
+import quarterturn.unit.Turn;
+
+/** The last turn is taken back by its opposite. The readings are invented. */
+class UndoTest {
+  @Test
+  void aLooseningIsTakenBackWithTheStringsDetuned() throws Exception {
+    Play play = Play.beginner("bass-34").to("found-low");
+    play.read("0.05..0.10").read("0.05..0.10").read("0.05..0.10").to("turn-rod");
+    assertThat(turn(play)).isEqualTo(Turn.EIGHTH.opposite());
+    play.turned(Feel.SMOOTH).to("read-low").read("0.15..0.20").to("turn-rod");
+    play.give(new Answer.Undo());
+    assertThat(play.step()).isEqualTo("undo-detune");
+    play.to("undo-turn");
+    assertThat(turn(play)).isEqualTo(Turn.EIGHTH);
+    play.turned(Feel.SMOOTH);
+    assertThat(Account.net(play.state())).isEqualTo(Turn.NONE);
+  }
+
+  @Test
+  void anUndoThatIsTakenBackLeavesTheTurnAsItWas() throws Exception {
+    Play play = Play.beginner("bass-34").to("found-low");
+    play.read("0.05..0.10").read("0.05..0.10").read("0.05..0.10").to("turn-rod");
+    play.turned(Feel.SMOOTH).to("read-low").read("0.15..0.20").to("turn-rod");
+    play.give(new Answer.Undo()).give(new Answer.Correct());
+    assertThat(play.step()).isEqualTo("seat");
+    play.to("turn-rod");
+    assertThat(turn(play).turns()).isLessThan(0.0);
+  }
+
+  @Test
+  void aNutThatDidNotMoveIsNotWhatIsTakenBack() throws Exception {
+    Play play = Play.beginner("bass-34").to("found-low");
+    play.read("1.20..1.25").read("1.20..1.25").read("1.20..1.25").to("turn-rod");
+    play.turned(Feel.SMOOTH).to("read-low").read("1.10..1.15").to("turn-rod");
+    play.turned(0, Feel.STIFF).to("read-low").read("1.10..1.15").to("turn-rod");
+    play.give(new Answer.Undo());
+    assertThat(turn(play)).isEqualTo(Turn.EIGHTH.opposite());
+  }
+
+  @Test
+  void whereTheRodNeverMovedThereIsNothingToTakeBack() throws Exception {
+    Play play = Play.beginner("bass-34").to("found-low");
+    play.read("1.20..1.25").read("1.20..1.25").read("1.20..1.25").to("turn-rod");
+    play.turned(0, Feel.STIFF).to("read-low").read("1.20..1.25").to("turn-rod");
+    assertThat(((Prompt.TurnRod) play.prompt()).canUndo()).isFalse();
+  }
+
+  private static Turn turn(Play play) {
+    return ((Prompt.TurnRod) play.prompt()).turn();
+  }
+}
