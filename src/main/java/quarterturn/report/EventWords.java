@@ -59,7 +59,8 @@ final class EventWords {
     if (event instanceof Event.Recalled recalled) {
       return "After a break, said of the rod: "
           + TurnWords.done(recalled.turned())
-          + (recalled.sure() ? "." : ", but not sure.");
+          + (recalled.sure() ? "." : ", but not sure.")
+          + (recalled.feel() == null ? "" : " " + recalled.feel().label() + ".");
     }
     if (event instanceof Event.Corrected) {
       Event gone = Corrections.withdrawn(before);

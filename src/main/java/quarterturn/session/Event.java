@@ -119,8 +119,10 @@ public sealed interface Event {
    * @param turned what was turned, plus tightened; zero where it was not
    * @param sure false where the person could not tell; it is counted, and nothing is learned from
    *     it
+   * @param feel how it felt, or null where the rod was not tried or the person could not tell
    */
-  record Recalled(Instant at, String step, Turn turned, boolean sure) implements Event {}
+  record Recalled(Instant at, String step, Turn turned, boolean sure, @Nullable Feel feel)
+      implements Event {}
 
   /** A wait began. */
   record WaitBegan(Instant at, String step, Instant until) implements Event {}

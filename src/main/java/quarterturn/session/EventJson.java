@@ -62,6 +62,7 @@ public final class EventJson {
       out.put("step", e.step()).put("turn", e.turn().turns()).put("feel", e.feel().word());
     } else if (event instanceof Event.Recalled e) {
       out.put("step", e.step()).put("turn", e.turned().turns()).put("sure", e.sure());
+      known(out, "feel", e.feel() == null ? null : e.feel().word());
     } else if (event instanceof Event.WaitBegan e) {
       out.put("step", e.step()).put("until", e.until().toString());
     } else if (event instanceof Event.Waited e) {
@@ -192,7 +193,13 @@ public final class EventJson {
       case "undo-asked" -> new Event.UndoAsked(at, f.text("step"));
       case "turned" ->
           new Event.Turned(at, f.text("step"), turn(f), f.word("feel", Feel.values(), Feel::word));
-      case "recalled" -> new Event.Recalled(at, f.text("step"), turn(f), f.yesOrNo("sure"));
+      case "recalled" ->
+          new Event.Recalled(
+              at,
+              f.text("step"),
+              turn(f),
+              f.yesOrNo("sure"),
+              f.wordOrNull("feel", Feel.values(), Feel::word));
       case "wait-began" -> new Event.WaitBegan(at, f.text("step"), f.instant("until"));
       case "waited" -> new Event.Waited(at, f.text("step"), f.textOrNull("reason"));
       case "corrected" -> new Event.Corrected(at, f.text("step"));

@@ -68,10 +68,7 @@ final class Examiner {
         "Choose one of: " + allowed + ".");
     String step = choose.said().step();
     if (step.equals(Own.RECALL) && state.open != null) {
-      boolean made = !chose.option().equals(Own.NOT_MADE);
-      Turn turned = made ? state.open.turn() : Turn.NONE;
-      boolean sure = !chose.option().equals(Own.UNSURE);
-      return new Event.Recalled(now, state.open.step(), turned, sure);
+      return Recall.event(chose.option(), state.open, now);
     }
     return new Event.Chose(now, step, chose.option());
   }

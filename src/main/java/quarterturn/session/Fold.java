@@ -223,13 +223,15 @@ final class Fold {
   private void recalled(State state, Event.Recalled recalled) {
     Step.TurnRod step = expect(state, recalled.step(), Step.TurnRod.class);
     state.recalling = false;
-    if (recalled.turned().turns() == 0) {
+    Feel feel = recalled.feel();
+    if (recalled.turned().turns() == 0 && feel == null) {
       state.open = null;
       state.undoAsked = false;
       go(state, retune(state), recalled.at());
     } else {
-      made(state, recalled.at(), recalled.turned(), Feel.SMOOTH, recalled.sure());
-      go(state, onFeel(step, Feel.SMOOTH), recalled.at());
+      Feel felt = feel == null ? Feel.SMOOTH : feel;
+      made(state, recalled.at(), recalled.turned(), felt, recalled.sure());
+      go(state, onFeel(step, felt), recalled.at());
     }
   }
 

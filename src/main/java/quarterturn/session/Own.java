@@ -24,10 +24,6 @@ final class Own {
   /** Stands with a hazard, in place of its step. */
   static final String BEFORE = "Read this before you go on.";
 
-  static final String NOT_MADE = "not-made";
-  static final String MADE = "made";
-  static final String UNSURE = "unsure";
-
   private Own() {}
 
   /** The recap after a break: when, in what state, the last three actions, what went stale. */

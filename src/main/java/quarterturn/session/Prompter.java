@@ -104,22 +104,8 @@ final class Prompter {
   }
 
   private Prompt recall(State state, Event.Offered open) {
-    String text =
-        "You were asked to "
-            + (open.turn().turns() > 0 ? "tighten" : "loosen")
-            + " the rod "
-            + open.turn()
-            + ". Was that turn made?";
-    String why =
-        "Look at the mark on the key's handle if you can. If you are not sure, say so: the turn is"
-            + " then counted, nothing is learned from it, and the next reading shows where the neck"
-            + " stands.";
-    List<Prompt.Option> options =
-        List.of(
-            new Prompt.Option(Own.NOT_MADE, "No, the rod was not turned"),
-            new Prompt.Option(Own.MADE, "Yes, all of it"),
-            new Prompt.Option(Own.UNSURE, "I am not sure, or only a part of it"));
-    return new Prompt.Choose(said(state, Own.RECALL, text, why), options);
+    Said said = said(state, Own.RECALL, Recall.question(open.turn()), Recall.WHY);
+    return new Prompt.Choose(said, Recall.options());
   }
 
   private Next ofStep(State state, Step step, Instant now) {

@@ -93,7 +93,7 @@ final class Told {
         new Event.UndoAsked(minute(24), "turn"),
         new Event.Left(minute(25), "the rod may be half way through a turn"),
         new Event.Resumed(minute(600)),
-        new Event.Recalled(minute(601), "turn", Turn.EIGHTH, false),
+        new Event.Recalled(minute(601), "turn", Turn.EIGHTH, false, null),
         new Event.WaitBegan(minute(602), "rest", minute(2042)),
         new Event.Waited(minute(603), "rest", "the neck is known"),
         relief(604, Which.LOWEST, Bracket.touches()),

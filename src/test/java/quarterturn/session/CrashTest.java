@@ -20,24 +20,32 @@ class CrashTest {
     assertThat(play.prompt().said().text()).contains("in the middle of a rod turn");
     play.ok();
     assertThat(play.step()).isEqualTo(Own.RECALL);
-    play.choose(Own.MADE);
+    play.choose(Recall.MADE.word());
     assertThat(Account.net(play.state())).isEqualTo(Turn.EIGHTH);
     play.to("read-low");
   }
 
   @Test
   void aTurnThatWasNotMadeNeedsAFreshReadingFirst() throws Exception {
-    Play play = atTheTurn().resumeAfter(Duration.ofMinutes(3)).ok().choose(Own.NOT_MADE);
+    Play play = atTheTurn().resumeAfter(Duration.ofMinutes(3)).ok().choose(Recall.NOT_MADE.word());
     assertThat(play.state().turns).isEmpty();
     play.to("confirm").read("0.60..0.65").to("turn-rod");
   }
 
   @Test
   void aTurnNobodyIsSureOfCountsAndTeachesNothing() throws Exception {
-    Play play = atTheTurn().resumeAfter(Duration.ofMinutes(3)).ok().choose(Own.UNSURE);
+    Play play = atTheTurn().resumeAfter(Duration.ofMinutes(3)).ok().choose(Recall.UNSURE.word());
     assertThat(Account.net(play.state())).isEqualTo(Turn.EIGHTH);
     play.to("read-low").read("0.60..0.65");
     assertThat(Account.moves(play.state())).isEmpty();
+  }
+
+  @Test
+  void aStopSignBeforeTheBreakCountsAfterIt() throws Exception {
+    for (Recall recall : new Recall[] {Recall.JAMMED, Recall.NOISE, Recall.SLIPPED}) {
+      Play play = atTheTurn().resumeAfter(Duration.ofMinutes(3)).ok().choose(recall.word());
+      assertThat(play.prompt()).isInstanceOf(Prompt.HandOver.class);
+    }
   }
 
   @Test
@@ -114,7 +122,7 @@ class CrashTest {
       long asked = play.events.stream().filter(Event.Chose.class::isInstance).count();
       BenchNeck neck = new BenchNeck(0.72 - Account.net(after).turns() * 4 * 0.2, 0.2);
       if (play.step().equals(Own.RECALL)) {
-        play.choose(Own.NOT_MADE);
+        play.choose(Recall.NOT_MADE.word());
       }
       neck.playOut(play);
       assertThat(((Prompt.Done) play.prompt()).outcome()).isEqualTo("in-window");

@@ -85,8 +85,8 @@ class PastTurnsTest {
 
   @Test
   void aRecalledTurnCountsAndAnUnsureOneTeachesNothing() {
-    Event sure = new Event.Recalled(Samples.at(1), "turn", Turn.EIGHTH, true);
-    Event unsure = new Event.Recalled(Samples.at(1), "turn", Turn.EIGHTH, false);
+    Event sure = new Event.Recalled(Samples.at(1), "turn", Turn.EIGHTH, true, null);
+    Event unsure = new Event.Recalled(Samples.at(1), "turn", Turn.EIGHTH, false, null);
     assertThat(of(read(0, A), sure, read(2, B))).containsExactly(past(1, Turn.EIGHTH, A, B));
     assertThat(of(read(0, A), unsure, read(2, B)))
         .containsExactly(new Event.Past(Samples.at(1), Turn.EIGHTH, null, null));

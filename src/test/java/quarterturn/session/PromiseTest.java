@@ -112,7 +112,8 @@ class PromiseTest {
         settled = false;
         read = false;
       } else if (before instanceof Prompt.Choose && answer instanceof Answer.Chose chose) {
-        boolean recalledAsMade = step.equals(Own.RECALL) && !chose.option().equals(Own.NOT_MADE);
+        boolean recalledAsMade =
+            step.equals(Own.RECALL) && !chose.option().equals(Recall.NOT_MADE.word());
         read &= !recalledAsMade;
         retuned &= !recalledAsMade;
         settled &= !recalledAsMade;

@@ -22,14 +22,14 @@ class TakenBackTurnTest {
   void goingBackAsksWhetherTheTurnWasMade() throws Exception {
     Play play = atTheTurn().give(new Answer.Correct());
     assertThat(play.step()).isEqualTo(Own.RECALL);
-    play.choose(Own.MADE);
+    play.choose(Recall.MADE.word());
     assertThat(Account.net(play.state())).isEqualTo(Turn.EIGHTH);
     assertThat(play.step()).isEqualTo("key-out");
   }
 
   @Test
   void aTurnThatWasNotMadeIsAskedForOnlyAfterANewReading() throws Exception {
-    Play play = atTheTurn().give(new Answer.Correct()).choose(Own.NOT_MADE);
+    Play play = atTheTurn().give(new Answer.Correct()).choose(Recall.NOT_MADE.word());
     assertThat(play.step()).isEqualTo("tune-again");
     play.to("confirm").read("1.20..1.25").to("turn-rod");
     assertThat(Account.net(play.state())).isEqualTo(Turn.NONE);
@@ -55,7 +55,7 @@ class TakenBackTurnTest {
     Play play = atTheTurn().turned(Feel.SMOOTH).to("read-low").read("1.10..1.15").to("turn-rod");
     play.give(new Answer.Undo()).give(new Answer.Correct());
     assertThat(play.step()).isEqualTo(Own.RECALL);
-    play.choose(Own.NOT_MADE);
+    play.choose(Recall.NOT_MADE.word());
     assertThat(Account.net(play.state())).isEqualTo(Turn.EIGHTH);
   }
 }
