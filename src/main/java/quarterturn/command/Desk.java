@@ -16,6 +16,7 @@ import quarterturn.procedure.Role;
 import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
+import quarterturn.session.Astray;
 import quarterturn.session.Engine;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
@@ -128,15 +129,27 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
     if (contents.header() == null || contents.events().isEmpty()) {
       throw new IOException("session " + session + " holds nothing yet; start a new one");
     }
-    Engine engine = new Engine(library(contents.header().procedure()), new ResponseAdvisor());
+    Library library = library(contents.header().procedure());
+    Engine engine = new Engine(library, new ResponseAdvisor());
     List<Event.Past> elsewhere = List.of();
     if (contents.events().get(0) instanceof Event.Started s && s.instrument() != null) {
       held.keep(store.hold(s.instrument()));
       elsewhere = store.elsewhere(s.instrument(), session, s.past());
     }
-    LiveBench bench =
-        LiveBench.resume(engine, journal::append, session, contents.events(), elsewhere, clock);
-    return new Opened(session, bench, held, contents.notice());
+    try {
+      LiveBench bench =
+          LiveBench.resume(engine, journal::append, session, contents.events(), elsewhere, clock);
+      return new Opened(session, bench, held, contents.notice());
+    } catch (Astray e) {
+      if (library.main().digest().equals(contents.header().digest())) {
+        throw e;
+      }
+      throw new IOException(
+          "the procedure was changed since session "
+              + session
+              + " began, and it can't be gone on with; start a new one",
+          e);
+    }
   }
 
   /** The one session that is unfinished, for {@code resume} without a name. */

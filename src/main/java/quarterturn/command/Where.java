@@ -1,10 +1,12 @@
 package quarterturn.command;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import quarterturn.session.Store;
+import quarterturn.unit.NotUnderstood;
 
 /** Where things are kept. */
 final class Where {
@@ -21,6 +23,9 @@ final class Where {
   private @Nullable Path own;
 
   Desk desk(Clock clock) {
+    if (own != null && !Files.isDirectory(own)) {
+      throw new NotUnderstood("--own: there is no folder " + own);
+    }
     return new Desk(store(), own, clock);
   }
 

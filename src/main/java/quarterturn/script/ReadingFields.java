@@ -24,7 +24,12 @@ final class ReadingFields {
     boolean passes = fields.has("passes_mm") || fields.has("passes_in");
     boolean lifts = fields.has("lifts_mm") || fields.has("lifts_in");
     if (passes && lifts) {
-      return new Answer.Measured(new Bracket(bound(fields, "passes"), bound(fields, "lifts")));
+      double low = bound(fields, "passes");
+      double high = bound(fields, "lifts");
+      if (low >= high) {
+        throw new BadAnswer("the leaf that passes must be thinner than the leaf that lifts");
+      }
+      return new Answer.Measured(new Bracket(low, high));
     }
     if (passes) {
       return new Answer.Measured(Bracket.passes(bound(fields, "passes")));

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Bench;
 import quarterturn.session.Prompt;
@@ -73,6 +74,7 @@ public final class ScriptFace {
   /** Gives the line's answer to the bench; false where the script leaves. */
   private boolean answered(Bench bench, Prompt prompt, TypedLines.Line line) throws IOException {
     String wrong = null;
+    Instant before = bench.now();
     try {
       if (line.cut()) {
         throw new BadAnswer("a line is at most " + LONGEST + " characters long");
@@ -85,13 +87,25 @@ public final class ScriptFace {
         return false;
       }
       bench.answer(reply.answer());
-    } catch (BadAnswer | Refused e) {
+    } catch (BadAnswer e) {
       wrong = e.getMessage();
+    } catch (Refused e) {
+      wrong = e.getMessage();
+      setBack(bench, before);
     }
     if (wrong != null) {
       error(wrong + "; " + Takes.of(prompt));
     }
     return true;
+  }
+
+  /** What was not taken as an answer does not set the clock either. */
+  private static void setBack(Bench bench, Instant before) {
+    try {
+      bench.setClock(before);
+    } catch (Refused e) {
+      throw new IllegalStateException("the time it was is no time to go back to", e);
+    }
   }
 
   private void error(@Nullable String message) {

@@ -199,7 +199,8 @@ final class Prompter {
         !state.undoAsked
             && Account.lastMoved(state) != null
             && step.amount() instanceof Step.Amount.Advised;
-    Turn limit = library.limits().perReading();
+    Turn most = library.limits().perReading();
+    Turn limit = step.limit().compareTo(most) < 0 ? step.limit() : most;
     return show(new Prompt.TurnRod(said(state, step, why, now), turn, limit, expected, canUndo));
   }
 

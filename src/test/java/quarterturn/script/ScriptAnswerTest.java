@@ -67,6 +67,7 @@ class ScriptAnswerTest {
     refuses(p, "{\"answer\":\"ok\"}", "is not a reading");
     refuses(p, "{\"answer\":0.3}", "must be a text");
     refuses(p, "{\"passes_mm\":0.35,\"lifts_mm\":0.30}", "thinner");
+    refuses(p, "{\"passes_mm\":0.30,\"lifts_mm\":0.30}", "thinner");
     refuses(p, "{\"passes_mm\":-1}", "cannot be negative");
     refuses(p, "{\"passes_mm\":1e999}", "must be a number");
     refuses(p, "{\"passes_mm\":0.3,\"passes_in\":0.01}", "not both");

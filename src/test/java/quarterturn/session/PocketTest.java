@@ -14,6 +14,7 @@ class PocketTest {
     Play play = Play.technician("bass-34").to("rod-place").choose("pocket").to("found-low");
     play.read("1.20..1.25").read("1.20..1.25").read("1.20..1.25").to("pocket-turn");
     assertThat(play.state().facts).contains(Fact.NECK_LOOSE);
+    assertThat(((Prompt.TurnRod) play.prompt()).limit()).isEqualTo(Turn.EIGHTH);
     play.turned(Feel.SMOOTH).to("read-low").read("1.40..1.45").choose("alike");
     assertThat(play.step()).isEqualTo("pocket-slacken");
     play.to("pocket-undo");

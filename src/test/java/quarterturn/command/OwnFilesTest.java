@@ -1,0 +1,53 @@
+package quarterturn.command;
+
+import static com.google.common.truth.Truth.assertThat;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Style;
+import quarterturn.session.Answer;
+import quarterturn.session.Store;
+
+/** A folder of one's own procedures. */
+class OwnFilesTest {
+  @TempDir Path folder;
+
+  @Test
+  void aFolderThatIsNotThereIsSaid() {
+    int status = Cli.run(Clock.systemUTC(), "start", "relief", "--own", folder + "/none");
+    assertThat(status).isEqualTo(2);
+  }
+
+  @Test
+  void aSessionWhoseProcedureWasChangedSaysSo() throws Exception {
+    Path own = Files.createDirectories(folder.resolve("own/procedures"));
+    Path file = own.resolve("relief.yaml");
+    Files.writeString(file, shipped());
+    Desk desk = new Desk(Store.at(folder.resolve("data")), own.getParent(), Clock.systemUTC());
+    String name;
+    Desk.Wish wish = new Desk.Wish("relief", null, "bass-34", Style.MEDIUM, Role.BEGINNER);
+    try (Desk.Opened opened = desk.start(wish)) {
+      opened.bench().answer(new Answer.Confirmed());
+      name = opened.name();
+    }
+    Files.writeString(file, shipped().replace("begin: welcome", "begin: in-room"));
+    IOException refused = assertThrows(IOException.class, () -> desk.resume(name));
+    assertThat(refused).hasMessageThat().contains("the procedure was changed");
+    Files.writeString(file, shipped());
+    desk.resume(name).close();
+  }
+
+  private static String shipped() throws IOException {
+    try (InputStream in = OwnFilesTest.class.getResourceAsStream("/procedures/relief.yaml")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+}
