@@ -31,7 +31,7 @@ class DirectionTest {
     play.read(reading);
     assertThat(play.step()).isEqualTo("no-direction");
     play.choose("try-again").read("0.60 passes 0.65 lifts");
-    assertThat(play.step()).isEqualTo("detune");
+    assertThat(play.step()).isEqualTo("plan-tighten");
   }
 
   @Test

@@ -73,7 +73,8 @@ class EventJsonTest {
     for (Event event : Samples.everyKind()) {
       ObjectNode whole = EventJson.write(event);
       for (String field : (Iterable<String>) whole::fieldNames) {
-        if (optional.contains(field) || field.equals("reason")) {
+        boolean recalledFeel = event instanceof Event.Recalled && field.equals("feel");
+        if (optional.contains(field) || field.equals("reason") || recalledFeel) {
           continue;
         }
         JsonNode without = whole.deepCopy().without(field);

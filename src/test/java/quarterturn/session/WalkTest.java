@@ -80,7 +80,9 @@ class WalkTest {
       } else if (prompt instanceof Prompt.Measure measure) {
         read(play, measure, neck, twisted, random);
       } else if (prompt instanceof Prompt.TurnRod turn) {
-        Feel feel = random.nextInt(4) == 0 ? feel(random) : usual;
+        boolean rare =
+            turn.said().step().startsWith("pocket") || turn.said().step().contains("undo");
+        Feel feel = random.nextInt(rare ? 2 : 4) == 0 ? feel(random) : usual;
         boolean still = feel == Feel.JAMMED;
         neck.gap -= still ? 0 : turn.turn().turns() * 4 * neck.response;
         play.turned(still ? 0 : turn.turn().turns(), feel);
