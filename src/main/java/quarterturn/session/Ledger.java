@@ -1,8 +1,12 @@
 package quarterturn.session;
 
 import java.io.IOException;
+import java.util.List;
 
-/** Where events are kept. When {@code append} returns, the event outlives a crash. */
+/** Where events are kept. */
 public interface Ledger {
-  void append(Event event) throws IOException;
+  /**
+   * All of them or none: they outlive a crash when this returns, and are not kept when it throws.
+   */
+  void append(List<Event> events) throws IOException;
 }

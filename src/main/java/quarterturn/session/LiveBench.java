@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 
 /** A session in progress: the engine, the state and the ledger, with a clock that can be set. */
@@ -24,14 +25,14 @@ public final class LiveBench implements Bench {
     this.name = name;
     this.clock = clock;
     this.state = state;
-    this.prompt = settle();
+    this.prompt = goOn(state, new ArrayList<>(), now());
   }
 
   /** Begins a session; the start is on record when this returns. */
   public static LiveBench start(
       Engine engine, Ledger ledger, String name, Event.Started started, Clock clock)
       throws IOException {
-    ledger.append(started);
+    ledger.append(List.of(started));
     return new LiveBench(engine, ledger, name, clock, engine.start(started));
   }
 
@@ -64,7 +65,7 @@ public final class LiveBench implements Bench {
     Instant now = clock.instant();
     Event.Resumed resumed =
         new Event.Resumed(now.isBefore(state.last) ? state.last : now, elsewhere);
-    ledger.append(resumed);
+    ledger.append(List.of(resumed));
     return new LiveBench(engine, ledger, name, clock, engine.apply(state, resumed));
   }
 
@@ -75,25 +76,29 @@ public final class LiveBench implements Bench {
 
   @Override
   public void answer(Answer answer) throws Refused, IOException {
-    record(engine.examine(state, prompt, answer, now()));
-    prompt = settle();
+    Instant now = now();
+    Event event = engine.examine(state, prompt, answer, now);
+    prompt = goOn(engine.apply(state, event), new ArrayList<>(List.of(event)), now);
   }
 
-  /** Records what the engine records of its own accord, up to the next prompt. */
-  private Prompt settle() throws IOException {
+  /**
+   * The next prompt after {@code events}, which led to {@code after}. They go on record together
+   * with those the engine adds of its own accord: if that fails, the prompt before still holds.
+   */
+  private Prompt goOn(State after, List<Event> events, Instant now) throws IOException {
     while (true) {
-      Prompter.Next next = engine.next(state, now());
+      Prompter.Next next = engine.next(after, now);
       if (next instanceof Prompter.Next.Show show) {
+        if (!events.isEmpty()) {
+          ledger.append(events);
+        }
+        state = after;
         return show.prompt();
       }
-      record(((Prompter.Next.Record) next).event());
+      Event own = ((Prompter.Next.Record) next).event();
+      events.add(own);
+      after = engine.apply(after, own);
     }
-  }
-
-  private void record(Event event) throws IOException {
-    State after = engine.apply(state, event);
-    ledger.append(event);
-    state = after;
   }
 
   @Override
@@ -128,7 +133,9 @@ public final class LiveBench implements Bench {
   public String leave() throws IOException {
     String standing = engine.standing(state);
     if (!prompt.ended()) {
-      record(new Event.Left(now(), standing));
+      Event left = new Event.Left(now(), standing);
+      ledger.append(List.of(left));
+      state = engine.apply(state, left);
     }
     return standing;
   }

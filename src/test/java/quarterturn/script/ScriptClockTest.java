@@ -41,7 +41,7 @@ class ScriptClockTest {
             List.of());
     Engine engine = new Engine(new Shelf(null).load("relief"), new ResponseAdvisor());
     LiveBench bench =
-        LiveBench.start(engine, events::add, "test", started, Clock.fixed(NOON, ZoneOffset.UTC));
+        LiveBench.start(engine, events::addAll, "test", started, Clock.fixed(NOON, ZoneOffset.UTC));
     String script =
         """
         {"answer":true}

@@ -28,7 +28,7 @@ final class Play {
 
   private Play(Library library, Event.Started started) throws IOException {
     engine = new Engine(library, new ResponseAdvisor());
-    bench = LiveBench.start(engine, events::add, "test", started, fixed());
+    bench = LiveBench.start(engine, events::addAll, "test", started, fixed());
   }
 
   static Library relief() {
@@ -86,7 +86,7 @@ final class Play {
     Instant now = bench.now().plus(gone);
     bench =
         LiveBench.resume(
-            engine, events::add, "test", List.copyOf(events), Clock.fixed(now, ZoneOffset.UTC));
+            engine, events::addAll, "test", List.copyOf(events), Clock.fixed(now, ZoneOffset.UTC));
     return this;
   }
 
