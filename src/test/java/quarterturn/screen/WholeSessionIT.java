@@ -73,7 +73,7 @@ class WholeSessionIT {
       screen.waitFor("How does the player play?").resize(140, 45);
       screen.waitFor("Hard attack").resize(40, 10).waitUntilGone("Hard attack");
       screen.waitFor("60").resize(80, 24).waitFor("How does the player play?");
-      screen.keys("1\r").waitFor("We bring the neck");
+      screen.keys("1\r").waitFor("local rules come");
       screen.signal("TERM", screen.handle());
       screen.exitStatus();
       assertThat(screen.onAlternateScreen()).isFalse();
@@ -85,13 +85,13 @@ class WholeSessionIT {
   @Test
   void ctrlCLeavesInOrderAndResumeGoesOn() throws Exception {
     try (PtyScreen screen = start(80, 24, Map.of(), "start", "relief", "--kind", "bass-34")) {
-      screen.waitFor("How does the player play?").keys("1\r").waitFor("We bring the neck");
+      screen.waitFor("How does the player play?").keys("1\r").waitFor("local rules come");
       screen.keys("\u0003");
       assertThat(screen.exitStatus()).isEqualTo(130);
     }
     assertThat(journal()).contains("\"event\":\"left\"");
     try (PtyScreen screen = start(80, 24, Map.of(), "resume")) {
-      screen.waitFor("Welcome back").keys("\r").waitFor("We bring the neck").keys("q");
+      screen.waitFor("Welcome back").keys("\r").waitFor("local rules come").keys("q");
       screen.waitFor("Leave now?").keys("y");
       assertThat(screen.exitStatus()).isEqualTo(0);
     }
