@@ -19,6 +19,7 @@ import quarterturn.procedure.Step;
 public final class Engine {
   private final Library library;
   private final Guard guard;
+  private final Walk walk;
   private final Fold fold;
   private final Prompter prompter;
   private final Examiner examiner;
@@ -26,9 +27,10 @@ public final class Engine {
   public Engine(Library library, Advisor advisor) {
     this.library = library;
     this.guard = new Guard(library.limits(), advisor);
-    this.fold = new Fold(library, guard);
-    this.prompter = new Prompter(library, guard, fold);
-    this.examiner = new Examiner(fold);
+    this.walk = new Walk(library, guard);
+    this.fold = new Fold(library, guard, walk);
+    this.prompter = new Prompter(library, guard, walk);
+    this.examiner = new Examiner(walk);
   }
 
   State start(Event.Started started) {
@@ -68,14 +70,14 @@ public final class Engine {
   }
 
   Overview overview(State state, String session, Instant now) {
-    Kind kind = fold.kind(state);
-    Window window = fold.window(state);
+    Kind kind = walk.kind(state);
+    Window window = walk.window(state);
     Procedure procedure =
         library.procedure(
             state.places.isEmpty() ? state.started.procedure() : state.place().procedure());
     List<String> parts =
         procedure.steps().values().stream().map(s -> s.words().part()).distinct().toList();
-    String part = state.places.isEmpty() ? parts.get(0) : fold.step(state).words().part();
+    String part = state.places.isEmpty() ? parts.get(0) : walk.step(state).words().part();
     String named = state.started.instrument();
     String instrument = named != null ? named : kind == null ? "unnamed" : kind.name();
     String source = kind == null || state.style == null ? null : kind.target(state.style).source();

@@ -18,10 +18,10 @@ final class Examiner {
    */
   private static final Turn MOST_REPORTED = new Turn(1);
 
-  private final Fold fold;
+  private final Walk walk;
 
-  Examiner(Fold fold) {
-    this.fold = fold;
+  Examiner(Walk walk) {
+    this.walk = walk;
   }
 
   Event examine(State state, Prompt prompt, Answer answer, Instant now) throws Refused {
@@ -75,7 +75,7 @@ final class Examiner {
 
   private Event read(State state, Prompt.Measure measure, Answer answer, Instant now)
       throws Refused {
-    Step.Measure step = (Step.Measure) fold.step(state);
+    Step.Measure step = (Step.Measure) walk.step(state);
     Bracket bracket = null;
     Double value = null;
     if (answer instanceof Answer.Measured measured && measure.quantity().bracket()) {

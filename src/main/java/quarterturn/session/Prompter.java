@@ -24,12 +24,12 @@ import quarterturn.unit.Turn;
 final class Prompter {
   private final Library library;
   private final Guard guard;
-  private final Fold fold;
+  private final Walk walk;
 
-  Prompter(Library library, Guard guard, Fold fold) {
+  Prompter(Library library, Guard guard, Walk walk) {
     this.library = library;
     this.guard = guard;
-    this.fold = fold;
+    this.walk = walk;
   }
 
   /** A prompt, or an event that goes on record first. */
@@ -41,7 +41,7 @@ final class Prompter {
 
   Next next(State state, Instant now) {
     Next own = own(state, now);
-    return own != null ? own : ofStep(state, fold.step(state), now);
+    return own != null ? own : ofStep(state, walk.step(state), now);
   }
 
   private @Nullable Next own(State state, Instant now) {
@@ -88,7 +88,7 @@ final class Prompter {
   }
 
   private List<Prompt.Option> styles(State state) {
-    Kind kind = fold.kind(state);
+    Kind kind = walk.kind(state);
     List<Prompt.Option> options = new ArrayList<>();
     for (Style style : List.of(Style.MEDIUM, Style.LIGHT, Style.HARD)) {
       String touch =
@@ -168,8 +168,8 @@ final class Prompter {
   }
 
   private Guard.Ruling rule(State state, Step.TurnRod turn, Instant now) {
-    Kind kind = fold.kind(state);
-    Window window = fold.window(state);
+    Kind kind = walk.kind(state);
+    Window window = walk.window(state);
     if (kind == null || window == null) {
       throw new IllegalStateException("a turn before the kind is known");
     }
@@ -190,8 +190,8 @@ final class Prompter {
       return record(new Event.Ended(now, step.id(), true, "procedure-fault", why));
     }
     Turn turn = state.open.turn();
-    Kind kind = fold.kind(state);
-    Window window = fold.window(state);
+    Kind kind = walk.kind(state);
+    Window window = walk.window(state);
     Prompt.Expected expected =
         kind == null || window == null ? null : guard.expected(state, kind, window, turn);
     String why = ruling instanceof Guard.Ruling.Turns turns ? turns.advice().why() : null;
@@ -206,7 +206,7 @@ final class Prompter {
 
   private Prompt measure(State state, Step.Measure measure, Instant now) {
     Said said = said(state, measure, null, now);
-    Kind kind = fold.kind(state);
+    Kind kind = walk.kind(state);
     if (!measure.quantity().bracket() || measure.which() == null || kind == null) {
       return new Prompt.Measure(said, measure.quantity(), List.of(), 0, null, null, measure.step());
     }
@@ -224,7 +224,7 @@ final class Prompter {
     Words words = step.words();
     Turn turn = state.open == null ? lastTurn(state) : state.open.turn();
     String wait = step instanceof Step.Wait w ? Own.span(Duration.ofMinutes(w.minutes())) : "";
-    Fill fill = new Fill(state, fold.kind(state), turn, wait);
+    Fill fill = new Fill(state, walk.kind(state), turn, wait);
     List<Hazard> reminders =
         hazards(step).stream().filter(hazard -> state.accepted.contains(hazard.id())).toList();
     String why = words.why() == null ? null : fill.in(words.why());
@@ -239,7 +239,7 @@ final class Prompter {
         why,
         reminders,
         words.picture(),
-        Notes.of(state, fold.window(state)));
+        Notes.of(state, walk.window(state)));
   }
 
   private static @Nullable Turn lastTurn(State state) {
@@ -247,14 +247,14 @@ final class Prompter {
   }
 
   private Said said(State state, String id, String text, @Nullable String why) {
-    String part = state.places.isEmpty() ? "" : fold.step(state).words().part();
+    String part = state.places.isEmpty() ? "" : walk.step(state).words().part();
     String procedure = state.started.procedure();
     @Nullable Picture none = null;
     return new Said(procedure, id, part, text, why, List.of(), none, List.of());
   }
 
   private Said ended(State state, Event.Ended ended) {
-    String part = fold.step(state).words().part();
+    String part = walk.step(state).words().part();
     return new Said(
         state.place().procedure(),
         ended.step(),

@@ -1,0 +1,149 @@
+package quarterturn.session;
+
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Branch;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
+
+/** Moves a state through its procedure, on past the steps that ask nothing. */
+final class Walk {
+  /** Steps that ask nothing may follow each other so often; more is a loop without an end. */
+  private static final int MOST_SILENT = 100;
+
+  private final Library library;
+  private final Guard guard;
+
+  Walk(Library library, Guard guard) {
+    this.library = library;
+    this.guard = guard;
+  }
+
+  /** Where the strings are brought to pitch: on a neck that is loose, where it is seated first. */
+  String retune(State state) {
+    Procedure procedure = library.procedure(state.place().procedure());
+    if (state.facts.contains(Fact.NECK_LOOSE)) {
+      for (Step step : procedure.steps().values()) {
+        if (step instanceof Step.Tell tell && tell.establishes().contains(Fact.NECK_FAST)) {
+          return step.id();
+        }
+      }
+    }
+    return procedure.retune();
+  }
+
+  void enterWhenReady(State state) {
+    if (state.kind != null && state.style != null && state.places.isEmpty()) {
+      Procedure procedure = library.procedure(state.started.procedure());
+      state.places = List.of(new Place(procedure.id(), procedure.begin()));
+      arrive(state, state.last);
+    }
+  }
+
+  void go(State state, Branch.Fork fork, Instant at, Event.@Nullable Read just) {
+    String step = new Judge(state, window(state), at, just).choose(fork);
+    if (step == null) {
+      state.fault = "step " + state.place().step() + " has no way on for this answer";
+    } else {
+      go(state, step, at);
+    }
+  }
+
+  void go(State state, String step, Instant at) {
+    state.move(new Place(state.place().procedure(), step));
+    arrive(state, at);
+  }
+
+  /** Enters the present step and walks on through those that ask nothing. */
+  void arrive(State state, Instant at) {
+    for (int silent = 0; silent < MOST_SILENT; silent++) {
+      Place place = state.place();
+      String key = Fold.key(place.procedure(), place.step());
+      state.reached = state.with(state.reached, key, state.reached.getOrDefault(key, 0) + 1);
+      state.path = state.with(state.path, place);
+      Place next = onward(state, at);
+      if (next == null) {
+        return;
+      }
+      if (!next.procedure().equals(place.procedure())) {
+        continue;
+      }
+      state.move(next);
+    }
+    state.fault = "step " + state.place().step() + " stands in a loop without an end";
+  }
+
+  /** Where a step that asks nothing leads, or null where the present step asks something. */
+  private @Nullable Place onward(State state, Instant at) {
+    String procedure = state.place().procedure();
+    Step step = step(state);
+    if (step instanceof Step.Compute compute) {
+      String go = new Judge(state, window(state), at, null).choose(compute.then());
+      if (go == null) {
+        state.fault = "step " + step.id() + " has no way on";
+        return null;
+      }
+      return new Place(procedure, go);
+    }
+    if (step instanceof Step.Call call) {
+      Procedure called = library.procedure(call.procedure());
+      Place begin = new Place(called.id(), called.begin());
+      state.places = state.with(state.places, begin);
+      return begin;
+    }
+    if (step instanceof Step.Done && state.places.size() > 1) {
+      state.places = List.copyOf(state.places.subList(0, state.places.size() - 1));
+      Step.Call caller = (Step.Call) step(state);
+      return move(state, caller.go());
+    }
+    if (step instanceof Step.TurnRod turn) {
+      return toReading(state, turn, at);
+    }
+    return null;
+  }
+
+  private static Place move(State state, String step) {
+    Place to = new Place(state.place().procedure(), step);
+    state.move(to);
+    return to;
+  }
+
+  /** Where a fresh reading is taken, if this turn needs one first. */
+  @Nullable Place toReading(State state, Step.TurnRod turn, Instant at) {
+    Kind kind = kind(state);
+    Window window = window(state);
+    if (kind == null || window == null) {
+      return null;
+    }
+    if (!(guard.rule(state, turn, kind, window, at) instanceof Guard.Ruling.ReadFirst)) {
+      return null;
+    }
+    // A reading that has only grown old is the person's pace, not the procedure's fault.
+    state.putOff += Account.fresh(state) == null ? 1 : 0;
+    Procedure procedure = library.procedure(state.place().procedure());
+    boolean ready = Account.ready(state, library.limits(), at);
+    return new Place(procedure.id(), ready ? procedure.reread() : retune(state));
+  }
+
+  /** The present step. */
+  Step step(State state) {
+    Place place = state.place();
+    return library.procedure(place.procedure()).step(place.step());
+  }
+
+  @Nullable Kind kind(State state) {
+    Kind kind = state.kind == null ? null : library.kinds().get(state.kind);
+    Integer joint = state.started.jointFret();
+    return kind == null || joint == null ? kind : kind.withJoint(joint);
+  }
+
+  @Nullable Window window(State state) {
+    Kind kind = kind(state);
+    return kind == null || state.style == null ? null : kind.target(state.style).window();
+  }
+}
