@@ -28,7 +28,7 @@ final class Return {
             && state.waiting == null
             && Ways.turnBeforeReading(
                 library.procedure(state.place().procedure()), state.place().step());
-    state.away = new State.Break(before.last, resumed.at(), Standing.of(before), turnAhead);
+    state.away = new State.Break(before.last, resumed.at(), Standing.of(before), hadFresh);
     state.recalling = state.open != null;
     turnedElsewhere(state, resumed.elsewhere());
     state.spoil();
