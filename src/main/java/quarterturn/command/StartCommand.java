@@ -18,7 +18,10 @@ import quarterturn.procedure.Unreadable;
     mixinStandardHelpOptions = true,
     description = "Starts a procedure, for example: quarterturn start relief")
 final class StartCommand implements Callable<Integer>, Cli.Timed {
-  @Parameters(paramLabel = "PROCEDURE", description = "Its name (relief), or a .yaml file.")
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "PROCEDURE",
+      description = "Its name (relief), or a .yaml file.")
   private String procedure = "relief";
 
   @Option(
