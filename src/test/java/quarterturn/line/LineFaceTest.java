@@ -10,11 +10,11 @@ import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
-/** The answers that typed lines turn into; what is printed is in the transcripts. */
+/** The answers that typed lines turn into; what is printed is in the conversations. */
 class LineFaceTest {
   private static List<Answer> answers(Prompt prompt, String... typed) {
     ScriptedBench bench = new ScriptedBench(prompt, prompt, Invented.done());
-    Transcript play = Transcript.of(bench, typed);
+    Conversation play = Conversation.of(bench, typed);
     assertThat(play.status()).isEqualTo(0);
     return bench.answers();
   }
@@ -22,9 +22,9 @@ class LineFaceTest {
   @Test
   void enterNeverAcceptsAHazard() {
     ScriptedBench bench = new ScriptedBench(Invented.caution(), Invented.done());
-    Transcript.of(bench, "", " ", "\t", "y", "ok", "done", "1", "understood!");
+    Conversation.of(bench, "", " ", "\t", "y", "ok", "done", "1", "understood!");
     assertThat(bench.accepted()).isEmpty();
-    Transcript.of(bench, " U ");
+    Conversation.of(bench, " U ");
     assertThat(bench.accepted()).containsExactly("string-whip");
   }
 
@@ -66,9 +66,9 @@ class LineFaceTest {
   @Test
   void aWaitIsOnlySatOutWhenTold() {
     ScriptedBench bench = new ScriptedBench(Invented.settle(), Invented.done());
-    Transcript.of(bench, "", "", "");
+    Conversation.of(bench, "", "", "");
     assertThat(bench.now()).isEqualTo(Invented.BEGAN);
-    Transcript play = Transcript.of(bench, "wait");
+    Conversation play = Conversation.of(bench, "wait");
     assertThat(play.says("Time left: 1 minute.")).isTrue();
     assertThat(bench.now()).isEqualTo(Invented.settle().until());
     assertThat(bench.answers()).containsExactly(new Answer.Waited(null));
@@ -83,7 +83,7 @@ class LineFaceTest {
   @Test
   void controlCharactersAreSaidBackVisibly() {
     ScriptedBench bench = new ScriptedBench(Invented.place(), Invented.done());
-    Transcript play = Transcript.of(bench, "\u001b]0;x\u0007\u009b\u202e");
+    Conversation play = Conversation.of(bench, "\u001b]0;x\u0007\u009b\u202e");
     assertThat(String.join("\n", play.printed())).contains("\"\uFFFD]0;x\uFFFD\uFFFD\uFFFD\" is");
     assertThat(String.join("", play.printed())).doesNotContain("\u001b");
   }
@@ -92,7 +92,7 @@ class LineFaceTest {
   void veryLongLinesAreAnsweredShortlyAndQuickly() {
     String digits = "1".repeat(100_000) + "x";
     ScriptedBench bench = new ScriptedBench(Invented.relief(), Invented.done());
-    Transcript play = Transcript.of(bench, digits);
+    Conversation play = Conversation.of(bench, digits);
     assertThat(play.says("\"11111111111111111111...\" is not a reading")).isTrue();
   }
 
@@ -100,7 +100,7 @@ class LineFaceTest {
   void aFullDiskIsSaidAndStopsTheSession() {
     ScriptedBench bench = new ScriptedBench(Invented.tell(), Invented.done());
     bench.breakDisk();
-    Transcript play = Transcript.of(bench, "");
+    Conversation play = Conversation.of(bench, "");
     assertThat(play.status()).isEqualTo(2);
     assertThat(play.says("Stopped: the record could not be read or written (the disk")).isTrue();
   }

@@ -21,7 +21,7 @@ import quarterturn.session.Prompt;
  * whether a person types; lines after "&gt; " are what was typed, or say that input ends there; the
  * last line is the status.
  */
-class TranscriptTest {
+class ConversationTest {
   private static final String END = "> (end of input)";
 
   private static final Map<String, Prompt> PROMPTS =
@@ -41,7 +41,7 @@ class TranscriptTest {
           Map.entry("hand-over", Invented.handOver()));
 
   static Stream<Path> files() throws IOException, URISyntaxException {
-    URL folder = Objects.requireNonNull(TranscriptTest.class.getResource("/quarterturn/line"));
+    URL folder = Objects.requireNonNull(ConversationTest.class.getResource("/quarterturn/line"));
     List<Path> files;
     try (Stream<Path> found = Files.list(Path.of(folder.toURI()))) {
       files = found.filter(f -> f.toString().endsWith(".txt")).sorted().toList();
@@ -66,7 +66,7 @@ class TranscriptTest {
             .filter(line -> line.equals(">") || line.startsWith("> "))
             .map(line -> line.length() < 3 ? "" : line.substring(2))
             .toList();
-    Transcript play = Transcript.of(new ScriptedBench(prompts), typed, byHand);
+    Conversation play = Conversation.of(new ScriptedBench(prompts), typed, byHand);
     List<String> printed = new ArrayList<>();
     play.printed().forEach(line -> printed.add(line.stripTrailing()));
     printed.add("status: " + play.status());

@@ -10,17 +10,17 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.report.Dates;
 
 /** A bench played by typed lines, and what was printed, typed lines included. */
-record Transcript(int status, List<String> printed) {
-  static Transcript of(ScriptedBench bench, List<String> typed, boolean byHand) {
+record Conversation(int status, List<String> printed) {
+  static Conversation of(ScriptedBench bench, List<String> typed, boolean byHand) {
     StringWriter out = new StringWriter();
     PrintWriter writer = new PrintWriter(out);
     String input = typed.isEmpty() ? "" : String.join("\n", typed) + "\n";
     LineSource source = new Skipping(bench, new StringReader(input), writer, byHand);
     int status = LineFace.run(bench, source, writer, new Dates(ZoneOffset.UTC));
-    return new Transcript(status, out.toString().lines().toList());
+    return new Conversation(status, out.toString().lines().toList());
   }
 
-  static Transcript of(ScriptedBench bench, String... typed) {
+  static Conversation of(ScriptedBench bench, String... typed) {
     return of(bench, List.of(typed), false);
   }
 
