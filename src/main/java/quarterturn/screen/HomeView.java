@@ -45,7 +45,9 @@ record HomeView(List<HomeItem> unfinished, List<HomeItem> starts, int at, String
     String hint =
         key == Key.Named.ESC
             ? "Esc never leaves; q does."
-            : "Mark a line with its number or the arrows, then Enter.";
+            : Update.isLetter(key, '?') || key.equals(new Key.Function(1))
+                ? "Keys: a number or the arrows mark a line, Enter goes on, q closes."
+                : "Mark a line with its number or the arrows, then Enter.";
     return new Step.Show(new HomeView(unfinished, starts, at, hint));
   }
 

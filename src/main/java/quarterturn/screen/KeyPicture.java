@@ -10,33 +10,30 @@ final class KeyPicture {
     "  │ rod  ║ ║  nut │",
     "  │      ╚═╝      │",
     "  └───────────────┘",
-    "SEATED: to the bottom,",
-    "and it does not rock"
+    "SEATED: to the bottom, no rock"
   };
   private static final String[] NOT = {
     "         ║ ║  key",
-    "         ║ ║",
     "  ┌──────╢ ╟──────┐",
     "  │ rod  ╚═╝  nut │",
     "  │      ░░░      │ ◄ empty",
     "  └───────────────┘",
-    "NOT SEATED: it stops short",
-    "or rocks"
+    "NOT SEATED: it stops short, or rocks"
   };
   private static final int APART = 34;
 
   private KeyPicture() {}
 
   static @Nullable Canvas draw(int width, int rows) {
-    if (width < APART + 28 || rows < NOT.length) {
+    if (width < APART + 38 || rows < NOT.length) {
       return null;
     }
     Canvas canvas = new Canvas(width, NOT.length);
-    for (int r = 0; r < SEATED.length; r++) {
-      canvas.put(2, r + 1, SEATED[r], r >= 5 ? Ink.STRONG : Ink.PLAIN);
-    }
+    int words = NOT.length - 1;
     for (int r = 0; r < NOT.length; r++) {
-      canvas.put(2 + APART, r, NOT[r], r >= 6 ? Ink.STRONG : Ink.PLAIN);
+      Ink ink = r == words ? Ink.STRONG : Ink.PLAIN;
+      canvas.put(2, r, SEATED[r], ink);
+      canvas.put(2 + APART, r, NOT[r], ink);
     }
     return canvas;
   }

@@ -22,6 +22,13 @@ final class Notes {
       reading(state, read, window, notes);
     } else if (last instanceof Event.Turned turned && turned.turn().turns() != 0) {
       notes.add("After the turn every reading is stale: relief, action and intonation.");
+      TurnMade made = state.turns.get(state.turns.size() - 1);
+      if (made.turn().size().turns() > made.asked().size().turns() + 0.01) {
+        notes.add(
+            "That was more than was asked. It counts, and the next reading tells its effect.");
+      } else if (made.turn().turns() * made.asked().turns() < 0) {
+        notes.add("That was the other way than was asked. It counts, and the next reading tells.");
+      }
     } else if (last instanceof Event.Corrected) {
       notes.add("The last answer was taken back. Give it again.");
     }

@@ -219,6 +219,17 @@ class ReliefTest {
   }
 
   @Test
+  void aTurnOtherThanAskedIsToldAndCounted() throws Exception {
+    for (double turned : new double[] {0.25, -0.125}) {
+      Play play = Play.beginner("bass-34").to("found-low");
+      play.read("0.90..0.95").read("0.90..0.95").read("0.90..0.95").to("turn-rod");
+      play.turned(turned, Feel.SMOOTH);
+      assertThat(String.join(" ", play.prompt().said().notes())).contains("It counts");
+      assertThat(Account.net(play.state()).turns()).isEqualTo(turned);
+    }
+  }
+
+  @Test
   void twistIsSeenOnTheSecondString() throws Exception {
     Play play = Play.beginner("bass-34").to("found-low");
     play.read("0.60..0.65").read("0.60..0.65").read("0.40..0.45");
