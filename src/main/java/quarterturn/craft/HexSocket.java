@@ -56,6 +56,23 @@ public record HexSocket(String name, Length least, Length most) {
     return new HexSocket(name + "in", Length.inches(least), Length.inches(most));
   }
 
+  /** The standard socket whose limits lie nearest to a measured width; of two, the larger. */
+  public static HexSocket nearest(Length acrossFlats) {
+    HexSocket nearest = STANDARD.get(0);
+    for (HexSocket socket : STANDARD) {
+      double nearer = nearest.offBy(acrossFlats) - socket.offBy(acrossFlats);
+      if (nearer > 0 || (nearer == 0 && socket.least.mm() > nearest.least.mm())) {
+        nearest = socket;
+      }
+    }
+    return nearest;
+  }
+
+  /** How far a width lies outside the limits, in millimetres. */
+  private double offBy(Length width) {
+    return Math.max(0, Math.max(least.mm() - width.mm(), width.mm() - most.mm()));
+  }
+
   /** A socket that was measured, without limits around it. */
   public static HexSocket measured(Length acrossFlats) {
     return new HexSocket(acrossFlats.toString(), acrossFlats, acrossFlats);

@@ -21,7 +21,7 @@ public record KeyFit(HexKey key, HexSocket socket) {
 
   private static final double SPINS = 2 / Math.sqrt(3);
 
-  /** The key that suits a socket best: the least play of those that always enter. */
+  /** The key that suits a standard socket best: the least play of those that always enter. */
   public static Optional<KeyFit> best(HexSocket socket) {
     return HexKey.ALL.stream()
         .map(key -> new KeyFit(key, socket))

@@ -25,6 +25,9 @@ import quarterturn.unit.NotUnderstood;
 public record LowestAction(Length relief, Length action12, Length action12Straight) {
   private static final int MOST_CUTS = 1000;
 
+  /** An action that differs by less is the same, and straight is the simpler way to have it. */
+  private static final double SAME_MM = 1e-9;
+
   /**
    * Finds it.
    *
@@ -35,6 +38,9 @@ public record LowestAction(Length relief, Length action12, Length action12Straig
       Scale scale, int joint, Held held, Length nutHeight, Force tension, Pluck pluck, int last) {
     Envelope envelope = Envelope.of(Neck.straight(scale, joint), nutHeight, tension, pluck, last);
     double kappa = envelope.lowest();
+    if (envelope.highest(0) - envelope.highest(kappa) <= SAME_MM) {
+      kappa = 0;
+    }
     Neck neck = Neck.straight(scale, joint).bentBy(kappa);
     return new LowestAction(
         neck.relief(held), Length.mm(envelope.highest(kappa)), Length.mm(envelope.highest(0)));

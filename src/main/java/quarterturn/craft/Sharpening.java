@@ -27,6 +27,7 @@ public final class Sharpening {
   /**
    * The sharpening at a fret.
    *
+   * @param steel diameter of the core, or of a plain string
    * @param nutHeight bottom of the nut slot above the plane of the fret tops
    * @param action12 of the open string at fret 12
    * @param fret 1 or more
@@ -35,7 +36,7 @@ public final class Sharpening {
   public static Cents of(
       Scale scale,
       Force tension,
-      StringGauge gauge,
+      Length steel,
       Length nutHeight,
       Length action12,
       int fret,
@@ -55,6 +56,7 @@ public final class Sharpening {
                 : Math.hypot(at, nutHeight.mm()))
             + Math.hypot(scale.mm() - at, saddle);
     double strain = pressed / open - 1;
-    return Cents.ofRatio(Math.sqrt(1 + gauge.stretchNewtons() / tension.newtons() * strain));
+    return Cents.ofRatio(
+        Math.sqrt(1 + StringGauge.stretchNewtons(steel) / tension.newtons() * strain));
   }
 }

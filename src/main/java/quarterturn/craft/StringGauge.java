@@ -103,9 +103,9 @@ public record StringGauge(Length diameter, @Nullable Length core) {
     return kgPerM3 * Math.PI * Math.PI / 16 * (outer * outer - inner * inner);
   }
 
-  /** Force for a strain of one, in newtons: Young's modulus times the core's cross-section. */
-  public double stretchNewtons() {
-    return STEEL_PASCAL * area(steel());
+  /** Force for a strain of one, in newtons: Young's modulus times the steel's cross-section. */
+  static double stretchNewtons(Length steel) {
+    return STEEL_PASCAL * area(steel);
   }
 
   /** Cross-section of a round wire in square metres. */
