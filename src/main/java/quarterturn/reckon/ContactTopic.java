@@ -40,7 +40,7 @@ final class ContactTopic extends Topic {
   @Override
   Reckoned reckon() {
     Neck neck = bow.neck(relief);
-    int last = lastFret.last();
+    int last = lastFret.last(bow);
     ContactMap map =
         ContactMap.of(heights.line(neck), stroke.tension(), stroke.pluck(neck.scale(), last), last);
     List<double[]> rows = new ArrayList<>();

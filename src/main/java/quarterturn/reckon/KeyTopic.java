@@ -37,21 +37,13 @@ final class KeyTopic extends Topic {
   Reckoned reckon() {
     HexSocket found = socket();
     Length width = measured;
+    Optional<KeyFit> best = width == null ? KeyFit.best(found) : nearest(width, found);
     if (key == null) {
       if (width == null) {
         throw new NotUnderstood("--key: is missing; --across-flats finds a key for a socket");
       }
-      HexSocket standard = HexSocket.nearest(width);
-      HexKey right = HexKey.parse(standard.name());
-      return answer(
-          new KeyFit(right, found),
-          right.name(),
-          "Of the standard sockets %s is nearest to what was measured.".formatted(standard.name()));
+      return forMeasured(width, found, best);
     }
-    Optional<KeyFit> best =
-        width == null
-            ? KeyFit.best(found)
-            : Optional.of(new KeyFit(HexKey.parse(HexSocket.nearest(width).name()), found));
     KeyFit fit = new KeyFit(key, found);
     String better =
         best.filter(b -> !b.key().equals(fit.key()) && betters(b, fit))
@@ -59,6 +51,26 @@ final class KeyTopic extends Topic {
             .orElse(null);
     return answer(
         fit, better, better == null ? "No other key fits better." : better + " fits better.");
+  }
+
+  /** The key of the nearest standard socket, if it enters and holds. */
+  private static Optional<KeyFit> nearest(Length width, HexSocket measured) {
+    KeyFit fit = new KeyFit(HexKey.parse(HexSocket.nearest(width).name()), measured);
+    return Optional.of(fit).filter(f -> f.mayEnter() && f.leastPlay() <= KeyFit.MOST_PLAY);
+  }
+
+  private static Reckoned forMeasured(Length width, HexSocket found, Optional<KeyFit> best) {
+    String nearest = HexSocket.nearest(width).name();
+    KeyFit fit = best.orElseGet(() -> new KeyFit(HexKey.parse(nearest), found));
+    return answer(
+        fit,
+        best.isPresent() ? nearest : null,
+        "Of the standard sockets %s is nearest to what was measured%s"
+            .formatted(
+                nearest,
+                best.isPresent()
+                    ? "."
+                    : ", and its key does not suit: measure again, or it is worn or no hexagon."));
   }
 
   private HexSocket socket() {

@@ -42,7 +42,7 @@ final class NeckTopic extends Topic {
   Reckoned reckon() {
     Neck neck = bow.neck(relief);
     Held held = bow.held();
-    int last = lastFret.last();
+    int last = lastFret.last(bow);
     StringLine line = heights.line(neck);
     double[] tops = new double[last + 1];
     double[] open = new double[last];

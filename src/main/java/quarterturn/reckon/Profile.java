@@ -40,10 +40,8 @@ final class Profile {
     sketch.write(COLUMNS - 6, ROWS, "saddle");
     List<String> lines = new ArrayList<>();
     lines.add(
-        "From the side, heights drawn %s times too large (string -, board _, joint at fret %d):"
-            .formatted(
-                Given.digits((ROWS - 1) / span * (scale.mm() / (COLUMNS - 1)) * 2, 0),
-                neck.joint()));
+        "From the side, heights drawn %s times too large; string -, board _:"
+            .formatted(Given.digits(2 * (ROWS - 1) / span * scale.mm() / (COLUMNS - 1), 0)));
     lines.addAll(sketch.lines(2));
     return lines;
   }

@@ -28,7 +28,7 @@ final class ReliefForTopic extends Topic {
 
   @Override
   Reckoned reckon() {
-    int last = lastFret.last();
+    int last = lastFret.last(bow);
     int joint = bow.joint();
     Held held = bow.held();
     if (last <= joint) {
