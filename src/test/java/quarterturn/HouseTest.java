@@ -42,6 +42,8 @@ class HouseTest {
         .definedBy("quarterturn.line..")
         .layer("script")
         .definedBy("quarterturn.script..")
+        .layer("reckon")
+        .definedBy("quarterturn.reckon..")
         .layer("command")
         .definedBy("quarterturn.command..")
         .layer("main")
@@ -56,15 +58,18 @@ class HouseTest {
         .mayOnlyBeAccessedByLayers("command")
         .whereLayer("script")
         .mayOnlyBeAccessedByLayers("command")
+        .whereLayer("reckon")
+        .mayOnlyBeAccessedByLayers("command")
         .whereLayer("report")
-        .mayOnlyBeAccessedByLayers("command", "screen", "line", "script")
+        .mayOnlyBeAccessedByLayers("command", "reckon", "screen", "line", "script")
         .whereLayer("session")
-        .mayOnlyBeAccessedByLayers("command", "screen", "line", "script", "report")
+        .mayOnlyBeAccessedByLayers("command", "reckon", "screen", "line", "script", "report")
         .whereLayer("procedure")
-        .mayOnlyBeAccessedByLayers("command", "screen", "line", "script", "report", "session")
+        .mayOnlyBeAccessedByLayers(
+            "command", "reckon", "screen", "line", "script", "report", "session")
         .whereLayer("craft")
         .mayOnlyBeAccessedByLayers(
-            "command", "screen", "line", "script", "report", "session", "procedure")
+            "command", "reckon", "screen", "line", "script", "report", "session", "procedure")
         .check(HOUSE);
   }
 
@@ -81,6 +86,7 @@ class HouseTest {
             "quarterturn.line",
             "quarterturn.script",
             "quarterturn.report",
+            "quarterturn.reckon",
             "quarterturn.command");
     for (JavaClass type : HOUSE) {
       assertThat(floors).contains(type.getPackageName());

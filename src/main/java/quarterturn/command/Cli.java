@@ -32,7 +32,8 @@ import quarterturn.unit.NotUnderstood;
       StartCommand.class,
       ResumeCommand.class,
       LogCommand.class,
-      InstrumentCommand.class
+      InstrumentCommand.class,
+      ReckonCommand.class
     })
 public final class Cli implements Callable<Integer> {
   /** Exit status for wrong usage and for files that can't be read. */
@@ -51,9 +52,14 @@ public final class Cli implements Callable<Integer> {
   public static int run(Clock clock, String... args) {
     CommandLine line = new CommandLine(new Cli(clock), new Making(clock));
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    return answering(line).execute(args);
+  }
+
+  /** Errors of this command line become one line and an exit status. */
+  static CommandLine answering(CommandLine line) {
     line.setParameterExceptionHandler((e, typed) -> mistyped(e));
     line.setExecutionExceptionHandler((e, commands, parsed) -> failed(e, commands));
-    return line.execute(args);
+    return line;
   }
 
   /** One line on what is wrong, and where the rest is explained. */

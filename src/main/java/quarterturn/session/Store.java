@@ -189,6 +189,15 @@ public final class Store {
     return new Shelf(good, notices);
   }
 
+  /**
+   * The instrument in a file, wherever it lies.
+   *
+   * @throws IOException naming the file and what is wrong with it
+   */
+  public static Instrument instrumentIn(Path file) throws IOException {
+    return InstrumentFile.read(file);
+  }
+
   /** The instrument of that name. */
   public Instrument instrument(String name) throws IOException {
     Path file = instrumentFile(name);

@@ -88,7 +88,9 @@ final class PtyScreen implements AutoCloseable {
         synchronized (sent) {
           sent.append(text);
         }
-        emulator.write(text);
+        synchronized (emulator) {
+          emulator.write(text);
+        }
         read = in.read(buffer);
       }
     } catch (IOException ended) {
@@ -131,14 +133,20 @@ final class PtyScreen implements AutoCloseable {
 
   /** Resizes the window. */
   PtyScreen resize(int columns, int rows) {
-    emulator.setSize(columns, rows);
+    synchronized (emulator) {
+      emulator.setSize(columns, rows);
+      // The emulator leaves its cursor outside a window that shrank, and fails on the next letter.
+      emulator.write("\u001b[H");
+    }
     process.setWinSize(new WinSize(columns, rows));
     return this;
   }
 
   /** What stands on the screen. */
   String text() {
-    return emulator.toString();
+    synchronized (emulator) {
+      return emulator.toString();
+    }
   }
 
   /** Everything that was sent to the terminal so far. */

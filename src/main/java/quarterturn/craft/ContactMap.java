@@ -1,0 +1,93 @@
+package quarterturn.craft;
+
+import quarterturn.unit.Force;
+import quarterturn.unit.NotUnderstood;
+
+/**
+ * Where a string would strike the frets: for every stopped fret k and every fret n beyond it, the
+ * clearance of the string at rest less the depth of the stroke there ({@link StringLine}, {@link
+ * Pluck}). A negative margin means contact, which is heard as buzz.
+ */
+public final class ContactMap {
+  private final int last;
+  private final double[][] margins;
+  private final int stoppedAt;
+  private final int overFret;
+
+  private ContactMap(int last, double[][] margins, int stoppedAt, int overFret) {
+    this.last = last;
+    this.margins = margins;
+    this.stoppedAt = stoppedAt;
+    this.overFret = overFret;
+  }
+
+  /**
+   * The map of one string.
+   *
+   * @param last the last fret of the board, 2 or more
+   * @throws NotUnderstood where a stopped fret leaves the stroke's place no string
+   */
+  public static ContactMap of(StringLine line, Force tension, Pluck pluck, int last) {
+    if (last < 2 || last > Scale.MOST_FRETS) {
+      throw new NotUnderstood(
+          "the last fret must lie between 2 and " + Scale.MOST_FRETS + ", not " + last);
+    }
+    Scale scale = line.neck().scale();
+    double[] at = new double[last + 1];
+    double[] top = new double[last + 1];
+    for (int n = 1; n <= last; n++) {
+      at[n] = scale.fretMm(n);
+      top[n] = line.neck().fretTopMm(n);
+    }
+    double[][] margins = new double[last + 1][last + 1];
+    double least = Double.POSITIVE_INFINITY;
+    int stoppedAt = 1;
+    int overFret = 2;
+    for (int k = 1; k < last; k++) {
+      double speaking = scale.mm() - at[k];
+      double amplitude = pluck.amplitudeMm(tension, speaking);
+      double slope = (line.saddle().mm() - top[k]) / speaking;
+      for (int n = k + 1; n <= last; n++) {
+        double u = at[n] - at[k];
+        double margin = top[k] + slope * u - top[n] - pluck.depthMm(amplitude, speaking, u);
+        margins[k][n] = margin;
+        if (margin < least) {
+          least = margin;
+          stoppedAt = k;
+          overFret = n;
+        }
+      }
+    }
+    return new ContactMap(last, margins, stoppedAt, overFret);
+  }
+
+  /** The last fret of the board. */
+  public int last() {
+    return last;
+  }
+
+  /**
+   * Clearance less depth in millimetres, stopped at {@code k} over {@code n}, {@code 1 <= k < n}.
+   */
+  public double marginMm(int k, int n) {
+    if (!(k >= 1 && k < n && n <= last)) {
+      throw new IllegalArgumentException("no margin for fret " + n + " stopped at " + k);
+    }
+    return margins[k][n];
+  }
+
+  /** The smallest margin of all, in millimetres. */
+  public double leastMm() {
+    return margins[stoppedAt][overFret];
+  }
+
+  /** The fret that is stopped where the margin is smallest. */
+  public int stoppedAt() {
+    return stoppedAt;
+  }
+
+  /** The fret that is nearest to being struck. */
+  public int overFret() {
+    return overFret;
+  }
+}

@@ -1,0 +1,28 @@
+package quarterturn.craft;
+
+import quarterturn.unit.Length;
+
+/**
+ * How wood's width follows its moisture: {@code change = width C (M2 - M1)} between 6 and 14
+ * percent of moisture (Wood Handbook, Tables 4-3 and 13-5).
+ *
+ * @param radialPercent from green to oven-dry, across the growth rings
+ * @param tangentialPercent from green to oven-dry, along them
+ * @param radial C across the rings, for each percent of moisture
+ * @param tangential C along the rings
+ */
+public record Shrinkage(
+    double radialPercent, double tangentialPercent, double radial, double tangential) {
+  /** Sugar maple, the usual wood of necks. */
+  public static final Shrinkage SUGAR_MAPLE = new Shrinkage(4.8, 9.9, 0.00165, 0.00353);
+
+  /** The change of a width, in millimetres, for a change of moisture in points. */
+  public double radialMm(Length width, double points) {
+    return width.mm() * radial * points;
+  }
+
+  /** The change of a width, in millimetres, for a change of moisture in points. */
+  public double tangentialMm(Length width, double points) {
+    return width.mm() * tangential * points;
+  }
+}

@@ -1,0 +1,61 @@
+package quarterturn.craft;
+
+import quarterturn.unit.Cents;
+import quarterturn.unit.Force;
+import quarterturn.unit.Frequency;
+import quarterturn.unit.Length;
+
+/**
+ * How a string's stiffness spreads its partials: {@code f_n = n f0 sqrt(1 + B n^2)} with {@code B =
+ * pi^3 E d^4 / (64 T L^2)} for pinned ends (textbook; JASA 24 (1952) 267).
+ *
+ * <p>d is the core's diameter: a wrap adds mass and hardly any stiffness, so this is a lower bound
+ * for a wound string. L is the speaking length; stopping at fret 12 makes B four times as large.
+ *
+ * @param b the inharmonicity B, zero or more
+ */
+public record Stiffness(double b) {
+  public Stiffness {
+    if (!(b >= 0)) {
+      throw new IllegalArgumentException("an inharmonicity can't be negative");
+    }
+  }
+
+  /**
+   * B of a string.
+   *
+   * @param speaking length that sounds
+   * @param core the steel core, or the whole of a plain string
+   */
+  public static Stiffness of(Length speaking, Force tension, Length core) {
+    double metres = core.mm() / 1000;
+    double length = speaking.mm() / 1000;
+    return new Stiffness(
+        Math.pow(Math.PI, 3)
+            * StringGauge.STEEL_PASCAL
+            * Math.pow(metres, 4)
+            / (64 * tension.newtons() * length * length));
+  }
+
+  /** The n-th partial of a string whose first partial is {@code first}. */
+  public Frequency partial(Frequency first, int n) {
+    return new Frequency(first.hertz() * n * stretch(n) / stretch(1));
+  }
+
+  /** How far the n-th partial lies above n times the first. */
+  public Cents sharpness(int n) {
+    return Cents.ofRatio(stretch(n) / stretch(1));
+  }
+
+  /**
+   * How far clamped ends raise the whole note over pinned ones: the factor {@code 1 + (2/pi)
+   * sqrt(B)}, to first order; from memory (JASA 36 (1964) 203).
+   */
+  public Cents clamping() {
+    return Cents.ofRatio(1 + 2 / Math.PI * Math.sqrt(b));
+  }
+
+  private double stretch(int n) {
+    return Math.sqrt(1 + b * n * n);
+  }
+}

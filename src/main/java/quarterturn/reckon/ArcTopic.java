@@ -1,0 +1,70 @@
+package quarterturn.reckon;
+
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import quarterturn.craft.StringArc;
+import quarterturn.unit.Length;
+
+/** {@code reckon arc}. */
+@Command(
+    name = "arc",
+    description = "How far each string lies below the board's centre line.",
+    footer = {"", "JSON: drop_mm, an array, bass side first."})
+final class ArcTopic extends Topic {
+  private static final int COLUMNS = 61;
+  private static final int ROWS = 6;
+
+  @Option(
+      names = "--radius",
+      required = true,
+      paramLabel = "LENGTH",
+      description = "Radius of the board, such as 241mm or 9.5in.")
+  private Length radius = Length.mm(0);
+
+  @Option(
+      names = "--spread",
+      required = true,
+      paramLabel = "LENGTH",
+      description = "From the first to the last string, across.")
+  private Length spread = Length.mm(0);
+
+  @Option(names = "--strings", required = true, paramLabel = "N", description = "How many strings.")
+  private int strings;
+
+  @Override
+  Reckoned reckon() {
+    Given.above0("--radius", radius);
+    Given.above0("--spread", spread);
+    Given.within("--strings", strings, 2, 24);
+    double[] drops = Given.by("--radius", () -> StringArc.dropMm(radius, spread, strings));
+    return new Reckoned.Draft()
+        .key("drop_mm", drops)
+        .say(
+            "The outer strings stand %s mm below the board's centre line."
+                .formatted(Given.digits(drops[0], 2)))
+        .draw(picture(drops))
+        .draw(List.of(""))
+        .draw(Columns.lines("string", 1, drops, 2))
+        .by(
+            "a circle, drop = R - sqrt(R^2 - y^2)",
+            "evenly spaced strings over a board of one radius; to keep the same action over each the"
+                + " saddles follow this arc.");
+  }
+
+  /** The strings on their arc, its depth drawn larger than life. */
+  private static List<String> picture(double[] drops) {
+    Sketch sketch = new Sketch(COLUMNS, ROWS);
+    double most = drops[0];
+    for (int column = 0; column < COLUMNS; column++) {
+      double across = 2.0 * column / (COLUMNS - 1) - 1;
+      sketch.put(column, (int) Math.round(across * across * (ROWS - 1)), '.');
+    }
+    for (int i = 0; i < drops.length; i++) {
+      int column = (int) Math.round(i / (drops.length - 1.0) * (COLUMNS - 1));
+      int row = (int) Math.round(drops[i] / most * (ROWS - 1));
+      sketch.put(column, row, 'o');
+    }
+    return sketch.lines(2);
+  }
+}

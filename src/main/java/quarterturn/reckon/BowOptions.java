@@ -1,0 +1,82 @@
+package quarterturn.reckon;
+
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import quarterturn.craft.Held;
+import quarterturn.craft.Neck;
+import quarterturn.craft.Scale;
+import quarterturn.unit.Length;
+import quarterturn.unit.NotUnderstood;
+
+/** A neck and how its relief is read. */
+final class BowOptions {
+  @Mixin private ScaleOption scale = new ScaleOption();
+
+  @Option(
+      names = "--joint-fret",
+      required = true,
+      paramLabel = "FRET",
+      description = "The fret where the neck meets the body.")
+  private int joint;
+
+  @Option(
+      names = "--read-at",
+      required = true,
+      paramLabel = "FRET",
+      description = "The fret over which the gap is read.")
+  private int readAt;
+
+  @Option(
+      names = "--held",
+      paramLabel = "FRET",
+      description = "The fret held beside fret 1; the joint fret unless given.")
+  private @Nullable Integer held;
+
+  Scale scale() {
+    return scale.scale();
+  }
+
+  int joint() {
+    Given.within("--joint-fret", joint, 2, Scale.MOST_FRETS);
+    if (joint <= readAt) {
+      throw new NotUnderstood(
+          "--joint-fret: must lie beyond the fret read (--read-at "
+              + readAt
+              + "), not at "
+              + joint);
+    }
+    return joint;
+  }
+
+  Held held() {
+    return held(held == null ? joint() : held, readAt, "--held", "--read-at");
+  }
+
+  /** A way of reading, checked under the names of its options. */
+  static Held held(int high, int readAt, String heldOption, String readOption) {
+    Given.within(heldOption, high, 2, Scale.MOST_FRETS);
+    if (!(readAt > 1 && readAt < high)) {
+      throw new NotUnderstood(
+          readOption
+              + ": must lie between fret 1 and the fret held ("
+              + high
+              + "), not at "
+              + readAt);
+    }
+    return Held.at(high, readAt);
+  }
+
+  /** The evenly bent neck that this relief shows. */
+  Neck neck(Length relief) {
+    Scale along = scale();
+    int fixed = joint();
+    Held how = held();
+    return Given.by("--relief", () -> Neck.uniform(along, fixed, relief, how));
+  }
+
+  /** "held at 1 and 17, read at 7". */
+  static String words(Held held) {
+    return "held at " + held.low() + " and " + held.high() + ", read at " + held.readAt();
+  }
+}

@@ -1,0 +1,36 @@
+package quarterturn.reckon;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Numbered values side by side, read down each column. */
+final class Columns {
+  private static final int ROWS = 12;
+
+  private Columns() {}
+
+  /**
+   * The lines.
+   *
+   * @param name of what is numbered, such as "fret"
+   * @param first number of the first value
+   * @param values in the order of their numbers
+   */
+  static List<String> lines(String name, int first, double[] values, int decimals) {
+    List<String> cells = new ArrayList<>();
+    for (int i = 0; i < values.length; i++) {
+      cells.add("%s %2d  %s".formatted(name, first + i, Given.digits(values[i], decimals)));
+    }
+    int width = cells.stream().mapToInt(String::length).max().orElse(0);
+    int rows = Math.min(ROWS, cells.size());
+    List<String> lines = new ArrayList<>();
+    for (int row = 0; row < rows; row++) {
+      StringBuilder line = new StringBuilder();
+      for (int i = row; i < cells.size(); i += rows) {
+        line.append("  ").append(cells.get(i)).append(" ".repeat(width - cells.get(i).length()));
+      }
+      lines.add(line.toString().stripTrailing());
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,126 @@
+package quarterturn.reckon;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import quarterturn.craft.FannedFrets;
+import quarterturn.craft.Scale;
+import quarterturn.unit.Length;
+import quarterturn.unit.NotUnderstood;
+
+/** {@code reckon frets}. */
+@Command(
+    name = "frets",
+    description = "Where the frets stand, from the nut.",
+    footer = {
+      "",
+      "JSON: from_nut_mm, an array of frets 1 to N; for fanned frets one such array",
+      "a string, bass side first."
+    })
+final class FretsTopic extends Topic {
+  private static final String FORMULA =
+      "twelve-tone equal temperament, x = L (1 - 2^(-n/12)) from the nut";
+  private static final int RULER = 72;
+
+  @Option(
+      names = "--scale",
+      paramLabel = "LENGTH",
+      description = "Scale length, such as 34in or 863.6mm.")
+  private @Nullable Length scale;
+
+  @Option(names = "--frets", required = true, paramLabel = "N", description = "How many frets.")
+  private int frets;
+
+  @Option(names = "--scale-bass", paramLabel = "LENGTH", description = "Fanned: the first string.")
+  private @Nullable Length bass;
+
+  @Option(names = "--scale-treble", paramLabel = "LENGTH", description = "Fanned: the last string.")
+  private @Nullable Length treble;
+
+  @Option(names = "--strings", paramLabel = "N", description = "Fanned: how many strings.")
+  private @Nullable Integer strings;
+
+  @Option(
+      names = "--square-fret",
+      paramLabel = "FRET",
+      description = "Fanned: the fret square to the strings; 0 is the nut.")
+  private @Nullable Integer square;
+
+  @Override
+  Reckoned reckon() {
+    Given.within("--frets", frets, 1, Scale.MOST_FRETS);
+    boolean fanned = bass != null || treble != null || strings != null || square != null;
+    Length one = scale;
+    if (fanned && one != null) {
+      throw new NotUnderstood(
+          "--scale: contradicts the options of fanned frets; give either --scale, or --scale-bass,"
+              + " --scale-treble, --strings and --square-fret");
+    }
+    if (fanned) {
+      return fanned();
+    }
+    if (one == null) {
+      throw new NotUnderstood("--scale: is missing (for fanned frets, --scale-bass and its like)");
+    }
+    return even(Given.by("--scale", () -> new Scale(one)));
+  }
+
+  private Reckoned even(Scale given) {
+    double[] places = given.fretsMm(frets);
+    return new Reckoned.Draft()
+        .key("from_nut_mm", places)
+        .say("Frets of a " + given.length() + " scale, from the nut's edge, in mm:")
+        .draw(Columns.lines("fret", 1, places, 3))
+        .draw(ruler(given))
+        .by(
+            FORMULA,
+            "the string ends at the nut's edge and at twice the way to fret 12; the saddle is set"
+                + " back later, by ear or by reckon intonation.");
+  }
+
+  private Reckoned fanned() {
+    if (bass == null || treble == null || strings == null || square == null) {
+      throw new NotUnderstood(
+          "fanned frets need all of --scale-bass, --scale-treble, --strings and --square-fret");
+    }
+    Length low = Given.above0("--scale-bass", bass);
+    Length high = Given.above0("--scale-treble", treble);
+    int count = Given.within("--strings", strings, 2, 24);
+    int fret = Given.within("--square-fret", square, 0, frets);
+    FannedFrets board = new FannedFrets(low, high, count, fret);
+    List<double[]> places = new ArrayList<>();
+    Reckoned.Draft draft = new Reckoned.Draft().key("from_nut_mm", places);
+    draft.say(
+        "Along each string, from its own end at the nut, in mm; at fret "
+            + fret
+            + " the strings stand side by side.");
+    for (int string = 1; string <= count; string++) {
+      Scale own = board.scale(string);
+      double[] row = own.fretsMm(frets);
+      places.add(row);
+      draft.draw(List.of("", "string " + string + " (scale " + own.length() + ")"));
+      draft.draw(Columns.lines("fret", 1, row, 3));
+    }
+    return draft.by(
+        FORMULA + ", each string with its own L, from bass to treble in even steps",
+        "parallel strings; relief and action of each string go by its own scale.");
+  }
+
+  /** The board from nut to last fret, to scale. */
+  private List<String> ruler(Scale given) {
+    Sketch sketch = new Sketch(RULER + 4, 2);
+    double last = given.fretMm(frets);
+    for (int n = 0; n <= frets; n++) {
+      int column = (int) Math.round(given.fretMm(n) / last * RULER);
+      sketch.put(column, 0, '|');
+      if (n == 0 || n == frets || n == 12 || (n % 2 == 1 && n < 10)) {
+        sketch.write(column, 1, Integer.toString(n));
+      }
+    }
+    List<String> lines = new ArrayList<>(List.of(""));
+    lines.addAll(sketch.lines(2));
+    return lines;
+  }
+}

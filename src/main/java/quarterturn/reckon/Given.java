@@ -1,0 +1,50 @@
+package quarterturn.reckon;
+
+import java.util.function.Supplier;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.Length;
+import quarterturn.unit.NotUnderstood;
+
+/** What was given on the command line, held to what can be. */
+final class Given {
+  private Given() {}
+
+  /** Builds a value; a refusal names the options it came from. */
+  static <T> T by(String options, Supplier<T> value) {
+    try {
+      return value.get();
+    } catch (NotUnderstood e) {
+      throw new NotUnderstood(options + ": " + e.getMessage());
+    }
+  }
+
+  /** A length that must be above zero. */
+  static Length above0(String option, Length length) {
+    if (!(length.mm() > 0)) {
+      throw new NotUnderstood(option + ": must be above zero, not " + length);
+    }
+    return length;
+  }
+
+  /** A length that must be zero or more. */
+  static Length from0(String option, Length length) {
+    if (length.mm() < 0) {
+      throw new NotUnderstood(option + ": can't be negative, not " + length);
+    }
+    return length;
+  }
+
+  /** A whole number within bounds. */
+  static int within(String option, int value, int low, int high) {
+    if (value < low || value > high) {
+      throw new NotUnderstood(
+          option + ": must lie between " + low + " and " + high + ", not " + value);
+    }
+    return value;
+  }
+
+  /** "2.51", with this many decimals. */
+  static String digits(double value, int decimals) {
+    return Decimals.print(value, decimals);
+  }
+}

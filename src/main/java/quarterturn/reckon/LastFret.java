@@ -1,0 +1,21 @@
+package quarterturn.reckon;
+
+import picocli.CommandLine.Option;
+import quarterturn.craft.Scale;
+
+/** The last fret of the board. */
+final class LastFret {
+  @Option(
+      names = "--last-fret",
+      paramLabel = "FRET",
+      description = "The last fret of the board; 24 unless given.")
+  private int last = 24;
+
+  /** The last fret; a joint or a fret that is held must be on the board. */
+  int last(BowOptions bow) {
+    Given.within("--last-fret", last, 2, Scale.MOST_FRETS);
+    Given.within("--joint-fret", bow.joint(), 2, last);
+    Given.within("--held", bow.held().high(), 2, last);
+    return last;
+  }
+}

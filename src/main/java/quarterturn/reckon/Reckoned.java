@@ -1,0 +1,67 @@
+package quarterturn.reckon;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.report.Paragraph;
+
+/**
+ * An answer, for a person and for a program.
+ *
+ * @param keys what {@code --json} prints, in order: numbers, texts, truths, arrays, null
+ * @param says sentences, each a paragraph
+ * @param picture lines of characters, or none
+ * @param formula its name and what it is
+ * @param assumes what it takes for granted and where it fails
+ */
+record Reckoned(
+    Map<String, @Nullable Object> keys,
+    List<String> says,
+    List<String> picture,
+    String formula,
+    String assumes) {
+  private static final int WIDTH = 80;
+  private static final int HANG = 2;
+
+  /** The answer for a person. */
+  List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    says.forEach(s -> lines.addAll(Paragraph.wrap(s, WIDTH, 0)));
+    if (!picture.isEmpty()) {
+      lines.add("");
+      lines.addAll(picture);
+    }
+    lines.add("");
+    lines.addAll(Paragraph.wrap("Formula: " + formula, WIDTH, HANG));
+    lines.addAll(Paragraph.wrap("Assumes: " + assumes, WIDTH, HANG));
+    return lines;
+  }
+
+  /** Puts an answer together. */
+  static final class Draft {
+    private final Map<String, @Nullable Object> keys = new LinkedHashMap<>();
+    private final List<String> says = new ArrayList<>();
+    private final List<String> picture = new ArrayList<>();
+
+    Draft key(String name, @Nullable Object value) {
+      keys.put(name, value);
+      return this;
+    }
+
+    Draft say(String sentence) {
+      says.add(sentence);
+      return this;
+    }
+
+    Draft draw(List<String> lines) {
+      picture.addAll(lines);
+      return this;
+    }
+
+    Reckoned by(String formula, String assumes) {
+      return new Reckoned(keys, says, picture, formula, assumes);
+    }
+  }
+}

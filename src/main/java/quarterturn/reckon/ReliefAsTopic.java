@@ -1,0 +1,55 @@
+package quarterturn.reckon;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import quarterturn.craft.Held;
+import quarterturn.craft.Neck;
+import quarterturn.unit.Length;
+
+/** {@code reckon relief-as}. */
+@Command(
+    name = "relief-as",
+    description = "The same bow, read another way.",
+    footer = {"", "JSON: relief_mm."})
+final class ReliefAsTopic extends Topic {
+  @Mixin private BowOptions bow = new BowOptions();
+
+  @Option(
+      names = "--relief",
+      required = true,
+      paramLabel = "LENGTH",
+      description = "The gap that was read.")
+  private Length relief = Length.mm(0);
+
+  @Option(
+      names = "--to-held",
+      required = true,
+      paramLabel = "FRET",
+      description = "The fret held beside fret 1 in the other way of reading.")
+  private int toHeld;
+
+  @Option(
+      names = "--to-read-at",
+      required = true,
+      paramLabel = "FRET",
+      description = "The fret over which the gap is read in the other way.")
+  private int toReadAt;
+
+  @Override
+  Reckoned reckon() {
+    Neck neck = bow.neck(relief);
+    Held other = BowOptions.held(toHeld, toReadAt, "--to-held", "--to-read-at");
+    Length read = neck.relief(other);
+    return new Reckoned.Draft()
+        .key("relief_mm", read.mm())
+        .say(
+            "%s %s would read %s mm %s."
+                .formatted(
+                    relief,
+                    BowOptions.words(bow.held()),
+                    Given.digits(read.mm(), 3),
+                    BowOptions.words(other)))
+        .by(NeckTopic.FORMULA, NeckTopic.ASSUMES);
+  }
+}

@@ -1,0 +1,67 @@
+package quarterturn.reckon;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import quarterturn.craft.Held;
+import quarterturn.craft.LowestAction;
+import quarterturn.unit.Length;
+import quarterturn.unit.NotUnderstood;
+
+/** {@code reckon relief-for}. */
+@Command(
+    name = "relief-for",
+    description = "The relief that allows the lowest action without contact.",
+    footer = {"", "JSON: relief_mm, action12_mm, action12_straight_mm."})
+final class ReliefForTopic extends Topic {
+  @Mixin private BowOptions bow = new BowOptions();
+
+  @Option(
+      names = "--nut-height",
+      required = true,
+      paramLabel = "LENGTH",
+      description = "Bottom of the nut slot above the plane of the fret tops.")
+  private Length nut = Length.mm(0);
+
+  @Mixin private StrokeOptions stroke = new StrokeOptions();
+  @Mixin private LastFret lastFret = new LastFret();
+
+  @Override
+  Reckoned reckon() {
+    int last = lastFret.last(bow);
+    int joint = bow.joint();
+    Held held = bow.held();
+    if (last <= joint) {
+      throw new NotUnderstood(
+          "--last-fret: must lie beyond the joint (--joint-fret " + joint + "), not at " + last);
+    }
+    LowestAction lowest =
+        LowestAction.of(
+            bow.scale(),
+            joint,
+            held,
+            Given.from0("--nut-height", nut),
+            stroke.tension(),
+            stroke.pluck(bow.scale(), last),
+            last);
+    double saved = lowest.action12Straight().mm() - lowest.action12().mm();
+    return new Reckoned.Draft()
+        .key("relief_mm", lowest.relief().mm())
+        .key("action12_mm", lowest.action12().mm())
+        .key("action12_straight_mm", lowest.action12Straight().mm())
+        .say(
+            "Lowest clear action at fret 12: %s mm, with %s mm of relief (%s)."
+                .formatted(
+                    Given.digits(lowest.action12().mm(), 2),
+                    Given.digits(lowest.relief().mm(), 2),
+                    BowOptions.words(held)))
+        .say(
+            "A straight neck would need %s mm, %s mm more."
+                .formatted(Given.digits(lowest.action12Straight().mm(), 2), Given.digits(saved, 2)))
+        .by(
+            ContactTopic.FORMULA
+                + "; the lowest point of the envelope of straight lines, one for each pair of frets",
+            StrokeOptions.ASSUMES
+                + " A real board's frets are uneven by some hundredths; leave room for that.");
+  }
+}

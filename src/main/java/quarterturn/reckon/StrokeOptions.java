@@ -1,0 +1,72 @@
+package quarterturn.reckon;
+
+import picocli.CommandLine.Option;
+import quarterturn.craft.Pluck;
+import quarterturn.craft.Scale;
+import quarterturn.unit.Force;
+import quarterturn.unit.Length;
+import quarterturn.unit.NotUnderstood;
+
+/** A player's stroke on a string. */
+final class StrokeOptions {
+  static final String ASSUMES =
+      "an ideal string, pushed straight toward the board and let go, over a neck that bends evenly"
+          + " up to its joint; no damping, no stiffness. The share that returns is this player's own"
+          + " constant: nobody can look it up, calibrate it by ear against a reading.";
+
+  @Option(
+      names = "--tension",
+      required = true,
+      paramLabel = "FORCE",
+      description = "The string's pull, such as 180N (see: reckon tension).")
+  private Force tension = Force.newtons(0);
+
+  @Option(
+      names = "--pluck-force",
+      required = true,
+      paramLabel = "FORCE",
+      description = "The stroke across the string, toward the board, such as 2N.")
+  private Force force = Force.newtons(0);
+
+  @Option(
+      names = "--pluck-at",
+      required = true,
+      paramLabel = "LENGTH",
+      description = "Where the stroke falls, from the saddle.")
+  private Length at = Length.mm(0);
+
+  @Option(
+      names = "--return-share",
+      required = true,
+      paramLabel = "B",
+      description = "Share of the stroke that comes back from the other side, 0 to 1.")
+  private double share;
+
+  Force tension() {
+    if (!(tension.newtons() > 0)) {
+      throw new NotUnderstood("--tension: must be above zero, not " + tension);
+    }
+    return tension;
+  }
+
+  /** The stroke; it must fall on the shortest string that is stopped on this board. */
+  Pluck pluck(Scale scale, int lastFret) {
+    if (force.newtons() < 0) {
+      throw new NotUnderstood("--pluck-force: can't be negative, not " + force);
+    }
+    if (!(share >= 0 && share <= 1)) {
+      throw new NotUnderstood("--return-share: must lie between 0 and 1, not " + share);
+    }
+    Given.above0("--pluck-at", at);
+    double shortest = scale.speakingMm(lastFret - 1);
+    if (!(at.mm() < shortest)) {
+      throw new NotUnderstood(
+          "--pluck-at: stopped at fret "
+              + (lastFret - 1)
+              + " the string is only "
+              + Given.digits(shortest, 1)
+              + " mm long; give less than that, or a smaller --last-fret");
+    }
+    return new Pluck(force, at, share);
+  }
+}

@@ -1,0 +1,35 @@
+package quarterturn.reckon;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import quarterturn.procedure.Unreadable;
+
+/** One thing that can be reckoned: its options are its fields. */
+@Command(mixinStandardHelpOptions = true, sortOptions = false, usageHelpAutoWidth = true)
+abstract class Topic implements Callable<Integer> {
+  @Option(names = "--json", description = "Print one JSON object instead.")
+  private boolean json;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  /** The answer to what was given. */
+  abstract Reckoned reckon() throws IOException, Unreadable;
+
+  @Override
+  public Integer call() throws IOException, Unreadable {
+    Reckoned reckoned = reckon();
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      out.println(Json.object(reckoned.keys()));
+    } else {
+      reckoned.lines().forEach(out::println);
+    }
+    out.flush();
+    return 0;
+  }
+}

@@ -1,0 +1,95 @@
+package quarterturn.reckon;
+
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import quarterturn.craft.StringGauge;
+import quarterturn.unit.Length;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.UnitWeight;
+
+/** What a string is made of: weighed, plain, or a core under a wrap. */
+final class WireOptions {
+  @Option(
+      names = "--unit-weight",
+      paramLabel = "G_PER_M",
+      description = "Mass per length in grams a metre, weighed or from its maker.")
+  private @Nullable UnitWeight weight;
+
+  @Option(
+      names = "--plain",
+      paramLabel = "DIAMETER",
+      converter = Typing.Wire.class,
+      description = "A plain steel string.")
+  private @Nullable Length plain;
+
+  @Option(
+      names = "--wound",
+      paramLabel = "DIAMETER",
+      converter = Typing.Wire.class,
+      description = "A wound string over everything; with --core.")
+  private @Nullable Length wound;
+
+  @Option(
+      names = "--core",
+      paramLabel = "DIAMETER",
+      converter = Typing.Wire.class,
+      description = "Its steel core.")
+  private @Nullable Length core;
+
+  /** Mass per length; a core alone says nothing of it. */
+  UnitWeight weight() {
+    agree();
+    if (weight != null) {
+      if (core != null) {
+        throw new NotUnderstood("--core: says nothing beside --unit-weight here; leave one out");
+      }
+      return weight;
+    }
+    if (core != null && wound == null) {
+      throw new NotUnderstood("--core: belongs with --wound");
+    }
+    return gauge().unitWeight();
+  }
+
+  /** The string with the core that carries its tension. */
+  Wire wire() {
+    agree();
+    if (weight == null) {
+      StringGauge gauge = gauge();
+      return new Wire(gauge.steel(), gauge.unitWeight());
+    }
+    if (core == null) {
+      throw new NotUnderstood("--core: is needed with --unit-weight; for a plain string, its own");
+    }
+    return new Wire(core, weight);
+  }
+
+  /** The steel that carries the tension, and the mass of the whole. */
+  record Wire(Length steel, UnitWeight weight) {}
+
+  private StringGauge gauge() {
+    Length over = wound;
+    Length inner = core;
+    if (over != null && inner != null) {
+      return Given.by("--core", () -> StringGauge.wound(over, inner));
+    }
+    if (over != null) {
+      throw new NotUnderstood("--core: is needed with --wound");
+    }
+    Length all = plain != null ? plain : inner;
+    if (all == null) {
+      throw new NotUnderstood("give the string: --unit-weight, or --plain, or --wound with --core");
+    }
+    return StringGauge.plain(all);
+  }
+
+  private void agree() {
+    int ways = (weight == null ? 0 : 1) + (plain == null ? 0 : 1) + (wound == null ? 0 : 1);
+    if (ways > 1) {
+      throw new NotUnderstood("--unit-weight, --plain and --wound contradict; give one of them");
+    }
+    if (plain != null && core != null) {
+      throw new NotUnderstood("--core: contradicts --plain, which has none; give one of them");
+    }
+  }
+}

@@ -1,0 +1,59 @@
+package quarterturn.unit;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A pitch interval in hundredths of an equal-tempered semitone, plus for sharp. {@link #parse}
+ * takes {@code +6}, {@code -2.5 cents} and {@code 3c}.
+ */
+public record Cents(double cents) implements Comparable<Cents> {
+  private static final double PER_OCTAVE = 1200;
+
+  public Cents {
+    if (!Double.isFinite(cents)) {
+      throw new IllegalArgumentException("an interval must be a finite number of cents");
+    }
+  }
+
+  /**
+   * The interval between two frequencies of this ratio: {@code 1200 log2(ratio)}.
+   *
+   * @param ratio above zero
+   */
+  public static Cents ofRatio(double ratio) {
+    if (!(ratio > 0) || Double.isInfinite(ratio)) {
+      throw new IllegalArgumentException("a ratio of frequencies must be above zero");
+    }
+    return new Cents(PER_OCTAVE * Math.log(ratio) / Math.log(2));
+  }
+
+  /**
+   * Reads a typed interval.
+   *
+   * @throws NotUnderstood with the spellings that are understood
+   */
+  public static Cents parse(String typed) {
+    @Nullable Typed read = Typed.read(typed);
+    if (read == null || !read.unit().matches("|c|ct|cent|cents")) {
+      throw Typed.no(typed, "an interval", "+6, -2.5 or 3 cents");
+    }
+    return new Cents(read.number());
+  }
+
+  /** {@code 2^(cents/1200)}. */
+  public double ratio() {
+    return Math.pow(2, cents / PER_OCTAVE);
+  }
+
+  @Override
+  public int compareTo(Cents other) {
+    return Double.compare(cents, other.cents);
+  }
+
+  @Override
+  public String toString() {
+    return (cents > 0 ? "+" : "")
+        + Decimals.plain(cents)
+        + (Math.abs(cents) == 1 ? " cent" : " cents");
+  }
+}

@@ -1,0 +1,35 @@
+package quarterturn.unit;
+
+import org.jspecify.annotations.Nullable;
+
+/** A frequency in hertz, above zero. {@link #parse} takes {@code 41.2} and {@code 41.2 Hz}. */
+public record Frequency(double hertz) implements Comparable<Frequency> {
+  public Frequency {
+    if (!(hertz > 0) || Double.isInfinite(hertz)) {
+      throw new NotUnderstood("a frequency must be above zero");
+    }
+  }
+
+  /**
+   * Reads a typed frequency.
+   *
+   * @throws NotUnderstood with the spellings that are understood
+   */
+  public static Frequency parse(String typed) {
+    @Nullable Typed read = Typed.read(typed);
+    if (read == null || !(read.unit().isEmpty() || read.unit().equals("hz"))) {
+      throw Typed.no(typed, "a frequency", "41.2 or 41.2 Hz");
+    }
+    return new Frequency(read.number());
+  }
+
+  @Override
+  public int compareTo(Frequency other) {
+    return Double.compare(hertz, other.hertz);
+  }
+
+  @Override
+  public String toString() {
+    return Decimals.plain(hertz) + " Hz";
+  }
+}

@@ -1,0 +1,58 @@
+package quarterturn.unit;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A temperature in degrees Celsius. {@link #parse} takes {@code 21}, {@code 21 C}, {@code 21 °C}
+ * and {@code 70 F}.
+ */
+public record Temperature(double celsius) implements Comparable<Temperature> {
+  private static final double ABSOLUTE_ZERO = -273.15;
+
+  public Temperature {
+    if (!(celsius > ABSOLUTE_ZERO) || Double.isInfinite(celsius)) {
+      throw new NotUnderstood("a temperature must be above absolute zero, -273.15 C");
+    }
+  }
+
+  /** From degrees Fahrenheit. */
+  public static Temperature fahrenheit(double fahrenheit) {
+    return new Temperature((fahrenheit - 32) / 1.8);
+  }
+
+  /**
+   * Reads a typed temperature.
+   *
+   * @throws NotUnderstood with the spellings that are understood
+   */
+  public static Temperature parse(String typed) {
+    @Nullable Typed read = Typed.read(typed);
+    if (read != null) {
+      switch (read.unit().replace("°", "").strip()) {
+        case "", "c" -> {
+          return new Temperature(read.number());
+        }
+        case "f" -> {
+          return fahrenheit(read.number());
+        }
+        default -> {}
+      }
+    }
+    throw Typed.no(typed, "a temperature", "21, 21 C or 70 F");
+  }
+
+  /** In degrees Fahrenheit. */
+  public double fahrenheit() {
+    return celsius * 1.8 + 32;
+  }
+
+  @Override
+  public int compareTo(Temperature other) {
+    return Double.compare(celsius, other.celsius);
+  }
+
+  @Override
+  public String toString() {
+    return Decimals.plain(celsius) + " C";
+  }
+}
