@@ -41,7 +41,8 @@ public record Scale(Length length) {
    * similar triangles, the open string being straight.
    */
   public static double share(int n) {
-    return -Math.expm1(-known(n) / 12.0 * Math.log(2));
+    // The minus stands below, so that the nut lies at 0 and not at -0.
+    return -Math.expm1(known(n) / -12.0 * Math.log(2));
   }
 
   /** This fret, where there can be such a one. */
