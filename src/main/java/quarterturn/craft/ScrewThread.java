@@ -67,7 +67,7 @@ public record ScrewThread(String name, Length pitch) {
   }
 
   private static ScrewThread metric(String typed, String size, String pitch) {
-    if (pitch != null && pitch.matches(".*\\d.*")) {
+    if (pitch != null && !pitch.isEmpty()) {
       return new ScrewThread(
           "M" + size + "x" + pitch.replace(',', '.'), Length.parse(pitch + " mm"));
     }
