@@ -24,14 +24,14 @@ public record KeyFit(HexKey key, HexSocket socket) {
 
   private static final double SPINS = 2 / Math.sqrt(3);
 
-  /** The key that suits a standard socket best: the least play of those that always enter. */
+  /** The key that suits a socket best: its own, or else the least play of those that enter. */
   public static Optional<KeyFit> best(HexSocket socket) {
     return HexKey.ALL.stream()
         .map(key -> new KeyFit(key, socket))
         .filter(KeyFit::alwaysEnters)
         .min(
-            Comparator.comparingDouble(KeyFit::leastPlay)
-                .thenComparing(fit -> fit.key().name().equals(socket.name()) ? 0 : 1));
+            Comparator.comparing((KeyFit fit) -> fit.key().name().equals(socket.name()) ? 0 : 1)
+                .thenComparingDouble(KeyFit::leastPlay));
   }
 
   /** Of the tightest pair in millimetres; below zero the key may not enter. */
