@@ -25,8 +25,11 @@ import quarterturn.unit.NotUnderstood;
 public record LowestAction(Length relief, Length action12, Length action12Straight) {
   private static final int MOST_CUTS = 1000;
 
-  /** An action that differs by less is the same, and straight is the simpler way to have it. */
-  private static final double SAME_MM = 1e-9;
+  /** A line that climbs less, in mm for a curvature of 1 per mm, is level but for rounding. */
+  private static final double LEVEL = 1e-6;
+
+  /** An action that differs by less is the same. */
+  private static final double SAME_MM = 1e-12;
 
   /**
    * Finds it.
@@ -37,13 +40,10 @@ public record LowestAction(Length relief, Length action12, Length action12Straig
   public static LowestAction of(
       Scale scale, int joint, Held held, Length nutHeight, Force tension, Pluck pluck, int last) {
     Envelope envelope = Envelope.of(Neck.straight(scale, joint), nutHeight, tension, pluck, last);
-    double kappa = envelope.lowest();
-    if (envelope.highest(0) - envelope.highest(kappa) <= SAME_MM) {
-      kappa = 0;
-    }
+    double action = envelope.lowest();
+    double kappa = envelope.nearestToStraight(action);
     Neck neck = Neck.straight(scale, joint).bentBy(kappa);
-    return new LowestAction(
-        neck.relief(held), Length.mm(envelope.highest(kappa)), Length.mm(envelope.highest(0)));
+    return new LowestAction(neck.relief(held), Length.mm(action), Length.mm(envelope.highest(0)));
   }
 
   /**
@@ -82,28 +82,46 @@ public record LowestAction(Length relief, Length action12, Length action12Straig
       return new Envelope(at0, slope);
     }
 
-    /** The curvature where the highest line stands lowest. */
+    /** The lowest clear action. */
     double lowest() {
       int falling = steepest(-1);
       int rising = steepest(1);
       if (!(slope[falling] < 0 && slope[rising] > 0)) {
         throw new NotUnderstood("the last fret must lie beyond the joint");
       }
-      double kappa = crossing(falling, rising);
       for (int cut = 0; cut < MOST_CUTS; cut++) {
+        double kappa = crossing(falling, rising);
         int top = top(kappa);
         double above = value(top, kappa) - value(falling, kappa);
-        if (above <= 1e-12 * Math.max(1, Math.abs(value(falling, kappa)))) {
-          return kappa;
+        if (level(top) || above <= SAME_MM) {
+          return value(top, kappa);
         }
         if (slope[top] < 0) {
           falling = top;
         } else {
           rising = top;
         }
-        kappa = crossing(falling, rising);
       }
       throw new IllegalStateException("the lowest action was not found");
+    }
+
+    /** The curvature nearest to none at which this action is clear. */
+    double nearestToStraight(double action) {
+      double from = Double.NEGATIVE_INFINITY;
+      double to = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < at0.length; i++) {
+        double at = (action + SAME_MM - at0[i]) / slope[i];
+        if (!level(i)) {
+          from = slope[i] < 0 ? Math.max(from, at) : from;
+          to = slope[i] > 0 ? Math.min(to, at) : to;
+        }
+      }
+      return Math.min(to, Math.max(from, 0));
+    }
+
+    /** Whether the relief does not matter to a pair: of frets k and 12 - k it never does. */
+    private boolean level(int line) {
+      return Math.abs(slope[line]) < LEVEL;
     }
 
     double highest(double kappa) {

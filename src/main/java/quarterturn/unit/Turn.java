@@ -91,18 +91,25 @@ public record Turn(double turns) implements Comparable<Turn> {
     return Double.compare(turns, other.turns);
   }
 
-  /** Without direction, as a fraction where it is one: "1/8 turn", "3/16 turn", "1 turn". */
+  /**
+   * Without direction, as a fraction where it is one to the digits it would have: "1/8 turn", "3/16
+   * turn", "1 turn", otherwise with four digits after the point at most.
+   */
   @Override
   public String toString() {
     double size = Math.abs(turns);
+    String digits = Decimals.plain(size);
+    double printed = Double.parseDouble(digits);
     for (int below : new int[] {1, 2, 4, 8, 16, 32}) {
-      double above = size * below;
-      if (Math.abs(above - Math.rint(above)) < 1e-6) {
-        return fraction((int) Math.rint(above), below);
+      if (whole(size * below) || whole(printed * below)) {
+        return fraction((int) Math.rint(size * below), below);
       }
     }
-    String digits = Decimals.plain(size);
-    return digits.equals("0") ? "no turn" : digits + (size > 1 ? " turns" : " turn");
+    return digits + (size > 1 ? " turns" : " turn");
+  }
+
+  private static boolean whole(double number) {
+    return Math.abs(number - Math.rint(number)) < 1e-6;
   }
 
   private static String fraction(int above, int below) {

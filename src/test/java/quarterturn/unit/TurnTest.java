@@ -82,6 +82,11 @@ class TurnTest {
         "0.1|0.1 turn",
         "1.3|1.3 turns",
         "0.00001|no turn",
+        "0.00004|no turn",
+        "0.374989|3/8 turn",
+        "0.37494|0.3749 turn",
+        "1.00004|1 turn",
+        "-1.00006|1.0001 turns",
       })
   void itIsPrintedAsAFractionWhereItIsOne(double turns, String text) {
     assertThat(new Turn(turns).toString()).isEqualTo(text);

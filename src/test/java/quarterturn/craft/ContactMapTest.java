@@ -1,0 +1,230 @@
+package quarterturn.craft;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import quarterturn.reference.HoldsTo;
+import quarterturn.reference.Reference;
+import quarterturn.reference.Value;
+import quarterturn.unit.Force;
+import quarterturn.unit.Length;
+import quarterturn.unit.NotUnderstood;
+
+/** Where a string would strike the frets. */
+class ContactMapTest {
+  private static final long SEED = 20_270_302;
+
+  @Test
+  @HoldsTo("pluck.margin")
+  void marginsAgreeWithTheReference() {
+    try (Reference reference = Reference.of("pluck.margin")) {
+      Value in = reference.inputs();
+      Scale scale = new Scale(Length.mm(in.number("L_mm")));
+      int joint = (int) in.number("J");
+      int last = (int) in.number("last_fret");
+      Force tension = Force.newtons(in.number("T_N"));
+      double tolerance = reference.tolerance("abs_mm");
+      for (String key : reference.expected().keys()) {
+        String[] parts = key.split("_", -1);
+        Length relief = Length.mm(Double.parseDouble(parts[0].substring(1)));
+        boolean pulled = parts[1].equals("pulled");
+        int k = Integer.parseInt(parts[2].substring(1));
+        Neck neck = Neck.uniform(scale, joint, relief, Held.at(joint, 7));
+        StringLine line =
+            StringLine.withAction(
+                neck, Length.mm(in.number("nut_slot_mm")), 12, Length.mm(in.number("action12_mm")));
+        Pluck pluck =
+            new Pluck(
+                Force.newtons(in.number("F_N")), Length.mm(in.number("d_mm")), pulled ? 1 : 0);
+        ContactMap map = ContactMap.of(line, tension, pluck, last);
+        Value wanted = reference.expected().at(key);
+        String where = reference.because() + " " + key;
+        double speaking = scale.speakingMm(k);
+        double amplitude = pluck.amplitudeMm(tension, speaking);
+        assertWithMessage(where)
+            .that(amplitude)
+            .isWithin(tolerance)
+            .of(wanted.number("amplitude_mm"));
+        double least = Double.POSITIVE_INFINITY;
+        int atFret = 0;
+        for (int n = k + 1; n <= last; n++) {
+          // The reference has the two shapes apart; a map takes the deeper where all comes back.
+          double u = scale.fretMm(n) - scale.fretMm(k);
+          double alone =
+              line.stoppedMm(k, n)
+                  - amplitude * Pluck.triangle(speaking, pulled ? 120 : speaking - 120, u);
+          double margin = map.marginMm(k, n);
+          if (pulled) {
+            double other =
+                line.stoppedMm(k, n) - amplitude * Pluck.triangle(speaking, speaking - 120, u);
+            assertWithMessage(where + " " + n)
+                .that(margin)
+                .isWithin(1e-9)
+                .of(Math.min(alone, other));
+          } else {
+            assertWithMessage(where + " " + n).that(margin).isWithin(1e-9).of(alone);
+          }
+          if (alone < least) {
+            least = alone;
+            atFret = n;
+          }
+          if (n == 12) {
+            assertWithMessage(where)
+                .that(alone)
+                .isWithin(tolerance)
+                .of(wanted.number("margin_at_12"));
+          }
+          if (n == 17) {
+            assertWithMessage(where)
+                .that(alone)
+                .isWithin(tolerance)
+                .of(wanted.number("margin_at_17"));
+          }
+        }
+        if (k >= 12) {
+          assertWithMessage(where).that(wanted.at("margin_at_12").isNull()).isTrue();
+        }
+        assertWithMessage(where)
+            .that(least)
+            .isWithin(tolerance)
+            .of(wanted.number("least_margin_mm"));
+        assertThat((double) atFret).isEqualTo(wanted.number("at_fret"));
+      }
+    }
+  }
+
+  /** A random bass or guitar, its string and its player; invented. */
+  private record Invented(StringLine line, Force tension, Pluck pluck, int last) {
+    static Invented of(SplittableRandom random, double size) {
+      Scale scale = new Scale(Length.mm(size * (600 + 300 * random.nextDouble())));
+      int joint = 14 + random.nextInt(6);
+      Neck neck =
+          Neck.uniform(
+              scale,
+              joint,
+              Length.mm(size * (random.nextDouble() - 0.3)),
+              Held.at(joint, 6 + random.nextInt(3)));
+      return new Invented(
+          StringLine.withAction(
+              neck,
+              Length.mm(size * random.nextDouble()),
+              12,
+              Length.mm(size * 3 * random.nextDouble())),
+          Force.newtons(40 + 200 * random.nextDouble()),
+          new Pluck(
+              Force.newtons(4 * random.nextDouble()),
+              Length.mm(size * (20 + 120 * random.nextDouble())),
+              random.nextDouble()),
+          20 + random.nextInt(4));
+    }
+
+    ContactMap map() {
+      return ContactMap.of(line, tension, pluck, last);
+    }
+  }
+
+  @Test
+  void theLeastMarginIsTheLeastOfAll() {
+    SplittableRandom random = new SplittableRandom(SEED);
+    for (int i = 0; i < 300; i++) {
+      Invented invented = Invented.of(random, 1);
+      ContactMap map = invented.map();
+      double least = Double.POSITIVE_INFINITY;
+      for (int k = 1; k < map.last(); k++) {
+        for (int n = k + 1; n <= map.last(); n++) {
+          least = Math.min(least, map.marginMm(k, n));
+        }
+      }
+      assertWithMessage("seed " + SEED + ", " + i).that(map.leastMm()).isEqualTo(least);
+      assertThat(map.marginMm(map.stoppedAt(), map.overFret())).isEqualTo(least);
+    }
+  }
+
+  @Test
+  void everyMarginIsClearanceLessDepth() {
+    SplittableRandom random = new SplittableRandom(SEED);
+    for (int i = 0; i < 100; i++) {
+      Invented invented = Invented.of(random, 1);
+      ContactMap map = invented.map();
+      Scale scale = invented.line().neck().scale();
+      for (int k = 1; k < map.last(); k++) {
+        double speaking = scale.speakingMm(k);
+        double a = invented.pluck().amplitudeMm(invented.tension(), speaking);
+        for (int n = k + 1; n <= map.last(); n++) {
+          double u = scale.fretMm(n) - scale.fretMm(k);
+          assertWithMessage("seed " + SEED + ", " + i + ": " + k + " over " + n)
+              .that(map.marginMm(k, n))
+              .isWithin(1e-9)
+              .of(invented.line().stoppedMm(k, n) - invented.pluck().depthMm(a, speaking, u));
+        }
+      }
+    }
+  }
+
+  @Test
+  void twiceAsLargeAnInstrumentHasTwiceTheMargins() {
+    SplittableRandom small = new SplittableRandom(SEED);
+    SplittableRandom large = new SplittableRandom(SEED);
+    for (int i = 0; i < 100; i++) {
+      ContactMap one = Invented.of(small, 1).map();
+      ContactMap two = Invented.of(large, 2).map();
+      for (int k = 1; k < one.last(); k++) {
+        for (int n = k + 1; n <= one.last(); n++) {
+          assertThat(two.marginMm(k, n)).isWithin(1e-9).of(2 * one.marginMm(k, n));
+        }
+      }
+    }
+  }
+
+  @Test
+  void marginsGrowWithTheActionAndDoNotHangOnTheLastFret() {
+    SplittableRandom random = new SplittableRandom(SEED);
+    for (int i = 0; i < 100; i++) {
+      Invented invented = Invented.of(random, 1);
+      StringLine line = invented.line();
+      ContactMap map = invented.map();
+      StringLine higher =
+          StringLine.withAction(
+              line.neck(), line.nutHeight(), 12, Length.mm(line.openMm(12) + 0.25));
+      ContactMap raised =
+          ContactMap.of(higher, invented.tension(), invented.pluck(), invented.last());
+      ContactMap shorter =
+          ContactMap.of(line, invented.tension(), invented.pluck(), invented.last() - 5);
+      for (int k = 1; k < map.last(); k++) {
+        for (int n = k + 1; n <= map.last(); n++) {
+          assertThat(raised.marginMm(k, n)).isGreaterThan(map.marginMm(k, n));
+          if (n <= shorter.last() && k < shorter.last()) {
+            assertThat(shorter.marginMm(k, n)).isEqualTo(map.marginMm(k, n));
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void refusesWhatCannotBe() {
+    StringLine line =
+        StringLine.withAction(
+            Neck.straight(new Scale(Length.mm(864)), 17), Length.mm(0.5), 12, Length.mm(2));
+    Force tension = Force.newtons(180);
+    Pluck pluck = new Pluck(Force.newtons(1), Length.mm(120), 0);
+    assertThat(assertThrows(NotUnderstood.class, () -> ContactMap.of(line, tension, pluck, 1)))
+        .hasMessageThat()
+        .contains("last fret must lie between 2 and 36, not 1");
+    assertThrows(NotUnderstood.class, () -> ContactMap.of(line, tension, pluck, 37));
+    assertThat(ContactMap.of(line, tension, pluck, 2).overFret()).isEqualTo(2);
+    Pluck far = new Pluck(Force.newtons(1), Length.mm(300), 0);
+    assertThat(assertThrows(NotUnderstood.class, () -> ContactMap.of(line, tension, far, 24)))
+        .hasMessageThat()
+        .contains("between the stop and the saddle");
+    ContactMap map = ContactMap.of(line, tension, pluck, 20);
+    assertThat(map.last()).isEqualTo(20);
+    assertThrows(IllegalArgumentException.class, () -> map.marginMm(0, 5));
+    assertThrows(IllegalArgumentException.class, () -> map.marginMm(5, 5));
+    assertThrows(IllegalArgumentException.class, () -> map.marginMm(5, 21));
+    assertThat(map.marginMm(19, 20)).isGreaterThan(0);
+  }
+}
