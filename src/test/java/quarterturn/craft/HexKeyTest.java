@@ -74,7 +74,7 @@ class HexKeyTest {
       assertThat(HexKey.parse(key.name())).isEqualTo(key);
       assertThat(key.least()).isLessThan(key.most());
       for (HexKey other : HexKey.ALL) {
-        if (other != key) {
+        if (!other.equals(key)) {
           assertThat(Math.abs(other.nominal().mm() - key.nominal().mm())).isGreaterThan(0.004);
         }
       }

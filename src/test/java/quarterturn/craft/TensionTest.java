@@ -32,7 +32,7 @@ class TensionTest {
   void plainSteelPullsAsTheReferenceSays() {
     try (Reference plain = Reference.of("tension.plain_steel")) {
       double rel = plain.tolerance("rel");
-      assertThat(StringGauge.STEEL_KG_PER_M3).isEqualTo(plain.inputs().number("density_kg_m3"));
+      assertThat(plain.inputs().number("density_kg_m3")).isEqualTo(StringGauge.STEEL_KG_PER_M3);
       for (String string : plain.expected().keys()) {
         // Such as d0.010_E4_L647.7: inches, note, millimetres.
         String[] parts = string.split("_", -1);
