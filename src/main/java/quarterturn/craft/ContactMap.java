@@ -9,6 +9,9 @@ import quarterturn.unit.NotUnderstood;
  * Pluck}). A negative margin means contact, which is heard as buzz.
  */
 public final class ContactMap {
+  /** Margins that differ by less are the same, and the one nearest the nut is named. */
+  private static final double SAME_MM = 1e-9;
+
   private final int last;
   private final double[][] margins;
   private final int stoppedAt;
@@ -51,7 +54,7 @@ public final class ContactMap {
         double u = at[n] - at[k];
         double margin = top[k] + slope * u - top[n] - pluck.depthMm(amplitude, speaking, u);
         margins[k][n] = margin;
-        if (margin < least) {
+        if (margin < least - SAME_MM) {
           least = margin;
           stoppedAt = k;
           overFret = n;

@@ -37,6 +37,9 @@ public final class Intonation {
   public static Length travel(Length string, Length place, int fret, Cents sharp) {
     double wanted = ratio(fret);
     double rest = string.mm() - place.mm();
+    if (!(place.mm() > 0 && rest > 0)) {
+      throw new NotUnderstood("the fret must stand between the nut and the saddle");
+    }
     double s = wanted * sharp.ratio() * rest / string.mm();
     if (!(s < wanted)) {
       throw new NotUnderstood(

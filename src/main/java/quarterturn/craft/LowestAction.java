@@ -87,7 +87,8 @@ public record LowestAction(Length relief, Length action12, Length action12Straig
       int falling = steepest(-1);
       int rising = steepest(1);
       if (!(slope[falling] < 0 && slope[rising] > 0)) {
-        throw new NotUnderstood("the last fret must lie beyond the joint");
+        throw new NotUnderstood(
+            "a board that ends so early has no lowest action; the last fret must be higher");
       }
       for (int cut = 0; cut < MOST_CUTS; cut++) {
         double kappa = crossing(falling, rising);

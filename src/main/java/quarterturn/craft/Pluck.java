@@ -43,6 +43,9 @@ public record Pluck(Force force, Length fromSaddle, double returnShare) {
    */
   public double amplitudeMm(Force tension, double speakingMm) {
     double d = fromSaddle.mm();
+    if (!(tension.newtons() > 0)) {
+      throw new NotUnderstood("a string's tension must be above zero");
+    }
     if (!(d < speakingMm)) {
       throw new NotUnderstood("the stroke must fall between the stop and the saddle");
     }

@@ -44,6 +44,12 @@ public final class Sharpening {
     if (fret < 1) {
       throw new NotUnderstood("a pressed string needs fret 1 or more, not " + fret);
     }
+    if (!(tension.newtons() > 0)) {
+      throw new NotUnderstood("a string's tension must be above zero");
+    }
+    if (pressBehind.mm() < 0) {
+      throw new NotUnderstood("a finger can't press a string up");
+    }
     double saddle =
         StringLine.withAction(Neck.straight(scale, 2), nutHeight, 12, action12).saddle().mm();
     double at = scale.fretMm(fret);

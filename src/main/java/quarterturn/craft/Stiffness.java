@@ -4,6 +4,7 @@ import quarterturn.unit.Cents;
 import quarterturn.unit.Force;
 import quarterturn.unit.Frequency;
 import quarterturn.unit.Length;
+import quarterturn.unit.NotUnderstood;
 
 /**
  * How a string's stiffness spreads its partials: {@code f_n = n f0 sqrt(1 + B n^2)} with {@code B =
@@ -16,8 +17,8 @@ import quarterturn.unit.Length;
  */
 public record Stiffness(double b) {
   public Stiffness {
-    if (!(b >= 0)) {
-      throw new IllegalArgumentException("an inharmonicity can't be negative");
+    if (!(b >= 0) || Double.isInfinite(b)) {
+      throw new IllegalArgumentException("an inharmonicity must be finite and not negative");
     }
   }
 
@@ -28,6 +29,9 @@ public record Stiffness(double b) {
    * @param core the steel core, or the whole of a plain string
    */
   public static Stiffness of(Length speaking, Force tension, Length core) {
+    if (!(tension.newtons() > 0) || !(speaking.mm() > 0)) {
+      throw new NotUnderstood("a string's tension and its length must be above zero");
+    }
     double metres = core.mm() / 1000;
     double length = speaking.mm() / 1000;
     return new Stiffness(

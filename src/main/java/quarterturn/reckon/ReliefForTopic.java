@@ -8,8 +8,8 @@ import picocli.CommandLine.Option;
 import quarterturn.craft.Held;
 import quarterturn.craft.LowestAction;
 import quarterturn.craft.Pluck;
+import quarterturn.unit.Force;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
 
 /** {@code reckon relief-for}. */
 @Command(
@@ -34,10 +34,6 @@ final class ReliefForTopic extends Topic {
     int last = lastFret.last(bow);
     int joint = bow.joint();
     Held held = bow.held();
-    if (last <= joint) {
-      throw new NotUnderstood(
-          "--last-fret: must lie beyond the joint (--joint-fret " + joint + "), not at " + last);
-    }
     Pluck pluck = stroke.pluck(bow.scale(), last);
     LowestAction lowest = lowest(pluck, joint, held, last);
     double saved = lowest.action12Straight().mm() - lowest.action12().mm();
@@ -63,8 +59,10 @@ final class ReliefForTopic extends Topic {
   }
 
   private LowestAction lowest(Pluck pluck, int joint, Held held, int last) {
-    return LowestAction.of(
-        bow.scale(), joint, held, Given.from0("--nut-height", nut), stroke.tension(), pluck, last);
+    Length slot = Given.from0("--nut-height", nut);
+    Force tension = stroke.tension();
+    return Given.by(
+        "--last-fret", () -> LowestAction.of(bow.scale(), joint, held, slot, tension, pluck, last));
   }
 
   /** How much hangs on what nobody can look up. */

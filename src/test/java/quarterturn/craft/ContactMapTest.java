@@ -138,8 +138,8 @@ class ContactMapTest {
           least = Math.min(least, map.marginMm(k, n));
         }
       }
-      assertWithMessage("seed " + SEED + ", " + i).that(map.leastMm()).isEqualTo(least);
-      assertThat(map.marginMm(map.stoppedAt(), map.overFret())).isEqualTo(least);
+      assertWithMessage("seed " + SEED + ", " + i).that(map.leastMm()).isWithin(1e-9).of(least);
+      assertThat(map.marginMm(map.stoppedAt(), map.overFret())).isEqualTo(map.leastMm());
     }
   }
 
@@ -226,5 +226,28 @@ class ContactMapTest {
     assertThrows(IllegalArgumentException.class, () -> map.marginMm(5, 5));
     assertThrows(IllegalArgumentException.class, () -> map.marginMm(5, 21));
     assertThat(map.marginMm(19, 20)).isGreaterThan(0);
+  }
+
+  /** With nothing returning over a straight neck every pair of frets comes out alike. */
+  @Test
+  void ofEqualMarginsTheOneNearestTheNutIsNamed() {
+    Neck straight = Neck.straight(new Scale(Length.mm(864)), 17);
+    StringLine line = new StringLine(straight, Length.mm(0.5), Length.mm(1.2));
+    Pluck pluck = new Pluck(Force.newtons(1.8), Length.mm(120), 0);
+    ContactMap map = ContactMap.of(line, Force.newtons(180), pluck, 20);
+    assertThat(map.leastMm()).isWithin(1e-9).of(0);
+    assertThat(map.stoppedAt()).isEqualTo(1);
+    assertThat(map.overFret()).isEqualTo(2);
+  }
+
+  @Test
+  void aStoppedStringIsAskedForBeyondItsStop() {
+    StringLine line =
+        new StringLine(Neck.straight(new Scale(Length.mm(864)), 17), Length.mm(0.5), Length.mm(3));
+    assertThat(assertThrows(NotUnderstood.class, () -> line.stoppedMm(5, 4)))
+        .hasMessageThat()
+        .contains("stopped at fret 5");
+    assertThat(line.stoppedMm(5, 5)).isEqualTo(0.0);
+    assertThat(line.stoppedMm(5, 6)).isGreaterThan(0);
   }
 }

@@ -145,6 +145,14 @@ class IntonationTest {
     assertThat(assertThrows(NotUnderstood.class, () -> Intonation.travel(scale, 0, new Cents(1))))
         .hasMessageThat()
         .contains("between 1 and 36, not 0");
+    for (double place : new double[] {0, 864, 900}) {
+      assertThat(
+              assertThrows(
+                  NotUnderstood.class,
+                  () -> Intonation.travel(Length.mm(864), Length.mm(place), 12, new Cents(1))))
+          .hasMessageThat()
+          .contains("between the nut and the saddle");
+    }
     assertThrows(NotUnderstood.class, () -> Intonation.mmPerCent(scale, 0));
     assertThrows(NotUnderstood.class, () -> Intonation.mmPerCent(scale, 37));
     assertThat(Intonation.mmPerCent(scale, 36)).isGreaterThan(0);

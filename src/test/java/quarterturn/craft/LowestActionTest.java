@@ -207,7 +207,7 @@ class LowestActionTest {
                 NotUnderstood.class,
                 () -> LowestAction.of(BASS, JOINT, HELD, NUT, TENSION, stroke(1), 2)))
         .hasMessageThat()
-        .contains("beyond the joint");
+        .contains("the last fret must be higher");
     assertThat(LowestAction.of(BASS, JOINT, HELD, NUT, TENSION, near, 36).action12().mm())
         .isGreaterThan(0);
   }

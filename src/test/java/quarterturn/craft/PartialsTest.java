@@ -117,7 +117,7 @@ class PartialsTest {
     for (double no : new double[] {-1e-9, Double.NaN}) {
       IllegalArgumentException e =
           assertThrows(IllegalArgumentException.class, () -> new Stiffness(no));
-      assertThat(e).hasMessageThat().isEqualTo("an inharmonicity can't be negative");
+      assertThat(e).hasMessageThat().isEqualTo("an inharmonicity must be finite and not negative");
     }
   }
 }

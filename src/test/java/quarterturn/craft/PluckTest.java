@@ -223,6 +223,11 @@ class PluckTest {
     assertThat(assertThrows(NotUnderstood.class, () -> pluck(1, 120, 0).amplitudeMm(tension, 120)))
         .hasMessageThat()
         .contains("between the stop and the saddle");
+    assertThat(
+            assertThrows(
+                NotUnderstood.class, () -> pluck(1, 60, 0).amplitudeMm(Force.newtons(0), 120)))
+        .hasMessageThat()
+        .contains("tension must be above zero");
     assertThat(pluck(1, 119.999, 0).amplitudeMm(tension, 120)).isGreaterThan(0);
   }
 }

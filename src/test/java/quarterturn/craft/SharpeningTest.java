@@ -139,4 +139,18 @@ class SharpeningTest {
                     Length.mm(0)));
     assertThat(error).hasMessageThat().contains("fret 1 or more, not 0");
   }
+
+  @Test
+  void refusesAForceOrAFingerThatCannotBe() {
+    Scale scale = new Scale(Length.mm(648));
+    assertThat(
+            assertThrows(NotUnderstood.class, () -> sharp(scale, Force.newtons(0), 0.25, 1.5, 0)))
+        .hasMessageThat()
+        .contains("tension must be above zero");
+    assertThat(
+            assertThrows(
+                NotUnderstood.class, () -> sharp(scale, Force.newtons(70), 0.25, 1.5, -0.1)))
+        .hasMessageThat()
+        .contains("can't press a string up");
+  }
 }

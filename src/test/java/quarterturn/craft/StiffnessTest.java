@@ -16,6 +16,7 @@ import quarterturn.unit.Cents;
 import quarterturn.unit.Force;
 import quarterturn.unit.Frequency;
 import quarterturn.unit.Length;
+import quarterturn.unit.NotUnderstood;
 
 /** How stiffness spreads a string's partials. */
 class StiffnessTest {
@@ -148,5 +149,14 @@ class StiffnessTest {
     assertThat(none.partial(new Frequency(55), 4).hertz()).isWithin(1e-12).of(220);
     assertThrows(IllegalArgumentException.class, () -> new Stiffness(-1e-9));
     assertThrows(IllegalArgumentException.class, () -> new Stiffness(Double.NaN));
+    assertThrows(IllegalArgumentException.class, () -> new Stiffness(Double.POSITIVE_INFINITY));
+    assertThat(
+            assertThrows(
+                NotUnderstood.class,
+                () -> Stiffness.of(Length.mm(600), Force.newtons(0), Length.mm(0.5))))
+        .hasMessageThat()
+        .contains("tension and its length must be above zero");
+    assertThrows(
+        NotUnderstood.class, () -> Stiffness.of(Length.mm(0), Force.newtons(9), Length.mm(0.5)));
   }
 }

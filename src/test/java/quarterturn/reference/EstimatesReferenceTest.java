@@ -82,6 +82,22 @@ class EstimatesReferenceTest {
         assertWithMessage(range).that(ends[0]).isLessThan(ends[1]);
         assertWithMessage(range).that(ends[0]).isGreaterThan(0);
       }
+      lowStringStandsHigher(targets, "bass_action12_E_mm", "bass_action12_G_mm");
+      lowStringStandsHigher(
+          targets, "guitar_electric_action12_low_mm", "guitar_electric_action12_high_mm");
+      lowStringStandsHigher(
+          targets, "guitar_acoustic_action12_low_mm", "guitar_acoustic_action12_high_mm");
+    }
+  }
+
+  /** Common practice, no source: a thicker string swings wider, so it stands higher. */
+  private static void lowStringStandsHigher(Reference targets, String low, String high) {
+    double[] lowest = targets.expected().numbers(low);
+    double[] highest = targets.expected().numbers(high);
+    for (int end = 0; end < 2; end++) {
+      assertWithMessage("%s above %s, %s", low, high, targets.because())
+          .that(lowest[end])
+          .isGreaterThan(highest[end]);
     }
   }
 }

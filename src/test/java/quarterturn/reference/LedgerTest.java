@@ -10,18 +10,21 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
 
 /** Every reference value is held to by some test. */
 class LedgerTest {
+  private static final JavaClasses TESTS =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.ONLY_INCLUDE_TESTS)
+          .importPackages("quarterturn");
+
   @Test
   void everyReferenceIsHeldTo() {
-    JavaClasses tests =
-        new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.ONLY_INCLUDE_TESTS)
-            .importPackages("quarterturn");
-    assertThat(tests.size()).isAtLeast(80);
+    assertThat(TESTS.size()).isAtLeast(80);
     List<String> held = new ArrayList<>();
-    for (JavaClass type : tests) {
+    for (JavaClass type : TESTS) {
       if (type.isAnnotatedWith(HoldsTo.class)) {
         held.addAll(List.of(type.getAnnotationOfType(HoldsTo.class).value()));
       }
@@ -33,5 +36,29 @@ class LedgerTest {
     }
     assertThat(held).containsNoDuplicates();
     assertThat(held).containsExactlyElementsIn(Reference.ids());
+  }
+
+  /** A mark on what JUnit does not run would count a value that nothing is held to. */
+  @Test
+  void onlyTestsAreMarked() {
+    List<String> idle = new ArrayList<>();
+    for (JavaClass type : TESTS) {
+      if (type.isAnnotatedWith(HoldsTo.class)
+          && type.getMethods().stream().noneMatch(LedgerTest::runs)) {
+        idle.add(type.getName());
+      }
+      for (JavaMethod method : type.getMethods()) {
+        if (method.isAnnotatedWith(HoldsTo.class) && !runs(method)) {
+          idle.add(method.getFullName());
+        }
+      }
+    }
+    assertThat(idle).isEmpty();
+  }
+
+  private static boolean runs(JavaMethod method) {
+    return method.isAnnotatedWith(Test.class)
+        || method.isAnnotatedWith(ParameterizedTest.class)
+        || method.isAnnotatedWith(TestFactory.class);
   }
 }
