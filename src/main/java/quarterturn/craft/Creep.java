@@ -15,7 +15,8 @@ public record Creep(double n) {
   /** Middle of the range. */
   public static final Creep USUAL = new Creep(0.25);
 
-  private static final double REFERENCE_HOURS = 3 * 365.25 * 24;
+  /** Three years of 365 days; the law is far too rough for leap days to matter. */
+  private static final double REFERENCE_HOURS = 3 * 365.0 * 24;
 
   public Creep {
     if (!(n > 0 && n < 1)) {

@@ -24,7 +24,7 @@ public record FannedFrets(Length bass, Length treble, int strings, int squareFre
     if (!(bass.mm() > 0) || !(treble.mm() > 0)) {
       throw new NotUnderstood("a scale length must be above zero");
     }
-    Scale.share(squareFret);
+    Scale.known(squareFret);
   }
 
   /** The scale of a string, where string 1 is on the bass side. */
@@ -51,9 +51,12 @@ public record FannedFrets(Length bass, Length treble, int strings, int squareFre
    * How far a fret leans from square, in degrees; plus where it lies nearer the saddle on the
    * treble side.
    *
-   * @param spacing from string to string
+   * @param spacing from string to string, above zero
    */
   public double slantDegrees(int fret, Length spacing) {
+    if (!(spacing.mm() > 0)) {
+      throw new NotUnderstood("the spacing of the strings must be above zero");
+    }
     double along = fromSquareFretMm(strings, fret) - fromSquareFretMm(1, fret);
     return Math.toDegrees(Math.atan2(along, spacing.mm() * (strings - 1)));
   }

@@ -13,7 +13,9 @@ import quarterturn.unit.NotUnderstood;
  */
 public record Held(int low, int high, int readAt) {
   public Held {
-    if (!(low >= 0 && low < readAt && readAt < high && high <= Scale.MOST_FRETS)) {
+    Scale.known(low);
+    Scale.known(high);
+    if (!(low < readAt && readAt < high)) {
       throw new NotUnderstood(
           "the fret read must lie between the frets held, not "
               + low

@@ -1,10 +1,9 @@
 package quarterturn.craft;
 
 import java.util.List;
-import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Printable;
 
 /**
  * A hexagon key by the limits of its width across flats.
@@ -45,6 +44,7 @@ public record HexKey(String name, Length nominal, Length least, Length most) {
           inch("1/4", 1 / 4.0, 0.2485, 0.2500),
           inch("5/16", 5 / 16.0, 0.3110, 0.3125));
 
+  /** How far a typed size may be off; no two nominal sizes lie this close together. */
   private static final double NEAR_MM = 0.002;
 
   private static HexKey metric(String name, double least, double most) {
@@ -63,27 +63,16 @@ public record HexKey(String name, Length nominal, Length least, Length most) {
    * @throws NotUnderstood with the sizes that there are
    */
   public static HexKey parse(String typed) {
-    @Nullable HexKey key = nominal(Length.parse(typed), typed);
-    if (key == null) {
-      throw new NotUnderstood(
-          "there is no key of "
-              + typed.strip()
-              + "; there are "
-              + String.join(", ", ALL.stream().map(HexKey::name).toList()));
-    }
-    return key;
-  }
-
-  /** By size, and where two have one size (1.27 mm) by the unit that was typed. */
-  private static @Nullable HexKey nominal(Length size, String typed) {
-    boolean metric = typed.toLowerCase(Locale.ROOT).strip().matches(".*(mm|\\d)");
-    HexKey found = null;
-    for (HexKey key : ALL) {
-      boolean same = Math.abs(key.nominal.mm() - size.mm()) <= NEAR_MM;
-      if (same && (found == null || key.name.endsWith("mm") == metric)) {
-        found = key;
-      }
-    }
-    return found;
+    Length size = Length.parse(typed);
+    return ALL.stream()
+        .filter(key -> Math.abs(key.nominal.mm() - size.mm()) <= NEAR_MM)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new NotUnderstood(
+                    "there is no key of "
+                        + Printable.of(typed.strip())
+                        + "; there are "
+                        + String.join(", ", ALL.stream().map(HexKey::name).toList())));
   }
 }

@@ -19,16 +19,19 @@ public record KeyFit(HexKey key, HexSocket socket) {
   /** In degrees; common practice, no source. */
   public static final double MOST_PLAY = 5;
 
+  /** Limits are rounded where they are printed, so a key over its socket by this much is not. */
+  private static final double ROUNDED_MM = 0.002;
+
   private static final double SPINS = 2 / Math.sqrt(3);
 
-  /** The key that suits a standard socket best: the least play of those that always enter. */
+  /** The key that suits a socket best: its own, or else the least play of those that enter. */
   public static Optional<KeyFit> best(HexSocket socket) {
     return HexKey.ALL.stream()
         .map(key -> new KeyFit(key, socket))
-        .filter(fit -> fit.leastClearanceMm() >= 0)
+        .filter(KeyFit::alwaysEnters)
         .min(
-            Comparator.comparingDouble(KeyFit::leastPlay)
-                .thenComparing(fit -> fit.key().name().equals(socket.name()) ? 0 : 1));
+            Comparator.comparing((KeyFit fit) -> fit.key().name().equals(socket.name()) ? 0 : 1)
+                .thenComparingDouble(KeyFit::leastPlay));
   }
 
   /** Of the tightest pair in millimetres; below zero the key may not enter. */
@@ -46,9 +49,14 @@ public record KeyFit(HexKey key, HexSocket socket) {
     return mostClearanceMm() >= 0;
   }
 
+  /** Whether every key of this size enters every socket of this size. */
+  public boolean alwaysEnters() {
+    return mayEnter() && leastClearanceMm() >= -ROUNDED_MM;
+  }
+
   /** Whether every key of this size enters every such socket, and holds by its flats. */
   public boolean fits() {
-    return leastClearanceMm() >= 0 && leastPlay() <= MOST_PLAY;
+    return alwaysEnters() && leastPlay() <= MOST_PLAY;
   }
 
   /** Play of the tightest pair, in degrees either way; zero where it may not enter. */

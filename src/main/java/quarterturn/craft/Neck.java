@@ -46,11 +46,7 @@ public record Neck(Scale scale, int joint, Bend bend, double curvature) {
   /** A neck of this bend from one relief reading. */
   public static Neck bent(Scale scale, int joint, Bend bend, Length relief, Held held) {
     Neck unit = new Neck(scale, joint, bend, 1);
-    double gap = unit.gapMm(held);
-    if (!(gap > 0)) {
-      throw new NotUnderstood("that reading shows nothing of a bow that ends at fret " + joint);
-    }
-    return unit.bentBy(relief.mm() / gap);
+    return unit.bentBy(relief.mm() / unit.gapWithinBow(held));
   }
 
   /** The same neck with another curvature, per millimetre. */
@@ -68,6 +64,18 @@ public record Neck(Scale scale, int joint, Bend bend, double curvature) {
    */
   public Length relief(Held held) {
     return Length.mm(gapMm(held));
+  }
+
+  /** The gap where it shows the bow: read between the nut and the joint, where it is above zero. */
+  double gapWithinBow(Held held) {
+    if (held.readAt() >= joint) {
+      throw new NotUnderstood(
+          "a relief read over fret "
+              + held.readAt()
+              + " shows nothing of a bow that ends at the joint, fret "
+              + joint);
+    }
+    return gapMm(held);
   }
 
   private double gapMm(Held held) {

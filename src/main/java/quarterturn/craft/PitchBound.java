@@ -2,6 +2,7 @@ package quarterturn.craft;
 
 import quarterturn.unit.Cents;
 import quarterturn.unit.Frequency;
+import quarterturn.unit.NotUnderstood;
 
 /**
  * How well any pitch meter can know a pitch: the Cramer-Rao bound for one steady tone in white
@@ -18,11 +19,14 @@ public final class PitchBound {
    * Least standard deviation of a pitch.
    *
    * @param rate samples a second
-   * @param seconds of tone
+   * @param seconds of tone, two samples or more
    * @param decibels of tone over noise
    */
   public static double hertz(double rate, double seconds, double decibels) {
     double samples = Math.rint(rate * seconds);
+    if (!(rate > 0 && samples >= 2)) {
+      throw new NotUnderstood("a pitch can't be told from less than two samples of a tone");
+    }
     double eta = Math.pow(10, decibels / 10);
     return Math.sqrt(12 / (eta * samples * (samples * samples - 1))) * rate / (2 * Math.PI);
   }

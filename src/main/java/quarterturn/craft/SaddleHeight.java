@@ -18,10 +18,15 @@ public final class SaddleHeight {
    * @param fret 1 or more
    */
   public static Length change(Length action, int fret) {
+    return Length.mm(action.mm() / share(fret));
+  }
+
+  /** How much of a saddle's rise arrives over a fret where action can be read. */
+  static double share(int fret) {
     if (fret < 1) {
       throw new NotUnderstood("action is read at fret 1 or beyond, not at " + fret);
     }
-    return Length.mm(action.mm() / Scale.share(fret));
+    return Scale.share(fret);
   }
 
   /** Turns of a height screw for a saddle's change; both screws of a saddle turn alike. */

@@ -33,7 +33,7 @@ public record Scale(Length length) {
 
   /** Distance from fret {@code n} to the saddle's ideal place, in millimetres. */
   public double speakingMm(int n) {
-    return mm() * Math.pow(2, -n / 12.0);
+    return mm() * Math.pow(2, -known(n) / 12.0);
   }
 
   /**
@@ -41,15 +41,21 @@ public record Scale(Length length) {
    * similar triangles, the open string being straight.
    */
   public static double share(int n) {
+    // The minus stands below, so that the nut lies at 0 and not at -0.
+    return -Math.expm1(known(n) / -12.0 * Math.log(2));
+  }
+
+  /** This fret, where there can be such a one. */
+  static int known(int n) {
     if (n < 0 || n > MOST_FRETS) {
       throw new NotUnderstood("a fret must lie between 0 and " + MOST_FRETS + ", not " + n);
     }
-    return -Math.expm1(-n / 12.0 * Math.log(2));
+    return n;
   }
 
   /** Frets 1 to {@code frets} from the nut, in millimetres; the first entry is fret 1. */
   public double[] fretsMm(int frets) {
-    double[] places = new double[frets];
+    double[] places = new double[known(frets)];
     for (int n = 1; n <= frets; n++) {
       places[n - 1] = fretMm(n);
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import quarterturn.unit.Force;
 import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Note;
+import quarterturn.unit.Printable;
 
 /**
  * What a whole set of strings pulls: the sum of their tensions. It is why a neck bends, and why a
@@ -23,7 +24,9 @@ public record SetPull(Scale scale, List<TunedString> strings, Temperament temper
       int colon = typed.indexOf(':');
       if (colon < 0) {
         throw new NotUnderstood(
-            "\"" + typed.strip() + "\" is not a string; type NOTE:DIAMETER or NOTE:DIAMETER:CORE");
+            "\""
+                + Printable.of(typed.strip())
+                + "\" is not a string; type NOTE:DIAMETER or NOTE:DIAMETER:CORE");
       }
       return new TunedString(
           Note.parse(typed.substring(0, colon)), StringGauge.parse(typed.substring(colon + 1)));

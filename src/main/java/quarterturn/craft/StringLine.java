@@ -15,7 +15,7 @@ import quarterturn.unit.Length;
 public record StringLine(Neck neck, Length nutHeight, Length saddle) {
   /** The string whose action at {@code fret} is {@code action}: the saddle is found for it. */
   public static StringLine withAction(Neck neck, Length nutHeight, int fret, Length action) {
-    double share = Scale.share(fret);
+    double share = SaddleHeight.share(fret);
     double nut = neck.fretTopMm(0) + nutHeight.mm();
     double wanted = action.mm() + neck.fretTopMm(fret);
     return new StringLine(neck, nutHeight, Length.mm((wanted - nut * (1 - share)) / share));
@@ -43,6 +43,6 @@ public record StringLine(Neck neck, Length nutHeight, Length saddle) {
   public static double actionPerRelief(Neck neck, int fret, Held held) {
     Neck unit = neck.bentBy(1);
     double rise = unit.fretTopMm(0) * (1 - Scale.share(fret)) - unit.fretTopMm(fret);
-    return rise / unit.relief(held).mm();
+    return rise / unit.gapWithinBow(held);
   }
 }

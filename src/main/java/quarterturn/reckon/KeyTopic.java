@@ -88,7 +88,7 @@ final class KeyTopic extends Topic {
 
   /** Less play, or entering where this one does not. */
   private static boolean betters(KeyFit other, KeyFit fit) {
-    return fit.leastClearanceMm() < 0 || other.leastPlay() < fit.leastPlay();
+    return !fit.alwaysEnters() || other.leastPlay() < fit.leastPlay();
   }
 
   private static Reckoned answer(KeyFit fit, @Nullable String better, String advice) {
@@ -122,8 +122,8 @@ final class KeyTopic extends Topic {
     if (fit.fits()) {
       return pair + " fits and" + rocks;
     }
-    return fit.leastClearanceMm() < 0
-        ? pair + " may be too tight to enter; try it, and do not force it."
-        : pair + " enters but does not fit: it" + rocks;
+    return fit.alwaysEnters()
+        ? pair + " enters but does not fit: it" + rocks
+        : pair + " may be too tight to enter; try it, and do not force it.";
   }
 }

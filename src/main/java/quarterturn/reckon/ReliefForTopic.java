@@ -1,10 +1,13 @@
 package quarterturn.reckon;
 
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import quarterturn.craft.Held;
 import quarterturn.craft.LowestAction;
+import quarterturn.craft.Pluck;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstood;
 
@@ -35,15 +38,8 @@ final class ReliefForTopic extends Topic {
       throw new NotUnderstood(
           "--last-fret: must lie beyond the joint (--joint-fret " + joint + "), not at " + last);
     }
-    LowestAction lowest =
-        LowestAction.of(
-            bow.scale(),
-            joint,
-            held,
-            Given.from0("--nut-height", nut),
-            stroke.tension(),
-            stroke.pluck(bow.scale(), last),
-            last);
+    Pluck pluck = stroke.pluck(bow.scale(), last);
+    LowestAction lowest = lowest(pluck, joint, held, last);
     double saved = lowest.action12Straight().mm() - lowest.action12().mm();
     return new Reckoned.Draft()
         .key("relief_mm", lowest.relief().mm())
@@ -58,10 +54,32 @@ final class ReliefForTopic extends Topic {
         .say(
             "A straight neck would need %s mm, %s mm more."
                 .formatted(Given.digits(lowest.action12Straight().mm(), 2), Given.digits(saved, 2)))
+        .draw(table(pluck, joint, held, last))
         .by(
             ContactTopic.FORMULA
                 + "; the lowest point of the envelope of straight lines, one for each pair of frets",
             StrokeOptions.ASSUMES
                 + " A real board's frets are uneven by some hundredths; leave room for that.");
+  }
+
+  private LowestAction lowest(Pluck pluck, int joint, Held held, int last) {
+    return LowestAction.of(
+        bow.scale(), joint, held, Given.from0("--nut-height", nut), stroke.tension(), pluck, last);
+  }
+
+  /** How much hangs on what nobody can look up. */
+  private List<String> table(Pluck pluck, int joint, Held held, int last) {
+    List<String> lines = new ArrayList<>();
+    lines.add("With another share returning:");
+    for (double share : new double[] {0, 0.25, 0.5, 0.75, 1}) {
+      LowestAction other = lowest(StrokeOptions.returning(pluck, share), joint, held, last);
+      lines.add(
+          "  B %s   relief %s mm   action at fret 12 %s mm"
+              .formatted(
+                  Given.digits(share, 2),
+                  Given.digits(other.relief().mm(), 2),
+                  Given.digits(other.action12().mm(), 2)));
+    }
+    return lines;
   }
 }

@@ -42,6 +42,11 @@ final class StrokeOptions {
       description = "Share of the stroke that comes back from the other side, 0 to 1.")
   private double share;
 
+  /** The same stroke of a player of whom another share returns. */
+  static Pluck returning(Pluck pluck, double share) {
+    return new Pluck(pluck.force(), pluck.fromSaddle(), share);
+  }
+
   Force tension() {
     if (!(tension.newtons() > 0)) {
       throw new NotUnderstood("--tension: must be above zero, not " + tension);

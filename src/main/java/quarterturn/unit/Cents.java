@@ -52,8 +52,8 @@ public record Cents(double cents) implements Comparable<Cents> {
 
   @Override
   public String toString() {
-    return (cents > 0 ? "+" : "")
-        + Decimals.plain(cents)
-        + (Math.abs(cents) == 1 ? " cent" : " cents");
+    String digits = Decimals.plain(cents);
+    String signed = cents > 0 && !digits.equals("0") ? "+" + digits : digits;
+    return signed + (signed.equals("+1") || signed.equals("-1") ? " cent" : " cents");
   }
 }

@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 /**
  * A note of the twelve-tone scale by its number, where A4 is 69 and every semitone counts one.
  *
- * <p>{@link #parse} takes a letter, any sharps or flats, and the octave: {@code E1}, {@code F#2},
- * {@code Bb0}. The octave changes at C, so that B0 is a semitone below C1 (scientific pitch
+ * <p>{@link #parse} takes a letter, up to two sharps or flats, and the octave: {@code E1}, {@code
+ * F#2}, {@code Bb0}. The octave changes at C, so that B0 is a semitone below C1 (scientific pitch
  * notation).
  */
 public record Note(int number) implements Comparable<Note> {

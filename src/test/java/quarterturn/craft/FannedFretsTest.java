@@ -1,0 +1,167 @@
+package quarterturn.craft;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Random;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import quarterturn.reference.HoldsTo;
+import quarterturn.reference.Reference;
+import quarterturn.reference.Value;
+import quarterturn.unit.Length;
+import quarterturn.unit.NotUnderstood;
+
+class FannedFretsTest {
+  private static FannedFrets fan(double bass, double treble, int strings, int square) {
+    return new FannedFrets(Length.mm(bass), Length.mm(treble), strings, square);
+  }
+
+  @Test
+  @HoldsTo("fret.multiscale_37_34")
+  void aFanStandsWhereTheReferenceSays() {
+    try (Reference fan = Reference.of("fret.multiscale_37_34")) {
+      double mm = fan.tolerance("abs_mm");
+      Length spacing = Length.mm(fan.inputs().number("spacing_mm"));
+      FannedFrets frets =
+          fan(
+              fan.inputs().number("scale_low_mm"),
+              fan.inputs().number("scale_high_mm"),
+              (int) fan.inputs().number("strings"),
+              (int) fan.inputs().number("perpendicular_fret"));
+      int read = 0;
+      for (Value string : fan.expected().at("strings").items()) {
+        read++;
+        int i = (int) string.number("string_low_to_high");
+        assertThat(i).isEqualTo(read);
+        assertThat(frets.scale(i).mm()).isWithin(mm).of(string.number("scale_mm"));
+        Value places = string.at("x_along_from_perp_fret_mm");
+        for (String fret : places.keys()) {
+          assertWithMessage(fan.because())
+              .that(frets.fromSquareFretMm(i, Integer.parseInt(fret)))
+              .isWithin(mm)
+              .of(places.number(fret));
+        }
+        assertThat(frets.saddleFromSquareFretMm(i))
+            .isWithin(mm)
+            .of(string.number("saddle_from_perp_fret_mm"));
+      }
+      assertThat(read).isEqualTo(frets.strings());
+      Value slants = fan.expected().at("fret_slant_deg");
+      for (String fret : slants.keys()) {
+        assertWithMessage(fan.because())
+            .that(frets.slantDegrees(Integer.parseInt(fret), spacing))
+            .isWithin(fan.tolerance("abs_deg"))
+            .of(slants.number(fret));
+      }
+    }
+  }
+
+  /** The second way: a straight line fitted through a fret's places has no rest and that slope. */
+  @Test
+  void everyFretIsStraightAcrossTheStrings() {
+    long seed = 37;
+    Random random = new Random(seed);
+    for (int i = 0; i < 100; i++) {
+      int strings = 3 + random.nextInt(7);
+      double spacing = 8 + 12 * random.nextDouble();
+      FannedFrets frets =
+          fan(
+              600 + 400 * random.nextDouble(),
+              550 + 400 * random.nextDouble(),
+              strings,
+              random.nextInt(13));
+      int fret = random.nextInt(25);
+      SimpleRegression line = new SimpleRegression();
+      for (int s = 1; s <= strings; s++) {
+        line.addData((s - 1) * spacing, frets.fromSquareFretMm(s, fret));
+      }
+      assertWithMessage("seed %s, round %s", seed, i)
+          .that(Math.sqrt(line.getSumSquaredErrors()))
+          .isWithin(1e-5)
+          .of(0);
+      assertWithMessage("seed %s, round %s", seed, i)
+          .that(frets.slantDegrees(fret, Length.mm(spacing)))
+          .isWithin(1e-6)
+          .of(Math.toDegrees(Math.atan(line.getSlope())));
+    }
+  }
+
+  @Test
+  void theMirroredFanLeansTheOtherWay() {
+    long seed = 7;
+    Random random = new Random(seed);
+    for (int i = 0; i < 200; i++) {
+      double bass = 600 + 400 * random.nextDouble();
+      double treble = 550 + 400 * random.nextDouble();
+      int fret = random.nextInt(25);
+      int square = random.nextInt(25);
+      FannedFrets one = fan(bass, treble, 5, square);
+      FannedFrets mirrored = fan(treble, bass, 5, square);
+      assertWithMessage("seed %s, round %s", seed, i)
+          .that(mirrored.slantDegrees(fret, Length.mm(17)))
+          .isWithin(1e-9)
+          .of(-one.slantDegrees(fret, Length.mm(17)));
+      assertThat(mirrored.fromSquareFretMm(1, fret))
+          .isWithin(1e-9)
+          .of(one.fromSquareFretMm(5, fret));
+      assertThat(one.slantDegrees(square, Length.mm(17))).isWithin(1e-9).of(0);
+    }
+  }
+
+  @Test
+  void equalScalesDoNotFan() {
+    FannedFrets frets = fan(863.6, 863.6, 4, 7);
+    Scale scale = new Scale(Length.mm(863.6));
+    for (int n = 0; n <= 24; n++) {
+      assertThat(frets.slantDegrees(n, Length.mm(19))).isEqualTo(0.0);
+      assertThat(frets.fromSquareFretMm(3, n)).isWithin(1e-9).of(scale.fretMm(n) - scale.fretMm(7));
+    }
+    assertThat(frets.saddleFromSquareFretMm(2)).isWithin(1e-9).of(scale.speakingMm(7));
+  }
+
+  @Test
+  void twoStringsAreEnough() {
+    FannedFrets frets = fan(900, 800, 2, 0);
+    assertThat(frets.scale(1).mm()).isEqualTo(900.0);
+    assertThat(frets.scale(2).mm()).isEqualTo(800.0);
+    NotUnderstood e = assertThrows(NotUnderstood.class, () -> fan(900, 800, 1, 0));
+    assertThat(e).hasMessageThat().isEqualTo("fanned frets need two strings or more");
+  }
+
+  @Test
+  void bothScalesAreAboveZero() {
+    for (double[] no : new double[][] {{0, 800}, {-1, 800}, {900, 0}, {900, -1}}) {
+      NotUnderstood e = assertThrows(NotUnderstood.class, () -> fan(no[0], no[1], 5, 7));
+      assertThat(e).hasMessageThat().isEqualTo("a scale length must be above zero");
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {-1, 37})
+  void theSquareFretIsAFret(int square) {
+    NotUnderstood e = assertThrows(NotUnderstood.class, () -> fan(900, 800, 5, square));
+    assertThat(e).hasMessageThat().isEqualTo("a fret must lie between 0 and 36, not " + square);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 6})
+  void aStringIsOneOfThem(int string) {
+    FannedFrets frets = fan(900, 800, 5, 7);
+    NotUnderstood e = assertThrows(NotUnderstood.class, () -> frets.scale(string));
+    assertThat(e).hasMessageThat().isEqualTo("a string must lie between 1 and 5, not " + string);
+  }
+
+  @Test
+  void stringsStandApart() {
+    FannedFrets frets = fan(900, 800, 5, 7);
+    for (double no : new double[] {0, -19}) {
+      NotUnderstood e =
+          assertThrows(NotUnderstood.class, () -> frets.slantDegrees(0, Length.mm(no)));
+      assertThat(e).hasMessageThat().isEqualTo("the spacing of the strings must be above zero");
+    }
+  }
+}

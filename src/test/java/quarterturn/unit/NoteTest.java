@@ -1,0 +1,135 @@
+package quarterturn.unit;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Locale;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class NoteTest {
+  /** Scientific pitch notation: the octave changes at C; A4 is note 69 (MIDI 1.0, from memory). */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "A4|69",
+        "C4|60",
+        "B3|59",
+        "C-1|0",
+        "G9|127",
+        "E1|28",
+        "e1|28",
+        "`  E1 `|28",
+        "F#2|42",
+        "f♯2|42",
+        "Gb2|42",
+        "G♭2|42",
+        "Bb0|22",
+        "bb0|22",
+        "B0|23",
+        "b0|23",
+        "B#0|24",
+        "C1|24",
+        "Cb1|23",
+        "Bbb0|21",
+        "bbb0|21",
+        "Ebb1|26",
+        "C##1|26",
+        "D1|26",
+        "C♯♯1|26",
+        "D♭♭1|24",
+        "F1|29",
+        "G1|31",
+        "A1|33",
+        "D#-1|3",
+      })
+  void everySpellingIsRead(String typed, int number) {
+    assertThat(Note.parse(typed).number()).isEqualTo(number);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "E",
+        "1",
+        "H1",
+        "E10",
+        "E-2",
+        "E###1",
+        "Ebbb1",
+        "E#b1",
+        "E 1",
+        "41.2",
+        "EE1",
+        "E1x",
+        "\u001b[2J",
+        "٣",
+        "E٣"
+      })
+  void whatIsNoNoteIsRefusedWithExamples(String typed) {
+    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Note.parse(typed));
+    assertThat(e)
+        .hasMessageThat()
+        .endsWith("\" is not a note with its octave; type for example E1, F#2 or Bb0");
+    assertThat(e).hasMessageThat().doesNotContainMatch("\\p{Cntrl}");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Cb-1", "G#9", "A9", "B9"})
+  void aNoteBeyondTheEndsSaysWhereTheyAre(String typed) {
+    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Note.parse(typed));
+    assertThat(e).hasMessageThat().isEqualTo("a note must lie between C-1 and G9");
+  }
+
+  @Test
+  void theEndsThemselvesAreNotes() {
+    assertThat(new Note(0).toString()).isEqualTo("C-1");
+    assertThat(new Note(127).toString()).isEqualTo("G9");
+    assertThrows(NotUnderstood.class, () -> new Note(-1));
+    assertThrows(NotUnderstood.class, () -> new Note(128));
+  }
+
+  @Test
+  void everyNoteIsReadBackAndIsASemitoneAboveTheOneBefore() {
+    for (int number = 0; number <= 127; number++) {
+      Note note = new Note(number);
+      assertThat(Note.parse(note.toString())).isEqualTo(note);
+      assertThat(Note.parse(note.toString().toLowerCase(Locale.ROOT))).isEqualTo(note);
+      if (number > 0) {
+        assertThat(note).isGreaterThan(new Note(number - 1));
+        assertThat(new Note(number - 1).up(1)).isEqualTo(note);
+      }
+    }
+  }
+
+  @Test
+  void sharpsAndFlatsUndoEachOther() {
+    long seed = 12;
+    Random random = new Random(seed);
+    for (int i = 0; i < 500; i++) {
+      char letter = (char) ('A' + random.nextInt(7));
+      int octave = random.nextInt(8);
+      Note plain = Note.parse("" + letter + octave);
+      assertWithMessage("seed %s, round %s", seed, i)
+          .that(Note.parse(letter + "#" + octave))
+          .isEqualTo(plain.up(1));
+      assertWithMessage("seed %s, round %s", seed, i)
+          .that(Note.parse(letter + "b" + octave))
+          .isEqualTo(plain.up(-1));
+      assertThat(plain.up(12)).isEqualTo(Note.parse("" + letter + (octave + 1)));
+    }
+  }
+
+  @Test
+  void aBlackKeyIsNamedAsASharp() {
+    assertThat(Note.parse("Bb0").toString()).isEqualTo("A#0");
+    assertThat(Note.parse("E1").toString()).isEqualTo("E1");
+  }
+}
