@@ -139,6 +139,15 @@ class BracketParserTest {
     assertThat(String.valueOf(e.getMessage()).length()).isLessThan(300);
   }
 
+  @Test
+  void aHundredCharactersAreReadAndOneMoreIsNot() {
+    String full = "0.30" + " ".repeat(90) + "passes";
+    read(full, 0.30, OVER);
+    String over = full.replace(" passes", "  passes");
+    NotUnderstood e = assertThrows(NotUnderstood.class, () -> BracketParser.parse(over, STEP));
+    assertThat(e).hasMessageThat().contains("...\" is not a reading");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"0.35 passes 0.30 lifts", "0.35..0.30", "0.30..0.30", "14-12 thou"})
   void leavesThatCrossAreRefused(String typed) {

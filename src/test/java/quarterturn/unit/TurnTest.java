@@ -81,6 +81,7 @@ class TurnTest {
         "2|2 turns",
         "0.1|0.1 turn",
         "1.3|1.3 turns",
+        "0.99997|1 turn",
         "0.00001|no turn",
         "0.00004|no turn",
         "0.374989|3/8 turn",
@@ -120,6 +121,7 @@ class TurnTest {
     assertThat(new Turn(0.4995).atLeast(new Turn(0.5))).isTrue();
     assertThat(new Turn(0.498).atLeast(new Turn(0.5))).isFalse();
     assertThat(new Turn(0.1 + 0.2).atLeast(new Turn(0.3))).isTrue();
+    assertThat(new Turn(-0.001).atLeast(Turn.NONE)).isTrue();
   }
 
   @Test

@@ -40,4 +40,12 @@ class TypedLinesTest {
         .containsExactly(new Line("12345", true), new Line("12345", false), new Line("ab", false))
         .inOrder();
   }
+
+  /** A zero is a character like any other; those who show it have to make it safe. */
+  @Test
+  void aZeroCharacterEndsNeitherALineNorTheInput() throws IOException {
+    assertThat(lines("\0a\0b\nc", 10))
+        .containsExactly(new Line("\0a\0b", false), new Line("c", false))
+        .inOrder();
+  }
 }
