@@ -28,8 +28,8 @@ public record LowestAction(Length relief, Length action12, Length action12Straig
   /** A line that climbs less, in mm for a curvature of 1 per mm, is level but for rounding. */
   private static final double LEVEL = 1e-6;
 
-  /** An action that differs by less is the same. */
-  private static final double SAME_MM = 1e-12;
+  /** Actions that differ by less, for each mm of them, are the same. */
+  private static final double SAME = 1e-12;
 
   /**
    * Finds it.
@@ -94,7 +94,7 @@ public record LowestAction(Length relief, Length action12, Length action12Straig
         double kappa = crossing(falling, rising);
         int top = top(kappa);
         double above = value(top, kappa) - value(falling, kappa);
-        if (level(top) || above <= SAME_MM) {
+        if (level(top) || above <= same(value(top, kappa))) {
           return value(top, kappa);
         }
         if (slope[top] < 0) {
@@ -111,7 +111,7 @@ public record LowestAction(Length relief, Length action12, Length action12Straig
       double from = Double.NEGATIVE_INFINITY;
       double to = Double.POSITIVE_INFINITY;
       for (int i = 0; i < at0.length; i++) {
-        double at = (action + SAME_MM - at0[i]) / slope[i];
+        double at = (action + same(action) - at0[i]) / slope[i];
         if (!level(i)) {
           from = slope[i] < 0 ? Math.max(from, at) : from;
           to = slope[i] > 0 ? Math.min(to, at) : to;
@@ -127,6 +127,10 @@ public record LowestAction(Length relief, Length action12, Length action12Straig
 
     double highest(double kappa) {
       return value(top(kappa), kappa);
+    }
+
+    private static double same(double action) {
+      return SAME * Math.max(1, Math.abs(action));
     }
 
     private double crossing(int falling, int rising) {

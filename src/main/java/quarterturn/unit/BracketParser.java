@@ -31,8 +31,12 @@ public final class BracketParser {
 
   private static final String SIZE =
       "(card|[-+]?(?:\\d+\\s*/\\s*\\d+|\\d*[.,]?\\d+)\\s*(?:mm|inches|inch|in|\"|''|″|thou|mil)?)";
+  private static final String WORD = "(passes|pass|p|goes|lifts|lift|l|stops)";
+
+  /** A comma parts two leaves, but for one that begins a number: "0,30 passes ,35 lifts". */
   private static final Pattern GAUGED =
-      Pattern.compile(SIZE + "\\s*(passes|pass|p|goes|lifts|lift|l|stops)\\b[\\s,;]*");
+      Pattern.compile(SIZE + "\\s*" + WORD + "\\b(?:[\\s;]|,(?!\\d+\\s*(?:mm)?\\s*" + WORD + "))*");
+
   private static final Pattern RANGE = Pattern.compile(SIZE + "\\s*(?:\\.\\.|to|-|–)\\s*" + SIZE);
   private static final Pattern UNIT = Pattern.compile("(mm|inches|inch|in|\"|''|″|thou|mil)\\s*$");
 

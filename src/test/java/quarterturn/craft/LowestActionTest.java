@@ -211,4 +211,35 @@ class LowestActionTest {
     assertThat(LowestAction.of(BASS, JOINT, HELD, NUT, TENSION, near, 36).action12().mm())
         .isGreaterThan(0);
   }
+
+  /** However absurd the player, an answer is found; invented necks of every kind. */
+  @Test
+  void anAnswerIsFoundForEveryNeckAndStroke() {
+    SplittableRandom random = new SplittableRandom(SEED);
+    for (int i = 0; i < 3000; i++) {
+      Scale scale = new Scale(Length.mm(300 + 900 * random.nextDouble()));
+      int last = 17 + random.nextInt(8);
+      int joint = 12 + random.nextInt(last - 11);
+      Pluck pluck =
+          new Pluck(
+              Force.newtons(Math.pow(10, 6 * random.nextDouble() - 2)),
+              Length.mm(scale.speakingMm(last) * random.nextDouble() + 0.01),
+              random.nextInt(4) / 3.0);
+      Force tension = Force.newtons(20 + 300 * random.nextDouble());
+      LowestAction lowest =
+          LowestAction.of(scale, joint, Held.at(joint, 7), NUT, tension, pluck, last);
+      String where = "seed " + SEED + ", " + i;
+      assertWithMessage(where).that(lowest.relief().mm()).isAtLeast(-1e-9);
+      assertWithMessage(where)
+          .that(lowest.action12().mm())
+          .isAtMost(lowest.action12Straight().mm() * (1 + 1e-9));
+      Neck neck = Neck.uniform(scale, joint, lowest.relief(), Held.at(joint, 7));
+      StringLine line = StringLine.withAction(neck, NUT, 12, lowest.action12());
+      double least = ContactMap.of(line, tension, pluck, last).leastMm();
+      assertWithMessage(where)
+          .that(least)
+          .isWithin(1e-8 * Math.max(1, lowest.action12().mm()))
+          .of(0);
+    }
+  }
 }

@@ -53,7 +53,7 @@ class StiffnessTest {
             key,
             octave.clamping().cents() - open.clamping().cents(),
             wanted.number("open_to_12_shift_clamped_cents"),
-            0.01);
+            rel);
       }
     }
   }
