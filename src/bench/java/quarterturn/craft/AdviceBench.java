@@ -32,7 +32,7 @@ public class AdviceBench {
   @Param({"0", "10", "100"})
   int turns;
 
-  private final Advisor advisor = new ResponseAdvisor();
+  private final Advisor advisor = new BeliefAdvisor();
 
   private Advisor.Question question = asked(0);
 

@@ -33,7 +33,8 @@ import quarterturn.unit.NotUnderstood;
       ResumeCommand.class,
       LogCommand.class,
       InstrumentCommand.class,
-      ReckonCommand.class
+      ReckonCommand.class,
+      AdviseCommand.class
     })
 public final class Cli implements Callable<Integer> {
   /** Exit status for wrong usage and for files that can't be read. */

@@ -9,7 +9,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.ResponseAdvisor;
+import quarterturn.craft.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
@@ -106,7 +106,7 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
             procedure.digest(),
             LocalDate.ofInstant(now, clock.getZone()),
             new Random());
-    Engine engine = new Engine(library, new ResponseAdvisor());
+    Engine engine = new Engine(library, new BeliefAdvisor());
     Journal journal = held.keep(created.journal());
     LiveBench bench = LiveBench.start(engine, journal::append, created.name(), started, clock);
     return new Opened(created.name(), bench, held, null);
@@ -130,7 +130,7 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
       throw new IOException("session " + session + " holds nothing yet; start a new one");
     }
     Library library = library(contents.header().procedure());
-    Engine engine = new Engine(library, new ResponseAdvisor());
+    Engine engine = new Engine(library, new BeliefAdvisor());
     List<Event.Past> elsewhere = List.of();
     if (contents.events().get(0) instanceof Event.Started s && s.instrument() != null) {
       held.keep(store.hold(s.instrument()));

@@ -12,7 +12,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import quarterturn.craft.ResponseAdvisor;
+import quarterturn.craft.BeliefAdvisor;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Style;
@@ -39,7 +39,7 @@ class ScriptClockTest {
             Style.MEDIUM,
             null,
             List.of());
-    Engine engine = new Engine(new Shelf(null).load("relief"), new ResponseAdvisor());
+    Engine engine = new Engine(new Shelf(null).load("relief"), new BeliefAdvisor());
     LiveBench bench =
         LiveBench.start(engine, events::addAll, "test", started, Clock.fixed(NOON, ZoneOffset.UTC));
     String script =

@@ -9,7 +9,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import quarterturn.craft.ResponseAdvisor;
+import quarterturn.craft.BeliefAdvisor;
 import quarterturn.unit.Bracket;
 
 /**
@@ -32,7 +32,7 @@ class FullLedgerTest {
         };
     LiveBench bench =
         LiveBench.resume(
-            new Engine(Play.relief(), new ResponseAdvisor()),
+            new Engine(Play.relief(), new BeliefAdvisor()),
             ledger,
             "test",
             List.copyOf(kept),

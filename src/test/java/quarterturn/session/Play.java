@@ -8,7 +8,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.ResponseAdvisor;
+import quarterturn.craft.BeliefAdvisor;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Role;
@@ -27,7 +27,7 @@ final class Play {
   LiveBench bench;
 
   private Play(Library library, Event.Started started) throws IOException {
-    engine = new Engine(library, new ResponseAdvisor());
+    engine = new Engine(library, new BeliefAdvisor());
     bench = LiveBench.start(engine, events::addAll, "test", started, fixed());
   }
 

@@ -1,0 +1,296 @@
+package quarterturn.craft;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.Turn;
+
+/**
+ * Decides from a {@link Belief}.
+ *
+ * <p>Every turn of whole sixteenths is weighed by what it may be expected to cost, in cycles of
+ * turning, settling and reading: the cycle itself; for each case that does not read in the window
+ * afterwards as many more cycles as its way to the window takes in quarter turns; and {@link
+ * #CROSSING} more where it was taken across the window to the other side. The cheapest is chosen.
+ * One step ahead is enough, since the next reading changes the belief more than any plan.
+ *
+ * <p>A fault is called when the belief is sure of it: a rod that does nothing after two moves at
+ * least, one that works the other way as soon as that is plain.
+ */
+public final class BeliefAdvisor implements Advisor {
+  /** What crossing the window costs, in cycles; a choice of ours, found by simulation. */
+  static final double CROSSING = 2;
+
+  /** A reading inside the window counts as there when the belief agrees this much. */
+  private static final double AGREES = 0.5;
+
+  /** A reading that straddles an end of the window counts when the belief is this sure of it. */
+  private static final double SURE = 0.9;
+
+  /**
+   * A fault is called when it is this likely. After {@link #LATE} moves under a gap that can be
+   * read a small chance is enough: a dead rod read on the edge of two leaves looks like a very slow
+   * neck, of which there are few.
+   */
+  private static final double FAULT = 0.9;
+
+  private static final double FAULT_LATE = 0.1;
+
+  /** At the limit it is said too when it is only this likely. */
+  private static final double MAY_BE = 0.3;
+
+  private static final int LATE = 3;
+  private static final int EARLY = 2;
+
+  /** So much inside the window a neck should come to lie, in millimetres. */
+  private static final double MARGIN_MM = 0.02;
+
+  /** A response below this is reckoned as this, or a dead rod would cost without end. */
+  private static final double LEAST_MM = 0.04;
+
+  /** So many moves of a neck are looked back on. */
+  private static final int MOST_MOVES = 20;
+
+  private static final double SIXTEENTHS = 16;
+  private static final double FULL_TURN = 1;
+
+  private final Latest latest = new Latest();
+
+  /**
+   * Decides what to do.
+   *
+   * @param window where the relief should stand
+   * @param known of the neck before the story
+   * @param story since then, oldest first
+   * @param most the largest turn allowed now, without direction
+   * @param earlier where the rod stood from as found when the story began, plus tightened
+   */
+  public Decision decide(Window window, Known known, List<Seen> story, Turn most, Turn earlier) {
+    Belief belief = latest.of(known, story);
+    Course course = Course.of(story);
+    Known kept = belief.known();
+    Bracket reading = course.reading();
+    if (reading == null) {
+      return new Decision(
+          new Decision.ReadAgain(), 0, "There is no reading since the rod was turned.", kept);
+    }
+    double in = belief.chanceIn(window, Turn.NONE);
+    if (stands(reading, window, in)) {
+      return new Decision(
+          new Decision.Leave(),
+          in,
+          "The gap is " + reading + ", and it should be " + window + ".",
+          kept);
+    }
+    if (course.readings() == 1 && unclear(reading, window, in)) {
+      return new Decision(
+          new Decision.ReadAgain(),
+          in,
+          "The gap may be in the window or out of it. Read it once more, with finer leaves if there"
+              + " are any.",
+          kept);
+    }
+    Decision.Reason fault = fault(belief, course, reading);
+    if (fault != null) {
+      return new Decision(new Decision.HandOver(fault), in, Words.of(fault), kept);
+    }
+    Turn turn = cheapest(belief, window, most, 0, 0);
+    Turn allowed = cheapest(belief, window, most, earlier.turns() + course.net(), 0);
+    if (allowed.turns() * turn.turns() <= 0) {
+      Decision.Reason end = noMoreRoom(belief, reading, turn);
+      return new Decision(new Decision.HandOver(end), in, Words.of(end), kept);
+    }
+    return new Decision(
+        new Decision.TurnRod(allowed, belief.expect(allowed)),
+        belief.chanceIn(window, allowed),
+        Words.of(window, reading, belief, course, allowed),
+        kept);
+  }
+
+  @Override
+  public Advice advise(Question q) {
+    if (inside(q.reading(), q.window()) || q.most().turns() < 1 / SIXTEENTHS - 1e-9) {
+      return new Advice(Turn.NONE, "The reading stands in the window.");
+    }
+    List<Seen> story = story(q);
+    Belief belief = latest.of(Known.of(q.prior()), story);
+    double way = q.reading().middleMm() > q.window().middleMm() ? 1 : -1;
+    Turn turn = cheapest(belief, q.window(), q.most(), 0, way);
+    return new Advice(turn, Words.of(q.window(), q.reading(), belief, Course.of(story), turn));
+  }
+
+  @Override
+  public Range expect(Question q, Turn turn) {
+    return latest.of(Known.of(q.prior()), story(q)).expect(turn);
+  }
+
+  /** What lies further back has said what it can. */
+  private static List<Seen> story(Question q) {
+    int moves = q.moves().size();
+    return Seen.story(q.moves().subList(Math.max(0, moves - MOST_MOVES), moves), q.reading());
+  }
+
+  /** Whether a reading means that the neck is where it should be. */
+  private static boolean stands(Bracket reading, Window window, double in) {
+    return in >= (inside(reading, window) ? AGREES : SURE);
+  }
+
+  private static boolean inside(Bracket reading, Window window) {
+    return reading.lowMm() >= window.lowMm() - 1e-9 && reading.highMm() <= window.highMm() + 1e-9;
+  }
+
+  /**
+   * Whether a reading and the belief leave it open on which side of the window's end the neck is.
+   */
+  private static boolean unclear(Bracket reading, Window window, double in) {
+    boolean apart =
+        reading.highMm() <= window.lowMm() + 1e-9 || reading.lowMm() >= window.highMm() - 1e-9;
+    return !apart && reading.bounded() && in > 1 - SURE;
+  }
+
+  private static Decision.@Nullable Reason fault(Belief belief, Course course, Bracket reading) {
+    boolean late = course.moves() >= LATE && !reading.noGap();
+    double sure = late ? FAULT_LATE : FAULT;
+    if (course.moves() > 0 && belief.chance(RodState.REVERSED) > sure) {
+      return Decision.Reason.WRONG_WAY;
+    }
+    if (course.moves() >= EARLY && belief.chanceOfNoAnswer(course.way()) > sure) {
+      return reading.noGap() && course.way() < 0
+          ? Decision.Reason.END_OF_TRAVEL
+          : Decision.Reason.NO_RESPONSE;
+    }
+    return null;
+  }
+
+  /**
+   * A full turn off: by the limit, or because all that loosening did nothing a string could show.
+   */
+  private static Decision.Reason noMoreRoom(Belief belief, Bracket reading, Turn wanted) {
+    boolean nothing = belief.chanceOfNoAnswer(wanted.turns()) > MAY_BE;
+    return reading.noGap() && wanted.turns() < 0 && nothing
+        ? Decision.Reason.END_OF_TRAVEL
+        : Decision.Reason.LIMIT;
+  }
+
+  /**
+   * The cheapest turn that leaves the rod within a full turn of where it was found.
+   *
+   * @param only 1 to tighten only, -1 to loosen only, 0 for either
+   */
+  private static Turn cheapest(Belief belief, Window window, Turn most, double net, double only) {
+    int reach = (int) Math.floor(most.turns() * SIXTEENTHS + 1e-9);
+    double best = Double.POSITIVE_INFINITY;
+    double turns = 0;
+    for (int i = 1; i <= reach; i++) {
+      for (int way = -1; way <= 1; way += 2) {
+        double turn = way * i / SIXTEENTHS;
+        boolean room =
+            turn * only >= 0 && (Math.abs(net + turn) <= FULL_TURN + 1e-9 || net * turn < 0);
+        double cost = room ? cost(belief, window, turn) : Double.POSITIVE_INFINITY;
+        if (cost < best - 1e-9) {
+          best = cost;
+          turns = turn;
+        }
+      }
+    }
+    return new Turn(turns);
+  }
+
+  /** What a turn may be expected to cost, in cycles. */
+  static double cost(Belief belief, Window window, double turns) {
+    double[] sum = {1};
+    belief.weigh(
+        turns,
+        (chance, before, after, response) -> {
+          double misses =
+              1
+                  - Normal.below((window.highMm() - after) / Belief.NOISE_MM)
+                  + Normal.below((window.lowMm() - after) / Belief.NOISE_MM);
+          if (misses > 1e-6) {
+            sum[0] += chance * misses * more(window, before, after, response);
+          }
+        });
+    return sum[0];
+  }
+
+  /** Cycles after this one, for a case that does not read in the window. */
+  private static double more(Window window, double before, double after, double response) {
+    double above = after - window.highMm();
+    double below = window.lowMm() - after;
+    double off = Math.max(above, below);
+    if (off <= 0) {
+      return 1;
+    }
+    double cycles = Math.max(1, Math.ceil((off + MARGIN_MM) / Math.max(response, LEAST_MM)));
+    boolean crossed = above > 0 ? before < window.lowMm() : before > window.highMm();
+    return crossed ? cycles + CROSSING : cycles;
+  }
+
+  /**
+   * How a story went since the last rest.
+   *
+   * @param moves turns of the rod
+   * @param way of the last one, 1 tightened, -1 loosened, 0 where there was none
+   * @param net of all turns, plus tightened
+   * @param readings since the last turn
+   * @param reading the last one, or null where none was taken since the last turn
+   */
+  record Course(int moves, int way, double net, int readings, @Nullable Bracket reading) {
+    static Course of(List<Seen> story) {
+      Course course = new Course(0, 0, 0, 0, null);
+      for (Seen seen : story) {
+        course = course.then(seen);
+      }
+      return course;
+    }
+
+    private Course then(Seen seen) {
+      if (seen instanceof Seen.Read read) {
+        return new Course(moves, way, net, readings + 1, read.relief());
+      }
+      if (seen instanceof Seen.Turned turned && turned.turn().turns() != 0) {
+        double turns = turned.turn().turns();
+        return new Course(moves + 1, turns > 0 ? 1 : -1, net + turns, 0, null);
+      }
+      return seen instanceof Seen.Rested ? new Course(0, 0, 0, 0, null) : this;
+    }
+  }
+
+  /** Its sentences. */
+  private static final class Words {
+    private Words() {}
+
+    static String of(Window window, Bracket reading, Belief belief, Course course, Turn turn) {
+      boolean tighten = turn.turns() > 0;
+      String gap =
+          reading.noGap()
+              ? "No gap shows, so the neck is straight or bowed back."
+              : "The gap is " + (tighten ? "larger" : "smaller") + " than it should be.";
+      String way = tighten ? " Tightening makes it smaller." : " Loosening makes it larger.";
+      Known known = belief.known();
+      String source =
+          course.moves() == 0 && !known.answered()
+              ? " How far this neck moves is not known yet; most move about %s mm for a quarter turn."
+              : " Going by its turns so far, this neck moves about %s mm for a quarter turn.";
+      return gap + way + source.formatted(Decimals.print(known.mmPerQuarter(), 2));
+    }
+
+    static String of(Decision.Reason reason) {
+      return switch (reason) {
+        case NO_RESPONSE ->
+            "The neck does not answer the rod. Turning harder would break something: hand it to a"
+                + " repairer.";
+        case WRONG_WAY ->
+            "The neck moves the other way round. Why that is has to be found out first: hand it to a"
+                + " repairer.";
+        case END_OF_TRAVEL ->
+            "Loosening does nothing more: the rod is fully loose, or does not work. Hand it to a"
+                + " repairer.";
+        case LIMIT ->
+            "The rod stands a full turn from where it was found, which is as far as this program"
+                + " goes. Hand it to a repairer.";
+      };
+    }
+  }
+}

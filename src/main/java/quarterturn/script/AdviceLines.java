@@ -1,0 +1,125 @@
+package quarterturn.script;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import quarterturn.craft.BeliefAdvisor;
+import quarterturn.craft.Decision;
+import quarterturn.craft.Known;
+import quarterturn.craft.Range;
+import quarterturn.craft.Seen;
+import quarterturn.unit.Turn;
+import quarterturn.unit.TypedLines;
+
+/**
+ * Advice for other tools: one JSON query in, one JSON answer out, which hangs on the query alone.
+ */
+public final class AdviceLines {
+  /** Most characters of a query. */
+  public static final int LONGEST = ScriptFace.LONGEST;
+
+  private static final int DECIMALS = 4;
+  private static final JsonMapper JSON =
+      JsonMapper.builder()
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .build();
+
+  private final BeliefAdvisor advisor = new BeliefAdvisor();
+
+  /** The answer to one line; what can't be understood is answered with an error. */
+  public String answer(TypedLines.Line line) {
+    if (line.cut()) {
+      return error("a line is at most " + LONGEST + " characters long");
+    }
+    try {
+      return answer(AdviceQuery.of(JSON.readTree(line.text()))).toString();
+    } catch (JsonProcessingException e) {
+      return error("this is no JSON object on one line");
+    } catch (BadAnswer | IllegalArgumentException e) {
+      return error(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private static String error(String what) {
+    return JsonNodeFactory.instance.objectNode().put("error", what).toString();
+  }
+
+  private JsonNode answer(AdviceQuery query) {
+    Decision decision =
+        advisor.decide(query.window(), query.known(), query.story(), most(query), Turn.NONE);
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    Decision.Step step = decision.step();
+    String why = decision.why();
+    if (step instanceof Decision.TurnRod turn) {
+      json.put("action", "turn");
+      json.put("turns", turn.turn().turns());
+      Range expected = turn.expected();
+      ArrayNode range = json.putArray("expected_mm");
+      number(range, expected.lowMm());
+      number(range, expected.highMm());
+    } else if (step instanceof Decision.Leave) {
+      json.put("action", "done");
+    } else if (step instanceof Decision.ReadAgain) {
+      json.put("action", "measure-again");
+    } else if (step instanceof Decision.HandOver over) {
+      json.put("action", "hand-over");
+      json.put("text", why);
+      why = over.reason().word();
+    }
+    json.set("p_in_window", rounded(decision.inWindow()));
+    json.put("why", why);
+    json.set("known", known(decision.known()));
+    return json;
+  }
+
+  /** An eighth on a neck that was never seen to answer and not yet turned, else a quarter. */
+  private static Turn most(AdviceQuery query) {
+    boolean turned = query.story().stream().anyMatch(seen -> seen instanceof Seen.Turned);
+    return turned || query.known().answered() ? Turn.QUARTER : Turn.EIGHTH;
+  }
+
+  private static JsonNode known(Known known) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.set("mm_per_quarter", rounded(known.mmPerQuarter()));
+    json.set("sigma", rounded(known.sigma()));
+    slack(json.putArray("slack"), known.slack());
+    json.put("way", known.way());
+    json.put("answered", known.answered());
+    return json;
+  }
+
+  /** Rounded so that they still add up to one. */
+  private static void slack(ArrayNode json, List<Double> chances) {
+    BigDecimal rest = BigDecimal.ONE;
+    for (double chance : chances.subList(1, chances.size())) {
+      rest = rest.subtract(decimal(chance));
+    }
+    json.add(rest.max(BigDecimal.ZERO));
+    chances.subList(1, chances.size()).forEach(chance -> json.add(decimal(chance)));
+  }
+
+  private static void number(ArrayNode json, double value) {
+    if (Double.isFinite(value)) {
+      json.add(decimal(value));
+    } else {
+      json.addNull();
+    }
+  }
+
+  private static JsonNode rounded(double value) {
+    return JsonNodeFactory.instance.numberNode(decimal(value));
+  }
+
+  private static BigDecimal decimal(double value) {
+    return BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
+  }
+}

@@ -1,0 +1,149 @@
+package quarterturn.script;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Set;
+import quarterturn.craft.Known;
+import quarterturn.craft.Prior;
+import quarterturn.craft.Seen;
+import quarterturn.craft.Window;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Printable;
+import quarterturn.unit.Turn;
+
+/** What is asked: the window, what is known of the neck, and its moves so far. */
+record AdviceQuery(Window window, Known known, List<Seen> story) {
+  private static final int MOST_MOVES = 200;
+  private static final double LARGEST_TURN = 1;
+  private static final double LARGEST_MM = 10;
+
+  /**
+   * Reads a query.
+   *
+   * @throws BadAnswer naming the key that is wrong and what is allowed there
+   */
+  static AdviceQuery of(JsonNode json) throws BadAnswer {
+    if (!json.isObject()) {
+      throw new BadAnswer("a query is one JSON object on one line");
+    }
+    allow(json, Set.of("window_mm", "prior", "moves", "known"));
+    Prior prior = prior(json.path("prior"));
+    return new AdviceQuery(
+        window(json.path("window_mm")),
+        json.has("known") ? known(json.get("known")).rested() : Known.of(prior),
+        story(json.path("moves")));
+  }
+
+  private static void allow(JsonNode json, Set<String> allowed) throws BadAnswer {
+    for (Iterator<String> names = json.fieldNames(); names.hasNext(); ) {
+      String name = names.next();
+      if (!allowed.contains(name)) {
+        throw new BadAnswer(
+            "there is no key \""
+                + Printable.of(name)
+                + "\"; allowed are "
+                + String.join(", ", allowed.stream().sorted().toList()));
+      }
+    }
+  }
+
+  private static Prior prior(JsonNode json) throws BadAnswer {
+    for (Prior prior : Prior.values()) {
+      if (prior.word().equals(json.asText())) {
+        return prior;
+      }
+    }
+    throw new BadAnswer("prior: \"bass\" or \"guitar\"");
+  }
+
+  private static Window window(JsonNode json) throws BadAnswer {
+    boolean pair = json.size() == 2 && json.path(0).isNumber() && json.path(1).isNumber();
+    if (!json.isArray() || !pair || !(json.get(0).doubleValue() < json.get(1).doubleValue())) {
+      throw new BadAnswer("window_mm: two numbers, the lower one first, such as [0.25,0.40]");
+    }
+    return new Window(
+        near(json.get(0).doubleValue(), "window_mm"), near(json.get(1).doubleValue(), "window_mm"));
+  }
+
+  private static List<Seen> story(JsonNode json) throws BadAnswer {
+    if (!json.isArray() || json.size() > MOST_MOVES) {
+      throw new BadAnswer("moves: a list of readings and turns, at most " + MOST_MOVES);
+    }
+    List<Seen> story = new ArrayList<>();
+    for (JsonNode move : json) {
+      if (move.size() == 1 && move.has("reading_mm")) {
+        story.add(new Seen.Read(bracket(move.get("reading_mm"))));
+      } else if (move.size() == 1 && move.path("turn").isNumber()) {
+        story.add(new Seen.Turned(turn(move.get("turn").doubleValue())));
+      } else {
+        throw new BadAnswer("moves: each is {\"reading_mm\":[low,high]} or {\"turn\":0.125}");
+      }
+    }
+    if (story.stream().anyMatch(Seen.Turned.class::isInstance)
+        && !(story.get(0) instanceof Seen.Read)) {
+      throw new BadAnswer("moves: a turn needs a reading before it");
+    }
+    return story;
+  }
+
+  private static Turn turn(double turns) throws BadAnswer {
+    if (!(Math.abs(turns) <= LARGEST_TURN)) {
+      throw new BadAnswer("turn: in turns, plus tightens, at most one either way");
+    }
+    return new Turn(turns);
+  }
+
+  /**
+   * Null on the left: the string touches or even the thinnest leaf lifts it; on the right: beyond.
+   */
+  private static Bracket bracket(JsonNode json) throws BadAnswer {
+    boolean low = json.path(0).isNumber();
+    boolean high = json.path(1).isNumber();
+    boolean pair = json.isArray() && json.size() == 2 && (low || high);
+    if (!pair || !(low || json.get(0).isNull()) || !(high || json.get(1).isNull())) {
+      throw new BadAnswer(
+          "reading_mm: [low,high] in mm, [null,0.05] where the string touches, [1.0,null] beyond the"
+              + " thickest leaf");
+    }
+    return new Bracket(
+        low ? near(json.get(0).doubleValue(), "reading_mm") : Double.NEGATIVE_INFINITY,
+        high ? near(json.get(1).doubleValue(), "reading_mm") : Double.POSITIVE_INFINITY);
+  }
+
+  /** A relief that a neck can have. */
+  private static double near(double mm, String key) throws BadAnswer {
+    if (!(Math.abs(mm) <= LARGEST_MM)) {
+      throw new BadAnswer(key + ": in mm, at most " + (int) LARGEST_MM + " either way");
+    }
+    return mm;
+  }
+
+  private static Known known(JsonNode json) throws BadAnswer {
+    allow(json, Set.of("mm_per_quarter", "sigma", "slack", "way", "answered"));
+    boolean whole =
+        json.path("mm_per_quarter").isNumber()
+            && json.path("sigma").isNumber()
+            && json.path("slack").isArray()
+            && json.path("way").isInt()
+            && json.path("answered").isBoolean();
+    if (!whole) {
+      throw new BadAnswer("known: an object as an earlier answer gave it");
+    }
+    List<Double> slack = new ArrayList<>();
+    for (JsonNode chance : json.get("slack")) {
+      slack.add(chance.isNumber() ? chance.doubleValue() : Double.NaN);
+    }
+    try {
+      return new Known(
+          json.get("mm_per_quarter").doubleValue(),
+          json.get("sigma").doubleValue(),
+          slack,
+          json.get("way").intValue(),
+          json.get("answered").booleanValue());
+    } catch (IllegalArgumentException e) {
+      throw new BadAnswer("known: " + e.getMessage());
+    }
+  }
+}

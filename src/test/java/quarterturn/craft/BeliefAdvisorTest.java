@@ -1,0 +1,147 @@
+package quarterturn.craft;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/** What is decided on a belief. */
+class BeliefAdvisorTest {
+  private static final Window WINDOW = new Window(0.30, 0.45);
+  private static final Known BASS = Known.of(Prior.BASS);
+  private final BeliefAdvisor advisor = new BeliefAdvisor();
+
+  private static Seen read(double low, double high) {
+    return new Seen.Read(new Bracket(low, high));
+  }
+
+  private static Seen turned(double turns) {
+    return new Seen.Turned(new Turn(turns));
+  }
+
+  private Decision decide(Seen... story) {
+    return advisor.decide(WINDOW, BASS, List.of(story), Turn.QUARTER, Turn.NONE);
+  }
+
+  private double turn(Window window, Seen... story) {
+    Decision decision = advisor.decide(window, BASS, List.of(story), Turn.QUARTER, Turn.NONE);
+    return ((Decision.TurnRod) decision.step()).turn().turns();
+  }
+
+  @Test
+  void problemsThatMirrorEachOtherGetMirroredAdvice() {
+    Window window = new Window(0.425, 0.575);
+    for (double off : new double[] {0.10, 0.15, 0.20, 0.30, 0.40}) {
+      double high = turn(window, read(0.475 + off, 0.525 + off));
+      double low = turn(window, read(0.475 - off, 0.525 - off));
+      assertWithMessage("off by " + off).that(high).isGreaterThan(0);
+      assertWithMessage("off by " + off).that(low).isEqualTo(-high);
+      double next =
+          turn(
+              window,
+              read(0.475 + off + 0.1, 0.525 + off + 0.1),
+              turned(0.125),
+              read(0.475 + off, 0.525 + off));
+      double mirrored =
+          turn(
+              window,
+              read(0.475 - off - 0.1, 0.525 - off - 0.1),
+              turned(-0.125),
+              read(0.475 - off, 0.525 - off));
+      assertWithMessage("off by " + off).that(mirrored).isEqualTo(-next);
+    }
+  }
+
+  @Test
+  void aReadingInTheWindowIsLeftAlone() {
+    Decision decision = decide(read(0.35, 0.40));
+    assertThat(decision.step()).isInstanceOf(Decision.Leave.class);
+    assertThat(decision.inWindow()).isGreaterThan(0.95);
+    assertThat(decision.why()).contains("0.35 to 0.40 mm");
+  }
+
+  @Test
+  void aReadingOnTheEdgeIsTakenAgainOnce() {
+    assertThat(decide(read(0.40, 0.50)).step()).isInstanceOf(Decision.ReadAgain.class);
+    assertThat(decide(read(0.40, 0.50), read(0.40, 0.50)).step())
+        .isNotInstanceOf(Decision.ReadAgain.class);
+  }
+
+  @Test
+  void withoutAReadingSinceTheTurnOneIsAskedFor() {
+    assertThat(decide().step()).isInstanceOf(Decision.ReadAgain.class);
+    assertThat(decide(read(0.60, 0.65), turned(0.125)).step())
+        .isInstanceOf(Decision.ReadAgain.class);
+  }
+
+  @Test
+  void aNeckThatMovesFastIsTurnedLess() {
+    double slow = turn(WINDOW, read(0.85, 0.90), turned(0.125), read(0.80, 0.85));
+    double fast = turn(WINDOW, read(0.85, 0.90), turned(0.125), read(0.60, 0.65));
+    assertThat(slow).isEqualTo(0.25);
+    assertThat(fast).isLessThan(slow);
+  }
+
+  @Test
+  void aRodThatDoesNothingIsHandedOver() {
+    Decision decision =
+        decide(
+            read(0.60, 0.65),
+            turned(0.125),
+            read(0.60, 0.65),
+            turned(0.25),
+            read(0.60, 0.65),
+            turned(0.25),
+            read(0.60, 0.65));
+    assertThat(decision.step()).isEqualTo(new Decision.HandOver(Decision.Reason.NO_RESPONSE));
+    assertThat(decision.why()).contains("does not answer");
+  }
+
+  @Test
+  void aRodThatWorksTheOtherWayIsHandedOver() {
+    Decision decision =
+        decide(read(0.60, 0.65), turned(0.125), read(0.75, 0.80), turned(0.25), read(0.95, 1.00));
+    assertThat(decision.step()).isEqualTo(new Decision.HandOver(Decision.Reason.WRONG_WAY));
+  }
+
+  @Test
+  void aFullTurnFromAsFoundIsTheLimit() {
+    Decision decision =
+        advisor.decide(WINDOW, BASS, List.of(read(0.85, 0.90)), Turn.QUARTER, new Turn(1));
+    assertThat(decision.step()).isEqualTo(new Decision.HandOver(Decision.Reason.LIMIT));
+    Decision back =
+        advisor.decide(WINDOW, BASS, List.of(read(0.85, 0.90)), Turn.QUARTER, new Turn(-1));
+    assertThat(back.step()).isInstanceOf(Decision.TurnRod.class);
+    Decision room =
+        advisor.decide(WINDOW, BASS, List.of(read(0.85, 0.90)), Turn.QUARTER, new Turn(0.875));
+    assertThat(((Decision.TurnRod) room.step()).turn().turns()).isAtMost(0.125);
+  }
+
+  @Test
+  void anEngineIsAdvisedTowardTheWindowOnly() {
+    Advisor.Question question =
+        new Advisor.Question(
+            WINDOW,
+            new Bracket(0.75, 0.80),
+            List.of(new Move(Turn.EIGHTH, new Bracket(0.60, 0.65), new Bracket(0.75, 0.80))),
+            Prior.BASS,
+            Turn.QUARTER);
+    assertThat(advisor.advise(question).turn().turns()).isGreaterThan(0);
+    Advisor.Question fine =
+        new Advisor.Question(WINDOW, new Bracket(0.35, 0.40), List.of(), Prior.BASS, Turn.QUARTER);
+    assertThat(advisor.advise(fine).turn()).isEqualTo(Turn.NONE);
+    Advisor.Question sound =
+        new Advisor.Question(
+            WINDOW,
+            new Bracket(0.50, 0.55),
+            List.of(new Move(Turn.EIGHTH, new Bracket(0.60, 0.65), new Bracket(0.50, 0.55))),
+            Prior.BASS,
+            Turn.QUARTER);
+    Range expected = advisor.expect(sound, Turn.EIGHTH);
+    assertThat(expected.lowMm()).isAtLeast(0.30);
+    assertThat(expected.highMm()).isAtMost(0.52);
+  }
+}
