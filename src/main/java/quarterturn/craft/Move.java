@@ -5,7 +5,8 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
- * One rod turn with the settled readings around it.
+ * One rod turn with the settled readings around it. {@link Turn#NONE} with only a reading after it
+ * stands for a rest.
  *
  * @param turn plus tightened
  * @param before relief before it, or null where it was not read

@@ -2,10 +2,13 @@ package quarterturn.session;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Advice;
 import quarterturn.craft.Advisor;
+import quarterturn.craft.Move;
 import quarterturn.craft.Range;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Fact;
@@ -165,7 +168,12 @@ final class Guard {
 
   private static Advisor.Question question(
       State state, Kind kind, Window window, Bracket bracket, Turn most) {
-    return new Advisor.Question(window, bracket, Account.allMoves(state), kind.prior(), most);
+    List<Move> moves = new ArrayList<>(Account.allMoves(state));
+    if (state.turns.isEmpty() && !moves.isEmpty()) {
+      // The neck has rested since another session, so this reading says nothing of its last turn.
+      moves.add(new Move(Turn.NONE, null, bracket));
+    }
+    return new Advisor.Question(window, bracket, moves, kind.prior(), most);
   }
 
   private Ruling rests(State state, Instant now) {

@@ -212,6 +212,25 @@ class BeliefTest {
   }
 
   @Test
+  void aNeckThatRestedSinceItsLastMoveBeginsAnew() {
+    Bracket a = new Bracket(0.60, 0.65);
+    Bracket b = new Bracket(0.50, 0.55);
+    Bracket now = new Bracket(0.95, 1.00);
+    List<Move> moves = List.of(new Move(Turn.EIGHTH, a, b), new Move(Turn.NONE, null, now));
+    assertThat(Seen.story(moves, now))
+        .containsExactly(
+            new Seen.Read(a),
+            new Seen.Turned(Turn.EIGHTH),
+            new Seen.Read(b),
+            new Seen.Rested(),
+            new Seen.Turned(Turn.NONE),
+            new Seen.Read(now))
+        .inOrder();
+    Advisor.Question question = new Advisor.Question(WINDOW, now, moves, Prior.BASS, Turn.QUARTER);
+    assertThat(new BeliefAdvisor().advise(question).turn()).isEqualTo(Turn.QUARTER);
+  }
+
+  @Test
   void refusesKnowledgeThatCannotBe() {
     List<Double> slack = BASS.slack();
     assertThrows(IllegalArgumentException.class, () -> new Known(0, 0.5, slack, 0, false));
