@@ -268,6 +268,9 @@ public final class BeliefAdvisor implements Advisor {
               ? "No gap shows, so the neck is straight or bowed back."
               : "The gap is " + (tighten ? "larger" : "smaller") + " than it should be.";
       String way = tighten ? " Tightening makes it smaller." : " Loosening makes it larger.";
+      if (course.moves() > 0 && belief.chanceOfNoAnswer(course.way()) > MAY_BE) {
+        return gap + way + " The neck was not seen to answer its last turn.";
+      }
       Known known = belief.known();
       String source =
           course.moves() == 0 && !known.answered()

@@ -144,4 +144,15 @@ class BeliefAdvisorTest {
     assertThat(expected.lowMm()).isAtLeast(0.30);
     assertThat(expected.highMm()).isAtMost(0.52);
   }
+
+  @Test
+  void ofANeckThatDidNotAnswerNoResponseIsClaimed() {
+    Decision decision = decide(read(0.60, 0.65), turned(0.125), read(0.60, 0.65));
+    assertThat(decision.step()).isInstanceOf(Decision.TurnRod.class);
+    assertThat(decision.why()).contains("not seen to answer");
+    assertThat(decision.why()).doesNotContain("Going by its turns");
+    assertThat(decide(read(0.60, 0.65), turned(0.125), read(0.50, 0.55)).why())
+        .contains("Going by its turns so far");
+    assertThat(decide(read(0.60, 0.65)).why()).contains("not known yet");
+  }
 }
