@@ -144,8 +144,16 @@ public final class Surface implements AutoCloseable {
     }
   }
 
+  /** A terminal that is gone can't be given back, but the session is left in order all the same. */
   private void dying() {
-    giveBack();
+    try {
+      giveBack();
+    } finally {
+      waitForLeaving();
+    }
+  }
+
+  private void waitForLeaving() {
     inputs.add(new Input.Closed());
     try {
       boolean inOrder = closed.await(LAST_MILLIS, TimeUnit.MILLISECONDS);
