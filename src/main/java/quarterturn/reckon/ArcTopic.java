@@ -4,6 +4,7 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import quarterturn.craft.StringArc;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 
 /** {@code reckon arc}. */
@@ -42,7 +43,7 @@ final class ArcTopic extends Topic {
         .key("drop_mm", drops)
         .say(
             "The outer strings stand %s mm below the board's centre line."
-                .formatted(Given.digits(drops[0], 2)))
+                .formatted(Decimals.print(drops[0], 2)))
         .draw(picture(drops))
         .draw(List.of(""))
         .draw(Columns.lines("string", 1, drops, 2))

@@ -2,6 +2,7 @@ package quarterturn.reckon;
 
 import java.util.ArrayList;
 import java.util.List;
+import quarterturn.unit.Decimals;
 
 /** Numbered values side by side, read down each column. */
 final class Columns {
@@ -19,7 +20,7 @@ final class Columns {
   static List<String> lines(String name, int first, double[] values, int decimals) {
     List<String> cells = new ArrayList<>();
     for (int i = 0; i < values.length; i++) {
-      cells.add("%s %2d  %s".formatted(name, first + i, Given.digits(values[i], decimals)));
+      cells.add("%s %2d  %s".formatted(name, first + i, Decimals.print(values[i], decimals)));
     }
     int width = cells.stream().mapToInt(String::length).max().orElse(0);
     int rows = Math.min(ROWS, cells.size());

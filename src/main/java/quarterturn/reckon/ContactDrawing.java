@@ -3,6 +3,7 @@ package quarterturn.reckon;
 import java.util.ArrayList;
 import java.util.List;
 import quarterturn.craft.ContactMap;
+import quarterturn.unit.Decimals;
 
 /** A contact map in characters: a row for each stopped fret, a column for each fret beyond. */
 final class ContactDrawing {
@@ -27,7 +28,7 @@ final class ContactDrawing {
       }
       lines.add(line.toString().stripTrailing());
     }
-    lines.add("  # strikes   + within " + Given.digits(NEAR_MM, 1) + " mm   . clear");
+    lines.add("  # strikes   + within " + Decimals.print(NEAR_MM, 1) + " mm   . clear");
     return lines;
   }
 

@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import quarterturn.craft.ContactMap;
 import quarterturn.craft.Neck;
-import quarterturn.unit.Length;
+import quarterturn.unit.Decimals;
 
 /** {@code reckon contact}. */
 @Command(
@@ -25,21 +24,14 @@ final class ContactTopic extends Topic {
           + " its triangle, a = F d (l - d) / (T l), and that one's reflection (d'Alembert)";
 
   @Mixin private BowOptions bow = new BowOptions();
-
-  @Option(
-      names = "--relief",
-      required = true,
-      paramLabel = "LENGTH",
-      description = "The gap that was read; minus for back bow.")
-  private Length relief = Length.mm(0);
-
+  @Mixin private ReliefOption relief = new ReliefOption();
   @Mixin private HeightOptions heights = new HeightOptions();
   @Mixin private StrokeOptions stroke = new StrokeOptions();
   @Mixin private LastFret lastFret = new LastFret();
 
   @Override
   Reckoned reckon() {
-    Neck neck = bow.neck(relief);
+    Neck neck = bow.neck(relief.relief());
     int last = lastFret.last(bow);
     ContactMap map =
         ContactMap.of(heights.line(neck), stroke.tension(), stroke.pluck(neck.scale(), last), last);
@@ -62,8 +54,8 @@ final class ContactTopic extends Topic {
   }
 
   private static String verdict(ContactMap map) {
-    String where = " stopped at fret %d, over fret %d.".formatted(map.stoppedAt(), map.overFret());
-    String size = Given.digits(Math.abs(map.leastMm()), 2) + " mm";
+    String where = ", stopped at fret %d, over fret %d.".formatted(map.stoppedAt(), map.overFret());
+    String size = Decimals.print(Math.abs(map.leastMm()), 2) + " mm";
     return map.leastMm() < 0
         ? "It strikes. Deepest by " + size + where
         : "It clears every fret. Nearest by " + size + where;

@@ -5,6 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.BracketParser;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 
 /** {@code reckon gauge}. */
@@ -62,7 +63,7 @@ final class GaugeTopic extends Topic {
     int high = (int) Math.round(bracket.highMm() / end * SCALE_COLUMNS);
     sketch.write(low, 0, "[" + "=".repeat(Math.max(0, high - low - 1)) + "]");
     sketch.write(0, 1, "0");
-    sketch.write(SCALE_COLUMNS, 1, Given.digits(end, 2) + " mm");
+    sketch.write(SCALE_COLUMNS, 1, Decimals.print(end, 2) + " mm");
     return sketch.lines(2);
   }
 }

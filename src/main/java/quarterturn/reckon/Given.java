@@ -1,7 +1,6 @@
 package quarterturn.reckon;
 
 import java.util.function.Supplier;
-import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstood;
 
@@ -41,10 +40,5 @@ final class Given {
           option + ": must lie between " + low + " and " + high + ", not " + value);
     }
     return value;
-  }
-
-  /** "2.51", with this many decimals. */
-  static String digits(double value, int decimals) {
-    return Decimals.print(value, decimals);
   }
 }

@@ -1,5 +1,6 @@
 package quarterturn.reckon;
 
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import quarterturn.craft.Neck;
 import quarterturn.craft.StringLine;
@@ -7,12 +8,7 @@ import quarterturn.unit.Length;
 
 /** How high a string stands at the nut and at fret 12. */
 final class HeightOptions {
-  @Option(
-      names = "--nut-height",
-      required = true,
-      paramLabel = "LENGTH",
-      description = "Bottom of the nut slot above the plane of the fret tops.")
-  private Length nut = Length.mm(0);
+  @Mixin private NutOption nut = new NutOption();
 
   @Option(
       names = "--action12",
@@ -22,7 +18,7 @@ final class HeightOptions {
   private Length action = Length.mm(0);
 
   Length nut() {
-    return Given.from0("--nut-height", nut);
+    return nut.height();
   }
 
   Length action() {

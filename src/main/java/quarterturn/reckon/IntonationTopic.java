@@ -6,6 +6,7 @@ import picocli.CommandLine.Option;
 import quarterturn.craft.Intonation;
 import quarterturn.craft.Scale;
 import quarterturn.unit.Cents;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 
 /** {@code reckon intonation}. */
@@ -37,7 +38,7 @@ final class IntonationTopic extends Topic {
         .key("saddle_travel_mm", travel.mm())
         .key("mm_per_cent", perCent)
         .say(move(travel))
-        .say("Each cent is about " + Given.digits(perCent, 2) + " mm of saddle.")
+        .say("Each cent is about " + Decimals.print(perCent, 2) + " mm of saddle.")
         .by(
             "saddle travel, d = L (s - 1) / (R - s), R = 2^(n/12), s = 2^(c/1200); at fret 12 that is"
                 + " L (1 - q) / (2 q - 1), q = 2^(-c/1200)",
@@ -46,7 +47,7 @@ final class IntonationTopic extends Topic {
   }
 
   private static String move(Length travel) {
-    String size = Given.digits(Math.abs(travel.mm()), 2);
+    String size = Decimals.print(Math.abs(travel.mm()), 2);
     if (Double.parseDouble(size) == 0) {
       return "Leave the saddle where it is.";
     }

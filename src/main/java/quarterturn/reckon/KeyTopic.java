@@ -7,6 +7,7 @@ import picocli.CommandLine.Option;
 import quarterturn.craft.HexKey;
 import quarterturn.craft.HexSocket;
 import quarterturn.craft.KeyFit;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstood;
 
@@ -118,7 +119,7 @@ final class KeyTopic extends Topic {
     }
     String rocks =
         " rocks %s to %s degrees either way."
-            .formatted(Given.digits(fit.leastPlay(), 1), Given.digits(fit.mostPlay(), 1));
+            .formatted(Decimals.print(fit.leastPlay(), 1), Decimals.print(fit.mostPlay(), 1));
     if (fit.fits()) {
       return pair + " fits and" + rocks;
     }

@@ -4,6 +4,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import quarterturn.craft.Shrinkage;
 import quarterturn.craft.WoodMoisture;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Humidity;
 import quarterturn.unit.Length;
 import quarterturn.unit.Temperature;
@@ -38,13 +39,13 @@ final class MoistureTopic extends Topic {
         .say(
             "Wood comes to %s %% of moisture at %s C and %s."
                 .formatted(
-                    Given.digits(percent, 1), Given.digits(temperature.celsius(), 1), humidity))
+                    Decimals.print(percent, 1), Decimals.print(temperature.celsius(), 1), humidity))
         .say(
             "For each point more, a maple board %s wide grows by %s mm if it is flat-sawn, %s mm if"
                     .formatted(
                         NECK_WIDTH,
-                        Given.digits(Shrinkage.SUGAR_MAPLE.tangentialMm(NECK_WIDTH, 1), 2),
-                        Given.digits(Shrinkage.SUGAR_MAPLE.radialMm(NECK_WIDTH, 1), 2))
+                        Decimals.print(Shrinkage.SUGAR_MAPLE.tangentialMm(NECK_WIDTH, 1), 2),
+                        Decimals.print(Shrinkage.SUGAR_MAPLE.radialMm(NECK_WIDTH, 1), 2))
                 + " it is quarter-sawn. Which way a neck bends with it is its own: measure.")
         .by(
             "equilibrium moisture content, Wood Handbook (USDA FPL-GTR-282) equation 4-5; width by"

@@ -3,11 +3,10 @@ package quarterturn.reckon;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import quarterturn.craft.Held;
 import quarterturn.craft.Neck;
 import quarterturn.craft.StringLine;
-import quarterturn.unit.Length;
+import quarterturn.unit.Decimals;
 
 /** {@code reckon neck}. */
 @Command(
@@ -27,20 +26,13 @@ final class NeckTopic extends Topic {
           + " to its saddle, which is fixed to the body.";
 
   @Mixin private BowOptions bow = new BowOptions();
-
-  @Option(
-      names = "--relief",
-      required = true,
-      paramLabel = "LENGTH",
-      description = "The gap that was read; minus for back bow.")
-  private Length relief = Length.mm(0);
-
+  @Mixin private ReliefOption relief = new ReliefOption();
   @Mixin private HeightOptions heights = new HeightOptions();
   @Mixin private LastFret lastFret = new LastFret();
 
   @Override
   Reckoned reckon() {
-    Neck neck = bow.neck(relief);
+    Neck neck = bow.neck(relief.relief());
     Held held = bow.held();
     int last = lastFret.last(bow);
     StringLine line = heights.line(neck);
@@ -63,9 +55,9 @@ final class NeckTopic extends Topic {
             .say(bend(neck, held))
             .say(
                 "The saddle stands %s mm above the body's plane. Each 0.10 mm more of relief raises"
-                        .formatted(Given.digits(line.saddle().mm(), 2))
+                        .formatted(Decimals.print(line.saddle().mm(), 2))
                     + " the action at fret 12 by %s mm, with saddle and nut left alone."
-                        .formatted(Given.digits(gain / 10, 2)));
+                        .formatted(Decimals.print(gain / 10, 2)));
     touches(open).forEach(draft::say);
     return draft
         .draw(Profile.lines(line, last))
@@ -75,14 +67,14 @@ final class NeckTopic extends Topic {
   }
 
   private String bend(Neck neck, Held held) {
-    String read = relief + " of relief (" + BowOptions.words(held) + ")";
+    String read = relief.relief() + " of relief (" + BowOptions.words(held) + ")";
     if (neck.curvature() == 0) {
       return read + " is a straight neck.";
     }
     return read
         + (neck.curvature() > 0 ? " is a forward bow" : " is a back bow")
         + " with a radius of "
-        + Given.digits(Math.abs(1 / neck.curvature()) / 1000, 1)
+        + Decimals.print(Math.abs(1 / neck.curvature()) / 1000, 1)
         + " m.";
   }
 

@@ -7,6 +7,7 @@ import picocli.CommandLine.Option;
 import quarterturn.craft.PitchBound;
 import quarterturn.craft.Temperament;
 import quarterturn.unit.Cents;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Frequency;
 import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Note;
@@ -49,17 +50,17 @@ final class PitchTopic extends Topic {
         .key("cents", cents)
         .say(
             note != null
-                ? note + " is " + Given.digits(frequency.hertz(), 3) + " Hz."
-                : Given.digits(frequency.hertz(), 3) + " Hz is " + near(heard) + ".")
+                ? note + " is " + Decimals.print(frequency.hertz(), 3) + " Hz."
+                : Decimals.print(frequency.hertz(), 3) + " Hz is " + near(heard) + ".")
         .say(
             "One cent there is "
-                + Given.digits(frequency.hertz() * (new Cents(1).ratio() - 1), 4)
+                + Decimals.print(frequency.hertz() * (new Cents(1).ratio() - 1), 4)
                 + " Hz. Let the note ring: over a quarter of a second even a perfect meter is"
                 + " unsure by "
-                + Given.digits(
+                + Decimals.print(
                     PitchBound.cents(frequency, METER_RATE, 0.25, METER_DECIBELS).cents(), 2)
                 + " cents, over one second by "
-                + Given.digits(
+                + Decimals.print(
                     PitchBound.cents(frequency, METER_RATE, 1, METER_DECIBELS).cents(), 3)
                 + ".")
         .by(
@@ -72,7 +73,7 @@ final class PitchTopic extends Topic {
 
   private static String near(Temperament.Heard heard) {
     double off = heard.off().cents();
-    String size = Given.digits(Math.abs(off), 1);
+    String size = Decimals.print(Math.abs(off), 1);
     if (Double.parseDouble(size) == 0) {
       return heard.note().toString();
     }

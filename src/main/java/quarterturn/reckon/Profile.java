@@ -5,6 +5,7 @@ import java.util.List;
 import quarterturn.craft.Neck;
 import quarterturn.craft.Scale;
 import quarterturn.craft.StringLine;
+import quarterturn.unit.Decimals;
 
 /** A neck from the side with a string over it, its heights drawn larger than life. */
 final class Profile {
@@ -41,7 +42,7 @@ final class Profile {
     List<String> lines = new ArrayList<>();
     lines.add(
         "From the side, heights drawn %s times too large; string -, board _:"
-            .formatted(Given.digits(2 * (ROWS - 1) / span * scale.mm() / (COLUMNS - 1), 0)));
+            .formatted(Decimals.print(2 * (ROWS - 1) / span * scale.mm() / (COLUMNS - 1), 0)));
     lines.addAll(sketch.lines(2));
     return lines;
   }

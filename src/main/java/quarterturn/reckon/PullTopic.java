@@ -17,6 +17,7 @@ import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Unreadable;
 import quarterturn.session.Instrument;
 import quarterturn.session.Store;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstood;
 
@@ -68,7 +69,7 @@ final class PullTopic extends Topic {
         .key("strings", newtons)
         .say(
             "The set pulls %s N, %s lbf."
-                .formatted(Given.digits(total, 0), Given.digits(set.total().poundForce(), 1)))
+                .formatted(Decimals.print(total, 0), Decimals.print(set.total().poundForce(), 1)))
         .draw(bars(tuned, newtons))
         .by(TensionTopic.FORMULA + ", summed over the strings", TensionTopic.WIRE);
   }
@@ -126,7 +127,7 @@ final class PullTopic extends Topic {
           "  %-4s %6s N  %s"
               .formatted(
                   tuned.get(i).note(),
-                  Given.digits(newtons[i], 1),
+                  Decimals.print(newtons[i], 1),
                   "#".repeat((int) Math.round(newtons[i] / most * BAR))));
     }
     return lines;

@@ -5,6 +5,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import quarterturn.craft.Held;
 import quarterturn.craft.Neck;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 
 /** {@code reckon relief-as}. */
@@ -14,13 +15,7 @@ import quarterturn.unit.Length;
     footer = {"", "JSON: relief_mm."})
 final class ReliefAsTopic extends Topic {
   @Mixin private BowOptions bow = new BowOptions();
-
-  @Option(
-      names = "--relief",
-      required = true,
-      paramLabel = "LENGTH",
-      description = "The gap that was read.")
-  private Length relief = Length.mm(0);
+  @Mixin private ReliefOption relief = new ReliefOption();
 
   @Option(
       names = "--to-held",
@@ -38,7 +33,7 @@ final class ReliefAsTopic extends Topic {
 
   @Override
   Reckoned reckon() {
-    Neck neck = bow.neck(relief);
+    Neck neck = bow.neck(relief.relief());
     Held other = BowOptions.held(toHeld, toReadAt, "--to-held", "--to-read-at");
     Length read = neck.relief(other);
     return new Reckoned.Draft()
@@ -46,9 +41,9 @@ final class ReliefAsTopic extends Topic {
         .say(
             "%s %s would read %s mm %s."
                 .formatted(
-                    relief,
+                    relief.relief(),
                     BowOptions.words(bow.held()),
-                    Given.digits(read.mm(), 3),
+                    Decimals.print(read.mm(), 3),
                     BowOptions.words(other)))
         .by(NeckTopic.FORMULA, NeckTopic.ASSUMES);
   }

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import quarterturn.craft.Held;
 import quarterturn.craft.LowestAction;
 import quarterturn.craft.Pluck;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Force;
 import quarterturn.unit.Length;
 
@@ -19,12 +19,7 @@ import quarterturn.unit.Length;
 final class ReliefForTopic extends Topic {
   @Mixin private BowOptions bow = new BowOptions();
 
-  @Option(
-      names = "--nut-height",
-      required = true,
-      paramLabel = "LENGTH",
-      description = "Bottom of the nut slot above the plane of the fret tops.")
-  private Length nut = Length.mm(0);
+  @Mixin private NutOption nut = new NutOption();
 
   @Mixin private StrokeOptions stroke = new StrokeOptions();
   @Mixin private LastFret lastFret = new LastFret();
@@ -44,12 +39,13 @@ final class ReliefForTopic extends Topic {
         .say(
             "Lowest clear action at fret 12: %s mm, with %s mm of relief (%s)."
                 .formatted(
-                    Given.digits(lowest.action12().mm(), 2),
-                    Given.digits(lowest.relief().mm(), 2),
+                    Decimals.print(lowest.action12().mm(), 2),
+                    Decimals.print(lowest.relief().mm(), 2),
                     BowOptions.words(held)))
         .say(
             "A straight neck would need %s mm, %s mm more."
-                .formatted(Given.digits(lowest.action12Straight().mm(), 2), Given.digits(saved, 2)))
+                .formatted(
+                    Decimals.print(lowest.action12Straight().mm(), 2), Decimals.print(saved, 2)))
         .draw(table(pluck, joint, held, last))
         .by(
             ContactTopic.FORMULA
@@ -59,7 +55,7 @@ final class ReliefForTopic extends Topic {
   }
 
   private LowestAction lowest(Pluck pluck, int joint, Held held, int last) {
-    Length slot = Given.from0("--nut-height", nut);
+    Length slot = nut.height();
     Force tension = stroke.tension();
     return Given.by(
         "--last-fret", () -> LowestAction.of(bow.scale(), joint, held, slot, tension, pluck, last));
@@ -74,9 +70,9 @@ final class ReliefForTopic extends Topic {
       lines.add(
           "  B %s   relief %s mm   action at fret 12 %s mm"
               .formatted(
-                  Given.digits(share, 2),
-                  Given.digits(other.relief().mm(), 2),
-                  Given.digits(other.action12().mm(), 2)));
+                  Decimals.print(share, 2),
+                  Decimals.print(other.relief().mm(), 2),
+                  Decimals.print(other.action12().mm(), 2)));
     }
     return lines;
   }

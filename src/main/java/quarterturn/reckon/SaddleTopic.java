@@ -6,6 +6,7 @@ import picocli.CommandLine.Option;
 import quarterturn.craft.SaddleHeight;
 import quarterturn.craft.Scale;
 import quarterturn.craft.ScrewThread;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 
 /** {@code reckon saddle}. */
@@ -48,10 +49,10 @@ final class SaddleTopic extends Topic {
                 : "%s the saddle by %s mm%s."
                     .formatted(
                         change.mm() > 0 ? "Raise" : "Lower",
-                        Given.digits(Math.abs(change.mm()), 2),
+                        Decimals.print(Math.abs(change.mm()), 2),
                         turns == null
                             ? ""
-                            : ", " + Given.digits(Math.abs(turns), 2) + " turns of its screw"))
+                            : ", " + Decimals.print(Math.abs(turns), 2) + " turns of its screw"))
         .by(
             "similar triangles, saddle change = action change / (1 - 2^(-n/12))",
             "a straight open string and a neck that is left alone; both screws of a saddle turn"

@@ -7,9 +7,9 @@ import quarterturn.craft.Scale;
 import quarterturn.craft.Sharpening;
 import quarterturn.craft.Tension;
 import quarterturn.unit.Cents;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Force;
 import quarterturn.unit.Length;
-import quarterturn.unit.Note;
 
 /** {@code reckon sharpening}. */
 @Command(
@@ -23,14 +23,7 @@ import quarterturn.unit.Note;
     })
 final class SharpeningTopic extends Topic {
   @Mixin private ScaleOption scale = new ScaleOption();
-
-  @Option(
-      names = "--note",
-      required = true,
-      paramLabel = "NOTE",
-      description = "Of the open string.")
-  private Note note = new Note(0);
-
+  @Mixin private TunedOption tuned = new TunedOption();
   @Mixin private WireOptions wire = new WireOptions();
   @Mixin private HeightOptions heights = new HeightOptions();
 
@@ -47,22 +40,20 @@ final class SharpeningTopic extends Topic {
       description = "How far below the fret tops the finger pushes the string; 0 unless given.")
   private Length behind = Length.mm(0);
 
-  @Mixin private TuningOptions tuning = new TuningOptions();
-
   @Override
   Reckoned reckon() {
     Scale given = scale.scale();
     Given.within("--fret", fret, 1, Scale.MOST_FRETS);
     Given.from0("--press-behind", behind);
     WireOptions.Wire string = wire.wire();
-    Force pull = Tension.of(given, tuning.temperament().of(note), string.weight());
+    Force pull = Tension.of(given, tuned.pitch(), string.weight());
     Cents sharp =
         Sharpening.of(given, pull, string.steel(), heights.nut(), heights.action(), fret, behind);
     return new Reckoned.Draft()
         .key("cents", sharp.cents())
         .say(
             "Pressed at fret %d the note is %s cents sharp by stretch."
-                .formatted(fret, Given.digits(sharp.cents(), 2)))
+                .formatted(fret, Decimals.print(sharp.cents(), 2)))
         .by(
             "stretch of the bent string, cents = 1200 log2 sqrt(1 + EA e / T), EA of the core",
             "a straight neck, E = 205 GPa, a string that slides freely over nut and saddle, a finger"

@@ -3,6 +3,7 @@ package quarterturn.reckon;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import quarterturn.craft.Shim;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 
 /** {@code reckon shim}. */
@@ -39,7 +40,7 @@ final class ShimTopic extends Topic {
     Length shim = Shim.thickness(change, pocket, reach);
     return new Reckoned.Draft()
         .key("shim_mm", shim.mm())
-        .say("A shim of %s mm at one end of the pocket.".formatted(Given.digits(shim.mm(), 2)))
+        .say("A shim of %s mm at one end of the pocket.".formatted(Decimals.print(shim.mm(), 2)))
         .say(
             change.mm() < 0
                 ? "At the pocket's front end it moves the plane down at the saddle, so that the"

@@ -2,11 +2,10 @@ package quarterturn.reckon;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import quarterturn.craft.Scale;
 import quarterturn.craft.Stiffness;
 import quarterturn.craft.Tension;
-import quarterturn.unit.Note;
+import quarterturn.unit.Decimals;
 
 /** {@code reckon stiffness}. */
 @Command(
@@ -20,16 +19,8 @@ import quarterturn.unit.Note;
     })
 final class StiffnessTopic extends Topic {
   @Mixin private ScaleOption scale = new ScaleOption();
-
-  @Option(
-      names = "--note",
-      required = true,
-      paramLabel = "NOTE",
-      description = "Of the open string.")
-  private Note note = new Note(0);
-
+  @Mixin private TunedOption tuned = new TunedOption();
   @Mixin private WireOptions wire = new WireOptions();
-  @Mixin private TuningOptions tuning = new TuningOptions();
 
   @Override
   Reckoned reckon() {
@@ -37,18 +28,16 @@ final class StiffnessTopic extends Topic {
     WireOptions.Wire string = wire.wire();
     Stiffness stiffness =
         Stiffness.of(
-            given.length(),
-            Tension.of(given, tuning.temperament().of(note), string.weight()),
-            string.steel());
+            given.length(), Tension.of(given, tuned.pitch(), string.weight()), string.steel());
     return new Reckoned.Draft()
         .key("inharmonicity_b", stiffness.b())
         .say("B = %.3e for the open string, four times that at fret 12.".formatted(stiffness.b()))
         .say(
             "Partial 2 lies %s cents above twice the first, partial 5 %s and partial 10 %s."
                 .formatted(
-                    Given.digits(stiffness.sharpness(2).cents(), 2),
-                    Given.digits(stiffness.sharpness(5).cents(), 2),
-                    Given.digits(stiffness.sharpness(10).cents(), 1)))
+                    Decimals.print(stiffness.sharpness(2).cents(), 2),
+                    Decimals.print(stiffness.sharpness(5).cents(), 2),
+                    Decimals.print(stiffness.sharpness(10).cents(), 1)))
         .by(
             "f_n = n f0 sqrt(1 + B n^2), B = pi^3 E d^4 / (64 T L^2) for pinned ends (textbook)",
             "d is the core: a wrap adds mass and hardly any stiffness, so B is a lower bound for a"

@@ -3,6 +3,7 @@ package quarterturn.reckon;
 import picocli.CommandLine.Option;
 import quarterturn.craft.Pluck;
 import quarterturn.craft.Scale;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Force;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstood;
@@ -69,7 +70,7 @@ final class StrokeOptions {
           "--pluck-at: stopped at fret "
               + (lastFret - 1)
               + " the string is only "
-              + Given.digits(shortest, 1)
+              + Decimals.print(shortest, 1)
               + " mm long; give less than that, or a smaller --last-fret");
     }
     return new Pluck(force, at, share);

@@ -2,12 +2,12 @@ package quarterturn.reckon;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import quarterturn.craft.Scale;
 import quarterturn.craft.Tension;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Force;
 import quarterturn.unit.Frequency;
-import quarterturn.unit.Note;
+import quarterturn.unit.Length;
 import quarterturn.unit.UnitWeight;
 
 /** {@code reckon tension}. */
@@ -26,32 +26,45 @@ final class TensionTopic extends Topic {
           + " (an estimate). For flat or ground wraps weigh the string and give --unit-weight.";
 
   @Mixin private ScaleOption scale = new ScaleOption();
-
-  @Option(names = "--note", required = true, paramLabel = "NOTE", description = "Such as E1.")
-  private Note note = new Note(0);
-
+  @Mixin private TunedOption tuned = new TunedOption();
   @Mixin private WireOptions wire = new WireOptions();
-  @Mixin private TuningOptions tuning = new TuningOptions();
 
   @Override
   Reckoned reckon() {
     Scale given = scale.scale();
     UnitWeight weight = wire.weight();
-    Frequency pitch = tuning.temperament().of(note);
+    Frequency pitch = tuned.pitch();
     Force pull = Tension.of(given, pitch, weight);
-    return new Reckoned.Draft()
-        .key("newton", pull.newtons())
-        .key("pound_force", pull.poundForce())
-        .key("unit_weight_g_per_m", weight.gramsPerMetre())
-        .say(
-            "Tuned to %s (%s Hz) on %s it pulls %s N, %s lbf."
-                .formatted(
-                    note,
-                    Given.digits(pitch.hertz(), 2),
-                    given.length(),
-                    Given.digits(pull.newtons(), 1),
-                    Given.digits(pull.poundForce(), 2)))
-        .say("It weighs " + Given.digits(weight.gramsPerMetre(), 3) + " g/m.")
-        .by(FORMULA, WIRE);
+    Reckoned.Draft draft =
+        new Reckoned.Draft()
+            .key("newton", pull.newtons())
+            .key("pound_force", pull.poundForce())
+            .key("unit_weight_g_per_m", weight.gramsPerMetre())
+            .say(
+                "Tuned to %s (%s Hz) on %s it pulls %s N, %s lbf."
+                    .formatted(
+                        tuned.note(),
+                        Decimals.print(pitch.hertz(), 2),
+                        given.length(),
+                        Decimals.print(pull.newtons(), 1),
+                        Decimals.print(pull.poundForce(), 2)))
+            .say("It weighs " + Decimals.print(weight.gramsPerMetre(), 3) + " g/m.");
+    Length steel = wire.steel();
+    if (steel != null) {
+      draft.say(stress(Tension.stressMpa(pull, steel)));
+    }
+    return draft.by(FORMULA, WIRE);
+  }
+
+  private static String stress(double mpa) {
+    String carries = "Its steel carries %s MPa".formatted(Decimals.print(mpa, 0));
+    String breaks =
+        " music wire breaks at about %s.".formatted(Decimals.print(Tension.BREAKS_AT_MPA, 0));
+    return mpa < Tension.BREAKS_AT_MPA
+        ? carries + ";" + breaks
+        : carries
+            + ":"
+            + breaks
+            + " It may well break: do not tune it so high, and keep your face away from it.";
   }
 }

@@ -3,6 +3,7 @@ package quarterturn.reckon;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import quarterturn.craft.ScrewThread;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 import quarterturn.unit.Turn;
 
@@ -33,7 +34,7 @@ final class ThreadTopic extends Topic {
         .key("travel_mm", travel.mm())
         .say(
             "%s of %s moves %s mm; its pitch is %s."
-                .formatted(turns, thread.name(), Given.digits(travel.mm(), 3), thread.pitch()))
+                .formatted(turns, thread.name(), Decimals.print(travel.mm(), 3), thread.pitch()))
         .by(
             "travel = pitch * turns; metric pitches by ISO 261, unified ones 25.4 mm / threads per"
                 + " inch (ASME B1.1)",

@@ -67,6 +67,11 @@ final class WireOptions {
   /** The steel that carries the tension, and the mass of the whole. */
   record Wire(Length steel, UnitWeight weight) {}
 
+  /** The steel that carries the tension, or null where only the weight was given. */
+  @Nullable Length steel() {
+    return weight == null ? gauge().steel() : null;
+  }
+
   private StringGauge gauge() {
     Length over = wound;
     Length inner = core;
