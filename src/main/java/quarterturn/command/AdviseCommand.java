@@ -4,11 +4,14 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import quarterturn.procedure.Unreadable;
 import quarterturn.script.AdviceLines;
 import quarterturn.unit.TypedLines;
 
@@ -21,7 +24,11 @@ import quarterturn.unit.TypedLines;
       "",
       "Query: {\"window_mm\":[0.25,0.40],\"prior\":\"bass\",\"moves\":[{\"reading_mm\":[0.60,0.65]}]}"
     })
-final class AdviseCommand implements Callable<Integer> {
+final class AdviseCommand implements Callable<Integer>, Cli.Timed {
+  /** Any procedure will do to load the limits with. */
+  private static final String PROCEDURE = "relief";
+
+  @Mixin private final Where where = new Where();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Option(
@@ -30,10 +37,16 @@ final class AdviseCommand implements Callable<Integer> {
       description = "One JSON query a line in, one answer a line out.")
   private boolean lines;
 
+  private final Clock clock;
+
+  AdviseCommand(Clock clock) {
+    this.clock = clock;
+  }
+
   @Override
-  public Integer call() throws IOException {
+  public Integer call() throws IOException, Unreadable {
     PrintWriter out = spec.commandLine().getOut();
-    AdviceLines advice = new AdviceLines();
+    AdviceLines advice = new AdviceLines(where.desk(clock).library(PROCEDURE).limits());
     TypedLines in =
         new TypedLines(
             new InputStreamReader(System.in, StandardCharsets.UTF_8), AdviceLines.LONGEST);

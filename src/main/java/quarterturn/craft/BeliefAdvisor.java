@@ -1,9 +1,9 @@
 package quarterturn.craft;
 
 import java.util.List;
+import java.util.function.DoublePredicate;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
-import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 
 /**
@@ -38,7 +38,7 @@ public final class BeliefAdvisor implements Advisor {
   private static final double FAULT_LATE = 0.1;
 
   /** At the limit it is said too when it is only this likely. */
-  private static final double MAY_BE = 0.3;
+  static final double MAY_BE = 0.3;
 
   private static final int LATE = 3;
   private static final int EARLY = 2;
@@ -53,7 +53,6 @@ public final class BeliefAdvisor implements Advisor {
   private static final int MOST_MOVES = 20;
 
   private static final double SIXTEENTHS = 16;
-  private static final double FULL_TURN = 1;
 
   private final Latest latest = new Latest();
 
@@ -63,10 +62,9 @@ public final class BeliefAdvisor implements Advisor {
    * @param window where the relief should stand
    * @param known of the neck before the story
    * @param story since then, oldest first
-   * @param most the largest turn allowed now, without direction
-   * @param earlier where the rod stood from as found when the story began, plus tightened
+   * @param allowed how far the rod may be turned
    */
-  public Decision decide(Window window, Known known, List<Seen> story, Turn most, Turn earlier) {
+  public Decision decide(Window window, Known known, List<Seen> story, Allowed allowed) {
     Belief belief = latest.of(known, story);
     Course course = Course.of(story);
     Known kept = belief.known();
@@ -95,16 +93,16 @@ public final class BeliefAdvisor implements Advisor {
     if (fault != null) {
       return new Decision(new Decision.HandOver(fault), in, Words.of(fault), kept);
     }
-    Turn turn = cheapest(belief, window, most, 0, 0);
-    Turn allowed = cheapest(belief, window, most, earlier.turns() + course.net(), 0);
-    if (allowed.turns() * turn.turns() <= 0) {
-      Decision.Reason end = noMoreRoom(belief, reading, turn);
+    Turn wanted = cheapest(belief, window, allowed.most(), t -> true);
+    Turn turn = cheapest(belief, window, allowed.most(), t -> allowed.after(course.net(), t));
+    if (turn.turns() * wanted.turns() <= 0) {
+      Decision.Reason end = noMoreRoom(belief, reading, wanted);
       return new Decision(new Decision.HandOver(end), in, Words.of(end), kept);
     }
     return new Decision(
-        new Decision.TurnRod(allowed, belief.expect(allowed)),
-        belief.chanceIn(window, allowed),
-        Words.of(window, reading, belief, course, allowed),
+        new Decision.TurnRod(turn, belief.expect(turn)),
+        belief.chanceIn(window, turn),
+        Words.of(reading, belief, course, turn),
         kept);
   }
 
@@ -116,8 +114,8 @@ public final class BeliefAdvisor implements Advisor {
     List<Seen> story = story(q);
     Belief belief = latest.of(Known.of(q.prior()), story);
     double way = q.reading().middleMm() > q.window().middleMm() ? 1 : -1;
-    Turn turn = cheapest(belief, q.window(), q.most(), 0, way);
-    return new Advice(turn, Words.of(q.window(), q.reading(), belief, Course.of(story), turn));
+    Turn turn = cheapest(belief, q.window(), q.most(), t -> t * way > 0);
+    return new Advice(turn, Words.of(q.reading(), belief, Course.of(story), turn));
   }
 
   @Override
@@ -173,21 +171,15 @@ public final class BeliefAdvisor implements Advisor {
         : Decision.Reason.LIMIT;
   }
 
-  /**
-   * The cheapest turn that leaves the rod within a full turn of where it was found.
-   *
-   * @param only 1 to tighten only, -1 to loosen only, 0 for either
-   */
-  private static Turn cheapest(Belief belief, Window window, Turn most, double net, double only) {
+  /** The cheapest of the turns that are open; {@link Turn#NONE} where none is. */
+  private static Turn cheapest(Belief belief, Window window, Turn most, DoublePredicate open) {
     int reach = (int) Math.floor(most.turns() * SIXTEENTHS + 1e-9);
     double best = Double.POSITIVE_INFINITY;
     double turns = 0;
     for (int i = 1; i <= reach; i++) {
       for (int way = -1; way <= 1; way += 2) {
         double turn = way * i / SIXTEENTHS;
-        boolean room =
-            turn * only >= 0 && (Math.abs(net + turn) <= FULL_TURN + 1e-9 || net * turn < 0);
-        double cost = room ? cost(belief, window, turn) : Double.POSITIVE_INFINITY;
+        double cost = open.test(turn) ? cost(belief, window, turn) : Double.POSITIVE_INFINITY;
         if (cost < best - 1e-9) {
           best = cost;
           turns = turn;
@@ -225,75 +217,5 @@ public final class BeliefAdvisor implements Advisor {
     double cycles = Math.max(1, Math.ceil((off + MARGIN_MM) / Math.max(response, LEAST_MM)));
     boolean crossed = above > 0 ? before < window.lowMm() : before > window.highMm();
     return crossed ? cycles + CROSSING : cycles;
-  }
-
-  /**
-   * How a story went since the last rest.
-   *
-   * @param moves turns of the rod
-   * @param way of the last one, 1 tightened, -1 loosened, 0 where there was none
-   * @param net of all turns, plus tightened
-   * @param readings since the last turn
-   * @param reading the last one, or null where none was taken since the last turn
-   */
-  record Course(int moves, int way, double net, int readings, @Nullable Bracket reading) {
-    static Course of(List<Seen> story) {
-      Course course = new Course(0, 0, 0, 0, null);
-      for (Seen seen : story) {
-        course = course.then(seen);
-      }
-      return course;
-    }
-
-    private Course then(Seen seen) {
-      if (seen instanceof Seen.Read read) {
-        return new Course(moves, way, net, readings + 1, read.relief());
-      }
-      if (seen instanceof Seen.Turned turned && turned.turn().turns() != 0) {
-        double turns = turned.turn().turns();
-        return new Course(moves + 1, turns > 0 ? 1 : -1, net + turns, 0, null);
-      }
-      return seen instanceof Seen.Rested ? new Course(0, 0, 0, 0, null) : this;
-    }
-  }
-
-  /** Its sentences. */
-  private static final class Words {
-    private Words() {}
-
-    static String of(Window window, Bracket reading, Belief belief, Course course, Turn turn) {
-      boolean tighten = turn.turns() > 0;
-      String gap =
-          reading.noGap()
-              ? "No gap shows, so the neck is straight or bowed back."
-              : "The gap is " + (tighten ? "larger" : "smaller") + " than it should be.";
-      String way = tighten ? " Tightening makes it smaller." : " Loosening makes it larger.";
-      if (course.moves() > 0 && belief.chanceOfNoAnswer(course.way()) > MAY_BE) {
-        return gap + way + " The neck was not seen to answer its last turn.";
-      }
-      Known known = belief.known();
-      String source =
-          course.moves() == 0 && !known.answered()
-              ? " How far this neck moves is not known yet; most move about %s mm for a quarter turn."
-              : " Going by its turns so far, this neck moves about %s mm for a quarter turn.";
-      return gap + way + source.formatted(Decimals.print(known.mmPerQuarter(), 2));
-    }
-
-    static String of(Decision.Reason reason) {
-      return switch (reason) {
-        case NO_RESPONSE ->
-            "The neck does not answer the rod. Turning harder would break something: hand it to a"
-                + " repairer.";
-        case WRONG_WAY ->
-            "The neck moves the other way round. Why that is has to be found out first: hand it to a"
-                + " repairer.";
-        case END_OF_TRAVEL ->
-            "Loosening does nothing more: the rod is fully loose, or does not work. Hand it to a"
-                + " repairer.";
-        case LIMIT ->
-            "The rod stands a full turn from where it was found, which is as far as this program"
-                + " goes. Hand it to a repairer.";
-      };
-    }
   }
 }

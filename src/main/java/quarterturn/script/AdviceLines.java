@@ -1,22 +1,19 @@
 package quarterturn.script;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import quarterturn.craft.Allowed;
 import quarterturn.craft.BeliefAdvisor;
 import quarterturn.craft.Decision;
 import quarterturn.craft.Known;
 import quarterturn.craft.Range;
 import quarterturn.craft.Seen;
-import quarterturn.unit.Turn;
+import quarterturn.procedure.Limits;
 import quarterturn.unit.TypedLines;
 
 /**
@@ -27,13 +24,18 @@ public final class AdviceLines {
   public static final int LONGEST = ScriptFace.LONGEST;
 
   private static final int DECIMALS = 4;
-  private static final JsonMapper JSON =
-      JsonMapper.builder()
-          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-          .build();
 
   private final BeliefAdvisor advisor = new BeliefAdvisor();
+  private final Limits limits;
+
+  /**
+   * Advice within limits.
+   *
+   * @param limits the policy on how far a rod is turned
+   */
+  public AdviceLines(Limits limits) {
+    this.limits = limits;
+  }
 
   /** The answer to one line; what can't be understood is answered with an error. */
   public String answer(TypedLines.Line line) {
@@ -41,9 +43,7 @@ public final class AdviceLines {
       return error("a line is at most " + LONGEST + " characters long");
     }
     try {
-      return answer(AdviceQuery.of(JSON.readTree(line.text()))).toString();
-    } catch (JsonProcessingException e) {
-      return error("this is no JSON object on one line");
+      return answer(AdviceQuery.of(Fields.object(line.text()))).toString();
     } catch (BadAnswer | IllegalArgumentException e) {
       return error(String.valueOf(e.getMessage()));
     }
@@ -55,7 +55,7 @@ public final class AdviceLines {
 
   private JsonNode answer(AdviceQuery query) {
     Decision decision =
-        advisor.decide(query.window(), query.known(), query.story(), most(query), Turn.NONE);
+        advisor.decide(query.window(), query.known(), query.story(), allowed(query));
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     Decision.Step step = decision.step();
     String why = decision.why();
@@ -81,10 +81,11 @@ public final class AdviceLines {
     return json;
   }
 
-  /** An eighth on a neck that was never seen to answer and not yet turned, else a quarter. */
-  private static Turn most(AdviceQuery query) {
-    boolean turned = query.story().stream().anyMatch(seen -> seen instanceof Seen.Turned);
-    return turned || query.known().answered() ? Turn.QUARTER : Turn.EIGHTH;
+  /** Less on a neck that was never seen to answer and not yet turned. */
+  private Allowed allowed(AdviceQuery query) {
+    boolean turned = query.story().stream().anyMatch(Seen.Turned.class::isInstance);
+    boolean first = !turned && !query.known().answered();
+    return new Allowed(first ? limits.firstMove() : limits.perReading(), limits.fromAsFound());
   }
 
   private static JsonNode known(Known known) {

@@ -10,7 +10,6 @@ import quarterturn.craft.Prior;
 import quarterturn.craft.Seen;
 import quarterturn.craft.Window;
 import quarterturn.unit.Bracket;
-import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
 /** What is asked: the window, what is known of the neck, and its moves so far. */
@@ -25,9 +24,6 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
    * @throws BadAnswer naming the key that is wrong and what is allowed there
    */
   static AdviceQuery of(JsonNode json) throws BadAnswer {
-    if (!json.isObject()) {
-      throw new BadAnswer("a query is one JSON object on one line");
-    }
     allow(json, Set.of("window_mm", "prior", "moves", "known"));
     Prior prior = prior(json.path("prior"));
     return new AdviceQuery(
@@ -42,7 +38,7 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
       if (!allowed.contains(name)) {
         throw new BadAnswer(
             "there is no key \""
-                + Printable.of(name)
+                + Fields.shown(name)
                 + "\"; allowed are "
                 + String.join(", ", allowed.stream().sorted().toList()));
       }

@@ -30,6 +30,15 @@ final class Fields {
   }
 
   static Fields parse(String line) throws BadAnswer {
+    ObjectNode object = object(line);
+    if (object.isEmpty()) {
+      throw new BadAnswer("an object without an answer");
+    }
+    return new Fields(object);
+  }
+
+  /** One line as a JSON object, as it is. */
+  static ObjectNode object(String line) throws BadAnswer {
     JsonNode node;
     try {
       node = JSON.readTree(line);
@@ -39,10 +48,7 @@ final class Fields {
     if (!(node instanceof ObjectNode object)) {
       throw new BadAnswer("not a JSON object");
     }
-    if (object.isEmpty()) {
-      throw new BadAnswer("an object without an answer");
-    }
-    return new Fields(object);
+    return object;
   }
 
   /** Input made safe and short enough to stand in an error. */

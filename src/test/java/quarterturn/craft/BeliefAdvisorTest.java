@@ -12,6 +12,7 @@ import quarterturn.unit.Turn;
 class BeliefAdvisorTest {
   private static final Window WINDOW = new Window(0.30, 0.45);
   private static final Known BASS = Known.of(Prior.BASS);
+  private static final Allowed ALLOWED = new Allowed(Turn.QUARTER, new Turn(1));
   private final BeliefAdvisor advisor = new BeliefAdvisor();
 
   private static Seen read(double low, double high) {
@@ -23,11 +24,11 @@ class BeliefAdvisorTest {
   }
 
   private Decision decide(Seen... story) {
-    return advisor.decide(WINDOW, BASS, List.of(story), Turn.QUARTER, Turn.NONE);
+    return advisor.decide(WINDOW, BASS, List.of(story), ALLOWED);
   }
 
   private double turn(Window window, Seen... story) {
-    Decision decision = advisor.decide(window, BASS, List.of(story), Turn.QUARTER, Turn.NONE);
+    Decision decision = advisor.decide(window, BASS, List.of(story), ALLOWED);
     return ((Decision.TurnRod) decision.step()).turn().turns();
   }
 
@@ -109,15 +110,23 @@ class BeliefAdvisorTest {
 
   @Test
   void aFullTurnFromAsFoundIsTheLimit() {
-    Decision decision =
-        advisor.decide(WINDOW, BASS, List.of(read(0.85, 0.90)), Turn.QUARTER, new Turn(1));
-    assertThat(decision.step()).isEqualTo(new Decision.HandOver(Decision.Reason.LIMIT));
-    Decision back =
-        advisor.decide(WINDOW, BASS, List.of(read(0.85, 0.90)), Turn.QUARTER, new Turn(-1));
-    assertThat(back.step()).isInstanceOf(Decision.TurnRod.class);
-    Decision room =
-        advisor.decide(WINDOW, BASS, List.of(read(0.85, 0.90)), Turn.QUARTER, new Turn(0.875));
-    assertThat(((Decision.TurnRod) room.step()).turn().turns()).isAtMost(0.125);
+    Seen[] story = {read(1.30, 1.35), turned(0.25), read(1.10, 1.15)};
+    Decision none =
+        advisor.decide(WINDOW, BASS, List.of(story), new Allowed(Turn.QUARTER, new Turn(0.25)));
+    assertThat(none.step()).isEqualTo(new Decision.HandOver(Decision.Reason.LIMIT));
+    Decision some =
+        advisor.decide(WINDOW, BASS, List.of(story), new Allowed(Turn.QUARTER, new Turn(0.375)));
+    assertThat(((Decision.TurnRod) some.step()).turn().turns()).isEqualTo(0.125);
+    assertThat(turn(WINDOW, story)).isEqualTo(0.25);
+  }
+
+  @Test
+  void theWayBackToAsFoundIsAlwaysAllowed() {
+    assertThat(ALLOWED.after(0.875, 0.125)).isTrue();
+    assertThat(ALLOWED.after(0.875, 0.1875)).isFalse();
+    assertThat(ALLOWED.after(-0.875, -0.1875)).isFalse();
+    assertThat(ALLOWED.after(1.5, -0.125)).isTrue();
+    assertThat(ALLOWED.after(-1.5, 0.125)).isTrue();
   }
 
   @Test

@@ -55,9 +55,8 @@ class FiguresTest {
     while (true) {
       story.add(new Seen.Read(neck.read()));
       Turn most = moves == 0 ? Turn.EIGHTH : Turn.QUARTER;
-      Turn earlier = limited ? Turn.NONE : new Turn(-net);
-      Decision.Step step =
-          ADVISOR.decide(WINDOW, Known.of(Prior.BASS), story, most, earlier).step();
+      Allowed allowed = new Allowed(most, new Turn(limited ? 1 : MOST_MOVES));
+      Decision.Step step = ADVISOR.decide(WINDOW, Known.of(Prior.BASS), story, allowed).step();
       if (step instanceof Decision.Leave || moves == MOST_MOVES) {
         String how = step instanceof Decision.Leave ? "done" : "unsettled";
         return new End(how, moves, crossings, mostNet);

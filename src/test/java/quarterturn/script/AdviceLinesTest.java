@@ -6,20 +6,34 @@ import static com.google.common.truth.Truth.assertWithMessage;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.Shelf;
+import quarterturn.procedure.Unreadable;
 import quarterturn.unit.TypedLines;
 
 /** Queries and answers of {@code advise --lines}. */
 class AdviceLinesTest {
   private static final long SEED = 20_270_313;
+  private static final Limits LIMITS = limits();
   private static final String ASKED =
       "{\"window_mm\":[0.25,0.40],\"prior\":\"bass\",\"moves\":[%s]}";
 
+  private static Limits limits() {
+    try {
+      return new Shelf(null).load("relief").limits();
+    } catch (IOException | Unreadable e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
   private static JsonNode answer(String line) throws JsonProcessingException {
-    return new ObjectMapper().readTree(new AdviceLines().answer(new TypedLines.Line(line, false)));
+    return new ObjectMapper()
+        .readTree(new AdviceLines(LIMITS).answer(new TypedLines.Line(line, false)));
   }
 
   @Test
@@ -90,8 +104,8 @@ class AdviceLinesTest {
       delimiter = '|',
       textBlock =
           """
-          rubbish | no JSON
-          [] | one JSON object
+          rubbish | not JSON
+          [] | not a JSON object
           {"window_mm":[0.25,0.40],"prior":"banjo","moves":[]} | prior: "bass" or "guitar"
           {"window_mm":[0.40,0.25],"prior":"bass","moves":[]} | window_mm
           {"window_mm":[0.25,1e9],"prior":"bass","moves":[]} | at most 10
@@ -112,14 +126,14 @@ class AdviceLinesTest {
   @Test
   void aLineCutShortIsRefused() throws JsonProcessingException {
     JsonNode answer =
-        new ObjectMapper().readTree(new AdviceLines().answer(new TypedLines.Line("{", true)));
+        new ObjectMapper().readTree(new AdviceLines(LIMITS).answer(new TypedLines.Line("{", true)));
     assertThat(answer.get("error").textValue()).contains("characters long");
   }
 
   @Test
   void anAnswerHangsOnItsQueryAloneAndAnswersAreBounded() throws JsonProcessingException {
     SplittableRandom random = new SplittableRandom(SEED);
-    AdviceLines one = new AdviceLines();
+    AdviceLines one = new AdviceLines(LIMITS);
     for (int i = 0; i < 60; i++) {
       StringBuilder moves = new StringBuilder();
       for (int m = 0; m <= random.nextInt(6); m++) {
@@ -131,7 +145,7 @@ class AdviceLinesTest {
       String answer = one.answer(new TypedLines.Line(line, false));
       assertWithMessage(line)
           .that(answer)
-          .isEqualTo(new AdviceLines().answer(new TypedLines.Line(line, false)));
+          .isEqualTo(new AdviceLines(LIMITS).answer(new TypedLines.Line(line, false)));
       JsonNode read = new ObjectMapper().readTree(answer);
       assertWithMessage(line).that(read.has("error")).isFalse();
       if (read.has("turns")) {
