@@ -25,10 +25,10 @@ public record ScrewThread(String name, Length pitch) {
       Map.of("1.6", 0.35, "2", 0.4, "2.5", 0.45, "3", 0.5, "4", 0.7, "5", 0.8, "6", 1.0, "8", 1.25);
 
   private static final Pattern METRIC =
-      Pattern.compile("m(\\d{1,2}(?:[.,]\\d{1,2})?)(?:\\s*[x×]\\s*(\\d{0,2}(?:[.,]\\d{1,3})?))?");
+      Pattern.compile("m([1-9]\\d?(?:[.,]\\d{1,2})?)(?:\\s*[x×]\\s*(\\d{0,2}(?:[.,]\\d{1,3})?))?");
   private static final Pattern UNIFIED =
       Pattern.compile(
-          "#?(\\d{1,2}|\\d{1,2}/\\d{1,2})\\s*-\\s*(\\d{1,3})(?:\\s*(unc|unf|unef|un))?");
+          "#?(\\d{1,2}|[1-9]\\d?/[1-9]\\d?)\\s*-\\s*(\\d{1,3})(?:\\s*(unc|unf|unef|un))?");
 
   public ScrewThread {
     if (!(pitch.mm() > 0)) {
