@@ -34,6 +34,8 @@ class HouseTest {
         .definedBy("quarterturn.procedure..")
         .layer("session")
         .definedBy("quarterturn.session..")
+        .layer("rehearsal")
+        .definedBy("quarterturn.rehearsal..")
         .layer("report")
         .definedBy("quarterturn.report..")
         .layer("screen")
@@ -62,14 +64,25 @@ class HouseTest {
         .mayOnlyBeAccessedByLayers("command")
         .whereLayer("report")
         .mayOnlyBeAccessedByLayers("command", "reckon", "screen", "line", "script")
-        .whereLayer("session")
+        .whereLayer("rehearsal")
         .mayOnlyBeAccessedByLayers("command", "reckon", "screen", "line", "script", "report")
+        .whereLayer("session")
+        .mayOnlyBeAccessedByLayers(
+            "command", "reckon", "screen", "line", "script", "report", "rehearsal")
         .whereLayer("procedure")
         .mayOnlyBeAccessedByLayers(
-            "command", "reckon", "screen", "line", "script", "report", "session")
+            "command", "reckon", "screen", "line", "script", "report", "rehearsal", "session")
         .whereLayer("craft")
         .mayOnlyBeAccessedByLayers(
-            "command", "reckon", "screen", "line", "script", "report", "session", "procedure")
+            "command",
+            "reckon",
+            "screen",
+            "line",
+            "script",
+            "report",
+            "rehearsal",
+            "session",
+            "procedure")
         .check(HOUSE);
   }
 
@@ -82,6 +95,7 @@ class HouseTest {
             "quarterturn.craft",
             "quarterturn.procedure",
             "quarterturn.session",
+            "quarterturn.rehearsal",
             "quarterturn.screen",
             "quarterturn.line",
             "quarterturn.script",
@@ -101,7 +115,8 @@ class HouseTest {
             "quarterturn.unit..",
             "quarterturn.craft..",
             "quarterturn.procedure..",
-            "quarterturn.session..")
+            "quarterturn.session..",
+            "quarterturn.rehearsal..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("com.googlecode.lanterna..", "org.jline..", "picocli..")

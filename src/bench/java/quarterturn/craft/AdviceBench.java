@@ -50,14 +50,14 @@ public class AdviceBench {
   private static Advisor.Question asked(int turns) {
     Bracket before = new Bracket(0.60, 0.65);
     Bracket after = new Bracket(0.40, 0.45);
-    List<Move> moves = new ArrayList<>();
+    List<Seen> story = new ArrayList<>();
+    story.add(new Seen.Read(before));
     for (int i = 0; i < turns; i++) {
       boolean tightened = i % 2 == 0;
-      moves.add(
-          tightened
-              ? new Move(Turn.QUARTER, before, after)
-              : new Move(Turn.QUARTER.opposite(), after, before));
+      story.add(new Seen.Turned(tightened ? Turn.QUARTER : Turn.QUARTER.opposite()));
+      story.add(new Seen.Read(tightened ? after : before));
     }
-    return new Advisor.Question(new Window(0.30, 0.45), before, moves, Prior.BASS, Turn.QUARTER);
+    return new Advisor.Question(
+        new Window(0.30, 0.45), before, Known.of(Prior.BASS), story, Turn.QUARTER);
   }
 }

@@ -34,7 +34,8 @@ import quarterturn.unit.NotUnderstood;
       LogCommand.class,
       InstrumentCommand.class,
       ReckonCommand.class,
-      AdviseCommand.class
+      AdviseCommand.class,
+      RehearseCommand.class
     })
 public final class Cli implements Callable<Integer> {
   /** Exit status for wrong usage and for files that can't be read. */

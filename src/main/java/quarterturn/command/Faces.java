@@ -6,13 +6,20 @@ import java.lang.reflect.InvocationTargetException;
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneId;
 import org.jline.terminal.Terminal;
+import quarterturn.line.AutoSource;
 import quarterturn.line.LineFace;
+import quarterturn.line.LineSource;
 import quarterturn.line.Typing;
+import quarterturn.rehearsal.PracticeBench;
 import quarterturn.report.Dates;
 import quarterturn.screen.ScreenFace;
 import quarterturn.screen.Settings;
+import quarterturn.screen.Surface;
 import quarterturn.screen.SystemTerminal;
+import quarterturn.script.AutoLines;
 import quarterturn.script.ScriptFace;
+import quarterturn.session.Bench;
+import quarterturn.session.Player;
 
 /** Plays a session in the face that was chosen. */
 record Faces(Kind kind, boolean coloured) {
@@ -59,6 +66,54 @@ record Faces(Kind kind, boolean coloured) {
     };
   }
 
+  /** Plays a rehearsal, and returns the exit status. */
+  int play(PracticeBench bench) throws IOException, InterruptedException {
+    return switch (kind) {
+      case SCREEN -> {
+        try (Terminal terminal = SystemTerminal.open()) {
+          yield ScreenFace.run(terminal, bench, settings(terminal), ZoneId.systemDefault());
+        }
+      }
+      case TYPED -> {
+        try (Typing typing = typing()) {
+          yield typed(typing.source(), typing, bench);
+        }
+      }
+      case SCRIPT -> ScriptFace.run(bench, System.in, System.out);
+    };
+  }
+
+  /** Lets a rehearsal play by itself. */
+  int watch(PracticeBench bench, double speed) throws IOException, InterruptedException {
+    Player player = new Player(bench, bench::truth, speed);
+    return switch (kind) {
+      case SCREEN -> {
+        try (Terminal terminal = SystemTerminal.open()) {
+          ScreenFace.Outcome outcome;
+          try (Surface surface = Surface.open(terminal, settings(terminal))) {
+            outcome = ScreenFace.watch(surface, player, ZoneId.systemDefault());
+          }
+          ScreenFace.say(terminal, outcome);
+          yield outcome.status();
+        }
+      }
+      case TYPED -> {
+        try (Typing typing = typing()) {
+          yield watched(typing, player);
+        }
+      }
+      case SCRIPT -> ScriptFace.run(bench, new AutoLines(player), System.out);
+    };
+  }
+
+  int watched(Typing typing, Player player) {
+    return typed(new AutoSource(typing.source(), typing.out(), player), typing, player.bench());
+  }
+
+  static int typed(LineSource source, Typing typing, Bench bench) {
+    return LineFace.run(bench, source, typing.out(), new Dates(ZoneId.systemDefault()));
+  }
+
   private static int script(Desk.Opened opened) {
     if (opened.notice() != null) {
       // Standard output is for prompts alone.
@@ -79,8 +134,7 @@ record Faces(Kind kind, boolean coloured) {
     if (opened.notice() != null) {
       typing.out().println("Notice: " + opened.notice());
     }
-    Dates dates = new Dates(ZoneId.systemDefault());
-    return LineFace.run(opened.bench(), typing.source(), typing.out(), dates);
+    return typed(typing.source(), typing, opened.bench());
   }
 
   Typing typing() {

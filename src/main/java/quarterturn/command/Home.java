@@ -6,11 +6,14 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.jline.terminal.Terminal;
 import quarterturn.line.LineHome;
 import quarterturn.line.Typing;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Unreadable;
+import quarterturn.rehearsal.NamedNeck;
+import quarterturn.rehearsal.PracticeBench;
 import quarterturn.report.Dates;
 import quarterturn.screen.HomeChoice;
 import quarterturn.screen.HomeFace;
@@ -18,6 +21,7 @@ import quarterturn.screen.HomeItem;
 import quarterturn.screen.ScreenFace;
 import quarterturn.screen.Surface;
 import quarterturn.screen.SystemTerminal;
+import quarterturn.session.Player;
 import quarterturn.session.Store;
 import quarterturn.unit.NotUnderstood;
 
@@ -26,6 +30,11 @@ final class Home {
   private static final String RELIEF =
       "Bring the curve of the neck into this player's window. You need a capo, feeler leaves, a"
           + " pitch meter, the key for the rod nut and eye protection.";
+
+  private static final String REHEARSE =
+      "Practise without an instrument. Nothing can break, and at the end you see the neck as it"
+          + " really was.";
+  private static final String WATCH = "See how it is done: a rehearsal that plays by itself.";
 
   private final Desk desk;
   private final Looks looks;
@@ -52,28 +61,56 @@ final class Home {
         unfinished.stream()
             .map(item -> new HomeItem(item.what(), item.name(), item.due()))
             .toList();
-    HomeItem start = new HomeItem("Neck relief", RELIEF, "");
+    List<HomeItem> starts =
+        List.of(
+            new HomeItem("Neck relief", RELIEF, ""),
+            new HomeItem("Rehearse on a simulated neck", REHEARSE, ""),
+            new HomeItem("Watch a rehearsal", WATCH, ""));
     ScreenFace.Outcome outcome;
     try (Terminal terminal = SystemTerminal.open()) {
       try (Surface surface = Surface.open(terminal, faces.settings(terminal))) {
-        HomeChoice choice = HomeFace.run(surface, shown, List.of(start));
+        HomeChoice choice = HomeFace.run(surface, shown, starts);
         if (choice instanceof HomeChoice.Interrupted) {
           return ScreenFace.INTERRUPTED;
         }
         if (choice instanceof HomeChoice.Quit) {
           return ScreenFace.DONE;
         }
-        LineHome.Choice chosen =
-            choice instanceof HomeChoice.Resume resume
-                ? new LineHome.Choice.Resume(unfinished.get(resume.index()).name())
-                : new LineHome.Choice.Start();
-        try (Desk.Opened opened = opened(chosen)) {
-          outcome = ScreenFace.run(surface, opened.bench(), ZoneId.systemDefault());
-        }
+        outcome = played(surface, chosen(choice, unfinished));
       }
       ScreenFace.say(terminal, outcome);
     }
     return outcome.status();
+  }
+
+  private static LineHome.Choice chosen(HomeChoice choice, List<LineHome.Item> unfinished) {
+    if (choice instanceof HomeChoice.Resume resume) {
+      return new LineHome.Choice.Resume(unfinished.get(resume.index()).name());
+    }
+    int index = choice instanceof HomeChoice.Start start ? start.index() : 0;
+    return index == 0 ? new LineHome.Choice.Start() : new LineHome.Choice.Rehearse(index == 2);
+  }
+
+  private ScreenFace.Outcome played(Surface surface, LineHome.Choice choice)
+      throws IOException, Unreadable, InterruptedException {
+    ZoneId zone = ZoneId.systemDefault();
+    if (choice instanceof LineHome.Choice.Rehearse rehearse) {
+      PracticeBench bench = practice(rehearse);
+      return rehearse.watch()
+          ? ScreenFace.watch(surface, new Player(bench, bench::truth, 1), zone)
+          : ScreenFace.run(surface, bench, zone);
+    }
+    try (Desk.Opened opened = opened(choice)) {
+      return ScreenFace.run(surface, opened.bench(), zone);
+    }
+  }
+
+  /** One to watch goes well; one to practise on may be any. */
+  private PracticeBench practice(LineHome.Choice.Rehearse rehearse) throws IOException, Unreadable {
+    Practice practice = Practice.usual(desk);
+    return rehearse.watch()
+        ? practice.on(NamedNeck.TOO_MUCH)
+        : practice.on(new Random().nextInt(Practice.NUMBERED));
   }
 
   private int typed(Faces faces) throws IOException, Unreadable {
@@ -81,6 +118,12 @@ final class Home {
       LineHome.Choice choice = LineHome.ask(items(), typing.source(), typing.out());
       if (choice instanceof LineHome.Choice.Quit quit) {
         return quit.interrupted() ? 130 : 0;
+      }
+      if (choice instanceof LineHome.Choice.Rehearse rehearse) {
+        PracticeBench bench = practice(rehearse);
+        return rehearse.watch()
+            ? faces.watched(typing, new Player(bench, bench::truth, 1))
+            : Faces.typed(typing.source(), typing, bench);
       }
       try (Desk.Opened opened = opened(choice)) {
         return faces.typed(typing, opened);

@@ -1,6 +1,7 @@
 package quarterturn.craft;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -8,6 +9,9 @@ import quarterturn.unit.Turn;
 public interface Advisor {
   /** The turn that serves best. */
   Advice advise(Question question);
+
+  /** What speaks against turning this rod again, or null. */
+  Decision.@Nullable Reason fault(Question question);
 
   /** Where the relief should stand after {@code turn}, whether or not it was advised. */
   Range expect(Question question, Turn turn);
@@ -17,13 +21,14 @@ public interface Advisor {
    *
    * @param window where the relief should stand
    * @param reading where it stands now
-   * @param moves this neck's turns so far, oldest first, earlier sessions included
-   * @param prior what to expect of the rod before any of them
+   * @param known of the rod before the story
+   * @param story this neck's readings, turns and rests, oldest first, earlier sessions included;
+   *     the last of them is {@code reading}
    * @param most the largest turn allowed now, without direction
    */
-  record Question(Window window, Bracket reading, List<Move> moves, Prior prior, Turn most) {
+  record Question(Window window, Bracket reading, Known known, List<Seen> story, Turn most) {
     public Question {
-      moves = List.copyOf(moves);
+      story = List.copyOf(story);
     }
   }
 }

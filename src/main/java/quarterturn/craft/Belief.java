@@ -25,8 +25,10 @@ import quarterturn.unit.Turn;
  * the grid's steps: r0 in steps below s, g in even steps of its logarithm. Once the readings know g
  * closer than a step, the grid is set anew around it and the story weighed again.
  *
- * <p>After a rest only {@link Known} is kept, a little wider, and the relief is found anew. The
- * order of creep and weather within a day is below the error of a reading.
+ * <p>In a rest of hours the neck creeps on the way it was turned last, by the share that {@link
+ * Creep} gives for its usual exponent, and r becomes less sure by what the other exponents and the
+ * weather would do. After a rest of days only {@link Known} is kept, a little wider, and the relief
+ * is found anew.
  */
 public final class Belief {
   /** Standard deviation of one gauge reading in millimetres; an estimate. */
@@ -69,8 +71,8 @@ public final class Belief {
     Known before = known;
     List<Seen> since = new ArrayList<>();
     for (Seen seen : story) {
-      if (seen instanceof Seen.Rested) {
-        before = chain(before, since, noise).known().rested();
+      if (seen instanceof Seen.Rested rest && rest.anew()) {
+        before = chain(before, since, noise).known().rested(rest.hours());
         since.clear();
       } else {
         since.add(seen);
@@ -80,7 +82,7 @@ public final class Belief {
   }
 
   /**
-   * A story without a rest, weighed again on a closer grid while it knows more than a step.
+   * A story without a long rest, weighed again on a closer grid while it knows more than a step.
    * Readings finer than usual are taken as coarser at first, or no case of a wide grid would suit
    * them.
    */

@@ -20,7 +20,7 @@ import quarterturn.unit.Turn;
  */
 public final class BeliefAdvisor implements Advisor {
   /** What crossing the window costs, in cycles; a choice of ours, found by simulation. */
-  static final double CROSSING = 2;
+  static final double CROSSING = 3;
 
   /** A reading inside the window counts as there when the belief agrees this much. */
   private static final double AGREES = 0.5;
@@ -91,13 +91,13 @@ public final class BeliefAdvisor implements Advisor {
     }
     Decision.Reason fault = fault(belief, course, reading);
     if (fault != null) {
-      return new Decision(new Decision.HandOver(fault), in, Words.of(fault), kept);
+      return new Decision(new Decision.HandOver(fault), in, fault.sentence(), kept);
     }
     Turn wanted = cheapest(belief, window, allowed.most(), t -> true);
     Turn turn = cheapest(belief, window, allowed.most(), t -> allowed.after(course.net(), t));
     if (turn.turns() * wanted.turns() <= 0) {
       Decision.Reason end = noMoreRoom(belief, reading, wanted);
-      return new Decision(new Decision.HandOver(end), in, Words.of(end), kept);
+      return new Decision(new Decision.HandOver(end), in, end.sentence(), kept);
     }
     return new Decision(
         new Decision.TurnRod(turn, belief.expect(turn)),
@@ -111,22 +111,35 @@ public final class BeliefAdvisor implements Advisor {
     if (inside(q.reading(), q.window()) || q.most().turns() < 1 / SIXTEENTHS - 1e-9) {
       return new Advice(Turn.NONE, "The reading stands in the window.");
     }
-    List<Seen> story = story(q);
-    Belief belief = latest.of(Known.of(q.prior()), story);
+    List<Seen> story = recent(q.story());
+    Belief belief = latest.of(q.known(), story);
     double way = q.reading().middleMm() > q.window().middleMm() ? 1 : -1;
     Turn turn = cheapest(belief, q.window(), q.most(), t -> t * way > 0);
-    return new Advice(turn, Words.of(q.reading(), belief, Course.of(story), turn));
+    String why = Words.of(q.reading(), belief, Course.of(story), turn);
+    return new Advice(turn, why, Words.numbers(belief, q.window(), turn));
+  }
+
+  @Override
+  public Decision.@Nullable Reason fault(Question q) {
+    List<Seen> story = recent(q.story());
+    return fault(latest.of(q.known(), story), Course.of(story), q.reading());
   }
 
   @Override
   public Range expect(Question q, Turn turn) {
-    return latest.of(Known.of(q.prior()), story(q)).expect(turn);
+    return latest.of(q.known(), recent(q.story())).expect(turn);
   }
 
-  /** What lies further back has said what it can. */
-  private static List<Seen> story(Question q) {
-    int moves = q.moves().size();
-    return Seen.story(q.moves().subList(Math.max(0, moves - MOST_MOVES), moves), q.reading());
+  /** The last moves; what lies further back has said what it can. */
+  private static List<Seen> recent(List<Seen> story) {
+    int turns = 0;
+    for (int i = story.size() - 1; i >= 0; i--) {
+      turns += story.get(i) instanceof Seen.Turned ? 1 : 0;
+      if (turns > MOST_MOVES) {
+        return story.subList(i + 1, story.size());
+      }
+    }
+    return story;
   }
 
   /** Whether a reading means that the neck is where it should be. */

@@ -34,22 +34,41 @@ public record Decision(Step step, double inWindow, String why, Known known) {
   /** Why an instrument is handed over. */
   public enum Reason {
     /** The rod does nothing. */
-    NO_RESPONSE("no-response"),
+    NO_RESPONSE(
+        "no-response",
+        "The neck does not answer the rod. Turning harder would break something: hand it to a"
+            + " repairer."),
     /** The rod works the other way round. */
-    WRONG_WAY("wrong-way"),
+    WRONG_WAY(
+        "wrong-way",
+        "The neck moves the other way round. Why that is has to be found out first: hand it to a"
+            + " repairer."),
     /** The rod does nothing more this way. */
-    END_OF_TRAVEL("end-of-travel"),
+    END_OF_TRAVEL(
+        "end-of-travel",
+        "Loosening does nothing more: the rod is fully loose, or does not work. Hand it to a"
+            + " repairer."),
     /** The rod stands a full turn from where it was found. */
-    LIMIT("limit");
+    LIMIT(
+        "limit",
+        "The rod stands a full turn from where it was found, which is as far as this program"
+            + " goes. Hand it to a repairer.");
 
     private final String word;
+    private final String sentence;
 
-    Reason(String word) {
+    Reason(String word, String sentence) {
       this.word = word;
+      this.sentence = sentence;
     }
 
     public String word() {
       return word;
+    }
+
+    /** For a beginner. */
+    public String sentence() {
+      return sentence;
     }
   }
 }

@@ -23,10 +23,17 @@ final class Grid {
   /** Cases below this are left out where turns are weighed. */
   private static final double WORTH_WEIGHING = 1e-5;
 
+  /** A neck is read so long after a turn, as the procedures have it. */
+  private static final double READ_AFTER_HOURS = 1 / 6.0;
+
+  /** What a day's weather does to the relief, standard deviation in millimetres; an estimate. */
+  private static final double WEATHER_MM = 0.01;
+
   private final Cases cases;
   private final double noise;
   private final double[] moved;
   private final double[] left;
+  private final double[] sinceRest;
   private final double[] chances;
   private int way;
   private double[] weights = new double[0];
@@ -40,6 +47,7 @@ final class Grid {
     this.way = way;
     this.moved = new double[cases.size()];
     this.left = new double[cases.size()];
+    this.sinceRest = new double[cases.size()];
     this.chances = new double[cases.size()];
     for (int c = 0; c < chances.length; c++) {
       chances[c] = cases.chance(c);
@@ -47,7 +55,7 @@ final class Grid {
   }
 
   /**
-   * Weighs a story without a rest.
+   * Weighs a story without a long rest.
    *
    * @param way of the last turn before it, 1 tightened, -1 loosened, 0 not known
    * @param noise standard deviation of a reading in millimetres
@@ -59,6 +67,8 @@ final class Grid {
         grid.read(read.relief());
       } else if (seen instanceof Seen.Turned turned) {
         grid.turn(turned.turn().turns());
+      } else if (seen instanceof Seen.Rested rest) {
+        grid.rest(rest.hours());
       }
     }
     return grid;
@@ -121,6 +131,7 @@ final class Grid {
     first = low;
     weights = new double[cases.size() * steps];
     Arrays.fill(moved, 0);
+    Arrays.fill(sinceRest, 0);
     for (int c = 0; c < cases.size(); c++) {
       Arrays.fill(weights, c * steps, (c + 1) * steps, cases.chance(c) / steps);
     }
@@ -131,10 +142,50 @@ final class Grid {
       return;
     }
     for (int c = 0; c < cases.size(); c++) {
-      moved[c] += 4 * cases.response(c) * takesHold(c, turns);
+      double change = 4 * cases.response(c) * takesHold(c, turns);
+      moved[c] += change;
+      sinceRest[c] += change;
       left[c] = Math.max(0, slackBefore(c, turns) - Math.abs(turns));
     }
     way = turns > 0 ? 1 : -1;
+  }
+
+  /** Creeps on the way of the last turns, and blurs where each case stands. */
+  private void rest(double hours) {
+    if (weights.length == 0 || hours == 0) {
+      return;
+    }
+    double first = 1 + Creep.USUAL.share(READ_AFTER_HOURS);
+    double later = (Creep.USUAL.share(hours) - Creep.USUAL.share(READ_AFTER_HOURS)) / first;
+    double weather = WEATHER_MM * Math.sqrt(hours / 24);
+    for (int c = 0; c < cases.size(); c++) {
+      blur(c, Math.hypot(sinceRest[c] * Creep.doubt(hours) / first, weather));
+      moved[c] += sinceRest[c] * Math.max(0, later);
+      sinceRest[c] = 0;
+    }
+  }
+
+  /** Spreads one case's chances by a normal distribution, in millimetres. */
+  private void blur(int c, double sigma) {
+    int reach = (int) Math.ceil(3 * sigma / step);
+    double[] kernel = new double[reach + 1];
+    double all = 0;
+    for (int k = 0; k <= reach; k++) {
+      kernel[k] = Math.exp(-0.5 * Math.pow(k * step / sigma, 2));
+      all += k == 0 ? kernel[k] : 2 * kernel[k];
+    }
+    double[] blurred = new double[steps];
+    for (int i = 0; i < steps; i++) {
+      double w = weights[c * steps + i];
+      if (w > 0) {
+        for (int k = -reach; k <= reach; k++) {
+          // What would leave the grid stays at its end.
+          int to = Math.max(0, Math.min(steps - 1, i + k));
+          blurred[to] += w * kernel[Math.abs(k)] / all;
+        }
+      }
+    }
+    System.arraycopy(blurred, 0, weights, c * steps, steps);
   }
 
   /** The slack that lies before a turn of this way. */

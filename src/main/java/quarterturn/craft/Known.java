@@ -20,12 +20,10 @@ public record Known(
   /** Slack is often none; an estimate. */
   private static final List<Double> USUAL_SLACK = List.of(0.6, 0.2, 0.2);
 
-  /**
-   * What a rest between sessions adds to the spread of the response: within a week a neck creeps by
-   * a fifth to a third of its last change (Wood Handbook, chapter 5), and the weather moves it too,
-   * so that a change read across a rest is off by about a tenth. An estimate.
-   */
-  private static final double WIDENED_BY = 0.1;
+  /** What a whole season's weather adds to the spread of the response; an estimate. */
+  private static final double SEASON = 0.1;
+
+  private static final double SEASON_HOURS = 90 * 24;
 
   /** No neck is known closer than this. */
   private static final double LEAST_SIGMA = 0.02;
@@ -62,9 +60,13 @@ public record Known(
     return new Known(mmPerQuarter, Math.min(2, Math.max(LEAST_SIGMA, sigma)), slack, way, answered);
   }
 
-  /** The same neck after a rest of days or more. */
-  public Known rested() {
-    return new Known(
-        mmPerQuarter, Math.min(2, Math.hypot(sigma, WIDENED_BY)), slack, way, answered);
+  /**
+   * The same neck after a rest. How far a turn takes a neck in the end is the less sure the less is
+   * known of its creep, and damp or dry wood bends otherwise than it did.
+   */
+  public Known rested(double hours) {
+    double weather = SEASON * Math.sqrt(Math.min(1, Math.max(0, hours) / SEASON_HOURS));
+    double wider = Math.hypot(sigma, Math.hypot(Creep.doubt(hours), weather));
+    return new Known(mmPerQuarter, Math.min(2, wider), slack, way, answered);
   }
 }

@@ -1,7 +1,5 @@
 package quarterturn.craft;
 
-import java.util.ArrayList;
-import java.util.List;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -13,35 +11,24 @@ public sealed interface Seen {
   /** The rod was turned; plus tightens. */
   record Turned(Turn turn) implements Seen {}
 
-  /** So long a time went by that the relief has to be found anew. */
-  record Rested() implements Seen {}
-
   /**
-   * A neck's moves and its last reading as one story. Where a move begins with another reading than
-   * the one before it ended with, the neck rested between.
+   * Time went by in which the neck moved by itself.
+   *
+   * @param hours how long; positive infinity where something unknown happened to the neck
    */
-  static List<Seen> story(List<Move> moves, Bracket last) {
-    List<Seen> story = new ArrayList<>();
-    Bracket at = null;
-    for (Move move : moves) {
-      Bracket before = move.before();
-      if (before == null || !before.equals(at)) {
-        if (!story.isEmpty()) {
-          story.add(new Rested());
-        }
-        if (before != null) {
-          story.add(new Read(before));
-        }
-      }
-      story.add(new Turned(move.turn()));
-      at = move.after();
-      if (at != null) {
-        story.add(new Read(at));
+  record Rested(double hours) implements Seen {
+    /** From here on the relief is found anew. */
+    private static final double LONG_HOURS = 72;
+
+    public Rested {
+      if (!(hours >= 0)) {
+        throw new IllegalArgumentException("a rest lasts zero hours or more");
       }
     }
-    if (!last.equals(at)) {
-      story.add(new Read(last));
+
+    /** Whether only the rod is still known afterwards, and no more where the neck stands. */
+    boolean anew() {
+      return hours >= LONG_HOURS;
     }
-    return story;
   }
 }

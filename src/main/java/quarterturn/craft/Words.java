@@ -6,6 +6,9 @@ import quarterturn.unit.Turn;
 
 /** What {@link BeliefAdvisor} says, for a beginner. */
 final class Words {
+  /** Half of what a normal distribution holds nine times in ten, in standard deviations. */
+  private static final double NINE_IN_TEN = 1.645;
+
   private Words() {}
 
   static String of(Bracket reading, Belief belief, Course course, Turn turn) {
@@ -26,20 +29,24 @@ final class Words {
     return gap + way + source.formatted(Decimals.print(known.mmPerQuarter(), 2));
   }
 
-  static String of(Decision.Reason reason) {
-    return switch (reason) {
-      case NO_RESPONSE ->
-          "The neck does not answer the rod. Turning harder would break something: hand it to a"
-              + " repairer.";
-      case WRONG_WAY ->
-          "The neck moves the other way round. Why that is has to be found out first: hand it to a"
-              + " repairer.";
-      case END_OF_TRAVEL ->
-          "Loosening does nothing more: the rod is fully loose, or does not work. Hand it to a"
-              + " repairer.";
-      case LIMIT ->
-          "The rod stands a full turn from where it was found, which is as far as this program"
-              + " goes. Hand it to a repairer.";
-    };
+  /**
+   * The same for a technician: what a quarter turn does, nine times in ten between which, how
+   * likely the window is, and what is left of doubt in the rod.
+   */
+  static String numbers(Belief belief, Window window, Turn turn) {
+    Known known = belief.known();
+    double reach = Math.exp(NINE_IN_TEN * known.sigma());
+    String response =
+        "A quarter turn: %s mm (%s to %s). In the window after %s: %s %%."
+            .formatted(
+                Decimals.print(known.mmPerQuarter(), 2),
+                Decimals.print(known.mmPerQuarter() / reach, 2),
+                Decimals.print(known.mmPerQuarter() * reach, 2),
+                turn.size(),
+                Decimals.print(100 * belief.chanceIn(window, turn), 0));
+    double silent = 100 * belief.chanceOfNoAnswer(turn.turns());
+    return silent < 1
+        ? response
+        : response + " Rod without effect: " + Decimals.print(silent, 0) + " %.";
   }
 }

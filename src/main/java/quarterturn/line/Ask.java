@@ -55,7 +55,7 @@ final class Ask {
     lines.add("log: the readings and turns so far.");
     lines.add("back: take the last answer back and give it again.");
     lines.add("again: read this step once more.");
-    lines.add("quit: leave; everything so far is kept.");
+    lines.add("quit: leave in order.");
     return lines;
   }
 

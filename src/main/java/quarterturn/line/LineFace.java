@@ -223,7 +223,9 @@ public final class LineFace {
         List.of(
             "",
             "Left: " + sentence(bench.leave()),
-            "Everything is kept. Go on later with: resume " + bench.overview().session()));
+            bench.overview().kept()
+                ? "Everything is kept. Go on later with: resume " + bench.overview().session()
+                : "Of a rehearsal nothing is kept."));
   }
 
   private static String sentence(String text) {

@@ -25,6 +25,13 @@ public final class LineHome {
 
     record Start() implements Choice {}
 
+    /**
+     * A simulated neck.
+     *
+     * @param watch whether it plays by itself
+     */
+    record Rehearse(boolean watch) implements Choice {}
+
     record Quit(boolean interrupted) implements Choice {}
   }
 
@@ -37,7 +44,9 @@ public final class LineHome {
     while (true) {
       String typed;
       try {
-        typed = in.readLine("What would you like to do? ", List.of("start", "quit"));
+        typed =
+            in.readLine(
+                "What would you like to do? ", List.of("start", "rehearse", "watch", "quit"));
       } catch (LineSource.Interrupted e) {
         return new Choice.Quit(true);
       }
@@ -48,7 +57,7 @@ public final class LineHome {
       if (choice != null) {
         return choice;
       }
-      out.println("Type a number from the list, start, or quit.");
+      out.println("Type a number from the list, start, rehearse, watch, or quit.");
     }
   }
 
@@ -63,14 +72,22 @@ public final class LineHome {
       }
     }
     out.println("  " + number + "  Start neck relief (or type: start)");
-    out.println("  " + (number + 1) + "  Quit (or type: quit)");
+    out.println("  " + (number + 1) + "  Rehearse on a simulated neck (or type: rehearse)");
+    out.println("  " + (number + 2) + "  Watch a rehearsal that plays by itself (or type: watch)");
+    out.println("  " + (number + 3) + "  Quit (or type: quit)");
     out.println();
   }
 
   private static @Nullable Choice choice(String typed, List<Item> items) {
     int size = items.size();
-    if (typed.equals("quit") || typed.equals("q") || typed.equals(String.valueOf(size + 2))) {
+    if (typed.equals("quit") || typed.equals("q") || typed.equals(String.valueOf(size + 4))) {
       return new Choice.Quit(false);
+    }
+    if (typed.equals("rehearse") || typed.equals(String.valueOf(size + 2))) {
+      return new Choice.Rehearse(false);
+    }
+    if (typed.equals("watch") || typed.equals(String.valueOf(size + 3))) {
+      return new Choice.Rehearse(true);
     }
     if (typed.equals("start") || typed.equals("s") || typed.equals(String.valueOf(size + 1))) {
       return new Choice.Start();

@@ -50,6 +50,9 @@ public sealed interface Condition {
   /** "neck moved the wrong way", "neck gave no answer at least 2 times". */
   record Answered(Response response, int times) implements Condition {}
 
+  /** "rod seems dead": what all readings and turns together say of the rod. */
+  record Seems(Doubt doubt) implements Condition {}
+
   /** "undecided-again reached at least 2 times". */
   record Reached(String step, int times) implements Condition {}
 

@@ -23,6 +23,7 @@ import quarterturn.unit.NotUnderstood;
  *           | "role is" ROLE
  *           | "turned today at least" | "turned in all at least" TURN
  *           | "neck" RESPONSE [ "at least" N "times" ]
+ *           | "rod seems" DOUBT
  * </pre>
  *
  * <p>Only a quantity read as a bracket can touch, stand to the target, lean, differ or repeat.
@@ -102,6 +103,7 @@ final class ConditionParser {
     return switch (first) {
       case "turned" -> turned();
       case "neck" -> neck();
+      case "rod" -> rod();
       default -> throw unknown(first, at);
     };
   }
@@ -110,7 +112,7 @@ final class ConditionParser {
     List<String> starts =
         Stream.concat(
                 Arrays.stream(Quantity.values()).map(Quantity::word),
-                Stream.of("role", "turned", "neck"))
+                Stream.of("role", "turned", "neck", "rod"))
             .toList();
     String what =
         first.isEmpty() || first.equals("and")
@@ -193,6 +195,19 @@ final class ConditionParser {
     }
     List<String> phrases = Arrays.stream(Response.values()).map(Response::words).toList();
     throw words.noneOf(phrases, "neck", phrases);
+  }
+
+  private Condition rod() throws Misread {
+    List<String> doubts = Arrays.stream(Doubt.values()).map(Doubt::words).toList();
+    if (!words.take("seems")) {
+      throw words.noneOf(List.of("seems"), "rod", List.of("seems " + String.join(", ", doubts)));
+    }
+    for (Doubt doubt : Doubt.values()) {
+      if (words.take(doubt.words())) {
+        return new Condition.Seems(doubt);
+      }
+    }
+    throw words.noneOf(doubts, "rod seems", doubts);
   }
 
   /** "at least 2 times", or null where that does not come next. */

@@ -37,6 +37,11 @@ public record Kind(
     return new Kind(id, name, scale, strings, frets, fret, readAt, prior, relief);
   }
 
+  /** The same kind with other windows of relief. */
+  public Kind withRelief(Map<Style, Target> windows) {
+    return new Kind(id, name, scale, strings, frets, jointFret, readAt, prior, windows);
+  }
+
   /** A window and where it comes from. */
   public record Target(Window window, String source) {}
 

@@ -9,7 +9,7 @@ enum Command {
   LOG('l', 3, "readings, turns"),
   BACK('b', 4, "take an answer back"),
   PICTURE('p', 5, "larger picture"),
-  LEAVE('q', 10, "leave, all is saved");
+  LEAVE('q', 10, "leave, asks first");
 
   private final char letter;
   private final int function;

@@ -94,13 +94,18 @@ final class Page {
     return out;
   }
 
+  private static String kept(Model model) {
+    return model.overview().kept()
+        ? "Every answer is saved. You can take the session up again later."
+        : "This is a rehearsal: nothing of it is saved.";
+  }
+
   private static List<Line> leave(Model model, int width) {
     List<Line> out = new ArrayList<>();
     out.addAll(Line.wrapped("The instrument would be left like this:", width));
     out.addAll(Line.wrapped("►", Ink.STRONG, model.standing(), Ink.STRONG, width));
     out.add(Line.BLANK);
-    out.addAll(
-        Line.wrapped("Every answer is saved. You can take the session up again later.", width));
+    out.addAll(Line.wrapped(kept(model), width));
     out.add(Line.BLANK);
     out.addAll(Line.wrapped("y leaves. Esc or n stays.", width));
     return out;

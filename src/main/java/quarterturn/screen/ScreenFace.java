@@ -7,6 +7,7 @@ import org.jline.terminal.Terminal;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
+import quarterturn.session.Player;
 import quarterturn.session.Prompt;
 import quarterturn.session.Refused;
 import quarterturn.unit.Printable;
@@ -28,12 +29,14 @@ public final class ScreenFace {
   private final Surface surface;
   private final Bench bench;
   private final ZoneId zone;
+  private final @Nullable Autoplay autoplay;
   private Model model;
 
-  private ScreenFace(Surface surface, Bench bench, ZoneId zone) {
+  private ScreenFace(Surface surface, Bench bench, ZoneId zone, @Nullable Autoplay autoplay) {
     this.surface = surface;
     this.bench = bench;
     this.zone = zone;
+    this.autoplay = autoplay;
     model = shown(bench);
   }
 
@@ -75,7 +78,13 @@ public final class ScreenFace {
   /** The same on a surface that stays open. */
   public static Outcome run(Surface surface, Bench bench, ZoneId zone)
       throws IOException, InterruptedException {
-    return new ScreenFace(surface, bench, zone).loop();
+    return new ScreenFace(surface, bench, zone, null).loop();
+  }
+
+  /** The same with somebody who presses the keys; the person's own keys work too. */
+  public static Outcome watch(Surface surface, Player player, ZoneId zone)
+      throws IOException, InterruptedException {
+    return new ScreenFace(surface, player.bench(), zone, new Autoplay(player)).loop();
   }
 
   private Outcome loop() throws IOException, InterruptedException {
@@ -83,7 +92,7 @@ public final class ScreenFace {
       if (!painted()) {
         return left(DONE);
       }
-      Input input = surface.next(model.prompt() instanceof Prompt.Wait ? TICK : CALM);
+      Input input = next();
       if (input instanceof Input.Interrupted) {
         return left(INTERRUPTED);
       }
@@ -103,6 +112,16 @@ public final class ScreenFace {
         return ended();
       }
     }
+  }
+
+  /** What happened next, or null where only time went on. */
+  private @Nullable Input next() throws InterruptedException {
+    if (autoplay == null) {
+      return surface.next(model.prompt() instanceof Prompt.Wait ? TICK : CALM);
+    }
+    Input input = surface.next(autoplay.pause(model));
+    Key key = input == null ? autoplay.next(model) : null;
+    return key == null ? input : new Input.Pressed(key);
   }
 
   /** Whether there still is a terminal to paint on. */
@@ -160,9 +179,11 @@ public final class ScreenFace {
       return ended();
     }
     String standing = bench.leave();
-    String again = "resume " + model.overview().session();
-    return new Outcome(
-        status, "Left: " + standing + "\nTo go on later, start the program again, or: " + again);
+    String again =
+        model.overview().kept()
+            ? "To go on later, start the program again, or: resume " + model.overview().session()
+            : "Of a rehearsal nothing is kept.";
+    return new Outcome(status, "Left: " + standing + "\n" + again);
   }
 
   private Outcome ended() {

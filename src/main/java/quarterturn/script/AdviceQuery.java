@@ -15,6 +15,10 @@ import quarterturn.unit.Turn;
 /** What is asked: the window, what is known of the neck, and its moves so far. */
 record AdviceQuery(Window window, Known known, List<Seen> story) {
   private static final int MOST_MOVES = 200;
+
+  /** Hours that what is known of a neck is taken to be old; a query tells no time. */
+  private static final double A_WEEK = 7 * 24;
+
   private static final double LARGEST_TURN = 1;
   private static final double LARGEST_MM = 10;
 
@@ -28,7 +32,7 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
     Prior prior = prior(json.path("prior"));
     return new AdviceQuery(
         window(json.path("window_mm")),
-        json.has("known") ? known(json.get("known")).rested() : Known.of(prior),
+        json.has("known") ? known(json.get("known")).rested(A_WEEK) : Known.of(prior),
         story(json.path("moves")));
   }
 

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.Move;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Quantity;
@@ -19,6 +18,12 @@ import quarterturn.unit.Turn;
 final class Account {
   /** A change of less than this cannot be told from the noise of a gauge (policy). */
   static final double SEEN_MM = 0.05;
+
+  /**
+   * A neck between two leaves reads now one, now the other; only what no such pair of readings can
+   * show is a move the wrong way (policy: twice the error of a reading).
+   */
+  static final double PLAIN_MM = 0.02;
 
   /** A run of turns smaller than this is too small for an answer to be expected (policy). */
   static final Turn ANSWERABLE = Turn.EIGHTH;
@@ -129,28 +134,6 @@ final class Account {
         && !old(limits, state.atPitchSince, now);
   }
 
-  /** This session's turns with the settled readings around each. */
-  static List<Move> moves(State state) {
-    List<Move> moves = new ArrayList<>();
-    for (int i = 0; i < state.turns.size(); i++) {
-      TurnMade made = state.turns.get(i);
-      if (made.sure()) {
-        moves.add(new Move(made.turn(), at(state, i), at(state, i + 1)));
-      }
-    }
-    return moves;
-  }
-
-  /** Earlier sessions' moves, then this one's. */
-  static List<Move> allMoves(State state) {
-    List<Move> moves = new ArrayList<>();
-    for (Event.Past past : others(state)) {
-      moves.add(new Move(past.turn(), past.before(), past.after()));
-    }
-    moves.addAll(moves(state));
-    return moves;
-  }
-
   /** The last counting reading taken when {@code turns} turns had been made, or null. */
   private static @Nullable Bracket at(State state, int turns) {
     Bracket found = null;
@@ -165,8 +148,14 @@ final class Account {
 
   /** Whether this neck was ever seen to answer as told. */
   static boolean known(State state) {
-    for (Move move : allMoves(state)) {
-      if (answer(move.turn(), move.before(), move.after()) == Response.MOVED) {
+    for (Event.Past past : others(state)) {
+      if (answer(past.turn(), past.before(), past.after()) == Response.MOVED) {
+        return true;
+      }
+    }
+    for (int i = 0; i < state.turns.size(); i++) {
+      TurnMade made = state.turns.get(i);
+      if (made.sure() && answer(made.turn(), at(state, i), at(state, i + 1)) == Response.MOVED) {
         return true;
       }
     }
@@ -215,22 +204,25 @@ final class Account {
     if (asTold >= SEEN_MM - SLACK) {
       return Response.MOVED;
     }
-    if (asTold <= -SEEN_MM + SLACK) {
+    if (most(turn, before, after) <= -PLAIN_MM + SLACK) {
       return Response.WRONG_WAY;
     }
     return turn.size().atLeast(ANSWERABLE) ? Response.NO_ANSWER : Response.UNSEEN;
+  }
+
+  /** The most that a neck can have moved as told. */
+  private static double most(Turn turn, Bracket before, Bracket after) {
+    return turn.turns() > 0 ? before.highMm() - after.lowMm() : after.highMm() - before.lowMm();
   }
 
   /** Where an end of a bracket is unknown, only what holds for the whole of it was seen. */
   private static Response answerAtLeast(Turn turn, Bracket before, Bracket after) {
     double least =
         turn.turns() > 0 ? before.lowMm() - after.highMm() : after.lowMm() - before.highMm();
-    double most =
-        turn.turns() > 0 ? before.highMm() - after.lowMm() : after.highMm() - before.lowMm();
     if (least >= SEEN_MM - SLACK) {
       return Response.MOVED;
     }
-    return most <= -SEEN_MM + SLACK ? Response.WRONG_WAY : Response.UNSEEN;
+    return most(turn, before, after) <= -PLAIN_MM + SLACK ? Response.WRONG_WAY : Response.UNSEEN;
   }
 
   /** How many turns in a row, up to the last, showed no answer under a readable gap. */

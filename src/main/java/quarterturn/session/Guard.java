@@ -2,13 +2,12 @@ package quarterturn.session;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Advice;
 import quarterturn.craft.Advisor;
-import quarterturn.craft.Move;
+import quarterturn.craft.Decision;
+import quarterturn.craft.Known;
 import quarterturn.craft.Range;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Fact;
@@ -127,6 +126,10 @@ final class Guard {
         return rests(state, now);
       }
     } else {
+      Decision.Reason fault = fault(state, kind, window);
+      if (fault != null) {
+        return new Ruling.Stops(fault.word(), fault.sentence());
+      }
       advice = advisor.advise(question(state, kind, window, bracket, most));
       if (advice.turn().turns() == 0) {
         return fault("it asks for a turn where the reading needs none");
@@ -136,7 +139,11 @@ final class Guard {
           return fault("it asks for a turn away from the window");
         }
         double size = Math.min(fixed.turn().size().turns(), most.turns());
-        advice = new Advice(new Turn(Math.copySign(size, fixed.turn().turns())), advice.why());
+        advice =
+            new Advice(
+                new Turn(Math.copySign(size, fixed.turn().turns())),
+                advice.why(),
+                advice.numbers());
       }
     }
     boolean tightens = advice.turn().turns() > 0;
@@ -168,12 +175,18 @@ final class Guard {
 
   private static Advisor.Question question(
       State state, Kind kind, Window window, Bracket bracket, Turn most) {
-    List<Move> moves = new ArrayList<>(Account.allMoves(state));
-    if (state.turns.isEmpty() && !moves.isEmpty()) {
-      // The neck has rested since another session, so this reading says nothing of its last turn.
-      moves.add(new Move(Turn.NONE, null, bracket));
-    }
-    return new Advisor.Question(window, bracket, moves, kind.prior(), most);
+    return new Advisor.Question(window, bracket, Known.of(kind.prior()), Story.of(state), most);
+  }
+
+  /**
+   * What the readings say against turning the rod again, or null; where it was never turned too.
+   */
+  Decision.@Nullable Reason fault(State state, Kind kind, Window window) {
+    Reading reading = Account.fresh(state);
+    Bracket bracket = reading == null ? null : reading.read().bracket();
+    return bracket == null || state.turns.isEmpty()
+        ? null
+        : advisor.fault(question(state, kind, window, bracket, limits.perReading()));
   }
 
   private Ruling rests(State state, Instant now) {

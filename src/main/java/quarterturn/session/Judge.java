@@ -1,7 +1,10 @@
 package quarterturn.session;
 
 import java.time.Instant;
+import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Decision;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
@@ -21,11 +24,20 @@ final class Judge {
   /** The reading just taken, where the step that branches is a measurement. */
   private final Event.@Nullable Read just;
 
-  Judge(State state, @Nullable Window window, Instant now, Event.@Nullable Read just) {
+  /** What the readings say of the rod; asked only where a condition needs it. */
+  private final Supplier<Optional<Decision.Reason>> fault;
+
+  Judge(
+      State state,
+      @Nullable Window window,
+      Instant now,
+      Event.@Nullable Read just,
+      Supplier<Optional<Decision.Reason>> fault) {
     this.state = state;
     this.window = window;
     this.now = now;
     this.just = just;
+    this.fault = fault;
   }
 
   /** The step to go to, or null where no branch holds. */
@@ -71,6 +83,8 @@ final class Judge {
       };
     } else if (condition instanceof Condition.Answered answered) {
       return Account.times(state, answered.response()) >= answered.times();
+    } else if (condition instanceof Condition.Seems seems) {
+      return fault.get().filter(reason -> reason == seems.doubt().reason()).isPresent();
     } else if (condition instanceof Condition.Reached reached) {
       String key = Fold.key(state.place().procedure(), reached.step());
       return state.reached.getOrDefault(key, 0) >= reached.times();

@@ -14,7 +14,7 @@ import quarterturn.unit.Turn;
 /**
  * What every face keeps in view.
  *
- * @param session the session's name, to resume it by
+ * @param session the session's name, to resume it by, or {@link #REHEARSAL}
  * @param instrument the instrument's name, or the kind's where it has none
  * @param kind null until chosen
  * @param window null until the kind and style are chosen
@@ -44,6 +44,21 @@ public record Overview(
   public Overview {
     parts = List.copyOf(parts);
     trail = List.copyOf(trail);
+  }
+
+  /** The name of a session that is not recorded. */
+  public static final String REHEARSAL = "rehearsal";
+
+  /** The same under another name for the instrument. */
+  public Overview of(String other) {
+    return new Overview(
+        session, other, kind, window, source, role, stage, parts, part, trail, net, today,
+        rodPlace);
+  }
+
+  /** Whether what is answered is on record, so that it can be taken up again. */
+  public boolean kept() {
+    return !session.equals(REHEARSAL);
   }
 
   /** A reading or a turn. */

@@ -100,6 +100,29 @@ public sealed interface Prompt {
   /** The end: for a repairer. Nothing to answer. */
   record HandOver(Said said, String outcome) implements Prompt {}
 
+  /** The same prompt with more notes. */
+  default Prompt noting(List<String> notes) {
+    Said more = said().noting(notes);
+    if (this instanceof Tell) {
+      return new Tell(more);
+    } else if (this instanceof Caution p) {
+      return new Caution(more, p.hazard());
+    } else if (this instanceof Choose p) {
+      return new Choose(more, p.options());
+    } else if (this instanceof Measure p) {
+      return new Measure(more, p.quantity(), p.held(), p.readAt(), p.which(), p.string(), p.step());
+    } else if (this instanceof TurnRod p) {
+      return new TurnRod(more, p.turn(), p.limit(), p.expected(), p.canUndo());
+    } else if (this instanceof Wait p) {
+      return new Wait(more, p.from(), p.until(), p.rest(), p.mayLift());
+    } else if (this instanceof Done p) {
+      return new Done(more, p.outcome());
+    } else if (this instanceof HandOver p) {
+      return new HandOver(more, p.outcome());
+    }
+    throw new IllegalStateException("a prompt of an unknown kind: " + this);
+  }
+
   /** Whether the session has ended. */
   default boolean ended() {
     return this instanceof Done || this instanceof HandOver;

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Advice;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Kind;
@@ -194,14 +195,18 @@ final class Prompter {
     Window window = walk.window(state);
     Prompt.Expected expected =
         kind == null || window == null ? null : guard.expected(state, kind, window, turn);
-    String why = ruling instanceof Guard.Ruling.Turns turns ? turns.advice().why() : null;
+    Advice advice = ruling instanceof Guard.Ruling.Turns turns ? turns.advice() : null;
+    Said said = said(state, step, advice == null ? null : advice.why(), now);
+    if (advice != null && state.started.role() == Role.TECHNICIAN && !advice.numbers().isEmpty()) {
+      said = said.noting(List.of(advice.numbers()));
+    }
     boolean canUndo =
         !state.undoAsked
             && Account.lastMoved(state) != null
             && step.amount() instanceof Step.Amount.Advised;
     Turn most = library.limits().perReading();
     Turn limit = step.limit().compareTo(most) < 0 ? step.limit() : most;
-    return show(new Prompt.TurnRod(said(state, step, why, now), turn, limit, expected, canUndo));
+    return show(new Prompt.TurnRod(said, turn, limit, expected, canUndo));
   }
 
   private Prompt measure(State state, Step.Measure measure, Instant now) {

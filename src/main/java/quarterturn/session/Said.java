@@ -1,5 +1,6 @@
 package quarterturn.session;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
@@ -30,5 +31,12 @@ public record Said(
   public Said {
     hazards = List.copyOf(hazards);
     notes = List.copyOf(notes);
+  }
+
+  /** With more notes behind those it has. */
+  public Said noting(List<String> more) {
+    List<String> all = new ArrayList<>(notes);
+    all.addAll(more);
+    return new Said(procedure, step, part, text, why, hazards, picture, all);
   }
 }

@@ -2,7 +2,9 @@ package quarterturn.session;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Decision;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Fact;
@@ -46,12 +48,24 @@ final class Walk {
   }
 
   void go(State state, Branch.Fork fork, Instant at, Event.@Nullable Read just) {
-    String step = new Judge(state, window(state), at, just).choose(fork);
+    String step = judge(state, at, just).choose(fork);
     if (step == null) {
       state.fault = "step " + state.place().step() + " has no way on for this answer";
     } else {
       go(state, step, at);
     }
+  }
+
+  private Judge judge(State state, Instant at, Event.@Nullable Read just) {
+    return new Judge(state, window(state), at, just, () -> fault(state));
+  }
+
+  private Optional<Decision.Reason> fault(State state) {
+    Kind kind = kind(state);
+    Window window = window(state);
+    return kind == null || window == null
+        ? Optional.empty()
+        : Optional.ofNullable(guard.fault(state, kind, window));
   }
 
   void go(State state, String step, Instant at) {
@@ -83,7 +97,7 @@ final class Walk {
     String procedure = state.place().procedure();
     Step step = step(state);
     if (step instanceof Step.Compute compute) {
-      String go = new Judge(state, window(state), at, null).choose(compute.then());
+      String go = judge(state, at, null).choose(compute.then());
       if (go == null) {
         state.fault = "step " + step.id() + " has no way on";
         return null;

@@ -79,6 +79,15 @@ public record Bracket(double lowMm, double highMm) {
     return digits(lowMm) + " to " + digits(highMm) + " mm";
   }
 
+  /** As a person would type it: "0.30 passes, 0.35 lifts", "touches". */
+  public String typed() {
+    if (noGap()) {
+      return highMm <= 0 ? "touches" : digits(highMm) + " lifts";
+    }
+    String passes = digits(lowMm) + " passes";
+    return beyondGauge() ? passes : passes + ", " + digits(highMm) + " lifts";
+  }
+
   /** Two decimals, or three where the bound was given finer (a half step, thousandths). */
   private static String digits(double mm) {
     boolean coarse = Math.abs(mm * 100 - Math.rint(mm * 100)) < 1e-6;

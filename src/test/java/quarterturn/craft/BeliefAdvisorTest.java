@@ -131,27 +131,39 @@ class BeliefAdvisorTest {
 
   @Test
   void anEngineIsAdvisedTowardTheWindowOnly() {
-    Advisor.Question question =
-        new Advisor.Question(
-            WINDOW,
-            new Bracket(0.75, 0.80),
-            List.of(new Move(Turn.EIGHTH, new Bracket(0.60, 0.65), new Bracket(0.75, 0.80))),
-            Prior.BASS,
-            Turn.QUARTER);
+    Advisor.Question question = asked(read(0.60, 0.65), turned(0.125), read(0.75, 0.80));
     assertThat(advisor.advise(question).turn().turns()).isGreaterThan(0);
-    Advisor.Question fine =
-        new Advisor.Question(WINDOW, new Bracket(0.35, 0.40), List.of(), Prior.BASS, Turn.QUARTER);
-    assertThat(advisor.advise(fine).turn()).isEqualTo(Turn.NONE);
-    Advisor.Question sound =
-        new Advisor.Question(
-            WINDOW,
-            new Bracket(0.50, 0.55),
-            List.of(new Move(Turn.EIGHTH, new Bracket(0.60, 0.65), new Bracket(0.50, 0.55))),
-            Prior.BASS,
-            Turn.QUARTER);
+    assertThat(advisor.advise(asked(read(0.35, 0.40))).turn()).isEqualTo(Turn.NONE);
+    Advisor.Question sound = asked(read(0.60, 0.65), turned(0.125), read(0.50, 0.55));
     Range expected = advisor.expect(sound, Turn.EIGHTH);
     assertThat(expected.lowMm()).isAtLeast(0.30);
     assertThat(expected.highMm()).isAtMost(0.52);
+  }
+
+  private static Advisor.Question asked(Seen... story) {
+    Bracket reading = ((Seen.Read) story[story.length - 1]).relief();
+    return new Advisor.Question(
+        WINDOW, reading, Known.of(Prior.BASS), List.of(story), Turn.QUARTER);
+  }
+
+  @Test
+  void aRodIsDoubtedOnlyOnWhatItWasSeenToDo() {
+    assertThat(advisor.fault(asked(read(0.60, 0.65)))).isNull();
+    assertThat(advisor.fault(asked(read(0.60, 0.65), turned(0.125), read(0.50, 0.55)))).isNull();
+    Seen same = read(0.60, 0.65);
+    assertThat(advisor.fault(asked(same, turned(0.125), same, turned(0.25), same)))
+        .isEqualTo(Decision.Reason.NO_RESPONSE);
+    assertThat(advisor.fault(asked(same, turned(0.125), read(0.75, 0.80))))
+        .isEqualTo(Decision.Reason.WRONG_WAY);
+  }
+
+  @Test
+  void aTechnicianIsToldTheNumbers() {
+    Advice advice = advisor.advise(asked(read(0.60, 0.65), turned(0.125), read(0.50, 0.55)));
+    assertThat(advice.numbers())
+        .matches(
+            "A quarter turn: 0\\.\\d\\d mm \\(0\\.\\d\\d to 0\\.\\d\\d\\)\\. In the window after 3/16"
+                + " turn: \\d+ %\\.");
   }
 
   @Test

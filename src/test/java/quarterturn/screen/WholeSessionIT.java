@@ -68,6 +68,27 @@ class WholeSessionIT {
   }
 
   @Test
+  void aRehearsalPlaysByItself() throws Exception {
+    try (PtyScreen screen =
+        start(80, 24, Map.of(), "rehearse", "--neck", "stripped", "--auto", "--speed", "300")) {
+      screen.waitFor("HAND OVER").waitFor("rounded").keys("\r");
+      assertThat(screen.exitStatus()).isEqualTo(1);
+      assertThat(screen.onAlternateScreen()).isFalse();
+    }
+    assertThat(data.toFile().list()).isEmpty();
+  }
+
+  @Test
+  void oneWhoWatchesCanLeave() throws Exception {
+    try (PtyScreen screen = start(80, 24, Map.of())) {
+      screen.waitFor("Watch a rehearsal").keys("3\r").waitFor("A rehearsal on a simulated neck");
+      screen.keys("q").waitFor("nothing of it is saved").keys("y");
+      assertThat(screen.exitStatus()).isEqualTo(0);
+      assertThat(screen.sent()).contains("Of a rehearsal nothing is kept.");
+    }
+  }
+
+  @Test
   void aResizeATooSmallWindowAndSigtermLeaveInOrder() throws Exception {
     try (PtyScreen screen = start(80, 24, Map.of(), "start", "relief", "--kind", "bass-34")) {
       screen.waitFor("How does the player play?").resize(140, 45);

@@ -56,9 +56,10 @@ class WalkTest {
 
   /** One session with a neck, faults and slips drawn from {@code random}. */
   private static Play play(Library library, Random random) throws Exception {
-    Role role = random.nextInt(4) == 0 ? Role.TECHNICIAN : Role.BEGINNER;
+    boolean pocket = random.nextInt(8) == 0;
+    Role role = pocket || random.nextInt(4) == 0 ? Role.TECHNICIAN : Role.BEGINNER;
     Play play = Play.of(library, role, "bass-34", Style.MEDIUM);
-    double[] responses = {0, 0, 0.1, 0.2, 0.2, 0.3, -0.2};
+    double[] responses = {0, 0, 0.1, 0.2, 0.2, 0.3, -0.3};
     BenchNeck neck = new BenchNeck(-0.4 + 1.6 * random.nextDouble(), responses[random.nextInt(7)]);
     boolean twisted = random.nextInt(6) == 0;
     int habit = random.nextInt(3) == 0 ? random.nextInt(1000) : 0;
@@ -73,7 +74,9 @@ class WalkTest {
         boolean wide = last > 3 || choose.said().step().equals("rod-kind");
         boolean other = random.nextInt(wide ? 2 : 6) == 0;
         int option = other ? random.nextInt(last) : 0;
-        if (habit > 0 && Math.floorMod(choose.said().step().hashCode() + habit, 3) == 0) {
+        if (pocket && choose.said().step().equals("rod-place")) {
+          option = choose.options().stream().map(Prompt.Option::id).toList().indexOf("pocket");
+        } else if (habit > 0 && Math.floorMod(choose.said().step().hashCode() + habit, 3) == 0) {
           option = habit % last;
         }
         play.choose(choose.options().get(option).id());

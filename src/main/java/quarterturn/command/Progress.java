@@ -1,0 +1,44 @@
+package quarterturn.command;
+
+import java.io.PrintStream;
+
+/** A bar on one line of a terminal that fills up; it is wiped away at the end. */
+final class Progress implements AutoCloseable {
+  private static final int CELLS = 40;
+  private static final long PAUSE_NANOS = 100_000_000;
+
+  private final PrintStream out;
+  private final int all;
+  private long last;
+  private int most;
+
+  /**
+   * A bar that has not begun.
+   *
+   * @param out a terminal
+   * @param all what counts as full
+   */
+  Progress(PrintStream out, int all) {
+    this.out = out;
+    this.all = all;
+  }
+
+  /** From any thread; drawn now and then only. */
+  synchronized void at(int done) {
+    most = Math.max(most, done);
+    long now = System.nanoTime();
+    if (now - last < PAUSE_NANOS && most < all) {
+      return;
+    }
+    last = now;
+    int full = (int) ((long) CELLS * most / all);
+    out.print("\r[" + "#".repeat(full) + ".".repeat(CELLS - full) + "] " + most + " of " + all);
+    out.flush();
+  }
+
+  @Override
+  public synchronized void close() {
+    out.print("\r" + " ".repeat(CELLS + 3 + 4 + 2 * String.valueOf(all).length()) + "\r");
+    out.flush();
+  }
+}

@@ -1,0 +1,61 @@
+package quarterturn.rehearsal;
+
+import java.util.EnumMap;
+import java.util.Map;
+import quarterturn.craft.Window;
+
+/** Necks that have to be handed over, by what is wrong with them and by what gap was found. */
+public final class FaultyNecks {
+  /**
+   * So far outside the window in millimetres a neck can't be taken for one that stands in it: three
+   * errors of a reading.
+   */
+  private static final double PLAINLY_MM = 0.036;
+
+  private final Map<NeckFault, Map<FirstGap, Tally>> tallies = new EnumMap<>(NeckFault.class);
+  private final Map<NeckFault, Integer> missed = new EnumMap<>(NeckFault.class);
+
+  /** Takes in one neck, unless it need not be handed over. */
+  void add(NeckTraits traits, Outcome outcome, Window window) {
+    NeckFault fault = traits.fault();
+    Window wide = new Window(window.lowMm() - PLAINLY_MM, window.highMm() + PLAINLY_MM);
+    if (!fault.needsRepairer(Crossings.side(wide, traits.reliefMm()))) {
+      return;
+    }
+    of(fault, outcome.gap()).add(outcome);
+    missed.merge(fault, outcome.handedOver() ? 0 : 1, Integer::sum);
+  }
+
+  void add(FaultyNecks other) {
+    other.tallies.forEach((fault, gaps) -> gaps.forEach((gap, tally) -> of(fault, gap).add(tally)));
+    other.missed.forEach((fault, count) -> missed.merge(fault, count, Integer::sum));
+  }
+
+  /**
+   * What became of those with this fault.
+   *
+   * @param gap what was found when it was first read
+   */
+  public Tally of(NeckFault fault, FirstGap gap) {
+    return tallies
+        .computeIfAbsent(fault, f -> new EnumMap<>(FirstGap.class))
+        .computeIfAbsent(gap, g -> new Tally());
+  }
+
+  /** How many with this fault were not handed over. */
+  public int missed(NeckFault fault) {
+    return missed.getOrDefault(fault, 0);
+  }
+
+  /** How many were not handed over, whatever their fault. */
+  public int missed() {
+    return missed.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
+  /** All of them together. */
+  public Tally all() {
+    Tally all = new Tally();
+    tallies.values().forEach(gaps -> gaps.values().forEach(all::add));
+    return all;
+  }
+}

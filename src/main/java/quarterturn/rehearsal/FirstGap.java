@@ -1,0 +1,29 @@
+package quarterturn.rehearsal;
+
+import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Bracket;
+
+/** What was found when the lowest string was read for the first time. */
+public enum FirstGap {
+  READABLE("a leaf passes"),
+  UNDER_A_LEAF("under a leaf"),
+  TOUCHING("touches"),
+  NOT_READ("not read");
+
+  private final String words;
+
+  FirstGap(String words) {
+    this.words = words;
+  }
+
+  public String words() {
+    return words;
+  }
+
+  static FirstGap of(@Nullable Bracket reading) {
+    if (reading == null) {
+      return NOT_READ;
+    }
+    return !reading.noGap() ? READABLE : reading.highMm() > 0 ? UNDER_A_LEAF : TOUCHING;
+  }
+}

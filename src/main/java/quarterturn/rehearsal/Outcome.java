@@ -1,0 +1,39 @@
+package quarterturn.rehearsal;
+
+import quarterturn.unit.Turn;
+
+/**
+ * What became of a rehearsed neck.
+ *
+ * @param id the session's outcome ("in-window", "limit"), or {@link #UNSETTLED}
+ * @param gap what the first reading of the lowest string found
+ * @param handedOver whether it went to a repairer
+ * @param moves how often the rod was turned
+ * @param crossings how often the true relief went from one side of the window to the other
+ * @param mostNet the farthest the rod stood from as found, without direction
+ * @param reliefMm the true relief at the end, in millimetres
+ * @param minutes from the first prompt to the last
+ */
+public record Outcome(
+    String id,
+    FirstGap gap,
+    boolean handedOver,
+    int moves,
+    int crossings,
+    Turn mostNet,
+    double reliefMm,
+    long minutes) {
+  /** A session that was broken off, since it would have gone on turning. */
+  public static final String UNSETTLED = "unsettled";
+
+  /** The session's word for a relief that stands where it should. */
+  public static final String IN_WINDOW = "in-window";
+
+  /** The session's word for a rod a full turn from as found. */
+  public static final String LIMIT = "limit";
+
+  /** Whether it ended with the relief read in its window. */
+  public boolean settled() {
+    return id.equals(IN_WINDOW);
+  }
+}

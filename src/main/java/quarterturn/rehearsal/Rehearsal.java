@@ -1,0 +1,126 @@
+package quarterturn.rehearsal;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import quarterturn.craft.Advisor;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Style;
+import quarterturn.session.Answer;
+import quarterturn.session.Engine;
+import quarterturn.session.Event;
+import quarterturn.session.LiveBench;
+import quarterturn.session.Prompt;
+import quarterturn.session.Refused;
+import quarterturn.unit.Bracket;
+
+/**
+ * Plays whole sessions in memory, each from its first prompt to its end, with a simulated neck.
+ * Nothing is kept of them but their outcome.
+ */
+public final class Rehearsal {
+  /** A neck that is turned more often than this does not settle. */
+  public static final int MOST_MOVES = 14;
+
+  /** The simulated clock's start; the date means nothing. */
+  public static final Instant START = Instant.parse("2027-03-01T12:00:00Z");
+
+  /** No session that gets anywhere asks so often. */
+  private static final int MOST_PROMPTS = 2000;
+
+  private final Library library;
+  private final String kind;
+  private final Style style;
+  private final Role role;
+
+  /**
+   * @param library with the procedure to play
+   * @param kind id of the kind every neck is of
+   * @param style sets the window
+   * @param role who is at the bench
+   */
+  public Rehearsal(Library library, String kind, Style style, Role role) {
+    this.library = library;
+    this.kind = kind;
+    this.style = style;
+    this.role = role;
+  }
+
+  /** Where the relief should stand. */
+  public Window window() {
+    return library.kind(kind).target(style).window();
+  }
+
+  /**
+   * Plays one session; safe to call from several threads, each with a neck and an advisor of its
+   * own.
+   *
+   * @throws IllegalStateException when an answer was refused, which a truthful one should never be
+   */
+  public Outcome play(SimulatedNeck neck, Advisor advisor) {
+    try {
+      return played(neck, new Engine(library, advisor));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (Refused e) {
+      throw new IllegalStateException("a truthful answer was refused: " + e.getMessage(), e);
+    }
+  }
+
+  private Outcome played(SimulatedNeck neck, Engine engine) throws IOException, Refused {
+    Clock clock = Clock.fixed(START, ZoneOffset.UTC);
+    LiveBench bench = LiveBench.start(engine, events -> {}, "rehearsal", started(), clock);
+    Hands hands = new Hands(neck, library, START);
+    Crossings crossings = new Crossings(window());
+    crossings.see(neck.relief());
+    Bracket first = null;
+    for (int i = 0; i < MOST_PROMPTS && !over(bench.prompt(), neck); i++) {
+      Prompt prompt = bench.prompt();
+      if (prompt instanceof Prompt.Wait wait) {
+        hands.waitUntil(wait.until());
+      }
+      Answer answer = hands.truth(prompt);
+      if (first == null && answer instanceof Answer.Measured measured) {
+        first = measured.bracket();
+      }
+      hands.act(prompt, answer);
+      crossings.see(neck.relief());
+      bench.setClock(hands.now());
+      bench.answer(answer);
+    }
+    Prompt end = bench.prompt();
+    return new Outcome(
+        id(end),
+        FirstGap.of(first),
+        end instanceof Prompt.HandOver,
+        neck.moves(),
+        crossings.count(),
+        neck.mostNet(),
+        neck.relief(),
+        Duration.between(START, hands.now()).toMinutes());
+  }
+
+  private static boolean over(Prompt prompt, SimulatedNeck neck) {
+    return prompt.ended() || (prompt instanceof Prompt.TurnRod && neck.moves() >= MOST_MOVES);
+  }
+
+  private static String id(Prompt end) {
+    if (end instanceof Prompt.Done done) {
+      return done.outcome();
+    }
+    return end instanceof Prompt.HandOver over ? over.outcome() : Outcome.UNSETTLED;
+  }
+
+  private Event.Started started() {
+    Procedure main = library.main();
+    return new Event.Started(
+        START, main.id(), main.revision(), main.digest(), role, null, kind, style, null, List.of());
+  }
+}

@@ -1,0 +1,156 @@
+package quarterturn.rehearsal;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Which;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/**
+ * A neck that can be tuned, turned, left alone and read. It moves at once with its rod, goes on
+ * creeping, drifts with the climate, and gives way when the strings' pull changes.
+ *
+ * <p>Time passes only when it is told so, and chance comes from the random it was given: the same
+ * seed and the same treatment give the same readings.
+ */
+public final class SimulatedNeck {
+  private final NeckTraits traits;
+  private final SplittableRandom random;
+  private final List<Moved> moved = new ArrayList<>();
+  private double hours;
+  private double drift;
+  private boolean slackened;
+  private int way;
+  private double slackLeft;
+  private double stands;
+  private int moves;
+  private double net;
+  private double mostNet;
+
+  /** Relief in millimetres that a turn added at once, and when it did. */
+  private record Moved(double mm, double atHours) {}
+
+  public SimulatedNeck(NeckTraits traits, SplittableRandom random) {
+    this.traits = traits;
+    this.random = random;
+  }
+
+  public NeckTraits traits() {
+    return traits;
+  }
+
+  /** The true relief with the strings at pitch, in millimetres, below zero for back bow. */
+  public double relief() {
+    double relief = traits.reliefMm() + drift;
+    for (Moved move : moved) {
+      relief += move.mm() * (1 + traits.creep().share(hours - move.atHours()));
+    }
+    return relief;
+  }
+
+  /** Slackens every string by a whole tone. */
+  public void detune() {
+    slackened = true;
+  }
+
+  /** Brings every string to pitch. */
+  public void tune() {
+    slackened = false;
+  }
+
+  /** Lets time pass: the neck creeps, and the climate does what it does. */
+  public void pass(Duration time) {
+    double passed = Math.max(0, time.toSeconds()) / 3600.0;
+    hours += passed;
+    if (passed > 0) {
+      drift += traits.driftMm() * Math.sqrt(passed / 24) * random.nextGaussian();
+    }
+  }
+
+  /** What the leaves say now, with the error of a careful hand. */
+  public Bracket read(Which which) {
+    double gap = relief() - (slackened ? traits.pullMm() : 0);
+    gap += which == Which.HIGHEST ? traits.edgesMm() : 0;
+    return traits.feelers().read(gap + traits.noiseMm() * random.nextGaussian());
+  }
+
+  /** How the nut would feel if it were turned so with two fingers. */
+  public Feel feel(Turn turn) {
+    return feel(turn.turns(), bears(heldBy(turn.turns())));
+  }
+
+  /** Turns the nut with two fingers; one that can't be moved stays. */
+  public void turn(Turn wanted) {
+    double turns = wanted.turns();
+    if (turns == 0 || !traits.fault().turns()) {
+      return;
+    }
+    moves++;
+    net += turns;
+    mostNet = Math.max(mostNet, Math.abs(net));
+    double held = heldBy(turns);
+    double bears = bears(held);
+    slackLeft = Math.max(0, slackBefore(turns) - Math.abs(turns));
+    way = turns > 0 ? 1 : -1;
+    stands += held;
+    if (bears != 0) {
+      moved.add(new Moved(-4 * answer() * bears, hours));
+    }
+  }
+
+  /** At an end of its travel a nut comes free, or goes hard. */
+  private Feel feel(double turns, double bears) {
+    NeckFault fault = traits.fault();
+    if (fault == NeckFault.FULLY_LOOSE && turns < 0 && bears == 0) {
+      return Feel.FREE;
+    }
+    if (fault == NeckFault.FULLY_TIGHT && turns > 0 && bears == 0) {
+      return Feel.STIFF;
+    }
+    return fault.feel();
+  }
+
+  /** The slack that lies before a turn; it is there again whenever the way changes. */
+  private double slackBefore(double turns) {
+    return way * turns < 0 ? traits.slackTurns() : slackLeft;
+  }
+
+  /** What is left of a turn after the slack. */
+  private double heldBy(double turns) {
+    return Math.copySign(Math.max(0, Math.abs(turns) - slackBefore(turns)), turns);
+  }
+
+  /** What of it bears on the rod. */
+  private double bears(double held) {
+    return traits.fault().bearing(stands + held) - traits.fault().bearing(stands);
+  }
+
+  /** Relief lost for a quarter turn of tightening, in millimetres. */
+  private double answer() {
+    return traits.fault() == NeckFault.REVERSED ? -traits.mmPerQuarter() : traits.mmPerQuarter();
+  }
+
+  /** The turn that takes this neck to a relief at once, slack made up for; plus tightens. */
+  public Turn turnTo(double reliefMm) {
+    double turns = (relief() - reliefMm) / traits.mmPerQuarter() / 4;
+    return new Turn(turns + Math.copySign(slackBefore(turns), turns));
+  }
+
+  /** Where the nut stands from where it was found, plus is tighter. */
+  public Turn net() {
+    return new Turn(net);
+  }
+
+  /** How often the nut was turned. */
+  public int moves() {
+    return moves;
+  }
+
+  /** The farthest the nut ever stood from where it was found, without direction. */
+  public Turn mostNet() {
+    return new Turn(mostNet);
+  }
+}

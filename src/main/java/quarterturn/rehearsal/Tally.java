@@ -1,0 +1,106 @@
+package quarterturn.rehearsal;
+
+import quarterturn.unit.Turn;
+
+/** What many rehearsals add up to; as large for ten necks as for ten million. */
+public final class Tally {
+  private static final double MINUTES_A_DAY = 24 * 60.0;
+
+  private final long[] byMoves = new long[Rehearsal.MOST_MOVES + 1];
+  private long necks;
+  private long settled;
+  private long unsettled;
+  private long handedOver;
+  private long crossings;
+  private long minutes;
+  private double mostNet;
+
+  void add(Outcome outcome) {
+    necks++;
+    settled += outcome.settled() ? 1 : 0;
+    handedOver += outcome.handedOver() ? 1 : 0;
+    unsettled += outcome.id().equals(Outcome.UNSETTLED) ? 1 : 0;
+    crossings += outcome.crossings();
+    minutes += outcome.minutes();
+    mostNet = Math.max(mostNet, outcome.mostNet().turns());
+    byMoves[Math.min(Rehearsal.MOST_MOVES, outcome.moves())]++;
+  }
+
+  void add(Tally other) {
+    necks += other.necks;
+    settled += other.settled;
+    handedOver += other.handedOver;
+    unsettled += other.unsettled;
+    crossings += other.crossings;
+    minutes += other.minutes;
+    mostNet = Math.max(mostNet, other.mostNet);
+    for (int i = 0; i < byMoves.length; i++) {
+      byMoves[i] += other.byMoves[i];
+    }
+  }
+
+  public long necks() {
+    return necks;
+  }
+
+  /** Share that ended with the relief read in its window, 0 to 1. */
+  public double settled() {
+    return share(settled);
+  }
+
+  /** Share that was broken off after {@link Rehearsal#MOST_MOVES}, 0 to 1. */
+  public double unsettled() {
+    return share(unsettled);
+  }
+
+  /** Share that went to a repairer, 0 to 1. */
+  public double handedOver() {
+    return share(handedOver);
+  }
+
+  /** How often a neck was taken across its window, on average. */
+  public double overshoots() {
+    return share(crossings);
+  }
+
+  /** Share with at most so many moves, 0 to 1. */
+  public double within(int moves) {
+    long sum = 0;
+    for (int i = 0; i <= Math.min(moves, Rehearsal.MOST_MOVES); i++) {
+      sum += byMoves[i];
+    }
+    return share(sum);
+  }
+
+  /** Turns of the rod a neck, on average. */
+  public double moves() {
+    long sum = 0;
+    for (int i = 0; i < byMoves.length; i++) {
+      sum += i * byMoves[i];
+    }
+    return share(sum);
+  }
+
+  /** So many moves are enough for a share of the necks, 0 to 1. */
+  public int movesFor(double share) {
+    int moves = 0;
+    while (moves < Rehearsal.MOST_MOVES && within(moves) < share) {
+      moves++;
+    }
+    return moves;
+  }
+
+  /** From the first prompt to the last, on average, in days. */
+  public double days() {
+    return share(minutes) / MINUTES_A_DAY;
+  }
+
+  /** The farthest any rod stood from where it was found, without direction. */
+  public Turn mostNet() {
+    return new Turn(mostNet);
+  }
+
+  private double share(long count) {
+    return necks == 0 ? 0 : (double) count / necks;
+  }
+}

@@ -1,0 +1,88 @@
+package quarterturn.rehearsal;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Which;
+import quarterturn.session.Answer;
+import quarterturn.session.Prompt;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Decimals;
+
+/** Keeps what a simulated neck really did beside what was said of it, and tells it at the end. */
+final class Unveiling {
+  private static final int DIGITS = 2;
+
+  private final SimulatedNeck neck;
+  private final Window window;
+  private final Crossings crossings;
+  private final double asFound;
+  private final List<String> readings = new ArrayList<>();
+
+  Unveiling(SimulatedNeck neck, Window window) {
+    this.neck = neck;
+    this.window = window;
+    this.crossings = new Crossings(window);
+    this.asFound = neck.relief();
+    see();
+  }
+
+  /** Looks where the neck stands. */
+  void see() {
+    crossings.see(neck.relief());
+  }
+
+  /** Takes note of a reading before anything more is done to the neck. */
+  void answered(Prompt asked, Answer answer, @Nullable Answer truth) {
+    boolean lowest = asked instanceof Prompt.Measure m && m.which() == Which.LOWEST;
+    if (!lowest || !(answer instanceof Answer.Measured said)) {
+      return;
+    }
+    Bracket leaves =
+        truth instanceof Answer.Measured measured ? measured.bracket() : said.bracket();
+    String other = leaves.equals(said.bracket()) ? "" : ", the leaves showed " + leaves;
+    readings.add(
+        Decimals.print(neck.relief(), DIGITS) + " (given as " + said.bracket() + other + ")");
+  }
+
+  List<String> lines() {
+    NeckTraits traits = neck.traits();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "The neck as it really was: "
+            + traits.fault().words()
+            + (traits.fault().answers() ? "; " + answers(traits) : "")
+            + ".");
+    if (!readings.isEmpty()) {
+      lines.add("True relief in mm at each reading: " + String.join(", ", readings) + ".");
+    }
+    lines.add(
+        "True relief as found "
+            + mm(asFound)
+            + ", as left "
+            + mm(neck.relief())
+            + "; the window is "
+            + window
+            + (crossings.count() == 0 ? "." : ". " + crossed()));
+    return lines;
+  }
+
+  private static String answers(NeckTraits traits) {
+    String slack =
+        traits.slackTurns() == 0
+            ? "no slack"
+            : Decimals.print(traits.slackTurns(), DIGITS) + " turn of slack";
+    return mm(traits.mmPerQuarter()) + " for a quarter turn, " + slack;
+  }
+
+  private String crossed() {
+    return crossings.count() == 1
+        ? "It was turned past the window once."
+        : "It was turned past the window " + crossings.count() + " times.";
+  }
+
+  private static String mm(double mm) {
+    return Decimals.print(mm, DIGITS) + " mm";
+  }
+}

@@ -1,0 +1,102 @@
+package quarterturn.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import quarterturn.rehearsal.FaultyNecks;
+import quarterturn.rehearsal.FirstGap;
+import quarterturn.rehearsal.Fleet;
+import quarterturn.rehearsal.NeckFault;
+import quarterturn.rehearsal.Rehearsal;
+import quarterturn.rehearsal.SoundNecks;
+import quarterturn.rehearsal.Tally;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.Turn;
+
+/** What a fleet of rehearsals came to, as text. */
+public final class FleetReport {
+  private FleetReport() {}
+
+  /** Every figure, with what it is held against. */
+  public static List<String> lines(Fleet.Result result) {
+    SoundNecks sound = result.sound();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Fleet of "
+            + result.necks()
+            + " sound necks and as many with a fault, seed "
+            + result.seed()
+            + ".");
+    lines.add("Whole sessions of a beginner on a bass, window " + Fleet.WINDOW + ".");
+    lines.add("The necks are drawn from estimates, no source.");
+    lines.add("");
+    lines.add(
+        "Sound necks. "
+            + sound.outOfReach().necks()
+            + " can't be settled within the limits even by one who knows them;");
+    lines.add("the other " + sound.advised().necks() + ":");
+    lines.add("");
+    lines.addAll(
+        Table.lines(
+            List.of("", "with advice", "rule of thumb", "knowing the neck"), compared(sound)));
+    lines.add("");
+    lines.add("Moves against the fewest there can be: " + Decimals.print(sound.overFloor(), 3));
+    lines.add(
+        "Most ever turned from as found: "
+            + new Turn(Math.max(sound.mostTurned(), result.faulty().all().mostNet().turns())));
+    lines.add("");
+    lines.add("Necks that have to be handed over, by what was read first:");
+    lines.add("");
+    lines.addAll(
+        Table.lines(
+            List.of(
+                "what is wrong", "as found", "necks", "handed over", "in 3 moves", "most moves"),
+            faults(result.faulty())));
+    lines.add("");
+    lines.add("Missed faults: " + result.faulty().missed());
+    return lines;
+  }
+
+  private static List<List<String>> compared(SoundNecks sound) {
+    return List.of(
+        row("settled in the window", sound, t -> percent(t.settled())),
+        row("moves, mean", sound, t -> Decimals.print(t.moves(), 2)),
+        row("moves, 95 of 100 within", sound, t -> String.valueOf(t.movesFor(0.95))),
+        row("overshoots a neck", sound, t -> Decimals.print(t.overshoots(), 4)),
+        row("unsettled in " + Rehearsal.MOST_MOVES + " moves", sound, t -> percent(t.unsettled())),
+        row("wrong hand-overs", sound, t -> percent(t.handedOver())),
+        row("days, mean", sound, t -> Decimals.print(t.days(), 2)));
+  }
+
+  private static List<String> row(String label, SoundNecks sound, Function<Tally, String> figure) {
+    return List.of(
+        label,
+        figure.apply(sound.advised()),
+        figure.apply(sound.thumb()),
+        figure.apply(sound.knowing()));
+  }
+
+  private static List<List<String>> faults(FaultyNecks faulty) {
+    List<List<String>> rows = new ArrayList<>();
+    for (NeckFault fault : NeckFault.values()) {
+      for (FirstGap gap : FirstGap.values()) {
+        Tally tally = faulty.of(fault, gap);
+        if (tally.necks() > 0) {
+          rows.add(
+              List.of(
+                  fault.word(),
+                  gap.words(),
+                  String.valueOf(tally.necks()),
+                  percent(tally.handedOver()),
+                  percent(tally.within(3)),
+                  String.valueOf(tally.movesFor(1))));
+        }
+      }
+    }
+    return rows;
+  }
+
+  private static String percent(double share) {
+    return Decimals.print(100 * share, 2) + " %";
+  }
+}

@@ -1,0 +1,63 @@
+package quarterturn.script;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import quarterturn.session.Answer;
+import quarterturn.session.Player;
+
+/** The answers of a {@link Player} as a script would give them, each written when it is read. */
+public final class AutoLines extends InputStream {
+  private final Player player;
+  private byte[] line = new byte[0];
+  private int at;
+
+  public AutoLines(Player player) {
+    this.player = player;
+  }
+
+  @Override
+  public int read() {
+    if (at == line.length) {
+      line = (json(player.mind().answer()) + "\n").getBytes(StandardCharsets.UTF_8);
+      at = 0;
+    }
+    return line[at++];
+  }
+
+  /** One line at a time, or answers would be given to prompts that were not shown yet. */
+  @Override
+  public int read(byte[] bytes, int from, int length) {
+    int count = 0;
+    while (count < length) {
+      bytes[from + count++] = (byte) read();
+      if (at == line.length) {
+        return count;
+      }
+    }
+    return count;
+  }
+
+  static ObjectNode json(Answer answer) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    if (answer instanceof Answer.Chose chose) {
+      json.put("answer", chose.option());
+    } else if (answer instanceof Answer.Measured measured) {
+      json.put("answer", measured.bracket().typed());
+    } else if (answer instanceof Answer.Value value) {
+      json.put("answer", value.value());
+    } else if (answer instanceof Answer.CannotMeasure) {
+      json.put("answer", "cannot");
+    } else if (answer instanceof Answer.Turned turned) {
+      json.put("turned", turned.turn().turns()).put("feel", turned.feel().word());
+    } else if (answer instanceof Answer.Undo) {
+      json.put("answer", "undo");
+    } else if (answer instanceof Answer.Waited) {
+      json.put("answer", "waited");
+    } else {
+      json.put("answer", true);
+    }
+    return json;
+  }
+}

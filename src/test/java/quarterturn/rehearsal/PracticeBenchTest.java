@@ -1,0 +1,146 @@
+package quarterturn.rehearsal;
+
+import static com.google.common.truth.Truth.assertThat;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import quarterturn.procedure.Which;
+import quarterturn.session.Answer;
+import quarterturn.session.Prompt;
+import quarterturn.session.Refused;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.NotUnderstood;
+
+class PracticeBenchTest {
+  /** What each named neck is there to teach. */
+  private static final Map<NamedNeck, String> ENDS =
+      Map.ofEntries(
+          Map.entry(NamedNeck.TOO_MUCH, "in-window"),
+          Map.entry(NamedNeck.BACK_BOW, "in-window"),
+          Map.entry(NamedNeck.RIGHT, "in-window"),
+          Map.entry(NamedNeck.SLOW, "in-window"),
+          Map.entry(NamedNeck.LIVELY, "in-window"),
+          Map.entry(NamedNeck.SLACK, "in-window"),
+          Map.entry(NamedNeck.STIFF, "in-window"),
+          Map.entry(NamedNeck.DEAD, "no-response"),
+          Map.entry(NamedNeck.REVERSED, "wrong-way"),
+          Map.entry(NamedNeck.JAMMED, "jammed"),
+          Map.entry(NamedNeck.STRIPPED, "stripped"),
+          Map.entry(NamedNeck.FULLY_TIGHT, "end-of-travel"),
+          Map.entry(NamedNeck.FULLY_LOOSE, "back-bow"),
+          Map.entry(NamedNeck.TWISTED, "twist"),
+          Map.entry(NamedNeck.CRACKED, "damage"));
+
+  private static PracticeBench playedOut(PracticeBench bench) throws Exception {
+    for (int i = 0; i < 500 && !bench.prompt().ended(); i++) {
+      bench.answer(bench.truth());
+    }
+    return bench;
+  }
+
+  private static String outcome(PracticeBench bench) {
+    return bench.prompt() instanceof Prompt.Done done
+        ? done.outcome()
+        : ((Prompt.HandOver) bench.prompt()).outcome();
+  }
+
+  private static String notes(PracticeBench bench) {
+    return String.join("\n", bench.prompt().said().notes());
+  }
+
+  @ParameterizedTest
+  @EnumSource(NamedNeck.class)
+  void everyNamedNeckEndsAsItShould(NamedNeck neck) throws Exception {
+    PracticeBench bench = playedOut(Practising.on(neck));
+    assertThat(outcome(bench)).isEqualTo(ENDS.get(neck));
+    assertThat(notes(bench)).contains(neck.traits().fault().words());
+    assertThat(notes(bench)).contains("True relief as found");
+  }
+
+  @Test
+  void theTruthIsHiddenUntilTheEnd() throws Exception {
+    PracticeBench bench = Practising.on(NamedNeck.DEAD);
+    assertThat(notes(bench)).contains("Hello.");
+    while (!bench.prompt().ended()) {
+      assertThat(notes(bench)).doesNotContain("really was");
+      assertThat(notes(bench)).doesNotContain("does nothing");
+      assertThat(bench.prompt().toString()).doesNotContain("True relief");
+      bench.answer(bench.truth());
+    }
+    assertThat(notes(bench)).contains("The neck as it really was: the rod does nothing.");
+    assertThrows(IllegalStateException.class, bench::truth);
+  }
+
+  @Test
+  void readingsAreSeenAndStayWhileTheyAreLookedAt() throws Exception {
+    PracticeBench bench = Practising.on(NamedNeck.TOO_MUCH);
+    while (!(bench.prompt() instanceof Prompt.Measure m && m.which() == Which.LOWEST)) {
+      bench.answer(bench.truth());
+    }
+    String shown = ((Answer.Measured) bench.truth()).bracket().typed();
+    assertThat(notes(bench)).contains("What the leaves show: " + shown + ".");
+    assertThat(bench.prompt()).isSameInstanceAs(bench.prompt());
+    assertThrows(Refused.class, () -> bench.answer(new Answer.Confirmed()));
+    assertThat(notes(bench)).contains(shown);
+  }
+
+  @Test
+  void aReadingGivenWronglyIsTakenAndHeldAgainstTheLeavesAtTheEnd() throws Exception {
+    PracticeBench bench = Practising.on(NamedNeck.TOO_MUCH);
+    boolean given = false;
+    while (!bench.prompt().ended()) {
+      boolean lowest = bench.prompt() instanceof Prompt.Measure m && m.which() == Which.LOWEST;
+      if (lowest && !given) {
+        given = true;
+        bench.answer(new Answer.Measured(new Bracket(0.80, 0.85)));
+      } else {
+        bench.answer(bench.truth());
+      }
+    }
+    assertThat(notes(bench))
+        .contains("given as 0.80 to 0.85 mm, the leaves showed 0.70 to 0.75 mm");
+  }
+
+  @Test
+  void waitsPassAtOnceAndTheClockWithThem() throws Exception {
+    PracticeBench bench = Practising.on(NamedNeck.TOO_MUCH);
+    while (!(bench.prompt() instanceof Prompt.Wait)) {
+      bench.answer(bench.truth());
+    }
+    Prompt.Wait wait = (Prompt.Wait) bench.prompt();
+    assertThat(bench.now()).isAtLeast(wait.until());
+    assertThat(notes(bench)).contains("the time has passed already");
+    bench.answer(new Answer.Waited(null));
+  }
+
+  @Test
+  void nothingIsKeptAndTheFacesKnow() throws Exception {
+    PracticeBench bench = Practising.on(NamedNeck.RIGHT);
+    assertThat(bench.overview().kept()).isFalse();
+    assertThat(bench.overview().instrument()).startsWith("Rehearsal: ");
+  }
+
+  @Test
+  void whatIsTurnedIsWhatThePersonSaysTheyTurned() throws Exception {
+    PracticeBench bench = Practising.on(NamedNeck.TOO_MUCH);
+    while (!(bench.prompt() instanceof Prompt.TurnRod)) {
+      bench.answer(bench.truth());
+    }
+    double before = bench.neck().relief();
+    Prompt.TurnRod turn = (Prompt.TurnRod) bench.prompt();
+    bench.answer(new Answer.Turned(turn.turn().opposite(), quarterturn.procedure.Feel.SMOOTH));
+    assertThat(bench.neck().relief()).isGreaterThan(before);
+  }
+
+  @Test
+  void anUnknownNeckIsAnsweredWithAllNames() {
+    NotUnderstood refused = assertThrows(NotUnderstood.class, () -> NamedNeck.of("nosuch"));
+    for (NamedNeck neck : NamedNeck.values()) {
+      assertThat(refused).hasMessageThat().contains(neck.word());
+      assertThat(NamedNeck.of(neck.word())).isEqualTo(neck);
+    }
+  }
+}
