@@ -29,7 +29,10 @@ final class Ask {
       return List.of(
           measure.quantity().bracket()
               ? "Type the reading, for example 0.30 passes 0.35 lifts; or touches; or cannot."
-              : "Type the number, for example 48; or cannot.");
+              : "Type the number, for example " + measure.quantity().example() + "; or cannot.");
+    }
+    if (prompt instanceof Prompt.Write) {
+      return List.of("Type one line; a hyphen stands for nothing to write.");
     }
     if (prompt instanceof Prompt.TurnRod turn) {
       return List.of(
@@ -82,7 +85,12 @@ final class Ask {
               "touches: there is no gap.",
               "cannot: it can't be measured here.",
               "Readings for the next questions too, with ; between them.")
-          : List.of("A number, for example 48.", "cannot: it can't be measured here.");
+          : List.of(
+              "A number, for example " + measure.quantity().example() + ".",
+              "cannot: it can't be measured here.");
+    }
+    if (prompt instanceof Prompt.Write) {
+      return List.of("One line of words.", "-: nothing to write.");
     }
     if (prompt instanceof Prompt.TurnRod turn) {
       return turn(turn);

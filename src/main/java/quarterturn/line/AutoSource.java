@@ -42,6 +42,8 @@ public final class AutoSource implements LineSource {
       return chose.option();
     } else if (answer instanceof Answer.Measured measured) {
       return measured.bracket().typed();
+    } else if (answer instanceof Answer.Wrote wrote) {
+      return wrote.text();
     } else if (answer instanceof Answer.Value value) {
       return Decimals.plain(value.value());
     } else if (answer instanceof Answer.CannotMeasure) {

@@ -19,7 +19,7 @@ final class PictureWords {
 
   /** What is drawn beside the prompt, in words; empty where there is nothing to draw. */
   static List<String> of(Prompt prompt, Overview overview) {
-    if (prompt instanceof Prompt.Measure measure && !measure.held().isEmpty()) {
+    if (prompt instanceof Prompt.Measure measure && measure.quantity().onString()) {
       return List.of(hold(measure.string(), measure.held(), measure.readAt()));
     }
     if (prompt instanceof Prompt.TurnRod turn) {
@@ -56,6 +56,9 @@ final class PictureWords {
 
   private static String hold(@Nullable String string, List<Integer> held, int readAt) {
     String what = string == null ? "the string" : string;
+    if (held.isEmpty()) {
+      return "The open string, " + what + (readAt > 0 ? ", read over fret " + readAt : "") + ".";
+    }
     String frets = (held.size() == 1 ? " at fret " : " at frets ") + Frets.list(held);
     return "Hold " + what + frets + (readAt > 0 ? ", read over fret " + readAt : "") + ".";
   }

@@ -78,12 +78,12 @@ final class PromptLines {
     }
     if (prompt instanceof Prompt.Measure measure) {
       String string =
-          measure.which() == null
-              ? ""
-              : " on the "
+          measure.which() != null
+              ? " on the "
                   + measure.which().word()
                   + " string"
-                  + (measure.string() == null ? "" : " (" + measure.string() + ")");
+                  + (measure.string() == null ? "" : " (" + measure.string() + ")")
+              : measure.string() == null ? "" : " on the string " + measure.string();
       return List.of(
           "Reading wanted: "
               + measure.quantity().word()

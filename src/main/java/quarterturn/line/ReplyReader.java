@@ -9,7 +9,6 @@ import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.session.Prompt.Option;
 import quarterturn.unit.BracketParser;
-import quarterturn.unit.Humidity;
 import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Printable;
 
@@ -56,6 +55,11 @@ final class ReplyReader {
   private static Reply answer(String text, String word, Prompt prompt, Instant now) {
     if (prompt instanceof Prompt.Choose choose) {
       return choice(text, word, choose.options());
+    }
+    if (prompt instanceof Prompt.Write) {
+      return text.isEmpty()
+          ? new Reply.Bad(Ask.of(prompt).get(0))
+          : Reply.Give.one(new Answer.Wrote(text));
     }
     if (prompt instanceof Prompt.Measure measure) {
       return readings(text, measure);
@@ -111,7 +115,7 @@ final class ReplyReader {
     }
     return measure.quantity().bracket()
         ? new Answer.Measured(BracketParser.parse(text, measure.step()))
-        : new Answer.Value(Humidity.parse(text).percent());
+        : new Answer.Value(measure.quantity().value(text));
   }
 
   private static Reply waited(String text, String word, Prompt.Wait wait, Instant now) {

@@ -4,6 +4,7 @@ import java.util.List;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Decimals;
+import quarterturn.unit.Printable;
 
 /** Says back what was taken, so that a slip is heard at once. */
 final class Taken {
@@ -22,6 +23,9 @@ final class Taken {
     if (answer instanceof Answer.Value value && prompt instanceof Prompt.Measure measure) {
       String number = Decimals.print(value.value(), Decimals.of(measure.step()));
       return List.of("Taken: " + number + " " + measure.quantity().unit());
+    }
+    if (answer instanceof Answer.Wrote wrote) {
+      return List.of("Taken: " + Printable.of(wrote.text()));
     }
     if (answer instanceof Answer.CannotMeasure) {
       return List.of("Taken: can't be measured here");

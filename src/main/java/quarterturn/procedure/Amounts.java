@@ -2,18 +2,23 @@ package quarterturn.procedure;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import quarterturn.unit.Cents;
 import quarterturn.unit.Humidity;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Temperature;
 import quarterturn.unit.Turn;
 
 /** Amounts as a file writes them: always with their unit. */
 final class Amounts {
   private static final Pattern LENGTH = Pattern.compile("(.*?)\\s*(mm|in|thou)");
   private static final Pattern PERCENT = Pattern.compile("(.*?)\\s*%");
+  private static final Pattern CENTS = Pattern.compile("(.*?)\\s*cents?");
+  private static final Pattern CELSIUS = Pattern.compile("(.*?)\\s*C");
   private static final Pattern TURN = Pattern.compile(".*?\\s*(?:turns?|deg)");
   private static final Pattern TIME = Pattern.compile("(\\d{1,4}) ?(min|h|days?)");
-  private static final Pattern RANGE = Pattern.compile("(.+?)\\.\\.(.+?)(?:\\s*(mm|in|thou|%))");
+  private static final Pattern RANGE =
+      Pattern.compile("(.+?)\\.\\.(.+?)(?:\\s*(mm|in|thou|%|cents|C))");
 
   /** No amount needs more letters; the patterns above need not cope with more either. */
   private static final int LONGEST = 40;
@@ -31,8 +36,11 @@ final class Amounts {
   static double of(Quantity quantity, String text) {
     limit(text);
     return switch (quantity) {
-      case RELIEF -> length(text, "relief", "0.30 mm").mm();
+      case RELIEF, NUT_CLEARANCE, ACTION, PICKUP_GAP ->
+          length(text, quantity.word(), "0.30 mm").mm();
+      case INTONATION -> cents(text);
       case HUMIDITY -> percent(text);
+      case TEMPERATURE -> celsius(text);
     };
   }
 
@@ -78,6 +86,22 @@ final class Amounts {
       throw new NotUnderstood(Quote.of(text) + " is below nothing; write 0 mm or more");
     }
     return length;
+  }
+
+  private static double cents(String text) {
+    if (!CENTS.matcher(text).matches()) {
+      throw new NotUnderstood(
+          Quote.of(text) + " is no amount of intonation, which is written in cents: 2 cents");
+    }
+    return Cents.parse(text).cents();
+  }
+
+  private static double celsius(String text) {
+    if (!CELSIUS.matcher(text).matches()) {
+      throw new NotUnderstood(
+          Quote.of(text) + " is no temperature, which is written in C, for example 21 C");
+    }
+    return Temperature.parse(text).celsius();
   }
 
   private static double percent(String text) {
@@ -127,15 +151,21 @@ final class Amounts {
   /** An amount to show how one is written. */
   static String example(Quantity quantity) {
     return switch (quantity) {
-      case RELIEF -> "0.10 mm";
+      case RELIEF, NUT_CLEARANCE -> "0.10 mm";
+      case ACTION, PICKUP_GAP -> "2.00 mm";
+      case INTONATION -> "3 cents";
       case HUMIDITY -> "40 %";
+      case TEMPERATURE -> "21 C";
     };
   }
 
   private static String exampleRange(Quantity quantity) {
     return switch (quantity) {
-      case RELIEF -> "0..3 mm";
+      case RELIEF, NUT_CLEARANCE -> "0..3 mm";
+      case ACTION, PICKUP_GAP -> "0.5..10 mm";
+      case INTONATION -> "-60..60 cents";
       case HUMIDITY -> "5..95 %";
+      case TEMPERATURE -> "0..40 C";
     };
   }
 }

@@ -18,7 +18,18 @@ public enum Blank {
   SENSE("sense", "clockwise or anticlockwise, facing the rod nut's end"),
   NET("net", "where the rod stands from as found"),
   KIND("kind", "the kind of instrument"),
-  MINUTES("minutes", "how long to wait, in minutes");
+  MINUTES("minutes", "how long to wait, in minutes"),
+  STRING("string", "the note of the string at hand"),
+  VALUE("value", "the last reading on that string"),
+  TARGET("target", "the window of that reading"),
+  ORDER("order", "how far to set that string's saddle or pickup"),
+  EFFECT("effect", "what the change of relief did to the action"),
+  ARC("arc", "how the strings stand over the rounded board"),
+  SHIM("shim", "the shim that would bring the saddles into reach"),
+  PULL("pull", "what the old and the new strings pull"),
+  CONTACT("contact", "where this player's stroke meets the frets, and what would cure it"),
+  MOISTURE("moisture", "the wood's moisture in this air"),
+  STALE("stale", "the results that are stale");
 
   static final Pattern WRITTEN = Pattern.compile("\\{([^{}]*)\\}");
 

@@ -50,6 +50,12 @@ public sealed interface Condition {
   /** "neck moved the wrong way", "neck gave no answer at least 2 times". */
   record Answered(Response response, int times) implements Condition {}
 
+  /** "every action in target", "some intonation above target": the last reading of each string. */
+  record Strings(boolean every, Quantity quantity, Verdict verdict) implements Condition {}
+
+  /** "called by setup". */
+  record Called(String procedure) implements Condition {}
+
   /** "rod seems dead": what all readings and turns together say of the rod. */
   record Seems(Doubt doubt) implements Condition {}
 

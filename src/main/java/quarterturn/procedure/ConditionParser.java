@@ -24,6 +24,8 @@ import quarterturn.unit.NotUnderstood;
  *           | "turned today at least" | "turned in all at least" TURN
  *           | "neck" RESPONSE [ "at least" N "times" ]
  *           | "rod seems" DOUBT
+ *           | "every" | "some" QUANTITY VERDICT
+ *           | "called by" PROCEDURE
  * </pre>
  *
  * <p>Only a quantity read as a bracket can touch, stand to the target, lean, differ or repeat.
@@ -104,6 +106,8 @@ final class ConditionParser {
       case "turned" -> turned();
       case "neck" -> neck();
       case "rod" -> rod();
+      case "every", "some" -> strings(first);
+      case "called" -> called();
       default -> throw unknown(first, at);
     };
   }
@@ -112,7 +116,7 @@ final class ConditionParser {
     List<String> starts =
         Stream.concat(
                 Arrays.stream(Quantity.values()).map(Quantity::word),
-                Stream.of("role", "turned", "neck", "rod"))
+                Stream.of("every", "some", "role", "turned", "neck", "rod", "called"))
             .toList();
     String what =
         first.isEmpty() || first.equals("and")
@@ -195,6 +199,35 @@ final class ConditionParser {
     }
     List<String> phrases = Arrays.stream(Response.values()).map(Response::words).toList();
     throw words.noneOf(phrases, "neck", phrases);
+  }
+
+  private Condition strings(String which) throws Misread {
+    List<String> quantities =
+        Arrays.stream(Quantity.values()).filter(Quantity::onString).map(Quantity::word).toList();
+    for (Quantity quantity : Quantity.values()) {
+      if (quantity.onString() && words.take(quantity.word())) {
+        for (Verdict verdict : Verdict.values()) {
+          if (words.take(verdict.words())) {
+            return new Condition.Strings(which.equals("every"), quantity, verdict);
+          }
+        }
+        List<String> verdicts = Arrays.stream(Verdict.values()).map(Verdict::words).toList();
+        throw words.noneOf(verdicts, which + " " + quantity.word(), verdicts);
+      }
+    }
+    throw words.noneOf(quantities, which, quantities);
+  }
+
+  private Condition called() throws Misread {
+    if (!words.take("by")) {
+      throw words.noneOf(List.of("by"), "called", List.of("by PROCEDURE"));
+    }
+    int at = words.at();
+    String procedure = words.take();
+    if (!Scalars.isId(procedure)) {
+      throw new Misread(at, "the name of a procedure is missing here, as in: called by setup");
+    }
+    return new Condition.Called(procedure);
   }
 
   private Condition rod() throws Misread {

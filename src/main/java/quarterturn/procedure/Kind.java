@@ -1,5 +1,6 @@
 package quarterturn.procedure;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import quarterturn.craft.Prior;
@@ -15,7 +16,9 @@ import quarterturn.unit.Length;
  * @param jointFret the fret nearest the body joint, held for a relief reading
  * @param readAt the fret over which relief is read
  * @param prior what to expect of its rod
- * @param relief window of relief by playing style
+ * @param windows what its readings should come to, by quantity and playing style; relief is one of
+ *     them
+ * @param make how it is usually made
  */
 public record Kind(
     String id,
@@ -26,36 +29,55 @@ public record Kind(
     int jointFret,
     int readAt,
     Prior prior,
-    Map<Style, Target> relief) {
+    Map<Quantity, Map<Style, Ends>> windows,
+    Make make) {
   public Kind {
     strings = List.copyOf(strings);
-    relief = Map.copyOf(relief);
+    windows = Map.copyOf(windows);
   }
 
   /** The same kind with another joint fret. */
   public Kind withJoint(int fret) {
-    return new Kind(id, name, scale, strings, frets, fret, readAt, prior, relief);
+    return new Kind(id, name, scale, strings, frets, fret, readAt, prior, windows, make);
   }
 
-  /** The same kind with other windows of relief. */
-  public Kind withRelief(Map<Style, Target> windows) {
-    return new Kind(id, name, scale, strings, frets, jointFret, readAt, prior, windows);
+  /** The same kind with another window of relief for every style. */
+  public Kind withRelief(Window window, String source) {
+    Map<Style, Ends> relief = new EnumMap<>(Style.class);
+    for (Style style : Style.values()) {
+      relief.put(style, Ends.all(window, source));
+    }
+    Map<Quantity, Map<Style, Ends>> all = new EnumMap<>(windows);
+    all.put(Quantity.RELIEF, relief);
+    return new Kind(id, name, scale, strings, frets, jointFret, readAt, prior, all, make);
   }
 
   /** A window and where it comes from. */
   public record Target(Window window, String source) {}
 
-  /** The window for a style. */
+  /** The window of relief for a style. */
   public Target target(Style style) {
-    Target target = relief.get(style);
-    if (target == null) {
-      throw new IllegalStateException(id + " has no window for " + style.word());
+    return target(Quantity.RELIEF, style, 0);
+  }
+
+  /**
+   * The window of a quantity on one string.
+   *
+   * @param index 0 for the lowest string
+   * @throws IllegalStateException where there is none
+   */
+  public Target target(Quantity quantity, Style style, int index) {
+    Map<Style, Ends> styles = windows.get(quantity);
+    Ends ends = styles == null ? null : styles.get(style);
+    if (ends == null) {
+      throw new IllegalStateException(
+          id + " has no window of " + quantity.word() + " for " + style.word());
     }
-    return target;
+    return new Target(ends.at(index, strings.size()), ends.source());
   }
 
   /** The note of the string a reading is taken on. */
   public String string(Which which) {
-    return which == Which.LOWEST ? strings.get(0) : strings.get(strings.size() - 1);
+    return which == Which.HIGHEST ? strings.get(strings.size() - 1) : strings.get(0);
   }
 }

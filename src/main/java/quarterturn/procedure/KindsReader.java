@@ -49,7 +49,23 @@ public final class KindsReader {
   private void kind(Node item) {
     List<String> keys =
         List.of(
-            "kind", "name", "scale", "strings", "frets", "joint-fret", "read-at", "rod", "relief");
+            "kind",
+            "name",
+            "scale",
+            "strings",
+            "frets",
+            "joint-fret",
+            "read-at",
+            "rod",
+            "radius",
+            "spread",
+            "gauges",
+            "saddles",
+            "relief",
+            "nut-clearance",
+            "action",
+            "intonation",
+            "pickup-gap");
     Fields fields = Fields.of(item, "a kind", keys, faults);
     if (fields == null) {
       return;
@@ -63,7 +79,14 @@ public final class KindsReader {
     Integer readAt = values.count(fields.required("read-at"), 1, MOST_FRETS);
     order(fields, frets, joint, readAt);
     Prior prior = values.word(fields.required("rod"), "a kind of rod", Prior.values(), Prior::word);
-    Map<Style, Kind.Target> relief = relief(fields.required("relief"));
+    Map<Quantity, Map<Style, Ends>> windows = new EnumMap<>(Quantity.class);
+    for (Quantity quantity : Quantity.values()) {
+      boolean needed = quantity == Quantity.RELIEF;
+      if (needed || (quantity.onString() && fields.has(quantity.word()))) {
+        windows.put(quantity, windows(fields.required(quantity.word()), quantity));
+      }
+    }
+    Make make = make(fields, strings);
     fields.end();
     if (id == null) {
       return;
@@ -77,7 +100,7 @@ public final class KindsReader {
     if (prior != null) {
       kinds.put(
           id.text(),
-          new Kind(id.text(), name, scale, strings, frets, joint, readAt, prior, relief));
+          new Kind(id.text(), name, scale, strings, frets, joint, readAt, prior, windows, make));
     }
   }
 
@@ -126,28 +149,66 @@ public final class KindsReader {
     return notes;
   }
 
-  private Map<Style, Kind.Target> relief(@Nullable Node node) {
-    Map<Style, Kind.Target> targets = new EnumMap<>(Style.class);
+  private Make make(Fields fields, List<String> strings) {
+    Length radius = length(fields.optional("radius"), "a radius", "241 mm");
+    Length spread = length(fields.optional("spread"), "a spread", "57 mm");
+    List<Length> gauges = new ArrayList<>();
+    Node list = fields.optional("gauges");
+    for (Node item : values.items(list)) {
+      Length gauge = length(item, "a string's diameter", ".105 in");
+      if (gauge != null) {
+        gauges.add(gauge);
+      }
+    }
+    if (list != null && gauges.size() != strings.size()) {
+      faults.add(list.mark(), "there must be as many gauges as strings, " + strings.size());
+    }
+    Make.Saddles saddles =
+        values.word(
+            fields.optional("saddles"),
+            "a kind of saddles",
+            Make.Saddles.values(),
+            Make.Saddles::word);
+    return new Make(radius, spread, gauges, saddles == null ? Make.Saddles.ADJUSTABLE : saddles);
+  }
+
+  private @Nullable Length length(@Nullable Node node, String what, String example) {
+    return values.parsed(node, text -> Amounts.length(text, what, example));
+  }
+
+  /** A window for every style, each for all strings or for the two outer ones. */
+  private Map<Style, Ends> windows(@Nullable Node node, Quantity quantity) {
+    Map<Style, Ends> targets = new EnumMap<>(Style.class);
     List<String> styles = Arrays.stream(Style.values()).map(Style::word).toList();
-    Fields fields = Fields.of(node, "relief", styles, faults);
+    Fields fields = Fields.of(node, quantity.word(), styles, faults);
     if (fields == null) {
       return targets;
     }
     for (Style style : Style.values()) {
       Fields target =
-          Fields.of(fields.required(style.word()), "a window", List.of("window", "source"), faults);
+          Fields.of(
+              fields.required(style.word()),
+              "a window",
+              List.of("window", "low", "high", "source"),
+              faults);
       if (target == null) {
         continue;
       }
-      Amounts.Range range =
-          values.parsed(target.required("window"), text -> Amounts.range(Quantity.RELIEF, text));
+      boolean ends = target.has("low") || target.has("high");
+      Window low = window(target.required(ends ? "low" : "window"), quantity);
+      Window high = ends ? window(target.required("high"), quantity) : low;
       String source = values.fixed(target.required("source"));
       target.end();
-      if (range != null && source != null) {
-        targets.put(style, new Kind.Target(new Window(range.least(), range.most()), source));
+      if (low != null && high != null && source != null) {
+        targets.put(style, new Ends(low, high, source));
       }
     }
     fields.end();
     return targets;
+  }
+
+  private @Nullable Window window(@Nullable Node node, Quantity quantity) {
+    Amounts.Range range = values.parsed(node, text -> Amounts.range(quantity, text));
+    return range == null ? null : new Window(range.least(), range.most());
   }
 }

@@ -4,12 +4,16 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Everything the engine reads: procedures, the one asked for first, kinds, hazards and limits. */
+/**
+ * Everything the engine reads: procedures, the one asked for first, kinds, hazards, limits, and
+ * what a set-up comes to.
+ */
 public record Library(
     Map<String, Procedure> procedures,
     Map<String, Kind> kinds,
     Map<String, Hazard> hazards,
-    Limits limits) {
+    Limits limits,
+    Results results) {
   public Library {
     procedures = Collections.unmodifiableMap(new LinkedHashMap<>(procedures));
     kinds = Collections.unmodifiableMap(new LinkedHashMap<>(kinds));

@@ -1,7 +1,9 @@
 package quarterturn.procedure;
 
 import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -36,6 +38,7 @@ final class Loading {
   Library load(Found first, @Nullable String expected) throws Unreadable, IOException {
     Map<String, Hazard> hazards = read(shelf.needed("safety", "hazards"), HazardsReader::draft);
     Map<String, Kind> kinds = read(shelf.needed("procedures", "kinds"), KindsReader::draft);
+    Results results = read(shelf.needed("procedures", "results"), ResultsReader::draft);
     List<String> known = hazards == null ? null : List.copyOf(hazards.keySet());
     Limits limits =
         read(shelf.needed("safety", "limits"), faults -> LimitsReader.draft(faults, known));
@@ -43,19 +46,25 @@ final class Loading {
       tried.add(expected);
     }
     String begin = procedure(first, expected, known);
+    if (results != null) {
+      needed(results, known);
+    }
     if (begin != null) {
       circles(begin, new LinkedHashSet<>(), new LinkedHashSet<>());
+    }
+    if (results != null) {
+      procedures.values().forEach(one -> named(one, results));
     }
     List<Fault> faults = faults();
     if (!faults.isEmpty()) {
       throw new Unreadable(faults);
     }
-    if (hazards == null || limits == null || kinds == null) {
+    if (hazards == null || limits == null || kinds == null || results == null) {
       throw new IllegalStateException("a file was not read, and has no fault");
     }
     Map<String, Procedure> read = new LinkedHashMap<>();
     procedures.forEach((id, one) -> read.put(id, one.draft().procedure()));
-    return new Library(read, kinds, hazards, limits);
+    return new Library(read, kinds, hazards, limits, results);
   }
 
   /** Reads a file as far as it goes. */
@@ -103,6 +112,41 @@ final class Loading {
       follow(one, call, hazards);
     }
     return name;
+  }
+
+  /** Procedures that take anew what others need. */
+  private void needed(Results results, @Nullable List<String> hazards) throws IOException {
+    Deque<Read> open = new ArrayDeque<>(procedures.values());
+    while (!open.isEmpty()) {
+      Read one = open.pop();
+      for (String need : one.draft().procedure().needs()) {
+        Results.Result result = results.results().get(need);
+        String by = result == null ? null : result.by();
+        Found found = by == null ? null : shelf.procedure(by);
+        if (by != null && found != null && !procedures.containsKey(by) && tried.add(by)) {
+          procedure(found, by, hazards);
+          Read read = procedures.get(by);
+          if (read != null) {
+            open.add(read);
+          }
+        }
+      }
+    }
+  }
+
+  /** Changes and results that a procedure names must be known. */
+  private static void named(Read one, Results results) {
+    Scalars values = new Scalars(one.faults());
+    for (Scalar change : one.draft().changes()) {
+      if (!results.changes().containsKey(change.text())) {
+        values.unknown(change, "a change", List.copyOf(results.changes().keySet()));
+      }
+    }
+    for (Scalar result : one.draft().results()) {
+      if (!results.results().containsKey(result.text())) {
+        values.unknown(result, "a result", List.copyOf(results.results().keySet()));
+      }
+    }
   }
 
   private void follow(Read caller, Scalar call, @Nullable List<String> hazards) throws IOException {

@@ -42,7 +42,7 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
   }
 
   private @Nullable Which string(Fields fields, Quantity quantity) {
-    if (!quantity.bracket()) {
+    if (!quantity.onString()) {
       if (fields.has("string")) {
         faults.add(fields.key("string"), quantity.word() + " is not read on a string; take it out");
       }

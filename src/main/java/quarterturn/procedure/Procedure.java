@@ -15,10 +15,11 @@ import java.util.Map;
  * @param tools what to have at hand
  * @param begin id of the first step
  * @param retune id of the step that brings the strings to pitch, from which a fresh reading is
- *     taken
+ *     taken; the first step where the file names none
  * @param reread id of the step that takes one reading again after a break
  * @param steps by id, in the file's order
  * @param digest SHA-256 of the file, in hexadecimal
+ * @param needs ids of the results that must be fresh before it begins
  */
 public record Procedure(
     String id,
@@ -30,9 +31,11 @@ public record Procedure(
     String retune,
     String reread,
     Map<String, Step> steps,
-    String digest) {
+    String digest,
+    List<String> needs) {
   public Procedure {
     tools = List.copyOf(tools);
+    needs = List.copyOf(needs);
     steps = Collections.unmodifiableMap(new LinkedHashMap<>(steps));
   }
 

@@ -2,6 +2,7 @@ package quarterturn.procedure;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
@@ -21,6 +22,7 @@ public final class ProcedureReader {
           "purpose",
           "tools",
           "begin",
+          "needs",
           "retune",
           "reread",
           "steps");
@@ -30,6 +32,7 @@ public final class ProcedureReader {
   private final References references;
   private final StepReader stepReader;
   private final Map<String, Step> steps = new LinkedHashMap<>();
+  private final List<Scalar> needs = new ArrayList<>();
 
   private ProcedureReader(Faults faults, @Nullable List<String> hazards) {
     this.faults = faults;
@@ -59,8 +62,15 @@ public final class ProcedureReader {
    *
    * @param id its id where it stands, or null where it has none
    * @param calls the ids of the procedures it calls, where they stand
+   * @param changes the ids of the changes it makes, where they stand
+   * @param results the ids of the results it needs or gives, where they stand
    */
-  record Draft(Procedure procedure, @Nullable Scalar id, List<Scalar> calls) {}
+  record Draft(
+      Procedure procedure,
+      @Nullable Scalar id,
+      List<Scalar> calls,
+      List<Scalar> changes,
+      List<Scalar> results) {}
 
   /**
    * Reads as much as can be read.
@@ -78,7 +88,10 @@ public final class ProcedureReader {
     }
     Scalar id = reader.values.id(fields.required("procedure"), "a procedure");
     Procedure procedure = reader.procedure(fields, id == null ? "" : id.text(), digest(bytes));
-    return new Draft(procedure, id, reader.stepReader.calls());
+    List<Scalar> results = new ArrayList<>(reader.stepReader.given());
+    results.addAll(reader.needs);
+    return new Draft(
+        procedure, id, reader.stepReader.calls(), reader.stepReader.changed(), results);
   }
 
   private Procedure procedure(Fields fields, String id, String digest) {
@@ -86,9 +99,15 @@ public final class ProcedureReader {
     String title = values.fixed(fields.required("title"));
     String purpose = values.fixed(fields.required("purpose"));
     List<String> tools = values.fixedLines(fields.required("tools"));
+    for (Node need : values.items(fields.optional("needs"))) {
+      Scalar result = values.id(need, "a result");
+      if (result != null) {
+        needs.add(result);
+      }
+    }
     String begin = way(fields, "begin");
-    String retune = way(fields, "retune");
-    String reread = way(fields, "reread");
+    String retune = fields.has("retune") ? way(fields, "retune") : begin;
+    String reread = fields.has("reread") ? way(fields, "reread") : begin;
     steps(fields.required("steps"));
     fields.end();
     if (!steps.isEmpty()) {
@@ -104,7 +123,8 @@ public final class ProcedureReader {
         retune,
         reread,
         steps,
-        digest);
+        digest,
+        needs.stream().map(Scalar::text).toList());
   }
 
   private String way(Fields fields, String key) {

@@ -72,7 +72,9 @@ final class References {
       add(scalar, named.at(), noStep(named.step()));
       return;
     }
-    if (named.options().isEmpty() || !StepReader.KINDS.contains(step.kind())) {
+    // How a called procedure may end stands in another file.
+    boolean elsewhere = !StepReader.KINDS.contains(step.kind()) || step.kind().equals("call");
+    if (named.options().isEmpty() || elsewhere) {
       return;
     }
     if (!step.kind().equals("choose")) {
@@ -81,7 +83,7 @@ final class References {
               + Quote.of(named.step())
               + " asks for no choice (it is a "
               + step.kind()
-              + " step); \"is\" follows a choose step";
+              + " step); \"is\" follows a choose or a call step";
       add(scalar, named.at(), message);
       return;
     }

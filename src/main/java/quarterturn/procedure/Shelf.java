@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,9 @@ import org.jspecify.annotations.Nullable;
  * among those that come with the program.
  */
 public final class Shelf {
+  /** Files beside the procedures that are none. */
+  private static final Set<String> RESERVED = Set.of("kinds", "results");
+
   private final @Nullable Path own;
 
   /**
@@ -88,7 +92,7 @@ public final class Shelf {
 
   /** A procedure's file, or null where there is none. */
   @Nullable Found procedure(String id) throws IOException {
-    return Scalars.isId(id) && !id.equals("kinds") ? find("procedures", id) : null;
+    return Scalars.isId(id) && !RESERVED.contains(id) ? find("procedures", id) : null;
   }
 
   /**

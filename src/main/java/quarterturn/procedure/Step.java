@@ -14,15 +14,57 @@ public sealed interface Step {
 
   Mark mark();
 
-  /** Something to do or look at, confirmed when done. */
-  record Tell(String id, Words words, Mark mark, Set<Fact> establishes, Branch.Fork then)
+  /**
+   * Something to do or look at, confirmed when done.
+   *
+   * @param changes the change this makes to the instrument, or null
+   */
+  record Tell(
+      String id,
+      Words words,
+      Mark mark,
+      Set<Fact> establishes,
+      @Nullable String changes,
+      Branch.Fork then)
+      implements Step {
+    /** One that changes nothing of the instrument. */
+    public Tell(String id, Words words, Mark mark, Set<Fact> establishes, Branch.Fork then) {
+      this(id, words, mark, establishes, null, then);
+    }
+  }
+
+  /**
+   * One of named answers, the ordinary one first.
+   *
+   * @param gives the result that is a verdict and is given here, or null
+   */
+  record Choose(String id, Words words, Mark mark, List<Option> options, @Nullable String gives)
+      implements Step {
+    /** One that gives no verdict. */
+    public Choose(String id, Words words, Mark mark, List<Option> options) {
+      this(id, words, mark, options, null);
+    }
+  }
+
+  /**
+   * One answer of a {@link Choose}.
+   *
+   * @param changes the change to the instrument that it tells of, or null
+   */
+  record Option(
+      String id, String label, Set<Fact> establishes, @Nullable String changes, String go) {
+    /** One that tells of no change. */
+    public Option(String id, String label, Set<Fact> establishes, String go) {
+      this(id, label, establishes, null, go);
+    }
+  }
+
+  /** Something to be written down in words, one line. */
+  record Note(String id, Words words, Mark mark, String go) implements Step {}
+
+  /** A screw or a slide set anew on every string whose reading is out of its window. */
+  record Adjust(String id, Words words, Mark mark, Adjustment adjustment, Branch.Fork then)
       implements Step {}
-
-  /** One of named answers, the ordinary one first. */
-  record Choose(String id, Words words, Mark mark, List<Option> options) implements Step {}
-
-  /** One answer of a {@link Choose}. */
-  record Option(String id, String label, Set<Fact> establishes, String go) {}
 
   /**
    * A reading.
@@ -104,8 +146,9 @@ public sealed interface Step {
       String go)
       implements Step {}
 
-  /** Another procedure, then on. */
-  record Call(String id, Words words, Mark mark, String procedure, String go) implements Step {}
+  /** Another procedure, then on by how it ended. */
+  record Call(String id, Words words, Mark mark, String procedure, Branch.Fork then)
+      implements Step {}
 
   /** The end, with the work done or left in order. */
   record Done(String id, Words words, Mark mark, String outcome) implements Step {}

@@ -12,7 +12,18 @@ import quarterturn.procedure.Node.Scalar;
 final class StepReader {
   /** The kinds of step, as an entry begins. */
   static final List<String> KINDS =
-      List.of("tell", "choose", "measure", "compute", "turn", "wait", "call", "done", "hand-over");
+      List.of(
+          "tell",
+          "choose",
+          "note",
+          "measure",
+          "compute",
+          "turn",
+          "adjust",
+          "wait",
+          "call",
+          "done",
+          "hand-over");
 
   private final Faults faults;
   private final Scalars values;
@@ -20,6 +31,8 @@ final class StepReader {
   private final WordsReader words;
   private final ForkReader forks;
   private final List<Scalar> calls = new ArrayList<>();
+  private final List<Scalar> changed = new ArrayList<>();
+  private final List<Scalar> given = new ArrayList<>();
 
   StepReader(Faults faults, References references, @Nullable List<String> hazards) {
     this.faults = faults;
@@ -32,6 +45,16 @@ final class StepReader {
   /** The procedures that were called. */
   List<Scalar> calls() {
     return List.copyOf(calls);
+  }
+
+  /** The changes that were named. */
+  List<Scalar> changed() {
+    return List.copyOf(changed);
+  }
+
+  /** The results that were named. */
+  List<Scalar> given() {
+    return List.copyOf(given);
   }
 
   /**
@@ -62,6 +85,8 @@ final class StepReader {
         switch (kind) {
           case "tell" -> tell(step);
           case "choose" -> choose(step, options);
+          case "note" -> note(step);
+          case "adjust" -> adjust(step);
           case "measure" -> new MeasureReader(faults, values, words, forks).read(step);
           case "compute" -> compute(step);
           case "turn" -> new TurnReader(faults, values, words, forks).read(step);
@@ -78,13 +103,15 @@ final class StepReader {
 
   private static List<String> own(String kind) {
     return switch (kind) {
-      case "tell" -> List.of("establishes", "go", "branches");
-      case "choose" -> List.of("options");
+      case "tell" -> List.of("establishes", "changes", "go", "branches");
+      case "choose" -> List.of("gives", "options");
+      case "note" -> List.of("go");
+      case "adjust" -> List.of("what", "go", "branches");
       case "measure" -> List.of("quantity", "string", "gauge", "plausible", "branches");
       case "compute" -> List.of("calculation", "go", "branches");
       case "turn" -> List.of("amount", "limit", "felt");
       case "wait" -> List.of("for", "rest", "establishes", "go");
-      case "call" -> List.of("procedure", "go");
+      case "call" -> List.of("procedure", "go", "branches");
       default -> List.of("outcome");
     };
   }
@@ -96,8 +123,9 @@ final class StepReader {
   private @Nullable Step tell(Begun step) {
     Words said = words.read(step.fields(), step.part(), true);
     Set<Fact> facts = establishes(step.fields());
+    String changes = named(step.fields(), "changes", "a change", changed);
     Fork then = forks.read(step.fields(), step.what());
-    return then == null ? null : new Step.Tell(step.id(), said, step.mark(), facts, then);
+    return then == null ? null : new Step.Tell(step.id(), said, step.mark(), facts, changes, then);
   }
 
   private Step choose(Begun step, List<String> ids) {
@@ -113,12 +141,14 @@ final class StepReader {
     if (list instanceof Node.Sequence sequence && sequence.items().size() < 2) {
       faults.add(list.mark(), "a choice needs at least two options");
     }
-    return new Step.Choose(step.id(), said, step.mark(), List.copyOf(options));
+    String gives = named(step.fields(), "gives", "a result", given);
+    return new Step.Choose(step.id(), said, step.mark(), List.copyOf(options), gives);
   }
 
   private Step.@Nullable Option option(Node item, List<String> ids) {
     Fields fields =
-        Fields.of(item, "an option", List.of("is", "label", "establishes", "go"), faults);
+        Fields.of(
+            item, "an option", List.of("is", "label", "establishes", "changes", "go"), faults);
     if (fields == null) {
       return null;
     }
@@ -126,6 +156,7 @@ final class StepReader {
     Node labelled = fields.required("label");
     String label = values.line(labelled) == null ? null : words.text(labelled);
     Set<Fact> facts = establishes(fields);
+    String changes = named(fields, "changes", "a change", changed);
     Scalar go = forks.way(fields.required("go"));
     fields.end();
     if (id != null && ids.contains(id.text())) {
@@ -135,7 +166,34 @@ final class StepReader {
     }
     return id == null || label == null || go == null
         ? null
-        : new Step.Option(id.text(), label, facts, go.text());
+        : new Step.Option(id.text(), label, facts, changes, go.text());
+  }
+
+  private @Nullable Step note(Begun step) {
+    Words said = words.read(step.fields(), step.part(), true);
+    Scalar go = forks.way(step.fields().required("go"));
+    return go == null ? null : new Step.Note(step.id(), said, step.mark(), go.text());
+  }
+
+  private @Nullable Step adjust(Begun step) {
+    Words said = words.read(step.fields(), step.part(), true);
+    Adjustment what =
+        values.word(
+            step.fields().required("what"), "an adjustment", Adjustment.values(), Adjustment::word);
+    Fork then = forks.read(step.fields(), step.what());
+    return what == null || then == null
+        ? null
+        : new Step.Adjust(step.id(), said, step.mark(), what, then);
+  }
+
+  /** An id that is known elsewhere, kept to be checked when that was read; or null. */
+  private @Nullable String named(Fields fields, String key, String what, List<Scalar> kept) {
+    Scalar id = fields.has(key) ? values.id(fields.optional(key), what) : null;
+    if (id == null) {
+      return null;
+    }
+    kept.add(id);
+    return id.text();
   }
 
   private @Nullable Step compute(Begun step) {
@@ -166,12 +224,12 @@ final class StepReader {
   private @Nullable Step call(Begun step) {
     Words said = words.read(step.fields(), step.part(), false);
     Scalar procedure = values.id(step.fields().required("procedure"), "a procedure");
-    Scalar go = forks.way(step.fields().required("go"));
-    if (procedure == null || go == null) {
+    Fork then = forks.read(step.fields(), step.what());
+    if (procedure == null || then == null) {
       return null;
     }
     calls.add(procedure);
-    return new Step.Call(step.id(), said, step.mark(), procedure.text(), go.text());
+    return new Step.Call(step.id(), said, step.mark(), procedure.text(), then);
   }
 
   private @Nullable Step end(Begun step, String kind) {

@@ -27,7 +27,11 @@ public final class Ways {
     } else if (step instanceof Step.Wait wait) {
       ways.add(wait.go());
     } else if (step instanceof Step.Call call) {
-      ways.add(call.go());
+      fork(ways, call.then());
+    } else if (step instanceof Step.Note note) {
+      ways.add(note.go());
+    } else if (step instanceof Step.Adjust adjust) {
+      fork(ways, adjust.then());
     }
     return ways;
   }

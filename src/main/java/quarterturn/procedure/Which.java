@@ -3,7 +3,9 @@ package quarterturn.procedure;
 /** Which string a reading is taken on. */
 public enum Which {
   LOWEST("lowest"),
-  HIGHEST("highest");
+  HIGHEST("highest"),
+  /** Every string in turn, the lowest first. */
+  EACH("each");
 
   private final String word;
 

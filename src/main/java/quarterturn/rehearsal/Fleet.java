@@ -2,7 +2,6 @@ package quarterturn.rehearsal;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,11 +59,10 @@ public final class Fleet {
   /** The same library with the figures' window in place of the kind's. */
   private static Library windowed(Library library) {
     Kind kind = library.kind(KIND);
-    Map<Style, Kind.Target> relief = new HashMap<>(kind.relief());
-    relief.put(STYLE, new Kind.Target(WINDOW, "the window of the fleet's figures"));
     Map<String, Kind> kinds = new LinkedHashMap<>(library.kinds());
-    kinds.put(KIND, kind.withRelief(relief));
-    return new Library(library.procedures(), kinds, library.hazards(), library.limits());
+    kinds.put(KIND, kind.withRelief(WINDOW, "the window of the fleet's figures"));
+    return new Library(
+        library.procedures(), kinds, library.hazards(), library.limits(), library.results());
   }
 
   /**

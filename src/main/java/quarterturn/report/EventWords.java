@@ -43,6 +43,12 @@ final class EventWords {
     if (event instanceof Event.Read read) {
       return reading(read);
     }
+    if (event instanceof Event.Noted noted) {
+      return "Noted at \"" + labels.step(noted.step()) + "\": " + stopped(noted.text());
+    }
+    if (event instanceof Event.Adjusted adjusted) {
+      return AdjustedWords.of(adjusted);
+    }
     return rod(event, before);
   }
 
@@ -107,7 +113,7 @@ final class EventWords {
 
   private static String on(Event.Read read) {
     if (read.which() == null) {
-      return "";
+      return read.string() == null ? "" : " on the string " + read.string();
     }
     return " on the " + read.which().word() + " string" + note(read.string());
   }

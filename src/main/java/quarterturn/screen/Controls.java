@@ -34,6 +34,12 @@ final class Controls {
     if (prompt instanceof Prompt.Measure measure && draft instanceof Draft.Reading reading) {
       return reading(measure, reading, width);
     }
+    if (draft instanceof Draft.Writing writing) {
+      Canvas canvas = new Canvas(width, 2);
+      field(canvas, 0, writing.field(), true, Math.min(70, width - 4));
+      canvas.put(0, 1, "- = nothing to write");
+      return canvas;
+    }
     if (prompt instanceof Prompt.TurnRod turn && draft instanceof Draft.Amount amount) {
       return amount(turn, amount, width);
     }
@@ -76,7 +82,9 @@ final class Controls {
     canvas.put(
         end + 2, 1, Wrap.cut(Readings.readAs(reading.field().text(), measure), width - end - 2));
     String example =
-        gap ? "like  0.30 passes 0.35 lifts   or  0.30..0.35   or  12 thou" : "like  48";
+        gap
+            ? "like  0.30 passes 0.35 lifts   or  0.30..0.35   or  12 thou"
+            : "like  " + measure.quantity().example();
     canvas.put(0, 3, Wrap.cut(example, width));
     String words =
         gap ? "t = it touches, no gap      c = I can't measure it" : "c = I can't measure it";

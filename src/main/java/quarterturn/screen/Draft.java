@@ -37,6 +37,9 @@ sealed interface Draft {
    */
   record Amount(Feel feel, Field field, boolean otherWay, @Nullable String sure) implements Draft {}
 
+  /** A line of words. */
+  record Writing(Field field) implements Draft {}
+
   /** Why the wait may end early. */
   record Lifting(Field field) implements Draft {}
 
@@ -48,6 +51,9 @@ sealed interface Draft {
     if (prompt instanceof Prompt.Measure) {
       return new Reading(Field.EMPTY, true);
     }
+    if (prompt instanceof Prompt.Write) {
+      return new Writing(Field.EMPTY);
+    }
     return prompt instanceof Prompt.TurnRod ? new Turning() : new Simple();
   }
 
@@ -55,6 +61,7 @@ sealed interface Draft {
   default boolean typing() {
     return (this instanceof Reading reading && reading.typing())
         || this instanceof Amount
+        || this instanceof Writing
         || this instanceof Lifting;
   }
 
@@ -65,6 +72,9 @@ sealed interface Draft {
     }
     if (this instanceof Amount amount) {
       return amount.field();
+    }
+    if (this instanceof Writing writing) {
+      return writing.field();
     }
     return this instanceof Lifting lifting ? lifting.field() : null;
   }

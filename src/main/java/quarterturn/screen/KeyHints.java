@@ -72,6 +72,9 @@ final class KeyHints {
           ? List.of(new Hint("Enter", "accept"), new Hint("Esc", "out of the field"))
           : List.of(new Hint("Enter", "into the field"));
     }
+    if (draft instanceof Draft.Writing) {
+      return List.of(new Hint("Enter", "accept"));
+    }
     if (draft instanceof Draft.Turning) {
       Hint turned = new Hint("Enter", "turned");
       return prompt instanceof Prompt.TurnRod turn && turn.canUndo()

@@ -19,6 +19,8 @@ final class Keystrokes {
       return marked(ids.indexOf(chose.option()));
     } else if (answer instanceof Answer.Measured measured) {
       return typed(measured.bracket().typed());
+    } else if (answer instanceof Answer.Wrote wrote) {
+      return typed(wrote.text());
     } else if (answer instanceof Answer.Value value) {
       return typed(Decimals.plain(value.value()));
     } else if (answer instanceof Answer.CannotMeasure) {

@@ -5,7 +5,7 @@ import java.util.Set;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.BracketParser;
-import quarterturn.unit.Humidity;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.NotUnderstood;
 
 /** Keys while a reading is typed, and what typed text means. */
@@ -65,14 +65,14 @@ final class Readings {
       throw new NotUnderstood(
           measure.quantity().bracket()
               ? "Type what the leaves showed, for example: 0.30 passes 0.35 lifts"
-              : "Type the number first, for example 48");
+              : "Type the number first, for example " + measure.quantity().example());
     }
     if (CANNOT.contains(text)) {
       return new Answer.CannotMeasure();
     }
     return measure.quantity().bracket()
         ? new Answer.Measured(BracketParser.parse(text, measure.step()))
-        : new Answer.Value(Humidity.parse(text).percent());
+        : new Answer.Value(measure.quantity().value(text));
   }
 
   /** How the text so far would be read: "read as 0.30 to 0.35 mm", or what may be typed. */
@@ -86,7 +86,7 @@ final class Readings {
         return "read as: " + measured.bracket();
       }
       return answer instanceof Answer.Value value
-          ? "read as: " + new Humidity(value.value())
+          ? "read as: " + Decimals.plain(value.value()) + " " + measure.quantity().unit()
           : "read as: can't be measured here";
     } catch (NotUnderstood notYet) {
       return "not a reading yet";

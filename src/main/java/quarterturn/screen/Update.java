@@ -74,6 +74,9 @@ final class Update {
     if (prompt instanceof Prompt.Measure measure) {
       return Readings.key(model, measure, key);
     }
+    if (prompt instanceof Prompt.Write) {
+      return writing(model, key);
+    }
     if (prompt instanceof Prompt.TurnRod turn) {
       return Turns.key(model, turn, key);
     }
@@ -83,6 +86,19 @@ final class Update {
     return key == Key.Named.ENTER
         ? new Next(model, new Effect.Finish())
         : onlyHint(model, key, "Press Enter to close.");
+  }
+
+  private static Next writing(Model model, Key key) {
+    Field field = model.draft() instanceof Draft.Writing writing ? writing.field() : Field.EMPTY;
+    if (key == Key.Named.ESC) {
+      return onlyHint(model, key, "F1 shows the keys.");
+    }
+    if (key != Key.Named.ENTER) {
+      return Next.show(model.with(new Draft.Writing(field.with(key))));
+    }
+    return field.blank()
+        ? Next.show(model.saying("Type one line; a hyphen stands for nothing to write."))
+        : Next.send(model, new Answer.Wrote(field.text().strip()));
   }
 
   /** A key that does nothing here says what would; Esc has no view to go back to. */

@@ -45,6 +45,8 @@ public final class AutoLines extends InputStream {
       json.put("answer", chose.option());
     } else if (answer instanceof Answer.Measured measured) {
       json.put("answer", measured.bracket().typed());
+    } else if (answer instanceof Answer.Wrote wrote) {
+      json.put("answer", wrote.text());
     } else if (answer instanceof Answer.Value value) {
       json.put("answer", value.value());
     } else if (answer instanceof Answer.CannotMeasure) {

@@ -50,6 +50,9 @@ final class PromptJson {
     if (prompt instanceof Prompt.Choose) {
       return "choose";
     }
+    if (prompt instanceof Prompt.Write) {
+      return "write";
+    }
     if (prompt instanceof Prompt.Measure) {
       return "measure";
     }

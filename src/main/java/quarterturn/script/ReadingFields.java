@@ -5,7 +5,6 @@ import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.BracketParser;
-import quarterturn.unit.Humidity;
 import quarterturn.unit.Length;
 
 /** A reading given as JSON: bounds by key, one number, or what would be typed. */
@@ -51,7 +50,7 @@ final class ReadingFields {
     if (fields.isNumber("answer")) {
       return new Answer.Value(fields.number("answer"));
     }
-    return new Answer.Value(Humidity.parse(fields.text("answer")).percent());
+    return new Answer.Value(prompt.quantity().value(fields.text("answer")));
   }
 
   /** A bound in millimetres from the key in either unit. */

@@ -42,6 +42,10 @@ final class ReplyReader {
     if (prompt instanceof Prompt.Wait) {
       return waited(fields);
     }
+    if (prompt instanceof Prompt.Write) {
+      fields.only(Set.of("answer"));
+      return new Answer.Wrote(fields.text("answer"));
+    }
     fields.only(Set.of("answer"));
     if (!fields.isTrue("answer")) {
       throw new BadAnswer("\"answer\" must be true");

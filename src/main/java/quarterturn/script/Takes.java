@@ -3,6 +3,7 @@ package quarterturn.script;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import quarterturn.procedure.Feel;
+import quarterturn.procedure.Quantity;
 import quarterturn.session.Prompt;
 
 /** What each prompt takes, as it stands in an error. */
@@ -28,7 +29,12 @@ final class Takes {
           ? "{\"passes_mm\":0.30,\"lifts_mm\":0.35} or one of the two, the same with passes_in and"
               + " lifts_in, {\"answer\":\"0.30 passes 0.35 lifts\"}, {\"answer\":\"touches\"} or"
               + " {\"answer\":\"cannot\"}"
-          : "{\"answer\":48} or {\"answer\":\"cannot\"}";
+          : "{\"answer\":"
+              + (measure.quantity() == Quantity.HUMIDITY ? "48" : "2.25")
+              + "} or {\"answer\":\"cannot\"}";
+    }
+    if (prompt instanceof Prompt.Write) {
+      return "{\"answer\":\"one line of words\"}";
     }
     if (prompt instanceof Prompt.TurnRod turn) {
       return "{\"turned\":0.125,\"feel\":\"smooth\"} with feel one of "

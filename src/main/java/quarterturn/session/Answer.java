@@ -10,6 +10,9 @@ public sealed interface Answer {
   /** Done, or accepted. */
   record Confirmed() implements Answer {}
 
+  /** One line of words. */
+  record Wrote(String text) implements Answer {}
+
   /** The option's id. */
   record Chose(String option) implements Answer {}
 

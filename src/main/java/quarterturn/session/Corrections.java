@@ -53,6 +53,8 @@ public final class Corrections {
   private static boolean answer(Event event) {
     return event instanceof Event.Told
         || event instanceof Event.Chose
+        || event instanceof Event.Noted
+        || event instanceof Event.Adjusted
         || event instanceof Event.Read
         || event instanceof Event.Turned
         || event instanceof Event.Waited;

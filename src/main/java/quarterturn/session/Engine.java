@@ -120,7 +120,7 @@ public final class Engine {
         trail.add(entry(state.turns.get(turn)));
       }
       Event.Read read = reading.read();
-      if (read.bracket() != null && read.which() != null) {
+      if (reading.relief() && read.which() != null && read.bracket() != null) {
         boolean stale = reading.stale() || reading.turnsBefore() != state.turns.size();
         trail.add(new Overview.Entry.Reading(read.at(), read.which(), read.bracket(), stale));
       }

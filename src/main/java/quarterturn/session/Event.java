@@ -30,6 +30,8 @@ public sealed interface Event {
    * @param style null when it is yet to be chosen
    * @param jointFret this instrument's own joint fret, or null for the kind's
    * @param past turns and readings of this neck from earlier sessions, oldest first
+   * @param before what else was read on this instrument in earlier sessions: the last reading of
+   *     each quantity and string
    */
   record Started(
       Instant at,
@@ -41,10 +43,58 @@ public sealed interface Event {
       @Nullable String kind,
       @Nullable Style style,
       @Nullable Integer jointFret,
-      List<Past> past)
+      List<Past> past,
+      List<Before> before)
       implements Event {
     public Started {
       past = List.copyOf(past);
+      before = List.copyOf(before);
+    }
+
+    /** Where nothing else was read before. */
+    public Started(
+        Instant at,
+        String procedure,
+        int revision,
+        String digest,
+        Role role,
+        @Nullable String instrument,
+        @Nullable String kind,
+        @Nullable Style style,
+        @Nullable Integer jointFret,
+        List<Past> past) {
+      this(
+          at,
+          procedure,
+          revision,
+          digest,
+          role,
+          instrument,
+          kind,
+          style,
+          jointFret,
+          past,
+          List.of());
+    }
+  }
+
+  /**
+   * A reading from an earlier session on the same instrument.
+   *
+   * @param string the note of the string, or null
+   * @param bracket the reading, or null where it is one number
+   * @param value the number, or null
+   * @param since ids of the changes made to the instrument after it
+   */
+  record Before(
+      Instant at,
+      Quantity quantity,
+      @Nullable String string,
+      @Nullable Bracket bracket,
+      @Nullable Double value,
+      List<String> since) {
+    public Before {
+      since = List.copyOf(since);
     }
   }
 
@@ -62,6 +112,19 @@ public sealed interface Event {
 
   /** A step was confirmed as done. */
   record Told(Instant at, String step) implements Event {}
+
+  /** Something was written down. */
+  record Noted(Instant at, String step, String text) implements Event {}
+
+  /**
+   * A saddle or a pickup was set on one string.
+   *
+   * @param change id of the change
+   * @param string the string's note
+   * @param amount what was asked for, in millimetres; plus is up, or away from the nut
+   */
+  record Adjusted(Instant at, String step, String change, String string, double amount)
+      implements Event {}
 
   /** An option was chosen. */
   record Chose(Instant at, String step, String option) implements Event {}
@@ -174,6 +237,8 @@ public sealed interface Event {
           Map.entry("accepted", Accepted.class),
           Map.entry("told", Told.class),
           Map.entry("chose", Chose.class),
+          Map.entry("noted", Noted.class),
+          Map.entry("adjusted", Adjusted.class),
           Map.entry("read", Read.class),
           Map.entry("offered", Offered.class),
           Map.entry("undo-asked", UndoAsked.class),

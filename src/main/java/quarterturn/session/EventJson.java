@@ -58,6 +58,11 @@ public final class EventJson {
       out.put("step", e.step()).put("turn", e.turn().turns());
     } else if (event instanceof Event.UndoAsked e) {
       out.put("step", e.step());
+    } else if (event instanceof Event.Noted e) {
+      out.put("step", e.step()).put("text", e.text());
+    } else if (event instanceof Event.Adjusted e) {
+      out.put("step", e.step()).put("change", e.change()).put("string", e.string());
+      out.put("amount", finite(e.amount()));
     } else if (event instanceof Event.Turned e) {
       out.put("step", e.step()).put("turn", e.turn().turns()).put("feel", e.feel().word());
     } else if (event instanceof Event.Recalled e) {
@@ -95,6 +100,9 @@ public final class EventJson {
       out.put("joint-fret", e.jointFret());
     }
     past(out.putArray("past"), e.past());
+    if (!e.before().isEmpty()) {
+      before(out.putArray("before"), e.before());
+    }
   }
 
   private static void past(ArrayNode list, List<Event.Past> past) {
@@ -103,6 +111,20 @@ public final class EventJson {
       item.put("at", p.at().toString()).put("turn", p.turn().turns());
       bracket(item, "before", p.before());
       bracket(item, "after", p.after());
+    }
+  }
+
+  private static void before(ArrayNode list, List<Event.Before> before) {
+    for (Event.Before b : before) {
+      ObjectNode item = list.addObject();
+      item.put("at", b.at().toString()).put("quantity", b.quantity().word());
+      known(item, "string", b.string());
+      bracket(item, "mm", b.bracket());
+      if (b.value() != null) {
+        item.put("value", finite(b.value()));
+      }
+      ArrayNode since = item.putArray("since");
+      b.since().forEach(since::add);
     }
   }
 
@@ -173,9 +195,14 @@ public final class EventJson {
               f.textOrNull("kind"),
               f.wordOrNull("style", Style.values(), Style::word),
               f.wholeOrNull("joint-fret"),
-              past(f.list("past")));
+              past(f.list("past")),
+              before(f.listOrEmpty("before")));
       case "accepted" -> new Event.Accepted(at, f.text("step"), f.text("hazard"));
       case "told" -> new Event.Told(at, f.text("step"));
+      case "noted" -> new Event.Noted(at, f.text("step"), f.text("text"));
+      case "adjusted" ->
+          new Event.Adjusted(
+              at, f.text("step"), f.text("change"), f.text("string"), f.number("amount"));
       case "chose" -> new Event.Chose(at, f.text("step"), f.text("option"));
       case "read" ->
           new Event.Read(
@@ -210,6 +237,23 @@ public final class EventJson {
               at, f.text("step"), f.yesOrNo("hand-over"), f.text("outcome"), f.text("why"));
       default -> throw new NotAnEvent("its event \"" + Printable.of(name) + "\" is unknown");
     };
+  }
+
+  private static List<Event.Before> before(JsonNode list) throws NotAnEvent {
+    List<Event.Before> out = new ArrayList<>();
+    for (JsonNode item : list) {
+      Fields f = new Fields(item);
+      out.add(
+          new Event.Before(
+              f.instant("at"),
+              f.word("quantity", Quantity.values(), Quantity::word),
+              f.textOrNull("string"),
+              f.bracketOrNull("mm"),
+              f.numberOrNull("value"),
+              f.texts("since")));
+      f.nothingElse();
+    }
+    return out;
   }
 
   private static Turn turn(Fields f) throws NotAnEvent {

@@ -9,6 +9,7 @@ import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
+import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
 /** Holds an answer against its prompt: the event it is, or why it is not taken. */
@@ -17,6 +18,8 @@ final class Examiner {
    * More than this in one go is a slip of the pen, or nothing this program should carry on from.
    */
   private static final Turn MOST_REPORTED = new Turn(1);
+
+  private static final int LONGEST_NOTE = 300;
 
   private final Walk walk;
 
@@ -32,6 +35,14 @@ final class Examiner {
       return new Event.Corrected(now, prompt.said().step());
     }
     String step = prompt.said().step();
+    Event.Adjusted adjusted = prompt instanceof Prompt.Tell ? walk.adjusting(state) : null;
+    if (adjusted != null) {
+      require(answer instanceof Answer.Confirmed, "Confirm when it is done.");
+      return new Event.Adjusted(now, step, adjusted.change(), adjusted.string(), adjusted.amount());
+    }
+    if (prompt instanceof Prompt.Write) {
+      return wrote(step, answer, now);
+    }
     if (prompt instanceof Prompt.Tell) {
       require(answer instanceof Answer.Confirmed, "Confirm when it is done.");
       return new Event.Told(now, step);
@@ -71,6 +82,15 @@ final class Examiner {
       return Recall.event(chose.option(), state.open, now);
     }
     return new Event.Chose(now, step, chose.option());
+  }
+
+  private static Event wrote(String step, Answer answer, Instant now) throws Refused {
+    String text = answer instanceof Answer.Wrote wrote ? wrote.text().strip() : "";
+    require(!text.isEmpty(), "Write one line; a hyphen stands for nothing to write.");
+    require(
+        text.length() <= LONGEST_NOTE && text.equals(Printable.of(text)),
+        "One line of at most " + LONGEST_NOTE + " characters, please.");
+    return new Event.Noted(now, step, text);
   }
 
   private Event read(State state, Prompt.Measure measure, Answer answer, Instant now)

@@ -118,6 +118,17 @@ final class Fields {
     return out;
   }
 
+  List<String> texts(String name) throws NotAnEvent {
+    List<String> out = new ArrayList<>();
+    for (JsonNode item : list(name)) {
+      if (!item.isTextual()) {
+        throw wrong(name, "a list of words");
+      }
+      out.add(item.textValue());
+    }
+    return out;
+  }
+
   /** Empty where the field is not there. */
   JsonNode listOrEmpty(String name) throws NotAnEvent {
     return has(name) ? list(name) : JsonNodeFactory.instance.arrayNode();

@@ -17,8 +17,27 @@ final class Fill {
   private final @Nullable String source;
   private final @Nullable Turn turn;
   private final String wait;
+  private final String stale;
+  private final @Nullable AtString at;
+  private final @Nullable Figures figures;
 
-  Fill(State state, @Nullable Kind kind, @Nullable Turn turn, String wait) {
+  /**
+   * Blanks of one step.
+   *
+   * @param at the string at hand, where the step goes from string to string
+   * @param stale the results that are stale, in words
+   */
+  Fill(
+      State state,
+      @Nullable Kind kind,
+      @Nullable Turn turn,
+      String wait,
+      @Nullable AtString at,
+      String stale) {
+    this.at = at;
+    this.stale = stale;
+    this.figures =
+        kind == null || state.style == null ? null : new Figures(state, kind, state.style);
     this.state = state;
     this.kind = kind;
     this.window = kind == null || state.style == null ? null : kind.target(state.style).window();
@@ -48,6 +67,17 @@ final class Fill {
       case NET -> net(state);
       case KIND -> kind == null ? "instrument" : kind.name();
       case MINUTES -> wait;
+      case STRING -> kind == null ? "string" : kind.strings().get(state.string);
+      case VALUE -> at == null ? "not read" : at.value();
+      case TARGET -> at == null ? "the window" : at.target();
+      case ORDER -> figures == null || at == null ? "" : at.order(figures);
+      case EFFECT -> figures == null ? "" : figures.effect();
+      case ARC -> figures == null ? "" : figures.arc();
+      case SHIM -> figures == null ? "" : figures.shim();
+      case PULL -> figures == null ? "" : figures.pull();
+      case CONTACT -> figures == null ? "" : figures.contact();
+      case MOISTURE -> figures == null ? "" : figures.moisture();
+      case STALE -> stale;
     };
   }
 

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Feel;
@@ -12,9 +13,11 @@ import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Ways;
+import quarterturn.procedure.Which;
 import quarterturn.unit.Turn;
 
 /** Takes one event into a state. Pure: the same events always add up to the same state. */
@@ -65,6 +68,12 @@ final class Fold {
     } else if (event instanceof Event.Read read) {
       state.beforeAnswer = before;
       read(state, read);
+    } else if (event instanceof Event.Noted noted) {
+      state.beforeAnswer = before;
+      noted(state, noted);
+    } else if (event instanceof Event.Adjusted adjusted) {
+      state.beforeAnswer = before;
+      adjusted(state, adjusted);
     } else if (event instanceof Event.Offered offered) {
       state.open = offered;
     } else if (event instanceof Event.UndoAsked) {
@@ -137,6 +146,7 @@ final class Fold {
     }
     state.beforeAnswer = before;
     Step.Tell step = expect(state, told.step(), Step.Tell.class);
+    change(state, step.changes(), told.at());
     state.establish(without(step.establishes(), Fact.SETTLED), told.at());
     walk.go(state, step.then(), told.at(), null);
   }
@@ -154,11 +164,19 @@ final class Fold {
       walk.enterWhenReady(state);
       return;
     }
+    if (chose.step().equals(Own.NEEDS)) {
+      needs(state, chose);
+      return;
+    }
     Step.Choose step = expect(state, chose.step(), Step.Choose.class);
     state.chosen =
         state.with(state.chosen, key(state.place().procedure(), step.id()), chose.option());
     for (Step.Option option : step.options()) {
       if (option.id().equals(chose.option())) {
+        change(state, option.changes(), chose.at());
+        if (step.gives() != null) {
+          state.given = state.with(state.given, step.gives(), state.changes.size());
+        }
         state.establish(without(option.establishes(), Fact.SETTLED), chose.at());
         walk.go(state, option.go(), chose.at());
         return;
@@ -170,12 +188,74 @@ final class Fold {
   private void read(State state, Event.Read read) {
     Step.Measure step = expect(state, read.step(), Step.Measure.class);
     if (!read.missing()) {
-      boolean counts =
-          read.quantity() != Quantity.RELIEF || Account.ready(state, library.limits(), read.at());
-      state.readings =
-          state.with(state.readings, new Reading(read, counts, state.turns.size(), false));
+      Reading reading =
+          new Reading(read, counts(state, read), state.turns.size(), state.changes.size(), false);
+      state.readings = state.with(state.readings, reading);
     }
-    walk.go(state, step.then(), read.at(), read);
+    Kind kind = walk.kind(state);
+    boolean more =
+        step.which() == Which.EACH && kind != null && state.string + 1 < kind.strings().size();
+    if (more) {
+      state.string++;
+    } else {
+      walk.go(state, step.then(), read.at(), read);
+    }
+  }
+
+  /** Readings on a string count at pitch only, and relief only once the neck has settled. */
+  private boolean counts(State state, Event.Read read) {
+    if (read.quantity() == Quantity.RELIEF) {
+      return Account.ready(state, library.limits(), read.at());
+    }
+    return !read.quantity().onString() || state.facts.contains(Fact.AT_PITCH);
+  }
+
+  private void noted(State state, Event.Noted noted) {
+    Step.Note step = expect(state, noted.step(), Step.Note.class);
+    state.chosen =
+        state.with(state.chosen, key(state.place().procedure(), step.id()), noted.text());
+    walk.go(state, step.go(), noted.at());
+  }
+
+  private void adjusted(State state, Event.Adjusted adjusted) {
+    Step.Adjust step = expect(state, adjusted.step(), Step.Adjust.class);
+    int next = walk.nextString(state, step, state.string + 1);
+    if (next >= 0) {
+      state.string = next;
+      return;
+    }
+    change(state, step.adjustment().word(), adjusted.at());
+    walk.go(state, step.then(), adjusted.at(), null);
+  }
+
+  /** What a change spoils goes stale; strings that it puts out of tune are no more at pitch. */
+  private void change(State state, @Nullable String id, Instant at) {
+    if (id == null) {
+      return;
+    }
+    state.changes = state.with(state.changes, new Changed(at, id));
+    Results.Change change = library.results().changes().get(id);
+    for (Quantity quantity : Quantity.values()) {
+      boolean spoils =
+          change != null
+              && library.results().of(quantity).stream()
+                  .anyMatch(result -> change.spoils().contains(result.id()));
+      if (spoils && quantity == Quantity.RELIEF) {
+        state.spoil(quantity);
+      }
+    }
+    if (change != null && change.spoils().contains("pitch")) {
+      state.withdraw(Fact.AT_PITCH, Fact.SETTLED);
+    }
+  }
+
+  /** The way to what a procedure needs, or the end. */
+  private void needs(State state, Event.Chose chose) {
+    if (chose.option().equals(Own.TAKE_THE_WAY)) {
+      walk.first(state, chose.at());
+      return;
+    }
+    state.refused = walk.lacking(state, chose.at());
   }
 
   /** To take a loosening back is to tighten, so the strings are detuned first. */
@@ -214,6 +294,7 @@ final class Fold {
     state.undoAsked = false;
     state.putOff = 0;
     if (turn.turns() != 0) {
+      state.changes = state.with(state.changes, new Changed(at, Results.ROD));
       state.withdraw(Fact.AT_PITCH, Fact.SETTLED);
     }
   }

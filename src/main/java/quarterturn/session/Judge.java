@@ -2,13 +2,17 @@ package quarterturn.session;
 
 import java.time.Instant;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Decision;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
+import quarterturn.procedure.Kind;
 import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Style;
 import quarterturn.procedure.Verdict;
 import quarterturn.procedure.Which;
 import quarterturn.unit.Bracket;
@@ -18,6 +22,7 @@ final class Judge {
   private static final double SLACK = 1e-6;
 
   private final State state;
+  private final @Nullable Kind kind;
   private final @Nullable Window window;
   private final Instant now;
 
@@ -29,11 +34,13 @@ final class Judge {
 
   Judge(
       State state,
+      @Nullable Kind kind,
       @Nullable Window window,
       Instant now,
       Event.@Nullable Read just,
       Supplier<Optional<Decision.Reason>> fault) {
     this.state = state;
+    this.kind = kind;
     this.window = window;
     this.now = now;
     this.just = just;
@@ -61,6 +68,12 @@ final class Judge {
           && window != null
           && verdict(leans.quantity()) == Verdict.UNDECIDED
           && Verdict.leaning(bracket, window) == leans.towards();
+    } else if (condition instanceof Condition.Strings strings) {
+      return strings(strings);
+    } else if (condition instanceof Condition.Called called) {
+      int callers = state.places.size() - 1;
+      return state.places.subList(0, Math.max(0, callers)).stream()
+          .anyMatch(place -> place.procedure().equals(called.procedure()));
     } else if (condition instanceof Condition.Below below) {
       Double value = value(below.quantity());
       return value != null && value < below.limit() - SLACK;
@@ -92,7 +105,21 @@ final class Judge {
     throw new IllegalStateException("a condition the engine does not know: " + condition);
   }
 
+  private boolean strings(Condition.Strings strings) {
+    Style style = state.style;
+    if (kind == null || style == null) {
+      return false;
+    }
+    IntPredicate holds =
+        i -> Values.verdict(state, kind, style, strings.quantity(), i) == strings.verdict();
+    IntStream all = IntStream.range(0, kind.strings().size());
+    return strings.every() ? all.allMatch(holds) : all.anyMatch(holds);
+  }
+
   private Verdict verdict(Quantity quantity) {
+    if (quantity != Quantity.RELIEF && quantity.bracket()) {
+      return value(quantity) == null ? Verdict.NOT_MEASURED : Verdict.UNDECIDED;
+    }
     Bracket bracket = bracket(quantity);
     if (quantity.bracket() && bracket != null && window != null) {
       return Verdict.of(bracket, window);

@@ -21,6 +21,17 @@ final class Own {
   static final String KIND = "kind";
   static final String STYLE = "style";
 
+  /** What a procedure needs is stale or was never read. */
+  static final String NEEDS = "what-is-missing";
+
+  /** The answer that goes to what is needed first. */
+  static final String TAKE_THE_WAY = "take-the-way";
+
+  static final String STOP = "stop";
+
+  /** How a session ends whose needs are not met. */
+  static final String NOT_FRESH = "not-fresh";
+
   /** Stands with a hazard, in place of its step. */
   static final String BEFORE = "Read this before you go on.";
 
@@ -90,6 +101,10 @@ final class Own {
       return words(chose.step()) + ": " + label(procedure, chose);
     } else if (event instanceof Event.Read read) {
       return "read " + read.quantity().word() + string(read) + ": " + value(read);
+    } else if (event instanceof Event.Noted noted) {
+      return "noted: " + noted.text();
+    } else if (event instanceof Event.Adjusted adjusted) {
+      return words(adjusted.change()) + " on " + adjusted.string();
     } else if (event instanceof Event.Turned turned) {
       return made(turned.turn()) + ", felt " + turned.feel().word();
     } else if (event instanceof Event.Recalled recalled) {

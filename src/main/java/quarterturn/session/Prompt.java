@@ -29,6 +29,9 @@ public sealed interface Prompt {
     }
   }
 
+  /** Something to be written down. Answered by {@link Answer.Wrote}. */
+  record Write(Said said) implements Prompt {}
+
   /** One answer of a {@link Choose}. */
   record Option(String id, String label) {}
 
@@ -109,6 +112,8 @@ public sealed interface Prompt {
       return new Caution(more, p.hazard());
     } else if (this instanceof Choose p) {
       return new Choose(more, p.options());
+    } else if (this instanceof Write) {
+      return new Write(more);
     } else if (this instanceof Measure p) {
       return new Measure(more, p.quantity(), p.held(), p.readAt(), p.which(), p.string(), p.step());
     } else if (this instanceof TurnRod p) {

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Advice;
 import quarterturn.craft.Window;
+import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
@@ -18,6 +19,7 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Style;
+import quarterturn.procedure.Which;
 import quarterturn.procedure.Words;
 import quarterturn.unit.Turn;
 
@@ -72,6 +74,12 @@ final class Prompter {
       String why = "This procedure is at fault: " + state.fault + ". Nothing more is turned.";
       return record(new Event.Ended(now, here(state), true, "procedure-fault", why));
     }
+    if (state.refused != null) {
+      return record(new Event.Ended(now, Own.NEEDS, false, Own.NOT_FRESH, state.refused));
+    }
+    if (state.entering) {
+      return show(needs(state, now));
+    }
     if (state.recalling && state.open != null) {
       return show(recall(state, state.open));
     }
@@ -102,6 +110,20 @@ final class Prompter {
       options.add(new Prompt.Option(style.word(), touch + window));
     }
     return options;
+  }
+
+  private Prompt needs(State state, Instant now) {
+    String text =
+        "This stage builds on results that are stale, or were never read.\n"
+            + walk.lacking(state, now);
+    String why =
+        "A stage that builds on a stale reading spoils the work after it. It is like a wall on a"
+            + " moved foundation.";
+    return new Prompt.Choose(
+        said(state, Own.NEEDS, text, why),
+        List.of(
+            new Prompt.Option(Own.TAKE_THE_WAY, "Take them anew now, in this order"),
+            new Prompt.Option(Own.STOP, "Stop here for now")));
   }
 
   private Prompt recall(State state, Event.Offered open) {
@@ -140,6 +162,10 @@ final class Prompter {
       return show(new Prompt.Choose(said(state, step, null, now), options));
     } else if (step instanceof Step.Measure measure) {
       return show(measure(state, measure, now));
+    } else if (step instanceof Step.Note) {
+      return show(new Prompt.Write(said(state, step, null, now)));
+    } else if (step instanceof Step.Adjust) {
+      return show(new Prompt.Tell(said(state, step, null, now)));
     } else if (step instanceof Step.Wait wait) {
       if (state.waiting == null) {
         Instant until = now.plus(Duration.ofMinutes(wait.minutes()));
@@ -212,16 +238,24 @@ final class Prompter {
   private Prompt measure(State state, Step.Measure measure, Instant now) {
     Said said = said(state, measure, null, now);
     Kind kind = walk.kind(state);
-    if (!measure.quantity().bracket() || measure.which() == null || kind == null) {
+    if (!measure.quantity().onString() || measure.which() == null || kind == null) {
       return new Prompt.Measure(said, measure.quantity(), List.of(), 0, null, null, measure.step());
     }
+    int last = kind.strings().size() - 1;
+    int string =
+        switch (measure.which()) {
+          case LOWEST -> 0;
+          case HIGHEST -> last;
+          case EACH -> state.string;
+        };
+    Which which = string == 0 ? Which.LOWEST : string == last ? Which.HIGHEST : null;
     return new Prompt.Measure(
         said,
         measure.quantity(),
-        List.of(1, kind.jointFret()),
-        kind.readAt(),
-        measure.which(),
-        kind.string(measure.which()),
+        measure.quantity().held(kind),
+        measure.quantity().readAt(kind),
+        which,
+        kind.strings().get(string),
         measure.step());
   }
 
@@ -229,7 +263,8 @@ final class Prompter {
     Words words = step.words();
     Turn turn = state.open == null ? lastTurn(state) : state.open.turn();
     String wait = step instanceof Step.Wait w ? Own.span(Duration.ofMinutes(w.minutes())) : "";
-    Fill fill = new Fill(state, walk.kind(state), turn, wait);
+    Fill fill =
+        new Fill(state, walk.kind(state), turn, wait, atString(state, step), stale(state, now));
     List<Hazard> reminders =
         hazards(step).stream().filter(hazard -> state.accepted.contains(hazard.id())).toList();
     String why = words.why() == null ? null : fill.in(words.why());
@@ -245,6 +280,29 @@ final class Prompter {
         reminders,
         words.picture(),
         Notes.of(state, walk.window(state)));
+  }
+
+  private @Nullable AtString atString(State state, Step step) {
+    Kind kind = walk.kind(state);
+    if (kind == null || state.style == null) {
+      return null;
+    }
+    if (step instanceof Step.Adjust adjust) {
+      Adjustment what = adjust.adjustment();
+      return new AtString(state, kind, state.style, what.quantity(), what);
+    }
+    return step instanceof Step.Measure measure && kind.windows().containsKey(measure.quantity())
+        ? new AtString(state, kind, state.style, measure.quantity(), null)
+        : null;
+  }
+
+  private String stale(State state, Instant now) {
+    List<String> stale =
+        walk.stages(state, now).all().stream()
+            .filter(stage -> stage.status() == Stage.Status.STALE)
+            .map(Stage::name)
+            .toList();
+    return stale.isEmpty() ? "nothing" : String.join(", ", stale);
   }
 
   private static @Nullable Turn lastTurn(State state) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
+import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Style;
 
 /**
@@ -33,6 +34,21 @@ final class State {
   Map<String, String> chosen = Map.of();
   List<Reading> readings = List.of();
   List<TurnMade> turns = List.of();
+
+  /** What was done to the instrument, rod turns included. */
+  List<Changed> changes = List.of();
+
+  /** Verdicts that were given, each with how many changes had been made by then. */
+  Map<String, Integer> given = Map.of();
+
+  /** Which string a step that goes from string to string has come to; 0 is the lowest. */
+  int string;
+
+  /** Why the session goes no further, where what it needs is not taken anew; or null. */
+  @Nullable String refused;
+
+  /** Whether the present procedure is still to be entered, and may lack something. */
+  boolean entering;
 
   /** Turns made on this neck in other sessions since this one began. */
   List<Event.Past> elsewhere = List.of();
@@ -79,6 +95,11 @@ final class State {
     this.chosen = from.chosen;
     this.readings = from.readings;
     this.turns = from.turns;
+    this.changes = from.changes;
+    this.given = from.given;
+    this.string = from.string;
+    this.entering = from.entering;
+    this.refused = from.refused;
     this.elsewhere = from.elsewhere;
     this.facts = from.facts;
     this.accepted = from.accepted;
@@ -177,6 +198,12 @@ final class State {
   /** Makes every reading stale. */
   void spoil() {
     readings = readings.stream().map(Reading::spoiled).toList();
+  }
+
+  /** Makes every reading of one quantity stale. */
+  void spoil(Quantity quantity) {
+    readings =
+        readings.stream().map(r -> r.read().quantity() == quantity ? r.spoiled() : r).toList();
   }
 
   <K, V> Map<K, V> with(Map<K, V> map, K key, V value) {

@@ -1,8 +1,11 @@
 package quarterturn.session;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Decision;
 import quarterturn.craft.Window;
@@ -12,6 +15,7 @@ import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Verdict;
 
 /** Moves a state through its procedure, on past the steps that ask nothing. */
 final class Walk {
@@ -43,8 +47,87 @@ final class Walk {
     if (state.kind != null && state.style != null && state.places.isEmpty()) {
       Procedure procedure = library.procedure(state.started.procedure());
       state.places = List.of(new Place(procedure.id(), procedure.begin()));
-      arrive(state, state.last);
+      enter(state, state.last);
     }
+  }
+
+  /** Enters the procedure at hand, unless it needs what is stale; then that is asked about. */
+  private void enter(State state, Instant at) {
+    state.entering = !missing(state, at).isEmpty();
+    if (!state.entering) {
+      arrive(state, at);
+    }
+  }
+
+  /** What the procedure at hand needs and must not build on. */
+  private List<Stage> missing(State state, Instant at) {
+    return stages(state, at).missing(library.procedure(state.place().procedure()).needs());
+  }
+
+  Stages stages(State state, Instant at) {
+    return new Stages(state, library.results(), kind(state), at);
+  }
+
+  /** "Relief is stale, since ...; Action was not done. The way: relief, then action." */
+  String lacking(State state, Instant at) {
+    List<String> parts = new ArrayList<>();
+    Set<String> way = new LinkedHashSet<>();
+    for (Stage stage : missing(state, at)) {
+      String because = stage.because() == null ? "" : ", since " + stage.because();
+      parts.add(stage.name() + ": " + stage.status().words() + because + ".");
+      if (stage.by() != null) {
+        way.add(stage.by());
+      }
+    }
+    parts.add("The shortest way to fresh: " + String.join(", then ", way) + ".");
+    return String.join("\n", parts);
+  }
+
+  /** Goes to what is needed first; afterwards the procedure at hand is entered again. */
+  void first(State state, Instant at) {
+    for (Stage stage : missing(state, at)) {
+      Procedure by = stage.by() == null ? null : library.procedures().get(stage.by());
+      if (by != null) {
+        state.places = state.with(state.places, new Place(by.id(), by.begin()));
+        enter(state, at);
+        return;
+      }
+    }
+    state.refused = lacking(state, at);
+  }
+
+  /** What is being set on the string at hand, or null where nothing is. */
+  Event.@Nullable Adjusted adjusting(State state) {
+    Kind kind = kind(state);
+    boolean own = state.away != null || state.places.isEmpty();
+    if (own || kind == null || state.style == null) {
+      return null;
+    }
+    if (!(step(state) instanceof Step.Adjust adjust)) {
+      return null;
+    }
+    double amount = new Figures(state, kind, state.style).amount(adjust.adjustment(), state.string);
+    String string = kind.strings().get(state.string);
+    return new Event.Adjusted(state.last, adjust.id(), adjust.adjustment().word(), string, amount);
+  }
+
+  /**
+   * The next string from {@code from} on that a step has something to set on, or -1.
+   *
+   * @param from 0 is the lowest string
+   */
+  int nextString(State state, Step.Adjust step, int from) {
+    Kind kind = kind(state);
+    if (kind == null || state.style == null) {
+      return -1;
+    }
+    for (int i = from; i < kind.strings().size(); i++) {
+      Verdict verdict = Values.verdict(state, kind, state.style, step.adjustment().quantity(), i);
+      if (verdict == Verdict.ABOVE || verdict == Verdict.BELOW) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   void go(State state, Branch.Fork fork, Instant at, Event.@Nullable Read just) {
@@ -57,7 +140,7 @@ final class Walk {
   }
 
   private Judge judge(State state, Instant at, Event.@Nullable Read just) {
-    return new Judge(state, window(state), at, just, () -> fault(state));
+    return new Judge(state, kind(state), window(state), at, just, () -> fault(state));
   }
 
   private Optional<Decision.Reason> fault(State state) {
@@ -80,6 +163,7 @@ final class Walk {
       String key = Fold.key(place.procedure(), place.step());
       state.reached = state.with(state.reached, key, state.reached.getOrDefault(key, 0) + 1);
       state.path = state.with(state.path, place);
+      state.string = 0;
       Place next = onward(state, at);
       if (next == null) {
         return;
@@ -108,17 +192,43 @@ final class Walk {
       Procedure called = library.procedure(call.procedure());
       Place begin = new Place(called.id(), called.begin());
       state.places = state.with(state.places, begin);
-      return begin;
+      state.entering = !missing(state, at).isEmpty();
+      return state.entering ? null : begin;
     }
-    if (step instanceof Step.Done && state.places.size() > 1) {
-      state.places = List.copyOf(state.places.subList(0, state.places.size() - 1));
-      Step.Call caller = (Step.Call) step(state);
-      return move(state, caller.go());
+    if (step instanceof Step.Done done && state.places.size() > 1) {
+      return back(state, done, at);
+    }
+    if (step instanceof Step.Adjust adjust) {
+      int string = nextString(state, adjust, 0);
+      state.string = Math.max(0, string);
+      if (string < 0) {
+        String go = judge(state, at, null).choose(adjust.then());
+        return go == null ? null : new Place(procedure, go);
+      }
+      return null;
     }
     if (step instanceof Step.TurnRod turn) {
       return toReading(state, turn, at);
     }
     return null;
+  }
+
+  /** Back to the procedure that called this one, or that needed it first. */
+  private @Nullable Place back(State state, Step.Done done, Instant at) {
+    String ended = state.place().procedure();
+    state.places = List.copyOf(state.places.subList(0, state.places.size() - 1));
+    if (step(state) instanceof Step.Call caller && caller.procedure().equals(ended)) {
+      String key = Fold.key(state.place().procedure(), caller.id());
+      state.chosen = state.with(state.chosen, key, done.outcome());
+      String go = judge(state, at, null).choose(caller.then());
+      if (go == null) {
+        state.fault = "step " + caller.id() + " has no way on after " + done.outcome();
+        return null;
+      }
+      return move(state, go);
+    }
+    state.entering = !missing(state, at).isEmpty();
+    return state.entering ? null : state.place();
   }
 
   private static Place move(State state, String step) {

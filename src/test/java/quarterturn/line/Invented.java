@@ -7,8 +7,10 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Prior;
 import quarterturn.craft.Window;
+import quarterturn.procedure.Ends;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Kind;
+import quarterturn.procedure.Make;
 import quarterturn.procedure.Picture;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Style;
@@ -41,7 +43,8 @@ public final class Invented {
           17,
           8,
           Prior.BASS,
-          Map.of(Style.MEDIUM, new Kind.Target(WINDOW, "invented for the tests")));
+          Map.of(Quantity.RELIEF, Map.of(Style.MEDIUM, Ends.all(WINDOW, "invented for the tests"))),
+          new Make(Length.mm(241), Length.mm(57), List.of(), Make.Saddles.ADJUSTABLE));
 
   public static Said said(String step, String text) {
     return said(step, text, null, null);

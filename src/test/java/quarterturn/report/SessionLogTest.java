@@ -12,6 +12,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Which;
 import quarterturn.procedure.Words;
@@ -134,10 +135,15 @@ class SessionLogTest {
             "support-neck",
             "support-neck",
             Map.of("support-neck", tell, "rod-place", choose),
-            "0");
+            "0",
+            List.of());
     Library library =
         new Library(
-            Map.of("demo", procedure), Map.of(), Map.of("string-whip", Invented.WHIP), LIMITS);
+            Map.of("demo", procedure),
+            Map.of(),
+            Map.of("string-whip", Invented.WHIP),
+            LIMITS,
+            Results.NONE);
     Labels labels = Labels.of(library, "demo");
     assertThat(labels.step("support-neck")).isEqualTo("Lay it on its side");
     assertThat(labels.step("gone")).isEqualTo("gone");

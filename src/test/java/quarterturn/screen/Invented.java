@@ -7,9 +7,11 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Prior;
 import quarterturn.craft.Window;
+import quarterturn.procedure.Ends;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Kind;
+import quarterturn.procedure.Make;
 import quarterturn.procedure.Picture;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Role;
@@ -48,7 +50,8 @@ final class Invented {
           17,
           8,
           Prior.BASS,
-          Map.of(Style.MEDIUM, new Kind.Target(WINDOW, "invented for a test")));
+          Map.of(Quantity.RELIEF, Map.of(Style.MEDIUM, Ends.all(WINDOW, "invented for a test"))),
+          new Make(Length.mm(241), Length.mm(57), List.of(), Make.Saddles.ADJUSTABLE));
 
   static final Hazard WHIP =
       new Hazard(

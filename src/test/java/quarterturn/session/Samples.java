@@ -131,6 +131,8 @@ final class Samples {
         new Event.Resumed(Instant.parse("2027-03-02T09:00:00.123456789Z")),
         new Event.Resumed(
             at(1500), List.of(new Event.Past(at(1400), Turn.EIGHTH, new Bracket(0.6, 0.65), null))),
+        new Event.Noted(at(60), "complaint", "buzzes low down"),
+        new Event.Adjusted(at(60), "set-saddles", "saddle-height", "E1", -1.5),
         new Event.Ended(at(29), "finished", false, "in-window", "The relief is in its window."),
         new Event.Ended(at(29), "stop", true, "no-answer", "The neck gave no answer."));
   }

@@ -1,0 +1,39 @@
+package quarterturn.procedure;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Length;
+
+/**
+ * How a kind of instrument is usually made, where a figure needs to know.
+ *
+ * @param radius of the board's cross-section, or null where it is not known
+ * @param spread from the lowest to the highest string at the bridge, or null
+ * @param gauges diameters of its usual strings, the lowest first; as many as it has strings, or
+ *     none
+ * @param saddles whether each string's saddle can be moved
+ */
+public record Make(
+    @Nullable Length radius, @Nullable Length spread, List<Length> gauges, Saddles saddles) {
+  public Make {
+    gauges = List.copyOf(gauges);
+  }
+
+  /** What the saddles allow. */
+  public enum Saddles {
+    /** Each can be raised and moved by its screws. */
+    ADJUSTABLE("adjustable"),
+    /** One piece that is only worked on by a repairer. */
+    FIXED("fixed");
+
+    private final String word;
+
+    Saddles(String word) {
+      this.word = word;
+    }
+
+    public String word() {
+      return word;
+    }
+  }
+}

@@ -1,0 +1,57 @@
+package quarterturn.procedure;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a set-up comes to, and which change spoils which of it.
+ *
+ * @param results by id, in the order in which they depend on each other
+ * @param changes by id
+ */
+public record Results(Map<String, Result> results, Map<String, Change> changes) {
+  /** The change that a rod turn is. */
+  public static final String ROD = "rod";
+
+  /** The change that time and weather are. */
+  public static final String CLIMATE = "climate";
+
+  /** None at all. */
+  public static final Results NONE = new Results(Map.of(), Map.of());
+
+  public Results {
+    results = Collections.unmodifiableMap(new LinkedHashMap<>(results));
+    changes = Collections.unmodifiableMap(new LinkedHashMap<>(changes));
+  }
+
+  /**
+   * What a stage leaves behind.
+   *
+   * @param by the procedure that takes it anew, or null where tuning is enough
+   * @param quantity what is read, or null where it is a verdict
+   */
+  public record Result(String id, String name, @Nullable String by, @Nullable Quantity quantity) {}
+
+  /**
+   * Something that is done to an instrument or happens to it.
+   *
+   * @param name as a clause: "the rod was turned"
+   * @param spoils results that are stale afterwards
+   * @param recheck results that probably hold, and are worth a second look
+   */
+  public record Change(String id, String name, Set<String> spoils, Set<String> recheck) {
+    public Change {
+      spoils = Set.copyOf(spoils);
+      recheck = Set.copyOf(recheck);
+    }
+  }
+
+  /** The results that a quantity is read for. */
+  public List<Result> of(Quantity quantity) {
+    return results.values().stream().filter(r -> r.quantity() == quantity).toList();
+  }
+}

@@ -1,0 +1,108 @@
+package quarterturn.procedure;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Node.Scalar;
+
+/** Reads results and changes from {@code procedures/results.yaml}. */
+public final class ResultsReader {
+  private final Faults faults;
+  private final Scalars values;
+  private final Map<String, Results.Result> results = new LinkedHashMap<>();
+  private final Map<String, Results.Change> changes = new LinkedHashMap<>();
+
+  private ResultsReader(Faults faults) {
+    this.faults = faults;
+    this.values = new Scalars(faults);
+  }
+
+  /**
+   * Reads the matrix.
+   *
+   * @throws Unreadable with every fault of the file
+   */
+  public static Results read(String fileName, byte[] bytes) throws Unreadable {
+    Faults faults = new Faults(Source.of(fileName, bytes));
+    Results results = draft(faults);
+    faults.check();
+    return results;
+  }
+
+  /** Reads as much as can be read. */
+  static Results draft(Faults faults) throws Unreadable {
+    ResultsReader reader = new ResultsReader(faults);
+    Fields fields =
+        Fields.of(TreeReader.read(faults), "this file", List.of("results", "changes"), faults);
+    if (fields == null) {
+      throw new Unreadable(faults.sorted());
+    }
+    reader.values.items(fields.required("results")).forEach(reader::result);
+    reader.values.items(fields.required("changes")).forEach(reader::change);
+    fields.end();
+    for (String needed : List.of(Results.ROD, Results.CLIMATE)) {
+      if (!reader.changes.containsKey(needed)) {
+        faults.add(fields.mark(), "the change " + needed + " is missing; the engine makes it");
+      }
+    }
+    return new Results(reader.results, reader.changes);
+  }
+
+  private void result(Node item) {
+    List<String> keys = List.of("result", "name", "by", "quantity");
+    Fields fields = Fields.of(item, "a result", keys, faults);
+    if (fields == null) {
+      return;
+    }
+    Scalar id = values.id(fields.required("result"), "a result");
+    String name = values.fixed(fields.required("name"));
+    Scalar by = fields.has("by") ? values.id(fields.optional("by"), "a procedure") : null;
+    Quantity quantity =
+        values.word(fields.optional("quantity"), "a quantity", Quantity.values(), Quantity::word);
+    fields.end();
+    if (id != null && name != null && added(id, results)) {
+      String procedure = by == null ? null : by.text();
+      results.put(id.text(), new Results.Result(id.text(), name, procedure, quantity));
+    }
+  }
+
+  private void change(Node item) {
+    List<String> keys = List.of("change", "name", "spoils", "recheck");
+    Fields fields = Fields.of(item, "a change", keys, faults);
+    if (fields == null) {
+      return;
+    }
+    Scalar id = values.id(fields.required("change"), "a change");
+    String name = values.fixed(fields.required("name"));
+    Set<String> spoils = known(fields.required("spoils"));
+    Set<String> recheck = known(fields.optional("recheck"));
+    fields.end();
+    if (id != null && name != null && added(id, changes)) {
+      changes.put(id.text(), new Results.Change(id.text(), name, spoils, recheck));
+    }
+  }
+
+  private boolean added(Scalar id, Map<String, ?> before) {
+    if (before.containsKey(id.text())) {
+      faults.add(id.mark(), Quote.of(id.text()) + " stands here a second time");
+      return false;
+    }
+    return true;
+  }
+
+  private Set<String> known(@Nullable Node node) {
+    Set<String> found = new LinkedHashSet<>();
+    for (Node item : values.items(node)) {
+      Scalar id = values.scalar(item);
+      if (id != null && !results.containsKey(id.text())) {
+        values.unknown(id, "a result", List.copyOf(results.keySet()));
+      } else if (id != null) {
+        found.add(id.text());
+      }
+    }
+    return found;
+  }
+}

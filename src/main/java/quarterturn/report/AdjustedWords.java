@@ -1,0 +1,21 @@
+package quarterturn.report;
+
+import java.util.Locale;
+import quarterturn.procedure.Adjustment;
+import quarterturn.session.Event;
+
+/** A saddle or a pickup that was set, as a sentence. */
+final class AdjustedWords {
+  private AdjustedWords() {}
+
+  static String of(Event.Adjusted adjusted) {
+    String mm = String.format(Locale.ROOT, "%.1f mm", Math.abs(adjusted.amount()));
+    boolean plus = adjusted.amount() > 0;
+    String what = adjusted.change().replace('-', ' ');
+    String how =
+        adjusted.change().equals(Adjustment.SADDLE_PLACE.word())
+            ? plus ? " back by " : " forward by "
+            : plus ? " up by " : " down by ";
+    return "Set the " + what + " of " + adjusted.string() + how + mm + ", as reckoned.";
+  }
+}

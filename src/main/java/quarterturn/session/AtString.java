@@ -1,0 +1,41 @@
+package quarterturn.session;
+
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Adjustment;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Style;
+import quarterturn.unit.Decimals;
+
+/**
+ * The string that a step has come to.
+ *
+ * @param what what is set on it, or null where it is only read
+ */
+record AtString(State state, Kind kind, Style style, Quantity quantity, @Nullable Adjustment what) {
+  /** The last reading on it. */
+  String value() {
+    Event.Read read = Values.last(state, quantity, kind.strings().get(state.string));
+    if (read == null) {
+      return "not read";
+    }
+    if (read.bracket() != null) {
+      return read.bracket().toString();
+    }
+    return read.value() == null ? "not read" : amount(read.value());
+  }
+
+  /** The window of that reading. */
+  String target() {
+    Kind.Target target = kind.target(quantity, style, state.string);
+    return Decimals.plain(target.window().lowMm()) + " to " + amount(target.window().highMm());
+  }
+
+  String order(Figures figures) {
+    return what == null ? "" : figures.order(what, state.string);
+  }
+
+  private String amount(double value) {
+    return Decimals.plain(value) + " " + quantity.unit();
+  }
+}

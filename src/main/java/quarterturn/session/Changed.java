@@ -1,0 +1,10 @@
+package quarterturn.session;
+
+import java.time.Instant;
+
+/**
+ * Something that was done to the instrument in this session.
+ *
+ * @param change its id in the matrix of results
+ */
+record Changed(Instant at, String change) {}

@@ -1,0 +1,203 @@
+package quarterturn.session;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.Verdict;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Decimals;
+
+/**
+ * Which results of a set-up are fresh, and which a change has spoiled: the matrix of {@link
+ * Results} applied to what happened, in this session and in those before it.
+ */
+final class Stages {
+  /** A week or more, and the climate counts as changed (policy). */
+  private static final Duration WEEK = Duration.ofDays(7);
+
+  /** Points of relative humidity that count as another climate (policy). */
+  private static final double POINTS = 10;
+
+  private final State state;
+  private final Results results;
+  private final @Nullable Kind kind;
+  private final Instant now;
+
+  Stages(State state, Results results, @Nullable Kind kind, Instant now) {
+    this.state = state;
+    this.results = results;
+    this.kind = kind;
+    this.now = now;
+  }
+
+  /** A reading with the changes made since. */
+  private record Held(
+      String string,
+      Instant at,
+      @Nullable Bracket bracket,
+      @Nullable Double value,
+      List<Changed> since) {}
+
+  /** Every result, in the order in which they depend on each other. */
+  List<Stage> all() {
+    return results.results().values().stream().map(this::of).toList();
+  }
+
+  /** Those of {@code needs} that no stage may build on. */
+  List<Stage> missing(List<String> needs) {
+    return all().stream()
+        .filter(stage -> needs.contains(stage.id()) && !stage.status().usable())
+        .toList();
+  }
+
+  Stage of(Results.Result result) {
+    if (result.quantity() != null) {
+      return read(result, result.quantity());
+    }
+    if (result.by() == null) {
+      boolean pitch = state.facts.contains(Fact.AT_PITCH);
+      Stage.Status status =
+          pitch
+              ? Stage.Status.FRESH
+              : state.atPitchSince == null ? Stage.Status.NOT_DONE : Stage.Status.STALE;
+      return stage(result, status, "", null, state.atPitchSince);
+    }
+    Integer given = state.given.get(result.id());
+    if (given == null) {
+      return stage(result, Stage.Status.NOT_DONE, "", null, null);
+    }
+    return judged(result, "", state.changes.subList(given, state.changes.size()), false, null);
+  }
+
+  private Stage read(Results.Result result, Quantity quantity) {
+    Map<String, Held> readings = readings(quantity);
+    if (readings.isEmpty()) {
+      return stage(result, Stage.Status.NOT_DONE, "", null, null);
+    }
+    List<Changed> since = new ArrayList<>();
+    Instant oldest = now;
+    boolean out = false;
+    List<String> words = new ArrayList<>();
+    for (Held held : readings.values()) {
+      since.addAll(held.since());
+      oldest = held.at().isBefore(oldest) ? held.at() : oldest;
+      out |= isOut(quantity, held);
+      words.add(held.string() + " " + value(quantity, held));
+    }
+    Changed climate = climate(oldest);
+    if (climate != null) {
+      since.add(climate);
+    }
+    return judged(result, String.join(", ", words), since, out, oldest);
+  }
+
+  private Stage judged(
+      Results.Result result,
+      String words,
+      List<Changed> since,
+      boolean out,
+      @Nullable Instant oldest) {
+    Changed recheck = null;
+    for (Changed changed : since) {
+      Results.Change change = results.changes().get(changed.change());
+      if (change != null && change.spoils().contains(result.id())) {
+        return stage(result, Stage.Status.STALE, words, change.name(), changed.at());
+      }
+      recheck = change != null && change.recheck().contains(result.id()) ? changed : recheck;
+    }
+    if (out) {
+      return stage(result, Stage.Status.OUT, words, null, oldest);
+    }
+    if (recheck != null) {
+      Results.Change change = results.changes().get(recheck.change());
+      String name = change == null ? recheck.change() : change.name();
+      return stage(result, Stage.Status.CHECK, words, name, recheck.at());
+    }
+    return stage(result, Stage.Status.FRESH, words, null, oldest);
+  }
+
+  private static Stage stage(
+      Results.Result result,
+      Stage.Status status,
+      String words,
+      @Nullable String because,
+      @Nullable Instant since) {
+    return new Stage(result.id(), result.name(), result.by(), status, words, because, since);
+  }
+
+  /** The last reading on each string; those of this session before those of others. */
+  private Map<String, Held> readings(Quantity quantity) {
+    Map<String, Held> found = new LinkedHashMap<>();
+    for (Event.Before before : state.started.before()) {
+      if (before.quantity() == quantity) {
+        List<Changed> since = new ArrayList<>();
+        before.since().forEach(id -> since.add(new Changed(before.at(), id)));
+        since.addAll(state.changes);
+        String string = before.string() == null ? "" : before.string();
+        found.put(string, new Held(string, before.at(), before.bracket(), before.value(), since));
+      }
+    }
+    for (Reading reading : state.readings) {
+      Event.Read read = reading.read();
+      boolean counts = read.quantity() == quantity && reading.counts() && !read.missing();
+      if (counts) {
+        List<Changed> since = state.changes.subList(reading.changesBefore(), state.changes.size());
+        String string = read.string() == null ? "" : read.string();
+        found.remove(string);
+        found.put(string, new Held(string, read.at(), read.bracket(), read.value(), since));
+      }
+    }
+    return found;
+  }
+
+  /** Time or weather since a reading, or null where neither is enough to matter. */
+  private @Nullable Changed climate(Instant read) {
+    if (read.plus(WEEK).isBefore(now)) {
+      return new Changed(read.plus(WEEK), Results.CLIMATE);
+    }
+    Double then = null;
+    for (Reading reading : state.readings) {
+      Event.Read air = reading.read();
+      if (air.quantity() == Quantity.HUMIDITY && air.value() != null) {
+        if (!air.at().isAfter(read)) {
+          then = air.value();
+        } else if (then != null && Math.abs(air.value() - then) > POINTS) {
+          return new Changed(air.at(), Results.CLIMATE);
+        }
+      }
+    }
+    return null;
+  }
+
+  private boolean isOut(Quantity quantity, Held held) {
+    if (kind == null || state.style == null || kind.windows().get(quantity) == null) {
+      return false;
+    }
+    int index = Math.max(0, kind.strings().indexOf(held.string()));
+    Window window = kind.target(quantity, state.style, index).window();
+    Bracket bracket = held.bracket();
+    if (bracket != null) {
+      Verdict verdict = Verdict.of(bracket, window);
+      return verdict == Verdict.ABOVE || verdict == Verdict.BELOW || verdict == Verdict.TOUCHES;
+    }
+    return held.value() != null && !Values.inside(held.value(), window);
+  }
+
+  private static String value(Quantity quantity, Held held) {
+    if (held.bracket() != null) {
+      return held.bracket().toString();
+    }
+    return held.value() == null
+        ? "?"
+        : Decimals.plain(held.value()) + (quantity.unit().equals("mm") ? " mm" : "");
+  }
+}

@@ -1,0 +1,64 @@
+package quarterturn.session;
+
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Style;
+import quarterturn.procedure.Verdict;
+import quarterturn.unit.Bracket;
+
+/** The last reading of each string, and how it stands to its window. */
+final class Values {
+  private static final double SLACK = 1e-6;
+
+  private Values() {}
+
+  /** The last counting reading of a quantity on a string since what spoils it, or null. */
+  static Event.@Nullable Read last(State state, Quantity quantity, @Nullable String string) {
+    for (int i = state.readings.size() - 1; i >= 0; i--) {
+      Event.Read read = state.readings.get(i).read();
+      if (read.quantity() == quantity
+          && (string == null || string.equals(read.string()))
+          && !read.missing()) {
+        return read;
+      }
+    }
+    return null;
+  }
+
+  /** The first reading of a quantity on a string in this session, or null. */
+  static Event.@Nullable Read first(State state, Quantity quantity, @Nullable String string) {
+    for (Reading reading : state.readings) {
+      Event.Read read = reading.read();
+      if (read.quantity() == quantity
+          && (string == null || string.equals(read.string()))
+          && !read.missing()) {
+        return read;
+      }
+    }
+    return null;
+  }
+
+  /** Both ends included. */
+  static boolean inside(double value, Window window) {
+    return value >= window.lowMm() - SLACK && value <= window.highMm() + SLACK;
+  }
+
+  /** How the last reading of a string stands to its window. */
+  static Verdict verdict(State state, Kind kind, Style style, Quantity quantity, int index) {
+    Event.Read read = last(state, quantity, kind.strings().get(index));
+    if (read == null || kind.windows().get(quantity) == null) {
+      return Verdict.NOT_MEASURED;
+    }
+    Window window = kind.target(quantity, style, index).window();
+    Bracket bracket = read.bracket();
+    if (bracket != null) {
+      return Verdict.of(bracket, window);
+    }
+    double value = read.value() == null ? Double.NaN : read.value();
+    return inside(value, window)
+        ? Verdict.IN
+        : value < window.lowMm() ? Verdict.BELOW : Verdict.ABOVE;
+  }
+}
