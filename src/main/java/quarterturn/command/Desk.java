@@ -86,6 +86,7 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
         wish.style() != null ? wish.style() : instrument == null ? null : instrument.style();
     Integer joint = instrument == null ? null : instrument.jointFret();
     List<Event.Past> past = instrument == null ? List.of() : store.pastOf(instrument.name());
+    List<Event.Before> before = instrument == null ? List.of() : store.resultsOf(instrument.name());
     Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
     Event.Started started =
         new Event.Started(
@@ -98,7 +99,8 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
             kind,
             style,
             joint,
-            past);
+            past,
+            before);
     Store.Created created =
         store.create(
             procedure.id(),

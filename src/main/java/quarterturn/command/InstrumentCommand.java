@@ -4,34 +4,30 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import quarterturn.procedure.Kind;
-import quarterturn.procedure.Library;
-import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
 import quarterturn.report.Dates;
+import quarterturn.report.InstrumentFacts;
 import quarterturn.report.InstrumentPages;
 import quarterturn.report.SessionList;
 import quarterturn.session.Instrument;
 import quarterturn.session.Store;
-import quarterturn.unit.NotUnderstood;
 
-/** {@code instrument list}, {@code instrument show NAME} and {@code instrument add NAME}. */
+/** {@code instrument list} and {@code instrument show NAME}, and the way to the others. */
 @Command(
     name = "instrument",
     mixinStandardHelpOptions = true,
     description = "Keeps your instruments, so that each neck's answer is remembered.",
-    synopsisSubcommandLabel = "COMMAND")
+    synopsisSubcommandLabel = "COMMAND",
+    subcommands = {InstrumentAdd.class, InstrumentEdit.class, InstrumentHistory.class})
 final class InstrumentCommand implements Runnable, Cli.Timed {
   /** Any procedure will do to load the kinds of instrument with. */
   private static final String PROCEDURE = "relief";
@@ -47,7 +43,7 @@ final class InstrumentCommand implements Runnable, Cli.Timed {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "Say what to do: instrument list, instrument show NAME, or instrument add NAME.");
+        "Say what to do: instrument list, or instrument show, add, edit or history and a NAME.");
   }
 
   @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists your instruments.")
@@ -73,82 +69,24 @@ final class InstrumentCommand implements Runnable, Cli.Timed {
       throws IOException, Unreadable {
     Store store = where.store();
     Instrument instrument = store.instrument(name);
-    Kind kind = where.desk(clock).library(PROCEDURE).kinds().get(instrument.kind());
-    Map<String, String> facts = new LinkedHashMap<>();
-    facts.put("Name", instrument.name());
-    facts.put("Kind", kind == null ? instrument.kind() : kind.name());
-    Integer joint = instrument.jointFret();
-    if (joint != null) {
-      facts.put("Joint fret", "fret " + joint);
-    } else if (kind != null) {
-      facts.put("Joint fret", "fret " + kind.jointFret() + ", as usual for its kind");
-    }
-    Style style = instrument.style();
-    facts.put("Player", style == null ? "asked each time" : style.word());
-    if (kind != null && style != null) {
-      Kind.Target target = kind.target(style);
-      facts.put("Relief window", target.window() + " (" + target.source() + ")");
-    }
-    if (instrument.strings() != null) {
-      facts.put("Strings", instrument.strings());
-    }
+    Kind kind = kinds(where, clock).get(instrument.kind());
+    Map<String, String> facts = InstrumentFacts.of(instrument, kind);
     print(
         InstrumentPages.show(
             facts, sessions(store, instrument.name()), new Dates(clock.getZone())));
     return 0;
   }
 
-  @Command(
-      name = "add",
-      mixinStandardHelpOptions = true,
-      description = "Adds an instrument: quarterturn instrument add my-bass --kind bass-34")
-  int add(
-      @Mixin Where where,
-      @Parameters(paramLabel = "NAME", description = "Letters, digits and hyphens.") String name,
-      @Option(names = "--kind", required = true, paramLabel = "KIND") String kind,
-      @Option(names = "--style", paramLabel = "STYLE", description = "light, medium or hard.")
-          @Nullable Style style,
-      @Option(
-              names = "--joint-fret",
-              paramLabel = "FRET",
-              description =
-                  "The fret nearest the body joint, where it is not the kind's usual one.")
-          @Nullable Integer joint,
-      @Option(names = "--strings", paramLabel = "NOTE", description = "What strings are on.")
-          @Nullable String strings)
-      throws IOException, Unreadable {
-    Library library = where.desk(clock).library(PROCEDURE);
-    Kind known = library.kinds().get(kind);
-    if (known == null) {
-      throw new NotUnderstood(
-          "there is no kind "
-              + kind
-              + "; choose one of "
-              + String.join(", ", library.kinds().keySet()));
-    }
-    if (joint != null && (joint <= known.readAt() || joint > known.frets())) {
-      throw new NotUnderstood(
-          "--joint-fret must lie between "
-              + (known.readAt() + 1)
-              + " and "
-              + known.frets()
-              + " on a "
-              + known.name());
-    }
-    Instrument instrument = new Instrument(name, kind, style, joint, strings, clock.instant());
-    where.store().add(instrument);
-    print(
-        List.of(
-            "Added " + instrument.name() + ".",
-            "Start with: quarterturn start relief --instrument " + instrument.name()));
-    return 0;
+  static Map<String, Kind> kinds(Where where, Clock clock) throws IOException, Unreadable {
+    return where.desk(clock).library(PROCEDURE).kinds();
   }
 
+  /** Oldest first. */
   private static List<SessionList.Row> sessions(Store store, String instrument) throws IOException {
     List<SessionList.Row> rows = new ArrayList<>();
     for (Store.Glance glance : store.sessions()) {
       if (instrument.equals(glance.instrument())) {
-        rows.add(LogCommand.row(store, glance));
+        rows.add(0, LogCommand.row(store, glance));
       }
     }
     return rows;

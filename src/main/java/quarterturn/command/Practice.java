@@ -6,15 +6,18 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.SplittableRandom;
 import quarterturn.craft.BeliefAdvisor;
+import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
 import quarterturn.rehearsal.Draw;
+import quarterturn.rehearsal.InstrumentTraits;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.NeckTraits;
 import quarterturn.rehearsal.PracticeBench;
+import quarterturn.rehearsal.SimulatedInstrument;
 import quarterturn.rehearsal.SimulatedNeck;
 import quarterturn.session.Engine;
 import quarterturn.session.Event;
@@ -39,18 +42,31 @@ record Practice(Desk desk, String procedure, String kind, Style style, Role role
 
   /** On a neck whose name says what is to be learned from it. */
   PracticeBench on(NamedNeck neck) throws IOException, Unreadable {
-    String again = "To meet it again: rehearse --neck " + neck.word() + ".";
-    return start(neck.traits(), new SplittableRandom(neck.ordinal()), again);
+    String again = "To meet it again: " + command() + " --neck " + neck.word() + ".";
+    Library library = library();
+    InstrumentTraits traits = neck.on(library.kind(kind), style);
+    return start(library, traits, new SplittableRandom(neck.ordinal()), again);
   }
 
   /** On any neck; the same seed gives the same one. */
   PracticeBench on(long seed) throws IOException, Unreadable {
     SplittableRandom random = new SplittableRandom(seed);
-    return start(Draw.any(random), random, "To meet it again: rehearse --seed " + seed + ".");
+    NeckTraits neck = Draw.any(random);
+    Library library = library();
+    Kind known = library.kind(kind);
+    InstrumentTraits traits =
+        procedure.equals("relief")
+            ? InstrumentTraits.of(known, style, neck)
+            : InstrumentTraits.neglected(known, style, neck);
+    String again = "To meet it again: " + command() + " --seed " + seed + ".";
+    return start(library, traits, random, again);
   }
 
-  private PracticeBench start(NeckTraits traits, SplittableRandom random, String again)
-      throws IOException, Unreadable {
+  private String command() {
+    return procedure.equals("relief") ? "rehearse" : "rehearse " + procedure;
+  }
+
+  private Library library() throws IOException, Unreadable {
     Library library = desk.library(procedure);
     if (!library.kinds().containsKey(kind)) {
       throw new NotUnderstood(
@@ -59,6 +75,12 @@ record Practice(Desk desk, String procedure, String kind, Style style, Role role
               + "; choose one of "
               + String.join(", ", library.kinds().keySet()));
     }
+    return library;
+  }
+
+  private PracticeBench start(
+      Library library, InstrumentTraits traits, SplittableRandom random, String again)
+      throws IOException {
     Procedure main = library.main();
     Instant now = desk.clock().instant().truncatedTo(ChronoUnit.SECONDS);
     Event.Started started =
@@ -79,7 +101,8 @@ record Practice(Desk desk, String procedure, String kind, Style style, Role role
             + " was. "
             + again;
     Engine engine = new Engine(library, new BeliefAdvisor());
-    return PracticeBench.start(
-        library, engine, started, new SimulatedNeck(traits, random), greeting);
+    SimulatedNeck neck = new SimulatedNeck(traits.neck(), random);
+    SimulatedInstrument instrument = new SimulatedInstrument(traits, neck, library.kind(kind));
+    return PracticeBench.start(library, engine, started, instrument, greeting);
   }
 }

@@ -33,7 +33,8 @@ import quarterturn.script.FleetJson;
     footer = {
       "",
       "Necks: too-much, back-bow, right, slow, lively, slack, stiff, dead, reversed, jammed,",
-      "stripped, fully-tight, fully-loose, twisted, cracked. They are our own invention."
+      "stripped, fully-tight, fully-loose, twisted, cracked, and for a whole set-up neglected. They are",
+      "our own invention."
     })
 final class RehearseCommand implements Callable<Integer>, Cli.Timed {
   private static final int MOST_NECKS = 1_000_000;

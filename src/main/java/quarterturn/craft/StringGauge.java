@@ -76,7 +76,15 @@ public record StringGauge(Length diameter, @Nullable Length core) {
    * @throws NotUnderstood with the spellings that are understood
    */
   public static Length parseWire(String typed) {
-    Length wire = Length.parse(typed);
+    return checkWire(Length.parse(typed));
+  }
+
+  /**
+   * The same diameter.
+   *
+   * @throws NotUnderstood where no string is so thin or thick
+   */
+  public static Length checkWire(Length wire) {
     if (wire.mm() < THINNEST_MM || wire.mm() > THICKEST_MM) {
       throw new NotUnderstood(
           "no string is " + wire + " thick; write inches as .105in and thousandths as 105 thou");

@@ -10,7 +10,8 @@ import quarterturn.session.Prompt;
 /** How each prompt is answered: the short line under it, the help, and the words to complete. */
 final class Ask {
   /** The words that work at every prompt. */
-  static final List<String> COMMANDS = List.of("help", "why", "log", "back", "again", "quit");
+  static final List<String> COMMANDS =
+      List.of("help", "why", "log", "overview", "back", "again", "quit");
 
   private Ask() {}
 
@@ -56,6 +57,7 @@ final class Ask {
     lines.addAll(own(prompt));
     lines.add("why: the reason for this step.");
     lines.add("log: the readings and turns so far.");
+    lines.add("overview: what is fresh, and what is stale.");
     lines.add("back: take the last answer back and give it again.");
     lines.add("again: read this step once more.");
     lines.add("quit: leave in order.");

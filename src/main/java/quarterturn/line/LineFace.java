@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.line.LineSource.Interrupted;
 import quarterturn.procedure.Feel;
 import quarterturn.report.Dates;
+import quarterturn.report.StageTable;
 import quarterturn.report.TrailLine;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Answer;
@@ -173,6 +174,8 @@ public final class LineFace {
     } else if (reply == Reply.Command.WHY) {
       String why = prompt.said().why();
       paper.say(why == null ? "There is no more to say about this step." : "Why: " + why);
+    } else if (reply == Reply.Command.OVERVIEW) {
+      paper.say(StageTable.lines(bench.overview().stages(), dates));
     } else if (reply == Reply.Command.LOG) {
       paper.say(record());
     }

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Picture;
 import quarterturn.procedure.Verdict;
+import quarterturn.report.ContactDrawing;
 import quarterturn.report.Frets;
 import quarterturn.session.Overview;
 import quarterturn.session.Overview.Entry;
@@ -41,6 +42,8 @@ final class PictureWords {
               "Places to look: at the headstock, under a small plate or in an open slot; at the"
                   + " body end of the neck, as a wheel or in a slot; in the sound hole, at the end"
                   + " of the board; hidden in the neck pocket.");
+      case CONTACT ->
+          overview.contact() == null ? List.of() : ContactDrawing.sentences(overview.contact());
       case KEY ->
           List.of(
               "Seated: the key goes in to its full depth and does not rock. Not seated: it stands"

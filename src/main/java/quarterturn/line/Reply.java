@@ -24,6 +24,7 @@ sealed interface Reply {
     HELP,
     WHY,
     LOG,
+    OVERVIEW,
     AGAIN,
     QUIT
   }

@@ -45,6 +45,7 @@ final class ReplyReader {
       case "?", "help" -> Reply.Command.HELP;
       case "why" -> Reply.Command.WHY;
       case "log" -> Reply.Command.LOG;
+      case "overview" -> Reply.Command.OVERVIEW;
       case "again" -> Reply.Command.AGAIN;
       case "quit", "exit" -> Reply.Command.QUIT;
       case "back" -> Reply.Give.one(new Answer.Correct());

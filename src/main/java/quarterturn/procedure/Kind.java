@@ -36,6 +36,36 @@ public record Kind(
     windows = Map.copyOf(windows);
   }
 
+  /** A kind of which only the relief and the scale are known. */
+  public Kind(
+      String id,
+      String name,
+      Length scale,
+      List<String> strings,
+      int frets,
+      int jointFret,
+      int readAt,
+      Prior prior,
+      Map<Style, Target> relief) {
+    this(
+        id,
+        name,
+        scale,
+        strings,
+        frets,
+        jointFret,
+        readAt,
+        prior,
+        Map.of(Quantity.RELIEF, ends(relief)),
+        new Make(null, null, List.of(), Make.Saddles.ADJUSTABLE));
+  }
+
+  private static Map<Style, Ends> ends(Map<Style, Target> relief) {
+    Map<Style, Ends> all = new EnumMap<>(Style.class);
+    relief.forEach((style, target) -> all.put(style, Ends.all(target.window(), target.source())));
+    return all;
+  }
+
   /** The same kind with another joint fret. */
   public Kind withJoint(int fret) {
     return new Kind(id, name, scale, strings, frets, fret, readAt, prior, windows, make);

@@ -11,7 +11,9 @@ public enum Picture {
   /** Where a rod nut can be. */
   PLACES("places"),
   /** A key in its socket: seated, and not. */
-  KEY("key");
+  KEY("key"),
+  /** Where the player's stroke meets the frets. */
+  CONTACT("contact");
 
   private final String word;
 

@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import quarterturn.craft.ContactMap;
 import quarterturn.craft.Neck;
+import quarterturn.report.ContactDrawing;
 import quarterturn.unit.Decimals;
 
 /** {@code reckon contact}. */

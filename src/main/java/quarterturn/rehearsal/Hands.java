@@ -2,12 +2,21 @@ package quarterturn.rehearsal;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Which;
 import quarterturn.session.Answer;
+import quarterturn.session.Event;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Turn;
 
@@ -18,19 +27,29 @@ import quarterturn.unit.Turn;
 public final class Hands {
   private static final Duration PACE = Duration.ofMinutes(1);
 
+  /** Another set is so much thicker. */
+  private static final double HEAVIER = 1.05;
+
   /** Percent: the air is never the matter here. */
   private static final double HUMIDITY = 50;
 
+  private static final double CELSIUS = 21;
+
+  private final SimulatedInstrument instrument;
   private final SimulatedNeck neck;
   private final Library library;
   private Instant now;
+
+  /** Steps that were answered: what was wished there is granted. */
+  private final Set<String> done = new HashSet<>();
 
   /**
    * @param library what the prompts are made from: it tells which steps tune and which detune
    * @param now when the first prompt is shown
    */
-  public Hands(SimulatedNeck neck, Library library, Instant now) {
-    this.neck = neck;
+  public Hands(SimulatedInstrument instrument, Library library, Instant now) {
+    this.instrument = instrument;
+    this.neck = instrument.neck();
     this.library = library;
     this.now = now;
   }
@@ -51,10 +70,10 @@ public final class Hands {
     } else if (prompt instanceof Prompt.Choose choose) {
       Prompt.Option seen = seen(choose);
       return new Answer.Chose((seen == null ? choose.options().get(0) : seen).id());
+    } else if (prompt instanceof Prompt.Write) {
+      return new Answer.Wrote(written(prompt));
     } else if (prompt instanceof Prompt.Measure measure) {
-      return measure.quantity().bracket() && measure.which() != null
-          ? new Answer.Measured(neck.read(measure.which()))
-          : new Answer.Value(HUMIDITY);
+      return read(measure);
     } else if (prompt instanceof Prompt.TurnRod turn) {
       boolean turns = neck.traits().fault().turns();
       return new Answer.Turned(turns ? turn.turn() : Turn.NONE, neck.feel(turn.turn()));
@@ -64,20 +83,88 @@ public final class Hands {
     throw new IllegalArgumentException("a session that has ended asks nothing");
   }
 
-  /** The option that says what is wrong with this neck, or null where none does. */
+  /** The option that says what is not as usual here, or null where none does. */
   Prompt.@Nullable Option seen(Prompt.Choose choose) {
-    String shows = neck.traits().fault().shows();
+    String step = key(choose);
+    List<String> shown = new ArrayList<>();
+    String wish = instrument.traits().answers().get(step);
+    if (wish != null && !done.contains(step)) {
+      shown.add(wish);
+    }
+    if (neck.traits().fault().shows() != null) {
+      shown.add(neck.traits().fault().shows());
+    }
+    if (!instrument.adjustable() && choose.said().step().equals("saddles")) {
+      shown.add("fixed");
+    }
+    if (!instrument.pickups() && step.equals("pickups/kind-of")) {
+      shown.add("none");
+    }
     for (Prompt.Option option : choose.options()) {
-      if (option.id().equals(shows)) {
+      if (shown.contains(option.id())) {
         return option;
       }
     }
     return null;
   }
 
+  private Answer read(Prompt.Measure measure) {
+    String note = measure.string();
+    int string = note == null ? -1 : instrument.kind().strings().indexOf(note);
+    return switch (measure.quantity()) {
+      case RELIEF ->
+          new Answer.Measured(
+              neck.read(measure.which() == Which.HIGHEST ? Which.HIGHEST : Which.LOWEST));
+      case NUT_CLEARANCE ->
+          new Answer.Measured(neck.traits().feelers().read(instrument.nutClearance(string)));
+      case PICKUP_GAP ->
+          instrument.pickups()
+              ? new Answer.Value(instrument.read(Quantity.PICKUP_GAP, string))
+              : new Answer.CannotMeasure();
+      case ACTION, INTONATION -> new Answer.Value(instrument.read(measure.quantity(), string));
+      case HUMIDITY -> new Answer.Value(HUMIDITY);
+      case TEMPERATURE -> new Answer.Value(CELSIUS);
+    };
+  }
+
+  private String written(Prompt prompt) {
+    return switch (prompt.said().step()) {
+      case "complaint" -> "It buzzes low down and plays high (invented)";
+      case "gauges" -> gauges(1);
+      case "new-gauges" -> gauges(HEAVIER);
+      default -> "-";
+    };
+  }
+
+  /** The kind's usual diameters in inches, thicker by a factor. */
+  private String gauges(double factor) {
+    return instrument.kind().make().gauges().stream()
+        .map(gauge -> String.format(Locale.ROOT, "%.3f", gauge.inches() * factor).substring(1))
+        .collect(Collectors.joining(" "));
+  }
+
+  /** Takes note of what went on record: a saddle or a pickup that was set. */
+  public void happened(List<Event> events) {
+    for (Event event : events) {
+      if (event instanceof Event.Adjusted adjusted) {
+        int string = instrument.kind().strings().indexOf(adjusted.string());
+        for (Adjustment what : Adjustment.values()) {
+          if (what.word().equals(adjusted.change())) {
+            instrument.adjust(what, string, adjusted.amount());
+          }
+        }
+      }
+    }
+  }
+
+  private static String key(Prompt prompt) {
+    return prompt.said().procedure() + "/" + prompt.said().step();
+  }
+
   /** Does to the neck what {@code answer} says was done. */
   public void act(Prompt prompt, Answer answer) {
     pass(PACE);
+    done.add(key(prompt));
     if (prompt instanceof Prompt.Tell && answer instanceof Answer.Confirmed) {
       told(prompt);
     } else if (answer instanceof Answer.Turned turned) {
@@ -99,6 +186,9 @@ public final class Hands {
 
   private void told(Prompt prompt) {
     if (step(prompt) instanceof Step.Tell tell) {
+      if ("new-set".equals(tell.changes())) {
+        instrument.otherSet();
+      }
       Set<Fact> facts = tell.establishes();
       if (facts.contains(Fact.DETUNED)) {
         neck.detune();

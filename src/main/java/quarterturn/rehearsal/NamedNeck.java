@@ -3,6 +3,8 @@ package quarterturn.rehearsal;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Style;
 import quarterturn.unit.NotUnderstood;
 
 /** Necks of our own invention to practise on, each with something to learn from. */
@@ -21,6 +23,7 @@ public enum NamedNeck {
   FULLY_TIGHT("rod at the end of its travel", 0.7, 0.2, 0, NeckFault.FULLY_TIGHT),
   FULLY_LOOSE("bowed back with the rod fully loose", -0.2, 0.2, 0, NeckFault.FULLY_LOOSE),
   TWISTED("twisted", 0.45, 0.2, 0, NeckFault.TWIST),
+  NEGLECTED("back bow, high action, a sharp string, other strings", -0.15, 0.19, 0, NeckFault.NONE),
   CRACKED("cracked at the joint of neck and body", 0.5, 0.2, 0, NeckFault.CRACKED);
 
   private final String words;
@@ -44,6 +47,13 @@ public enum NamedNeck {
 
   public NeckTraits traits() {
     return traits;
+  }
+
+  /** An instrument of a kind around this neck. */
+  public InstrumentTraits on(Kind kind, Style style) {
+    return this == NEGLECTED
+        ? InstrumentTraits.neglected(kind, style, traits)
+        : InstrumentTraits.of(kind, style, traits);
   }
 
   /**

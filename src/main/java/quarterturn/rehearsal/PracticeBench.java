@@ -24,7 +24,7 @@ import quarterturn.session.Refused;
  */
 public final class PracticeBench implements Bench {
   private final LiveBench bench;
-  private final SimulatedNeck neck;
+  private final SimulatedInstrument instrument;
   private final Hands hands;
   private final Unveiling unveiling;
   private final String greeting;
@@ -33,11 +33,15 @@ public final class PracticeBench implements Bench {
   private boolean begun;
 
   private PracticeBench(
-      LiveBench bench, SimulatedNeck neck, Hands hands, Window window, String greeting) {
+      LiveBench bench,
+      SimulatedInstrument instrument,
+      Hands hands,
+      Window window,
+      String greeting) {
     this.bench = bench;
-    this.neck = neck;
+    this.instrument = instrument;
     this.hands = hands;
-    this.unveiling = new Unveiling(neck, window);
+    this.unveiling = new Unveiling(instrument, window);
     this.greeting = greeting;
     this.shown = bench.prompt();
     look();
@@ -50,17 +54,21 @@ public final class PracticeBench implements Bench {
    * @param greeting a note on the first prompt
    */
   public static PracticeBench start(
-      Library library, Engine engine, Event.Started started, SimulatedNeck neck, String greeting)
+      Library library,
+      Engine engine,
+      Event.Started started,
+      SimulatedInstrument instrument,
+      String greeting)
       throws IOException {
     String kind = started.kind();
     if (kind == null || started.style() == null) {
       throw new IllegalArgumentException("a rehearsal needs a kind and a style");
     }
     Clock clock = Clock.fixed(started.at(), ZoneOffset.UTC);
-    LiveBench bench = LiveBench.start(engine, events -> {}, Overview.REHEARSAL, started, clock);
-    Hands hands = new Hands(neck, library, started.at());
+    Hands hands = new Hands(instrument, library, started.at());
+    LiveBench bench = LiveBench.start(engine, hands::happened, Overview.REHEARSAL, started, clock);
     Window window = library.kind(kind).target(started.style()).window();
-    return new PracticeBench(bench, neck, hands, window, greeting);
+    return new PracticeBench(bench, instrument, hands, window, greeting);
   }
 
   /** What somebody would answer now who looks well and tells the truth. */
@@ -148,6 +156,6 @@ public final class PracticeBench implements Bench {
 
   /** The neck as it really is. */
   public SimulatedNeck neck() {
-    return neck;
+    return instrument.neck();
   }
 }

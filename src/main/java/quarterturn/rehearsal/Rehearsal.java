@@ -76,8 +76,10 @@ public final class Rehearsal {
 
   private Outcome played(SimulatedNeck neck, Engine engine) throws IOException, Refused {
     Clock clock = Clock.fixed(START, ZoneOffset.UTC);
-    LiveBench bench = LiveBench.start(engine, events -> {}, "rehearsal", started(), clock);
-    Hands hands = new Hands(neck, library, START);
+    InstrumentTraits traits = InstrumentTraits.of(library.kind(kind), style, neck.traits());
+    Hands hands =
+        new Hands(new SimulatedInstrument(traits, neck, library.kind(kind)), library, START);
+    LiveBench bench = LiveBench.start(engine, hands::happened, "rehearsal", started(), clock);
     Crossings crossings = new Crossings(window());
     crossings.see(neck.relief());
     Bracket first = null;

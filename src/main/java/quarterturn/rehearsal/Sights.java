@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
+import quarterturn.unit.Decimals;
 
 /** What a person at a simulated neck would see and feel, in words. */
 final class Sights {
@@ -13,8 +14,15 @@ final class Sights {
     if (truth instanceof Answer.Measured measured) {
       return List.of("What the leaves show: " + measured.bracket().typed() + ".");
     }
-    if (truth instanceof Answer.Value value) {
-      return List.of("The hygrometer shows " + Math.round(value.value()) + " %.");
+    if (truth instanceof Answer.Value value && prompt instanceof Prompt.Measure measure) {
+      String number = Decimals.plain(value.value()) + " " + measure.quantity().unit();
+      return List.of("What you read: " + number + ".");
+    }
+    if (truth instanceof Answer.CannotMeasure) {
+      return List.of("There is nothing to read here.");
+    }
+    if (truth instanceof Answer.Wrote wrote && !wrote.text().equals("-")) {
+      return List.of("You could write: " + wrote.text());
     }
     if (truth instanceof Answer.Turned turned) {
       String feel = turned.feel().label();

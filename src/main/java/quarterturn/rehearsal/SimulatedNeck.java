@@ -51,6 +51,11 @@ public final class SimulatedNeck {
     return relief;
   }
 
+  /** Strings of another set bend it by so much more, in millimetres of relief. */
+  void push(double mm) {
+    moved.add(new Moved(mm, hours));
+  }
+
   /** Slackens every string by a whole tone. */
   public void detune() {
     slackened = true;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
+import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Which;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
@@ -14,14 +15,17 @@ import quarterturn.unit.Decimals;
 final class Unveiling {
   private static final int DIGITS = 2;
 
+  private final SimulatedInstrument instrument;
   private final SimulatedNeck neck;
   private final Window window;
   private final Crossings crossings;
   private final double asFound;
+  private boolean actionRead;
   private final List<String> readings = new ArrayList<>();
 
-  Unveiling(SimulatedNeck neck, Window window) {
-    this.neck = neck;
+  Unveiling(SimulatedInstrument instrument, Window window) {
+    this.instrument = instrument;
+    this.neck = instrument.neck();
     this.window = window;
     this.crossings = new Crossings(window);
     this.asFound = neck.relief();
@@ -35,7 +39,11 @@ final class Unveiling {
 
   /** Takes note of a reading before anything more is done to the neck. */
   void answered(Prompt asked, Answer answer, @Nullable Answer truth) {
-    boolean lowest = asked instanceof Prompt.Measure m && m.which() == Which.LOWEST;
+    actionRead |= asked instanceof Prompt.Measure read && read.quantity() == Quantity.ACTION;
+    boolean lowest =
+        asked instanceof Prompt.Measure m
+            && m.which() == Which.LOWEST
+            && m.quantity() == Quantity.RELIEF;
     if (!lowest || !(answer instanceof Answer.Measured said)) {
       return;
     }
@@ -65,6 +73,16 @@ final class Unveiling {
             + "; the window is "
             + window
             + (crossings.count() == 0 ? "." : ". " + crossed()));
+    if (actionRead) {
+      List<String> heights = new ArrayList<>();
+      for (int i = 0; i < instrument.kind().strings().size(); i++) {
+        heights.add(
+            instrument.kind().strings().get(i)
+                + " "
+                + Decimals.print(instrument.action(i), DIGITS));
+      }
+      lines.add("True action at fret 12 as left: " + String.join(", ", heights) + " mm.");
+    }
     return lines;
   }
 

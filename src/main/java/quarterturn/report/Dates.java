@@ -13,6 +13,11 @@ public record Dates(ZoneId zone) {
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
+  /** "2027-03-01". */
+  public String day(Instant at) {
+    return at.atZone(zone).toLocalDate().toString();
+  }
+
   /** "2027-03-01 10:05". */
   public String minute(Instant at) {
     return MINUTE.format(at.atZone(zone));

@@ -9,6 +9,7 @@ enum Command {
   LOG('l', 3, "readings, turns"),
   BACK('b', 4, "take an answer back"),
   PICTURE('p', 5, "larger picture"),
+  OVERVIEW('o', 6, "fresh or stale"),
   LEAVE('q', 10, "leave, asks first");
 
   private final char letter;

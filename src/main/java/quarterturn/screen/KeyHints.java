@@ -28,7 +28,7 @@ final class KeyHints {
     return switch (model.layer()) {
       case LEAVE -> List.of(new Hint("y", "leave"), new Hint("Esc", "stay"));
       case KEYS -> List.of(new Hint("any key", "back to the step"));
-      case WHY, LOG, PICTURE ->
+      case WHY, LOG, OVERVIEW, PICTURE ->
           List.of(new Hint("↑ ↓", "scroll"), new Hint("Esc", "back to the step"));
       case NONE -> onTop(model, pictureHidden);
     };

@@ -9,6 +9,8 @@ enum Layer {
   WHY,
   /** All readings and turns. */
   LOG,
+  /** How every result of the set-up stands. */
+  OVERVIEW,
   /** The picture as large as it gets. */
   PICTURE,
   /** Leave, really? */

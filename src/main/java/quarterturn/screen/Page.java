@@ -57,15 +57,18 @@ final class Page {
       case NONE -> body.draw();
       case KEYS -> KeysView.draw(model, width, rows);
       case PICTURE -> Layers.picture(model, width, rows);
-      case WHY, LOG, LEAVE ->
+      case WHY, LOG, OVERVIEW, LEAVE ->
           Layers.draw(title(model.layer()), lines(model, zone, width), model, width, rows);
     };
   }
 
   private static String title(Layer layer) {
-    return layer == Layer.WHY
-        ? "Why"
-        : layer == Layer.LOG ? "All readings and turns" : "Leave now?";
+    return switch (layer) {
+      case WHY -> "Why";
+      case LOG -> "All readings and turns";
+      case OVERVIEW -> "What is fresh, and what is stale";
+      default -> "Leave now?";
+    };
   }
 
   private static List<Line> lines(Model model, ZoneId zone, int width) {
@@ -73,6 +76,7 @@ final class Page {
     return switch (model.layer()) {
       case WHY -> why(model, inner);
       case LOG -> Trail.lines(model.overview(), zone, inner);
+      case OVERVIEW -> StageLines.of(model.overview().stages(), zone, inner);
       case LEAVE -> leave(model, inner);
       default -> List.of();
     };

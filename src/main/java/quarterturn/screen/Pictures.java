@@ -36,6 +36,7 @@ final class Pictures {
       case CURVE -> CurvePicture.draw(overview, width, rows);
       case PLACES -> PlacesPicture.draw(options(prompt), overview.rodPlace(), width, rows);
       case KEY -> KeyPicture.draw(width, rows);
+      case CONTACT -> ContactPicture.draw(overview, width, rows);
       case DIAL -> null;
     };
   }

@@ -45,6 +45,7 @@ final class Update {
       case WHY -> Next.show(model.with(Layer.WHY));
       case LOG -> Next.show(model.with(Layer.LOG));
       case PICTURE -> Next.show(model.with(Layer.PICTURE));
+      case OVERVIEW -> Next.show(model.with(Layer.OVERVIEW));
       case BACK ->
           model.prompt().ended()
               ? Next.show(model.saying("The session has ended; nothing can be taken back here."))

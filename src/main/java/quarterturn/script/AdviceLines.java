@@ -88,7 +88,8 @@ public final class AdviceLines {
     return new Allowed(first ? limits.firstMove() : limits.perReading(), limits.fromAsFound());
   }
 
-  private static JsonNode known(Known known) {
+  /** What a later query may give back. */
+  static JsonNode known(Known known) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.set("mm_per_quarter", rounded(known.mmPerQuarter()));
     json.set("sigma", rounded(known.sigma()));

@@ -5,10 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Advisor;
+import quarterturn.craft.BuzzCure;
+import quarterturn.craft.ContactMap;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Picture;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 
@@ -94,7 +97,19 @@ public final class Engine {
         trail(state),
         Account.net(state),
         Account.today(state, now),
-        rodPlace(state, procedure));
+        rodPlace(state, procedure),
+        walk.stages(state, now).all(),
+        contact(state, kind));
+  }
+
+  private @Nullable ContactMap contact(State state, @Nullable Kind kind) {
+    boolean asked =
+        !state.places.isEmpty() && walk.step(state).words().picture() == Picture.CONTACT;
+    if (!asked || kind == null || state.style == null) {
+      return null;
+    }
+    BuzzCure cure = new Figures(state, kind, state.style).cure();
+    return cure == null ? null : cure.found();
   }
 
   /** The answer by which the rod was identified, or null. */

@@ -110,8 +110,17 @@ public sealed interface Event {
   /** A hazard was shown and accepted before a step. */
   record Accepted(Instant at, String step, String hazard) implements Event {}
 
-  /** A step was confirmed as done. */
-  record Told(Instant at, String step) implements Event {}
+  /**
+   * A step was confirmed as done.
+   *
+   * @param changes the change to the instrument that it made, or null
+   */
+  record Told(Instant at, String step, @Nullable String changes) implements Event {
+    /** Where nothing was changed. */
+    public Told(Instant at, String step) {
+      this(at, step, null);
+    }
+  }
 
   /** Something was written down. */
   record Noted(Instant at, String step, String text) implements Event {}
@@ -126,8 +135,17 @@ public sealed interface Event {
   record Adjusted(Instant at, String step, String change, String string, double amount)
       implements Event {}
 
-  /** An option was chosen. */
-  record Chose(Instant at, String step, String option) implements Event {}
+  /**
+   * An option was chosen.
+   *
+   * @param changes the change to the instrument that it tells of, or null
+   */
+  record Chose(Instant at, String step, String option, @Nullable String changes) implements Event {
+    /** Where it tells of no change. */
+    public Chose(Instant at, String step, String option) {
+      this(at, step, option, null);
+    }
+  }
 
   /**
    * A reading with its convention.

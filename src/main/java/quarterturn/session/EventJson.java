@@ -50,8 +50,10 @@ public final class EventJson {
       out.put("step", e.step()).put("hazard", e.hazard());
     } else if (event instanceof Event.Told e) {
       out.put("step", e.step());
+      known(out, "changes", e.changes());
     } else if (event instanceof Event.Chose e) {
       out.put("step", e.step()).put("option", e.option());
+      known(out, "changes", e.changes());
     } else if (event instanceof Event.Read e) {
       read(out, e);
     } else if (event instanceof Event.Offered e) {
@@ -198,12 +200,13 @@ public final class EventJson {
               past(f.list("past")),
               before(f.listOrEmpty("before")));
       case "accepted" -> new Event.Accepted(at, f.text("step"), f.text("hazard"));
-      case "told" -> new Event.Told(at, f.text("step"));
+      case "told" -> new Event.Told(at, f.text("step"), f.textOrNull("changes"));
       case "noted" -> new Event.Noted(at, f.text("step"), f.text("text"));
       case "adjusted" ->
           new Event.Adjusted(
               at, f.text("step"), f.text("change"), f.text("string"), f.number("amount"));
-      case "chose" -> new Event.Chose(at, f.text("step"), f.text("option"));
+      case "chose" ->
+          new Event.Chose(at, f.text("step"), f.text("option"), f.textOrNull("changes"));
       case "read" ->
           new Event.Read(
               at,

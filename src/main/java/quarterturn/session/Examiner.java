@@ -45,7 +45,7 @@ final class Examiner {
     }
     if (prompt instanceof Prompt.Tell) {
       require(answer instanceof Answer.Confirmed, "Confirm when it is done.");
-      return new Event.Told(now, step);
+      return new Event.Told(now, step, walk.changes(state, step, null));
     } else if (prompt instanceof Prompt.Caution caution) {
       require(answer instanceof Answer.Confirmed, "Read the hazard and accept it first.");
       return new Event.Accepted(now, step, caution.hazard().id());
@@ -81,7 +81,7 @@ final class Examiner {
     if (step.equals(Own.RECALL) && state.open != null) {
       return Recall.event(chose.option(), state.open, now);
     }
-    return new Event.Chose(now, step, chose.option());
+    return new Event.Chose(now, step, chose.option(), walk.changes(state, step, chose.option()));
   }
 
   private static Event wrote(String step, Answer answer, Instant now) throws Refused {

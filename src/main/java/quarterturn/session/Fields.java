@@ -40,6 +40,22 @@ final class Fields {
     return has(name) ? text(name) : null;
   }
 
+  /** A text, or a number that was written without quotes, as text. */
+  @Nullable String amountOrNull(String name) throws NotAnEvent {
+    return has(name) && required(name).isNumber() ? required(name).asText() : textOrNull(name);
+  }
+
+  /** The fields of an object in this one. */
+  @Nullable Fields fieldsOrNull(String name) throws NotAnEvent {
+    if (!has(name)) {
+      return null;
+    }
+    if (!required(name).isObject()) {
+      throw wrong(name, "a group of named values");
+    }
+    return new Fields(required(name));
+  }
+
   int whole(String name) throws NotAnEvent {
     JsonNode value = required(name);
     if (!value.isInt()) {

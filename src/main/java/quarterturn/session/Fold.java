@@ -146,7 +146,7 @@ final class Fold {
     }
     state.beforeAnswer = before;
     Step.Tell step = expect(state, told.step(), Step.Tell.class);
-    change(state, step.changes(), told.at());
+    change(state, told.changes(), told.at());
     state.establish(without(step.establishes(), Fact.SETTLED), told.at());
     walk.go(state, step.then(), told.at(), null);
   }
@@ -173,7 +173,7 @@ final class Fold {
         state.with(state.chosen, key(state.place().procedure(), step.id()), chose.option());
     for (Step.Option option : step.options()) {
       if (option.id().equals(chose.option())) {
-        change(state, option.changes(), chose.at());
+        change(state, chose.changes(), chose.at());
         if (step.gives() != null) {
           state.given = state.with(state.given, step.gives(), state.changes.size());
         }

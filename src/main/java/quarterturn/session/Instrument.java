@@ -1,9 +1,24 @@
 package quarterturn.session;
 
 import java.time.Instant;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Radius;
+import quarterturn.craft.StringGauge;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Aim;
+import quarterturn.procedure.BridgeKind;
+import quarterturn.procedure.Handed;
+import quarterturn.procedure.NeckJoint;
+import quarterturn.procedure.NutKind;
 import quarterturn.procedure.Style;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Note;
 import quarterturn.unit.Printable;
 
 /**
@@ -15,6 +30,8 @@ import quarterturn.unit.Printable;
  * @param jointFret its own joint fret, 1 to 36, or null for the kind's
  * @param strings a note on the strings that are on, or null
  * @param created when it was added
+ * @param build what it is made like
+ * @param windows its own windows, in millimetres and cents
  */
 public record Instrument(
     String name,
@@ -22,7 +39,9 @@ public record Instrument(
     @Nullable Style style,
     @Nullable Integer jointFret,
     @Nullable String strings,
-    Instant created) {
+    Instant created,
+    Build build,
+    Map<Aim, Window> windows) {
   private static final int LAST_FRET = 36;
   private static final int LONGEST_NOTE = 200;
 
@@ -37,6 +56,77 @@ public record Instrument(
         && (strings.length() > LONGEST_NOTE || !strings.equals(Printable.of(strings)))) {
       throw new NotUnderstood(
           "the note on the strings must be one line of at most " + LONGEST_NOTE + " characters");
+    }
+    Map<Aim, Window> kept = new EnumMap<>(Aim.class);
+    windows.forEach((aim, window) -> kept.put(aim, aim.check(window)));
+    windows = Collections.unmodifiableMap(kept);
+  }
+
+  /** One of which only the kind's facts are known. */
+  public Instrument(
+      String name,
+      String kind,
+      @Nullable Style style,
+      @Nullable Integer jointFret,
+      @Nullable String strings,
+      Instant created) {
+    this(name, kind, style, jointFret, strings, created, Build.UNKNOWN, Map.of());
+  }
+
+  /**
+   * What an instrument is made like. Null is the kind's own, or not known. Lengths are kept to a
+   * ten-thousandth of a millimetre.
+   *
+   * @param scale 300 to 1000 mm
+   * @param tuning notes of the open strings, the lowest string first, 1 to 12
+   * @param gauges diameters of the strings in the same order, as many
+   * @param radius of the board's top
+   */
+  public record Build(
+      @Nullable Length scale,
+      @Nullable List<Note> tuning,
+      @Nullable List<Length> gauges,
+      @Nullable Radius radius,
+      @Nullable NeckJoint neck,
+      @Nullable NutKind nut,
+      @Nullable BridgeKind bridge,
+      @Nullable Handed handed) {
+    /** Nothing but what the kind says. */
+    public static final Build UNKNOWN = new Build(null, null, null, null, null, null, null, null);
+
+    private static final double SHORTEST_MM = 300;
+    private static final double LONGEST_MM = 1000;
+    private static final int MOST_STRINGS = 12;
+
+    public Build {
+      if (scale != null) {
+        scale = Length.mm(Decimals.kept(scale.mm()));
+        if (scale.mm() < SHORTEST_MM || scale.mm() > LONGEST_MM) {
+          throw new NotUnderstood(
+              "a scale lies between 300 and 1000 mm, not " + scale + "; write inches as 34in");
+        }
+      }
+      if (tuning != null) {
+        tuning = List.copyOf(tuning);
+        count("notes", tuning.size());
+      }
+      if (gauges != null) {
+        gauges =
+            gauges.stream()
+                .map(g -> StringGauge.checkWire(Length.mm(Decimals.kept(g.mm()))))
+                .toList();
+        count("gauges", gauges.size());
+        if (tuning != null && tuning.size() != gauges.size()) {
+          throw new NotUnderstood(
+              "give as many gauges as notes: " + tuning.size() + ", not " + gauges.size());
+        }
+      }
+    }
+
+    private static void count(String what, int count) {
+      if (count < 1 || count > MOST_STRINGS) {
+        throw new NotUnderstood("give 1 to " + MOST_STRINGS + " " + what + ", not " + count);
+      }
     }
   }
 }

@@ -18,6 +18,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.LoaderOptions;
 import quarterturn.procedure.Style;
 import quarterturn.unit.Printable;
@@ -27,6 +32,19 @@ final class InstrumentFile {
   private static final int MOST_BYTES = 16_384;
   private static final String HEAD = "# An instrument known to quarterturn.\n";
   private static final YAMLMapper YAML = mapper();
+
+  private static final String WINDOWS = "windows";
+
+  private static final List<Trait> MADE_LIKE =
+      List.of(
+          Trait.SCALE,
+          Trait.TUNING,
+          Trait.GAUGES,
+          Trait.RADIUS,
+          Trait.NECK,
+          Trait.NUT,
+          Trait.BRIDGE,
+          Trait.HANDED);
 
   private InstrumentFile() {}
 
@@ -48,8 +66,7 @@ final class InstrumentFile {
   }
 
   /**
-   * Writes a new file: whole under another name first, then moved, so that no half a file is ever
-   * seen.
+   * Writes a new file.
    *
    * @throws FileAlreadyExistsException when there is such a file
    */
@@ -57,6 +74,14 @@ final class InstrumentFile {
     if (Files.exists(file)) {
       throw new FileAlreadyExistsException(file.toString());
     }
+    replace(file, instrument);
+  }
+
+  /**
+   * Writes a file, new or in the place of the old one: whole under another name first, then moved,
+   * so that no half a file is ever seen.
+   */
+  static void replace(Path file, Instrument instrument) throws IOException {
     Path draft = file.resolveSibling("." + file.getFileName() + ".draft");
     try {
       try (FileChannel channel =
@@ -80,18 +105,30 @@ final class InstrumentFile {
 
   private static String text(Instrument instrument) throws IOException {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
-    node.put("name", instrument.name()).put("kind", instrument.kind());
-    if (instrument.style() != null) {
-      node.put("style", instrument.style().word());
-    }
+    Map<Trait, String> traits = Traits.of(instrument);
+    node.put("name", instrument.name());
+    putAll(node, traits, List.of(Trait.KIND, Trait.STYLE));
     if (instrument.jointFret() != null) {
-      node.put("joint-fret", instrument.jointFret());
+      node.put(Trait.JOINT_FRET.word(), instrument.jointFret());
     }
-    if (instrument.strings() != null) {
-      node.put("strings", instrument.strings());
+    putAll(node, traits, List.of(Trait.STRINGS));
+    putAll(node, traits, MADE_LIKE);
+    ObjectNode windows = node.objectNode();
+    instrument.windows().forEach((aim, window) -> windows.put(aim.word(), aim.text(window)));
+    if (!windows.isEmpty()) {
+      node.set(WINDOWS, windows);
     }
     node.put("created", instrument.created().toString());
     return HEAD + YAML.writeValueAsString(node);
+  }
+
+  private static void putAll(ObjectNode node, Map<Trait, String> traits, List<Trait> which) {
+    for (Trait trait : which) {
+      String text = traits.get(trait);
+      if (text != null) {
+        node.put(trait.word(), text);
+      }
+    }
   }
 
   /**
@@ -122,15 +159,47 @@ final class InstrumentFile {
 
   private static Instrument instrument(JsonNode node) throws NotAnEvent {
     Fields f = new Fields(node);
-    Instrument instrument =
-        new Instrument(
-            f.text("name"),
-            f.text("kind"),
-            f.wordOrNull("style", Style.values(), Style::word),
-            f.wholeOrNull("joint-fret"),
-            f.textOrNull("strings"),
-            f.instant("created"));
+    Map<Trait, String> typed = new EnumMap<>(Trait.class);
+    String name = f.text("name");
+    typed.put(Trait.KIND, f.text("kind"));
+    Style style = f.wordOrNull("style", Style.values(), Style::word);
+    put(typed, Trait.STYLE, style == null ? null : style.word());
+    Integer joint = f.wholeOrNull("joint-fret");
+    put(typed, Trait.JOINT_FRET, joint == null ? null : joint.toString());
+    put(typed, Trait.STRINGS, f.textOrNull("strings"));
+    for (Trait trait : MADE_LIKE) {
+      checked(typed, trait, f.amountOrNull(trait.word()));
+    }
+    Fields windows = f.fieldsOrNull(WINDOWS);
+    if (windows != null) {
+      for (Trait trait : Trait.values()) {
+        if (trait.aim() != null) {
+          checked(typed, trait, windows.textOrNull(trait.aim().word()));
+        }
+      }
+      windows.nothingElse();
+    }
+    Instant created = f.instant("created");
     f.nothingElse();
-    return instrument;
+    return Traits.instrument(name, created, typed);
+  }
+
+  /** A wrong value is told with the field that has it. */
+  private static void checked(Map<Trait, String> typed, Trait trait, @Nullable String text)
+      throws NotAnEvent {
+    if (text != null) {
+      try {
+        Traits.check(trait, text);
+      } catch (IllegalArgumentException e) {
+        throw new NotAnEvent("its field \"" + trait.word() + "\" is wrong: " + e.getMessage());
+      }
+      typed.put(trait, text);
+    }
+  }
+
+  private static void put(Map<Trait, String> typed, Trait trait, @Nullable String text) {
+    if (text != null) {
+      typed.put(trait, text);
+    }
   }
 }

@@ -12,6 +12,7 @@ import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Results;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Verdict;
 import quarterturn.procedure.Which;
@@ -22,6 +23,7 @@ final class Judge {
   private static final double SLACK = 1e-6;
 
   private final State state;
+  private final Results results;
   private final @Nullable Kind kind;
   private final @Nullable Window window;
   private final Instant now;
@@ -34,12 +36,14 @@ final class Judge {
 
   Judge(
       State state,
+      Results results,
       @Nullable Kind kind,
       @Nullable Window window,
       Instant now,
       Event.@Nullable Read just,
       Supplier<Optional<Decision.Reason>> fault) {
     this.state = state;
+    this.results = results;
     this.kind = kind;
     this.window = window;
     this.now = now;
@@ -111,7 +115,8 @@ final class Judge {
       return false;
     }
     IntPredicate holds =
-        i -> Values.verdict(state, kind, style, strings.quantity(), i) == strings.verdict();
+        i ->
+            Values.verdict(state, results, kind, style, strings.quantity(), i) == strings.verdict();
     IntStream all = IntStream.range(0, kind.strings().size());
     return strings.every() ? all.allMatch(holds) : all.anyMatch(holds);
   }

@@ -3,6 +3,7 @@ package quarterturn.session;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.ContactMap;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Kind;
@@ -26,6 +27,9 @@ import quarterturn.unit.Turn;
  * @param net where the rod stands from as found, plus is tighter
  * @param today how much was turned in the last 24 hours, either way added up
  * @param rodPlace option chosen for the place of the rod nut, or null
+ * @param stages how the results of a set-up stand
+ * @param contact where the player's stroke meets the frets, where enough was read and a picture of
+ *     it is asked for; else null
  */
 public record Overview(
     String session,
@@ -40,10 +44,46 @@ public record Overview(
     List<Entry> trail,
     Turn net,
     Turn today,
-    @Nullable String rodPlace) {
+    @Nullable String rodPlace,
+    List<Stage> stages,
+    @Nullable ContactMap contact) {
   public Overview {
     parts = List.copyOf(parts);
     trail = List.copyOf(trail);
+    stages = List.copyOf(stages);
+  }
+
+  /** One without results or a contact map. */
+  public Overview(
+      String session,
+      String instrument,
+      @Nullable Kind kind,
+      @Nullable Window window,
+      @Nullable String source,
+      Role role,
+      String stage,
+      List<String> parts,
+      int part,
+      List<Entry> trail,
+      Turn net,
+      Turn today,
+      @Nullable String rodPlace) {
+    this(
+        session,
+        instrument,
+        kind,
+        window,
+        source,
+        role,
+        stage,
+        parts,
+        part,
+        trail,
+        net,
+        today,
+        rodPlace,
+        List.of(),
+        null);
   }
 
   /** The name of a session that is not recorded. */

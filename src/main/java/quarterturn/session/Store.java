@@ -214,9 +214,35 @@ public final class Store {
     try {
       InstrumentFile.write(instrumentFile(instrument.name()), instrument);
     } catch (FileAlreadyExistsException e) {
-      throw new IOException(
-          "there is an instrument " + instrument.name() + " already; choose another name", e);
+      throw taken(instrument.name(), e);
     }
+  }
+
+  /**
+   * Checks a name for a new instrument.
+   *
+   * @throws NotUnderstood where it can't be one
+   * @throws IOException where it is taken
+   */
+  public void checkFree(String name) throws IOException {
+    if (Files.exists(instrumentFile(name))) {
+      throw taken(Names.check("an instrument", name), null);
+    }
+  }
+
+  private static IOException taken(String name, @Nullable Exception cause) {
+    return new IOException(
+        "there is an instrument " + name + " already; choose another name", cause);
+  }
+
+  /**
+   * Keeps an instrument in the place of the one of that name.
+   *
+   * @throws IOException where there is none
+   */
+  public void replace(Instrument instrument) throws IOException {
+    instrument(instrument.name());
+    InstrumentFile.replace(instrumentFile(instrument.name()), instrument);
   }
 
   private Path instrumentFile(String name) {
@@ -248,17 +274,31 @@ public final class Store {
   }
 
   private List<Event.Past> pastOf(String instrument, String without) throws IOException {
-    String name = Names.check("an instrument", instrument);
     List<Event.Past> out = new ArrayList<>();
+    eventsOf(instrument, without).forEach(events -> out.addAll(PastTurns.of(events)));
+    out.sort(Comparator.comparing(Event.Past::at));
+    return List.copyOf(out);
+  }
+
+  /** The last readings on an instrument, with the changes made to it since. */
+  public List<Event.Before> resultsOf(String instrument) throws IOException {
+    List<List<Event>> sessions = new ArrayList<>(eventsOf(instrument, ""));
+    sessions.sort(Comparator.comparing(events -> events.get(0).at()));
+    return PastResults.of(sessions);
+  }
+
+  /** What every session on an instrument holds, but one. */
+  private List<List<Event>> eventsOf(String instrument, String without) throws IOException {
+    String name = Names.check("an instrument", instrument);
+    List<List<Event>> out = new ArrayList<>();
     for (Path file : files("sessions", SESSION)) {
       List<Event> events = stem(file, SESSION).equals(without) ? List.of() : eventsOf(file);
       if (events.stream()
           .anyMatch(e -> e instanceof Event.Started s && name.equals(s.instrument()))) {
-        out.addAll(PastTurns.of(events));
+        out.add(events);
       }
     }
-    out.sort(Comparator.comparing(Event.Past::at));
-    return List.copyOf(out);
+    return out;
   }
 
   /**

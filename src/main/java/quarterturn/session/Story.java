@@ -13,7 +13,7 @@ import quarterturn.unit.Bracket;
  * What happened to a neck, as the advisor wants it: its readings, turns and rests in the order of
  * time, other sessions' included.
  */
-final class Story {
+public final class Story {
   /** A pause shorter than this is part of the work: the neck creeps less than a gauge shows. */
   private static final Duration PAUSE = Duration.ofHours(6);
 
@@ -28,6 +28,17 @@ final class Story {
   private boolean lost;
 
   private Story() {}
+
+  /**
+   * The story that an instrument's turns tell, as {@link Store#pastOf} gives them.
+   *
+   * @param past oldest first
+   */
+  public static List<Seen> of(List<Event.Past> past) {
+    Story story = new Story();
+    story.others(past);
+    return story.told();
+  }
 
   static List<Seen> of(State state) {
     Story story = new Story();

@@ -1,9 +1,11 @@
 package quarterturn.session;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Results;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Verdict;
 import quarterturn.unit.Bracket;
@@ -45,9 +47,30 @@ final class Values {
     return value >= window.lowMm() - SLACK && value <= window.highMm() + SLACK;
   }
 
-  /** How the last reading of a string stands to its window. */
-  static Verdict verdict(State state, Kind kind, Style style, Quantity quantity, int index) {
-    Event.Read read = last(state, quantity, kind.strings().get(index));
+  /** The last reading on a string that nothing has spoiled since, or null. */
+  private static Event.@Nullable Read valid(
+      State state, Results results, Quantity quantity, String string) {
+    for (int i = state.readings.size() - 1; i >= 0; i--) {
+      Reading reading = state.readings.get(i);
+      Event.Read read = reading.read();
+      if (read.quantity() == quantity && string.equals(read.string()) && !read.missing()) {
+        List<Changed> since = state.changes.subList(reading.changesBefore(), state.changes.size());
+        return since.stream().anyMatch(change -> spoils(results, change, quantity)) ? null : read;
+      }
+    }
+    return null;
+  }
+
+  private static boolean spoils(Results results, Changed changed, Quantity quantity) {
+    Results.Change change = results.changes().get(changed.change());
+    return change != null
+        && results.of(quantity).stream().anyMatch(r -> change.spoils().contains(r.id()));
+  }
+
+  /** How the last reading of a string stands to its window; none where it is stale. */
+  static Verdict verdict(
+      State state, Results results, Kind kind, Style style, Quantity quantity, int index) {
+    Event.Read read = valid(state, results, quantity, kind.strings().get(index));
     if (read == null || kind.windows().get(quantity) == null) {
       return Verdict.NOT_MEASURED;
     }

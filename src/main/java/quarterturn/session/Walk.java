@@ -96,6 +96,29 @@ final class Walk {
     state.refused = lacking(state, at);
   }
 
+  /**
+   * What a step of the procedure at hand changes of the instrument, or null.
+   *
+   * @param option what is chosen there, or null
+   */
+  @Nullable String changes(State state, String id, @Nullable String option) {
+    if (state.places.isEmpty()) {
+      return null;
+    }
+    Step step = library.procedure(state.place().procedure()).steps().get(id);
+    if (step instanceof Step.Tell tell && state.away == null) {
+      return tell.changes();
+    }
+    if (step instanceof Step.Choose choose && option != null) {
+      for (Step.Option one : choose.options()) {
+        if (one.id().equals(option)) {
+          return one.changes();
+        }
+      }
+    }
+    return null;
+  }
+
   /** What is being set on the string at hand, or null where nothing is. */
   Event.@Nullable Adjusted adjusting(State state) {
     Kind kind = kind(state);
@@ -122,7 +145,9 @@ final class Walk {
       return -1;
     }
     for (int i = from; i < kind.strings().size(); i++) {
-      Verdict verdict = Values.verdict(state, kind, state.style, step.adjustment().quantity(), i);
+      Verdict verdict =
+          Values.verdict(
+              state, library.results(), kind, state.style, step.adjustment().quantity(), i);
       if (verdict == Verdict.ABOVE || verdict == Verdict.BELOW) {
         return i;
       }
@@ -140,7 +165,8 @@ final class Walk {
   }
 
   private Judge judge(State state, Instant at, Event.@Nullable Read just) {
-    return new Judge(state, kind(state), window(state), at, just, () -> fault(state));
+    return new Judge(
+        state, library.results(), kind(state), window(state), at, just, () -> fault(state));
   }
 
   private Optional<Decision.Reason> fault(State state) {

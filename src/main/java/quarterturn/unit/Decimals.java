@@ -34,6 +34,11 @@ public final class Decimals {
     return rounded.toPlainString();
   }
 
+  /** {@code value} as {@link #plain} prints it: rounded to four decimals. */
+  public static double kept(double value) {
+    return Double.parseDouble(plain(value));
+  }
+
   /** {@code value} with as many digits as it has, at most four after the point. */
   public static String plain(double value) {
     BigDecimal rounded =

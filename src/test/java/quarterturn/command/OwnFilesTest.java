@@ -38,7 +38,7 @@ class OwnFilesTest {
       opened.bench().answer(new Answer.Confirmed());
       name = opened.name();
     }
-    Files.writeString(file, shipped().replace("begin: welcome", "begin: in-room"));
+    Files.writeString(file, shipped().replace("begin: come-in", "begin: in-room"));
     IOException refused = assertThrows(IOException.class, () -> desk.resume(name));
     assertThat(refused).hasMessageThat().contains("the procedure was changed");
     Files.writeString(file, shipped());

@@ -50,7 +50,11 @@ class CommandsIT {
     "log show nosuch, there is no session nosuch",
     "instrument show nosuch, there is no instrument nosuch",
     "instrument add my-bass --kind banjo, there is no kind banjo",
-    "instrument add my-bass, Missing required option",
+    "instrument add my-bass --style hard, --kind: an instrument needs a kind",
+    "instrument add my-bass --kind bass-34 --scale 34, --scale: a scale lies between 300 and 1000",
+    "instrument add ../up --kind bass-34, can't name an instrument",
+    "instrument edit nosuch, there is no instrument nosuch",
+    "instrument history nosuch, there is no instrument nosuch",
     "frobnicate, frobnicate"
   })
   void wrongUsageIsOneClearLine(String typed, String says) throws Exception {
@@ -108,6 +112,38 @@ class CommandsIT {
     assertThat(log.status()).isEqualTo(0);
     assertThat(log.out()).contains("Began relief as beginner.");
     assertThat(log.out()).contains("Name:      my-bass");
+  }
+
+  @Test
+  void anInstrumentIsEnteredChangedAndLookedBackOn() throws Exception {
+    String data = folder.toString();
+    JarProcess.Ran add =
+        JarProcess.run("bass-34\nmedium\ndone\n", "instrument", "add", "my-bass", "--data", data);
+    assertThat(add.status()).isEqualTo(0);
+    assertThat(add.err()).isEmpty();
+    assertThat(add.out()).contains("Player [asked each time]: medium");
+    assertThat(add.out()).contains("Added my-bass.");
+    JarProcess.Ran cut =
+        JarProcess.run("bass-30\n", "instrument", "edit", "my-bass", "--data", data);
+    assertThat(cut.status()).isEqualTo(2);
+    assertThat(cut.err()).contains("the input ended before the questions did");
+    JarProcess.Ran edit =
+        bench.run("instrument", "edit", "my-bass", "--window-intonation", "-2..2", "--nut", "none");
+    assertThat(edit.out()).isEqualTo("Changed my-bass: window-intonation.\n");
+    assertThat(bench.run("instrument", "edit", "my-bass", "--nut", "none").out())
+        .isEqualTo("Nothing was changed.\n");
+    JarProcess.Ran shown = bench.run("instrument", "show", "my-bass");
+    assertThat(shown.out()).contains("Kind:              Bass, 34 inch scale");
+    assertThat(shown.out()).contains("Intonation window: -2 to 2 cents (its own)");
+
+    bench.run("start", "relief", "--lines", "--instrument", "my-bass");
+    JarProcess.Ran history = bench.run("instrument", "history", "my-bass");
+    assertThat(history.status()).isEqualTo(0);
+    assertThat(history.out()).contains(bench.session());
+    assertThat(history.out()).contains("The rod was never turned");
+    JarProcess.Ran json = bench.run("instrument", "history", "my-bass", "--json");
+    assertThat(json.json().get(0).path("sessions")).hasSize(1);
+    assertThat(json.json().get(0).path("known").path("answered").booleanValue()).isFalse();
   }
 
   @Test

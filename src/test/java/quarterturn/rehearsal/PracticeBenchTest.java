@@ -32,6 +32,7 @@ class PracticeBenchTest {
           Map.entry(NamedNeck.FULLY_TIGHT, "end-of-travel"),
           Map.entry(NamedNeck.FULLY_LOOSE, "back-bow"),
           Map.entry(NamedNeck.TWISTED, "twist"),
+          Map.entry(NamedNeck.NEGLECTED, "in-window"),
           Map.entry(NamedNeck.CRACKED, "damage"));
 
   private static PracticeBench playedOut(PracticeBench bench) throws Exception {

@@ -23,21 +23,28 @@ public final class Practising {
   }
 
   public static PracticeBench on(NamedNeck named) throws Exception {
-    Library library = relief();
+    return on(named, "relief", "bass-34");
+  }
+
+  /** The same with another procedure and kind. */
+  public static PracticeBench on(NamedNeck named, String procedure, String kind) throws Exception {
+    Library library = new Shelf(null).load(procedure);
     Event.Started started =
         new Event.Started(
             Rehearsal.START,
-            "relief",
+            procedure,
             1,
             "digest",
             Role.BEGINNER,
             null,
-            "bass-34",
+            kind,
             Style.MEDIUM,
             null,
             List.of());
-    SimulatedNeck neck = new SimulatedNeck(named.traits(), new SplittableRandom(named.ordinal()));
+    InstrumentTraits traits = named.on(library.kind(kind), Style.MEDIUM);
+    SimulatedNeck neck = new SimulatedNeck(traits.neck(), new SplittableRandom(named.ordinal()));
+    SimulatedInstrument instrument = new SimulatedInstrument(traits, neck, library.kind(kind));
     return PracticeBench.start(
-        library, new Engine(library, new BeliefAdvisor()), started, neck, "Hello.");
+        library, new Engine(library, new BeliefAdvisor()), started, instrument, "Hello.");
   }
 }

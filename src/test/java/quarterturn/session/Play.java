@@ -32,11 +32,7 @@ final class Play {
   }
 
   static Library relief() {
-    try {
-      return new Shelf(null).load("relief");
-    } catch (Exception e) {
-      throw new IllegalStateException(e);
-    }
+    return library("relief");
   }
 
   static Play beginner(String kind) throws IOException {
@@ -63,6 +59,34 @@ final class Play {
     return new Play(
         library,
         new Event.Started(NOON, procedure, 1, "digest", role, null, kind, style, null, past));
+  }
+
+  /** On an instrument that was read before. */
+  static Play of(Library library, Role role, String kind, Style style, Event.Before... before)
+      throws IOException {
+    String procedure = library.main().id();
+    return new Play(
+        library,
+        new Event.Started(
+            NOON,
+            procedure,
+            1,
+            "digest",
+            role,
+            null,
+            kind,
+            style,
+            null,
+            List.of(),
+            List.of(before)));
+  }
+
+  static Library library(String procedure) {
+    try {
+      return new Shelf(null).load(procedure);
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   private static Clock fixed() {

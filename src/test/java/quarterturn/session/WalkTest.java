@@ -22,6 +22,10 @@ import quarterturn.unit.Bracket;
 class WalkTest {
   private static final int SESSIONS = 16_000;
 
+  /** Taken by {@link SetupWalkTest}. */
+  private static final Set<String> WITHIN_A_LARGER_JOB =
+      Set.of("come-in -> rod-place", "come-in -> hold-ready", "play-gate -> turned-or-not");
+
   @Test
   void everyBranchIsTaken() throws Exception {
     Library library = Play.relief();
@@ -42,7 +46,7 @@ class WalkTest {
     }
     Set<String> missed = new TreeSet<>(wanted);
     missed.removeAll(taken);
-    assertThat(missed).isEmpty();
+    assertThat(missed).containsExactlyElementsIn(WITHIN_A_LARGER_JOB);
     assertThat(outcomes).containsAtLeast("jammed", "no-response", "wrong-way", "limit", "no-rod");
   }
 

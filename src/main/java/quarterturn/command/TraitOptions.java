@@ -1,0 +1,89 @@
+package quarterturn.command;
+
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.IModelTransformer;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+import quarterturn.procedure.Kind;
+import quarterturn.session.Trait;
+import quarterturn.session.Traits;
+import quarterturn.unit.NotUnderstood;
+
+/** An option for each fact of an instrument. */
+final class TraitOptions implements IModelTransformer {
+  /** Clears a fact. */
+  private static final String NONE = "none";
+
+  @Override
+  public CommandSpec transform(CommandSpec command) {
+    for (Trait trait : Trait.values()) {
+      command.addOption(
+          OptionSpec.builder("--" + trait.word())
+              .type(String.class)
+              .paramLabel(trait.aim() == null ? label(trait) : "WINDOW")
+              .description(trait.meaning())
+              .build());
+    }
+    return command;
+  }
+
+  private static String label(Trait trait) {
+    return trait.word().toUpperCase(Locale.ROOT).replace("JOINT-", "");
+  }
+
+  /** The facts that were given, as typed. */
+  static Map<Trait, String> given(ParseResult parsed) {
+    Map<Trait, String> given = new EnumMap<>(Trait.class);
+    for (Trait trait : Trait.values()) {
+      if (parsed.hasMatchedOption("--" + trait.word())) {
+        given.put(trait, parsed.matchedOptionValue("--" + trait.word(), ""));
+      }
+    }
+    return given;
+  }
+
+  /**
+   * The facts that were known, with those that were given in their place.
+   *
+   * @throws NotUnderstood naming the option and what is allowed
+   */
+  static Map<Trait, String> merged(
+      Map<Trait, String> known, Map<Trait, String> given, Map<String, Kind> kinds) {
+    Map<Trait, String> traits = new EnumMap<>(Trait.class);
+    traits.putAll(known);
+    given.forEach(
+        (trait, text) -> {
+          if (text.equals(NONE)) {
+            traits.remove(trait);
+          } else {
+            traits.put(trait, text);
+          }
+        });
+    Kind kind = kind(traits.get(Trait.KIND), kinds);
+    traits.forEach(
+        (trait, text) -> {
+          try {
+            Traits.check(trait, text, kind);
+          } catch (NotUnderstood e) {
+            throw new NotUnderstood("--" + trait.word() + ": " + e.getMessage());
+          }
+        });
+    return traits;
+  }
+
+  private static Kind kind(@Nullable String id, Map<String, Kind> kinds) {
+    String all = String.join(", ", kinds.keySet());
+    if (id == null) {
+      throw new NotUnderstood("--kind: an instrument needs a kind; choose one of " + all);
+    }
+    Kind kind = kinds.get(id);
+    if (kind == null) {
+      throw new NotUnderstood("there is no kind " + id + "; choose one of " + all);
+    }
+    return kind;
+  }
+}

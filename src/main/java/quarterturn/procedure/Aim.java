@@ -1,0 +1,109 @@
+package quarterturn.procedure;
+
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import quarterturn.craft.Window;
+import quarterturn.unit.Cents;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.Length;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Printable;
+
+/**
+ * What an instrument can have a window of its own for: millimetres, and cents for intonation. Low
+ * and high are the lowest and the highest string.
+ */
+public enum Aim {
+  RELIEF("relief", "0.30..0.45 mm", 0, 2),
+  NUT_CLEARANCE("nut-clearance", "0.3..0.5 mm", 0, 2),
+  ACTION_LOW("action-low", "1.8..2.2 mm", 0.2, 10),
+  ACTION_HIGH("action-high", "1.4..1.8 mm", 0.2, 10),
+  INTONATION("intonation", "-2..2 cents", -50, 50),
+  PICKUP_LOW("pickup-low", "2.5..3.5 mm", 0.2, 20),
+  PICKUP_HIGH("pickup-high", "2.0..3.0 mm", 0.2, 20);
+
+  private static final Pattern TYPED = Pattern.compile("(.+?)(?:\\.\\.|\\s+to\\s+)(.+)");
+  private static final Pattern BARE = Pattern.compile("[-+]?[\\d.,/ ]+");
+  private static final int LONGEST = 40;
+
+  private final String word;
+  private final String example;
+  private final double least;
+  private final double most;
+
+  /** The limits are ours and wide: they only catch a slip of the unit. */
+  Aim(String word, String example, double least, double most) {
+    this.word = word;
+    this.example = example;
+    this.least = least;
+    this.most = most;
+  }
+
+  public String word() {
+    return word;
+  }
+
+  /** A window as it may be typed. */
+  public String example() {
+    return example;
+  }
+
+  /** "mm" or "cents". */
+  public String unit() {
+    return this == INTONATION ? "cents" : "mm";
+  }
+
+  /**
+   * Reads a typed window: {@code 0.30..0.45}, {@code 12..18 thou}, {@code 0.3 to 0.45 mm}. A unit
+   * at the end holds for both ends.
+   *
+   * @throws NotUnderstood with what is allowed
+   */
+  public Window window(String typed) {
+    Matcher m = TYPED.matcher(typed.strip().toLowerCase(Locale.ROOT));
+    if (typed.length() > LONGEST || !m.matches()) {
+      throw new NotUnderstood(
+          "\"" + Printable.of(typed) + "\" is not a window; type for example " + example);
+    }
+    String high = m.group(2).strip();
+    String low = m.group(1).strip();
+    if (BARE.matcher(low).matches()) {
+      low += " " + BARE.matcher(high).replaceFirst("");
+    }
+    return ordered(number(low), number(high));
+  }
+
+  private double number(String typed) {
+    return this == INTONATION ? Cents.parse(typed).cents() : Length.parse(typed).mm();
+  }
+
+  private static Window ordered(double low, double high) {
+    double from = Decimals.kept(low);
+    double to = Decimals.kept(high);
+    if (!(from < to)) {
+      throw new NotUnderstood("the first number of a window must be the smaller one");
+    }
+    return new Window(from, to);
+  }
+
+  /**
+   * The window as it is kept, to four decimals.
+   *
+   * @throws NotUnderstood where no instrument has such a window
+   */
+  public Window check(Window window) {
+    Window kept = ordered(window.lowMm(), window.highMm());
+    if (kept.lowMm() < least || kept.highMm() > most) {
+      throw new NotUnderstood(
+          "a window of %s lies between %s and %s %s, not %s"
+              .formatted(word, Decimals.plain(least), Decimals.plain(most), unit(), text(kept)));
+    }
+    return kept;
+  }
+
+  /** "0.3..0.45 mm"; as {@link #window} reads it. */
+  public String text(Window window) {
+    return Decimals.plain(window.lowMm()) + ".." + Decimals.plain(window.highMm()) + " " + unit();
+  }
+}

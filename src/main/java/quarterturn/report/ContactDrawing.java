@@ -1,0 +1,72 @@
+package quarterturn.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import quarterturn.craft.ContactMap;
+import quarterturn.unit.Decimals;
+
+/** A contact map in characters: a row for each stopped fret, a column for each fret beyond. */
+public final class ContactDrawing {
+  /** A gap below this is one that a careful player still hears at times; a choice of ours. */
+  private static final double NEAR_MM = 0.1;
+
+  private ContactDrawing() {}
+
+  /** The map, 10 columns and two more for each fret wide. */
+  public static List<String> lines(ContactMap map) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder head = new StringBuilder("  stopped    over fret");
+    lines.add(head.toString());
+    StringBuilder numbers = new StringBuilder("  at fret ");
+    for (int n = 2; n <= map.last(); n++) {
+      numbers.append(n % 2 == 0 ? "%2d".formatted(n) : "  ");
+    }
+    lines.add(numbers.toString());
+    for (int k = 1; k < map.last(); k++) {
+      StringBuilder line = new StringBuilder("  %4d    ".formatted(k));
+      for (int n = 2; n <= map.last(); n++) {
+        line.append(' ').append(n > k ? mark(map.marginMm(k, n)) : ' ');
+      }
+      lines.add(line.toString().stripTrailing());
+    }
+    lines.add("  # strikes   + within " + Decimals.print(NEAR_MM, 1) + " mm   . clear");
+    return lines;
+  }
+
+  /** The same as sentences, for whoever does not see the drawing. */
+  public static List<String> sentences(ContactMap map) {
+    List<String> lines = new ArrayList<>();
+    for (int k = 1; k < map.last(); k++) {
+      String strikes = frets(map, k, '#');
+      String near = frets(map, k, '+');
+      if (!strikes.isEmpty() || !near.isEmpty()) {
+        lines.add(
+            "Stopped at fret "
+                + k
+                + ": "
+                + (strikes.isEmpty() ? "" : "strikes over " + strikes)
+                + (strikes.isEmpty() || near.isEmpty() ? "" : "; ")
+                + (near.isEmpty() ? "" : "near over " + near)
+                + ".");
+      }
+    }
+    if (lines.isEmpty()) {
+      lines.add("It clears every fret, from every stopped fret.");
+    }
+    return lines;
+  }
+
+  private static String frets(ContactMap map, int k, char mark) {
+    List<Integer> frets = new ArrayList<>();
+    for (int n = k + 1; n <= map.last(); n++) {
+      if (mark(map.marginMm(k, n)) == mark) {
+        frets.add(n);
+      }
+    }
+    return frets.isEmpty() ? "" : Frets.list(frets);
+  }
+
+  private static char mark(double margin) {
+    return margin < 0 ? '#' : margin < NEAR_MM ? '+' : '.';
+  }
+}

@@ -1,0 +1,83 @@
+package quarterturn.report;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Known;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Quantity;
+
+/** An instrument's history as text: a table, plots over time, and what is known of its neck. */
+public final class HistoryReport {
+  private static final String MARKS =
+      "Marks: o read, on the lowest string or in the room; x on another string. Between two leaves"
+          + " every line it may lie on is marked. v: no gap, or less than this. ^: more than this."
+          + " On the time axis T: rod tightened, L: loosened, *: both.";
+
+  private HistoryReport() {}
+
+  /**
+   * The whole report; none of its plots is wider than 78 columns.
+   *
+   * @param window of relief, or null where none holds
+   * @param known of its rod, or null where its kind is not known
+   */
+  public static List<String> lines(
+      History history, @Nullable Window window, @Nullable Known known, Dates dates) {
+    List<String> lines = new ArrayList<>();
+    lines.add("History of " + history.instrument());
+    lines.add("");
+    if (history.visits().isEmpty()) {
+      lines.add("No session yet.");
+      return lines;
+    }
+    lines.addAll(HistoryTable.lines(history, dates));
+    lines.add("");
+    lines.addAll(Paragraph.wrap(HistoryTable.legend(history), TimePlot.COLUMNS, 0));
+    lines.addAll(plots(history, window, dates));
+    if (known != null) {
+      lines.add("");
+      lines.addAll(Paragraph.wrap(NeckWords.of(known, history.moves()), TimePlot.COLUMNS, 0));
+    }
+    return lines;
+  }
+
+  private static List<String> plots(History history, @Nullable Window window, Dates dates) {
+    List<String> lines = new ArrayList<>();
+    Instant from = times(history).min(Instant::compareTo).orElse(Instant.EPOCH);
+    Instant to = times(history).max(Instant::compareTo).orElse(Instant.EPOCH);
+    for (String quantity : history.quantities()) {
+      boolean relief = quantity.equals(Quantity.RELIEF.word());
+      List<History.Point> points =
+          history.points().stream()
+              .filter(p -> p.quantity().equals(quantity) && p.compared() && (!relief || p.lowest()))
+              .toList();
+      if (!points.isEmpty()) {
+        lines.add("");
+        lines.add(title(quantity, points.get(0).unit(), relief ? window : null));
+        lines.addAll(
+            new TimePlot(points, relief ? window : null, from, to).lines(history.moves(), dates));
+      }
+    }
+    if (!lines.isEmpty()) {
+      lines.add("");
+      String marks = window == null ? MARKS : MARKS + " On the left #: in the window.";
+      lines.addAll(Paragraph.wrap(marks, TimePlot.COLUMNS, 0));
+    }
+    return lines;
+  }
+
+  private static Stream<Instant> times(History history) {
+    return Stream.concat(
+        history.points().stream().map(History.Point::at),
+        history.moves().stream().map(History.Move::at));
+  }
+
+  private static String title(String quantity, String unit, @Nullable Window window) {
+    String name = Character.toUpperCase(quantity.charAt(0)) + quantity.substring(1);
+    String string = quantity.equals(Quantity.RELIEF.word()) ? " on the lowest string" : "";
+    return name + string + ", " + unit + (window == null ? "" : "; window " + window);
+  }
+}

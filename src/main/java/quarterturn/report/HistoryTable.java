@@ -1,0 +1,89 @@
+package quarterturn.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.Turn;
+
+/** One line for each session of an instrument. */
+final class HistoryTable {
+  /** Columns beside those of relief, by the word of what was read, where it was read at all. */
+  private static final Map<String, String> MORE = more();
+
+  private HistoryTable() {}
+
+  private static Map<String, String> more() {
+    Map<String, String> more = new LinkedHashMap<>();
+    more.put("action", "Action");
+    more.put("humidity", "RH");
+    return more;
+  }
+
+  static List<String> lines(History history, Dates dates) {
+    List<String> read = read(history);
+    List<String> header = new ArrayList<>(List.of("Date", "Session", "Found", "Left", "Rod"));
+    read.forEach(quantity -> header.add(MORE.getOrDefault(quantity, quantity)));
+    List<List<String>> rows = new ArrayList<>();
+    for (History.Visit visit : history.visits()) {
+      List<String> row = new ArrayList<>();
+      row.add(dates.day(visit.began()));
+      row.add(visit.session());
+      row.add(gap(visit.asFound()));
+      row.add(gap(visit.asLeft()));
+      row.add(visit.moves() == 0 ? "-" : net(visit.net()));
+      read.forEach(
+          quantity -> row.add(read(history, visit, quantity).map(HistoryTable::value).orElse("-")));
+      rows.add(row);
+    }
+    return Table.lines(header, rows);
+  }
+
+  private static Optional<History.Point> read(
+      History history, History.Visit visit, String quantity) {
+    return history.last(visit.session(), quantity);
+  }
+
+  /** What the headings mean. */
+  static String legend(History history) {
+    List<String> read = read(history);
+    return "Found and Left: relief on the lowest string, mm. Rod: turns in all, plus is tighter."
+        + (read.contains("action") ? " Action: at fret 12 on the lowest string, mm." : "")
+        + (read.contains("humidity") ? " RH: relative humidity." : "");
+  }
+
+  /** The quantities that have a column, since they were read. */
+  private static List<String> read(History history) {
+    return MORE.keySet().stream()
+        .filter(q -> history.visits().stream().anyMatch(v -> read(history, v, q).isPresent()))
+        .toList();
+  }
+
+  /** "0.30-0.35", "touches", "over 1.00". */
+  private static String gap(@Nullable Bracket bracket) {
+    return bracket == null
+        ? "-"
+        : bracket.toString().replace(" mm", "").replace(" (no gap)", "").replace(" to ", "-");
+  }
+
+  /** "+1/8", "-3/16", "0". */
+  private static String net(Turn net) {
+    if (net.size().turns() < 0.001) {
+      return "0";
+    }
+    return (net.turns() > 0 ? "+" : "-") + net.toString().replaceAll(" turns?$", "");
+  }
+
+  private static String value(History.Point point) {
+    if (point.unit().equals("%")) {
+      return Decimals.print(point.low(), 0) + " %";
+    }
+    return point.low() == point.high()
+        ? Decimals.print(point.low(), 2)
+        : gap(new Bracket(point.low(), point.high()));
+  }
+}

@@ -1,0 +1,36 @@
+package quarterturn.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import quarterturn.session.Stage;
+
+/** How the results of a set-up stand: fresh, stale and because of what, out of window, not done. */
+public final class StageTable {
+  private StageTable() {}
+
+  /** The table, and the shortest way to fresh. */
+  public static List<String> lines(List<Stage> stages, Dates dates) {
+    List<List<String>> rows = new ArrayList<>();
+    List<String> way = new ArrayList<>();
+    for (Stage stage : stages) {
+      String since = stage.since() == null ? "" : dates.minute(stage.since());
+      String because = stage.because() == null ? "" : stage.because();
+      rows.add(List.of(stage.name(), stage.status().words(), since, because));
+      boolean due = stage.status() == Stage.Status.STALE;
+      if (due && stage.by() != null && !way.contains(stage.by())) {
+        way.add(stage.by());
+      }
+    }
+    List<String> lines =
+        new ArrayList<>(Table.lines(List.of("Result", "State", "Since", "Because"), rows));
+    for (Stage stage : stages) {
+      if (!stage.reading().isEmpty()) {
+        lines.add(stage.name() + ": " + stage.reading());
+      }
+    }
+    if (!way.isEmpty()) {
+      lines.add("The shortest way to fresh: " + String.join(", then ", way) + ".");
+    }
+    return lines;
+  }
+}

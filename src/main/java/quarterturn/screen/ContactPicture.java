@@ -1,0 +1,30 @@
+package quarterturn.screen;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.ContactMap;
+import quarterturn.report.ContactDrawing;
+import quarterturn.session.Overview;
+
+/** Where this player's stroke meets the frets, for every stopped fret. */
+final class ContactPicture {
+  private ContactPicture() {}
+
+  /** The map, or null where there is none or it does not fit. */
+  static @Nullable Canvas draw(Overview overview, int width, int rows) {
+    ContactMap map = overview.contact();
+    if (map == null) {
+      return null;
+    }
+    List<String> lines = ContactDrawing.lines(map);
+    int widest = lines.stream().mapToInt(Canvas::cells).max().orElse(0);
+    if (widest > width || lines.size() > rows) {
+      return null;
+    }
+    Canvas canvas = new Canvas(widest, lines.size());
+    for (int i = 0; i < lines.size(); i++) {
+      canvas.put(0, i, lines.get(i));
+    }
+    return canvas;
+  }
+}

@@ -1,0 +1,70 @@
+package quarterturn.session;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Results;
+
+/**
+ * What earlier sessions on an instrument leave: the last reading of each quantity on each string,
+ * with the changes made to the instrument since.
+ */
+final class PastResults {
+  private final Map<String, Event.Before> last = new LinkedHashMap<>();
+
+  private PastResults() {}
+
+  /**
+   * The readings that are left.
+   *
+   * @param sessions the events of each, the oldest session first
+   */
+  static List<Event.Before> of(List<List<Event>> sessions) {
+    PastResults past = new PastResults();
+    sessions.forEach(events -> Corrections.standing(events).forEach(past::take));
+    return List.copyOf(past.last.values());
+  }
+
+  private void take(Event event) {
+    if (event instanceof Event.Read read && !read.missing()) {
+      String key = read.quantity() + "/" + read.string();
+      last.put(
+          key,
+          new Event.Before(
+              read.at(), read.quantity(), read.string(), read.bracket(), read.value(), List.of()));
+    } else if (event instanceof Event.Turned turned && turned.turn().turns() != 0) {
+      changed(Results.ROD);
+    } else if (event instanceof Event.Recalled recalled && recalled.turned().turns() != 0) {
+      changed(Results.ROD);
+    } else if (event instanceof Event.Adjusted adjusted) {
+      changed(adjusted.change());
+    } else if (event instanceof Event.Told told) {
+      changed(told.changes());
+    } else if (event instanceof Event.Chose chose) {
+      changed(chose.changes());
+    }
+  }
+
+  private void changed(@Nullable String change) {
+    if (change == null) {
+      return;
+    }
+    last.replaceAll(
+        (key, before) -> {
+          if (before.since().contains(change)) {
+            return before;
+          }
+          List<String> since = new ArrayList<>(before.since());
+          since.add(change);
+          return new Event.Before(
+              before.at(),
+              before.quantity(),
+              before.string(),
+              before.bracket(),
+              before.value(),
+              since);
+        });
+  }
+}

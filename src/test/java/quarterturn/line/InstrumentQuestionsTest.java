@@ -1,0 +1,223 @@
+package quarterturn.line;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import quarterturn.craft.Prior;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Style;
+import quarterturn.session.Trait;
+import quarterturn.unit.Length;
+
+/** Whole guided entries on invented kinds; lines after a question's colon are what was typed. */
+class InstrumentQuestionsTest {
+  private static final Map<String, Kind> KINDS = new LinkedHashMap<>();
+
+  static {
+    KINDS.put("demo-bass", kind("demo-bass", List.of("E1", "A1", "D2", "G2")));
+    KINDS.put("demo-five", kind("demo-five", List.of("B0", "E1", "A1", "D2", "G2")));
+  }
+
+  private static Kind kind(String id, List<String> strings) {
+    return new Kind(
+        id,
+        "Invented",
+        Length.inches(34),
+        strings,
+        20,
+        17,
+        8,
+        Prior.BASS,
+        Map.of(Style.MEDIUM, new Kind.Target(new Window(0.3, 0.45), "invented")));
+  }
+
+  private record Entry(String printed, InstrumentQuestions.Answers answers) {}
+
+  private static Entry entry(Map<Trait, String> present, String... typed) throws IOException {
+    StringWriter out = new StringWriter();
+    PrintWriter writer = new PrintWriter(out);
+    String input = List.of(typed).stream().map(t -> t + "\n").collect(Collectors.joining());
+    PipeSource in = new PipeSource(new StringReader(input), writer, false);
+    InstrumentQuestions.Answers answers = InstrumentQuestions.ask(present, KINDS, in, writer);
+    String printed =
+        out.toString().lines().map(String::stripTrailing).collect(Collectors.joining("\n"));
+    return new Entry(printed, answers);
+  }
+
+  private static final String HEAD =
+      """
+      Enter keeps what stands in brackets, none clears it, done keeps all that is
+      left, and quit leaves without a change.
+      1 of 19. The kind of instrument: demo-bass, demo-five.
+      """;
+
+  @Test
+  void aNewOneFromFirstToLast() throws IOException {
+    Entry entry =
+        entry(
+            Map.of(),
+            "",
+            "none",
+            "Demo-Bass",
+            "loud",
+            "MEDIUM",
+            "",
+            "34",
+            "34in",
+            "",
+            ".105 .085",
+            ".105 .085 .065 .045",
+            "flat",
+            "bolt-on",
+            "",
+            "floating",
+            "left",
+            "a wound set",
+            "0.5..0.3",
+            "0.35..0.45",
+            "",
+            "",
+            "",
+            "-2 to 2",
+            "",
+            "none");
+    assertThat(entry.printed())
+        .isEqualTo(
+            HEAD
+                + """
+                Kind [not known]:
+                Not taken: choose one of demo-bass, demo-five.
+                Kind [not known]: none
+                Not taken: choose one of demo-bass, demo-five.
+                Kind [not known]: Demo-Bass
+                Taken: demo-bass.
+                2 of 19. How hard the player plays: light, medium or hard.
+                Player [asked each time]: loud
+                Not taken: "loud" is none of light, medium, hard.
+                Player [asked each time]: MEDIUM
+                Taken: medium.
+                3 of 19. The fret nearest the body joint, where it is not the usual one.
+                Joint fret [17, as usual for its kind]:
+                4 of 19. Scale length, 300 to 1000 mm, such as 34in or 650 mm.
+                Scale [863.6 mm, as usual for its kind]: 34
+                Not taken: a scale lies between 300 and 1000 mm, not 34 mm; write inches as
+                34in.
+                Scale [863.6 mm, as usual for its kind]: 34in
+                Taken: 863.6 mm.
+                5 of 19. Notes of the open strings, lowest first, such as E1 A1 D2 G2.
+                Tuning [E1 A1 D2 G2, as usual for its kind]:
+                6 of 19. String diameters in the same order, such as .105 .085 .065 .045 in.
+                Gauges [not known]: .105 .085
+                Not taken: demo-bass has 4 strings; give as many gauges, not 2.
+                Gauges [not known]: .105 .085 .065 .045
+                Taken: 2.667 2.159 1.651 1.143 mm.
+                7 of 19. Radius of the board, 100 to 2000 mm, such as 12in; or flat.
+                Board radius [not known]: flat
+                Taken: flat.
+                8 of 19. How the neck is joined: bolt-on, set or unknown.
+                Neck [not known]: bolt-on
+                Taken: bolt-on.
+                9 of 19. What guides the strings: slotted, locking or zero-fret.
+                Nut [not known]:
+                10 of 19. The bridge: adjustable, fixed or floating.
+                Bridge [not known]: floating
+                Taken: floating.
+                11 of 19. The hand that plucks: right or left.
+                Handed [not known]: left
+                Taken: left.
+                12 of 19. A note on the strings that are on, in one line.
+                Strings [not known]: a wound set
+                Taken: a wound set.
+                13 of 19. A window of its own for relief, such as 0.30..0.45 mm.
+                Relief window [0.30 to 0.45 mm (invented)]: 0.5..0.3
+                Not taken: the first number of a window must be the smaller one.
+                Relief window [0.30 to 0.45 mm (invented)]: 0.35..0.45
+                Taken: 0.35..0.45 mm.
+                14 of 19. A window of its own for the clearance at the first fret, such as
+                0.3..0.5 mm.
+                Nut window [none of its own]:
+                15 of 19. A window of its own for the action of the lowest string, such as
+                1.8..2.2 mm.
+                Action window, low [none of its own]:
+                16 of 19. A window of its own for the action of the highest string, such as
+                1.4..1.8 mm.
+                Action window, high [none of its own]:
+                17 of 19. A window of its own for the intonation, such as -2..2 cents.
+                Intonation window [none of its own]: -2 to 2
+                Taken: -2..2 cents.
+                18 of 19. A window of its own for the pickup gap of the lowest string, such as
+                2.5..3.5 mm.
+                Pickup window, low [none of its own]:
+                19 of 19. A window of its own for the pickup gap of the highest string, such as
+                2.0..3.0 mm.
+                Pickup window, high [none of its own]: none
+                Taken: none."""
+                    .stripTrailing());
+    assertThat(entry.answers().end()).isEqualTo(InstrumentQuestions.End.ANSWERED);
+    assertThat(entry.answers().traits())
+        .containsExactly(
+            Trait.KIND, "demo-bass",
+            Trait.STYLE, "medium",
+            Trait.SCALE, "863.6 mm",
+            Trait.GAUGES, "2.667 2.159 1.651 1.143 mm",
+            Trait.RADIUS, "flat",
+            Trait.NECK, "bolt-on",
+            Trait.BRIDGE, "floating",
+            Trait.HANDED, "left",
+            Trait.STRINGS, "a wound set",
+            Trait.WINDOW_RELIEF, "0.35..0.45 mm",
+            Trait.WINDOW_INTONATION, "-2..2 cents");
+  }
+
+  @Test
+  void whatNoLongerFitsTheKindIsAskedAgainWhenTheRestIsKept() throws IOException {
+    Map<Trait, String> present =
+        Map.of(Trait.KIND, "demo-bass", Trait.GAUGES, "2.6 2.1 1.6 1.1 mm", Trait.NECK, "set");
+    Entry entry = entry(present, "demo-five", "done", "", "none");
+    assertThat(entry.printed())
+        .isEqualTo(
+            HEAD
+                + """
+                Kind [demo-bass]: demo-five
+                Taken: demo-five.
+                2 of 19. How hard the player plays: light, medium or hard.
+                Player [asked each time]: done
+                6 of 19. String diameters in the same order, such as .105 .085 .065 .045 in.
+                Gauges [2.6 2.1 1.6 1.1 mm]:
+                Not taken: demo-five has 5 strings; give as many gauges, not 4.
+                Gauges [2.6 2.1 1.6 1.1 mm]: none
+                Taken: none.""");
+    assertThat(entry.answers().traits())
+        .containsExactly(Trait.KIND, "demo-five", Trait.NECK, "set");
+  }
+
+  @Test
+  void leavingAndTheEndOfTheInputAreToldApart() throws IOException {
+    Map<Trait, String> present = Map.of(Trait.KIND, "demo-bass");
+    assertThat(entry(present, "", "quit").answers().end()).isEqualTo(InstrumentQuestions.End.LEFT);
+    assertThat(entry(present, "", "hard").answers().end())
+        .isEqualTo(InstrumentQuestions.End.CUT_SHORT);
+    assertThat(entry(present, "done").answers())
+        .isEqualTo(new InstrumentQuestions.Answers(present, InstrumentQuestions.End.ANSWERED));
+  }
+
+  @Test
+  void doneIsNoKind() throws IOException {
+    assertThat(entry(Map.of(), "done", "quit").printed())
+        .isEqualTo(
+            HEAD
+                + """
+                Kind [not known]: done
+                Not taken: choose one of demo-bass, demo-five.
+                Kind [not known]: quit""");
+  }
+}

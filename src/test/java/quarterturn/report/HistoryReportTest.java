@@ -1,0 +1,107 @@
+package quarterturn.report;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import quarterturn.craft.Belief;
+import quarterturn.craft.Known;
+import quarterturn.craft.Prior;
+import quarterturn.craft.Window;
+import quarterturn.session.Event;
+import quarterturn.session.Story;
+import quarterturn.unit.Turn;
+
+class HistoryReportTest {
+  private static final Window WINDOW = new Window(0.30, 0.45);
+
+  private static Known known() {
+    return Belief.of(Known.of(Prior.BASS), Story.of(Storied.turns())).known();
+  }
+
+  private static String report(History history, Window window) {
+    return String.join("\n", HistoryReport.lines(history, window, known(), Told.DATES)) + "\n";
+  }
+
+  private static String golden(String name) throws IOException {
+    String file = "/quarterturn/report/" + name;
+    try (InputStream in =
+        Objects.requireNonNull(HistoryReportTest.class.getResourceAsStream(file), file)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  @Test
+  void aYearOfAnInventedBass() throws IOException {
+    assertThat(report(Storied.history(), WINDOW)).isEqualTo(golden("history.txt"));
+  }
+
+  @Test
+  void whatElseIsReadHasAColumnAndAPlotOfItsOwn() throws IOException {
+    assertThat(report(Storied.withAction(), WINDOW)).isEqualTo(golden("history-action.txt"));
+  }
+
+  @Test
+  void oneShortSessionWithoutAWindow() throws IOException {
+    Map<String, List<Event>> one =
+        Map.of("a-1", Told.everything(), "b-2", List.of(Told.started("Demo bass")));
+    List<Event.Past> turns =
+        List.of(
+            new Event.Past(Told.minute(10), Turn.EIGHTH.opposite(), null, null),
+            new Event.Past(Told.minute(11), Turn.EIGHTH, null, null));
+    History history = History.of("short", one, turns);
+    Known known = Known.of(Prior.GUITAR);
+    assertThat(String.join("\n", HistoryReport.lines(history, null, known, Told.DATES)) + "\n")
+        .isEqualTo(golden("history-short.txt"));
+  }
+
+  @Test
+  void noLineIsWiderThanItsPaperAndAllArePlain() {
+    for (String line : HistoryReport.lines(Storied.withAction(), WINDOW, known(), Told.DATES)) {
+      assertThat(line.length()).isAtMost(78);
+      assertThat(line).matches("[ -~]*");
+    }
+  }
+
+  @Test
+  void beyondTheLeavesAndOneInstantArePlottedToo() {
+    History history =
+        new History(
+            "demo",
+            List.of(),
+            List.of(
+                new History.Point(
+                    Told.BEGAN, "a", "relief", "mm", true, "E1", 8, 1, Double.POSITIVE_INFINITY)),
+            List.of());
+    assertThat(
+            new TimePlot(history.points(), null, Told.BEGAN, Told.BEGAN)
+                .lines(List.of(), Told.DATES))
+        .containsExactly(
+            "  1.10 |",
+            "  1.05 |",
+            "  1.00 |^",
+            "       +" + "-".repeat(70),
+            "        2027-03-01 10:00")
+        .inOrder();
+  }
+
+  @Test
+  void noneYet() {
+    assertThat(HistoryReport.lines(History.of("demo", Map.of(), List.of()), null, null, Told.DATES))
+        .containsExactly("History of demo", "", "No session yet.")
+        .inOrder();
+  }
+
+  @Test
+  void whatIsKnownOfANeckThatWasNeverTurned() {
+    assertThat(NeckWords.of(Known.of(Prior.BASS), List.of()))
+        .isEqualTo(
+            "The rod was never turned, so how this neck answers is not known yet. What to expect"
+                + " of a quarter turn: about 0.22 mm, nine times in ten between 0.10 and 0.50 mm.");
+  }
+}

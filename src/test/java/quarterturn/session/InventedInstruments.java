@@ -1,0 +1,79 @@
+package quarterturn.session;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Radius;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Aim;
+import quarterturn.procedure.BridgeKind;
+import quarterturn.procedure.Handed;
+import quarterturn.procedure.NeckJoint;
+import quarterturn.procedure.NutKind;
+import quarterturn.procedure.Style;
+import quarterturn.unit.Length;
+import quarterturn.unit.Note;
+
+/** Instruments drawn from a seed, each fact known or not. */
+final class InventedInstruments {
+  private final Random random;
+
+  InventedInstruments(long seed) {
+    random = new Random(seed);
+  }
+
+  Instrument next(String name) {
+    int strings = 1 + random.nextInt(12);
+    Instrument.Build build =
+        new Instrument.Build(
+            maybe(() -> Length.mm(between(300, 1000))),
+            maybe(() -> many(strings, () -> new Note(random.nextInt(128)))),
+            maybe(() -> many(strings, () -> Length.mm(between(0.16, 5)))),
+            maybe(() -> random.nextInt(4) == 0 ? Radius.FLAT : new Radius(between(100, 2000))),
+            maybe(() -> any(NeckJoint.values())),
+            maybe(() -> any(NutKind.values())),
+            maybe(() -> any(BridgeKind.values())),
+            maybe(() -> any(Handed.values())));
+    Map<Aim, Window> windows = new EnumMap<>(Aim.class);
+    for (Aim aim : Aim.values()) {
+      if (random.nextBoolean()) {
+        double low = between(0.2, 0.9);
+        windows.put(aim, new Window(low, low + between(0.01, 1)));
+      }
+    }
+    return new Instrument(
+        name,
+        "demo-" + random.nextInt(9),
+        maybe(() -> any(Style.values())),
+        maybe(() -> 1 + random.nextInt(36)),
+        maybe(() -> "set " + (char) (' ' + random.nextInt(90))),
+        Instant.ofEpochSecond(random.nextInt(2_000_000_000)),
+        build,
+        windows);
+  }
+
+  private double between(double low, double high) {
+    return low + (high - low) * random.nextDouble();
+  }
+
+  private <T> T any(T[] values) {
+    return values[random.nextInt(values.length)];
+  }
+
+  private <T> @Nullable T maybe(Supplier<T> value) {
+    return random.nextBoolean() ? value.get() : null;
+  }
+
+  private static <T> List<T> many(int count, Supplier<T> value) {
+    List<T> out = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      out.add(value.get());
+    }
+    return out;
+  }
+}
