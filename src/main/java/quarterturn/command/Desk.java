@@ -100,7 +100,8 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
             style,
             joint,
             past,
-            before);
+            before,
+            instrument == null ? null : Store.ownOf(instrument));
     Store.Created created =
         store.create(
             procedure.id(),

@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Aim;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Role;
@@ -32,6 +34,7 @@ public sealed interface Event {
    * @param past turns and readings of this neck from earlier sessions, oldest first
    * @param before what else was read on this instrument in earlier sessions: the last reading of
    *     each quantity and string
+   * @param own what this instrument has of its own in place of its kind's, or null
    */
   record Started(
       Instant at,
@@ -44,14 +47,15 @@ public sealed interface Event {
       @Nullable Style style,
       @Nullable Integer jointFret,
       List<Past> past,
-      List<Before> before)
+      List<Before> before,
+      @Nullable Own own)
       implements Event {
     public Started {
       past = List.copyOf(past);
       before = List.copyOf(before);
     }
 
-    /** Where nothing else was read before. */
+    /** Where nothing else was read before, and all is as its kind has it. */
     public Started(
         Instant at,
         String procedure,
@@ -74,7 +78,32 @@ public sealed interface Event {
           style,
           jointFret,
           past,
-          List.of());
+          List.of(),
+          null);
+    }
+  }
+
+  /**
+   * What an instrument has of its own.
+   *
+   * @param scaleMm its scale length, or null
+   * @param tuning the notes of its strings, the lowest first; empty for the kind's
+   * @param gaugesMm their diameters; empty where not known
+   * @param radiusMm of its board, or null
+   * @param fixedSaddles whether its saddles can't be moved
+   * @param windows its own windows
+   */
+  record Own(
+      @Nullable Double scaleMm,
+      List<String> tuning,
+      List<Double> gaugesMm,
+      @Nullable Double radiusMm,
+      boolean fixedSaddles,
+      Map<Aim, Window> windows) {
+    public Own {
+      tuning = List.copyOf(tuning);
+      gaugesMm = List.copyOf(gaugesMm);
+      windows = Map.copyOf(windows);
     }
   }
 

@@ -105,6 +105,9 @@ public final class EventJson {
     if (!e.before().isEmpty()) {
       before(out.putArray("before"), e.before());
     }
+    if (e.own() != null) {
+      OwnJson.write(out.putObject("own"), e.own());
+    }
   }
 
   private static void past(ArrayNode list, List<Event.Past> past) {
@@ -198,7 +201,8 @@ public final class EventJson {
               f.wordOrNull("style", Style.values(), Style::word),
               f.wholeOrNull("joint-fret"),
               past(f.list("past")),
-              before(f.listOrEmpty("before")));
+              before(f.listOrEmpty("before")),
+              f.has("own") ? OwnJson.read(f.object("own")) : null);
       case "accepted" -> new Event.Accepted(at, f.text("step"), f.text("hazard"));
       case "told" -> new Event.Told(at, f.text("step"), f.textOrNull("changes"));
       case "noted" -> new Event.Noted(at, f.text("step"), f.text("text"));

@@ -167,7 +167,16 @@ final class Fields {
     }
   }
 
-  private boolean has(String name) {
+  /** The mapping under a name. */
+  JsonNode object(String name) throws NotAnEvent {
+    JsonNode mapping = required(name);
+    if (!mapping.isObject()) {
+      throw wrong(name, "a mapping");
+    }
+    return mapping;
+  }
+
+  boolean has(String name) {
     asked.add(name);
     return node.has(name);
   }

@@ -311,7 +311,8 @@ final class Prompter {
 
   private Said said(State state, String id, String text, @Nullable String why) {
     String part = state.places.isEmpty() ? "" : walk.step(state).words().part();
-    String procedure = state.started.procedure();
+    String procedure =
+        state.places.isEmpty() ? state.started.procedure() : state.place().procedure();
     @Nullable Picture none = null;
     return new Said(procedure, id, part, text, why, List.of(), none, List.of());
   }

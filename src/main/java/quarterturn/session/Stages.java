@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Fact;
@@ -80,6 +81,11 @@ final class Stages {
 
   private Stage read(Results.Result result, Quantity quantity) {
     Map<String, Held> readings = readings(quantity);
+    String lowest = kind == null ? "" : kind.strings().get(0);
+    if (quantity == Quantity.RELIEF && readings.containsKey(lowest)) {
+      // Decisions on relief rest on the lowest string; the highest is only held against it.
+      readings.keySet().retainAll(Set.of(lowest));
+    }
     if (readings.isEmpty()) {
       return stage(result, Stage.Status.NOT_DONE, "", null, null);
     }

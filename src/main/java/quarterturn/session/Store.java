@@ -280,6 +280,11 @@ public final class Store {
     return List.copyOf(out);
   }
 
+  /** What an instrument has of its own in place of its kind's, or null. */
+  public static Event.@Nullable Own ownOf(Instrument instrument) {
+    return OwnMake.of(instrument);
+  }
+
   /** The last readings on an instrument, with the changes made to it since. */
   public List<Event.Before> resultsOf(String instrument) throws IOException {
     List<List<Event>> sessions = new ArrayList<>(eventsOf(instrument, ""));

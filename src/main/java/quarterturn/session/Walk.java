@@ -289,7 +289,9 @@ final class Walk {
   @Nullable Kind kind(State state) {
     Kind kind = state.kind == null ? null : library.kinds().get(state.kind);
     Integer joint = state.started.jointFret();
-    return kind == null || joint == null ? kind : kind.withJoint(joint);
+    Event.Own own = state.started.own();
+    Kind made = kind == null || own == null ? kind : OwnMake.of(kind, own);
+    return made == null || joint == null ? made : made.withJoint(joint);
   }
 
   @Nullable Window window(State state) {

@@ -78,7 +78,8 @@ final class Play {
             style,
             null,
             List.of(),
-            List.of(before)));
+            List.of(before),
+            null));
   }
 
   static Library library(String procedure) {
