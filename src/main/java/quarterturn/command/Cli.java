@@ -31,6 +31,7 @@ import quarterturn.unit.NotUnderstood;
     subcommands = {
       StartCommand.class,
       ResumeCommand.class,
+      DueCommand.class,
       LogCommand.class,
       InstrumentCommand.class,
       ReckonCommand.class,

@@ -17,6 +17,8 @@ import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
 import quarterturn.session.Astray;
+import quarterturn.session.Due;
+import quarterturn.session.Dues;
 import quarterturn.session.Engine;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
@@ -155,6 +157,11 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
     }
   }
 
+  /** What is due and will be, the soonest first. No procedure is read for it. */
+  List<Due> dues(Instant now) throws IOException {
+    return Dues.of(store.sessions(), store.instrumentNames(), now);
+  }
+
   /** The one session that is unfinished, for {@code resume} without a name. */
   String onlyUnfinished() throws IOException {
     List<Store.Glance> open = unfinished();
@@ -172,13 +179,8 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
     return open.get(0).name();
   }
 
-  /**
-   * Sessions that have not ended, the newest first. One that was broken off before its start was on
-   * record holds nothing to go on with.
-   */
+  /** Sessions that have not ended, the newest first. */
   List<Store.Glance> unfinished() throws IOException {
-    return store.sessions().stream()
-        .filter(g -> g.started() != null && g.ended() == null && !g.damaged())
-        .toList();
+    return store.sessions().stream().filter(Store.Glance::unfinished).toList();
   }
 }

@@ -1,10 +1,8 @@
 package quarterturn.command;
 
 import java.io.IOException;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.jline.terminal.Terminal;
@@ -21,6 +19,8 @@ import quarterturn.screen.HomeItem;
 import quarterturn.screen.ScreenFace;
 import quarterturn.screen.Surface;
 import quarterturn.screen.SystemTerminal;
+import quarterturn.session.Due;
+import quarterturn.session.Dues;
 import quarterturn.session.Player;
 import quarterturn.session.Store;
 import quarterturn.unit.NotUnderstood;
@@ -56,11 +56,7 @@ final class Home {
   }
 
   private int onScreen(Faces faces) throws IOException, Unreadable, InterruptedException {
-    List<LineHome.Item> unfinished = items();
-    List<HomeItem> shown =
-        unfinished.stream()
-            .map(item -> new HomeItem(item.what(), item.name(), item.due()))
-            .toList();
+    HomeLine.Lines lines = lines();
     List<HomeItem> starts =
         List.of(
             new HomeItem("Neck relief", RELIEF, ""),
@@ -69,23 +65,31 @@ final class Home {
     ScreenFace.Outcome outcome;
     try (Terminal terminal = SystemTerminal.open()) {
       try (Surface surface = Surface.open(terminal, faces.settings(terminal))) {
-        HomeChoice choice = HomeFace.run(surface, shown, starts);
+        HomeChoice choice =
+            HomeFace.run(
+                surface,
+                HomeLine.Lines.drawn(lines.due()),
+                HomeLine.Lines.drawn(lines.unfinished()),
+                starts);
         if (choice instanceof HomeChoice.Interrupted) {
           return ScreenFace.INTERRUPTED;
         }
         if (choice instanceof HomeChoice.Quit) {
           return ScreenFace.DONE;
         }
-        outcome = played(surface, chosen(choice, unfinished));
+        outcome = played(surface, chosen(choice, lines));
       }
       ScreenFace.say(terminal, outcome);
     }
     return outcome.status();
   }
 
-  private static LineHome.Choice chosen(HomeChoice choice, List<LineHome.Item> unfinished) {
+  private static LineHome.Choice chosen(HomeChoice choice, HomeLine.Lines lines) {
+    if (choice instanceof HomeChoice.Due due) {
+      return HomeLine.Lines.choice(lines.due(), due.index());
+    }
     if (choice instanceof HomeChoice.Resume resume) {
-      return new LineHome.Choice.Resume(unfinished.get(resume.index()).name());
+      return HomeLine.Lines.choice(lines.unfinished(), resume.index());
     }
     int index = choice instanceof HomeChoice.Start start ? start.index() : 0;
     return index == 0 ? new LineHome.Choice.Start() : new LineHome.Choice.Rehearse(index == 2);
@@ -115,7 +119,13 @@ final class Home {
 
   private int typed(Faces faces) throws IOException, Unreadable {
     try (Typing typing = faces.typing()) {
-      LineHome.Choice choice = LineHome.ask(items(), typing.source(), typing.out());
+      HomeLine.Lines lines = lines();
+      LineHome.Choice choice =
+          LineHome.ask(
+              HomeLine.Lines.typed(lines.due()),
+              HomeLine.Lines.typed(lines.unfinished()),
+              typing.source(),
+              typing.out());
       if (choice instanceof LineHome.Choice.Quit quit) {
         return quit.interrupted() ? 130 : 0;
       }
@@ -132,37 +142,20 @@ final class Home {
   }
 
   private Desk.Opened opened(LineHome.Choice choice) throws IOException, Unreadable {
-    return choice instanceof LineHome.Choice.Resume resume
-        ? desk.resume(resume.name())
+    if (choice instanceof LineHome.Choice.Resume resume) {
+      return desk.resume(resume.name());
+    }
+    return choice instanceof LineHome.Choice.Begin begin
+        ? desk.start(
+            new Desk.Wish(begin.procedure(), begin.instrument(), null, null, Role.BEGINNER))
         : desk.start(new Desk.Wish("relief", null, null, null, Role.BEGINNER));
   }
 
-  private List<LineHome.Item> items() throws IOException {
-    List<LineHome.Item> items = new ArrayList<>();
+  /** The sessions are read once, and no procedure is. */
+  private HomeLine.Lines lines() throws IOException {
     Instant now = desk.clock().instant();
-    Dates dates = new Dates(desk.clock().getZone());
-    for (Store.Glance glance : desk.unfinished()) {
-      String instrument =
-          glance.instrument() != null
-              ? glance.instrument()
-              : glance.kind() != null ? glance.kind() : "an instrument without a name";
-      Instant started = glance.started() == null ? now : glance.started();
-      String what =
-          glance.procedure() + " on " + instrument + ", begun " + dates.seenFrom(now, started);
-      items.add(new LineHome.Item(glance.name(), what, due(glance, now)));
-    }
-    return items;
-  }
-
-  /** What is due, in words. */
-  private static String due(Store.Glance glance, Instant now) {
-    Instant until = glance.waitingUntil();
-    if (until != null && until.isAfter(now)) {
-      return "Waiting, " + Dates.lasting(Duration.between(now, until)) + " to go";
-    }
-    if (until != null) {
-      return "The wait is over: read again";
-    }
-    return glance.standing() == null ? "Go on" : "Left with " + glance.standing();
+    List<Store.Glance> sessions = desk.store().sessions();
+    List<Due> dues = Dues.of(sessions, desk.store().instrumentNames(), now);
+    return HomeLine.lines(sessions, dues, now, new Dates(desk.clock().getZone()));
   }
 }

@@ -4,26 +4,31 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** The home view in plain lines: unfinished sessions, and what can be started. */
+/** The home view in plain lines: what is due, unfinished sessions, and what can be started. */
 public final class LineHome {
   private LineHome() {}
 
   /**
-   * One unfinished session.
+   * Something to go on with or to begin.
    *
-   * @param name to resume it by
+   * @param name what can be typed in place of its number
    * @param what what and on which instrument
-   * @param due what is due, in words
+   * @param due when it is due or how it stands, in words
+   * @param choice what it leads to
    */
-  public record Item(String name, String what, String due) {}
+  public record Item(String name, String what, String due, Choice choice) {}
 
   /** What the person wants. */
   public sealed interface Choice {
     record Resume(String name) implements Choice {}
 
     record Start() implements Choice {}
+
+    /** A procedure on an instrument of the user's, since it is due. */
+    record Begin(String procedure, String instrument) implements Choice {}
 
     /**
      * A simulated neck.
@@ -35,12 +40,19 @@ public final class LineHome {
     record Quit(boolean interrupted) implements Choice {}
   }
 
-  /** Shows the view and asks until something is chosen; the end of the input quits. */
-  public static Choice ask(List<Item> items, LineSource in, PrintWriter out) throws IOException {
+  /**
+   * Shows the view and asks until something is chosen; the end of the input quits.
+   *
+   * @param due the most pressing things, the first one first
+   * @param unfinished sessions that are not among them
+   */
+  public static Choice ask(List<Item> due, List<Item> unfinished, LineSource in, PrintWriter out)
+      throws IOException {
     out.println("quarterturn: setting up a fretted instrument, one safe turn at a time.");
     out.println("It does not replace a qualified repairer. Local rules come first.");
     out.println();
-    list(items, out);
+    list(due, unfinished, out);
+    List<Item> items = Stream.concat(due.stream(), unfinished.stream()).toList();
     while (true) {
       String typed;
       try {
@@ -61,21 +73,32 @@ public final class LineHome {
     }
   }
 
-  private static void list(List<Item> items, PrintWriter out) {
+  private static void list(List<Item> due, List<Item> unfinished, PrintWriter out) {
     int number = 1;
-    if (items.isEmpty()) {
-      out.println("There is no unfinished session.");
-    } else {
+    if (!due.isEmpty()) {
+      out.println("Due:");
+      number = list(due, number, out);
+    }
+    if (!unfinished.isEmpty()) {
       out.println("Unfinished sessions:");
-      for (Item item : items) {
-        out.println("  " + number++ + "  " + item.what() + ". " + item.due());
-      }
+      number = list(unfinished, number, out);
+    } else if (due.stream().noneMatch(item -> item.choice() instanceof Choice.Resume)) {
+      out.println("There is no unfinished session.");
     }
     out.println("  " + number + "  Start neck relief (or type: start)");
     out.println("  " + (number + 1) + "  Rehearse on a simulated neck (or type: rehearse)");
     out.println("  " + (number + 2) + "  Watch a rehearsal that plays by itself (or type: watch)");
     out.println("  " + (number + 3) + "  Quit (or type: quit)");
     out.println();
+  }
+
+  /** Returns the number after the last one. */
+  private static int list(List<Item> items, int from, PrintWriter out) {
+    int number = from;
+    for (Item item : items) {
+      out.println("  " + number++ + "  " + item.what() + ". " + item.due());
+    }
+    return number;
   }
 
   private static @Nullable Choice choice(String typed, List<Item> items) {
@@ -94,7 +117,7 @@ public final class LineHome {
     }
     for (int i = 0; i < size; i++) {
       if (typed.equals(String.valueOf(i + 1)) || typed.equals(items.get(i).name())) {
-        return new Choice.Resume(items.get(i).name());
+        return items.get(i).choice();
       }
     }
     return null;

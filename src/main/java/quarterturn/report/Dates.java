@@ -30,6 +30,16 @@ public record Dates(ZoneId zone) {
     return sameDay ? CLOCK.format(at.atZone(zone)) : minute(at);
   }
 
+  /** "now", "in 23 hours (2027-03-02 10:05)" or "2 days ago (10:05)", seen from {@code now}. */
+  public String toOrFrom(Instant now, Instant at) {
+    Duration to = Duration.between(now, at);
+    if (to.abs().toSeconds() < 60) {
+      return "now";
+    }
+    String lasting = lasting(to.abs());
+    return (to.isNegative() ? lasting + " ago" : "in " + lasting) + " (" + seenFrom(now, at) + ")";
+  }
+
   /** How long, rounded up to the minute: "10 minutes", "1 hour 30 minutes", "3 days 2 hours". */
   public static String lasting(Duration length) {
     long minutes = Math.max(0, (length.toSeconds() + 59) / 60);

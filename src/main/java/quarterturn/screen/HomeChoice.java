@@ -2,6 +2,9 @@ package quarterturn.screen;
 
 /** What was chosen in the home view. */
 public sealed interface HomeChoice {
+  /** Go on with something that is due, by its place in the list. */
+  record Due(int index) implements HomeChoice {}
+
   /** Take up an unfinished session, by its place in the list. */
   record Resume(int index) implements HomeChoice {}
 

@@ -14,12 +14,14 @@ public final class HomeFace {
    * Asks what to do.
    *
    * @param surface stays open, so that the session that is chosen can go on with it
-   * @param unfinished sessions to take up, the one due first standing first
+   * @param due what is due, the most pressing first
+   * @param unfinished sessions to take up that are not among those
    * @param starts what can be begun
    */
-  public static HomeChoice run(Surface surface, List<HomeItem> unfinished, List<HomeItem> starts)
+  public static HomeChoice run(
+      Surface surface, List<HomeItem> due, List<HomeItem> unfinished, List<HomeItem> starts)
       throws InterruptedException {
-    HomeView view = HomeView.of(unfinished, starts);
+    HomeView view = HomeView.of(due, unfinished, starts);
     while (true) {
       try {
         surface.paint(view.draw(surface.width(), surface.height()));

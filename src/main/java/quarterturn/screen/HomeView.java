@@ -4,21 +4,24 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What is seen when the program is started with nothing to do: what is unfinished, and what can be
- * begun.
+ * What is seen when the program is started with nothing to do: what is due, what else is
+ * unfinished, and what can be begun.
  *
- * @param at index of the marked line over both lists, or -1
+ * @param at index of the marked line over all the lists, or -1
  * @param message a hint; empty for none
  */
-record HomeView(List<HomeItem> unfinished, List<HomeItem> starts, int at, String message) {
+record HomeView(
+    List<HomeItem> due, List<HomeItem> unfinished, List<HomeItem> starts, int at, String message) {
   HomeView {
+    due = List.copyOf(due);
     unfinished = List.copyOf(unfinished);
     starts = List.copyOf(starts);
   }
 
   /** With the first line marked. */
-  static HomeView of(List<HomeItem> unfinished, List<HomeItem> starts) {
-    return new HomeView(unfinished, starts, unfinished.isEmpty() && starts.isEmpty() ? -1 : 0, "");
+  static HomeView of(List<HomeItem> due, List<HomeItem> unfinished, List<HomeItem> starts) {
+    boolean empty = due.isEmpty() && unfinished.isEmpty() && starts.isEmpty();
+    return new HomeView(due, unfinished, starts, empty ? -1 : 0, "");
   }
 
   /** What a key leads to: another view, or a choice. */
@@ -29,15 +32,13 @@ record HomeView(List<HomeItem> unfinished, List<HomeItem> starts, int at, String
   }
 
   Step key(Key key) {
-    int size = unfinished.size() + starts.size();
+    int size = due.size() + unfinished.size() + starts.size();
     int to = Picks.moved(at, size, key);
     if (to != at) {
-      return new Step.Show(new HomeView(unfinished, starts, to, ""));
+      return new Step.Show(new HomeView(due, unfinished, starts, to, ""));
     }
     if (key == Key.Named.ENTER && at >= 0) {
-      boolean resume = at < unfinished.size();
-      return new Step.Chosen(
-          resume ? new HomeChoice.Resume(at) : new HomeChoice.Start(at - unfinished.size()));
+      return new Step.Chosen(marked());
     }
     if (Update.isLetter(key, 'q') || key.equals(new Key.Function(10))) {
       return new Step.Chosen(new HomeChoice.Quit());
@@ -48,7 +49,17 @@ record HomeView(List<HomeItem> unfinished, List<HomeItem> starts, int at, String
             : Update.isLetter(key, '?') || key.equals(new Key.Function(1))
                 ? "Keys: a number or the arrows mark a line, Enter goes on, q closes."
                 : "Mark a line with its number or the arrows, then Enter.";
-    return new Step.Show(new HomeView(unfinished, starts, at, hint));
+    return new Step.Show(new HomeView(due, unfinished, starts, at, hint));
+  }
+
+  private HomeChoice marked() {
+    int afterDue = at - due.size();
+    if (afterDue < 0) {
+      return new HomeChoice.Due(at);
+    }
+    return afterDue < unfinished.size()
+        ? new HomeChoice.Resume(afterDue)
+        : new HomeChoice.Start(afterDue - unfinished.size());
   }
 
   Canvas draw(int width, int height) {
@@ -87,21 +98,21 @@ record HomeView(List<HomeItem> unfinished, List<HomeItem> starts, int at, String
   private List<Line> lines(int width) {
     List<Line> out = new ArrayList<>();
     out.add(Line.BLANK);
-    if (!unfinished.isEmpty()) {
-      out.add(Line.heading("Unfinished"));
-      out.add(Line.BLANK);
-      for (int i = 0; i < unfinished.size(); i++) {
-        item(out, unfinished.get(i), i, width);
-      }
-    }
-    if (!starts.isEmpty()) {
-      out.add(Line.heading("Begin"));
-      out.add(Line.BLANK);
-      for (int i = 0; i < starts.size(); i++) {
-        item(out, starts.get(i), unfinished.size() + i, width);
-      }
-    }
+    list(out, "Due", due, 0, width);
+    list(out, "Unfinished", unfinished, due.size(), width);
+    list(out, "Begin", starts, due.size() + unfinished.size(), width);
     return out;
+  }
+
+  private void list(List<Line> out, String heading, List<HomeItem> items, int first, int width) {
+    if (items.isEmpty()) {
+      return;
+    }
+    out.add(Line.heading(heading));
+    out.add(Line.BLANK);
+    for (int i = 0; i < items.size(); i++) {
+      item(out, items.get(i), first + i, width);
+    }
   }
 
   private void item(List<Line> out, HomeItem item, int index, int width) {

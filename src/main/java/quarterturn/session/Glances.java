@@ -3,6 +3,7 @@ package quarterturn.session;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Quantity;
 
 /** Makes a {@link Store.Glance} from what a journal says. */
 final class Glances {
@@ -14,6 +15,8 @@ final class Glances {
     @Nullable String standing = null;
     @Nullable Instant until = null;
     @Nullable String kind = null;
+    @Nullable Instant turned = null;
+    @Nullable Instant relief = null;
     List<Event> events = Corrections.standing(contents.events());
     for (Event event : events) {
       if (event instanceof Event.Started e) {
@@ -30,6 +33,12 @@ final class Glances {
         until = e.until();
       } else if (event instanceof Event.Waited) {
         until = null;
+      } else if (event instanceof Event.Turned e) {
+        turned = e.turn().turns() == 0 ? turned : e.at();
+      } else if (event instanceof Event.Recalled e) {
+        turned = e.turned().turns() == 0 ? turned : e.at();
+      } else if (event instanceof Event.Read e) {
+        relief = e.quantity() == Quantity.RELIEF && !e.missing() ? e.at() : relief;
       }
     }
     Journal.Header header = contents.header();
@@ -44,11 +53,14 @@ final class Glances {
         standing,
         until,
         contents.notice(),
-        contents.damaged());
+        contents.damaged(),
+        turned,
+        relief);
   }
 
   /** Of a file that can't be read at all. */
   static Store.Glance unreadable(String name, String notice) {
-    return new Store.Glance(name, null, null, null, null, null, null, null, null, notice, true);
+    return new Store.Glance(
+        name, null, null, null, null, null, null, null, null, notice, true, null, null);
   }
 }

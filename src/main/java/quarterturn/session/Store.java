@@ -12,7 +12,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.random.RandomGenerator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.NotUnderstood;
@@ -87,6 +89,8 @@ public final class Store {
    * @param waitingUntil when the wait that is under way is over, or null
    * @param notice what is wrong with the file, or null
    * @param damaged whether the session can't be gone on with
+   * @param turned when the rod last moved, or null
+   * @param relief when the relief was last read, or null
    */
   public record Glance(
       String name,
@@ -99,7 +103,17 @@ public final class Store {
       @Nullable String standing,
       @Nullable Instant waitingUntil,
       @Nullable String notice,
-      boolean damaged) {}
+      boolean damaged,
+      @Nullable Instant turned,
+      @Nullable Instant relief) {
+    /**
+     * Whether it can be gone on with. One that was broken off before its start was on record holds
+     * nothing to go on with.
+     */
+    public boolean unfinished() {
+      return started != null && ended == null && !damaged;
+    }
+  }
 
   /** The instruments that could be read, by name, and what is wrong with those that could not. */
   public record Shelf(List<Instrument> instruments, List<String> notices) {
@@ -196,6 +210,13 @@ public final class Store {
    */
   public static Instrument instrumentIn(Path file) throws IOException {
     return InstrumentFile.read(file);
+  }
+
+  /** The instruments' names, as their files have them; no file is read. */
+  public Set<String> instrumentNames() throws IOException {
+    return files("instruments", INSTRUMENT).stream()
+        .map(f -> stem(f, INSTRUMENT))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** The instrument of that name. */

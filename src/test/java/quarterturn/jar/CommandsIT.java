@@ -5,6 +5,7 @@ import static com.google.common.truth.Truth.assertWithMessage;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -14,7 +15,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Style;
+import quarterturn.session.Event;
+import quarterturn.session.Journal;
 import quarterturn.session.Store;
+import quarterturn.unit.Turn;
 
 /** The command line of the real jar: what it says, and its exit status. */
 class CommandsIT {
@@ -55,6 +62,7 @@ class CommandsIT {
     "instrument add ../up --kind bass-34, can't name an instrument",
     "instrument edit nosuch, there is no instrument nosuch",
     "instrument history nosuch, there is no instrument nosuch",
+    "due --json --ics, mutually exclusive",
     "frobnicate, frobnicate"
   })
   void wrongUsageIsOneClearLine(String typed, String says) throws Exception {
@@ -112,6 +120,67 @@ class CommandsIT {
     assertThat(log.status()).isEqualTo(0);
     assertThat(log.out()).contains("Began relief as beginner.");
     assertThat(log.out()).contains("Name:      my-bass");
+  }
+
+  /** An invented session that turned the rod, and ended some hours ago. */
+  private void turnedAndEnded(int hours) throws Exception {
+    bench.run("instrument", "add", "my-bass", "--kind", "bass-34");
+    Instant began = Instant.now().minus(Duration.ofHours(hours));
+    Store.Created created =
+        Store.at(folder).create("relief", 1, "d", LocalDate.of(2027, 3, 1), new Random(1));
+    try (Journal journal = created.journal()) {
+      journal.append(
+          List.of(
+              new Event.Started(
+                  began,
+                  "relief",
+                  1,
+                  "d",
+                  Role.BEGINNER,
+                  "my-bass",
+                  "bass-34",
+                  Style.MEDIUM,
+                  null,
+                  List.of()),
+              new Event.Turned(began, "turn-rod", Turn.EIGHTH, Feel.SMOOTH),
+              new Event.Ended(began, "done", false, "in-window", "It is in its window.")));
+    }
+  }
+
+  @Test
+  void whatIsDueIsListedAndWrittenAsACalendar() throws Exception {
+    JarProcess.Ran nothing = bench.run("due", "--ics");
+    assertThat(nothing.status()).isEqualTo(0);
+    assertThat(nothing.out()).isEmpty();
+    assertThat(nothing.err()).contains("nothing is still to come");
+    turnedAndEnded(25);
+    JarProcess.Ran table = bench.run("due");
+    assertThat(table.status()).isEqualTo(0);
+    assertThat(table.out()).contains("quarterturn start relief --instrument my-bass");
+    assertThat(table.out()).contains("ago (");
+    assertThat(bench.run("due", "--json").json().get(0).get("due")).hasSize(2);
+    JarProcess.Ran calendar = bench.run("due", "--ics");
+    assertThat(calendar.status()).isEqualTo(0);
+    assertThat(calendar.out()).startsWith("BEGIN:VCALENDAR\r\nVERSION:2.0\r\n");
+    assertThat(calendar.out()).endsWith("END:VCALENDAR\r\n");
+    Path file = folder.resolve("due.ics");
+    JarProcess.Ran written = bench.run("due", "--ics", file.toString());
+    assertThat(written.status()).isEqualTo(0);
+    assertThat(written.out()).isEmpty();
+    assertThat(Files.readString(file)).isEqualTo(calendar.out());
+    refused(bench.run("due", "--ics", folder.resolve("none/due.ics").toString()), "none");
+  }
+
+  @Test
+  void theHomeViewBeginsWhatIsDue() throws Exception {
+    turnedAndEnded(25);
+    JarProcess.Ran home = JarProcess.run("1\nquit\n", "--data", folder.toString());
+    assertThat(home.status()).isEqualTo(0);
+    assertThat(home.out()).contains("Due:");
+    assertThat(home.out()).contains("1  my-bass: A day after the rod was turned, read the relief");
+    assertThat(bench.files()).hasSize(2);
+    assertThat(bench.run("log", "list").out().lines().filter(l -> l.contains("my-bass")).count())
+        .isEqualTo(2);
   }
 
   @Test

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 class HomeViewTest {
   private static final HomeView HOME =
       HomeView.of(
+          List.of(),
           List.of(
               new HomeItem(
                   "Practice bass (invented)",
@@ -23,6 +24,20 @@ class HomeViewTest {
                   "Neck relief",
                   "Bring the curve of the neck into its window, turn by turn.",
                   "")));
+
+  private static final HomeView DUE =
+      HomeView.of(
+          List.of(
+              new HomeItem(
+                  "practice-bass",
+                  "A day after the rod was turned, read the relief again.",
+                  "Due 2 hours ago (10:05)"),
+              new HomeItem(
+                  "relief on blue-guitar, begun 12:00",
+                  "2027-03-01-relief-k3f9",
+                  "Waiting, 14 minutes to go")),
+          HOME.unfinished(),
+          HOME.starts());
 
   private static HomeView.Step after(HomeView view, Key... keys) {
     HomeView.Step step = new HomeView.Step.Show(view);
@@ -40,7 +55,9 @@ class HomeViewTest {
   void looksCalm() throws IOException {
     Golden.check("80x24-home", HOME.draw(80, 24));
     Golden.check("140x45-home", HOME.draw(140, 45));
-    Golden.check("80x24-home-empty", HomeView.of(List.of(), HOME.starts()).draw(80, 24));
+    Golden.check("80x24-home-due", DUE.draw(80, 24));
+    Golden.check("140x45-home-due", DUE.draw(140, 45));
+    Golden.check("80x24-home-empty", HomeView.of(List.of(), List.of(), HOME.starts()).draw(80, 24));
   }
 
   @Test
@@ -53,6 +70,25 @@ class HomeViewTest {
   }
 
   @Test
+  void whatIsDueStandsFirstAndTheNumbersGoOn() {
+    assertThat(after(DUE, Key.Named.ENTER)).isEqualTo(chosen(new HomeChoice.Due(0)));
+    assertThat(after(DUE, new Key.Typed('2'), Key.Named.ENTER))
+        .isEqualTo(chosen(new HomeChoice.Due(1)));
+    assertThat(after(DUE, new Key.Typed('3'), Key.Named.ENTER))
+        .isEqualTo(chosen(new HomeChoice.Resume(0)));
+    assertThat(after(DUE, new Key.Typed('5'), Key.Named.ENTER))
+        .isEqualTo(chosen(new HomeChoice.Start(0)));
+    assertThat(after(DUE, new Key.Typed('3'), new Key.Typed('6'), Key.Named.ENTER))
+        .isEqualTo(chosen(new HomeChoice.Resume(0)));
+  }
+
+  @Test
+  void whereNothingIsDueThereIsNoHeadingForIt() {
+    assertThat(HOME.draw(80, 24).text()).doesNotContain("Due");
+    assertThat(DUE.draw(80, 24).text()).contains("Due");
+  }
+
+  @Test
   void onlyQCloses() {
     assertThat(after(HOME, Key.Named.ESC, Key.Named.ESC)).isInstanceOf(HomeView.Step.Show.class);
     assertThat(after(HOME, new Key.Typed('q'))).isEqualTo(chosen(new HomeChoice.Quit()));
@@ -62,14 +98,15 @@ class HomeViewTest {
   void theMarkedLineIsAlwaysInView() {
     List<HomeItem> many = new ArrayList<>(Collections.nCopies(30, new HomeItem("x", "y", "z")));
     many.add(new HomeItem("the last one", "", ""));
-    HomeView view = new HomeView(many, List.of(), 30, "");
+    HomeView view = new HomeView(List.of(), many, List.of(), 30, "");
     assertThat(view.draw(80, 24).text()).contains("the last one");
   }
 
   @Test
   void controlCharactersAreNotDrawn() {
     HomeView view =
-        HomeView.of(List.of(new HomeItem("a\u001b[2Jb", "c\u0007", "d\u009b")), List.of());
+        HomeView.of(
+            List.of(new HomeItem("a\u001b[2Jb", "c\u0007", "d\u009b")), List.of(), List.of());
     assertThat(view.draw(80, 24).text())
         .doesNotContainMatch("[\u0000-\u0009\u000b-\u001f\u0080-\u009f]");
   }

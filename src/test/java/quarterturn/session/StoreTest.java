@@ -15,6 +15,8 @@ import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Which;
 import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Turn;
 
@@ -125,7 +127,41 @@ class StoreTest {
                 "strings at pitch, neck settling",
                 Samples.at(17),
                 null,
-                false));
+                false,
+                null,
+                null));
+  }
+
+  @Test
+  void theListingShowsWhenTheRodMovedAndTheReliefWasRead() throws IOException {
+    Event jammed = new Event.Turned(Samples.at(5), "turn", Turn.NONE, Feel.JAMMED);
+    String name =
+        session(
+            Samples.started(0, "b"),
+            Samples.relief(1, Which.LOWEST, 0.5, 0.55),
+            Samples.turned(3, Turn.EIGHTH),
+            Samples.unmeasured(4),
+            jammed);
+    assertThat(only().turned()).isEqualTo(Samples.at(3));
+    assertThat(only().relief()).isEqualTo(Samples.at(1));
+    try (Journal journal = store.open(name)) {
+      journal.append(
+          new Event.Recalled(Samples.at(6), "turn", Turn.SIXTEENTH.opposite(), false, null));
+      journal.append(Samples.relief(7, Which.HIGHEST, 0.4, 0.45));
+      assertThat(only().turned()).isEqualTo(Samples.at(6));
+      assertThat(only().relief()).isEqualTo(Samples.at(7));
+      journal.append(new Event.Corrected(Samples.at(8), "measure-relief"));
+      assertThat(only().relief()).isEqualTo(Samples.at(1));
+    }
+  }
+
+  @Test
+  void instrumentsAreNamedWithoutReadingTheirFiles() throws IOException {
+    assertThat(store.instrumentNames()).isEmpty();
+    store.add(new Instrument("practice-bass", "bass-34", null, null, null, Samples.at(0)));
+    Files.writeString(folder.resolve("data/instruments/broken.yaml"), "{{{");
+    Files.writeString(folder.resolve("data/instruments/.lock"), "");
+    assertThat(store.instrumentNames()).containsExactly("practice-bass", "broken");
   }
 
   @Test

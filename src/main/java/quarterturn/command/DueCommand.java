@@ -1,0 +1,93 @@
+package quarterturn.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import quarterturn.report.Dates;
+import quarterturn.report.DueCalendar;
+import quarterturn.report.DueList;
+import quarterturn.session.Due;
+
+/** {@code due}, {@code due --json} and {@code due --ics [FILE]}. */
+@Command(
+    name = "due",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Says what is due for your instruments, and what will be: waits that end, readings to take",
+      "again a day and a week after the rod was turned, and a look a season later."
+    })
+final class DueCommand implements Callable<Integer>, Cli.Timed {
+  private static final String STANDARD_OUTPUT = "-";
+
+  static final class Shape {
+    @Option(names = "--json", description = "One JSON object.")
+    boolean json;
+
+    @Option(
+        names = "--ics",
+        arity = "0..1",
+        fallbackValue = STANDARD_OUTPUT,
+        paramLabel = "FILE",
+        description =
+            "What is still to come as an iCalendar file, for a calendar to read; without FILE on"
+                + " standard output. A file of that name is written over.")
+    @Nullable String ics;
+  }
+
+  @ArgGroup(exclusive = true)
+  private @Nullable Shape shape;
+
+  @Mixin private final Where where = new Where();
+  @Spec private CommandSpec spec = CommandSpec.create();
+  private final Clock clock;
+
+  DueCommand(Clock clock) {
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Instant now = clock.instant();
+    List<Due> dues = where.desk(clock).dues(now);
+    PrintWriter out = spec.commandLine().getOut();
+    if (shape != null && shape.ics != null) {
+      calendar(DueCalendar.toCome(dues, now), shape.ics);
+    } else if (shape != null && shape.json) {
+      out.println(DueList.json(dues, now));
+    } else {
+      DueList.lines(dues, now, new Dates(clock.getZone())).forEach(out::println);
+    }
+    out.flush();
+    return 0;
+  }
+
+  /** The bytes as they are, whatever encoding the terminal has. */
+  private void calendar(List<Due> toCome, String file) throws IOException {
+    if (toCome.isEmpty()) {
+      spec.commandLine()
+          .getErr()
+          .println("quarterturn: nothing is still to come, so no calendar was written");
+      return;
+    }
+    byte[] bytes = DueCalendar.of(toCome).getBytes(StandardCharsets.UTF_8);
+    if (file.equals(STANDARD_OUTPUT)) {
+      System.out.write(bytes);
+      System.out.flush();
+    } else {
+      Files.write(Path.of(file), bytes);
+    }
+  }
+}

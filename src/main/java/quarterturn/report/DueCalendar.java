@@ -1,0 +1,85 @@
+package quarterturn.report;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
+import quarterturn.session.Due;
+
+/**
+ * What is due as an iCalendar file (RFC 5545): an event with an alarm for each thing. Events rather
+ * than to-dos, since many calendars show no to-dos and sound no alarm for them.
+ *
+ * <p>The same things give the same file, whenever it is written, so that reading it in twice
+ * changes nothing.
+ */
+public final class DueCalendar {
+  private static final DateTimeFormatter UTC =
+      DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
+
+  private DueCalendar() {}
+
+  /**
+   * The file's text, with its own line breaks, to be written as UTF-8.
+   *
+   * @param dues at least one, since a calendar without a component is not allowed (section 3.6)
+   */
+  public static String of(List<Due> dues) {
+    if (dues.isEmpty()) {
+      throw new IllegalArgumentException("a calendar needs something that is due");
+    }
+    CalendarText text = new CalendarText();
+    text.line("BEGIN", "VCALENDAR");
+    text.line("VERSION", "2.0");
+    text.line("PRODID", "-//quarterturn//due//EN");
+    text.line("CALSCALE", "GREGORIAN");
+    for (Due due : dues) {
+      event(text, due);
+    }
+    text.line("END", "VCALENDAR");
+    return text.toString();
+  }
+
+  private static void event(CalendarText text, Due due) {
+    String summary = CalendarText.escaped(due.instrument() + ": " + due.what());
+    text.line("BEGIN", "VEVENT");
+    text.line("UID", uid(due));
+    text.line("DTSTAMP", UTC.format(due.since()));
+    text.line("DTSTART", UTC.format(due.at()));
+    text.line("SUMMARY", summary);
+    text.line(
+        "DESCRIPTION",
+        CalendarText.escaped(
+            due.what() + "\nInstrument: " + due.instrument() + "\nType: " + typed(due)));
+    // Nobody is busy for it: it waits until there is time.
+    text.line("TRANSP", "TRANSPARENT");
+    text.line("BEGIN", "VALARM");
+    text.line("ACTION", "DISPLAY");
+    text.line("DESCRIPTION", summary);
+    text.line("TRIGGER", "PT0S");
+    text.line("END", "VALARM");
+    text.line("END", "VEVENT");
+  }
+
+  /** What to type, the program's name first. */
+  static String typed(Due due) {
+    return "quarterturn " + due.command();
+  }
+
+  /**
+   * A name for it that is the same on every run and says nothing of the machine or its user, as RFC
+   * 7986, section 5.3, wants it.
+   */
+  static String uid(Due due) {
+    byte[] key = ("quarterturn due " + due.key()).getBytes(StandardCharsets.UTF_8);
+    return UUID.nameUUIDFromBytes(key).toString();
+  }
+
+  /** Those of {@code dues} that are still to come. */
+  public static List<Due> toCome(List<Due> dues, Instant now) {
+    return dues.stream().filter(d -> !d.come(now)).toList();
+  }
+}
