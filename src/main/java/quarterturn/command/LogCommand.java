@@ -2,29 +2,37 @@ package quarterturn.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import quarterturn.procedure.Library;
 import quarterturn.procedure.Unreadable;
 import quarterturn.report.Dates;
 import quarterturn.report.Labels;
 import quarterturn.report.SessionList;
 import quarterturn.report.SessionLog;
+import quarterturn.report.Sheet;
+import quarterturn.report.SheetFormat;
 import quarterturn.session.Event;
 import quarterturn.session.Journal;
 import quarterturn.session.Store;
+import quarterturn.unit.NotUnderstood;
 
-/** {@code log list} and {@code log show SESSION}. */
+/** {@code log list}, {@code log show SESSION} and {@code log export SESSION}. */
 @Command(
     name = "log",
     mixinStandardHelpOptions = true,
-    description = "Shows what was recorded.",
+    description = "Shows what was recorded, and writes it as a set-up sheet.",
     synopsisSubcommandLabel = "COMMAND")
 final class LogCommand implements Runnable, Cli.Timed {
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -37,7 +45,7 @@ final class LogCommand implements Runnable, Cli.Timed {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "Say what to show: log list, or log show SESSION.");
+        spec.commandLine(), "Say what to show: log list, log show SESSION, or log export SESSION.");
   }
 
   @Command(
@@ -84,16 +92,70 @@ final class LogCommand implements Runnable, Cli.Timed {
     return contents.header() == null ? Cli.USAGE : 0;
   }
 
+  @Command(
+      name = "export",
+      mixinStandardHelpOptions = true,
+      description = {
+        "Writes one session's set-up sheet, as it can be handed to a customer.",
+        "Nothing leaves the machine."
+      })
+  int export(
+      @Mixin Where where,
+      @Parameters(paramLabel = "SESSION") String session,
+      @Option(
+              names = "--format",
+              paramLabel = "FORMAT",
+              defaultValue = "TEXT",
+              description = "text, markdown, csv (readings alone), json or html.")
+          SheetFormat format,
+      @Option(
+              names = "--out",
+              paramLabel = "FILE",
+              description = "The file to write; without it, standard output.")
+          @Nullable Path file,
+      @Option(names = "--force", description = "Writes over a file that is there.") boolean force)
+      throws IOException {
+    if (force && file == null) {
+      throw new NotUnderstood("--force is for --out FILE; say which file");
+    }
+    Journal.Contents contents = where.store().read(session);
+    if (contents.events().isEmpty()) {
+      throw new IOException("session " + session + " holds nothing yet, so it has no sheet");
+    }
+    if (contents.notice() != null) {
+      spec.commandLine().getErr().println("quarterturn: " + contents.notice());
+    }
+    Sheet sheet = Sheet.of(session, contents.events(), library(where, contents));
+    String text = format.write(sheet, new Dates(clock.getZone()));
+    if (file != null) {
+      SheetFile.write(file, text, force);
+    } else if (format == SheetFormat.TEXT) {
+      spec.commandLine().getOut().print(text);
+      spec.commandLine().getOut().flush();
+    } else {
+      // A file by way of the shell: UTF-8, whatever the terminal speaks.
+      System.out.writeBytes(text.getBytes(StandardCharsets.UTF_8));
+      System.out.flush();
+    }
+    return 0;
+  }
+
   /** A record can be read without its procedure; the ids stand in for the words then. */
   private Labels labels(Where where, Journal.Contents contents) {
+    Library library = library(where, contents);
+    return library == null || contents.header() == null
+        ? Labels.none()
+        : Labels.of(library, contents.header().procedure());
+  }
+
+  private @Nullable Library library(Where where, Journal.Contents contents) {
     if (contents.header() == null) {
-      return Labels.none();
+      return null;
     }
-    String procedure = contents.header().procedure();
     try {
-      return Labels.of(where.desk(clock).library(procedure), procedure);
+      return where.desk(clock).library(contents.header().procedure());
     } catch (IOException | Unreadable e) {
-      return Labels.none();
+      return null;
     }
   }
 

@@ -1,0 +1,228 @@
+package quarterturn.report;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.Style;
+import quarterturn.session.Corrections;
+import quarterturn.session.Event;
+import quarterturn.unit.Turn;
+
+/** Makes a sheet from a session's events, from the answers that were not withdrawn. */
+final class SheetFold {
+  /** The step at which the player's complaint is written down. */
+  private static final String COMPLAINT = "complaint";
+
+  /** The step at which the diameters of new strings are written down. */
+  private static final String GAUGES = "new-gauges";
+
+  private static final String KIND = "kind";
+  private static final String STYLE = "style";
+
+  /** When to look again, counted from a turn and from the end: our policy on common practice. */
+  private static final Duration AFTER_TURN = Duration.ofHours(24);
+
+  private static final Duration WEEK = Duration.ofDays(7);
+  private static final Duration SEASON = Duration.ofDays(90);
+
+  private final @Nullable Library library;
+  private final List<Sheet.Remark> notes = new ArrayList<>();
+  private final List<Sheet.Remark> strings = new ArrayList<>();
+  private final List<Sheet.Remark> findings = new ArrayList<>();
+  private final Map<String, Sheet.Remark> hazards = new LinkedHashMap<>();
+  private final List<Sheet.Move> moves = new ArrayList<>();
+  private final List<Event.Adjusted> settings = new ArrayList<>();
+  private final List<Sheet.Pause> waits = new ArrayList<>();
+  private @Nullable String complaint;
+  private @Nullable String kind;
+  private @Nullable Style style;
+  private Event.@Nullable Started started;
+  private Event.@Nullable WaitBegan waiting;
+  private Event.@Nullable Ended ended;
+  private @Nullable String standing;
+
+  SheetFold(@Nullable Library library) {
+    this.library = library;
+  }
+
+  Sheet of(String session, List<Event> all) {
+    List<Event> events = Corrections.standing(all);
+    if (!events.isEmpty() && events.get(0) instanceof Event.Started first) {
+      started = first;
+      kind = first.kind();
+      style = first.style();
+    }
+    String main = started == null ? "" : started.procedure();
+    SheetSteps steps = new SheetSteps(library, main);
+    events.forEach(event -> take(event, steps));
+    if (waiting != null) {
+      waits.add(new Sheet.Pause(waiting.step(), waiting.at(), waiting.until(), null, null));
+    }
+    Results results = library == null ? Results.NONE : library.results();
+    SheetChanges changes = new SheetChanges(events, new SheetSteps(library, main), results);
+    SheetRows rows = new SheetRows(events, kind(), style, changes);
+    Instant last = events.isEmpty() ? null : events.get(events.size() - 1).at();
+    return new Sheet(
+        heading(session),
+        complaint,
+        notes,
+        strings,
+        findings,
+        rows.rows(),
+        rod(),
+        settings,
+        waits,
+        List.copyOf(hazards.values()),
+        rows.readings(),
+        SheetOpen.points(rows.rows(), moves, ended),
+        ended,
+        ended == null ? standing : null,
+        next(last));
+  }
+
+  private void take(Event event, SheetSteps steps) {
+    if (event instanceof Event.Noted noted) {
+      noted(noted, steps);
+    } else if (event instanceof Event.Chose chose) {
+      chose(chose, steps);
+    } else if (event instanceof Event.Told told) {
+      newStrings(told, steps, "", steps.labels(told.step()).step(told.step()));
+    } else if (event instanceof Event.Accepted accepted) {
+      Labels labels = steps.labels(accepted.step());
+      hazards.putIfAbsent(
+          accepted.hazard(),
+          new Sheet.Remark(
+              accepted.at(), asked(labels, accepted.step()), labels.hazard(accepted.hazard())));
+    } else if (event instanceof Event.Adjusted adjusted) {
+      settings.add(adjusted);
+    } else if (event instanceof Event.Turned turned) {
+      move(new Sheet.Move(turned.at(), turned.turn(), turned.feel(), true));
+    } else if (event instanceof Event.Recalled recalled) {
+      move(new Sheet.Move(recalled.at(), recalled.turned(), recalled.feel(), recalled.sure()));
+    } else if (event instanceof Event.WaitBegan began) {
+      waiting = began;
+    } else if (event instanceof Event.Waited waited) {
+      waited(waited);
+    } else if (event instanceof Event.Left left) {
+      standing = left.standing();
+    } else if (event instanceof Event.Ended end) {
+      ended = end;
+    }
+  }
+
+  private void noted(Event.Noted noted, SheetSteps steps) {
+    if (noted.step().equals(COMPLAINT)) {
+      complaint = noted.text();
+      return;
+    }
+    String about = asked(steps.labels(noted.step()), noted.step());
+    List<Sheet.Remark> to = noted.step().equals(GAUGES) ? strings : notes;
+    to.add(new Sheet.Remark(noted.at(), about, noted.text()));
+  }
+
+  private void chose(Event.Chose chose, SheetSteps steps) {
+    if (chose.step().equals(KIND)) {
+      kind = chose.option();
+    } else if (chose.step().equals(STYLE)) {
+      for (Style one : Style.values()) {
+        style = one.word().equals(chose.option()) ? one : style;
+      }
+    } else {
+      Labels labels = steps.labels(chose.step());
+      String about = asked(labels, chose.step());
+      String answer = labels.option(chose.step(), chose.option());
+      if (!newStrings(chose, steps, about, answer)) {
+        findings.add(new Sheet.Remark(chose.at(), about, answer));
+      }
+    }
+  }
+
+  private boolean newStrings(Event event, SheetSteps steps, String about, String text) {
+    String change = steps.change(event);
+    boolean fresh = change != null && change.startsWith(SheetSteps.NEW);
+    if (fresh) {
+      strings.add(new Sheet.Remark(event.at(), about, text));
+    }
+    return fresh;
+  }
+
+  /** What a step asks, or its id as words. */
+  private static String asked(Labels labels, String step) {
+    String words = labels.step(step);
+    return words.equals(step) ? step.replace('-', ' ') : words;
+  }
+
+  private void move(Sheet.Move move) {
+    boolean stopped = move.feel() != null && move.turn().turns() == 0;
+    if (move.turn().turns() != 0 || stopped) {
+      moves.add(move);
+    }
+  }
+
+  private void waited(Event.Waited waited) {
+    boolean begun = waiting != null && waiting.step().equals(waited.step());
+    Instant began = begun && waiting != null ? waiting.at() : waited.at();
+    Instant until = begun && waiting != null ? waiting.until() : waited.at();
+    waits.add(new Sheet.Pause(waited.step(), began, until, waited.at(), waited.reason()));
+    waiting = null;
+  }
+
+  private Sheet.Rod rod() {
+    Turn net = Turn.NONE;
+    Turn total = Turn.NONE;
+    for (Sheet.Move move : moves) {
+      net = net.plus(move.turn());
+      total = total.plus(move.turn().size());
+    }
+    return new Sheet.Rod(moves, net, total);
+  }
+
+  private @Nullable Kind kind() {
+    Kind known = library == null || kind == null ? null : library.kinds().get(kind);
+    Integer joint = started == null ? null : started.jointFret();
+    return known == null || joint == null ? known : known.withJoint(joint);
+  }
+
+  private Sheet.Heading heading(String session) {
+    Kind known = kind();
+    String id = started == null ? "" : started.procedure();
+    Procedure procedure = library == null ? null : library.procedures().get(id);
+    return new Sheet.Heading(
+        session,
+        started == null ? null : started.instrument(),
+        known == null ? kind : known.name(),
+        style,
+        started == null ? null : started.role(),
+        procedure == null ? id : procedure.title(),
+        started == null ? null : started.at(),
+        ended == null ? null : ended.at());
+  }
+
+  private List<Sheet.Again> next(@Nullable Instant last) {
+    if (last == null || (ended != null && ended.handOver())) {
+      return List.of();
+    }
+    List<Sheet.Again> next = new ArrayList<>();
+    moves.stream()
+        .filter(move -> move.turn().turns() != 0)
+        .reduce((one, other) -> other)
+        .map(move -> move.at().plus(AFTER_TURN))
+        .filter(at -> at.isAfter(last))
+        .ifPresent(at -> next.add(new Sheet.Again(at, "a day after the last turn: the relief")));
+    next.add(
+        new Sheet.Again(
+            last.plus(WEEK), "a week on: pitch, relief and action, as the wood comes to rest"));
+    next.add(
+        new Sheet.Again(
+            last.plus(SEASON), "a season on: the whole of it, as the air becomes another"));
+    return next;
+  }
+}

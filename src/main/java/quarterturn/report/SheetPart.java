@@ -1,0 +1,32 @@
+package quarterturn.report;
+
+import java.util.List;
+import java.util.Map;
+
+/** A headed part of a sheet, in words but in no format yet. */
+record SheetPart(String title, List<Block> blocks) {
+  SheetPart {
+    blocks = List.copyOf(blocks);
+  }
+
+  /** What stands in a part. */
+  sealed interface Block {}
+
+  /** Labels and values, in order. */
+  record Facts(Map<String, String> facts) implements Block {}
+
+  /** A table; every row has as many cells as the head. The first cell names its row. */
+  record Grid(String caption, List<String> head, List<List<String>> rows) implements Block {
+    Grid {
+      head = List.copyOf(head);
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /** Sentences, one point each. */
+  record Points(List<String> points) implements Block {
+    Points {
+      points = List.copyOf(points);
+    }
+  }
+}
