@@ -31,6 +31,9 @@ final class Home {
       "Bring the curve of the neck into this player's window. You need a capo, feeler leaves, a"
           + " pitch meter, the key for the rod nut and eye protection.";
 
+  private static final String SETUP =
+      "From intake to sign-off, over some days: strings, relief, nut, action, intonation, pickups.";
+
   private static final String REHEARSE =
       "Practise without an instrument. Nothing can break, and at the end you see the neck as it"
           + " really was.";
@@ -60,6 +63,7 @@ final class Home {
     List<HomeItem> starts =
         List.of(
             new HomeItem("Neck relief", RELIEF, ""),
+            new HomeItem("Whole set-up", SETUP, ""),
             new HomeItem("Rehearse on a simulated neck", REHEARSE, ""),
             new HomeItem("Watch a rehearsal", WATCH, ""));
     ScreenFace.Outcome outcome;
@@ -92,7 +96,11 @@ final class Home {
       return HomeLine.Lines.choice(lines.unfinished(), resume.index());
     }
     int index = choice instanceof HomeChoice.Start start ? start.index() : 0;
-    return index == 0 ? new LineHome.Choice.Start() : new LineHome.Choice.Rehearse(index == 2);
+    return switch (index) {
+      case 0 -> new LineHome.Choice.Start("relief");
+      case 1 -> new LineHome.Choice.Start("setup");
+      default -> new LineHome.Choice.Rehearse(index == 3);
+    };
   }
 
   private ScreenFace.Outcome played(Surface surface, LineHome.Choice choice)
@@ -148,7 +156,13 @@ final class Home {
     return choice instanceof LineHome.Choice.Begin begin
         ? desk.start(
             new Desk.Wish(begin.procedure(), begin.instrument(), null, null, Role.BEGINNER))
-        : desk.start(new Desk.Wish("relief", null, null, null, Role.BEGINNER));
+        : desk.start(
+            new Desk.Wish(
+                choice instanceof LineHome.Choice.Start start ? start.procedure() : "relief",
+                null,
+                null,
+                null,
+                Role.BEGINNER));
   }
 
   /** The sessions are read once, and no procedure is. */

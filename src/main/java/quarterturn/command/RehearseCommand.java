@@ -2,6 +2,8 @@ package quarterturn.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Random;
 import java.util.concurrent.Callable;
@@ -13,14 +15,18 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import quarterturn.procedure.Library;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
 import quarterturn.rehearsal.Fleet;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.PracticeBench;
+import quarterturn.report.Dates;
 import quarterturn.report.FleetReport;
+import quarterturn.report.Sheet;
 import quarterturn.script.FleetJson;
+import quarterturn.session.Overview;
 
 /** {@code rehearse}: simulated necks to practise on, to watch, and by the thousand. */
 @Command(
@@ -78,6 +84,15 @@ final class RehearseCommand implements Callable<Integer>, Cli.Timed {
   private @Nullable Double speed;
 
   @Option(
+      names = "--sheet",
+      paramLabel = "FILE",
+      description = {
+        "Writes the rehearsal's set-up sheet at the end; .txt, .md, .csv, .json or .html says",
+        "which form it takes. A file that is there is not written over."
+      })
+  private @Nullable Path sheet;
+
+  @Option(
       names = "--fleet",
       paramLabel = "N",
       description = "Plays N whole sessions unseen and prints how they went.")
@@ -107,7 +122,14 @@ final class RehearseCommand implements Callable<Integer>, Cli.Timed {
             ? practice.on(seed == null ? new Random().nextInt(Practice.NUMBERED) : seed)
             : practice.on(NamedNeck.of(neck));
     Faces faces = looks.faces();
-    return auto ? faces.watch(bench, speed == null ? 1 : speed) : faces.play(bench);
+    int status = auto ? faces.watch(bench, speed == null ? 1 : speed) : faces.play(bench);
+    if (sheet != null) {
+      Library library = where.desk(clock).library(procedure);
+      Sheet filled = Sheet.of(Overview.REHEARSAL, bench.events(), library);
+      SheetFile.write(
+          sheet, SheetFile.format(sheet).write(filled, new Dates(clock.getZone())), false);
+    }
+    return status;
   }
 
   private Practice practice() {
@@ -124,8 +146,18 @@ final class RehearseCommand implements Callable<Integer>, Cli.Timed {
     complainIf(json && fleet == null, "--json goes with --fleet.");
     complainIf(speed != null && !auto, "--speed goes with --auto.");
     complainIf(
-        fleet != null && (auto || neck != null || kind != null || style != null || role != null),
+        fleet != null
+            && (auto
+                || sheet != null
+                || neck != null
+                || kind != null
+                || style != null
+                || role != null),
         "--fleet goes with --seed and --json alone.");
+    if (sheet != null) {
+      SheetFile.format(sheet);
+      complainIf(Files.exists(sheet), "--sheet: " + sheet + " is there already.");
+    }
     complainIf(
         fleet != null && (fleet < 1 || fleet > MOST_NECKS),
         "--fleet: a number of necks from 1 to " + MOST_NECKS + ".");

@@ -7,6 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Locale;
+import quarterturn.report.SheetFormat;
+import quarterturn.unit.NotUnderstood;
 
 /** Writes a sheet where the user said, in UTF-8. */
 final class SheetFile {
@@ -36,5 +39,23 @@ final class SheetFile {
     } catch (NoSuchFileException e) {
       throw new IOException("--out: there is no folder to put " + file + " in; make it first", e);
     }
+  }
+
+  /**
+   * The format that a file's name asks for.
+   *
+   * @throws NotUnderstood with those there are
+   */
+  static SheetFormat format(Path file) {
+    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+    String ending = name.substring(name.lastIndexOf('.') + 1);
+    return switch (ending) {
+      case "txt", "text" -> SheetFormat.TEXT;
+      case "md" -> SheetFormat.MARKDOWN;
+      case "csv" -> SheetFormat.CSV;
+      case "json" -> SheetFormat.JSON;
+      case "html", "htm" -> SheetFormat.HTML;
+      default -> throw new NotUnderstood("a sheet's file ends in .txt, .md, .csv, .json or .html");
+    };
   }
 }

@@ -25,7 +25,8 @@ public final class LineHome {
   public sealed interface Choice {
     record Resume(String name) implements Choice {}
 
-    record Start() implements Choice {}
+    /** A procedure, on an instrument that is asked for. */
+    record Start(String procedure) implements Choice {}
 
     /** A procedure on an instrument of the user's, since it is due. */
     record Begin(String procedure, String instrument) implements Choice {}
@@ -58,7 +59,8 @@ public final class LineHome {
       try {
         typed =
             in.readLine(
-                "What would you like to do? ", List.of("start", "rehearse", "watch", "quit"));
+                "What would you like to do? ",
+                List.of("start", "setup", "rehearse", "watch", "quit"));
       } catch (LineSource.Interrupted e) {
         return new Choice.Quit(true);
       }
@@ -69,7 +71,7 @@ public final class LineHome {
       if (choice != null) {
         return choice;
       }
-      out.println("Type a number from the list, start, rehearse, watch, or quit.");
+      out.println("Type a number from the list, start, setup, rehearse, watch, or quit.");
     }
   }
 
@@ -86,9 +88,10 @@ public final class LineHome {
       out.println("There is no unfinished session.");
     }
     out.println("  " + number + "  Start neck relief (or type: start)");
-    out.println("  " + (number + 1) + "  Rehearse on a simulated neck (or type: rehearse)");
-    out.println("  " + (number + 2) + "  Watch a rehearsal that plays by itself (or type: watch)");
-    out.println("  " + (number + 3) + "  Quit (or type: quit)");
+    out.println("  " + (number + 1) + "  Start a whole set-up (or type: setup)");
+    out.println("  " + (number + 2) + "  Rehearse on a simulated neck (or type: rehearse)");
+    out.println("  " + (number + 3) + "  Watch a rehearsal that plays by itself (or type: watch)");
+    out.println("  " + (number + 4) + "  Quit (or type: quit)");
     out.println();
   }
 
@@ -103,17 +106,20 @@ public final class LineHome {
 
   private static @Nullable Choice choice(String typed, List<Item> items) {
     int size = items.size();
-    if (typed.equals("quit") || typed.equals("q") || typed.equals(String.valueOf(size + 4))) {
+    if (typed.equals("quit") || typed.equals("q") || typed.equals(String.valueOf(size + 5))) {
       return new Choice.Quit(false);
     }
-    if (typed.equals("rehearse") || typed.equals(String.valueOf(size + 2))) {
+    if (typed.equals("rehearse") || typed.equals(String.valueOf(size + 3))) {
       return new Choice.Rehearse(false);
     }
-    if (typed.equals("watch") || typed.equals(String.valueOf(size + 3))) {
+    if (typed.equals("watch") || typed.equals(String.valueOf(size + 4))) {
       return new Choice.Rehearse(true);
     }
     if (typed.equals("start") || typed.equals("s") || typed.equals(String.valueOf(size + 1))) {
-      return new Choice.Start();
+      return new Choice.Start("relief");
+    }
+    if (typed.equals("setup") || typed.equals(String.valueOf(size + 2))) {
+      return new Choice.Start("setup");
     }
     for (int i = 0; i < size; i++) {
       if (typed.equals(String.valueOf(i + 1)) || typed.equals(items.get(i).name())) {

@@ -13,6 +13,7 @@ import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Engine;
 import quarterturn.session.Event;
+import quarterturn.session.Ledger;
 import quarterturn.session.LiveBench;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
@@ -28,6 +29,7 @@ public final class PracticeBench implements Bench {
   private final Hands hands;
   private final Unveiling unveiling;
   private final String greeting;
+  private final List<Event> events;
   private Prompt shown;
   private @Nullable Answer truth;
   private boolean begun;
@@ -37,7 +39,9 @@ public final class PracticeBench implements Bench {
       SimulatedInstrument instrument,
       Hands hands,
       Window window,
-      String greeting) {
+      String greeting,
+      List<Event> events) {
+    this.events = events;
     this.bench = bench;
     this.instrument = instrument;
     this.hands = hands;
@@ -66,9 +70,15 @@ public final class PracticeBench implements Bench {
     }
     Clock clock = Clock.fixed(started.at(), ZoneOffset.UTC);
     Hands hands = new Hands(instrument, library, started.at());
-    LiveBench bench = LiveBench.start(engine, hands::happened, Overview.REHEARSAL, started, clock);
+    List<Event> events = new ArrayList<>();
+    Ledger ledger =
+        more -> {
+          events.addAll(more);
+          hands.happened(more);
+        };
+    LiveBench bench = LiveBench.start(engine, ledger, Overview.REHEARSAL, started, clock);
     Window window = library.kind(kind).target(started.style()).window();
-    return new PracticeBench(bench, instrument, hands, window, greeting);
+    return new PracticeBench(bench, instrument, hands, window, greeting, events);
   }
 
   /** What somebody would answer now who looks well and tells the truth. */
@@ -152,6 +162,11 @@ public final class PracticeBench implements Bench {
   @Override
   public String standing() {
     return bench.standing();
+  }
+
+  /** What happened so far, oldest first; it goes nowhere by itself. */
+  public List<Event> events() {
+    return List.copyOf(events);
   }
 
   /** The neck as it really is. */

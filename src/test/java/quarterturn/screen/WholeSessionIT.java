@@ -81,7 +81,7 @@ class WholeSessionIT {
   @Test
   void oneWhoWatchesCanLeave() throws Exception {
     try (PtyScreen screen = start(80, 24, Map.of())) {
-      screen.waitFor("Watch a rehearsal").keys("3\r").waitFor("A rehearsal on a simulated neck");
+      screen.waitFor("Watch a rehearsal").keys("4\r").waitFor("A rehearsal on a simulated neck");
       screen.keys("q").waitFor("nothing of it is saved").keys("y");
       assertThat(screen.exitStatus()).isEqualTo(0);
       assertThat(screen.sent()).contains("Of a rehearsal nothing is kept.");
