@@ -1,10 +1,7 @@
 package quarterturn.session;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -31,12 +28,6 @@ final class JournalText {
   private static final String SUM = ",\"sum\":\"";
   private static final int SUM_DIGITS = 8;
   private static final int TAIL = SUM.length() + SUM_DIGITS + "\"}".length();
-
-  private static final JsonMapper JSON =
-      JsonMapper.builder()
-          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-          .build();
 
   private JournalText() {}
 
@@ -186,7 +177,7 @@ final class JournalText {
 
   private static ObjectNode parse(byte[] line) throws NotAnEvent {
     try {
-      JsonNode node = JSON.readTree(line);
+      JsonNode node = JsonTree.of(line);
       if (node instanceof ObjectNode object) {
         return object;
       }
