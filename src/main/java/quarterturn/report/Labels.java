@@ -31,6 +31,13 @@ public record Labels(@Nullable Library library, @Nullable Procedure procedure) {
     return first.isEmpty() ? id : first.replaceAll("[.:]$", "");
   }
 
+  /** What a step asks, at its shortest. */
+  public String brief(String id) {
+    Step step = procedure == null ? null : procedure.steps().get(id);
+    String brief = step == null ? null : step.words().brief();
+    return brief == null || brief.contains("{") ? step(id) : brief.replaceAll("[.:]$", "");
+  }
+
   /** An option's label, or its id. */
   public String option(String stepId, String id) {
     Step step = procedure == null ? null : procedure.steps().get(stepId);

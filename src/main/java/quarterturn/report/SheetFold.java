@@ -94,7 +94,7 @@ final class SheetFold {
     } else if (event instanceof Event.Chose chose) {
       chose(chose, steps);
     } else if (event instanceof Event.Told told) {
-      newStrings(told, steps, "", steps.labels(told.step()).step(told.step()));
+      newStrings(told, steps, "", fitted(steps.change(told)));
     } else if (event instanceof Event.Accepted accepted) {
       Labels labels = steps.labels(accepted.step());
       hazards.putIfAbsent(
@@ -123,7 +123,10 @@ final class SheetFold {
       complaint = noted.text();
       return;
     }
-    String about = asked(steps.labels(noted.step()), noted.step());
+    if (noted.text().equals("-")) {
+      return;
+    }
+    String about = steps.labels(noted.step()).brief(noted.step());
     List<Sheet.Remark> to = noted.step().equals(GAUGES) ? strings : notes;
     to.add(new Sheet.Remark(noted.at(), about, noted.text()));
   }
@@ -143,6 +146,13 @@ final class SheetFold {
         findings.add(new Sheet.Remark(chose.at(), about, answer));
       }
     }
+  }
+
+  /** "strings of another gauge, material or tuning". */
+  private String fitted(@Nullable String change) {
+    Results.Change known =
+        library == null || change == null ? null : library.results().changes().get(change);
+    return known == null ? String.valueOf(change) : known.name();
   }
 
   private boolean newStrings(Event event, SheetSteps steps, String about, String text) {

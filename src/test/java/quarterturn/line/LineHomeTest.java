@@ -43,7 +43,8 @@ class LineHomeTest {
             Unfinished sessions:
               2  relief on blue-guitar, begun 12:00. Go on
               3  Start neck relief (or type: start)
-              4  Rehearse""");
+              4  Start a whole set-up (or type: setup)
+              5  Rehearse""");
   }
 
   @Test
@@ -64,12 +65,15 @@ class LineHomeTest {
     assertThat(typed(List.of(AGAIN), List.of(OPEN), "practice-bass\n")).isEqualTo(BEGIN);
     assertThat(typed(List.of(AGAIN), List.of(OPEN), "2\n")).isEqualTo(RESUME);
     assertThat(typed(List.of(AGAIN), List.of(OPEN), "A-1\n")).isEqualTo(RESUME);
-    assertThat(typed(List.of(AGAIN), List.of(OPEN), "3\n")).isEqualTo(new LineHome.Choice.Start());
+    assertThat(typed(List.of(AGAIN), List.of(OPEN), "3\n"))
+        .isEqualTo(new LineHome.Choice.Start("relief"));
     assertThat(typed(List.of(AGAIN), List.of(OPEN), "4\n"))
-        .isEqualTo(new LineHome.Choice.Rehearse(false));
+        .isEqualTo(new LineHome.Choice.Start("setup"));
     assertThat(typed(List.of(AGAIN), List.of(OPEN), "5\n"))
+        .isEqualTo(new LineHome.Choice.Rehearse(false));
+    assertThat(typed(List.of(AGAIN), List.of(OPEN), "6\n"))
         .isEqualTo(new LineHome.Choice.Rehearse(true));
-    assertThat(typed(List.of(AGAIN), List.of(OPEN), "7\n6\n"))
+    assertThat(typed(List.of(AGAIN), List.of(OPEN), "8\n7\n"))
         .isEqualTo(new LineHome.Choice.Quit(false));
     assertThat(shown.toString()).contains("Type a number from the list");
   }
