@@ -126,7 +126,8 @@ final class SheetFold {
     if (noted.text().equals("-")) {
       return;
     }
-    String about = steps.labels(noted.step()).brief(noted.step());
+    String brief = steps.labels(noted.step()).brief(noted.step());
+    String about = brief.equals(noted.step()) ? brief.replace('-', ' ') : brief;
     List<Sheet.Remark> to = noted.step().equals(GAUGES) ? strings : notes;
     to.add(new Sheet.Remark(noted.at(), about, noted.text()));
   }
