@@ -147,7 +147,7 @@ public final class Dues {
         end.plus(recheck.after()),
         recheck.why(),
         name,
-        Rechecks.PROCEDURE,
+        recheck.procedure(),
         session.name(),
         recheck.what(),
         end);

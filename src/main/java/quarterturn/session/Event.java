@@ -1,6 +1,7 @@
 package quarterturn.session;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -114,6 +115,8 @@ public sealed interface Event {
    * @param bracket the reading, or null where it is one number
    * @param value the number, or null
    * @param since ids of the changes made to the instrument after it
+   * @param held frets that were held
+   * @param readAt fret it was read at, 0 where none; -1 where it was read as the kind has it
    */
   record Before(
       Instant at,
@@ -121,9 +124,33 @@ public sealed interface Event {
       @Nullable String string,
       @Nullable Bracket bracket,
       @Nullable Double value,
-      List<String> since) {
+      List<String> since,
+      List<Integer> held,
+      int readAt) {
     public Before {
       since = List.copyOf(since);
+      held = List.copyOf(held);
+    }
+
+    /** One that was read as the kind has it. */
+    public Before(
+        Instant at,
+        Quantity quantity,
+        @Nullable String string,
+        @Nullable Bracket bracket,
+        @Nullable Double value,
+        List<String> since) {
+      this(at, quantity, string, bracket, value, since, List.of(), -1);
+    }
+
+    /** The same reading after one more change. */
+    Before changed(String change) {
+      if (since.contains(change)) {
+        return this;
+      }
+      List<String> more = new ArrayList<>(since);
+      more.add(change);
+      return new Before(at, quantity, string, bracket, value, more, held, readAt);
     }
   }
 

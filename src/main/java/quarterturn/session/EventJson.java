@@ -130,6 +130,11 @@ public final class EventJson {
       }
       ArrayNode since = item.putArray("since");
       b.since().forEach(since::add);
+      if (b.readAt() >= 0) {
+        ArrayNode held = item.putArray("held");
+        b.held().forEach(held::add);
+        item.put("read-at", b.readAt());
+      }
     }
   }
 
@@ -257,7 +262,9 @@ public final class EventJson {
               f.textOrNull("string"),
               f.bracketOrNull("mm"),
               f.numberOrNull("value"),
-              f.texts("since")));
+              f.texts("since"),
+              f.has("held") ? f.wholes("held") : List.of(),
+              f.has("read-at") ? f.whole("read-at") : -1));
       f.nothingElse();
     }
     return out;

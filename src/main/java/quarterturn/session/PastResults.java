@@ -1,6 +1,5 @@
 package quarterturn.session;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +32,14 @@ final class PastResults {
       last.put(
           key,
           new Event.Before(
-              read.at(), read.quantity(), read.string(), read.bracket(), read.value(), List.of()));
+              read.at(),
+              read.quantity(),
+              read.string(),
+              read.bracket(),
+              read.value(),
+              List.of(),
+              read.held(),
+              read.readAt()));
     } else if (event instanceof Event.Turned turned && turned.turn().turns() != 0) {
       changed(Results.ROD);
     } else if (event instanceof Event.Recalled recalled && recalled.turned().turns() != 0) {
@@ -51,20 +57,6 @@ final class PastResults {
     if (change == null) {
       return;
     }
-    last.replaceAll(
-        (key, before) -> {
-          if (before.since().contains(change)) {
-            return before;
-          }
-          List<String> since = new ArrayList<>(before.since());
-          since.add(change);
-          return new Event.Before(
-              before.at(),
-              before.quantity(),
-              before.string(),
-              before.bracket(),
-              before.value(),
-              since);
-        });
+    last.replaceAll((key, before) -> before.changed(change));
   }
 }

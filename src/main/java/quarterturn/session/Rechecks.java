@@ -9,8 +9,7 @@ import java.util.List;
  * seasons.
  */
 final class Rechecks {
-  /** What is begun for a re-check: the procedure that reads the relief. */
-  static final String PROCEDURE = "relief";
+  private static final String RELIEF = "relief";
 
   /** After the rod was turned, the soonest first. */
   static final List<Recheck> AFTER_TURN =
@@ -18,10 +17,12 @@ final class Rechecks {
           new Recheck(
               Due.Why.DAY,
               Duration.ofHours(24),
+              RELIEF,
               "A day after the rod was turned, read the relief again."),
           new Recheck(
               Due.Why.WEEK,
               Duration.ofDays(7),
+              RELIEF,
               "A week after the rod was turned, read the relief again."));
 
   /** After any session. */
@@ -29,7 +30,8 @@ final class Rechecks {
       new Recheck(
           Due.Why.SEASON,
           Duration.ofDays(90),
-          "A season after the last session, read the relief again.");
+          "season",
+          "A season after the last session, see whether the instrument has moved.");
 
   /** A reading answers a re-check from this part of its time on; sooner, the wood had no time. */
   private static final int PART = 2;
@@ -40,9 +42,10 @@ final class Rechecks {
    * One re-check.
    *
    * @param after how long after a session's end
+   * @param procedure what is begun for it
    * @param what one sentence
    */
-  record Recheck(Due.Why why, Duration after, String what) {
+  record Recheck(Due.Why why, Duration after, String procedure, String what) {
     /** How long after the session's end a reading must be to answer it. */
     Duration answeredFrom() {
       return after.dividedBy(PART);

@@ -46,7 +46,8 @@ final class Stages {
       Instant at,
       @Nullable Bracket bracket,
       @Nullable Double value,
-      List<Changed> since) {}
+      List<Changed> since,
+      @Nullable String words) {}
 
   /** Every result, in the order in which they depend on each other. */
   List<Stage> all() {
@@ -149,7 +150,10 @@ final class Stages {
         before.since().forEach(id -> since.add(new Changed(before.at(), id)));
         since.addAll(state.changes);
         String string = before.string() == null ? "" : before.string();
-        found.put(string, new Held(string, before.at(), before.bracket(), before.value(), since));
+        Held held = earlier(string, before, since);
+        if (held != null) {
+          found.put(string, held);
+        }
       }
     }
     for (Reading reading : state.readings) {
@@ -159,10 +163,21 @@ final class Stages {
         List<Changed> since = state.changes.subList(reading.changesBefore(), state.changes.size());
         String string = read.string() == null ? "" : read.string();
         found.remove(string);
-        found.put(string, new Held(string, read.at(), read.bracket(), read.value(), since));
+        found.put(string, new Held(string, read.at(), read.bracket(), read.value(), since, null));
       }
     }
     return found;
+  }
+
+  /** A reading of an earlier session, reckoned over where it must be; null where it can't. */
+  private @Nullable Held earlier(String string, Event.Before before, List<Changed> since) {
+    if (kind == null || Convention.same(before, kind)) {
+      return new Held(string, before.at(), before.bracket(), before.value(), since, null);
+    }
+    Bracket reckoned = Convention.reckoned(before, kind);
+    return reckoned == null
+        ? null
+        : new Held(string, before.at(), reckoned, null, since, Convention.words(reckoned, before));
   }
 
   /** Time or weather since a reading, or null where neither is enough to matter. */
@@ -171,6 +186,9 @@ final class Stages {
       return new Changed(read.plus(WEEK), Results.CLIMATE);
     }
     Double then = null;
+    for (Event.Before air : state.started.before()) {
+      then = air.quantity() == Quantity.HUMIDITY ? air.value() : then;
+    }
     for (Reading reading : state.readings) {
       Event.Read air = reading.read();
       if (air.quantity() == Quantity.HUMIDITY && air.value() != null) {
@@ -199,6 +217,9 @@ final class Stages {
   }
 
   private static String value(Quantity quantity, Held held) {
+    if (held.words() != null) {
+      return held.words();
+    }
     if (held.bracket() != null) {
       return held.bracket().toString();
     }

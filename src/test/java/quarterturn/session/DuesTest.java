@@ -225,9 +225,9 @@ class DuesTest {
                 Samples.at(6).plus(Duration.ofDays(90)),
                 Due.Why.SEASON,
                 "practice-bass",
-                "relief",
+                "season",
                 "a-1",
-                "A season after the last session, read the relief again.",
+                "A season after the last session, see whether the instrument has moved.",
                 Samples.at(6)));
   }
 
