@@ -14,6 +14,15 @@ public final class ContactDrawing {
 
   /** The map, 10 columns and two more for each fret wide. */
   public static List<String> lines(ContactMap map) {
+    return lines(map, 1);
+  }
+
+  /**
+   * The same with fewer rows.
+   *
+   * @param every 2 for every other stopped fret
+   */
+  public static List<String> lines(ContactMap map, int every) {
     List<String> lines = new ArrayList<>();
     StringBuilder head = new StringBuilder("  stopped    over fret");
     lines.add(head.toString());
@@ -22,7 +31,7 @@ public final class ContactDrawing {
       numbers.append(n % 2 == 0 ? "%2d".formatted(n) : "  ");
     }
     lines.add(numbers.toString());
-    for (int k = 1; k < map.last(); k++) {
+    for (int k = 1; k < map.last(); k += every) {
       StringBuilder line = new StringBuilder("  %4d    ".formatted(k));
       for (int n = 2; n <= map.last(); n++) {
         line.append(' ').append(n > k ? mark(map.marginMm(k, n)) : ' ');

@@ -8,6 +8,8 @@ import quarterturn.session.Overview;
 
 /** Where this player's stroke meets the frets, for every stopped fret. */
 final class ContactPicture {
+  private static final int MOST_BETWEEN = 4;
+
   private ContactPicture() {}
 
   /** The map, or null where there is none or it does not fit. */
@@ -16,7 +18,11 @@ final class ContactPicture {
     if (map == null) {
       return null;
     }
-    List<String> lines = ContactDrawing.lines(map);
+    List<String> lines = List.of();
+    // All stopped frets where there is room, else every other one, every third.
+    for (int every = 1; every <= MOST_BETWEEN && (every == 1 || lines.size() > rows); every++) {
+      lines = ContactDrawing.lines(map, every);
+    }
     int widest = lines.stream().mapToInt(Canvas::cells).max().orElse(0);
     if (widest > width || lines.size() > rows) {
       return null;

@@ -92,8 +92,8 @@ public record Overview(
   /** The same under another name for the instrument. */
   public Overview of(String other) {
     return new Overview(
-        session, other, kind, window, source, role, stage, parts, part, trail, net, today,
-        rodPlace);
+        session, other, kind, window, source, role, stage, parts, part, trail, net, today, rodPlace,
+        stages, contact);
   }
 
   /** Whether what is answered is on record, so that it can be taken up again. */

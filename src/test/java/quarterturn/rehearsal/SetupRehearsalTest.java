@@ -41,6 +41,7 @@ class SetupRehearsalTest {
   void everyKindComesToSignOff(String kind) throws Exception {
     PracticeBench bench = played(NamedNeck.NEGLECTED, "setup", kind);
     assertThat(outcome(bench)).isEqualTo("signed-off");
+    assertThat(bench.overview().stages()).hasSize(8);
     List<String> stale =
         bench.overview().stages().stream()
             .filter(stage -> !stage.status().usable())
