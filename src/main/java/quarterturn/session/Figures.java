@@ -231,15 +231,15 @@ final class Figures {
 
   /** Where this player's stroke meets the frets, or null where too little was read. */
   @Nullable BuzzCure cure() {
-    String lowest = kind.string(Which.LOWEST);
-    Bracket relief = bracket(Values.last(state, Quantity.RELIEF, lowest));
-    Event.Read action = Values.last(state, Quantity.ACTION, lowest);
+    Event.Before relief = latest(Quantity.RELIEF);
+    Event.Before action = latest(Quantity.ACTION);
     boolean strings = !kind.make().gauges().isEmpty();
-    if (relief == null || action == null || action.value() == null || !strings) {
+    Bracket bracket = relief == null ? null : relief.bracket();
+    if (bracket == null || action == null || action.value() == null || !strings) {
       return null;
     }
     Scale scale = new Scale(kind.scale());
-    double mm = relief.noGap() ? 0 : relief.middleMm();
+    double mm = bracket.noGap() ? 0 : bracket.middleMm();
     return BuzzCure.of(
         scale,
         kind.jointFret(),
@@ -343,6 +343,15 @@ final class Figures {
         + " to "
         + last
         + (Math.abs(change) < Account.SEEN_MM ? ", which is no more than a gauge can tell" : "");
+  }
+
+  /** The last reading on the lowest string, of this session or of one before it; or null. */
+  private Event.@Nullable Before latest(Quantity quantity) {
+    Event.Read read = Values.last(state, quantity, kind.string(Which.LOWEST));
+    return read == null
+        ? earlier(quantity)
+        : new Event.Before(
+            read.at(), quantity, read.string(), read.bracket(), read.value(), List.of());
   }
 
   private Event.@Nullable Before earlier(Quantity quantity) {

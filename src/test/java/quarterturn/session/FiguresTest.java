@@ -128,12 +128,16 @@ class FiguresTest {
   }
 
   @Test
-  void theContactMapIsShownWhereItIsAskedFor() throws Exception {
+  void theContactMapIsShownWhereItIsAskedForAndRestsOnEarlierReadingsToo() throws Exception {
     Play play =
-        Play.of(
-            Play.library("sign-off"), Role.BEGINNER, "bass-34", Style.MEDIUM, relief(), action());
+        Play.of(Play.library("buzz"), Role.BEGINNER, "bass-34", Style.MEDIUM, relief(), action());
     assertThat(play.bench.overview().contact()).isNull();
-    play.to("play").choose("buzzes").to("where").choose("middle");
+    play.to("where").choose("middle");
     assertThat(play.step()).isEqualTo("reckon");
+    assertThat(play.bench.overview().contact()).isNotNull();
+    assertThat(play.prompt().said().text()).contains("For a medium touch");
+    Play unread = Play.of(Play.library("buzz"), Role.BEGINNER, "bass-34", Style.MEDIUM);
+    unread.to("where").choose("middle");
+    assertThat(unread.prompt().said().text()).contains("Without relief and action");
   }
 }
