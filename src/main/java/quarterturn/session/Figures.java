@@ -235,7 +235,8 @@ final class Figures {
     Event.Before action = latest(Quantity.ACTION);
     boolean strings = !kind.make().gauges().isEmpty();
     Bracket bracket = relief == null ? null : relief.bracket();
-    if (bracket == null || action == null || action.value() == null || !strings) {
+    boolean windows = kind.windows().containsKey(Quantity.ACTION);
+    if (bracket == null || action == null || action.value() == null || !strings || !windows) {
       return null;
     }
     Scale scale = new Scale(kind.scale());
@@ -249,7 +250,7 @@ final class Figures {
         NUT_HEIGHT,
         Length.mm(action.value()),
         Strings.lowest(kind),
-        Touch.of(style, scale),
+        Touch.of(kind, style, NUT_HEIGHT),
         kind.frets());
   }
 
@@ -289,7 +290,9 @@ final class Figures {
                   + " more action at fret 12; more relief within the window does not";
           case NEITHER -> "Neither relief nor saddle clears it within reason: play softer, or ask";
         };
-    return map + cheap + ". Reckoned for an ideal string, a stroke of our estimate and even frets";
+    return map
+        + cheap
+        + ". Reckoned for an ideal string, even frets and a stroke that just clears the middle of the windows";
   }
 
   private static String mm(Length length) {

@@ -45,6 +45,6 @@ class ContactPictureTest {
     PracticeBench bench = atTheMap();
     String text = bench.prompt().said().text();
     assertThat(text).contains("For a medium touch, the lowest string should");
-    assertThat(text).contains("an ideal string, a stroke of our estimate and even frets");
+    assertThat(text).contains("an ideal string, even frets and a stroke that just clears");
   }
 }

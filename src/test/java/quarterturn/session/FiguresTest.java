@@ -140,4 +140,21 @@ class FiguresTest {
     unread.to("where").choose("middle");
     assertThat(unread.prompt().said().text()).contains("Without relief and action");
   }
+
+  /** The stroke is the one that the middle of the windows just clears: common sense, no source. */
+  @Test
+  void whatStandsInTheMiddleClearsAndWhatIsLowerStrikes() throws Exception {
+    assertThat(contact(2.5)).contains("should clear every fret");
+    assertThat(contact(2.75)).contains("should clear every fret");
+    String low = contact(2.0);
+    assertThat(low).contains("should strike");
+    assertThat(low).contains("more action at fret 12");
+  }
+
+  private static String contact(double action) throws Exception {
+    Event.Before read = new Event.Before(Play.NOON, Quantity.ACTION, "E1", null, action, List.of());
+    Play play =
+        Play.of(Play.library("buzz"), Role.BEGINNER, "bass-34", Style.MEDIUM, relief(), read);
+    return play.to("where").choose("middle").prompt().said().text();
+  }
 }
