@@ -14,6 +14,7 @@ import quarterturn.procedure.BridgeKind;
 import quarterturn.procedure.Handed;
 import quarterturn.procedure.NeckJoint;
 import quarterturn.procedure.NutKind;
+import quarterturn.procedure.RodKind;
 import quarterturn.procedure.Style;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
@@ -89,10 +90,12 @@ public record Instrument(
       @Nullable Radius radius,
       @Nullable NeckJoint neck,
       @Nullable NutKind nut,
+      @Nullable RodKind rod,
       @Nullable BridgeKind bridge,
       @Nullable Handed handed) {
     /** Nothing but what the kind says. */
-    public static final Build UNKNOWN = new Build(null, null, null, null, null, null, null, null);
+    public static final Build UNKNOWN =
+        new Build(null, null, null, null, null, null, null, null, null);
 
     private static final double SHORTEST_MM = 300;
     private static final double LONGEST_MM = 1000;

@@ -43,6 +43,7 @@ final class InstrumentFile {
           Trait.RADIUS,
           Trait.NECK,
           Trait.NUT,
+          Trait.ROD,
           Trait.BRIDGE,
           Trait.HANDED);
 

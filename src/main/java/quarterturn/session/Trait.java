@@ -17,6 +17,7 @@ public enum Trait {
   RADIUS("radius", "Board radius", "Radius of the board, 100 to 2000 mm, such as 12in; or flat."),
   NECK("neck", "Neck", "How the neck is joined: bolt-on, set or unknown."),
   NUT("nut", "Nut", "What guides the strings: slotted, locking or zero-fret."),
+  ROD("rod", "Rod", "The truss rod: single, two-way, two-rods or none-fitted."),
   BRIDGE("bridge", "Bridge", "The bridge: adjustable, fixed or floating."),
   HANDED("handed", "Handed", "The hand that plucks: right or left."),
   STRINGS("strings", "Strings", "A note on the strings that are on, in one line."),

@@ -18,6 +18,7 @@ import quarterturn.procedure.Handed;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.NeckJoint;
 import quarterturn.procedure.NutKind;
+import quarterturn.procedure.RodKind;
 import quarterturn.procedure.Style;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
@@ -45,6 +46,7 @@ public final class Traits {
     put(out, Trait.RADIUS, build.radius(), Radius::toString);
     put(out, Trait.NECK, build.neck(), NeckJoint::word);
     put(out, Trait.NUT, build.nut(), NutKind::word);
+    put(out, Trait.ROD, build.rod(), RodKind::word);
     put(out, Trait.BRIDGE, build.bridge(), BridgeKind::word);
     put(out, Trait.HANDED, build.handed(), Handed::word);
     put(out, Trait.STRINGS, instrument.strings(), s -> s);
@@ -93,6 +95,7 @@ public final class Traits {
             parsed(typed, Trait.RADIUS, Radius::parse),
             parsed(typed, Trait.NECK, t -> word(t, NeckJoint.values(), NeckJoint::word)),
             parsed(typed, Trait.NUT, t -> word(t, NutKind.values(), NutKind::word)),
+            parsed(typed, Trait.ROD, t -> word(t, RodKind.values(), RodKind::word)),
             parsed(typed, Trait.BRIDGE, t -> word(t, BridgeKind.values(), BridgeKind::word)),
             parsed(typed, Trait.HANDED, t -> word(t, Handed.values(), Handed::word)));
     Map<Aim, Window> windows = new EnumMap<>(Aim.class);

@@ -15,6 +15,7 @@ import quarterturn.procedure.BridgeKind;
 import quarterturn.procedure.Handed;
 import quarterturn.procedure.NeckJoint;
 import quarterturn.procedure.NutKind;
+import quarterturn.procedure.RodKind;
 import quarterturn.procedure.Style;
 import quarterturn.unit.Length;
 import quarterturn.unit.Note;
@@ -37,6 +38,7 @@ final class InventedInstruments {
             maybe(() -> random.nextInt(4) == 0 ? Radius.FLAT : new Radius(between(100, 2000))),
             maybe(() -> any(NeckJoint.values())),
             maybe(() -> any(NutKind.values())),
+            maybe(() -> any(RodKind.values())),
             maybe(() -> any(BridgeKind.values())),
             maybe(() -> any(Handed.values())));
     Map<Aim, Window> windows = new EnumMap<>(Aim.class);
