@@ -1,5 +1,6 @@
 package quarterturn.procedure;
 
+import java.time.Duration;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +20,12 @@ public record Results(Map<String, Result> results, Map<String, Change> changes) 
 
   /** The change that time and weather are. */
   public static final String CLIMATE = "climate";
+
+  /** After this long the climate counts as changed (policy). */
+  public static final Duration CLIMATE_AFTER = Duration.ofDays(7);
+
+  /** Points of relative humidity that count as another climate (policy). */
+  public static final double CLIMATE_POINTS = 10;
 
   /** None at all. */
   public static final Results NONE = new Results(Map.of(), Map.of());

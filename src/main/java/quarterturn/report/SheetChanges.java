@@ -1,6 +1,5 @@
 package quarterturn.report;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,12 +10,6 @@ import quarterturn.session.Event;
 
 /** What was changed while a session lasted, and which readings that spoils. */
 final class SheetChanges {
-  /** A week or more, and the climate counts as changed (policy). */
-  private static final Duration WEEK = Duration.ofDays(7);
-
-  /** Points of relative humidity that count as another climate (policy). */
-  private static final double POINTS = 10;
-
   /**
    * A change.
    *
@@ -90,7 +83,7 @@ final class SheetChanges {
   /** Whether a week went by after a reading, or the air became another. */
   private boolean climate(int index) {
     Instant last = events.get(events.size() - 1).at();
-    if (events.get(index).at().plus(WEEK).isBefore(last)) {
+    if (events.get(index).at().plus(Results.CLIMATE_AFTER).isBefore(last)) {
       return true;
     }
     Double then = null;
@@ -100,7 +93,7 @@ final class SheetChanges {
           && air.value() != null) {
         if (i <= index) {
           then = air.value();
-        } else if (then != null && Math.abs(air.value() - then) > POINTS) {
+        } else if (then != null && Math.abs(air.value() - then) > Results.CLIMATE_POINTS) {
           return true;
         }
       }

@@ -59,9 +59,14 @@ final class SheetSteps {
       return adjusted.change();
     }
     if (event instanceof Event.Told told) {
-      return step(told.step()) instanceof Step.Tell tell ? tell.changes() : null;
+      return told.changes() != null
+          ? told.changes()
+          : step(told.step()) instanceof Step.Tell tell ? tell.changes() : null;
     }
-    return event instanceof Event.Chose chose ? chosen(chose) : null;
+    if (event instanceof Event.Chose chose) {
+      return chose.changes() != null ? chose.changes() : chosen(chose);
+    }
+    return null;
   }
 
   private @Nullable String chosen(Event.Chose chose) {

@@ -1,6 +1,5 @@
 package quarterturn.session;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,12 +21,6 @@ import quarterturn.unit.Decimals;
  * Results} applied to what happened, in this session and in those before it.
  */
 final class Stages {
-  /** A week or more, and the climate counts as changed (policy). */
-  private static final Duration WEEK = Duration.ofDays(7);
-
-  /** Points of relative humidity that count as another climate (policy). */
-  private static final double POINTS = 10;
-
   private final State state;
   private final Results results;
   private final @Nullable Kind kind;
@@ -182,8 +175,8 @@ final class Stages {
 
   /** Time or weather since a reading, or null where neither is enough to matter. */
   private @Nullable Changed climate(Instant read) {
-    if (read.plus(WEEK).isBefore(now)) {
-      return new Changed(read.plus(WEEK), Results.CLIMATE);
+    if (read.plus(Results.CLIMATE_AFTER).isBefore(now)) {
+      return new Changed(read.plus(Results.CLIMATE_AFTER), Results.CLIMATE);
     }
     Double then = null;
     for (Event.Before air : state.started.before()) {
@@ -194,7 +187,7 @@ final class Stages {
       if (air.quantity() == Quantity.HUMIDITY && air.value() != null) {
         if (!air.at().isAfter(read)) {
           then = air.value();
-        } else if (then != null && Math.abs(air.value() - then) > POINTS) {
+        } else if (then != null && Math.abs(air.value() - then) > Results.CLIMATE_POINTS) {
           return new Changed(air.at(), Results.CLIMATE);
         }
       }
