@@ -94,6 +94,7 @@ class HouseTest {
             "quarterturn.unit",
             "quarterturn.craft",
             "quarterturn.procedure",
+            "quarterturn.procedure.check",
             "quarterturn.session",
             "quarterturn.rehearsal",
             "quarterturn.screen",

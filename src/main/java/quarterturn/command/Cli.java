@@ -25,7 +25,8 @@ import quarterturn.unit.NotUnderstood;
     footer = {
       "",
       "Exit status: 0 done or left in order, 1 handed over to a repairer,",
-      "2 wrong usage or an unreadable file, 130 stopped by Ctrl-C."
+      "2 wrong usage or an unreadable file, 130 stopped by Ctrl-C.",
+      "Of check: 0 nothing found, 1 findings, 2 a file that can't be read."
     },
     synopsisSubcommandLabel = "[COMMAND]",
     subcommands = {
@@ -36,7 +37,8 @@ import quarterturn.unit.NotUnderstood;
       InstrumentCommand.class,
       ReckonCommand.class,
       AdviseCommand.class,
-      RehearseCommand.class
+      RehearseCommand.class,
+      CheckCommand.class
     })
 public final class Cli implements Callable<Integer> {
   /** Exit status for wrong usage and for files that can't be read. */

@@ -16,6 +16,7 @@ import quarterturn.procedure.Role;
 import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.check.Checker;
 import quarterturn.session.Astray;
 import quarterturn.session.Due;
 import quarterturn.session.Dues;
@@ -54,6 +55,11 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
     return new Shelf(own).load(procedure);
   }
 
+  /** A library to run from: one with findings is refused. */
+  private Library proven(String procedure) throws IOException, Unreadable {
+    return Checker.proven(new Shelf(own), procedure);
+  }
+
   /**
    * Starts a session; its beginning is on disk when this returns.
    *
@@ -70,7 +76,7 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
   }
 
   private Opened started(Wish wish, Held held) throws IOException, Unreadable {
-    Library library = library(wish.procedure());
+    Library library = proven(wish.procedure());
     Procedure procedure = library.main();
     Instrument instrument = wish.instrument() == null ? null : store.instrument(wish.instrument());
     String kind = wish.kind() != null ? wish.kind() : instrument == null ? null : instrument.kind();
@@ -134,7 +140,7 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
     if (contents.header() == null || contents.events().isEmpty()) {
       throw new IOException("session " + session + " holds nothing yet; start a new one");
     }
-    Library library = library(contents.header().procedure());
+    Library library = proven(contents.header().procedure());
     Engine engine = new Engine(library, new BeliefAdvisor());
     List<Event.Past> elsewhere = List.of();
     if (contents.events().get(0) instanceof Event.Started s && s.instrument() != null) {

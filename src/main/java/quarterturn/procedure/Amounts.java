@@ -1,5 +1,6 @@
 package quarterturn.procedure;
 
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import quarterturn.unit.Cents;
@@ -54,12 +55,13 @@ final class Amounts {
     Matcher m = RANGE.matcher(text);
     if (!m.matches()) {
       throw new NotUnderstood(
-          Quote.of(text) + " is no range; write for example " + exampleRange(quantity));
+          Quote.of(text) + " is no range", "write for example " + exampleRange(quantity));
     }
     double least = of(quantity, m.group(1) + " " + m.group(3));
     double most = of(quantity, m.group(2) + " " + m.group(3));
     if (!(least < most)) {
-      throw new NotUnderstood("the first number of a range must be the smaller one");
+      throw new NotUnderstood(
+          Quote.of(text) + " begins with the larger number", "write the smaller one first");
     }
     return new Range(least, most);
   }
@@ -72,56 +74,37 @@ final class Amounts {
    */
   static Length length(String text, String what, String example) {
     limit(text);
-    Matcher m = LENGTH.matcher(text);
-    if (!m.matches()) {
-      throw new NotUnderstood(
-          Quote.of(text)
-              + " is no amount of "
-              + what
-              + ", which is written in mm, in or thou, for example "
-              + example);
-    }
-    Length length = Length.parse(text);
+    String mend = "write it in mm, in or thou, for example " + example;
+    Length length = read(LENGTH, Length::parse, text, "amount of " + what, mend);
     if (length.mm() < 0) {
-      throw new NotUnderstood(Quote.of(text) + " is below nothing; write 0 mm or more");
+      throw new NotUnderstood(Quote.of(text) + " is below nothing", "write 0 mm or more");
     }
     return length;
   }
 
   private static double cents(String text) {
-    if (!CENTS.matcher(text).matches()) {
-      throw new NotUnderstood(
-          Quote.of(text) + " is no amount of intonation, which is written in cents: 2 cents");
-    }
-    return Cents.parse(text).cents();
+    String mend = "write it in cents, for example 2 cents";
+    return read(CENTS, Cents::parse, text, "amount of intonation", mend).cents();
   }
 
   private static double celsius(String text) {
-    if (!CELSIUS.matcher(text).matches()) {
-      throw new NotUnderstood(
-          Quote.of(text) + " is no temperature, which is written in C, for example 21 C");
-    }
-    return Temperature.parse(text).celsius();
+    String mend = "write it in C, for example 21 C";
+    return read(CELSIUS, Temperature::parse, text, "temperature", mend).celsius();
   }
 
   private static double percent(String text) {
-    if (!PERCENT.matcher(text).matches()) {
-      throw new NotUnderstood(
-          Quote.of(text) + " is no amount of humidity, which is written in %, for example 40 %");
-    }
-    return Humidity.parse(text).percent();
+    String mend = "write it in %, from 0 to 100, for example 40 %";
+    return read(PERCENT, Humidity::parse, text, "amount of humidity", mend).percent();
   }
 
   /** {@code 1/8 turn} or {@code 45 deg}: more than nothing. */
   static Turn turn(String text) {
     limit(text);
-    if (!TURN.matcher(text).matches()) {
-      throw new NotUnderstood(
-          Quote.of(text) + " is no part of a turn; write for example 1/8 turn or 45 deg");
-    }
-    Turn turn = Turn.parse(text);
+    String mend = "write for example 1/8 turn or 45 deg";
+    Turn turn = read(TURN, Turn::parse, text, "part of a turn", mend);
     if (!(turn.turns() > 0)) {
-      throw new NotUnderstood(Quote.of(text) + " must be more than no turn");
+      throw new NotUnderstood(
+          Quote.of(text) + " is no turn at all", "write more, for example 1/16 turn");
     }
     return turn;
   }
@@ -133,7 +116,7 @@ final class Amounts {
     int number = m.matches() ? Integer.parseInt(m.group(1)) : 0;
     if (number == 0) {
       throw new NotUnderstood(
-          Quote.of(text) + " is no length of time; write for example 10 min, 24 h or 2 days");
+          Quote.of(text) + " is no length of time", "write for example 10 min, 24 h or 2 days");
     }
     return switch (m.group(2)) {
       case "min" -> number;
@@ -142,9 +125,23 @@ final class Amounts {
     };
   }
 
+  /** With its unit; what a person may type without one is not enough here. */
+  private static <T> T read(
+      Pattern written, Function<String, T> reader, String text, String what, String mend) {
+    if (written.matcher(text).matches()) {
+      try {
+        return reader.apply(text);
+      } catch (NotUnderstood e) {
+        // Falls through to what a file may hold, which is less than a person may type.
+      }
+    }
+    throw new NotUnderstood(Quote.of(text) + " is no " + what, mend);
+  }
+
   private static void limit(String text) {
     if (text.length() > LONGEST) {
-      throw new NotUnderstood(Quote.of(text) + " is too long for an amount");
+      throw new NotUnderstood(
+          Quote.of(text) + " is too long for an amount", "write a number and its unit");
     }
   }
 

@@ -92,11 +92,9 @@ final class Clause {
             .filter(parts -> parts.length > most)
             .map(parts -> parts[most])
             .toList();
-    String what =
-        found.isEmpty() || found.equals("and")
-            ? "something is missing here."
-            : Quote.of(found) + " cannot stand here" + Quote.hint(found, possible);
-    return new Misread(
-        at(most), what + " Allowed after " + after + ": " + String.join(", ", shown));
+    boolean missing = found.isEmpty() || found.equals("and");
+    String wrong = missing ? "something is missing here" : Quote.of(found) + " cannot stand here";
+    String mend = "Allowed after " + after + ": " + String.join(", ", shown);
+    return new Misread(at(most), wrong, missing ? mend : Quote.hint(found, possible, mend));
   }
 }

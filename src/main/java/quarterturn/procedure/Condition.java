@@ -16,6 +16,16 @@ public sealed interface Condition {
     }
   }
 
+  /** At least one part holds: "relief touches or below target". */
+  record Any(List<Condition> parts) implements Condition {
+    public Any {
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /** The part does not hold: "not called by setup", "relief differs by at most 0.10 mm". */
+  record Not(Condition part) implements Condition {}
+
   /** "relief below target": the last reading of the quantity against the window. */
   record Against(Quantity quantity, Verdict verdict) implements Condition {}
 
@@ -61,6 +71,9 @@ public sealed interface Condition {
 
   /** "undecided-again reached at least 2 times". */
   record Reached(String step, int times) implements Condition {}
+
+  /** "rod felt stiff": at the last turn. */
+  record Felt(Feel feel) implements Condition {}
 
   /** Over what a count of turns runs. */
   enum Span {

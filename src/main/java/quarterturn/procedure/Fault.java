@@ -1,37 +1,53 @@
 package quarterturn.procedure;
 
 import java.util.Comparator;
+import java.util.List;
 import quarterturn.unit.Printable;
 
 /**
- * What is wrong at one place of a file, and what is allowed there.
+ * What is wrong at one place of a file, and how to mend it.
  *
+ * @param rule id of the rule that is broken
  * @param mark where
- * @param message what was found and what is allowed, one line
+ * @param wrong what was found, one line
+ * @param mend what is allowed there, or how to mend it, one line; may be empty
  * @param line the source line, or the part of it around the place; empty where there is none
  * @param caret how many characters of {@code line} stand before the place
+ * @param path ids of the steps on the shortest way that shows it; empty where no way is needed
  */
-public record Fault(Mark mark, String message, String line, int caret) {
+public record Fault(
+    String rule, Mark mark, String wrong, String mend, String line, int caret, List<String> path) {
   /** In the order of the file. */
   public static final Comparator<Fault> BY_PLACE =
       Comparator.comparingInt((Fault fault) -> fault.mark().line())
           .thenComparingInt(fault -> fault.mark().column());
 
+  public Fault {
+    path = List.copyOf(path);
+  }
+
   /** A fault shown without its source line. */
-  public static Fault of(Mark mark, String message) {
-    return new Fault(mark, message, "", 0);
+  public static Fault of(Slip slip, Mark mark, String wrong, String mend) {
+    return new Fault(slip.rule(), mark, wrong, mend, "", 0, List.of());
   }
 
   /**
-   * {@code file:line:column: message}, then the source line, then a caret under the place. Safe to
-   * send to a terminal.
+   * {@code file:line:column: rule: what is wrong}, then the source line, a caret under the place,
+   * how to mend it, and the way that shows it. Safe to send to a terminal.
    */
   @Override
   public String toString() {
-    String headline = Printable.of(mark + ": " + message);
-    if (line.isBlank()) {
-      return headline;
+    StringBuilder text = new StringBuilder(Printable.of(mark + ": " + rule + ": " + wrong));
+    if (!line.isBlank()) {
+      text.append("\n").append(Printable.of(line));
+      text.append("\n").append(" ".repeat(caret)).append("^");
     }
-    return headline + "\n" + Printable.of(line) + "\n" + " ".repeat(caret) + "^";
+    if (!mend.isEmpty()) {
+      text.append("\n  ").append(Printable.of(mend));
+    }
+    if (!path.isEmpty()) {
+      text.append("\n  way: ").append(Printable.of(String.join(" > ", path)));
+    }
+    return text.toString();
   }
 }

@@ -16,12 +16,14 @@ final class Faults {
   Faults(Source source) {
     this.source = source;
     for (Source.Unshown unshown : source.unshown()) {
-      String message =
-          unshown.codePoint() == Source.LOST
-              ? "a character was lost here (U+FFFD); write it anew"
-              : String.format(
-                  "a character that cannot be shown (U+%04X); take it out", unshown.codePoint());
-      add(source.mark(unshown.offset()), message);
+      boolean lost = unshown.codePoint() == Source.LOST;
+      add(
+          Slip.CONTROL_CHARACTER,
+          source.mark(unshown.offset()),
+          lost
+              ? "a character was lost here (U+FFFD)"
+              : String.format("a character that cannot be shown (U+%04X)", unshown.codePoint()),
+          lost ? "Write it anew" : "Take it out");
     }
   }
 
@@ -29,9 +31,9 @@ final class Faults {
     return source;
   }
 
-  void add(Mark mark, String message) {
+  void add(Slip slip, Mark mark, String wrong, String mend) {
     if (found.size() < MOST) {
-      found.add(source.fault(mark, message));
+      found.add(source.fault(slip.rule(), mark, wrong, mend, List.of()));
     } else {
       more++;
     }
@@ -47,13 +49,18 @@ final class Faults {
     if (more == 0) {
       return sorted.toList();
     }
-    String message = "there are " + more + " more faults in this file; mend these first";
-    return Stream.concat(sorted, Stream.of(Fault.of(source.mark(0), message))).toList();
+    Fault rest =
+        Fault.of(
+            Slip.NOT_YAML,
+            source.mark(0),
+            "there are " + more + " more faults in this file",
+            "Mend these first");
+    return Stream.concat(sorted, Stream.of(rest)).toList();
   }
 
   /** All faults with one after which nothing more can be read. */
-  Unreadable stop(Mark mark, String message) {
-    add(mark, message);
+  Unreadable stop(Mark mark, String wrong, String mend) {
+    add(Slip.NOT_YAML, mark, wrong, mend);
     return new Unreadable(sorted());
   }
 

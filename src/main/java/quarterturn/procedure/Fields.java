@@ -28,13 +28,10 @@ final class Fields {
     if (!(node instanceof Node.Mapping mapping)) {
       if (node != null && !(node instanceof Node.Refused)) {
         faults.add(
+            Slip.BAD_VALUE,
             node.mark(),
-            "expected "
-                + what
-                + " here, with the keys "
-                + String.join(", ", allowed)
-                + "; found "
-                + node.name());
+            "expected " + what + " here, found " + node.name(),
+            "It is written as keys with values. Allowed: " + String.join(", ", allowed));
       }
       return null;
     }
@@ -44,13 +41,10 @@ final class Fields {
             (key, entry) -> {
               if (!allowed.contains(key)) {
                 faults.add(
+                    Slip.UNKNOWN_KEY,
                     entry.key(),
-                    what
-                        + " has no key "
-                        + Quote.of(key)
-                        + Quote.hint(key, allowed)
-                        + " Allowed: "
-                        + String.join(", ", allowed));
+                    what + " has no key " + Quote.of(key),
+                    Quote.allowed(key, allowed));
               }
             });
     return new Fields(mapping, what, faults);
@@ -87,13 +81,12 @@ final class Fields {
   /** Notes every required key that was missing, all in one fault. */
   void end() {
     if (!missing.isEmpty()) {
+      boolean one = missing.size() == 1;
       faults.add(
+          Slip.MISSING_KEY,
           mapping.mark(),
-          what
-              + " needs "
-              + (missing.size() == 1 ? "the key " : "the keys ")
-              + String.join(", ", missing)
-              + ", missing here");
+          what + " lacks the " + (one ? "key " : "keys ") + String.join(", ", missing),
+          one ? "Add it" : "Add them");
     }
   }
 }

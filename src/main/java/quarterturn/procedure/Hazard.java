@@ -1,13 +1,33 @@
 package quarterturn.procedure;
 
+import java.util.List;
+
 /**
  * A hazard statement, shown right before its step.
  *
  * @param word how bad, in the sense of ANSI Z535.6
  * @param harm what can happen
  * @param avoid how to avoid it
+ * @param with what a step does that it goes with: a turn, a fact it establishes, a change it makes
+ * @param words phrases of a step's text that it goes with
  */
-public record Hazard(String id, Word word, String harm, String avoid) {
+public record Hazard(
+    String id, Word word, String harm, String avoid, List<String> with, List<String> words) {
+  public Hazard {
+    with = List.copyOf(with);
+    words = List.copyOf(words);
+  }
+
+  /** One that can go with anything. */
+  public Hazard(String id, Word word, String harm, String avoid) {
+    this(id, word, harm, avoid, List.of(), List.of());
+  }
+
+  /** Whether it says what it goes with. */
+  public boolean bound() {
+    return !with.isEmpty() || !words.isEmpty();
+  }
+
   /** Signal words in the sense of ANSI Z535.6, worst first. */
   public enum Word {
     /** Will cause death or serious injury if not avoided. */

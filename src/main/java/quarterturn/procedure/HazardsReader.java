@@ -21,13 +21,15 @@ public final class HazardsReader {
     return hazards;
   }
 
+  private static final List<String> KEYS =
+      List.of("hazard", "word", "harm", "avoid", "with", "words");
+
   /** Reads as much as can be read; ids are kept even of hazards with a fault. */
   static Map<String, Hazard> draft(Faults faults) throws Unreadable {
     Scalars values = new Scalars(faults);
     Map<String, Hazard> hazards = new LinkedHashMap<>();
     for (Node item : Listed.items(faults, "hazards")) {
-      Fields fields =
-          Fields.of(item, "a hazard", List.of("hazard", "word", "harm", "avoid"), faults);
+      Fields fields = Fields.of(item, "a hazard", KEYS, faults);
       if (fields == null) {
         continue;
       }
@@ -37,6 +39,8 @@ public final class HazardsReader {
               fields.required("word"), "a signal word", Hazard.Word.values(), Hazard.Word::name);
       String harm = values.fixed(fields.required("harm"));
       String avoid = values.fixed(fields.required("avoid"));
+      List<String> with = values.fixedLines(fields.optional("with"));
+      List<String> words = values.fixedLines(fields.optional("words"));
       fields.end();
       if (id == null) {
         continue;
@@ -46,9 +50,15 @@ public final class HazardsReader {
               id.text(),
               word == null ? Hazard.Word.WARNING : word,
               harm == null ? "" : harm,
-              avoid == null ? "" : avoid);
+              avoid == null ? "" : avoid,
+              with,
+              words);
       if (hazards.putIfAbsent(id.text(), hazard) != null) {
-        faults.add(id.mark(), "the hazard " + Quote.of(id.text()) + " stands here a second time");
+        faults.add(
+            Slip.BAD_ID,
+            id.mark(),
+            "the hazard " + Quote.of(id.text()) + " stands here a second time",
+            "Give each its own id");
       }
     }
     return hazards;

@@ -92,7 +92,11 @@ public final class KindsReader {
       return;
     }
     if (kinds.containsKey(id.text())) {
-      faults.add(id.mark(), "the kind " + Quote.of(id.text()) + " stands here a second time");
+      faults.add(
+          Slip.BAD_ID,
+          id.mark(),
+          "the kind " + Quote.of(id.text()) + " stands here a second time",
+          "Give each its own id");
     }
     if (name == null || scale == null || frets == null || joint == null || readAt == null) {
       return;
@@ -109,22 +113,34 @@ public final class KindsReader {
       Fields fields, @Nullable Integer frets, @Nullable Integer joint, @Nullable Integer readAt) {
     if (frets != null && joint != null && joint > frets) {
       faults.add(
-          fields.key("joint-fret"), "the joint fret is " + joint + " of only " + frets + " frets");
+          Slip.BAD_VALUE,
+          fields.key("joint-fret"),
+          "the joint fret is " + joint + " of only " + frets + " frets",
+          "Write " + frets + " at most");
     }
     if (readAt != null && readAt <= 1) {
       faults.add(
-          fields.key("read-at"), "relief is read beyond fret 1, which is held; write 2 or more");
+          Slip.BAD_VALUE,
+          fields.key("read-at"),
+          "relief is read beyond fret 1, which is held",
+          "Write 2 or more");
     } else if (readAt != null && joint != null && readAt >= joint) {
       faults.add(
+          Slip.BAD_VALUE,
           fields.key("read-at"),
-          "relief is read before the joint fret, which is held; write less than " + joint);
+          "relief is read before the joint fret, which is held",
+          "Write less than " + joint);
     }
   }
 
   private @Nullable Length scale(@Nullable Node node) {
     Length scale = values.parsed(node, text -> Amounts.length(text, "scale length", "34 in"));
     if (node != null && scale != null && !(scale.mm() >= 200 && scale.mm() <= 1500)) {
-      faults.add(node.mark(), "a scale length lies between 200 mm and 1500 mm");
+      faults.add(
+          Slip.BAD_VALUE,
+          node.mark(),
+          "no instrument has a scale length of " + scale,
+          "Write one between 200 mm and 1500 mm");
       return null;
     }
     return scale;
@@ -136,15 +152,17 @@ public final class KindsReader {
       Scalar note = values.scalar(item);
       if (note != null && !NOTE.matcher(note.text()).matches()) {
         faults.add(
+            Slip.BAD_VALUE,
             note.mark(),
-            Quote.of(note.text())
-                + " is no note; write its letter and octave, as in E1, A#2 or Bb0");
+            Quote.of(note.text()) + " is no note",
+            "Write its letter and octave, as in E1, A#2 or Bb0");
       } else if (note != null) {
         notes.add(note.text());
       }
     }
     if (node instanceof Node.Sequence list && list.items().isEmpty()) {
-      faults.add(list.mark(), "name each string, the lowest first");
+      faults.add(
+          Slip.BAD_VALUE, list.mark(), "no string is named", "Name each of them, the lowest first");
     }
     return notes;
   }
@@ -161,7 +179,11 @@ public final class KindsReader {
       }
     }
     if (list != null && gauges.size() != strings.size()) {
-      faults.add(list.mark(), "there must be as many gauges as strings, " + strings.size());
+      faults.add(
+          Slip.BAD_VALUE,
+          list.mark(),
+          gauges.size() + " gauges for " + strings.size() + " strings",
+          "Write as many gauges as strings");
     }
     Make.Saddles saddles =
         values.word(

@@ -76,7 +76,8 @@ public final class LimitsReader {
             values.words(fields.required("stop-feels"), "a feel", Feel.values(), Feel::word),
             facts(values, fields.required("turn-needs")),
             facts(values, fields.required("tighten-needs")),
-            new WordsReader(faults, hazards).hazards(values, fields.required("turn-hazards")));
+            new WordsReader(faults, new References(faults), hazards)
+                .hazards(values, fields.required("turn-hazards")));
     fields.end();
     return limits;
   }
@@ -96,7 +97,13 @@ public final class LimitsReader {
   private static int hours(Scalars values, @Nullable Node node) {
     int minutes = minutes(values, node);
     if (node != null && minutes % 60 != 0) {
-      values.faults().add(node.mark(), "the rest is counted in whole hours, for example 24 h");
+      values
+          .faults()
+          .add(
+              Slip.BAD_VALUE,
+              node.mark(),
+              "the rest is counted in whole hours",
+              "Write for example 24 h");
     }
     return minutes / 60;
   }

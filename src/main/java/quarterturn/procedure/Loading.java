@@ -18,13 +18,18 @@ import quarterturn.procedure.Shelf.Found;
 /** One reading of a library: the files read so far, and the faults of all of them. */
 final class Loading {
   /** A procedure that was read, with what is needed to name its faults. */
-  private record Read(ProcedureReader.Draft draft, Faults faults) {}
+  private record Read(ProcedureReader.Draft draft, Faults faults, boolean own) {}
+
+  /** Names of the files that procedures are held to. */
+  static final Set<String> RULES =
+      Set.of("kinds.yaml", "results.yaml", "hazards.yaml", "limits.yaml");
 
   private final Shelf shelf;
   private final List<Faults> files = new ArrayList<>();
   private final List<Fault> broken = new ArrayList<>();
   private final Map<String, Read> procedures = new LinkedHashMap<>();
   private final Set<String> tried = new LinkedHashSet<>();
+  private boolean ownRules;
 
   Loading(Shelf shelf) {
     this.shelf = shelf;
@@ -35,13 +40,12 @@ final class Loading {
    *
    * @param expected the id it was asked for by, or null where its file says it
    */
-  Library load(Found first, @Nullable String expected) throws Unreadable, IOException {
-    Map<String, Hazard> hazards = read(shelf.needed("safety", "hazards"), HazardsReader::draft);
+  Loaded load(Found first, @Nullable String expected) throws Unreadable, IOException {
+    Map<String, Hazard> hazards = rule("safety", "hazards", HazardsReader::draft);
     Map<String, Kind> kinds = read(shelf.needed("procedures", "kinds"), KindsReader::draft);
-    Results results = read(shelf.needed("procedures", "results"), ResultsReader::draft);
+    Results results = rule("procedures", "results", ResultsReader::draft);
     List<String> known = hazards == null ? null : List.copyOf(hazards.keySet());
-    Limits limits =
-        read(shelf.needed("safety", "limits"), faults -> LimitsReader.draft(faults, known));
+    Limits limits = rule("safety", "limits", faults -> LimitsReader.draft(faults, known));
     if (expected != null) {
       tried.add(expected);
     }
@@ -64,12 +68,43 @@ final class Loading {
     }
     Map<String, Procedure> read = new LinkedHashMap<>();
     procedures.forEach((id, one) -> read.put(id, one.draft().procedure()));
-    return new Library(read, kinds, hazards, limits, results);
+    Map<String, Source> sources = new LinkedHashMap<>();
+    files.forEach(file -> sources.put(file.source().file(), file.source()));
+    Set<String> own = new LinkedHashSet<>();
+    procedures.forEach((id, one) -> own.addAll(ownRules || one.own() ? Set.of(id) : Set.of()));
+    return new Loaded(new Library(read, kinds, hazards, limits, results), sources, own);
+  }
+
+  /**
+   * The faults of one of the files that procedures are held to.
+   *
+   * @param name one of {@link #RULES}, which says what it is
+   */
+  List<Fault> faults(Found file, String name) throws IOException {
+    switch (name) {
+      case "kinds.yaml" -> read(file, KindsReader::draft);
+      case "results.yaml" -> read(file, ResultsReader::draft);
+      case "hazards.yaml" -> read(file, HazardsReader::draft);
+      default -> {
+        Map<String, Hazard> hazards = rule("safety", "hazards", HazardsReader::draft);
+        List<String> known = hazards == null ? null : List.copyOf(hazards.keySet());
+        read(file, faults -> LimitsReader.draft(faults, known));
+      }
+    }
+    return faults();
   }
 
   /** Reads a file as far as it goes. */
   private interface Drafting<T> {
     T read(Faults faults) throws Unreadable;
+  }
+
+  /** A file that other files are held to. */
+  private <T> @Nullable T rule(String folder, String name, Drafting<T> drafting)
+      throws IOException {
+    Found found = shelf.needed(folder, name);
+    ownRules |= found.own();
+    return read(found, drafting);
   }
 
   private <T> @Nullable T read(Found found, Drafting<T> drafting) {
@@ -96,15 +131,20 @@ final class Loading {
     Read one =
         read(
             found,
-            faults -> new Read(ProcedureReader.draft(faults, found.bytes(), hazards), faults));
+            faults ->
+                new Read(
+                    ProcedureReader.draft(faults, found.bytes(), hazards), faults, found.own()));
     if (one == null) {
       return null;
     }
     Scalar id = one.draft().id();
     if (expected != null && id != null && !id.text().equals(expected)) {
-      String message =
-          "this file stands under the name " + expected + ", so its procedure must be " + expected;
-      one.faults().add(id.mark(), message);
+      one.faults()
+          .add(
+              Slip.BAD_ID,
+              id.mark(),
+              "the file of the procedure " + Quote.of(expected) + " calls itself another",
+              "Write procedure: " + expected + ", or give the file the name of its procedure");
     }
     String name = expected != null ? expected : one.draft().procedure().id();
     procedures.put(name, one);
@@ -139,12 +179,14 @@ final class Loading {
     Scalars values = new Scalars(one.faults());
     for (Scalar change : one.draft().changes()) {
       if (!results.changes().containsKey(change.text())) {
-        values.unknown(change, "a change", List.copyOf(results.changes().keySet()));
+        values.unknown(
+            Slip.UNKNOWN_ID, change, "a change", List.copyOf(results.changes().keySet()));
       }
     }
     for (Scalar result : one.draft().results()) {
       if (!results.results().containsKey(result.text())) {
-        values.unknown(result, "a result", List.copyOf(results.results().keySet()));
+        values.unknown(
+            Slip.UNKNOWN_ID, result, "a result", List.copyOf(results.results().keySet()));
       }
     }
   }
@@ -153,7 +195,9 @@ final class Loading {
     String called = call.text();
     Found found = shelf.procedure(called);
     if (found == null && !procedures.containsKey(called)) {
-      caller.faults().add(call.mark(), shelf.noProcedure(called));
+      caller
+          .faults()
+          .add(Slip.UNKNOWN_ID, call.mark(), Shelf.noProcedure(called), shelf.lookedFor());
     } else if (found != null && !procedures.containsKey(called) && tried.add(called)) {
       procedure(found, called, hazards);
     }
@@ -173,7 +217,13 @@ final class Loading {
                     above.stream().dropWhile(one -> !one.equals(call.text())),
                     Stream.of(call.text()))
                 .collect(Collectors.joining(", which calls "));
-        caller.faults().add(call.mark(), "procedures that call each other never end: " + way);
+        caller
+            .faults()
+            .add(
+                Slip.CALL_CIRCLE,
+                call.mark(),
+                "procedures that call each other never end: " + way,
+                "Take one of these calls out");
       } else {
         circles(call.text(), above, done);
       }

@@ -21,7 +21,11 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
     Double gaugeStep = values.parsed(gauge, text -> Amounts.of(quantity, text));
     Amounts.Range range = values.parsed(plausible, text -> Amounts.range(quantity, text));
     if (gauge != null && gaugeStep != null && gaugeStep <= 0) {
-      faults.add(gauge.mark(), "a gauge's step must be above zero");
+      faults.add(
+          Slip.BAD_VALUE,
+          gauge.mark(),
+          "a gauge's step of nothing",
+          "Write its step, for example " + Amounts.example(quantity));
     }
     if (then != null) {
       immeasurable(fields, quantity, then);
@@ -44,7 +48,11 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
   private @Nullable Which string(Fields fields, Quantity quantity) {
     if (!quantity.onString()) {
       if (fields.has("string")) {
-        faults.add(fields.key("string"), quantity.word() + " is not read on a string; take it out");
+        faults.add(
+            Slip.UNKNOWN_KEY,
+            fields.key("string"),
+            quantity.word() + " is not read on a string",
+            "Take it out");
       }
       return null;
     }
@@ -53,13 +61,22 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
 
   private void immeasurable(Fields fields, Quantity quantity, Fork then) {
     Condition wanted = new Condition.Against(quantity, Verdict.NOT_MEASURED);
-    if (then.branches().stream().noneMatch(branch -> branch.when().equals(wanted))) {
+    if (then.branches().stream().noneMatch(branch -> mentions(branch.when(), wanted))) {
       faults.add(
+          Slip.OPEN_BRANCHES,
           fields.key("branches"),
-          "no branch says what to do when nothing can be read; add one with when: "
-              + quantity.word()
-              + " "
-              + Verdict.NOT_MEASURED.words());
+          "no branch says what to do when nothing can be read",
+          "Add one with when: " + quantity.word() + " " + Verdict.NOT_MEASURED.words());
     }
+  }
+
+  private static boolean mentions(Condition whole, Condition wanted) {
+    if (whole instanceof Condition.All all) {
+      return all.parts().stream().anyMatch(part -> mentions(part, wanted));
+    }
+    if (whole instanceof Condition.Any any) {
+      return any.parts().stream().anyMatch(part -> mentions(part, wanted));
+    }
+    return whole instanceof Condition.Not not ? mentions(not.part(), wanted) : whole.equals(wanted);
   }
 }

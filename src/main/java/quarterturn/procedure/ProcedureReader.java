@@ -14,7 +14,7 @@ import quarterturn.procedure.Node.Scalar;
 
 /** Reads a procedure from its file. */
 public final class ProcedureReader {
-  private static final List<String> KEYS =
+  static final List<String> KEYS =
       List.of(
           "procedure",
           "revision",
@@ -139,7 +139,11 @@ public final class ProcedureReader {
     for (Node entry : entries) {
       if (!(entry instanceof Node.Mapping mapping) || mapping.entries().isEmpty()) {
         if (!(entry instanceof Node.Refused)) {
-          faults.add(entry.mark(), "expected a step here, which begins with " + begins());
+          faults.add(
+              Slip.BAD_VALUE,
+              entry.mark(),
+              "expected a step here, found " + entry.name(),
+              begins());
         }
         continue;
       }
@@ -149,13 +153,21 @@ public final class ProcedureReader {
         continue;
       }
       if (part == null) {
-        faults.add(entry.mark(), "the first entry must name a part of the work, - part: ...");
+        faults.add(
+            Slip.MISSING_KEY,
+            entry.mark(),
+            "this step belongs to no part of the work",
+            "Begin the list with the name of a part: - part: Get ready");
         part = "";
       }
       step(mapping, kind, part);
     }
     if (entries.isEmpty() && node instanceof Node.Sequence) {
-      faults.add(node.mark(), "a procedure needs at least one step");
+      faults.add(
+          Slip.BAD_VALUE,
+          node.mark(),
+          "the list of steps is empty",
+          "A procedure needs one step at least");
     }
   }
 
@@ -175,8 +187,11 @@ public final class ProcedureReader {
     }
     for (String other : StepReader.KINDS) {
       if (mapping.entries().containsKey(other)) {
-        String message = "a step begins with its kind; put " + other + " before " + Quote.cut(kind);
-        faults.add(mapping.mark(), message);
+        faults.add(
+            Slip.UNKNOWN_WORD,
+            mapping.mark(),
+            "this step begins with " + Quote.of(kind) + ", not with its kind",
+            "Put " + other + " before it");
         stepReader.read(mapping, other, part);
         return;
       }
@@ -187,16 +202,16 @@ public final class ProcedureReader {
       references.step(id, kind, List.of());
     }
     faults.add(
+        Slip.UNKNOWN_WORD,
         mapping.mark(),
-        Quote.of(kind)
-            + " is no kind of step"
-            + Quote.hint(kind, StepReader.KINDS)
-            + " A step begins with "
-            + begins());
+        Quote.of(kind) + " is no kind of step",
+        Quote.hint(kind, StepReader.KINDS, begins()));
   }
 
   private static String begins() {
-    return String.join(", ", StepReader.KINDS) + " or part";
+    return "A step begins with its kind. Allowed: "
+        + String.join(", ", StepReader.KINDS)
+        + ", part";
   }
 
   /** SHA-256 in hexadecimal. */

@@ -2,6 +2,7 @@ package quarterturn.procedure;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.Locale;
 import java.util.Optional;
 import quarterturn.unit.Printable;
 
@@ -25,15 +26,27 @@ final class Quote {
     return Printable.of(shown);
   }
 
-  /** {@code ; did you mean "reread"?} where one of {@code known} is close, else nothing. */
+  /** {@code Did you mean "reread"?} where one of {@code known} is close, else nothing. */
   static String meant(String word, Collection<String> known) {
-    return nearest(word, known).map(near -> "; did you mean " + of(near) + "?").orElse("");
+    return nearest(word, known).map(near -> "Did you mean " + of(near) + "?").orElse("");
   }
 
-  /** {@link #meant}, or a full stop: what comes before a further sentence. */
-  static String hint(String word, Collection<String> known) {
+  /** {@code further}, after {@link #meant} where one of {@code known} is close. */
+  static String hint(String word, Collection<String> known, String further) {
     String meant = meant(word, known);
-    return meant.isEmpty() ? "." : meant;
+    return meant.isEmpty() ? further : meant + " " + further;
+  }
+
+  /** What is allowed instead of {@code word}, after {@link #meant} where one of it is close. */
+  static String allowed(String word, Collection<String> known) {
+    return hint(word, known, "Allowed: " + String.join(", ", known));
+  }
+
+  /** {@code words} with a capital at their head. */
+  static String sentence(String words) {
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   /** The one of {@code known} that is at most a third of its letters away. */

@@ -14,11 +14,14 @@ final class References {
   /** A step that stands in the file. */
   private record Defined(Mark mark, String kind, List<String> options) {}
 
+  /** A step to which something leads. */
+  private record Way(Scalar to, String wrong) {}
+
   private record Condition(Scalar scalar, List<Named> named) {}
 
   private final Faults faults;
   private final Map<String, Defined> steps = new LinkedHashMap<>();
-  private final List<Scalar> ways = new ArrayList<>();
+  private final List<Way> ways = new ArrayList<>();
   private final List<Condition> conditions = new ArrayList<>();
 
   References(Faults faults) {
@@ -34,18 +37,26 @@ final class References {
     Defined before = steps.putIfAbsent(id.text(), new Defined(id.mark(), kind, options));
     if (before != null) {
       faults.add(
+          Slip.BAD_ID,
           id.mark(),
-          "the step "
-              + Quote.of(id.text())
-              + " stands here a second time; the first is in line "
-              + before.mark().line());
+          "the step " + Quote.of(id.text()) + " stands here a second time",
+          "Give each step its own id; the first is in line " + before.mark().line());
     }
   }
 
   /** Notes a way to a step. */
   void way(@Nullable Scalar to) {
     if (to != null) {
-      ways.add(to);
+      ways.add(new Way(to, noStep(to.text())));
+    }
+  }
+
+  /** Notes the step that a question refers to. */
+  void about(@Nullable Scalar step) {
+    if (step != null) {
+      String wrong =
+          "the step " + Quote.of(step.text()) + ", which the question refers to, is gone";
+      ways.add(new Way(step, wrong));
     }
   }
 
@@ -56,9 +67,10 @@ final class References {
 
   /** Adds a fault for each name that nothing stands behind. */
   void check() {
-    for (Scalar way : ways) {
-      if (!steps.containsKey(way.text())) {
-        faults.add(way.mark(), noStep(way.text()));
+    for (Way way : ways) {
+      String to = way.to().text();
+      if (!steps.containsKey(to)) {
+        faults.add(Slip.UNKNOWN_ID, way.to().mark(), way.wrong(), instead(to));
       }
     }
     for (Condition condition : conditions) {
@@ -69,7 +81,7 @@ final class References {
   private void check(Scalar scalar, Named named) {
     Defined step = steps.get(named.step());
     if (step == null) {
-      add(scalar, named.at(), noStep(named.step()));
+      add(Slip.UNKNOWN_ID, scalar, named.at(), noStep(named.step()), instead(named.step()));
       return;
     }
     // How a called procedure may end stands in another file.
@@ -78,35 +90,32 @@ final class References {
       return;
     }
     if (!step.kind().equals("choose")) {
-      String message =
-          "the step "
-              + Quote.of(named.step())
-              + " asks for no choice (it is a "
-              + step.kind()
-              + " step); \"is\" follows a choose or a call step";
-      add(scalar, named.at(), message);
+      String wrong =
+          "the " + step.kind() + " step " + Quote.of(named.step()) + " asks for no choice";
+      String mend = "Only a choose or a call step can stand before \"is\"";
+      add(Slip.BAD_CONDITION, scalar, named.at(), wrong, mend);
       return;
     }
     for (NamedOption option : named.options()) {
       if (!step.options().contains(option.option())) {
-        String message =
-            "the step "
-                + Quote.of(named.step())
-                + " has no option "
-                + Quote.of(option.option())
-                + Quote.hint(option.option(), step.options())
-                + " Allowed: "
-                + String.join(", ", step.options());
-        add(scalar, option.at(), message);
+        String wrong =
+            "the step " + Quote.of(named.step()) + " has no option " + Quote.of(option.option());
+        String mend = Quote.allowed(option.option(), step.options());
+        add(Slip.UNKNOWN_ID, scalar, option.at(), wrong, mend);
       }
     }
   }
 
-  private void add(Scalar scalar, int at, String message) {
-    faults.add(Place.within(faults.source(), scalar, at), message);
+  private void add(Slip slip, Scalar scalar, int at, String wrong, String mend) {
+    faults.add(slip, Place.within(faults.source(), scalar, at), wrong, mend);
   }
 
-  private String noStep(String id) {
-    return "there is no step " + Quote.of(id) + Quote.meant(id, steps.keySet());
+  private static String noStep(String id) {
+    return "there is no step " + Quote.of(id);
+  }
+
+  private String instead(String id) {
+    String meant = Quote.meant(id, steps.keySet());
+    return meant.isEmpty() ? "Write the id of a step of this procedure" : meant;
   }
 }

@@ -45,7 +45,11 @@ public final class ResultsReader {
     fields.end();
     for (String needed : List.of(Results.ROD, Results.CLIMATE)) {
       if (!reader.changes.containsKey(needed)) {
-        faults.add(fields.mark(), "the change " + needed + " is missing; the engine makes it");
+        faults.add(
+            Slip.UNKNOWN_ID,
+            fields.mark(),
+            "the change " + needed + " is missing",
+            "Add it to the changes; the program makes it by itself");
       }
     }
     return new Results(reader.results, reader.changes);
@@ -87,7 +91,11 @@ public final class ResultsReader {
 
   private boolean added(Scalar id, Map<String, ?> before) {
     if (before.containsKey(id.text())) {
-      faults.add(id.mark(), Quote.of(id.text()) + " stands here a second time");
+      faults.add(
+          Slip.BAD_ID,
+          id.mark(),
+          Quote.of(id.text()) + " stands here a second time",
+          "Give each its own id");
       return false;
     }
     return true;
@@ -98,7 +106,7 @@ public final class ResultsReader {
     for (Node item : values.items(node)) {
       Scalar id = values.scalar(item);
       if (id != null && !results.containsKey(id.text())) {
-        values.unknown(id, "a result", List.copyOf(results.keySet()));
+        values.unknown(Slip.UNKNOWN_ID, id, "a result", List.copyOf(results.keySet()));
       } else if (id != null) {
         found.add(id.text());
       }

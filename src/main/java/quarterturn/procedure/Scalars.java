@@ -26,9 +26,17 @@ record Scalars(Faults faults) {
       return scalar;
     }
     if (node instanceof Scalar) {
-      faults.add(node.mark(), "the value is missing here");
+      faults.add(
+          Slip.BAD_VALUE,
+          node.mark(),
+          "the value is missing here",
+          "Write it behind its key, or take the key out");
     } else if (node != null && !(node instanceof Node.Refused)) {
-      faults.add(node.mark(), "expected a single value here, not " + node.name());
+      faults.add(
+          Slip.BAD_VALUE,
+          node.mark(),
+          "expected a single value here, found " + node.name(),
+          "Write one value; put text that holds [ ] { } or : in quotes");
     }
     return null;
   }
@@ -37,7 +45,11 @@ record Scalars(Faults faults) {
   @Nullable String line(@Nullable Node node) {
     Scalar scalar = scalar(node);
     if (scalar != null && scalar.text().contains("\n")) {
-      faults.add(scalar.mark(), "this text must stay on one line; write it without | and breaks");
+      faults.add(
+          Slip.BAD_VALUE,
+          scalar.mark(),
+          "this text has more than one line",
+          "Write it on one, without | and breaks");
       return null;
     }
     return scalar == null ? null : scalar.text();
@@ -47,7 +59,11 @@ record Scalars(Faults faults) {
   @Nullable String fixed(@Nullable Node node) {
     Scalar scalar = scalar(node);
     if (scalar != null && (scalar.text().contains("{") || scalar.text().contains("}"))) {
-      faults.add(scalar.mark(), "braces cannot stand here; nothing is filled into this text");
+      faults.add(
+          Slip.BAD_BLANK,
+          scalar.mark(),
+          "braces in a text into which nothing is filled",
+          "Write it without them");
       return null;
     }
     return line(scalar);
@@ -65,12 +81,10 @@ record Scalars(Faults faults) {
     }
     if (!isId(scalar.text())) {
       faults.add(
+          Slip.BAD_ID,
           scalar.mark(),
-          Quote.of(scalar.text())
-              + " is no id of "
-              + what
-              + "; use a to z, 0 to 9 and -, at most "
-              + LONGEST_ID);
+          Quote.of(scalar.text()) + " is no id of " + what,
+          "Use a to z, 0 to 9 and -, at most " + LONGEST_ID + " of them");
       return null;
     }
     return scalar;
@@ -86,12 +100,15 @@ record Scalars(Faults faults) {
     if (scalar == null) {
       return null;
     }
-    boolean number = scalar.text().matches("\\d{1,9}");
-    int count = number ? Integer.parseInt(scalar.text()) : -1;
+    boolean number = scalar.text().matches("-?\\d{1,9}");
+    int count = number ? Integer.parseInt(scalar.text()) : 0;
     if (!number || count < least || count > most) {
+      String no = !number ? "no whole number" : count < least ? "too small" : "too large";
       faults.add(
+          Slip.BAD_VALUE,
           scalar.mark(),
-          Quote.of(scalar.text()) + " must be a whole number from " + least + " to " + most);
+          Quote.of(scalar.text()) + " is " + no,
+          "Write a whole number from " + least + " to " + most);
       return null;
     }
     return count;
@@ -101,7 +118,11 @@ record Scalars(Faults faults) {
   boolean truth(@Nullable Node node) {
     Scalar scalar = scalar(node);
     if (scalar != null && !scalar.text().equals("true") && !scalar.text().equals("false")) {
-      faults.add(scalar.mark(), Quote.of(scalar.text()) + " must be true or false");
+      faults.add(
+          Slip.BAD_VALUE,
+          scalar.mark(),
+          Quote.of(scalar.text()) + " is neither true nor false",
+          "Allowed: true, false");
     }
     return scalar != null && scalar.text().equals("true");
   }
@@ -121,20 +142,17 @@ record Scalars(Faults faults) {
         return one;
       }
     }
-    unknown(scalar, what, Arrays.stream(all).map(word).toList());
+    unknown(Slip.UNKNOWN_WORD, scalar, what, Arrays.stream(all).map(word).toList());
     return null;
   }
 
   /** Notes that {@code scalar} is not {@code what}, and what is. */
-  void unknown(Scalar scalar, String what, List<String> known) {
+  void unknown(Slip slip, Scalar scalar, String what, List<String> known) {
     faults.add(
+        slip,
         scalar.mark(),
-        Quote.of(scalar.text())
-            + " is not "
-            + what
-            + Quote.hint(scalar.text(), known)
-            + " Allowed: "
-            + String.join(", ", known));
+        Quote.of(scalar.text()) + " is not " + what,
+        Quote.allowed(scalar.text(), known));
   }
 
   /** Each of a list, as {@link #word}. An absent list is empty. */
@@ -158,7 +176,7 @@ record Scalars(Faults faults) {
     try {
       return reader.apply(scalar.text());
     } catch (NotUnderstood e) {
-      faults.add(scalar.mark(), String.valueOf(e.getMessage()));
+      faults.add(Slip.BAD_VALUE, scalar.mark(), e.wrong(), Quote.sentence(e.mend()));
       return null;
     }
   }
@@ -171,7 +189,11 @@ record Scalars(Faults faults) {
     if (node != null && !(node instanceof Node.Refused)) {
       String example =
           node instanceof Scalar s && !s.text().isEmpty() ? Quote.cut(s.text()) : "...";
-      faults.add(node.mark(), "expected a list here, written [" + example + "]");
+      faults.add(
+          Slip.BAD_VALUE,
+          node.mark(),
+          "expected a list here, found " + node.name(),
+          "Write it as [" + example + "]");
     }
     return List.of();
   }

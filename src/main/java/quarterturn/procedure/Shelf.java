@@ -6,8 +6,11 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,10 +34,21 @@ public final class Shelf {
   static final class Found {
     private final String name;
     private final byte[] bytes;
+    private final boolean own;
 
-    Found(String name, byte[] bytes) {
+    /**
+     * A file.
+     *
+     * @param own whether it is the user's own, not one that came with the program
+     */
+    Found(String name, byte[] bytes, boolean own) {
       this.name = name;
       this.bytes = bytes;
+      this.own = own;
+    }
+
+    boolean own() {
+      return own;
     }
 
     String name() {
@@ -55,17 +69,67 @@ public final class Shelf {
    * @throws IOException when a file cannot be read
    */
   public Library load(String procedure) throws Unreadable, IOException {
+    return open(procedure).library();
+  }
+
+  /** The same, with the text of the files. */
+  public Loaded open(String procedure) throws Unreadable, IOException {
     Loading loading = new Loading(this);
     return procedure.toLowerCase(Locale.ROOT).endsWith(".yaml")
         ? loading.load(file(procedure), null)
         : loading.load(named(procedure), procedure);
   }
 
+  /**
+   * Ids of every procedure there is: those in the user's folder first, then those that come with
+   * the program and do not stand in it, each in order.
+   */
+  public List<String> procedures() throws IOException {
+    Set<String> ids = new LinkedHashSet<>();
+    Path folder = own == null ? null : own.resolve("procedures");
+    if (folder != null && Files.isDirectory(folder)) {
+      try (Stream<Path> files = Files.list(folder)) {
+        files
+            .filter(Files::isRegularFile)
+            .map(file -> String.valueOf(file.getFileName()))
+            .filter(file -> file.endsWith(".yaml"))
+            .map(file -> file.substring(0, file.length() - ".yaml".length()))
+            .sorted()
+            .forEach(ids::add);
+      }
+    }
+    ids.addAll(Shipped.names("procedures", "kinds"));
+    return ids.stream().filter(Shelf::canName).toList();
+  }
+
+  /** Whether a procedure stands here under this name. */
+  public boolean has(String id) throws IOException {
+    return procedure(id) != null;
+  }
+
+  /**
+   * Whether a file is, by its name, one that procedures are held to: kinds, results, hazards or
+   * limits.
+   */
+  public static boolean isRules(Path file) {
+    return Loading.RULES.contains(String.valueOf(file.getFileName()));
+  }
+
+  /**
+   * The faults of a file of kinds, results, hazards or limits.
+   *
+   * @param file its path; its name says which it is
+   * @throws IOException when there is no such file, or it cannot be read
+   */
+  public List<Fault> faults(String file) throws IOException {
+    return new Loading(this).faults(file(file), String.valueOf(Path.of(file).getFileName()));
+  }
+
   private static Found file(String name) throws IOException {
     try {
       Path path = Path.of(name);
       if (Files.isRegularFile(path)) {
-        return new Found(name, bytes(Files.newInputStream(path)));
+        return new Found(name, bytes(Files.newInputStream(path)), true);
       }
     } catch (InvalidPathException e) {
       throw new FileNotFoundException(Quote.of(name) + " is no path of a file");
@@ -76,23 +140,34 @@ public final class Shelf {
   private Found named(String id) throws IOException {
     Found found = procedure(id);
     if (found == null) {
-      throw new FileNotFoundException(noProcedure(id) + ", or give the path of a .yaml file");
+      throw new FileNotFoundException(
+          noProcedure(id) + where() + "; check its name, or give the path of a .yaml file");
     }
     return found;
   }
 
-  /** Says that there is no such procedure, and where it would be looked for. */
-  String noProcedure(String id) {
-    String where =
-        own == null
-            ? "those that come with the program"
-            : own.resolve("procedures") + " and those that come with the program";
-    return "there is no procedure " + Quote.of(id) + " in " + where + "; check its name";
+  /** Says that there is no such procedure. */
+  static String noProcedure(String id) {
+    return "there is no procedure " + Quote.of(id);
+  }
+
+  /** Says where procedures are looked for. */
+  String lookedFor() {
+    return "Check its name. It was looked for" + where();
+  }
+
+  private String where() {
+    String shipped = " among those that come with the program";
+    return own == null ? shipped : " in " + own.resolve("procedures") + " and" + shipped;
   }
 
   /** A procedure's file, or null where there is none. */
   @Nullable Found procedure(String id) throws IOException {
-    return Scalars.isId(id) && !RESERVED.contains(id) ? find("procedures", id) : null;
+    return canName(id) ? find("procedures", id) : null;
+  }
+
+  private static boolean canName(String id) {
+    return Scalars.isId(id) && !RESERVED.contains(id);
   }
 
   /**
@@ -113,12 +188,12 @@ public final class Shelf {
     if (own != null) {
       Path path = own.resolve(folder).resolve(file);
       if (Files.isRegularFile(path)) {
-        return new Found(path.toString(), bytes(Files.newInputStream(path)));
+        return new Found(path.toString(), bytes(Files.newInputStream(path)), true);
       }
     }
     String place = folder + "/" + file;
     InputStream in = Shelf.class.getResourceAsStream("/" + place);
-    return in == null ? null : new Found(place, bytes(in));
+    return in == null ? null : new Found(place, bytes(in), false);
   }
 
   /** No more than shows that a file is too large. */

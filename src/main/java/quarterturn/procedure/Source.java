@@ -52,8 +52,9 @@ final class Source {
    */
   static Source of(String file, byte[] bytes) throws Unreadable {
     if (bytes.length > MOST_BYTES) {
-      String message = "this file has more than " + MOST_BYTES + " bytes, the most that is read";
-      throw new Unreadable(List.of(Fault.of(new Mark(file, 1, 1), message)));
+      String wrong = "this file has more than " + MOST_BYTES + " bytes, the most that is read";
+      throw new Unreadable(
+          List.of(Fault.of(Slip.NOT_YAML, new Mark(file, 1, 1), wrong, "Make it smaller")));
     }
     CharsetDecoder decoder =
         StandardCharsets.UTF_8
@@ -65,11 +66,13 @@ final class Source {
     CoderResult result = decoder.decode(in, out, true);
     Source source = new Source(file, out.flip().toString());
     if (result.isError()) {
-      String message =
+      String wrong =
           String.format(
-              "the byte 0x%02X does not belong to UTF-8 text; save the file as UTF-8",
-              bytes[in.position()] & 0xFF);
-      throw new Unreadable(List.of(source.fault(source.mark(source.text.length), message)));
+              "the byte 0x%02X does not belong to UTF-8 text", bytes[in.position()] & 0xFF);
+      Mark end = source.mark(source.text.length);
+      String rule = Slip.NOT_YAML.rule();
+      throw new Unreadable(
+          List.of(source.fault(rule, end, wrong, "Save the file as UTF-8", List.of())));
     }
     return source;
   }
@@ -124,7 +127,7 @@ final class Source {
   }
 
   /** A fault with the line it stands on, cut to fit a screen. */
-  Fault fault(Mark mark, String message) {
+  Fault fault(String rule, Mark mark, String wrong, String mend, List<String> path) {
     int at = offset(mark);
     int line = Math.max(1, Math.min(mark.line(), lineStarts.length)) - 1;
     int start = lineStarts[line];
@@ -135,6 +138,6 @@ final class Source {
     String before = from > start ? CUT : "";
     String after = to < end ? CUT : "";
     String shown = before + between(from, to - after.length()) + after;
-    return new Fault(mark, message, shown, before.length() + at - from);
+    return new Fault(rule, mark, wrong, mend, shown, before.length() + at - from, path);
   }
 }

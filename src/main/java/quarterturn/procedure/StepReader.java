@@ -38,7 +38,7 @@ final class StepReader {
     this.faults = faults;
     this.values = new Scalars(faults);
     this.references = references;
-    this.words = new WordsReader(faults, hazards);
+    this.words = new WordsReader(faults, references, hazards);
     this.forks = new ForkReader(faults, references);
   }
 
@@ -67,7 +67,7 @@ final class StepReader {
     List<String> keys =
         Stream.of(
                 List.of(kind),
-                kind.equals("compute") ? List.<String>of() : WordsReader.KEYS,
+                kind.equals("compute") ? List.of("expects") : WordsReader.KEYS,
                 own(kind))
             .flatMap(List::stream)
             .toList();
@@ -101,7 +101,8 @@ final class StepReader {
   /** A step whose id is read and whose fields are not yet. */
   record Begun(String id, String what, String part, Fields fields, Mark mark) {}
 
-  private static List<String> own(String kind) {
+  /** Its keys beside its kind and its words. */
+  static List<String> own(String kind) {
     return switch (kind) {
       case "tell" -> List.of("establishes", "changes", "go", "branches");
       case "choose" -> List.of("gives", "options");
@@ -139,7 +140,11 @@ final class StepReader {
       }
     }
     if (list instanceof Node.Sequence sequence && sequence.items().size() < 2) {
-      faults.add(list.mark(), "a choice needs at least two options");
+      faults.add(
+          Slip.BAD_VALUE,
+          list.mark(),
+          "a choice with fewer than two options",
+          "Add an option, or make it a tell step");
     }
     String gives = named(step.fields(), "gives", "a result", given);
     return new Step.Choose(step.id(), said, step.mark(), List.copyOf(options), gives);
@@ -160,7 +165,11 @@ final class StepReader {
     Scalar go = forks.way(fields.required("go"));
     fields.end();
     if (id != null && ids.contains(id.text())) {
-      faults.add(id.mark(), "the option " + Quote.of(id.text()) + " stands here a second time");
+      faults.add(
+          Slip.BAD_ID,
+          id.mark(),
+          "the option " + Quote.of(id.text()) + " stands here a second time",
+          "Give each option of a step its own id");
     } else if (id != null) {
       ids.add(id.text());
     }
@@ -203,7 +212,7 @@ final class StepReader {
             "a calculation",
             Step.Calculation.values(),
             Step.Calculation::word);
-    Words silent = new Words(step.part(), "", null, null, List.of(), List.of(), false, null);
+    Words silent = Words.silent(step.part(), words.expects(step.fields()));
     Fork then = forks.read(step.fields(), step.what());
     return calculation == null || then == null
         ? null

@@ -44,18 +44,22 @@ final class TreeReader {
       return new TreeReader(faults, parser).document();
     } catch (IOException | RuntimeException e) {
       Syntax syntax = Syntax.of(faults.source(), e);
-      throw faults.stop(syntax.mark(), syntax.message());
+      throw faults.stop(syntax.mark(), syntax.wrong(), syntax.mend());
     }
   }
 
   private Node document() throws IOException, Unreadable {
     JsonToken first = parser.nextToken();
     if (first == null) {
-      throw faults.stop(faults.source().mark(0), "this file is empty");
+      throw faults.stop(
+          faults.source().mark(0),
+          "this file is empty",
+          "Begin it with keys, as in procedure: my-own");
     }
     Node root = value(first, 1);
     if (parser.nextToken() != null) {
-      throw faults.stop(start(), "a second document begins here; a file holds one, without ---");
+      throw faults.stop(
+          start(), "a second document begins here", "A file holds one; take out the ---");
     }
     return root;
   }
@@ -63,7 +67,11 @@ final class TreeReader {
   private Node value(JsonToken token, int depth) throws IOException, Unreadable {
     Mark mark = start();
     if (parser.isCurrentAlias()) {
-      faults.add(mark, "an alias (*" + Quote.cut(parser.getText()) + "); write the text out");
+      faults.add(
+          Slip.NOT_YAML,
+          mark,
+          "an alias (*" + Quote.cut(parser.getText()) + ")",
+          "Aliases are not used here; write the text out");
       return new Node.Refused(mark);
     }
     if (!token.isStructStart()) {
@@ -71,7 +79,10 @@ final class TreeReader {
     }
     plain(mark);
     if (depth > DEEPEST) {
-      throw faults.stop(mark, "lists and keys lie more than " + DEEPEST + " deep here");
+      throw faults.stop(
+          mark,
+          "lists and keys lie more than " + DEEPEST + " deep here",
+          "No part of a file needs so many");
     }
     return token == JsonToken.START_OBJECT ? mapping(mark, depth) : sequence(mark, depth);
   }
@@ -86,11 +97,10 @@ final class TreeReader {
       Node.Entry before = entries.putIfAbsent(name, new Node.Entry(key, value));
       if (before != null) {
         faults.add(
+            Slip.NOT_YAML,
             key,
-            "the key "
-                + Quote.of(name)
-                + " stands here a second time; the first is in line "
-                + before.key().line());
+            "the key " + Quote.of(name) + " stands here a second time",
+            "Keep one of them; the first is in line " + before.key().line());
       }
     }
     return new Node.Mapping(entries, mark);
@@ -118,10 +128,10 @@ final class TreeReader {
     // What stands unshown in the file itself has its fault already; this came by an escape.
     if (raw.indexOf(Source.LOST) < 0) {
       faults.add(
+          Slip.CONTROL_CHARACTER,
           mark,
-          String.format(
-              "the text here holds a character that cannot be shown (U+%04X); take it out",
-              bad[0]));
+          String.format("text with a character that cannot be shown (U+%04X)", bad[0]),
+          "Take it out");
     }
     return new Node.Refused(mark);
   }
@@ -136,9 +146,9 @@ final class TreeReader {
   /** A single value or key: here the parser names no anchors, and repeats a mapping's tag. */
   private void plain(Mark mark, String raw) {
     if (raw.startsWith("!")) {
-      faults.add(mark, tag(firstWord(raw)));
+      tag(mark, firstWord(raw));
     } else if (raw.startsWith("&")) {
-      faults.add(mark, anchor(firstWord(raw)));
+      anchor(mark, firstWord(raw));
     }
   }
 
@@ -146,11 +156,11 @@ final class TreeReader {
   private void plain(Mark mark) throws IOException {
     Object tag = parser.getTypeId();
     if (tag != null) {
-      faults.add(mark, tag("!" + tag.toString().replace("tag:yaml.org,2002:", "!")));
+      tag(mark, "!" + tag.toString().replace("tag:yaml.org,2002:", "!"));
     }
     Object anchor = parser.getObjectId();
     if (anchor != null) {
-      faults.add(mark, anchor("&" + anchor));
+      anchor(mark, "&" + anchor);
     }
   }
 
@@ -158,14 +168,20 @@ final class TreeReader {
     return raw.split("\\s", 2)[0];
   }
 
-  private static String tag(String word) {
-    return "a tag (" + Quote.cut(word) + "); tags are not used here, take it out";
+  private void tag(Mark mark, String word) {
+    faults.add(
+        Slip.NOT_YAML,
+        mark,
+        "a tag (" + Quote.cut(word) + ")",
+        "Tags are not used here; take it out");
   }
 
-  private static String anchor(String word) {
-    return "an anchor ("
-        + Quote.cut(word)
-        + "); take it out, and where it is used write the text out";
+  private void anchor(Mark mark, String word) {
+    faults.add(
+        Slip.NOT_YAML,
+        mark,
+        "an anchor (" + Quote.cut(word) + ")",
+        "Take it out, and where it is used write the text out");
   }
 
   private Mark start() {

@@ -23,7 +23,10 @@ record TurnReader(Faults faults, Scalars values, WordsReader words, ForkReader f
         && amount instanceof Step.Amount.Fixed fixed
         && fixed.turn().size().compareTo(limit) > 0) {
       faults.add(
-          written.mark(), "this is more than the limit of the step, " + limit + "; turn less");
+          Slip.OVER_LIMIT,
+          written.mark(),
+          fixed.turn().size() + " is more than the limit of this step, " + limit,
+          "Write " + limit + " at most");
     }
     Map<Feel, String> felt = felt(fields.required("felt"));
     return amount == null || limit == null
@@ -37,7 +40,11 @@ record TurnReader(Faults faults, Scalars values, WordsReader words, ForkReader f
     if (node != null && limit != null && limit.compareTo(most) > 0) {
       values
           .faults()
-          .add(node.mark(), limit + " is too much; between two readings at most " + most);
+          .add(
+              Slip.OVER_LIMIT,
+              node.mark(),
+              limit + " is too much between two readings",
+              "Write " + most + " at most");
       return null;
     }
     return limit;
@@ -58,9 +65,8 @@ record TurnReader(Faults faults, Scalars values, WordsReader words, ForkReader f
       return new Step.Amount.Fixed(turn.opposite());
     }
     throw new NotUnderstood(
-        Quote.of(text)
-            + " is no amount of turn. Allowed: advised, undo, or for example tighten 1/8 turn,"
-            + " loosen 1/16 turn");
+        Quote.of(text) + " is no amount of turn",
+        "Allowed: advised, undo, tighten 1/8 turn, loosen 1/16 turn, or another part of a turn");
   }
 
   private Map<Feel, String> felt(@Nullable Node node) {
@@ -81,8 +87,10 @@ record TurnReader(Faults faults, Scalars values, WordsReader words, ForkReader f
     }
     if (!missing.isEmpty()) {
       faults.add(
+          Slip.OPEN_BRANCHES,
           fields.mark(),
-          "felt must say where each feel leads; missing here: " + String.join(", ", missing));
+          "felt does not say where these feels lead: " + String.join(", ", missing),
+          "Add each of them with the id of a step");
     }
     return ways;
   }

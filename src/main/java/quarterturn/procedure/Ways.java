@@ -1,11 +1,14 @@
 package quarterturn.procedure;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 
 /** Where the steps of a procedure lead. */
 public final class Ways {
@@ -14,26 +17,81 @@ public final class Ways {
   /** Every step that {@code step} can go to. */
   public static Set<String> from(Step step) {
     Set<String> ways = new LinkedHashSet<>();
-    if (step instanceof Step.Tell tell) {
-      fork(ways, tell.then());
+    Branch.Fork fork = fork(step);
+    if (fork != null) {
+      fork(ways, fork);
     } else if (step instanceof Step.Choose choose) {
       choose.options().forEach(option -> ways.add(option.go()));
-    } else if (step instanceof Step.Measure measure) {
-      fork(ways, measure.then());
-    } else if (step instanceof Step.Compute compute) {
-      fork(ways, compute.then());
     } else if (step instanceof Step.TurnRod turn) {
       ways.addAll(turn.felt().values());
     } else if (step instanceof Step.Wait wait) {
       ways.add(wait.go());
-    } else if (step instanceof Step.Call call) {
-      fork(ways, call.then());
     } else if (step instanceof Step.Note note) {
       ways.add(note.go());
-    } else if (step instanceof Step.Adjust adjust) {
-      fork(ways, adjust.then());
     }
     return ways;
+  }
+
+  /** Every way on in a procedure, in the file's order. */
+  public static List<Way> of(Procedure procedure) {
+    return procedure.steps().values().stream()
+        .flatMap(step -> of(procedure.id(), step).stream())
+        .toList();
+  }
+
+  /**
+   * Every way on from {@code step}: options in their order, feels in the order of {@link Feel},
+   * branches in their order and "otherwise" last. Two that lead to the same step stand apart.
+   */
+  public static List<Way> of(String procedure, Step step) {
+    List<Way> ways = new ArrayList<>();
+    if (step instanceof Step.Choose choose) {
+      for (Step.Option option : choose.options()) {
+        ways.add(new Way(procedure, step.id(), option.id(), option.go()));
+      }
+    } else if (step instanceof Step.TurnRod turn) {
+      for (Feel feel : Feel.values()) {
+        String go = turn.felt().get(feel);
+        if (go != null) {
+          ways.add(new Way(procedure, step.id(), feel.word(), go));
+        }
+      }
+    } else if (fork(step) != null) {
+      branches(procedure, step, ways);
+    } else {
+      from(step).forEach(go -> ways.add(new Way(procedure, step.id(), "", go)));
+    }
+    return List.copyOf(ways);
+  }
+
+  private static void branches(String procedure, Step step, List<Way> ways) {
+    Branch.Fork fork = fork(step);
+    if (fork == null) {
+      return;
+    }
+    Set<String> labels = new HashSet<>();
+    for (Branch branch : fork.branches()) {
+      String words = ConditionWords.of(branch.when());
+      String label = labels.add(words) ? words : words + ", branch " + (ways.size() + 1);
+      ways.add(new Way(procedure, step.id(), label, branch.go()));
+    }
+    if (fork.otherwise() != null) {
+      ways.add(new Way(procedure, step.id(), ways.isEmpty() ? "" : "otherwise", fork.otherwise()));
+    }
+  }
+
+  /** The branches of a step that has some, or null. */
+  public static Branch.@Nullable Fork fork(Step step) {
+    if (step instanceof Step.Tell tell) {
+      return tell.then();
+    } else if (step instanceof Step.Measure measure) {
+      return measure.then();
+    } else if (step instanceof Step.Compute compute) {
+      return compute.then();
+    } else if (step instanceof Step.Call call) {
+      return call.then();
+    }
+    return step instanceof Step.Adjust adjust ? adjust.then() : null;
   }
 
   private static void fork(Set<String> ways, Branch.Fork fork) {

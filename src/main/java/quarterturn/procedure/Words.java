@@ -14,19 +14,31 @@ import org.jspecify.annotations.Nullable;
  * @param hazards ids of the hazards shown right before the step
  * @param neverSkip whether no role may pass over it
  * @param picture what is drawn beside it
+ * @param expects what must hold whenever the step is reached, because its words say so; or null
  */
 public record Words(
     String part,
     String text,
     @Nullable String brief,
     @Nullable String why,
-    List<String> ask,
+    List<Ask> ask,
     List<String> hazards,
     boolean neverSkip,
-    @Nullable Picture picture) {
+    @Nullable Picture picture,
+    @Nullable Condition expects) {
   public Words {
     ask = List.copyOf(ask);
     hazards = List.copyOf(hazards);
+  }
+
+  /** Words that ask, warn of and expect nothing. */
+  public static Words plain(String part, String text) {
+    return new Words(part, text, null, null, List.of(), List.of(), false, null, null);
+  }
+
+  /** Words of a step that says nothing. */
+  static Words silent(String part, @Nullable Condition expects) {
+    return new Words(part, "", null, null, List.of(), List.of(), false, null, expects);
   }
 
   /** The wording for {@code role}. */

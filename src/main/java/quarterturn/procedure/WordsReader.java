@@ -13,9 +13,9 @@ import quarterturn.procedure.Node.Scalar;
  *
  * @param hazards ids of the known hazards, or null where they are not known
  */
-record WordsReader(Faults faults, @Nullable List<String> hazards) {
+record WordsReader(Faults faults, References references, @Nullable List<String> hazards) {
   static final List<String> KEYS =
-      List.of("text", "brief", "why", "ask", "hazards", "never-skip", "picture");
+      List.of("text", "brief", "why", "ask", "hazards", "never-skip", "picture", "expects");
 
   private static final Pattern BRACES = Pattern.compile(Blank.WRITTEN.pattern() + "|[{}]");
 
@@ -29,10 +29,10 @@ record WordsReader(Faults faults, @Nullable List<String> hazards) {
    */
   Words read(Fields fields, String part, boolean text) {
     Scalars values = new Scalars(faults);
-    String said = text(text ? fields.required("text") : fields.optional("text"));
-    List<String> ask = new ArrayList<>();
+    String said = text(beginnerText(fields, text));
+    List<Ask> ask = new ArrayList<>();
     for (Node item : values.items(fields.optional("ask"))) {
-      String question = text(item);
+      Ask question = ask(item);
       if (question != null) {
         ask.add(question);
       }
@@ -45,7 +45,56 @@ record WordsReader(Faults faults, @Nullable List<String> hazards) {
         ask,
         hazards(values, fields.optional("hazards")),
         values.truth(fields.optional("never-skip")),
-        values.word(fields.optional("picture"), "a picture", Picture.values(), Picture::word));
+        values.word(fields.optional("picture"), "a picture", Picture.values(), Picture::word),
+        expects(fields));
+  }
+
+  /** Whoever is no technician reads the text, so a brief wording alone is not enough. */
+  private @Nullable Node beginnerText(Fields fields, boolean required) {
+    if (fields.has("brief") && !fields.has("text")) {
+      faults.add(
+          Slip.NO_BEGINNER_TEXT,
+          fields.key("brief"),
+          "a technician's wording without the beginner's text",
+          "Add text, which says the same to somebody who does it for the first time");
+      return null;
+    }
+    return required ? fields.required("text") : fields.optional("text");
+  }
+
+  /** What must hold whenever a step is reached: one condition, or one of several; or null. */
+  @Nullable Condition expects(Fields fields) {
+    Node node = fields.optional("expects");
+    ConditionReader reader = new ConditionReader(faults, references);
+    if (!(node instanceof Node.Sequence)) {
+      return node == null ? null : reader.read(node);
+    }
+    List<Condition> either = new ArrayList<>();
+    for (Node item : new Scalars(faults).items(node)) {
+      Condition one = reader.read(item);
+      if (one != null) {
+        either.add(one);
+      }
+    }
+    return either.isEmpty() ? null : new Condition.Any(either);
+  }
+
+  /** A question, by itself or with the step whose result answers it. */
+  private @Nullable Ask ask(Node item) {
+    if (!(item instanceof Node.Mapping)) {
+      String question = text(item);
+      return question == null ? null : new Ask(question, null);
+    }
+    Fields fields = Fields.of(item, "a question", List.of("question", "about"), faults);
+    if (fields == null) {
+      return null;
+    }
+    String question = text(fields.required("question"));
+    Scalar about =
+        fields.has("about") ? new Scalars(faults).scalar(fields.optional("about")) : null;
+    references.about(about);
+    fields.end();
+    return question == null ? null : new Ask(question, about == null ? null : about.text());
   }
 
   /** Text in which blanks are filled; it may have several lines. */
@@ -61,24 +110,22 @@ record WordsReader(Faults faults, @Nullable List<String> hazards) {
       String name = m.group(1);
       if (name == null) {
         found++;
-        add(scalar, m.start(), "a brace without its partner; blanks are written {reading}");
+        add(
+            scalar,
+            m.start(),
+            "a brace without its partner",
+            "Write a blank as {reading}, and leave braces out of other text");
       } else if (!known.contains(name)) {
         found++;
-        String message =
-            "there is no blank {"
-                + Quote.cut(name)
-                + "}"
-                + Quote.hint(name, known)
-                + " Allowed: "
-                + String.join(", ", known);
-        add(scalar, m.start(), message);
+        String wrong = "there is no blank {" + Quote.cut(name) + "}";
+        add(scalar, m.start(), wrong, Quote.allowed(name, known));
       }
     }
     return scalar.text();
   }
 
-  private void add(Scalar scalar, int at, String message) {
-    faults.add(Place.within(faults.source(), scalar, at), message);
+  private void add(Scalar scalar, int at, String wrong, String mend) {
+    faults.add(Slip.BAD_BLANK, Place.within(faults.source(), scalar, at), wrong, mend);
   }
 
   /** Ids of hazards, each of them known. */
@@ -90,7 +137,7 @@ record WordsReader(Faults faults, @Nullable List<String> hazards) {
         continue;
       }
       if (hazards != null && !hazards.contains(id.text())) {
-        values.unknown(id, "a known hazard", hazards);
+        values.unknown(Slip.UNKNOWN_WORD, id, "a known hazard", hazards);
       }
       found.add(id.text());
     }

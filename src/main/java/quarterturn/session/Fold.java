@@ -2,6 +2,7 @@ package quarterturn.session;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -171,14 +172,15 @@ final class Fold {
     Step.Choose step = expect(state, chose.step(), Step.Choose.class);
     state.chosen =
         state.with(state.chosen, key(state.place().procedure(), step.id()), chose.option());
-    for (Step.Option option : step.options()) {
+    for (int way = 0; way < step.options().size(); way++) {
+      Step.Option option = step.options().get(way);
       if (option.id().equals(chose.option())) {
         change(state, chose.changes(), chose.at());
         if (step.gives() != null) {
           state.given = state.with(state.given, step.gives(), state.changes.size());
         }
         state.establish(without(option.establishes(), Fact.SETTLED), chose.at());
-        walk.go(state, option.go(), chose.at());
+        walk.go(state, way, chose.at());
         return;
       }
     }
@@ -214,7 +216,7 @@ final class Fold {
     Step.Note step = expect(state, noted.step(), Step.Note.class);
     state.chosen =
         state.with(state.chosen, key(state.place().procedure(), step.id()), noted.text());
-    walk.go(state, step.go(), noted.at());
+    walk.go(state, 0, noted.at());
   }
 
   private void adjusted(State state, Event.Adjusted adjusted) {
@@ -337,7 +339,7 @@ final class Fold {
     if (wait.rest()) {
       state.spoil();
     }
-    walk.go(state, wait.go(), waited.at());
+    walk.go(state, 0, waited.at());
   }
 
   private static void lift(State state, Event.Waited waited) {
@@ -350,12 +352,15 @@ final class Fold {
     return Duration.ofMinutes(library.limits().settleMinutes());
   }
 
-  private static String onFeel(Step.TurnRod step, Feel feel) {
-    String go = step.felt().get(feel);
-    if (go == null) {
-      throw new Astray("step " + step.id() + " says nothing about " + feel.word());
+  /** Which of the step's ways a feel leads on by. */
+  private static int onFeel(Step.TurnRod step, Feel felt) {
+    if (!step.felt().containsKey(felt)) {
+      throw new Astray("step " + step.id() + " says nothing about " + felt.word());
     }
-    return go;
+    return (int)
+        Arrays.stream(Feel.values())
+            .filter(feel -> feel.compareTo(felt) < 0 && step.felt().containsKey(feel))
+            .count();
   }
 
   private <S extends Step> S expect(State state, String id, Class<S> type) {

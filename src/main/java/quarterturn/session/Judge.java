@@ -51,19 +51,25 @@ final class Judge {
     this.fault = fault;
   }
 
-  /** The step to go to, or null where no branch holds. */
-  @Nullable String choose(Branch.Fork fork) {
-    for (Branch branch : fork.branches()) {
-      if (holds(branch.when())) {
-        return branch.go();
-      }
+  /** The first branch that holds, their number where none does. */
+  int choose(Branch.Fork fork) {
+    int way = 0;
+    while (way < fork.branches().size() && !holds(fork.branches().get(way).when())) {
+      way++;
     }
-    return fork.otherwise();
+    return way;
   }
 
   boolean holds(Condition condition) {
     if (condition instanceof Condition.All all) {
       return all.parts().stream().allMatch(this::holds);
+    } else if (condition instanceof Condition.Any any) {
+      return any.parts().stream().anyMatch(this::holds);
+    } else if (condition instanceof Condition.Not not) {
+      return !holds(not.part());
+    } else if (condition instanceof Condition.Felt felt) {
+      int turns = state.turns.size();
+      return turns > 0 && state.turns.get(turns - 1).feel() == felt.feel();
     } else if (condition instanceof Condition.Against against) {
       return verdict(against.quantity()) == against.verdict();
     } else if (condition instanceof Condition.Leans leans) {

@@ -74,6 +74,28 @@ public final class LiveBench implements Bench {
     return prompt;
   }
 
+  /** Every step that was entered, in order, those that ask nothing included. */
+  public List<Place> path() {
+    return state.path;
+  }
+
+  /** Every way that was taken out of a step, in order. */
+  public List<Passage> passages() {
+    return state.passages;
+  }
+
+  /**
+   * The ways that an answer would take up to the next question; nothing is recorded.
+   *
+   * @throws Refused where the answer would be
+   * @throws Astray where the procedure could not go on
+   */
+  public List<Passage> ahead(Answer answer) throws Refused {
+    State after = engine.apply(state, engine.examine(state, prompt, answer, now()));
+    int before = Math.min(state.passages.size(), after.passages.size());
+    return after.passages.subList(before, after.passages.size());
+  }
+
   @Override
   public void answer(Answer answer) throws Refused, IOException {
     Instant now = now();

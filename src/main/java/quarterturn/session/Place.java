@@ -1,4 +1,4 @@
 package quarterturn.session;
 
 /** A step of a procedure. */
-record Place(String procedure, String step) {}
+public record Place(String procedure, String step) {}

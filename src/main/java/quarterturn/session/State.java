@@ -2,7 +2,6 @@ package quarterturn.session;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -10,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
+import quarterturn.procedure.Facts;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Style;
 
@@ -30,6 +30,9 @@ final class State {
 
   /** Every step entered, in order, those that ask nothing included. */
   List<Place> path = List.of();
+
+  /** Every way taken, in order; where a break or a limit moved the session on, there is none. */
+  List<Passage> passages = List.of();
 
   Map<String, String> chosen = Map.of();
   List<Reading> readings = List.of();
@@ -92,6 +95,7 @@ final class State {
     this.places = from.places;
     this.reached = from.reached;
     this.path = from.path;
+    this.passages = from.passages;
     this.chosen = from.chosen;
     this.readings = from.readings;
     this.turns = from.turns;
@@ -155,38 +159,14 @@ final class State {
   }
 
   void establish(Set<Fact> established, Instant at) {
-    EnumSet<Fact> now = facts.isEmpty() ? EnumSet.noneOf(Fact.class) : EnumSet.copyOf(facts);
-    for (Fact fact : established) {
-      switch (fact) {
-        case AT_PITCH -> {
-          now.remove(Fact.DETUNED);
-          now.remove(Fact.SETTLED);
-          if (!now.contains(Fact.NECK_LOOSE)) {
-            now.add(Fact.AT_PITCH);
-            atPitchSince = at;
-          }
-        }
-        case DETUNED -> {
-          now.remove(Fact.AT_PITCH);
-          now.remove(Fact.SETTLED);
-          now.add(Fact.DETUNED);
-        }
-        case NECK_LOOSE -> {
-          now.remove(Fact.AT_PITCH);
-          now.remove(Fact.SETTLED);
-          now.remove(Fact.NECK_FAST);
-          now.add(Fact.NECK_LOOSE);
-        }
-        case NECK_FAST -> {
-          now.remove(Fact.NECK_LOOSE);
-          now.add(Fact.NECK_FAST);
-          // Seated anew, the neck need not come back to what was read.
-          spoil();
-        }
-        default -> now.add(fact);
-      }
+    facts = Facts.with(facts, established);
+    if (established.contains(Fact.AT_PITCH) && facts.contains(Fact.AT_PITCH)) {
+      atPitchSince = at;
     }
-    facts = Set.copyOf(now);
+    if (established.contains(Fact.NECK_FAST)) {
+      // Seated anew, the neck need not come back to what was read.
+      spoil();
+    }
   }
 
   void withdraw(Fact... withdrawn) {

@@ -16,6 +16,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Verdict;
+import quarterturn.procedure.Ways;
 
 /** Moves a state through its procedure, on past the steps that ask nothing. */
 final class Walk {
@@ -156,12 +157,38 @@ final class Walk {
   }
 
   void go(State state, Branch.Fork fork, Instant at, Event.@Nullable Read just) {
-    String step = judge(state, at, just).choose(fork);
+    String step = branch(state, fork, judge(state, at, just));
     if (step == null) {
       state.fault = "step " + state.place().step() + " has no way on for this answer";
     } else {
       go(state, step, at);
     }
+  }
+
+  /** The step that the first branch that holds leads to, or null where none does. */
+  private static @Nullable String branch(State state, Branch.Fork fork, Judge judge) {
+    int way = judge.choose(fork);
+    String go = way < fork.branches().size() ? fork.branches().get(way).go() : fork.otherwise();
+    if (go != null) {
+      pass(state, way);
+    }
+    return go;
+  }
+
+  /** Takes note of the way out of the present step. */
+  private static void pass(State state, int way) {
+    state.passages = state.with(state.passages, new Passage(state.place(), way));
+  }
+
+  /**
+   * Goes on by one of the ways of the present step.
+   *
+   * @param way its index among them
+   */
+  void go(State state, int way, Instant at) {
+    String step = Ways.of(state.place().procedure(), step(state)).get(way).to();
+    pass(state, way);
+    go(state, step, at);
   }
 
   private Judge judge(State state, Instant at, Event.@Nullable Read just) {
@@ -207,7 +234,7 @@ final class Walk {
     String procedure = state.place().procedure();
     Step step = step(state);
     if (step instanceof Step.Compute compute) {
-      String go = judge(state, at, null).choose(compute.then());
+      String go = branch(state, compute.then(), judge(state, at, null));
       if (go == null) {
         state.fault = "step " + step.id() + " has no way on";
         return null;
@@ -228,7 +255,7 @@ final class Walk {
       int string = nextString(state, adjust, 0);
       state.string = Math.max(0, string);
       if (string < 0) {
-        String go = judge(state, at, null).choose(adjust.then());
+        String go = branch(state, adjust.then(), judge(state, at, null));
         return go == null ? null : new Place(procedure, go);
       }
       return null;
@@ -246,7 +273,7 @@ final class Walk {
     if (step(state) instanceof Step.Call caller && caller.procedure().equals(ended)) {
       String key = Fold.key(state.place().procedure(), caller.id());
       state.chosen = state.with(state.chosen, key, done.outcome());
-      String go = judge(state, at, null).choose(caller.then());
+      String go = branch(state, caller.then(), judge(state, at, null));
       if (go == null) {
         state.fault = "step " + caller.id() + " has no way on after " + done.outcome();
         return null;
@@ -273,6 +300,8 @@ final class Walk {
     if (!(guard.rule(state, turn, kind, window, at) instanceof Guard.Ruling.ReadFirst)) {
       return null;
     }
+    // Where the neck stands is not known any more, so whether to take a turn back is asked anew.
+    state.undoAsked = false;
     // A reading that has only grown old is the person's pace, not the procedure's fault.
     state.putOff += Account.fresh(state) == null ? 1 : 0;
     Procedure procedure = library.procedure(state.place().procedure());

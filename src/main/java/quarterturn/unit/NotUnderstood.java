@@ -4,7 +4,32 @@ package quarterturn.unit;
 public final class NotUnderstood extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 
+  private final String wrong;
+  private final String mend;
+
   public NotUnderstood(String message) {
     super(message);
+    this.wrong = message;
+    this.mend = "";
+  }
+
+  /**
+   * @param wrong what is wrong with it
+   * @param mend what may be typed instead
+   */
+  public NotUnderstood(String wrong, String mend) {
+    super(wrong + "; " + mend);
+    this.wrong = wrong;
+    this.mend = mend;
+  }
+
+  /** What is wrong with it. */
+  public String wrong() {
+    return wrong;
+  }
+
+  /** What may be typed instead; empty where {@link #wrong} says it all. */
+  public String mend() {
+    return mend;
   }
 }

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Style;
+import quarterturn.procedure.Unreadable;
 import quarterturn.session.Answer;
 import quarterturn.session.Store;
 
@@ -38,11 +39,26 @@ class OwnFilesTest {
       opened.bench().answer(new Answer.Confirmed());
       name = opened.name();
     }
-    Files.writeString(file, shipped().replace("begin: come-in", "begin: in-room"));
+    Files.writeString(file, shipped().replace("welcome", "good-day"));
     IOException refused = assertThrows(IOException.class, () -> desk.resume(name));
     assertThat(refused).hasMessageThat().contains("the procedure was changed");
     Files.writeString(file, shipped());
     desk.resume(name).close();
+  }
+
+  @Test
+  void aProcedureWithFindingsIsNotStarted() throws Exception {
+    Path own = Files.createDirectories(folder.resolve("own/procedures"));
+    Path file = own.resolve("relief.yaml");
+    Files.writeString(file, shipped().replace("smooth: key-out", "smooth: seat"));
+    Desk desk = new Desk(Store.at(folder.resolve("data")), own.getParent(), Clock.systemUTC());
+    Desk.Wish wish = new Desk.Wish("relief", null, "bass-34", Style.MEDIUM, Role.BEGINNER);
+    Unreadable refused = assertThrows(Unreadable.class, () -> desk.start(wish));
+    assertThat(refused).hasMessageThat().contains("turn-after-turn");
+    assertThat(Store.at(folder.resolve("data")).sessions()).isEmpty();
+    // One that calls it is not started either.
+    Desk.Wish whole = new Desk.Wish("setup", null, "bass-34", Style.MEDIUM, Role.BEGINNER);
+    assertThrows(Unreadable.class, () -> desk.start(whole));
   }
 
   private static String shipped() throws IOException {

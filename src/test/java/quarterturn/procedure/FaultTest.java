@@ -14,26 +14,40 @@ class FaultTest {
 
   @Test
   void showsTheLineAndACaret() {
-    assertThat(new Fault(MARK, "wrong", "ab\tc", 2).toString())
-        .isEqualTo("a.yaml:1:3: wrong\nab\uFFFDc\n  ^");
+    assertThat(
+            new Fault("bad-id", MARK, "wrong", "mend it", "ab\tc", 2, List.of("a", "b")).toString())
+        .isEqualTo("a.yaml:1:3: bad-id: wrong\nab\uFFFDc\n  ^\n  mend it\n  way: a > b");
   }
 
   @Test
   void withoutALineItIsOneLine() {
-    assertThat(Fault.of(MARK, "wrong").toString()).isEqualTo("a.yaml:1:3: wrong");
+    assertThat(Fault.of(Slip.BAD_ID, MARK, "wrong", "").toString())
+        .isEqualTo("a.yaml:1:3: bad-id: wrong");
   }
 
   @Test
   void nothingInItReachesATerminalAsACode() {
-    Fault fault = new Fault(new Mark("\u001b[2J", 1, 1), "\u0007", "\u001b]0;x", 0);
-    assertThat(fault.toString()).isEqualTo("\uFFFD[2J:1:1: \uFFFD\n\uFFFD]0;x\n^");
+    Fault fault =
+        new Fault(
+            "\u0007",
+            new Mark("\u001b[2J", 1, 1),
+            "\u0007",
+            "\u0007",
+            "\u001b]0;x",
+            0,
+            List.of("\u0007"));
+    assertThat(fault.toString())
+        .isEqualTo("\uFFFD[2J:1:1: \uFFFD: \uFFFD\n\uFFFD]0;x\n^\n  \uFFFD\n  way: \uFFFD");
   }
 
   @Test
   void unreadableShowsAll() {
-    Fault other = Fault.of(new Mark("a.yaml", 2, 1), "worse");
-    Unreadable unreadable = new Unreadable(List.of(Fault.of(MARK, "wrong"), other));
-    assertThat(unreadable).hasMessageThat().isEqualTo("a.yaml:1:3: wrong\na.yaml:2:1: worse");
+    Fault other = Fault.of(Slip.BAD_ID, new Mark("a.yaml", 2, 1), "worse", "");
+    Unreadable unreadable =
+        new Unreadable(List.of(Fault.of(Slip.BAD_ID, MARK, "wrong", ""), other));
+    assertThat(unreadable)
+        .hasMessageThat()
+        .isEqualTo("a.yaml:1:3: bad-id: wrong\na.yaml:2:1: bad-id: worse");
     assertThat(unreadable.faults()).hasSize(2);
   }
 
@@ -43,7 +57,7 @@ class FaultTest {
   void aWideLineIsCutAroundThePlace(int column) throws Unreadable {
     String line = "-".repeat(column - 1) + "X" + "-".repeat(300 - column);
     Source source = Source.of("a", Readings.utf8("first\n" + line + "\nlast"));
-    Fault fault = source.fault(new Mark("a", 2, column), "wrong");
+    Fault fault = source.fault("bad-id", new Mark("a", 2, column), "wrong", "", List.of());
     assertThat(fault.line().length()).isAtMost(76);
     assertThat(fault.line().charAt(fault.caret())).isEqualTo('X');
   }
@@ -73,6 +87,6 @@ class FaultTest {
   void aCutCharacterAtTheEndIsNoUtf8() {
     byte[] cut = {'a', ':', ' ', (byte) 0xC3};
     Unreadable no = assertThrows(Unreadable.class, () -> Source.of("a", cut));
-    assertThat(no).hasMessageThat().startsWith("a:1:4: the byte 0xC3 does not belong");
+    assertThat(no).hasMessageThat().startsWith("a:1:4: not-yaml: the byte 0xC3 does not belong");
   }
 }

@@ -76,10 +76,13 @@ class GoodFilesTest {
                 "Lay the {kind} on a soft cloth. Support the neck.",
                 "Support the neck; window {window}.",
                 "It's read the same way each time.",
-                List.of("What is the string for?", "Which fret is held: {joint}?"),
+                List.of(
+                    new Ask("What is the string for?", null),
+                    new Ask("Which fret is held: {joint}?", null)),
                 Readings.HAZARDS,
                 true,
-                Picture.HOLD));
+                Picture.HOLD,
+                null));
     assertThat(everyStep().step("tune").words().text())
         .isEqualTo("Bring every string to pitch.\n\nPlay each one.");
   }

@@ -107,9 +107,12 @@ class ShelfTest {
     procedure("procedures/one.yaml", "one", "two", "gone");
     procedure("procedures/two.yaml", "two", "gone");
     String faults = faults("one");
-    assertThat(faults).contains("procedures/one.yaml:15:16: there is no procedure \"gone\"");
-    assertThat(faults).contains("procedures/two.yaml:12:16: there is no procedure \"gone\"");
-    assertThat(faults).contains("\n    procedure: gone\n               ^");
+    assertThat(faults)
+        .contains("procedures/one.yaml:15:16: unknown-id: there is no procedure \"gone\"");
+    assertThat(faults)
+        .contains("procedures/two.yaml:12:16: unknown-id: there is no procedure \"gone\"");
+    assertThat(faults)
+        .contains("\n    procedure: gone\n               ^\n  Check its name. It was looked");
   }
 
   @Test
@@ -120,16 +123,18 @@ class ShelfTest {
     assertThat(faults("one"))
         .isEqualTo(
             """
-            procedures/three.yaml:12:16: procedures that call each other never end: two, which calls three, which calls two
+            procedures/three.yaml:12:16: call-circle: procedures that call each other never end: two, which calls three, which calls two
                 procedure: two
-                           ^\
+                           ^
+              Take one of these calls out\
             """);
   }
 
   @Test
   void aProcedureThatCallsItselfIsRefused() throws IOException {
     procedure("procedures/one.yaml", "one", "one");
-    assertThat(faults("one")).contains("one.yaml:12:16: procedures that call each other never end");
+    assertThat(faults("one"))
+        .contains("one.yaml:12:16: call-circle: procedures that call each other never end");
   }
 
   @Test
@@ -137,9 +142,13 @@ class ShelfTest {
     procedure("procedures/one.yaml", "one", "two");
     procedure("procedures/two.yaml", "three");
     assertThat(faults("one"))
-        .startsWith(
-            "procedures/two.yaml:1:12: this file stands under the name two, so its procedure must"
-                + " be two\n");
+        .isEqualTo(
+            """
+            procedures/two.yaml:1:12: bad-id: the file of the procedure "two" calls itself another
+            procedure: three
+                       ^
+              Write procedure: two, or give the file the name of its procedure\
+            """);
   }
 
   @Test
@@ -152,10 +161,11 @@ class ShelfTest {
     put("safety/limits.yaml", "limits:\n  per-reading: 1 turn\n");
     String faults = faults("one");
     assertThat(faults).contains("procedures/two.yaml:1:");
-    assertThat(faults).contains("procedures/three.yaml:1:1: a procedure needs the keys revision");
-    assertThat(faults).contains("procedures/kinds.yaml:1:8: the list of kinds is empty");
-    assertThat(faults).contains("safety/hazards.yaml:1:10: expected a list here");
-    assertThat(faults).contains("safety/limits.yaml:2:16: 1 turn is too much");
+    assertThat(faults)
+        .contains("procedures/three.yaml:1:1: missing-key: a procedure lacks the keys");
+    assertThat(faults).contains("procedures/kinds.yaml:1:8: bad-value: the list of kinds is empty");
+    assertThat(faults).contains("safety/hazards.yaml:1:10: bad-value: expected a list here");
+    assertThat(faults).contains("safety/limits.yaml:2:16: over-limit: 1 turn is too much");
   }
 
   @Test
@@ -169,12 +179,13 @@ class ShelfTest {
   void anUnknownHazardIsAFault() throws IOException {
     procedure("procedures/one.yaml", "one");
     put("safety/hazards.yaml", LibraryFilesTest.HAZARDS.replace("key-slips", "key-slip"));
-    assertThat(faults("one")).contains("\"key-slips\" is not a known hazard");
+    assertThat(faults("one")).contains("unknown-word: \"key-slips\" is not a known hazard");
   }
 
   @Test
   void aFileTooLargeIsRefused() throws IOException {
     put("procedures/one.yaml", "#".repeat(Source.MOST_BYTES + 10));
-    assertThat(faults("one")).contains("procedures/one.yaml:1:1: this file has more than");
+    assertThat(faults("one"))
+        .contains("procedures/one.yaml:1:1: not-yaml: this file has more than");
   }
 }

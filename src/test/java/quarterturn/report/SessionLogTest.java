@@ -175,6 +175,6 @@ class SessionLogTest {
           List.of());
 
   private static Words words(String text) {
-    return new Words("The key", text, null, null, List.of(), List.of(), false, null);
+    return Words.plain("The key", text);
   }
 }

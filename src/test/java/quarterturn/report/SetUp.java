@@ -38,7 +38,7 @@ final class SetUp {
   private SetUp() {}
 
   private static Words words(String text) {
-    return new Words("Demo", text, null, null, List.of(), List.of(), false, null);
+    return Words.plain("Demo", text);
   }
 
   private static Map<Style, Ends> ends(double low, double high, double low2, double high2) {

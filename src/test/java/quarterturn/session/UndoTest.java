@@ -2,6 +2,7 @@ package quarterturn.session;
 
 import static com.google.common.truth.Truth.assertThat;
 
+import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Feel;
 import quarterturn.unit.Turn;
@@ -49,6 +50,19 @@ class UndoTest {
     play.read("1.20..1.25").read("1.20..1.25").read("1.20..1.25").to("turn-rod");
     play.turned(0, Feel.STIFF).to("read-low").read("1.20..1.25").to("turn-rod");
     assertThat(((Prompt.TurnRod) play.prompt()).canUndo()).isFalse();
+  }
+
+  @Test
+  void anUndoThatComesTooLateForItsReadingIsAskedAnew() throws Exception {
+    Play play = Play.beginner("bass-34").to("found-low");
+    play.read("0.05..0.10").read("0.05..0.10").read("0.05..0.10").to("turn-rod");
+    play.turned(Feel.SMOOTH).to("read-low").read("0.15..0.20").to("turn-rod");
+    play.give(new Answer.Undo());
+    play.bench.setClock(play.bench.now().plus(Duration.ofHours(8)));
+    play.to("confirm").read("0.15..0.20").to("turn-rod");
+    Prompt.TurnRod turn = (Prompt.TurnRod) play.prompt();
+    assertThat(turn.turn().turns()).isLessThan(0.0);
+    assertThat(turn.canUndo()).isTrue();
   }
 
   private static Turn turn(Play play) {

@@ -1,0 +1,155 @@
+package quarterturn.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import quarterturn.procedure.FormatSchema;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Unreadable;
+import quarterturn.report.CheckReport;
+import quarterturn.report.GraphDot;
+import quarterturn.report.GraphText;
+import quarterturn.script.CheckJson;
+import quarterturn.unit.Printable;
+
+/** {@code check}: proves procedures before they run. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Proves procedures before they run: says where one is wrong, why, and how to mend it.",
+      "Without a name it checks all there are: your own, and those that come with the program."
+    },
+    footer = {"", "Exit status: 0 nothing found, 1 findings, 2 a file that can't be read."})
+final class CheckCommand implements Callable<Integer>, Cli.Timed {
+  private static final int FOUND = 1;
+  private static final DateTimeFormatter TIME =
+      DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
+
+  enum Format {
+    TEXT,
+    JSON,
+    DOT
+  }
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "FILE|DIR",
+      description = "A procedure's name (relief), a .yaml file, or a folder of them.")
+  private List<String> typed = List.of();
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description = "text, json (one object), or with --draw: dot, for Graphviz.")
+  private @Nullable Format format;
+
+  @Option(names = "--watch", description = "Checks again each time a file is saved, until Ctrl-C.")
+  private boolean watch;
+
+  @Option(names = "--draw", description = "Draws one procedure's steps and the ways between them.")
+  private boolean draw;
+
+  @Option(
+      names = "--schema",
+      description = "Prints the JSON Schema of a procedure file, for an editor to help with.")
+  private boolean schema;
+
+  @Mixin private final Where where = new Where();
+  @Spec private CommandSpec spec = CommandSpec.create();
+  private final Clock clock;
+
+  CheckCommand(Clock clock) {
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() throws IOException, Unreadable, InterruptedException {
+    complain();
+    PrintWriter out = spec.commandLine().getOut();
+    Desk desk = where.desk(clock);
+    if (schema) {
+      out.print(FormatSchema.text());
+      out.flush();
+      return 0;
+    }
+    if (draw) {
+      Procedure procedure = desk.library(typed.get(0)).main();
+      (format == Format.DOT ? GraphDot.lines(procedure) : GraphText.lines(procedure))
+          .forEach(out::println);
+      out.flush();
+      return 0;
+    }
+    return watch ? watch(desk.own(), out) : check(desk.own(), out);
+  }
+
+  private int check(@Nullable Path own, PrintWriter out) throws IOException {
+    PrintWriter err = spec.commandLine().getErr();
+    List<CheckTarget> targets = CheckTarget.of(typed, own);
+    CheckReport report = Check.of(targets, line -> err.println("quarterturn: " + line));
+    err.flush();
+    if (format == Format.JSON) {
+      out.println(CheckJson.of(report));
+    } else if (!report.checked().isEmpty() || !report.findings().isEmpty() || report.readable()) {
+      report.lines().forEach(out::println);
+    }
+    out.flush();
+    return report.readable() ? (report.findings().isEmpty() ? 0 : FOUND) : Cli.USAGE;
+  }
+
+  /** Never ends by itself: Ctrl-C ends the program. */
+  private int watch(@Nullable Path own, PrintWriter out) throws InterruptedException {
+    complainIf(
+        !CheckTarget.watchable(typed, own),
+        "--watch: name a .yaml file or a folder, or give --own; nothing else changes.");
+    Watch files = new Watch(() -> CheckTarget.watched(typed, own));
+    String happened =
+        "watching "
+            + files.count()
+            + (files.count() == 1 ? " file" : " files")
+            + "; Ctrl-C ends it";
+    while (true) {
+      out.println(LocalTime.now(clock).format(TIME) + " " + Printable.of(happened));
+      try {
+        check(own, out);
+      } catch (IOException e) {
+        // A folder that went meanwhile; it may come back.
+        spec.commandLine().getErr().println("quarterturn: " + Complaint.of(e));
+      }
+      out.println();
+      out.flush();
+      happened = String.join(", ", files.next());
+    }
+  }
+
+  private void complain() {
+    complainIf(
+        schema && (draw || watch || format != null || !typed.isEmpty()),
+        "--schema goes with nothing else.");
+    complainIf(draw && watch, "--draw goes with --format alone.");
+    complainIf(draw && format == Format.JSON, "--draw goes with --format text or dot.");
+    complainIf(draw && typed.size() != 1, "--draw: name one procedure or one .yaml file.");
+    complainIf(format == Format.DOT && !draw, "--format dot goes with --draw.");
+    complainIf(watch && format == Format.JSON, "--watch goes with --format text alone.");
+  }
+
+  private void complainIf(boolean wrong, String what) {
+    if (wrong) {
+      throw new ParameterException(spec.commandLine(), what);
+    }
+  }
+}

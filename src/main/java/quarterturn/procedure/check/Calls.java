@@ -1,0 +1,203 @@
+package quarterturn.procedure.check;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.Step;
+
+/**
+ * What calling a procedure comes to, from a walk of its own: which outcomes it can have, and what
+ * it leaves of each reading. A procedure takes nothing of its caller's for granted but what it
+ * needs.
+ */
+final class Calls {
+  private final Library library;
+  private final Walks walks;
+  private final Set<String> walking = new HashSet<>();
+  private final Map<String, Paths> walked = new HashMap<>();
+  private final Map<String, Map<String, Map<Quantity, Held>>> left = new HashMap<>();
+
+  Calls(Library library, Walks walks) {
+    this.library = library;
+    this.walks = walks;
+  }
+
+  /** Every way through a procedure, walked once. */
+  Paths paths(Procedure procedure) {
+    Paths known = walked.get(procedure.id());
+    if (known == null) {
+      walking.add(procedure.id());
+      known = walks.of(library, procedure, () -> new Paths(new Frame(library, procedure), this));
+      walking.remove(procedure.id());
+      walked.put(procedure.id(), known);
+    }
+    return known;
+  }
+
+  /** Every way on after a call. */
+  List<Effects.Onward> from(Paths caller, Step.Call call, Situation before) {
+    Procedure called = library.procedures().get(call.procedure());
+    List<Effects.Onward> ways = new ArrayList<>();
+    if (called == null || walking.contains(called.id())) {
+      // A circle of calls; reading the files finds it.
+      return ways;
+    }
+    Frame frame = caller.frame();
+    int subject = frame.index(new Subject.Choice(call.id()));
+    boolean turns = any(called, step -> step instanceof Step.TurnRod, new HashSet<>());
+    boolean tunes = any(called, this::tunes, new HashSet<>());
+    left(called)
+        .forEach(
+            (outcome, readings) -> {
+              Situation now = before.copy();
+              if (tunes) {
+                now.withdraw(Fact.AT_PITCH, Fact.SETTLED, Fact.DETUNED);
+              }
+              readings.forEach((quantity, held) -> leave(frame, now, quantity, held));
+              if (turns) {
+                now.turned(true);
+                now.dayLeft(false);
+                openNeck(frame, now);
+              }
+              if (subject >= 0) {
+                now.mask(subject, frame.domains().get(subject).option(outcome));
+              }
+              caller.effects().spread(ways, call, call.then(), now);
+            });
+    return ways;
+  }
+
+  private static void leave(Frame frame, Situation now, Quantity quantity, Held held) {
+    if (held.compareTo(Held.STALE) < 0) {
+      // Not read there, but spoiled.
+      now.spoil(quantity);
+      return;
+    }
+    now.held(quantity, held);
+    for (Subject subject :
+        List.of(
+            new Subject.Reading(quantity),
+            new Subject.Each(quantity),
+            new Subject.Differing(quantity),
+            new Subject.Repeating(quantity))) {
+      int at = frame.index(subject);
+      if (at >= 0) {
+        now.mask(at, frame.domains().get(at).all());
+      }
+    }
+  }
+
+  private static void openNeck(Frame frame, Situation now) {
+    for (Subject subject : List.of(new Subject.Neck(), new Subject.Rod(), new Subject.Feeling())) {
+      int at = frame.index(subject);
+      if (at >= 0) {
+        now.mask(at, frame.domains().get(at).all());
+      }
+    }
+  }
+
+  /** By outcome, the worst that is left of each reading the procedure takes or spoils. */
+  private Map<String, Map<Quantity, Held>> left(Procedure called) {
+    Map<String, Map<Quantity, Held>> known = left.get(called.id());
+    if (known != null) {
+      return known;
+    }
+    Map<String, Map<Quantity, Held>> found = new HashMap<>();
+    Set<Quantity> touched = new HashSet<>();
+    for (Quantity quantity : Quantity.values()) {
+      if (any(called, s -> reads(s, quantity) || spoils(s, quantity), new HashSet<>())) {
+        touched.add(quantity);
+      }
+    }
+    for (Paths.Node node : paths(called).nodes()) {
+      if (node.step() instanceof Step.Done done) {
+        Map<Quantity, Held> readings =
+            found.computeIfAbsent(done.outcome(), o -> new EnumMap<>(Quantity.class));
+        for (Quantity quantity : touched) {
+          Held held = node.at().held(quantity);
+          readings.merge(quantity, held, (a, b) -> a.compareTo(b) < 0 ? a : b);
+        }
+      }
+    }
+    left.put(called.id(), found);
+    return found;
+  }
+
+  /** Whether some step of a procedure, or of one it calls, is so. */
+  private boolean any(Procedure procedure, Predicate<Step> so, Set<String> seen) {
+    if (!seen.add(procedure.id())) {
+      return false;
+    }
+    for (Step step : procedure.steps().values()) {
+      Procedure called =
+          step instanceof Step.Call call ? library.procedures().get(call.procedure()) : null;
+      if (so.test(step) || (called != null && any(called, so, seen))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a step can change the pitch of the strings, or let time pass in which it drifts. */
+  private boolean tunes(Step step) {
+    Set<Fact> facts = EnumSet.noneOf(Fact.class);
+    if (step instanceof Step.Tell tell) {
+      facts.addAll(tell.establishes());
+    } else if (step instanceof Step.Choose choose) {
+      choose.options().forEach(option -> facts.addAll(option.establishes()));
+    }
+    boolean drifts =
+        step instanceof Step.Wait wait && wait.minutes() > library.limits().readingHoldsMinutes();
+    return drifts
+        || facts.contains(Fact.AT_PITCH)
+        || facts.contains(Fact.DETUNED)
+        || facts.contains(Fact.NECK_LOOSE)
+        || changes(step).stream()
+            .map(library.results().changes()::get)
+            .anyMatch(change -> change != null && change.spoils().contains("pitch"));
+  }
+
+  private static boolean reads(Step step, Quantity quantity) {
+    return step instanceof Step.Measure measure && measure.quantity() == quantity;
+  }
+
+  private boolean spoils(Step step, Quantity quantity) {
+    Results results = library.results();
+    return changes(step).stream()
+        .map(results.changes()::get)
+        .anyMatch(
+            change ->
+                change != null
+                    && results.of(quantity).stream()
+                        .anyMatch(result -> change.spoils().contains(result.id())));
+  }
+
+  private static Set<String> changes(Step step) {
+    Set<String> changes = new HashSet<>();
+    if (step instanceof Step.Tell tell && tell.changes() != null) {
+      changes.add(tell.changes());
+    } else if (step instanceof Step.Choose choose) {
+      for (Step.Option option : choose.options()) {
+        if (option.changes() != null) {
+          changes.add(option.changes());
+        }
+      }
+    } else if (step instanceof Step.TurnRod) {
+      changes.add(Results.ROD);
+    } else if (step instanceof Step.Adjust adjust) {
+      changes.add(adjust.adjustment().word());
+    }
+    return changes;
+  }
+}

@@ -1,0 +1,70 @@
+package quarterturn.procedure.check;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import quarterturn.procedure.Fault;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Loaded;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Shelf;
+import quarterturn.procedure.Slip;
+import quarterturn.procedure.Unreadable;
+
+/** Holds procedures to all the rules. */
+public final class Checker {
+  private Checker() {}
+
+  /**
+   * Checks one procedure, and reads those it calls.
+   *
+   * @param procedure its id, or the path of a file ending in {@code .yaml}
+   * @param walks those made before, to which more are added
+   * @throws IOException when there is no such file, or it cannot be read
+   */
+  public static Report check(Shelf shelf, String procedure, Walks walks) throws IOException {
+    try {
+      Loaded loaded = shelf.open(procedure);
+      return new Report(check(loaded, List.of(loaded.library().main().id()), walks), true);
+    } catch (Unreadable e) {
+      boolean readable = e.faults().stream().noneMatch(f -> f.rule().equals(Slip.NOT_YAML.rule()));
+      return new Report(e.faults(), readable);
+    }
+  }
+
+  /** The same by itself. */
+  public static Report check(Shelf shelf, String procedure) throws IOException {
+    return check(shelf, procedure, new Walks());
+  }
+
+  /**
+   * Reads a procedure that is to be run, and those it calls.
+   *
+   * @throws Unreadable with all that is wrong with it, or with one it calls; those that came with
+   *     the program were proven when it was built
+   */
+  public static Library proven(Shelf shelf, String procedure) throws IOException, Unreadable {
+    Loaded loaded = shelf.open(procedure);
+    List<Fault> findings = check(loaded, loaded.own(), new Walks());
+    if (!findings.isEmpty()) {
+      throw new Unreadable(findings);
+    }
+    return loaded.library();
+  }
+
+  /** The findings on some procedures of a library that was read. */
+  public static List<Fault> check(Loaded loaded, Collection<String> procedures, Walks walks) {
+    List<Fault> all = new ArrayList<>();
+    Library library = loaded.library();
+    Calls calls = new Calls(library, walks);
+    for (String id : procedures) {
+      Procedure procedure = library.procedure(id);
+      Findings found = new Findings(loaded);
+      Proof proof = new Proof(library, procedure, calls.paths(procedure));
+      Rules.PROVEN.forEach(rule -> rule.prove(proof, found));
+      all.addAll(found.sorted());
+    }
+    return all;
+  }
+}

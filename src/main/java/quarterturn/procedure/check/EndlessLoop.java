@@ -1,0 +1,93 @@
+package quarterturn.procedure.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import quarterturn.procedure.Step;
+
+/** Every loop has a limit. */
+final class EndlessLoop implements Proving {
+  @Override
+  public String id() {
+    return "endless-loop";
+  }
+
+  @Override
+  public String means() {
+    return "Every loop is limited by a count, or proves its progress: a turn by what the neck answered.";
+  }
+
+  @Override
+  public void prove(Proof proof, Findings found) {
+    for (List<String> loop : new Loops(proof.procedure()).endless()) {
+      Step step = proof.steps().get(loop.get(0));
+      if (step != null && Shape.ends(proof.procedure(), step.id())) {
+        List<String> way = new ArrayList<>(loop);
+        way.add(loop.get(0));
+        found.add(
+            this,
+            step.mark(),
+            "this loop can go round for ever",
+            "leave it by a count ("
+                + loop.get(0)
+                + " reached at least 3 times), or, where the rod"
+                + " is turned, by what the neck did",
+            way);
+      }
+    }
+  }
+
+  @Override
+  public Example bad() {
+    return Example.steps(
+        """
+        - choose: holds
+          text: Does the string hold its pitch?
+          options:
+            - is: holds
+              label: Yes
+              go: fine
+            - is: drifts
+              label: No
+              go: tune
+        - tell: tune
+          text: Tune it once more.
+          hazards: [string-whip]
+          establishes: [at-pitch]
+          go: holds
+        - done: fine
+          text: The string holds.
+          outcome: holds
+        """);
+  }
+
+  @Override
+  public Example good() {
+    return Example.steps(
+        """
+        - choose: holds
+          text: Does the string hold its pitch?
+          options:
+            - is: holds
+              label: Yes
+              go: fine
+            - is: drifts
+              label: No
+              go: again
+        - compute: again
+          calculation: response
+          branches:
+            - when: holds reached less than 5 times
+              go: tune
+            - when: holds reached at least 5 times
+              go: fine
+        - tell: tune
+          text: Tune it once more.
+          hazards: [string-whip]
+          establishes: [at-pitch]
+          go: holds
+        - done: fine
+          text: The string holds, or it never will.
+          outcome: tuned
+        """);
+  }
+}

@@ -1,0 +1,250 @@
+package quarterturn.procedure.check;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Branch;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Verdict;
+
+/** One procedure with everything its conditions speak about, in a fixed order. */
+final class Frame {
+  private final Library library;
+  private final Procedure procedure;
+  private final List<Domain> domains = new ArrayList<>();
+  private final Map<Subject, Integer> index = new HashMap<>();
+  private final List<Subject> tooMany = new ArrayList<>();
+  private final boolean[] fleeting;
+  private final int rod;
+
+  Frame(Library library, Procedure procedure) {
+    this.library = library;
+    this.procedure = procedure;
+    Map<Subject, Set<Condition>> pieces = new LinkedHashMap<>();
+    for (Step step : procedure.steps().values()) {
+      for (Condition condition : stated(step)) {
+        Subject.pieces(condition)
+            .forEach(
+                (piece, subject) ->
+                    pieces.computeIfAbsent(subject, s -> new LinkedHashSet<>()).add(piece));
+      }
+    }
+    pieces.forEach(this::add);
+    this.fleeting = new boolean[domains.size()];
+    for (int i = 0; i < fleeting.length; i++) {
+      fleeting[i] = fleeting(domains.get(i));
+    }
+    this.rod = index(new Subject.Rod());
+  }
+
+  /** What a step states, and for a turn what it rests on. */
+  static List<Condition> stated(Step step) {
+    List<Condition> all = new ArrayList<>(conditions(step));
+    if (step instanceof Step.TurnRod) {
+      all.addAll(List.of(TIGHTEN, LOOSEN, STAY, unread(Quantity.RELIEF)));
+    } else if (step instanceof Step.Measure measure) {
+      all.add(unread(measure.quantity()));
+    }
+    return all;
+  }
+
+  /** The readings after which the rod is tightened. */
+  static final Condition TIGHTEN = either(List.of(Verdict.ABOVE), Verdict.ABOVE);
+
+  /** The readings after which it is loosened. */
+  static final Condition LOOSEN = either(List.of(Verdict.BELOW, Verdict.TOUCHES), Verdict.BELOW);
+
+  /** The readings after which it is not turned. */
+  static final Condition STAY = either(List.of(Verdict.IN), Verdict.IN);
+
+  /** "relief cannot be measured". */
+  static Condition unread(Quantity quantity) {
+    return new Condition.Against(quantity, Verdict.NOT_MEASURED);
+  }
+
+  private static Condition either(List<Verdict> verdicts, Verdict lean) {
+    List<Condition> parts = new ArrayList<>();
+    verdicts.forEach(v -> parts.add(new Condition.Against(Quantity.RELIEF, v)));
+    parts.add(new Condition.Leans(Quantity.RELIEF, lean));
+    return new Condition.Any(parts);
+  }
+
+  private void add(Subject subject, Set<Condition> pieces) {
+    Domain domain = Domain.of(subject, pieces, options(subject));
+    if (domain == null) {
+      tooMany.add(subject);
+    } else {
+      index.put(subject, domains.size());
+      domains.add(domain);
+    }
+  }
+
+  private Collection<String> options(Subject subject) {
+    Step step =
+        subject instanceof Subject.Choice choice ? procedure.steps().get(choice.step()) : null;
+    if (step instanceof Step.Choose choose) {
+      return choose.options().stream().map(Step.Option::id).toList();
+    }
+    return step instanceof Step.Call call ? outcomes(call) : List.of();
+  }
+
+  /** How the procedure that a step calls can end and come back. */
+  Set<String> outcomes(Step.Call call) {
+    Set<String> outcomes = new LinkedHashSet<>();
+    Procedure called = library.procedures().get(call.procedure());
+    if (called != null) {
+      for (Step step : called.steps().values()) {
+        if (step instanceof Step.Done done) {
+          outcomes.add(done.outcome());
+        }
+      }
+    }
+    return outcomes;
+  }
+
+  Library library() {
+    return library;
+  }
+
+  Procedure procedure() {
+    return procedure;
+  }
+
+  List<Domain> domains() {
+    return domains;
+  }
+
+  /** Subjects with more cells than can be walked. */
+  List<Subject> tooMany() {
+    return tooMany;
+  }
+
+  /**
+   * Whether what is known of a subject is only known at the very next step: counts above one, and
+   * what changes by itself with time and readings. To keep it would multiply the situations.
+   */
+  boolean fleeting(int at) {
+    return fleeting[at];
+  }
+
+  private static boolean fleeting(Domain domain) {
+    Subject subject = domain.subject();
+    if (subject instanceof Subject.Count) {
+      return domain.cells().size() != 2
+          || domain.cells().stream().noneMatch(c -> c.equals(new Cell.Amount(0, 1)));
+    }
+    return subject instanceof Subject.Rod
+        || subject instanceof Subject.Turning
+        || subject instanceof Subject.Differing
+        || subject instanceof Subject.Repeating;
+  }
+
+  /**
+   * A situation without what was known for one step only. A rod that was not turned seems sound.
+   */
+  Situation settled(Situation at) {
+    Situation settled = at.copy();
+    for (int i = 0; i < fleeting.length; i++) {
+      if (fleeting[i]) {
+        boolean sound = i == rod && !at.turned();
+        settled.mask(i, sound ? sound() : domains.get(i).all());
+      }
+    }
+    return settled;
+  }
+
+  private int sound() {
+    return domains.get(rod).where(cell -> cell instanceof Cell.Rod one && one.doubt() == null);
+  }
+
+  /** The place of a subject, or -1 where no condition speaks of it. */
+  int index(Subject subject) {
+    return index.getOrDefault(subject, -1);
+  }
+
+  /** Nothing is known of any subject. */
+  int[] allMasks() {
+    return domains.stream().mapToInt(Domain::all).toArray();
+  }
+
+  /** The mask of the cells of its subject in which a piece holds. */
+  int where(Condition piece) {
+    int at = index(Subject.subjects(piece).iterator().next());
+    return at < 0 ? 0 : domains.get(at).where(piece);
+  }
+
+  /** The subjects of a condition, in order of their places. */
+  int[] subjects(Collection<Condition> conditions) {
+    return conditions.stream()
+        .flatMap(condition -> Subject.subjects(condition).stream())
+        .mapToInt(this::index)
+        .filter(at -> at >= 0)
+        .distinct()
+        .sorted()
+        .toArray();
+  }
+
+  /** The subjects that branches ask for, and not only what steps expect. */
+  Set<Subject> decided() {
+    Set<Subject> decided = new LinkedHashSet<>();
+    for (Step step : procedure.steps().values()) {
+      Branch.Fork fork = fork(step);
+      if (fork != null) {
+        fork.branches().forEach(branch -> decided.addAll(Subject.subjects(branch.when())));
+      }
+    }
+    return decided;
+  }
+
+  /** Whether a condition holds where each subject stands at one cell. */
+  boolean holds(Condition condition, int[] subjects, int[] cells) {
+    if (condition instanceof Condition.All all) {
+      return all.parts().stream().allMatch(part -> holds(part, subjects, cells));
+    } else if (condition instanceof Condition.Any any) {
+      return any.parts().stream().anyMatch(part -> holds(part, subjects, cells));
+    } else if (condition instanceof Condition.Not not) {
+      return !holds(not.part(), subjects, cells);
+    }
+    int at = index(Subject.of(condition));
+    int place = Arrays.binarySearch(subjects, at);
+    return place >= 0 && Cell.holds(condition, domains.get(at).cells().get(cells[place]));
+  }
+
+  /** The ways on of a step that has conditions, or null. */
+  static Branch.@Nullable Fork fork(Step step) {
+    if (step instanceof Step.Tell tell) {
+      return tell.then();
+    } else if (step instanceof Step.Measure measure) {
+      return measure.then();
+    } else if (step instanceof Step.Compute compute) {
+      return compute.then();
+    } else if (step instanceof Step.Call call) {
+      return call.then();
+    }
+    return step instanceof Step.Adjust adjust ? adjust.then() : null;
+  }
+
+  /** Every condition a step states: those of its branches, and what it expects. */
+  static List<Condition> conditions(Step step) {
+    List<Condition> all = new ArrayList<>();
+    Branch.Fork fork = fork(step);
+    if (fork != null) {
+      fork.branches().forEach(branch -> all.add(branch.when()));
+    }
+    if (step.words().expects() != null) {
+      all.add(step.words().expects());
+    }
+    return all;
+  }
+}

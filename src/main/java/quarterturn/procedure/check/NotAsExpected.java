@@ -1,0 +1,88 @@
+package quarterturn.procedure.check;
+
+import java.util.Arrays;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Step;
+
+/** A step's words are true when they are read. */
+final class NotAsExpected implements Proving {
+  @Override
+  public String id() {
+    return "not-as-expected";
+  }
+
+  @Override
+  public String means() {
+    return "What a step expects holds on every way that leads to it.";
+  }
+
+  @Override
+  public void prove(Proof proof, Findings found) {
+    for (Step step : proof.steps().values()) {
+      Condition expects = step.words().expects();
+      if (expects != null) {
+        expects(proof, step, proof.paths().expected(step, expects), found);
+      }
+    }
+  }
+
+  private void expects(Proof proof, Step step, Fan fan, Findings found) {
+    for (Paths.Node node : proof.paths().at(step.id())) {
+      int[] masks = Arrays.stream(fan.subjects()).map(node.at()::mask).toArray();
+      for (Fan.Taken taken : fan.spread(masks).taken()) {
+        if (taken.branch() == Fan.HOLE) {
+          found.add(
+              this,
+              step.mark(),
+              step.id() + " expects something else than: " + fan.words(taken),
+              "mend the way that leads here, or what the step expects and says",
+              proof.paths().way(node));
+        }
+      }
+    }
+  }
+
+  @Override
+  public Example bad() {
+    return Example.steps(
+        """
+        - choose: look
+          text: Does a fret stand out?
+          options:
+            - is: even
+              label: No
+              go: high
+            - is: high
+              label: Yes
+              go: high
+        - done: high
+          text: That fret stands out. A qualified repairer can seat it.
+          expects: look is high
+          outcome: high-fret
+        """);
+  }
+
+  @Override
+  public Example good() {
+    return Example.steps(
+        """
+        - choose: look
+          text: Does a fret stand out?
+          options:
+            - is: even
+              label: No
+              go: fine
+            - is: high
+              label: Yes
+              go: high
+        - done: fine
+          text: Nothing more to do.
+          expects: look is even
+          outcome: even
+        - done: high
+          text: That fret stands out. A qualified repairer can seat it.
+          expects: look is high
+          outcome: high-fret
+        """);
+  }
+}

@@ -1,0 +1,262 @@
+package quarterturn.procedure.check;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Branch;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Ways;
+
+/**
+ * Every way through a procedure: all situations in which each of its steps can be reached, the
+ * nearest to the beginning first. Breaks are walked too, since the engine then goes back to a
+ * reading.
+ */
+final class Paths {
+  /** More situations than this are not walked; that is a finding of its own. */
+  static final int MOST = 100_000;
+
+  private final Frame frame;
+  private final Fans fans;
+  private final Effects effects;
+  private final Calls calls;
+  private final Live live;
+  private final Entry entry;
+  private final List<Node> nodes = new ArrayList<>();
+  private final Set<Key> seen = new HashSet<>();
+  private final List<Wanting> wanting = new ArrayList<>();
+  private final Map<String, Fan> expectations = new HashMap<>();
+  private final Set<Branched> taken = new HashSet<>();
+  private final Map<String, List<Node>> at = new HashMap<>();
+  private final Set<String> jumpy = new HashSet<>();
+  private final List<String> seating;
+  private final @Nullable String undoing;
+
+  private record Key(String step, Situation at) {}
+
+  /**
+   * A fork that has a hole, or branches that overlap, or too many cases to look at.
+   *
+   * @param spread what can come of it there
+   */
+  record Wanting(Node node, Fan fan, Fan.Spread spread) {}
+
+  /** A branch that was taken. */
+  record Branched(String step, int branch) {}
+
+  /**
+   * A step reached in a situation.
+   *
+   * @param from place of the node it was reached from, or -1
+   * @param broken whether a break lies between
+   */
+  record Node(Step step, Situation at, int from, boolean broken) {}
+
+  Paths(Frame frame, Calls calls) {
+    this.frame = frame;
+    this.calls = calls;
+    this.fans = new Fans(frame);
+    this.effects = new Effects(frame, fans, this::spread);
+    this.live = new Live(frame, fans);
+    this.entry = new Entry(frame);
+    Procedure procedure = frame.procedure();
+    for (Step step : procedure.steps().values()) {
+      if (Ways.turnBeforeReading(procedure, step.id())) {
+        jumpy.add(step.id());
+      }
+    }
+    this.seating = seating(procedure);
+    this.undoing = undoing(procedure);
+    entry.first().forEach(first -> reach(procedure.begin(), first, -1, false));
+    for (int i = 0; i < nodes.size() && whole(); i++) {
+      expand(i);
+    }
+  }
+
+  /** Whether every situation was walked. */
+  boolean whole() {
+    return nodes.size() < MOST;
+  }
+
+  List<Node> nodes() {
+    return Collections.unmodifiableList(nodes);
+  }
+
+  Frame frame() {
+    return frame;
+  }
+
+  Fans fans() {
+    return fans;
+  }
+
+  Effects effects() {
+    return effects;
+  }
+
+  /** The fork of a step that has one. */
+  Fan fan(Step step) {
+    Branch.Fork fork = Frame.fork(step);
+    if (fork == null) {
+      throw new IllegalArgumentException("step " + step.id() + " has no fork");
+    }
+    return fans.of(step, fork);
+  }
+
+  /** What a step expects, as a fork with one branch. */
+  Fan expected(Step step, Condition expects) {
+    Branch one = new Branch(expects, step.id(), step.mark());
+    return expectations.computeIfAbsent(
+        step.id(), id -> new Fan(frame, new Branch.Fork(List.of(one), null)));
+  }
+
+  /** The forks that were found wanting, where they were reached. */
+  List<Wanting> wanting() {
+    return Collections.unmodifiableList(wanting);
+  }
+
+  boolean taken(String step, int branch) {
+    return taken.contains(new Branched(step, branch));
+  }
+
+  /** The ids of the steps on the shortest way to a node, itself the last. */
+  List<String> way(Node node) {
+    List<String> way = new ArrayList<>();
+    for (Node at = node; ; at = nodes.get(at.from())) {
+      way.add(0, at.step().id());
+      if (at.broken()) {
+        way.add(0, "(a break)");
+      }
+      if (at.from() < 0) {
+        return way;
+      }
+    }
+  }
+
+  private void reach(String id, Situation situation, int from, boolean broken) {
+    Step step = frame.procedure().steps().get(id);
+    if (step == null) {
+      return;
+    }
+    Situation at = situation.copy();
+    int subject = frame.index(new Subject.Count(id));
+    if (subject >= 0 && !frame.fleeting(subject)) {
+      at.mask(subject, frame.domains().get(subject).onward(at.mask(subject)));
+    }
+    live.forget(id, at);
+    if (seen.add(new Key(id, at))) {
+      Node node = new Node(step, at, from, broken);
+      nodes.add(node);
+      this.at.computeIfAbsent(id, i -> new ArrayList<>()).add(node);
+    }
+  }
+
+  /** The nodes at a step, the nearest first; none where it is never reached. */
+  List<Node> at(String step) {
+    return at.getOrDefault(step, List.of());
+  }
+
+  /** The node that is looked at. */
+  private int now;
+
+  private void spread(Fan fan, Fan.Spread spread) {
+    boolean hole = spread.taken().stream().anyMatch(taken -> taken.branch() == Fan.HOLE);
+    if (hole || !spread.overlaps().isEmpty() || !spread.whole()) {
+      wanting.add(new Wanting(nodes.get(now), fan, spread));
+    }
+  }
+
+  private void expand(int from) {
+    now = from;
+    Node node = nodes.get(from);
+    Step step = node.step();
+    Situation at = frame.settled(node.at());
+    List<Effects.Onward> ways =
+        step instanceof Step.Call call ? calls.from(this, call, at) : effects.from(step, at);
+    for (Effects.Onward way : ways) {
+      taken.add(new Branched(step.id(), way.branch()));
+      reach(way.step(), way.at(), from, false);
+    }
+    if (step instanceof Step.Done) {
+      reach(frame.procedure().begin(), entry.again(at), from, true);
+    }
+    breaks(from, step, at);
+  }
+
+  /** Where the engine goes back to after a break. */
+  private void breaks(int from, Step step, Situation at) {
+    Procedure procedure = frame.procedure();
+    boolean ahead = jumpy.contains(step.id()) && at.held(Quantity.RELIEF) == Held.FRESH;
+    boolean pitch = at.has(Fact.AT_PITCH);
+    if (ahead || (pitch && drifts(step))) {
+      reach(retune(at), effects.back(at, true), from, true);
+    }
+    if (ahead && pitch) {
+      reach(procedure.reread(), effects.back(at, false), from, true);
+    }
+    boolean undoes = step instanceof Step.TurnRod && at.turned() && !at.has(Fact.DETUNED);
+    if (undoes && undoing != null) {
+      reach(undoing, at, from, false);
+    }
+  }
+
+  /** Whether a break at a step lets the strings drift before something is read. */
+  static boolean drifts(Step step) {
+    return (step instanceof Step.Measure measure && measure.quantity().bracket())
+        || (step instanceof Step.Wait wait && !wait.rest());
+  }
+
+  /** A neck that is loose is seated first. */
+  private String retune(Situation at) {
+    return at.has(Fact.NECK_LOOSE) && !seating.isEmpty()
+        ? seating.get(0)
+        : frame.procedure().retune();
+  }
+
+  /** The steps at which the neck may be loose in its pocket. */
+  static Set<String> loose(Procedure procedure) {
+    List<String> seating = seating(procedure);
+    Set<String> loose = new HashSet<>();
+    for (Step step : procedure.steps().values()) {
+      if (step instanceof Step.Tell tell && tell.establishes().contains(Fact.NECK_LOOSE)) {
+        for (String next : Ways.from(step)) {
+          loose.addAll(Shape.reach(procedure, next, id -> !seating.contains(id)));
+        }
+      }
+    }
+    return loose;
+  }
+
+  /** The steps that seat a neck. */
+  static List<String> seating(Procedure procedure) {
+    return procedure.steps().values().stream()
+        .filter(s -> s instanceof Step.Tell tell && tell.establishes().contains(Fact.NECK_FAST))
+        .map(Step::id)
+        .toList();
+  }
+
+  /** Where a turn can be taken back from a turn: the strings are slackened first. */
+  private static @Nullable String undoing(Procedure procedure) {
+    for (Step step : procedure.steps().values()) {
+      boolean detunes = step instanceof Step.Tell tell && tell.establishes().contains(Fact.DETUNED);
+      if (detunes && Ways.undoNext(procedure, step.id())) {
+        return step.id();
+      }
+    }
+    return null;
+  }
+
+  /** The steps that were reached. */
+  Set<String> reached() {
+    return Collections.unmodifiableSet(at.keySet());
+  }
+}

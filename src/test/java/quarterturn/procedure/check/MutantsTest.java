@@ -1,0 +1,102 @@
+package quarterturn.procedure.check;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import quarterturn.procedure.Shelf;
+
+/**
+ * The shipped procedures are changed, one place at a time, and the rules have to notice. What they
+ * do not notice stands in {@code survivors.txt}, each with why.
+ */
+class MutantsTest {
+  private static final List<String> SHIPPED =
+      List.of(
+          "setup",
+          "intake",
+          "strings",
+          "relief",
+          "nut-clearance",
+          "action",
+          "neck-angle",
+          "intonation",
+          "pickups",
+          "season",
+          "buzz",
+          "sign-off");
+
+  /** So many of each kind of change, where there are so many. */
+  private static final int OF_EACH = 190;
+
+  private static final double AT_LEAST = 0.97;
+
+  @TempDir Path folder;
+
+  @Test
+  void theRulesNoticeNearlyAllOfThem() throws Exception {
+    List<Mutants.Mutant> mutants = drawn();
+    assertThat(mutants.size()).isAtLeast(500);
+    List<String> survivors =
+        mutants.parallelStream().filter(this::clean).map(MutantsTest::words).sorted().toList();
+    double caught = 1 - survivors.size() / (double) mutants.size();
+    assertWithMessage("%s of %s: %s", survivors.size(), mutants.size(), survivors)
+        .that(caught)
+        .isAtLeast(AT_LEAST);
+    TreeSet<String> unexplained = new TreeSet<>(survivors);
+    unexplained.removeAll(explained());
+    assertWithMessage("survivors without a reason in survivors.txt").that(unexplained).isEmpty();
+  }
+
+  private static List<Mutants.Mutant> drawn() throws IOException {
+    Map<Mutants.Operator, List<Mutants.Mutant>> by = new EnumMap<>(Mutants.Operator.class);
+    for (String id : SHIPPED) {
+      String text = Files.readString(Path.of("procedures", id + ".yaml"));
+      for (Mutants.Mutant mutant : Mutants.of(id, text)) {
+        by.computeIfAbsent(mutant.operator(), o -> new ArrayList<>()).add(mutant);
+      }
+    }
+    List<Mutants.Mutant> drawn = new ArrayList<>();
+    for (List<Mutants.Mutant> all : by.values()) {
+      Collections.shuffle(all, new Random(20_261));
+      drawn.addAll(all.subList(0, Math.min(OF_EACH, all.size())));
+    }
+    return drawn;
+  }
+
+  private boolean clean(Mutants.Mutant mutant) {
+    try {
+      Path own = Files.createTempDirectory(folder, "mutant");
+      Path file =
+          Files.createDirectory(own.resolve("procedures")).resolve(mutant.procedure() + ".yaml");
+      Files.writeString(file, mutant.text());
+      return Checker.check(new Shelf(own), mutant.procedure()).clean();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String words(Mutants.Mutant mutant) {
+    return mutant.procedure() + " " + mutant.what();
+  }
+
+  /** The lines of the list, without their reasons. */
+  private static List<String> explained() throws IOException {
+    Path list = Path.of("src/test/resources/quarterturn/procedure/survivors.txt");
+    return Files.readAllLines(list).stream()
+        .filter(line -> !line.isBlank() && !line.startsWith("#") && !line.startsWith(" "))
+        .toList();
+  }
+}
