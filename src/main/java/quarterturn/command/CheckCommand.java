@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -18,9 +19,13 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import quarterturn.procedure.FormatSchema;
+import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Unreadable;
+import quarterturn.rehearsal.Cover;
+import quarterturn.rehearsal.Covered;
 import quarterturn.report.CheckReport;
+import quarterturn.report.CoverReport;
 import quarterturn.report.GraphDot;
 import quarterturn.report.GraphText;
 import quarterturn.script.CheckJson;
@@ -37,6 +42,11 @@ import quarterturn.unit.Printable;
     footer = {"", "Exit status: 0 nothing found, 1 findings, 2 a file that can't be read."})
 final class CheckCommand implements Callable<Integer>, Cli.Timed {
   private static final int FOUND = 1;
+
+  /** Enough for most procedures; what is left over then is worth a look. */
+  private static final int MOST_SESSIONS = 4000;
+
+  private static final Duration LONGEST = Duration.ofMinutes(2);
   private static final DateTimeFormatter TIME =
       DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 
@@ -63,6 +73,14 @@ final class CheckCommand implements Callable<Integer>, Cli.Timed {
 
   @Option(names = "--draw", description = "Draws one procedure's steps and the ways between them.")
   private boolean draw;
+
+  @Option(
+      names = "--cover",
+      description = {
+        "Plays simulated sessions of one procedure until every branch was taken, and prints those",
+        "that never were."
+      })
+  private boolean cover;
 
   @Option(
       names = "--schema",
@@ -94,7 +112,17 @@ final class CheckCommand implements Callable<Integer>, Cli.Timed {
       out.flush();
       return 0;
     }
+    if (cover) {
+      return cover(desk.library(typed.get(0)), out);
+    }
     return watch ? watch(desk.own(), out) : check(desk.own(), out);
+  }
+
+  private static int cover(Library library, PrintWriter out) {
+    Covered covered = Cover.of(library, 1, MOST_SESSIONS, LONGEST);
+    CoverReport.lines(covered).forEach(out::println);
+    out.flush();
+    return covered.open().isEmpty() && covered.stuck().isEmpty() ? 0 : FOUND;
   }
 
   private int check(@Nullable Path own, PrintWriter out) throws IOException {
@@ -138,8 +166,11 @@ final class CheckCommand implements Callable<Integer>, Cli.Timed {
 
   private void complain() {
     complainIf(
-        schema && (draw || watch || format != null || !typed.isEmpty()),
+        schema && (draw || watch || cover || format != null || !typed.isEmpty()),
         "--schema goes with nothing else.");
+    complainIf(
+        cover && (draw || watch || format != null), "--cover goes with one procedure alone.");
+    complainIf(cover && typed.size() != 1, "--cover: name one procedure or one .yaml file.");
     complainIf(draw && watch, "--draw goes with --format alone.");
     complainIf(draw && format == Format.JSON, "--draw goes with --format text or dot.");
     complainIf(draw && typed.size() != 1, "--draw: name one procedure or one .yaml file.");
