@@ -1,6 +1,8 @@
 package quarterturn.procedure;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * A hazard statement, shown right before its step.
@@ -9,13 +11,20 @@ import java.util.List;
  * @param harm what can happen
  * @param avoid how to avoid it
  * @param with what a step does that it goes with: a turn, a fact it establishes, a change it makes
- * @param words phrases of a step's text that it goes with
+ * @param words phrases of a step's text that it goes with, as {@link #plain} writes them
  */
 public record Hazard(
     String id, Word word, String harm, String avoid, List<String> with, List<String> words) {
   public Hazard {
     with = List.copyOf(with);
-    words = List.copyOf(words);
+    words = words.stream().map(Hazard::plain).toList();
+  }
+
+  private static final Pattern SPACE = Pattern.compile("\\s+");
+
+  /** Small letters and single spaces, so that a line break hides nothing. */
+  public static String plain(String text) {
+    return SPACE.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ");
   }
 
   /** One that can go with anything. */

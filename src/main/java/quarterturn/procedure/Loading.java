@@ -110,7 +110,7 @@ final class Loading {
   private <T> @Nullable T read(Found found, Drafting<T> drafting) {
     Faults faults = null;
     try {
-      faults = new Faults(Source.of(found.name(), found.bytes()));
+      faults = new Faults(shelf.source(found));
       T read = drafting.read(faults);
       files.add(faults);
       return read;

@@ -6,9 +6,12 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +25,10 @@ public final class Shelf {
   private static final Set<String> RESERVED = Set.of("kinds", "results");
 
   private final @Nullable Path own;
+  private final Map<String, Kept> kept = new HashMap<>();
+
+  /** A file as it was read last; many procedures need the same ones. */
+  private record Kept(byte[] bytes, Source source) {}
 
   /**
    * @param own the user's folder, with {@code procedures} and {@code safety} in it, or null
@@ -159,6 +166,17 @@ public final class Shelf {
   private String where() {
     String shipped = " among those that come with the program";
     return own == null ? shipped : " in " + own.resolve("procedures") + " and" + shipped;
+  }
+
+  /** The text of a file, the same as before where its bytes are. */
+  Source source(Found found) throws Unreadable {
+    Kept before = kept.get(found.name());
+    if (before != null && Arrays.equals(before.bytes(), found.bytes())) {
+      return before.source();
+    }
+    Source source = Source.of(found.name(), found.bytes());
+    kept.put(found.name(), new Kept(found.bytes(), source));
+    return source;
   }
 
   /** A procedure's file, or null where there is none. */

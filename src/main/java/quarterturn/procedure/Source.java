@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Printable;
 
 /**
@@ -27,6 +28,7 @@ final class Source {
   private final int[] text;
   private final int[] lineStarts;
   private final List<Unshown> unshown = new ArrayList<>();
+  private @Nullable Node tree;
 
   /** A character that cannot be shown, which {@link #LOST} stands for now. */
   record Unshown(int offset, int codePoint) {}
@@ -94,6 +96,15 @@ final class Source {
   /** The characters that were replaced. */
   List<Unshown> unshown() {
     return List.copyOf(unshown);
+  }
+
+  /** What was read of it before without a fault, or null. */
+  @Nullable Node tree() {
+    return tree;
+  }
+
+  void tree(Node read) {
+    tree = read;
   }
 
   /** The whole text. */

@@ -37,11 +37,19 @@ final class TreeReader {
    * @throws Unreadable when reading cannot go on
    */
   static Node read(Faults faults) throws Unreadable {
+    Node before = faults.source().tree();
+    if (before != null) {
+      return before;
+    }
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(Source.MOST_BYTES + 1);
     YAMLFactory factory = YAMLFactory.builder().loaderOptions(options).build();
     try (YAMLParser parser = factory.createParser(new StringReader(faults.source().text()))) {
-      return new TreeReader(faults, parser).document();
+      Node root = new TreeReader(faults, parser).document();
+      if (faults.none()) {
+        faults.source().tree(root);
+      }
+      return root;
     } catch (IOException | RuntimeException e) {
       Syntax syntax = Syntax.of(faults.source(), e);
       throw faults.stop(syntax.mark(), syntax.wrong(), syntax.mend());

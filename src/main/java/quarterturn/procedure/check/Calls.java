@@ -120,10 +120,14 @@ final class Calls {
         touched.add(quantity);
       }
     }
-    for (Paths.Node node : paths(called).nodes()) {
-      if (node.step() instanceof Step.Done done) {
-        Map<Quantity, Held> readings =
-            found.computeIfAbsent(done.outcome(), o -> new EnumMap<>(Quantity.class));
+    Paths paths = paths(called);
+    for (Step step : called.steps().values()) {
+      if (!(step instanceof Step.Done done) || paths.at(step.id()).isEmpty()) {
+        continue;
+      }
+      Map<Quantity, Held> readings =
+          found.computeIfAbsent(done.outcome(), o -> new EnumMap<>(Quantity.class));
+      for (Paths.Node node : paths.at(step.id())) {
         for (Quantity quantity : touched) {
           Held held = node.at().held(quantity);
           readings.merge(quantity, held, (a, b) -> a.compareTo(b) < 0 ? a : b);

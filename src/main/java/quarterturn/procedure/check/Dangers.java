@@ -3,9 +3,7 @@ package quarterturn.procedure.check;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Hazard;
@@ -13,30 +11,27 @@ import quarterturn.procedure.Step;
 
 /** Which hazards go with a step, by what it does and by what it says. */
 final class Dangers {
-  private static final Pattern SPACE = Pattern.compile("\\s+");
+  private final Set<String> does;
+  private final String text;
 
-  private Dangers() {}
+  Dangers(Step step) {
+    this.does = does(step);
+    this.text = Hazard.plain(step.words().text());
+  }
 
   /** What of the step the hazard goes with, in words; null where it does not. */
-  static @Nullable String of(Step step, Hazard hazard) {
-    Set<String> does = does(step);
+  @Nullable String of(Hazard hazard) {
     for (String occasion : hazard.with()) {
       if (does.contains(occasion)) {
         return occasion;
       }
     }
-    String text = plain(step.words().text());
     for (String phrase : hazard.words()) {
-      if (text.contains(plain(phrase))) {
+      if (text.contains(phrase)) {
         return "the words \"" + phrase + "\"";
       }
     }
     return null;
-  }
-
-  /** Letters and single spaces, so that a line break hides nothing. */
-  private static String plain(String text) {
-    return SPACE.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ");
   }
 
   /** Everything a hazard goes with. */

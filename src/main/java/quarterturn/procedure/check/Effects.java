@@ -284,7 +284,7 @@ final class Effects {
   void spread(List<Onward> ways, Step step, Branch.Fork fork, Situation now) {
     Fan fan = fans.of(step, fork);
     int[] subjects = fan.subjects();
-    Fan.Spread spread = fan.spread(masks(subjects, now));
+    Fan.Spread spread = fan.spread(now);
     watch.accept(fan, spread);
     for (Fan.Taken taken : spread.taken()) {
       if (taken.branch() == Fan.HOLE) {
@@ -303,14 +303,6 @@ final class Effects {
               : fork.branches().get(taken.branch()).go();
       ways.add(new Onward(go, then, taken.branch()));
     }
-  }
-
-  private static int[] masks(int[] subjects, Situation now) {
-    int[] masks = new int[subjects.length];
-    for (int i = 0; i < masks.length; i++) {
-      masks[i] = now.mask(subjects[i]);
-    }
-    return masks;
   }
 
   /** Back from a break: what was read may have moved since, and pitch may have drifted. */

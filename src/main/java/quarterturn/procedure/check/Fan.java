@@ -67,8 +67,17 @@ final class Fan {
    * All that can come of it.
    *
    * @param whole whether every case was looked at
+   * @param wanting whether it has a hole or an overlap, or is not whole
    */
-  record Spread(List<Taken> taken, List<Overlap> overlaps, boolean whole) {}
+  record Spread(List<Taken> taken, List<Overlap> overlaps, boolean whole, boolean wanting) {
+    Spread(List<Taken> taken, List<Overlap> overlaps, boolean whole) {
+      this(
+          taken,
+          overlaps,
+          whole,
+          !whole || !overlaps.isEmpty() || taken.stream().anyMatch(t -> t.branch() == HOLE));
+    }
+  }
 
   int[] subjects() {
     return subjects;
@@ -76,6 +85,15 @@ final class Fan {
 
   Branch.Fork fork() {
     return fork;
+  }
+
+  /** The ways on where things stand so. */
+  Spread spread(Situation at) {
+    int[] masks = new int[subjects.length];
+    for (int i = 0; i < masks.length; i++) {
+      masks[i] = at.mask(subjects[i]);
+    }
+    return spread(masks);
   }
 
   /** The ways on where each of the fork's subjects may stand as its mask says. */

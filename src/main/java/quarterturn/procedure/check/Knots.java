@@ -2,81 +2,75 @@ package quarterturn.procedure.check;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Deque;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 
 /**
- * The knots of a graph: sets of steps that all lead to each other, by Tarjan's algorithm for
+ * The knots of a graph: sets of places that all lead to each other, by Tarjan's algorithm for
  * strongly connected components (SIAM Journal on Computing 1, 1972).
  */
 final class Knots {
-  private final Map<String, Set<String>> graph;
-  private final Map<String, Integer> order = new HashMap<>();
-  private final Map<String, Integer> lowest = new HashMap<>();
-  private final Deque<String> open = new ArrayDeque<>();
-  private final Set<String> standing = new HashSet<>();
-  private final List<Set<String>> found = new ArrayList<>();
+  /** By place, the places it leads to. */
+  private final BitSet[] graph;
 
-  Knots(Map<String, Set<String>> graph) {
+  /** By place, one more than its turn at being visited; 0 before. */
+  private final int[] order;
+
+  private final int[] lowest;
+  private final Deque<Integer> open = new ArrayDeque<>();
+  private final BitSet standing = new BitSet();
+  private final List<BitSet> found = new ArrayList<>();
+  private int visited;
+
+  private Knots(BitSet[] graph) {
     this.graph = graph;
-    for (String step : graph.keySet()) {
-      if (!order.containsKey(step)) {
-        visit(step);
-      }
-    }
+    this.order = new int[graph.length];
+    this.lowest = new int[graph.length];
   }
 
-  /** Those with a loop in them, each in the graph's order. */
-  List<Set<String>> all() {
-    List<Set<String>> knots = new ArrayList<>();
-    for (Set<String> one : found) {
-      String first = one.iterator().next();
-      boolean loops = one.size() > 1 || graph.getOrDefault(first, Set.of()).contains(first);
-      if (loops) {
-        Set<String> ordered = new LinkedHashSet<>(graph.keySet());
-        ordered.retainAll(one);
-        knots.add(ordered);
+  /**
+   * Those with a loop in them.
+   *
+   * @param graph by place, the places it leads to
+   */
+  static List<BitSet> of(BitSet[] graph) {
+    Knots knots = new Knots(graph);
+    for (int place = 0; place < graph.length; place++) {
+      // A place that leads nowhere is in no loop.
+      if (knots.order[place] == 0 && !graph[place].isEmpty()) {
+        knots.visit(place);
       }
     }
-    return knots;
+    return knots.found;
   }
 
   /** A file has few enough steps for their chain to fit the stack. */
-  private void visit(String step) {
-    int place = order.size();
-    order.put(step, place);
-    lowest.put(step, place);
-    open.push(step);
-    standing.add(step);
-    for (String next : graph.getOrDefault(step, Set.of())) {
-      if (!graph.containsKey(next)) {
-        continue;
-      }
-      if (!order.containsKey(next)) {
+  private void visit(int place) {
+    order[place] = ++visited;
+    lowest[place] = visited;
+    open.push(place);
+    standing.set(place);
+    BitSet nexts = graph[place];
+    for (int next = nexts.nextSetBit(0); next >= 0; next = nexts.nextSetBit(next + 1)) {
+      if (order[next] == 0) {
         visit(next);
-        lower(step, lowest.getOrDefault(next, place));
-      } else if (standing.contains(next)) {
-        lower(step, order.getOrDefault(next, place));
+        lowest[place] = Math.min(lowest[place], lowest[next]);
+      } else if (standing.get(next)) {
+        lowest[place] = Math.min(lowest[place], order[next]);
       }
     }
-    if (lowest.getOrDefault(step, place) == place) {
-      Set<String> knot = new HashSet<>();
-      String last;
+    if (lowest[place] == order[place]) {
+      BitSet knot = new BitSet();
+      int last;
       do {
         last = open.pop();
-        standing.remove(last);
-        knot.add(last);
-      } while (!last.equals(step));
-      found.add(knot);
+        standing.clear(last);
+        knot.set(last);
+      } while (last != place);
+      if (knot.cardinality() > 1 || nexts.get(place)) {
+        found.add(knot);
+      }
     }
-  }
-
-  private void lower(String step, int to) {
-    lowest.merge(step, to, Math::min);
   }
 }

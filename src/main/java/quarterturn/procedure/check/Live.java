@@ -1,11 +1,15 @@
 package quarterturn.procedure.check;
 
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Quantity;
@@ -13,95 +17,174 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
 import quarterturn.procedure.Which;
 
-/**
- * What can still matter at each step; the rest is forgotten there, so that ways that differ in
- * nothing that matters are one.
- */
+/** What can still matter at each step: what some step from there on asks for. */
 final class Live {
   private final Frame frame;
-  private final Map<String, Set<Condition>> pieces = new HashMap<>();
-  private final Map<String, Set<Quantity>> readings = new HashMap<>();
-  private final Map<String, int[][]> alike = new HashMap<>();
-
-  private final Map<String, Set<String>> ways = new HashMap<>();
   private final Fans fans;
   private final Set<Subject> decided;
   private final Set<String> loose;
+
+  /** Everything that any step states, each piece with what it speaks about. */
+  private final List<Condition> pieces = new ArrayList<>();
+
+  private final List<Subject> subjects = new ArrayList<>();
+  private final Map<Condition, Integer> places = new HashMap<>();
+  private final Map<String, Matter> matters = new LinkedHashMap<>();
+
+  /**
+   * What matters at a step, as far as it is known.
+   *
+   * @param next the steps it can lead to
+   * @param unread those of them it can lead to where nothing could be read
+   * @param replaced places of the pieces about what it reads
+   * @param gone places of those that do not matter before it, whatever comes after
+   * @param own places of those it states itself
+   * @param live places of those that matter there
+   * @param readings the quantities whose readings matter there
+   */
+  private record Matter(
+      Step step,
+      Set<String> next,
+      Set<String> unread,
+      BitSet replaced,
+      BitSet gone,
+      BitSet own,
+      BitSet live,
+      Set<Quantity> readings) {}
 
   Live(Frame frame, Fans fans) {
     this.frame = frame;
     this.fans = fans;
     this.decided = frame.decided();
     this.loose = Paths.loose(frame.procedure());
-    Procedure procedure = frame.procedure();
-    for (String id : procedure.steps().keySet()) {
-      pieces.put(id, Set.of());
-      readings.put(id, EnumSet.noneOf(Quantity.class));
+    List<Step> steps = List.copyOf(frame.procedure().steps().values());
+    List<BitSet> own = steps.stream().map(this::own).toList();
+    List<Matter> all = new ArrayList<>();
+    for (int i = 0; i < steps.size(); i++) {
+      Matter matter = matter(steps.get(i), own.get(i));
+      all.add(matter);
+      matters.put(steps.get(i).id(), matter);
     }
-    List<Step> steps = List.copyOf(procedure.steps().values());
     boolean more = true;
     while (more) {
       more = false;
       // What matters spreads against the way, so the last steps come first.
       for (int i = steps.size() - 1; i >= 0; i--) {
-        more |= grow(procedure, steps.get(i));
+        more |= grow(all.get(i));
       }
     }
-    procedure.steps().keySet().forEach(id -> alike.put(id, alike(id)));
   }
 
-  private boolean grow(Procedure procedure, Step step) {
+  /** The pieces about a subject that matter at a step. */
+  Set<Condition> pieces(String step, Domain domain) {
     Set<Condition> live = new HashSet<>();
-    Set<Quantity> read = EnumSet.noneOf(Quantity.class);
-    for (String next : next(procedure, step)) {
-      live.addAll(pieces.getOrDefault(next, Set.of()));
-      read.addAll(readings.getOrDefault(next, Set.of()));
+    Matter matter = matters.get(step);
+    if (matter != null) {
+      for (Condition piece : domain.pieces()) {
+        if (matter.live().get(places.getOrDefault(piece, pieces.size()))) {
+          live.add(piece);
+        }
+      }
     }
-    if (step instanceof Step.Measure measure && measure.which() != Which.HIGHEST) {
-      replaced(measure, live, read);
-    }
-    // What is chosen here replaces what was chosen before.
-    Subject own = new Subject.Choice(step.id());
-    live.removeIf(piece -> Subject.subjects(piece).contains(own));
-    if (step instanceof Step.Done) {
-      // What is only expected is about the answers of one time through.
-      live.removeIf(
-          piece ->
-              Subject.subjects(piece).stream()
-                  .allMatch(s -> s instanceof Subject.Choice && !decided.contains(s)));
-    }
-    if (step instanceof Step.TurnRod) {
-      live.removeIf(piece -> Subject.subjects(piece).contains(new Subject.Feeling()));
-    }
+    return live;
+  }
+
+  /** The quantities whose readings matter at a step. */
+  Set<Quantity> readings(String step) {
+    Matter matter = matters.get(step);
+    return matter == null ? Set.of() : matter.readings();
+  }
+
+  /** What a step states; all of it is given places. */
+  private BitSet own(Step step) {
+    BitSet own = new BitSet();
     Condition expects = step.words().expects();
     for (Condition condition : Frame.stated(step)) {
       Subject.pieces(condition)
           .forEach(
               (piece, subject) -> {
+                int place = place(piece, subject);
                 // A reading's own branches are about the reading that is just taken.
                 boolean itself =
                     step instanceof Step.Measure measure
                         && subject.equals(new Subject.Reading(measure.quantity()));
                 if (!itself || condition.equals(expects)) {
-                  live.add(piece);
+                  own.set(place);
                 }
               });
     }
-    read.addAll(Uses.of(step));
-    boolean more = !live.equals(pieces.get(step.id())) || !read.equals(readings.get(step.id()));
-    pieces.put(step.id(), live);
-    readings.put(step.id(), read);
+    return own;
+  }
+
+  private int place(Condition piece, Subject subject) {
+    return places.computeIfAbsent(
+        piece,
+        p -> {
+          subjects.add(subject);
+          pieces.add(piece);
+          return pieces.size() - 1;
+        });
+  }
+
+  private Matter matter(Step step, BitSet own) {
+    boolean reads = step instanceof Step.Measure measure && measure.which() != Which.HIGHEST;
+    Subject chosen = new Subject.Choice(step.id());
+    BitSet gone =
+        about(
+            subject ->
+                // What is chosen here replaces what was chosen before.
+                subject.equals(chosen)
+                    // What is only expected is about the answers of one time through.
+                    || (step instanceof Step.Done
+                        && subject instanceof Subject.Choice
+                        && !decided.contains(subject))
+                    || (step instanceof Step.TurnRod && subject instanceof Subject.Feeling));
+    return new Matter(
+        step,
+        next(frame.procedure(), step),
+        reads ? withoutReading((Step.Measure) step) : Set.of(),
+        reads ? about(subject -> shows((Step.Measure) step, subject)) : new BitSet(),
+        gone,
+        own,
+        new BitSet(),
+        EnumSet.noneOf(Quantity.class));
+  }
+
+  /** The places of the pieces about some subjects. */
+  private BitSet about(Predicate<Subject> so) {
+    BitSet about = new BitSet();
+    for (int i = 0; i < subjects.size(); i++) {
+      about.set(i, so.test(subjects.get(i)));
+    }
+    return about;
+  }
+
+  private boolean grow(Matter matter) {
+    BitSet live = new BitSet();
+    Set<Quantity> read = EnumSet.noneOf(Quantity.class);
+    add(matter.next(), live, read);
+    if (matter.step() instanceof Step.Measure measure && measure.which() != Which.HIGHEST) {
+      // A reading replaces the one before, but on the ways on where nothing could be read.
+      live.andNot(matter.replaced());
+      read.remove(measure.quantity());
+      add(matter.unread(), live, read);
+    }
+    live.andNot(matter.gone());
+    live.or(matter.own());
+    read.addAll(Uses.of(matter.step()));
+    boolean more = !live.equals(matter.live()) || !read.equals(matter.readings());
+    matter.live().or(live);
+    matter.readings().addAll(read);
     return more;
   }
 
-  /** A reading replaces the one before, but on the ways on where nothing could be read. */
-  private void replaced(Step.Measure step, Set<Condition> live, Set<Quantity> read) {
-    Set<String> unread = ways.computeIfAbsent(step.id(), id -> withoutReading(step));
-    live.removeIf(piece -> Subject.subjects(piece).stream().allMatch(s -> shows(step, s)));
-    read.remove(step.quantity());
-    for (String next : unread) {
-      live.addAll(pieces.getOrDefault(next, Set.of()));
-      read.addAll(readings.getOrDefault(next, Set.of()));
+  private void add(Set<String> steps, BitSet live, Set<Quantity> read) {
+    for (String step : steps) {
+      Matter next = matters.get(step);
+      if (next != null) {
+        live.or(next.live());
+        read.addAll(next.readings());
+      }
     }
   }
 
@@ -147,64 +230,5 @@ final class Live {
       next.add(procedure.reread());
     }
     return next;
-  }
-
-  /** By subject, the cells that are one; none where all are still told apart. */
-  private int[][] alike(String id) {
-    int[][] all = new int[frame.domains().size()][];
-    for (int i = 0; i < all.length; i++) {
-      Domain domain = frame.domains().get(i);
-      Set<Condition> live = new HashSet<>(pieces.getOrDefault(id, Set.of()));
-      live.retainAll(domain.pieces());
-      int[] alike = domain.alike(live);
-      boolean apart = true;
-      for (int cell = 0; cell < alike.length; cell++) {
-        apart &= alike[cell] == 1 << cell;
-      }
-      all[i] = apart ? new int[0] : alike;
-    }
-    return all;
-  }
-
-  /** Forgets what does not matter from {@code id} on, and what a spoiled reading said. */
-  void forget(String id, Situation at) {
-    int[][] cells = alike.get(id);
-    if (cells == null) {
-      return;
-    }
-    for (Quantity quantity : Quantity.values()) {
-      if (at.held(quantity).compareTo(Held.STALE) >= 0 && !at.held(quantity).usable()) {
-        open(at, new Subject.Reading(quantity));
-        open(at, new Subject.Each(quantity));
-      }
-    }
-    for (int i = 0; i < cells.length; i++) {
-      if (cells[i].length > 0) {
-        int wide = 0;
-        for (int mask = at.mask(i); mask != 0; mask &= mask - 1) {
-          wide |= cells[i][Integer.numberOfTrailingZeros(mask)];
-        }
-        at.mask(i, wide);
-      }
-    }
-    Set<Quantity> read = readings.getOrDefault(id, Set.of());
-    for (Quantity quantity : Quantity.values()) {
-      if (!read.contains(quantity)) {
-        at.held(quantity, Held.NEVER);
-      }
-    }
-  }
-
-  private void open(Situation at, Subject subject) {
-    int place = frame.index(subject);
-    if (place < 0) {
-      return;
-    }
-    Domain domain = frame.domains().get(place);
-    int read = domain.all();
-    if (subject instanceof Subject.Reading reading) {
-      read &= ~domain.where(Frame.unread(reading.quantity()));
-    }
-    at.mask(place, read == 0 ? domain.all() : read);
   }
 }

@@ -2,16 +2,17 @@ package quarterturn.procedure.check;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
@@ -30,17 +31,20 @@ final class Loops {
   /**
    * What limits the loops that pass it.
    *
-   * @param steps loops that pass one of these
-   * @param ways and one of these ways come to an end
+   * @param steps places of steps: loops that pass one of these
+   * @param ways and one of these ways come to an end: by place, the places they lead to
    */
-  private record Limit(Set<String> steps, Set<Way> ways) {}
+  private record Limit(BitSet steps, BitSet[] ways) {}
 
-  private final Map<String, Set<String>> next = new LinkedHashMap<>();
+  private final List<String> ids;
+  private final BitSet[] next;
   private final List<Limit> limits = new ArrayList<>();
 
   Loops(Procedure procedure) {
     Collection<Step> steps = procedure.steps().values();
-    steps.forEach(step -> next.put(step.id(), new LinkedHashSet<>(Ways.from(step))));
+    this.ids = List.copyOf(procedure.steps().keySet());
+    this.next = none();
+    steps.forEach(step -> Ways.from(step).forEach(to -> add(next, new Way(step.id(), to))));
     Map<String, Set<Way>> counted = new LinkedHashMap<>();
     Set<String> turns = new HashSet<>();
     Set<String> rests = new HashSet<>();
@@ -64,9 +68,30 @@ final class Loops {
         Ways.from(step).forEach(to -> days.add(new Way(step.id(), to)));
       }
     }
-    counted.forEach((step, ways) -> limits.add(new Limit(Set.of(step), ways)));
-    limits.add(new Limit(turns, progress));
-    limits.add(new Limit(rests, days));
+    counted.forEach((step, ways) -> limit(Set.of(step), ways));
+    limit(turns, progress);
+    limit(rests, days);
+  }
+
+  /** A graph of the steps in which none leads anywhere. */
+  private BitSet[] none() {
+    return ids.stream().map(id -> new BitSet()).toArray(BitSet[]::new);
+  }
+
+  private void add(BitSet[] graph, Way way) {
+    int from = ids.indexOf(way.from());
+    int to = ids.indexOf(way.to());
+    if (from >= 0 && to >= 0) {
+      graph[from].set(to);
+    }
+  }
+
+  private void limit(Set<String> steps, Set<Way> ways) {
+    BitSet passed = new BitSet();
+    steps.stream().mapToInt(ids::indexOf).filter(place -> place >= 0).forEach(passed::set);
+    BitSet[] open = none();
+    ways.forEach(way -> add(open, way));
+    limits.add(new Limit(passed, open));
   }
 
   private static boolean asks(Branch.Fork fork, Class<? extends Subject> about) {
@@ -109,41 +134,36 @@ final class Loops {
     return below;
   }
 
-  /** The shortest endless loop of each knot of steps, as the ids on it. */
+  /** The shortest endless loop of each knot of steps, as the ids on it, in the file's order. */
   List<List<String>> endless() {
-    List<List<String>> found = new ArrayList<>();
-    for (Set<String> knot : knots(next)) {
-      List<String> loop = endless(within(next, knot), knot);
+    List<List<Integer>> found = new ArrayList<>();
+    List<BitSet> knots = new ArrayList<>(Knots.of(next));
+    knots.sort(Comparator.comparingInt(knot -> knot.nextSetBit(0)));
+    for (BitSet knot : knots) {
+      List<Integer> loop = endless(within(next, knot), knot);
       if (loop != null) {
         found.add(loop);
       }
     }
-    return found;
+    return found.stream().map(loop -> loop.stream().map(ids::get).toList()).toList();
   }
 
   /** An endless loop within a knot, or null: one that leaves out what would limit it. */
-  private @Nullable List<String> endless(Map<String, Set<String>> graph, Set<String> knot) {
+  private @Nullable List<Integer> endless(BitSet[] graph, BitSet knot) {
     for (Limit limit : limits) {
-      Set<Way> ways = new HashSet<>();
-      for (Way way : limit.ways()) {
-        if (graph.getOrDefault(way.from(), Set.of()).contains(way.to())) {
-          ways.add(way);
-        }
+      if (knot.intersects(limit.steps()) && anyOf(graph, limit.ways())) {
+        BitSet left = (BitSet) knot.clone();
+        left.andNot(limit.steps());
+        List<Integer> loop = inKnots(within(graph, left));
+        return loop != null ? loop : inKnots(without(graph, limit.ways()));
       }
-      if (ways.isEmpty() || Collections.disjoint(knot, limit.steps())) {
-        continue;
-      }
-      Map<String, Set<String>> passed = new LinkedHashMap<>(graph);
-      passed.keySet().removeAll(limit.steps());
-      List<String> loop = inKnots(passed);
-      return loop != null ? loop : inKnots(without(graph, ways));
     }
     return shortest(graph);
   }
 
-  private @Nullable List<String> inKnots(Map<String, Set<String>> graph) {
-    for (Set<String> knot : knots(graph)) {
-      List<String> loop = endless(within(graph, knot), knot);
+  private @Nullable List<Integer> inKnots(BitSet[] graph) {
+    for (BitSet knot : Knots.of(graph)) {
+      List<Integer> loop = endless(within(graph, knot), knot);
       if (loop != null) {
         return loop;
       }
@@ -151,39 +171,37 @@ final class Loops {
     return null;
   }
 
-  private static Map<String, Set<String>> without(Map<String, Set<String>> graph, Set<Way> ways) {
-    Map<String, Set<String>> less = new LinkedHashMap<>();
-    graph.forEach(
-        (from, tos) -> {
-          Set<String> left = new LinkedHashSet<>(tos);
-          left.removeIf(to -> ways.contains(new Way(from, to)));
-          less.put(from, left);
-        });
+  private static boolean anyOf(BitSet[] graph, BitSet[] ways) {
+    return IntStream.range(0, graph.length).anyMatch(from -> graph[from].intersects(ways[from]));
+  }
+
+  private static BitSet[] without(BitSet[] graph, BitSet[] ways) {
+    BitSet[] less = new BitSet[graph.length];
+    for (int from = 0; from < less.length; from++) {
+      less[from] = (BitSet) graph[from].clone();
+      less[from].andNot(ways[from]);
+    }
     return less;
   }
 
-  private static Map<String, Set<String>> within(Map<String, Set<String>> graph, Set<String> knot) {
-    Map<String, Set<String>> inner = new LinkedHashMap<>();
-    for (String step : graph.keySet()) {
-      if (knot.contains(step)) {
-        Set<String> tos = new LinkedHashSet<>(graph.getOrDefault(step, Set.of()));
-        tos.retainAll(knot);
-        inner.put(step, tos);
+  /** The graph with no ways but those among some places. */
+  private static BitSet[] within(BitSet[] graph, BitSet places) {
+    BitSet[] inner = new BitSet[graph.length];
+    for (int from = 0; from < inner.length; from++) {
+      inner[from] = new BitSet();
+      if (places.get(from)) {
+        inner[from].or(graph[from]);
+        inner[from].and(places);
       }
     }
     return inner;
   }
 
-  /** Sets of steps that all lead to each other, in the file's order. */
-  private static List<Set<String>> knots(Map<String, Set<String>> graph) {
-    return new Knots(graph).all();
-  }
-
   /** The shortest loop of a graph. */
-  private static @Nullable List<String> shortest(Map<String, Set<String>> graph) {
-    List<String> best = null;
-    for (String start : graph.keySet()) {
-      List<String> loop = back(graph, start);
+  private static @Nullable List<Integer> shortest(BitSet[] graph) {
+    List<Integer> best = null;
+    for (int start = 0; start < graph.length; start++) {
+      List<Integer> loop = back(graph, start);
       if (loop != null && (best == null || loop.size() < best.size())) {
         best = loop;
       }
@@ -191,15 +209,15 @@ final class Loops {
     return best;
   }
 
-  private static @Nullable List<String> back(Map<String, Set<String>> graph, String start) {
-    Map<String, String> from = new HashMap<>();
-    Deque<String> open = new ArrayDeque<>(List.of(start));
+  private static @Nullable List<Integer> back(BitSet[] graph, int start) {
+    Map<Integer, Integer> from = new HashMap<>();
+    Deque<Integer> open = new ArrayDeque<>(List.of(start));
     while (!open.isEmpty()) {
-      String step = open.poll();
-      for (String to : graph.getOrDefault(step, Set.of())) {
-        if (to.equals(start)) {
-          List<String> loop = new ArrayList<>(List.of(step));
-          for (String at = step; !at.equals(start); ) {
+      int step = open.poll();
+      for (int to : graph[step].stream().toArray()) {
+        if (to == start) {
+          List<Integer> loop = new ArrayList<>(List.of(step));
+          for (int at = step; at != start; ) {
             at = from.getOrDefault(at, start);
             loop.add(0, at);
           }

@@ -18,8 +18,9 @@ final class MissingHazard implements Proving {
   @Override
   public void prove(Proof proof, Findings found) {
     for (Step step : proof.steps().values()) {
+      Dangers dangers = new Dangers(step);
       for (Hazard hazard : proof.library().hazards().values()) {
-        String why = Dangers.of(step, hazard);
+        String why = dangers.of(hazard);
         boolean shown = step.words().hazards().contains(hazard.id());
         boolean turning =
             step instanceof Step.TurnRod && proof.limits().turnHazards().contains(hazard.id());

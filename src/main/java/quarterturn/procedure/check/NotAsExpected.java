@@ -1,6 +1,5 @@
 package quarterturn.procedure.check;
 
-import java.util.Arrays;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Step;
 
@@ -28,8 +27,7 @@ final class NotAsExpected implements Proving {
 
   private void expects(Proof proof, Step step, Fan fan, Findings found) {
     for (Paths.Node node : proof.paths().at(step.id())) {
-      int[] masks = Arrays.stream(fan.subjects()).map(node.at()::mask).toArray();
-      for (Fan.Taken taken : fan.spread(masks).taken()) {
+      for (Fan.Taken taken : fan.spread(node.at()).taken()) {
         if (taken.branch() == Fan.HOLE) {
           found.add(
               this,

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
@@ -29,19 +30,21 @@ final class Paths {
   private final Fans fans;
   private final Effects effects;
   private final Calls calls;
-  private final Live live;
   private final Entry entry;
   private final List<Node> nodes = new ArrayList<>();
-  private final Set<Key> seen = new HashSet<>();
   private final List<Wanting> wanting = new ArrayList<>();
   private final Map<String, Fan> expectations = new HashMap<>();
   private final Set<Branched> taken = new HashSet<>();
-  private final Map<String, List<Node>> at = new HashMap<>();
+  private final Map<String, Spot> spots = new HashMap<>();
   private final Set<String> jumpy = new HashSet<>();
   private final List<String> seating;
   private final @Nullable String undoing;
 
-  private record Key(String step, Situation at) {}
+  /** Made anew each time, since most of what is reached was seen before. */
+  private final Situation reached;
+
+  /** All that a step was reached in. */
+  private record Spot(Step step, Forgetting forgetting, Set<Situation> seen, List<Node> nodes) {}
 
   /**
    * A fork that has a hole, or branches that overlap, or too many cases to look at.
@@ -66,15 +69,18 @@ final class Paths {
     this.calls = calls;
     this.fans = new Fans(frame);
     this.effects = new Effects(frame, fans, this::spread);
-    this.live = new Live(frame, fans);
+    Live live = new Live(frame, fans);
     this.entry = new Entry(frame);
     Procedure procedure = frame.procedure();
     for (Step step : procedure.steps().values()) {
+      Forgetting forgetting = new Forgetting(frame, live, step.id());
+      spots.put(step.id(), new Spot(step, forgetting, new HashSet<>(), new ArrayList<>()));
       if (Ways.turnBeforeReading(procedure, step.id())) {
         jumpy.add(step.id());
       }
     }
     this.seating = seating(procedure);
+    this.reached = new Situation(frame.allMasks());
     this.undoing = undoing(procedure);
     entry.first().forEach(first -> reach(procedure.begin(), first, -1, false));
     for (int i = 0; i < nodes.size() && whole(); i++) {
@@ -143,34 +149,31 @@ final class Paths {
   }
 
   private void reach(String id, Situation situation, int from, boolean broken) {
-    Step step = frame.procedure().steps().get(id);
-    if (step == null) {
+    Spot spot = spots.get(id);
+    if (spot == null) {
       return;
     }
-    Situation at = situation.copy();
-    int subject = frame.index(new Subject.Count(id));
-    if (subject >= 0 && !frame.fleeting(subject)) {
-      at.mask(subject, frame.domains().get(subject).onward(at.mask(subject)));
-    }
-    live.forget(id, at);
-    if (seen.add(new Key(id, at))) {
-      Node node = new Node(step, at, from, broken);
+    spot.forgetting().reach(situation, reached);
+    if (!spot.seen().contains(reached)) {
+      Situation at = reached.copy();
+      spot.seen().add(at);
+      Node node = new Node(spot.step(), at, from, broken);
       nodes.add(node);
-      this.at.computeIfAbsent(id, i -> new ArrayList<>()).add(node);
+      spot.nodes().add(node);
     }
   }
 
   /** The nodes at a step, the nearest first; none where it is never reached. */
   List<Node> at(String step) {
-    return at.getOrDefault(step, List.of());
+    Spot spot = spots.get(step);
+    return spot == null ? List.of() : Collections.unmodifiableList(spot.nodes());
   }
 
   /** The node that is looked at. */
   private int now;
 
   private void spread(Fan fan, Fan.Spread spread) {
-    boolean hole = spread.taken().stream().anyMatch(taken -> taken.branch() == Fan.HOLE);
-    if (hole || !spread.overlaps().isEmpty() || !spread.whole()) {
+    if (spread.wanting()) {
       wanting.add(new Wanting(nodes.get(now), fan, spread));
     }
   }
@@ -257,6 +260,9 @@ final class Paths {
 
   /** The steps that were reached. */
   Set<String> reached() {
-    return Collections.unmodifiableSet(at.keySet());
+    return spots.values().stream()
+        .filter(spot -> !spot.nodes().isEmpty())
+        .map(spot -> spot.step().id())
+        .collect(Collectors.toSet());
   }
 }

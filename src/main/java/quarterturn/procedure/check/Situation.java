@@ -1,6 +1,7 @@
 package quarterturn.procedure.check;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.Set;
 import quarterturn.procedure.Fact;
@@ -71,6 +72,25 @@ final class Situation {
     return READINGS + READING_BITS * quantity.ordinal();
   }
 
+  /** The bits that tell how the readings of some quantities are held. */
+  static long readings(Collection<Quantity> quantities) {
+    return quantities.stream().mapToLong(quantity -> 7L << place(quantity)).sum();
+  }
+
+  /**
+   * Becomes like another, and knows nothing but this of the subjects at some places.
+   *
+   * @param open what is known of all others, by place
+   * @param never bits of the readings that are as if nobody had asked for them
+   */
+  void keep(Situation other, int[] kept, int[] open, long never) {
+    bits = other.bits & ~never;
+    System.arraycopy(open, 0, masks, 0, masks.length);
+    for (int subject : kept) {
+      masks[subject] = other.masks[subject];
+    }
+  }
+
   /** What was read of a quantity no longer holds. */
   void spoil(Quantity quantity) {
     if (held(quantity).compareTo(Held.STALE) > 0) {
@@ -111,6 +131,12 @@ final class Situation {
 
   @Override
   public int hashCode() {
-    return Long.hashCode(bits * 0x9E3779B97F4A7C15L) ^ Arrays.hashCode(masks) * 0x85EBCA6B;
+    // Most masks are single bits, which a small factor would heap up in few places of a table.
+    long hash = bits;
+    for (int mask : masks) {
+      hash = (hash ^ mask) * 0x9E3779B97F4A7C15L;
+      hash ^= hash >>> 32;
+    }
+    return Long.hashCode(hash);
   }
 }

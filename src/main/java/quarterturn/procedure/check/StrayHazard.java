@@ -20,7 +20,7 @@ final class StrayHazard implements Proving {
     for (Step step : proof.steps().values()) {
       for (String id : step.words().hazards()) {
         Hazard hazard = proof.library().hazards().get(id);
-        if (hazard != null && hazard.bound() && Dangers.of(step, hazard) == null) {
+        if (hazard != null && hazard.bound() && new Dangers(step).of(hazard) == null) {
           found.add(
               this,
               step.mark(),

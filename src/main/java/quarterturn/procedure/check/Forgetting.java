@@ -1,0 +1,100 @@
+package quarterturn.procedure.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Quantity;
+
+/**
+ * What is known where a step is reached, less what no longer matters from there on, so that ways
+ * that differ in nothing that matters are one.
+ */
+final class Forgetting {
+  /** What may be anything. */
+  private final int[] open;
+
+  /** Places of the subjects of which something matters. */
+  private final int[] kept;
+
+  /** By their order, and then by cell, the cells that are one with it; none where all are apart. */
+  private final int[][] alike;
+
+  private final List<Spoiled> spoiled;
+  private final long unread;
+  private final int count;
+  private final @Nullable Domain counted;
+
+  /** The cells of a subject that are possible once a quantity's reading is spoiled. */
+  private record Spoiled(Quantity quantity, int subject, int cells) {}
+
+  /** One that keeps what matters from a step on, and counts it. */
+  Forgetting(Frame frame, Live live, String step) {
+    this.open = frame.allMasks();
+    List<Integer> kept = new ArrayList<>();
+    List<int[]> alike = new ArrayList<>();
+    for (int i = 0; i < open.length; i++) {
+      Domain domain = frame.domains().get(i);
+      Set<Condition> pieces = live.pieces(step, domain);
+      if (!pieces.isEmpty()) {
+        kept.add(i);
+        alike.add(pieces.size() == domain.pieces().size() ? new int[0] : domain.alike(pieces));
+      }
+    }
+    this.kept = kept.stream().mapToInt(i -> i).toArray();
+    this.alike = alike.toArray(int[][]::new);
+    this.spoiled =
+        Stream.of(Quantity.values())
+            .flatMap(quantity -> spoiled(frame, quantity))
+            .filter(one -> kept.contains(one.subject()))
+            .toList();
+    List<Quantity> unread = new ArrayList<>(List.of(Quantity.values()));
+    unread.removeAll(live.readings(step));
+    this.unread = Situation.readings(unread);
+    int count = frame.index(new Subject.Count(step));
+    boolean counts = kept.contains(count) && !frame.fleeting(count);
+    this.count = counts ? count : -1;
+    this.counted = counts ? frame.domains().get(count) : null;
+  }
+
+  private static Stream<Spoiled> spoiled(Frame frame, Quantity quantity) {
+    return Stream.of(new Subject.Reading(quantity), new Subject.Each(quantity))
+        .map(frame::index)
+        .filter(place -> place >= 0)
+        .map(place -> new Spoiled(quantity, place, readable(frame.domains().get(place))));
+  }
+
+  /** Anything that can have been read. */
+  private static int readable(Domain domain) {
+    int read = domain.all();
+    if (domain.subject() instanceof Subject.Reading reading) {
+      read &= ~domain.where(Frame.unread(reading.quantity()));
+    }
+    return read == 0 ? domain.all() : read;
+  }
+
+  /** Makes {@code at} the situation in which the step is reached from another. */
+  void reach(Situation from, Situation at) {
+    at.keep(from, kept, open, unread);
+    if (counted != null) {
+      at.mask(count, counted.onward(at.mask(count)));
+    }
+    for (Spoiled one : spoiled) {
+      Held held = from.held(one.quantity());
+      if (held.compareTo(Held.STALE) >= 0 && !held.usable()) {
+        at.mask(one.subject(), one.cells());
+      }
+    }
+    for (int i = 0; i < kept.length; i++) {
+      if (alike[i].length > 0) {
+        int wide = 0;
+        for (int mask = at.mask(kept[i]); mask != 0; mask &= mask - 1) {
+          wide |= alike[i][Integer.numberOfTrailingZeros(mask)];
+        }
+        at.mask(kept[i], wide);
+      }
+    }
+  }
+}
