@@ -60,7 +60,7 @@ final class Fold {
     state.log = state.with(before.log, event);
     if (event instanceof Event.Accepted accepted) {
       state.accepted = state.with(before.accepted, accepted.hazard());
-      accepted(state, event.at());
+      readFirst(state, event.at());
     } else if (event instanceof Event.Told told) {
       told(state, told, before);
     } else if (event instanceof Event.Chose chose) {
@@ -130,8 +130,8 @@ final class Fold {
     return state;
   }
 
-  /** Before a turn the reading may have grown old while its hazards were read. */
-  private void accepted(State state, Instant at) {
+  /** Before a turn the reading may have grown old, while its hazards or the turn were read. */
+  private void readFirst(State state, Instant at) {
     if (state.open == null && walk.step(state) instanceof Step.TurnRod turn) {
       Place to = walk.toReading(state, turn, at);
       if (to != null) {
@@ -277,6 +277,7 @@ final class Fold {
         }
       }
     }
+    readFirst(state, at);
   }
 
   private void turned(State state, Event.Turned turned) {

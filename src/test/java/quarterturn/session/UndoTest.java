@@ -65,6 +65,20 @@ class UndoTest {
     assertThat(turn.canUndo()).isTrue();
   }
 
+  @Test
+  void anUndoOfATurnThatWasLeftOpenTooLongGoesToAFreshReading() throws Exception {
+    Play play = Play.beginner("bass-34").to("found-low");
+    play.read("1.20..1.25").read("1.20..1.25").read("1.20..1.25").to("turn-rod");
+    play.turned(Feel.SMOOTH).to("read-low").read("1.10..1.15").to("turn-rod");
+    play.bench.setClock(play.bench.now().plus(Duration.ofHours(8)));
+    play.give(new Answer.Undo());
+    assertThat(play.state().ended).isNull();
+    play.to("confirm").read("1.10..1.15").to("turn-rod");
+    assertThat(turn(play).turns()).isGreaterThan(0.0);
+    play.give(new Answer.Undo());
+    assertThat(turn(play)).isEqualTo(Turn.EIGHTH.opposite());
+  }
+
   private static Turn turn(Play play) {
     return ((Prompt.TurnRod) play.prompt()).turn();
   }
