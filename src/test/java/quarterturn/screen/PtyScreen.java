@@ -88,14 +88,31 @@ final class PtyScreen implements AutoCloseable {
         synchronized (sent) {
           sent.append(text);
         }
-        synchronized (emulator) {
-          emulator.write(text);
-        }
+        show(text);
         read = in.read(buffer);
       }
     } catch (IOException ended) {
       // The program has gone; what it sent stands.
       return;
+    }
+  }
+
+  /**
+   * A real terminal keeps what was meant for a larger window inside a smaller one. The emulator
+   * fails on it instead; it is passed over, since the program paints all anew once it has noticed.
+   */
+  private void show(String text) {
+    synchronized (emulator) {
+      text.codePoints()
+          .mapToObj(Character::toString)
+          .forEach(
+              letter -> {
+                try {
+                  emulator.write(letter);
+                } catch (IndexOutOfBoundsException beyond) {
+                  emulator.write("\u001b[H");
+                }
+              });
     }
   }
 
