@@ -2,6 +2,7 @@ package quarterturn.rehearsal;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ import quarterturn.session.LiveBench;
 import quarterturn.session.Place;
 import quarterturn.session.Prompt;
 import quarterturn.session.Refused;
+import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
@@ -64,21 +66,25 @@ final class AnyHands {
   }
 
   private AnyNeck neck(Wishes wishes) {
-    Wishes.Temper temper = wishes.temper();
+    Temper temper = wishes.temper();
     if (temper == null || random.nextInt(4) == 0) {
-      Wishes.Temper[] all = Wishes.Temper.values();
-      temper = random.nextBoolean() ? Wishes.Temper.SOUND : all[random.nextInt(all.length)];
+      Temper[] all = Temper.values();
+      temper = random.nextBoolean() ? Temper.SOUND : all[random.nextInt(all.length)];
     }
-    return new AnyNeck(temper, wishes.reading(Quantity.RELIEF), window, random.split());
+    Set<Verdict> stands = wishes.relief();
+    return new AnyNeck(temper, stands.isEmpty() ? null : any(stands), window, random.split());
+  }
+
+  private Verdict any(Set<Verdict> verdicts) {
+    return verdicts.stream().sorted().toList().get(random.nextInt(verdicts.size()));
   }
 
   /** From now on; the neck becomes such as the errand needs it, as if the weather had changed. */
   void goOn(Errand next) {
     errand = next;
-    Wishes wishes = next.wishes();
-    boolean asks = wishes.temper() != null || wishes.reading(Quantity.RELIEF) != null;
-    if (asks && random.nextInt(4) > 0) {
-      neck = neck(wishes);
+    Temper temper = next.wishes().temper();
+    if (temper != null && temper != neck.temper() && random.nextInt(4) > 0) {
+      neck = neck(next.wishes());
     }
   }
 
@@ -151,25 +157,19 @@ final class AnyHands {
     if (prompt instanceof Prompt.Choose choose) {
       return new Answer.Chose(option(choose, place));
     } else if (prompt instanceof Prompt.Measure measure) {
-      boolean relief = measure.quantity() == Quantity.RELIEF;
       if (slips(30)) {
         return new Answer.CannotMeasure();
       }
-      if (relief && steady == 1 && highest(measure) && low != null && !neck.twisted()) {
-        // The steadiest reads both edges alike.
-        return low;
-      }
-      Answer read =
-          relief && !undecided(measure)
-              ? new Answer.Measured(neck.read(highest(measure)))
-              : readings.usual(measure, step(measure), errand.wishes());
-      low = relief && !highest(measure) ? read : low;
-      return read;
+      Set<Verdict> hoped = errand.verdicts(place);
+      return measure.quantity() == Quantity.RELIEF
+          ? relief(measure, hoped)
+          : readings.usual(measure, step(measure), hoped, errand.value(place));
     } else if (prompt instanceof Prompt.TurnRod turn) {
       if (turn.canUndo() && slips(20)) {
         return new Answer.Undo();
       }
-      Feel wish = errand.wishes().feel(place);
+      Road next = errand.next(place);
+      Feel wish = next == null || next.way() == null ? null : Past.feel(next.way().label());
       return turned(turn, slips(8) ? feel() : wish == null ? usual : wish);
     }
     return plain(prompt);
@@ -180,11 +180,30 @@ final class AnyHands {
     return steady < 1 && random.nextInt(times) == 0;
   }
 
-  /** Whether leaves should be used that do not tell how the relief stands. */
-  private boolean undecided(Prompt.Measure measure) {
-    return errand.wishes().reading(Quantity.RELIEF) == Verdict.UNDECIDED
-        && !highest(measure)
-        && random.nextInt(4) > 0;
+  /** What the neck shows; where that is not what is hoped for, the neck moves. */
+  private Answer relief(Prompt.Measure measure, Set<Verdict> hoped) {
+    if (hoped.equals(Set.of(Verdict.NOT_MEASURED))) {
+      return new Answer.CannotMeasure();
+    }
+    if (highest(measure)) {
+      // The steadiest reads both edges alike.
+      boolean alike = steady == 1 && low != null && !neck.twisted();
+      return alike && low != null ? low : new Answer.Measured(neck.read(true));
+    }
+    Bracket read = neck.read(false);
+    if (!hoped.isEmpty() && !hoped.contains(Verdict.of(read, window)) && random.nextInt(8) > 0) {
+      Set<Verdict> readable = EnumSet.copyOf(hoped);
+      readable.remove(Verdict.NOT_MEASURED);
+      Verdict stands = any(readable);
+      neck.stand(stands, window);
+      read = neck.read(false);
+      if (stands == Verdict.UNDECIDED) {
+        // It takes leaves that do not tell.
+        return readings.usual(measure, step(measure), Set.of(stands), null);
+      }
+    }
+    low = new Answer.Measured(read);
+    return low;
   }
 
   private static boolean highest(Prompt.Measure measure) {
@@ -193,29 +212,13 @@ final class AnyHands {
 
   private String option(Prompt.Choose choose, Place place) {
     List<String> ids = choose.options().stream().map(Prompt.Option::id).toList();
-    List<Way> ways = roads.out(place);
     boolean steers = random.nextDouble() < Math.pow(steady, asked.getOrDefault(place, 1));
-    if (ways.size() != ids.size() || (!steers && random.nextBoolean())) {
-      return random.nextInt(4) > 0 ? ids.get(0) : ids.get(random.nextInt(ids.size()));
+    Road next = errand.next(place);
+    if (steers && next != null && next.way() != null && ids.contains(next.way().label())) {
+      return next.way().label();
     }
-    List<String> wished = errand.wishes().options(place);
-    if (steers && !wished.isEmpty()) {
-      String one = wished.get(random.nextInt(wished.size()));
-      if (ids.contains(one)) {
-        return one;
-      }
-    }
-    String best = null;
-    double least = Double.POSITIVE_INFINITY;
-    for (Way way : ways) {
-      double length =
-          way.equals(errand.goal()) ? 0 : errand.length(new Place(way.procedure(), way.to()));
-      if (steers && length < least && !errand.wishes().avoids(place, way.label())) {
-        best = way.label();
-        least = length;
-      }
-    }
-    return best == null ? ids.get(random.nextInt(ids.size())) : best;
+    boolean first = !steers || roads.out(place).size() != ids.size();
+    return first && random.nextInt(4) > 0 ? ids.get(0) : ids.get(random.nextInt(ids.size()));
   }
 
   private Feel feel() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
@@ -74,14 +75,26 @@ final class AnyReading {
     moods.put(quantity, verdict);
   }
 
-  /** An answer as the mood has it, within what is plausible at the step. */
-  Answer usual(Prompt.Measure asked, Step.@Nullable Measure step, Wishes wishes) {
+  /**
+   * An answer as the mood has it, within what is plausible at the step.
+   *
+   * @param hoped how it should stand; empty where that is all the same
+   * @param wish what should be read, or null
+   */
+  Answer usual(
+      Prompt.Measure asked,
+      Step.@Nullable Measure step,
+      Set<Verdict> hoped,
+      @Nullable Double wish) {
     Quantity quantity = asked.quantity();
-    Double wish = wishes.value(quantity);
-    Verdict hoped = wishes.reading(quantity);
-    Verdict mood = hoped != null ? hoped : moods.getOrDefault(quantity, Verdict.IN);
-    if (mood == Verdict.NOT_MEASURED) {
+    Verdict mood = mood(quantity, hoped);
+    // Strings that are neither all in nor one of them out are not all read.
+    boolean unread = mood == Verdict.UNDECIDED && !hoped.isEmpty() && !quantity.bracket();
+    if (mood == Verdict.NOT_MEASURED || (unread && random.nextInt(3) == 0)) {
       return new Answer.CannotMeasure();
+    }
+    if (unread) {
+      mood = Verdict.IN;
     }
     if (wish != null && !quantity.bracket()) {
       return new Answer.Value(plausible(wish, step));
@@ -99,6 +112,15 @@ final class AnyReading {
       return new Answer.Measured(all.get(random.nextInt(all.size())));
     }
     return of(asked, step, mood == Verdict.UNDECIDED ? any() : mood, window);
+  }
+
+  private Verdict mood(Quantity quantity, Set<Verdict> hoped) {
+    Verdict mood = moods.getOrDefault(quantity, Verdict.IN);
+    if (hoped.isEmpty() || hoped.contains(mood)) {
+      return mood;
+    }
+    List<Verdict> some = hoped.stream().sorted().toList();
+    return hoped.contains(Verdict.IN) ? Verdict.IN : some.get(random.nextInt(some.size()));
   }
 
   private Verdict any() {

@@ -6,9 +6,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
@@ -56,7 +54,7 @@ final class AnySession {
   private int again;
   private int seenWays;
   private int seenSteps;
-  private final Map<Place, Integer> reached = new HashMap<>();
+  private final Past past;
   private Covered.@Nullable Stuck stuck;
 
   private AnySession(
@@ -65,12 +63,14 @@ final class AnySession {
       AnyHands hands,
       LiveBench bench,
       List<Event> events,
+      Past past,
       SplittableRandom random) {
     this.engine = engine;
     this.roads = roads;
     this.hands = hands;
     this.bench = bench;
     this.events = events;
+    this.past = past;
     this.random = random;
     this.restless = random.nextInt(4) == 0;
   }
@@ -99,7 +99,7 @@ final class AnySession {
             kind.id(),
             style,
             null,
-            random.nextInt(8) == 0 ? past() : List.of(),
+            random.nextInt(8) == 0 ? turned() : List.of(),
             errand.wishes().lacking() ? List.of() : before(kind, style, random),
             null);
     List<Event> events = new ArrayList<>();
@@ -107,14 +107,15 @@ final class AnySession {
         LiveBench.start(
             engine, events::addAll, Overview.REHEARSAL, started, clock(Rehearsal.START));
     AnyHands hands = new AnyHands(library, roads, kind, style, errand, random.split());
-    return new AnySession(engine, roads, hands, bench, events, random);
+    Past past = new Past(library, role);
+    return new AnySession(engine, roads, hands, bench, events, past, random);
   }
 
   private static Clock clock(Instant at) {
     return Clock.fixed(at, ZoneOffset.UTC);
   }
 
-  private static List<Event.Past> past() {
+  private static List<Event.Past> turned() {
     Instant then = Rehearsal.START.minus(Duration.ofDays(2));
     return List.of(
         new Event.Past(then, Turn.EIGHTH, new Bracket(0.60, 0.65), new Bracket(0.50, 0.55)));
@@ -153,17 +154,23 @@ final class AnySession {
     return new Place(bench.prompt().said().procedure(), bench.prompt().said().step());
   }
 
-  /** How often each step was entered. */
-  Map<Place, Integer> reached() {
-    return reached;
+  /** What it has behind it. */
+  Past past() {
+    return past;
   }
 
   /** Answers once, or comes back from a break. */
   void step(Set<Way> wanted) throws IOException {
     prompts++;
     try {
+      Road next = hands.errand().next(place());
+      if (next != null && next.breaks()) {
+        away(Duration.ofMinutes(100 + random.nextInt(1000)));
+        return;
+      }
       if (random.nextInt(1000) < perMilleAway()) {
-        away();
+        // Some days as a rule, now and then some weeks.
+        away(Duration.ofMinutes(random.nextInt(random.nextInt(3) == 0 ? 30_000 : 5000)));
         return;
       }
       if (restless && random.nextInt(60) == 0) {
@@ -215,15 +222,13 @@ final class AnySession {
    */
   private int perMilleAway() {
     Errand errand = hands.errand();
-    if (errand.goal() != null && Double.isInfinite(errand.length(place()))) {
+    if (errand.lost()) {
       return 120;
     }
     return errand.wishes().lacking() ? 50 : restless ? 30 : 0;
   }
 
-  /** Some days as a rule, now and then some weeks. */
-  private void away() throws IOException {
-    Duration gone = Duration.ofMinutes(random.nextInt(random.nextInt(3) == 0 ? 30_000 : 5000));
+  private void away(Duration gone) throws IOException {
     List<Event> record = List.copyOf(events);
     Clock clock = clock(bench.now().plus(gone));
     bench = LiveBench.resume(engine, events::addAll, Overview.REHEARSAL, record, List.of(), clock);
@@ -235,6 +240,7 @@ final class AnySession {
     List<Way> fresh =
         bench.passages().subList(Math.min(seenWays, size), size).stream().map(roads::way).toList();
     seenWays = size;
+    fresh.forEach(past::take);
     return fresh;
   }
 
@@ -243,7 +249,7 @@ final class AnySession {
     int size = bench.path().size();
     List<Place> entered = bench.path().subList(Math.min(seenSteps, size), size);
     seenSteps = size;
-    entered.forEach(place -> reached.merge(place, 1, Integer::sum));
+    entered.forEach(past::enter);
     return entered;
   }
 

@@ -97,6 +97,10 @@ final class Closed {
       boolean itself = first.equals(here) && reached.times() == 1;
       boolean comes = itself || roads.beyond(first, Set.of()).contains(here);
       return comes ? null : "no way leads from " + reached.step() + " to " + here.step();
+    } else if (when instanceof Condition.Chosen chosen) {
+      Place first = new Place(here.procedure(), chosen.step());
+      boolean comes = roads.beyond(first, Set.of()).contains(here);
+      return comes ? null : "no way leads from " + chosen.step() + " to " + here.step();
     }
     return null;
   }

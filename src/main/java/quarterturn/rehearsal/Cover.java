@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -26,9 +28,21 @@ import quarterturn.session.Place;
  * leads to a way never taken, that answer is given. The rest is chance, from a seed.
  */
 public final class Cover {
+  /** So many goals are looked for a road to, before a session goes on without. */
+  private static final int MOST_GOALS = 6;
+
+  /**
+   * The job's own ways are tried so many times as often: those that it calls can be played alone.
+   */
+  private static final int OWN = 3;
+
+  /** Where even at the beginning no road is found, it counts as tried so many times. */
+  private static final int NEVER = 12;
+
   private final Library library;
   private final Engine engine;
   private final Roads roads;
+  private final Place begin;
   private final Set<Way> wanted = new LinkedHashSet<>();
   private final Map<Way, Integer> tried = new HashMap<>();
   private final Map<Place, Integer> reached = new HashMap<>();
@@ -39,6 +53,7 @@ public final class Cover {
     this.library = library;
     this.engine = new Engine(library, new BeliefAdvisor());
     this.roads = new Roads(library);
+    this.begin = new Place(library.main().id(), library.main().begin());
     this.wanted.addAll(roads.ways());
   }
 
@@ -79,36 +94,45 @@ public final class Cover {
   }
 
   /** Ways that were never taken and may be. */
-  private List<Way> open() {
-    return wanted.stream().filter(way -> roads.closed(way) == null).toList();
+  private Set<Way> open() {
+    Set<Way> open = new LinkedHashSet<>(wanted);
+    open.removeIf(way -> roads.closed(way) != null);
+    return open;
   }
 
-  /** The one that was tried least often, or any. */
-  private Errand errand(Place from, Map<Place, Integer> passed, SplittableRandom random) {
-    List<Way> open = open();
+  /** The one that was tried least often of those that a road leads to; the job's own come first. */
+  private Errand errand(Place from, Past past, SplittableRandom random) {
+    List<Way> open = new ArrayList<>(open());
     if (open.isEmpty() || random.nextInt(12) == 0) {
       return Errand.none(library, random);
     }
-    Way goal = open.get(random.nextInt(open.size()));
-    for (Way way : open) {
-      if (tried.getOrDefault(way, 0) < tried.getOrDefault(goal, 0)) {
-        goal = way;
+    Collections.rotate(open, random.nextInt(open.size()));
+    open.sort(Comparator.comparing(this::turn));
+    for (Way goal : open.subList(0, Math.min(MOST_GOALS, open.size()))) {
+      List<Road> route = Route.to(goal, from, past, wanted, roads, random);
+      boolean never = route.isEmpty() && from.equals(begin);
+      tried.merge(goal, never ? NEVER : 1, Integer::sum);
+      if (!route.isEmpty()) {
+        return Errand.along(goal, route, library, random);
       }
     }
-    tried.merge(goal, 1, Integer::sum);
-    return Errand.to(goal, from, passed, wanted, roads, library, random);
+    return Errand.along(open.get(0), List.of(), library, random);
+  }
+
+  private int turn(Way way) {
+    int times = tried.getOrDefault(way, 0);
+    return way.procedure().equals(library.main().id()) ? times / OWN : times;
   }
 
   private void session(SplittableRandom random) {
-    Place begin = new Place(library.main().id(), library.main().begin());
-    Errand errand = errand(begin, Map.of(), random);
+    Errand errand = errand(begin, new Past(library, null), random);
     try {
       AnySession session = AnySession.start(library, engine, roads, errand, random);
+      onward(session, see(session), random);
       while (session.goesOn()) {
-        session.step(wanted);
+        session.step(open());
         onward(session, see(session), random);
       }
-      see(session);
       String outcome = session.outcome();
       if (outcome != null) {
         outcomes.add(outcome);
@@ -122,23 +146,31 @@ public final class Cover {
     }
   }
 
-  /** What was done of the errand is done: on to what is left of it, or to another. */
+  /** Off the road, a new one is looked for; where the errand is done, or can't be, another is. */
   private void onward(AnySession session, List<Place> entered, SplittableRandom random) {
     Errand errand = session.hands().errand();
     Way goal = errand.goal();
-    if (goal != null && !wanted.contains(goal)) {
-      session.hands().goOn(errand(session.place(), session.reached(), random));
-    } else if (goal != null && errand.first() != null && entered.contains(errand.first())) {
-      Place from = session.place();
-      session
-          .hands()
-          .goOn(Errand.to(goal, from, session.reached(), wanted, roads, library, random));
+    boolean follows = errand.follow(entered);
+    Place from = session.place();
+    if (goal == null || !session.goesOn() || roads.from(from).isEmpty()) {
+      return;
     }
+    if (wanted.contains(goal)) {
+      if (follows && (errand.next(from) != null || errand.lost())) {
+        return;
+      }
+      List<Road> route = Route.to(goal, from, session.past(), wanted, roads, random);
+      if (!route.isEmpty()) {
+        session.hands().goOn(Errand.along(goal, route, library, random));
+        return;
+      }
+    }
+    session.hands().goOn(errand(from, session.past(), random));
   }
 
   private List<Place> see(AnySession session) {
-    session.fresh().forEach(wanted::remove);
     List<Place> entered = session.entered();
+    session.fresh().forEach(wanted::remove);
     entered.forEach(place -> reached.merge(place, 1, Integer::sum));
     return entered;
   }

@@ -2,7 +2,6 @@ package quarterturn.rehearsal;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,10 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
@@ -28,20 +25,6 @@ import quarterturn.session.Place;
 
 /** How the steps of a procedure and those it calls lead to each other. */
 final class Roads {
-  /**
-   * A piece of road.
-   *
-   * @param way the way that is taken with it, or null where a procedure is begun
-   * @param when its condition, or null
-   * @param unless the conditions of the branches before it, which must not hold
-   */
-  record Road(
-      Place from, Place to, @Nullable Way way, @Nullable Condition when, List<Condition> unless) {
-    Road(Place from, Place to) {
-      this(from, to, null, null, List.of());
-    }
-  }
-
   private final Library library;
   private final List<Way> ways = new ArrayList<>();
   private final Map<Place, List<Way>> out = new HashMap<>();
@@ -103,6 +86,10 @@ final class Roads {
         add(new Road(here, next, way, when, unless));
       }
     }
+    if (step instanceof Step.Measure measure && measure.quantity().bracket()) {
+      // Over a long break the strings drift, so that they are tuned again before such a reading.
+      add(new Road(here, new Place(procedure.id(), procedure.retune())));
+    }
     if (step instanceof Step.Call call) {
       Procedure called = library.procedure(call.procedure());
       add(new Road(here, new Place(called.id(), called.begin())));
@@ -123,6 +110,11 @@ final class Roads {
   private static boolean fits(Condition when, String call, String outcome) {
     if (when instanceof Condition.All all) {
       return all.parts().stream().allMatch(part -> fits(part, call, outcome));
+    } else if (when instanceof Condition.Any any) {
+      return any.parts().stream().anyMatch(part -> fits(part, call, outcome));
+    } else if (when instanceof Condition.Not not) {
+      boolean other = !(not.part() instanceof Condition.Chosen one) || !one.step().equals(call);
+      return other || !fits(not.part(), call, outcome);
     }
     return !(when instanceof Condition.Chosen chosen && chosen.step().equals(call))
         || chosen.options().contains(outcome);
@@ -172,9 +164,23 @@ final class Roads {
     return seen;
   }
 
-  /** Every piece of road. */
-  List<Road> roads() {
-    return from.values().stream().flatMap(List::stream).toList();
+  /** The pieces of road that begin at a place. */
+  List<Road> from(Place place) {
+    return from.getOrDefault(place, List.of());
+  }
+
+  /** Every place from which pieces that can be gone lead to one of some kind. */
+  Set<Place> towards(Predicate<Road> kind) {
+    Set<Place> seen = new HashSet<>();
+    Deque<Road> open = new ArrayDeque<>();
+    from.values().forEach(pieces -> pieces.stream().filter(kind).forEach(open::add));
+    while (!open.isEmpty()) {
+      Road road = open.pop();
+      if (closed(road) == null && seen.add(road.from())) {
+        to.getOrDefault(road.from(), List.of()).forEach(open::push);
+      }
+    }
+    return seen;
   }
 
   /** The way that was taken. */
@@ -197,66 +203,9 @@ final class Roads {
     return closed.get(way);
   }
 
-  /**
-   * How far it is from every place to the end of a certain piece of road.
-   *
-   * @param length of a piece of road, above 0
-   * @return shortest lengths; a place from where none leads there is not among them
-   */
-  Map<Place, Double> lengths(Predicate<Road> goal, ToDoubleFunction<Road> length) {
-    Map<Place, Double> lengths = new HashMap<>();
-    record At(Place place, double length) {}
-    PriorityQueue<At> open = new PriorityQueue<>(Comparator.comparingDouble(At::length));
-    for (Road road : roads()) {
-      if (goal.test(road)) {
-        open.add(new At(road.from(), length.applyAsDouble(road)));
-      }
-    }
-    while (!open.isEmpty()) {
-      At at = open.remove();
-      if (lengths.putIfAbsent(at.place(), at.length()) == null) {
-        for (Road road : to.getOrDefault(at.place(), List.of())) {
-          if (!closed.containsKey(road.way())) {
-            open.add(new At(road.from(), at.length() + length.applyAsDouble(road)));
-          }
-        }
-      }
-    }
-    return lengths;
-  }
-
-  /** The shortest road from a place that ends with a certain piece; empty where there is none. */
-  List<Road> road(
-      Place start,
-      Predicate<Road> goal,
-      Map<Place, Double> lengths,
-      ToDoubleFunction<Road> length) {
-    List<Road> road = new ArrayList<>();
-    Place place = start;
-    Set<Place> seen = new HashSet<>();
-    while (lengths.containsKey(place) && seen.add(place)) {
-      Road best = null;
-      double least = Double.MAX_VALUE;
-      for (Road next : from.getOrDefault(place, List.of())) {
-        boolean last = goal.test(next);
-        double rest = last ? 0 : lengths.getOrDefault(next.to(), Double.MAX_VALUE);
-        boolean open = last || !closed.containsKey(next.way());
-        double whole = length.applyAsDouble(next) + rest;
-        if (open && whole < least) {
-          best = next;
-          least = whole;
-        }
-      }
-      if (best == null) {
-        return List.of();
-      }
-      road.add(best);
-      if (goal.test(best)) {
-        return road;
-      }
-      place = best.to();
-    }
-    return List.of();
+  /** Why no session can go down a piece of road, or null. */
+  @Nullable String closed(Road road) {
+    return road.way() == null ? null : closed.get(road.way());
   }
 
   /** Whether one of some ways can come up from a place before anything more is asked. */

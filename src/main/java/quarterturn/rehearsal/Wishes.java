@@ -1,205 +1,174 @@
 package quarterturn.rehearsal;
 
-import java.util.Arrays;
-import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Condition;
-import quarterturn.procedure.Feel;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Verdict;
+import quarterturn.procedure.Which;
 import quarterturn.session.Place;
 
-/** What a session would have to be like to go down a certain road, as its conditions tell. */
+/**
+ * What a session would have to be like to go down a certain road, as its conditions tell: who is at
+ * the bench, how the neck answers, and what is read at which piece of the road.
+ */
 final class Wishes {
+  private final List<Road> route;
   private final Library library;
   private final RandomGenerator random;
-  private final Map<Place, Set<String>> options = new HashMap<>();
-  private final Map<Place, Set<String>> avoided = new HashMap<>();
-  private final Map<Place, Feel> feels = new HashMap<>();
-  private final Map<Quantity, Set<Verdict>> shunned = new EnumMap<>(Quantity.class);
-  private final Map<Quantity, Verdict> readings = new EnumMap<>(Quantity.class);
-  private final Map<Quantity, Double> values = new EnumMap<>(Quantity.class);
+  private final Map<Integer, Set<Verdict>> verdicts = new HashMap<>();
+  private final Map<Integer, Double> values = new HashMap<>();
   private boolean lacking;
   private @Nullable Role role;
   private @Nullable Temper temper;
 
-  /** How a neck would have to be. */
-  enum Temper {
-    SOUND,
-    DEAD,
-    REVERSED,
-    TOUCHING,
-    FAR,
-    TWISTED
-  }
-
-  Wishes(Library library, RandomGenerator random) {
+  /** Of a road; what its end asks for counts before what its beginning does. */
+  Wishes(List<Road> route, Library library, RandomGenerator random) {
+    this.route = route;
     this.library = library;
     this.random = random;
-  }
-
-  /** The wishes of a road; those of its end count before those of its beginning. */
-  static Wishes along(List<Roads.Road> road, Library library, RandomGenerator random) {
-    Wishes wishes = new Wishes(library, random);
-    for (Roads.Road piece : road) {
-      Place from = piece.from();
-      if (piece.way() != null) {
-        wishes.way(from, piece.way().label());
-      } else if (!piece.from().procedure().equals(piece.to().procedure())) {
-        wishes.lacking |=
-            !(library.procedure(from.procedure()).step(from.step()) instanceof Step.Call);
-      }
-      String procedure = piece.way() == null ? from.procedure() : piece.way().procedure();
-      piece.unless().forEach(when -> wishes.unless(procedure, when));
+    for (int i = route.size() - 1; i >= 0; i--) {
+      Road piece = route.get(i);
+      boolean begins = piece.way() == null && !piece.breaks();
+      lacking |= begins && !(step(piece.from()) instanceof Step.Call);
       if (piece.when() != null) {
-        wishes.wish(procedure, piece.when());
+        wish(i, piece.when(), true);
       }
-    }
-    return wishes;
-  }
-
-  private void way(Place from, String label) {
-    Step step = library.procedure(from.procedure()).step(from.step());
-    if (step instanceof Step.Choose) {
-      options.put(from, Set.of(label));
-    } else if (step instanceof Step.TurnRod) {
-      for (Feel feel : Feel.values()) {
-        if (feel.word().equals(label)) {
-          feels.put(from, feel);
-        }
+      for (Condition before : piece.unless()) {
+        wish(i, before, false);
       }
+      agree(i);
     }
   }
 
-  private void wish(String procedure, Condition when) {
+  private void wish(int at, Condition when, boolean holds) {
     if (when instanceof Condition.All all) {
-      all.parts().forEach(part -> wish(procedure, part));
+      parts(at, all.parts(), holds, holds);
     } else if (when instanceof Condition.Any any) {
-      wish(procedure, any.parts().get(random.nextInt(any.parts().size())));
+      parts(at, any.parts(), holds, !holds);
     } else if (when instanceof Condition.Not not) {
-      unless(procedure, not.part());
-    } else if (when instanceof Condition.Chosen chosen) {
-      options.put(new Place(procedure, chosen.step()), chosen.options());
+      wish(at, not.part(), !holds);
     } else if (when instanceof Condition.Is is) {
-      role = is.role();
-    } else if (when instanceof Condition.Felt felt) {
-      for (Step step : library.procedure(procedure).steps().values()) {
-        if (step instanceof Step.TurnRod) {
-          feels.put(new Place(procedure, step.id()), felt.feel());
-        }
-      }
-    } else if (when instanceof Condition.Against against) {
-      readings.put(against.quantity(), against.verdict());
-    } else if (when instanceof Condition.Strings strings) {
-      readings.put(strings.quantity(), strings.verdict());
+      Role other = is.role() == Role.BEGINNER ? Role.TECHNICIAN : Role.BEGINNER;
+      role = role != null ? role : holds ? is.role() : other;
     } else if (when instanceof Condition.Below below) {
-      values.put(below.quantity(), below.limit() - below(below.quantity()));
+      double less = below.limit() - step(below.quantity());
+      value(at, below.quantity(), holds ? less : below.limit());
     } else if (when instanceof Condition.AtLeast least) {
-      values.put(least.quantity(), least.limit());
-    } else {
-      temper(when);
+      double less = least.limit() - step(least.quantity());
+      value(at, least.quantity(), holds ? least.limit() : less);
+    } else if (temper == null && holds) {
+      temper = Temper.of(when);
+    }
+    Stands stands = Stands.of(when, holds);
+    if (stands != null) {
+      narrow(at, stands);
     }
   }
 
-  /** That a condition does not hold. */
-  private void unless(String procedure, Condition when) {
-    if (when instanceof Condition.All all) {
-      unless(procedure, all.parts().get(random.nextInt(all.parts().size())));
-    } else if (when instanceof Condition.Any any) {
-      any.parts().forEach(part -> unless(procedure, part));
-    } else if (when instanceof Condition.Not not) {
-      wish(procedure, not.part());
-    } else if (when instanceof Condition.Chosen chosen) {
-      avoided
-          .computeIfAbsent(new Place(procedure, chosen.step()), place -> new HashSet<>())
-          .addAll(chosen.options());
-    } else if (when instanceof Condition.Is is) {
-      role = is.role() == Role.BEGINNER ? Role.TECHNICIAN : Role.BEGINNER;
-    } else if (when instanceof Condition.Against against) {
-      not(against.quantity(), against.verdict());
-    } else if (when instanceof Condition.Strings strings) {
-      not(strings.quantity(), strings.verdict());
-    } else if (when instanceof Condition.Below below) {
-      values.put(below.quantity(), below.limit());
-    } else if (when instanceof Condition.AtLeast least) {
-      values.put(least.quantity(), least.limit() - below(least.quantity()));
+  /**
+   * @param all whether all of them are to be so, or one of them is enough
+   */
+  private void parts(int at, List<Condition> parts, boolean holds, boolean all) {
+    if (all) {
+      parts.forEach(part -> wish(at, part, holds));
+      return;
+    }
+    boolean readings = parts.stream().allMatch(part -> Stands.of(part, holds) != null);
+    boolean given = parts.stream().anyMatch(part -> temper != null && temper == Temper.of(part));
+    if (!readings && !given) {
+      wish(at, parts.get(random.nextInt(parts.size())), holds);
     }
   }
 
-  /** Another verdict than this, where it is the one that is wished for, or none is. */
-  private void not(Quantity quantity, Verdict verdict) {
-    Set<Verdict> shunned = this.shunned.computeIfAbsent(quantity, q -> new HashSet<>());
-    shunned.add(verdict);
-    Verdict now = readings.get(quantity);
-    if (now == null || shunned.contains(now)) {
-      List<Verdict> left =
-          Arrays.stream(Verdict.values())
-              .filter(one -> one != Verdict.NOT_MEASURED && !shunned.contains(one))
-              .toList();
-      if (!left.isEmpty()) {
-        readings.put(quantity, left.get(random.nextInt(left.size())));
-      }
-    }
-  }
-
-  private static double below(Quantity quantity) {
+  private static double step(Quantity quantity) {
     return quantity.unit().equals("mm") ? 0.05 : 1;
   }
 
-  private void temper(Condition when) {
-    if (when instanceof Condition.Answered answered) {
-      temper =
-          switch (answered.response()) {
-            case NOT_TURNED, MOVED -> Temper.SOUND;
-            case NO_ANSWER -> Temper.DEAD;
-            case WRONG_WAY -> Temper.REVERSED;
-            case UNSEEN -> Temper.TOUCHING;
-          };
-    } else if (when instanceof Condition.Seems seems) {
-      temper =
-          switch (seems.doubt()) {
-            case DEAD, FULLY_LOOSE -> Temper.DEAD;
-            case REVERSED -> Temper.REVERSED;
-          };
-    } else if (when instanceof Condition.Turned) {
-      temper = Temper.FAR;
-    } else if (when instanceof Condition.Differs) {
-      temper = Temper.TWISTED;
+  private void narrow(int at, Stands stands) {
+    int reading = reading(at, stands.quantity());
+    Set<Verdict> now = verdicts.getOrDefault(reading, EnumSet.allOf(Verdict.class));
+    Set<Verdict> both = EnumSet.copyOf(now);
+    both.retainAll(stands.verdicts());
+    if (reading >= 0 && (reading == at || !both.isEmpty())) {
+      verdicts.put(reading, both.isEmpty() ? stands.verdicts() : both);
     }
   }
 
-  /** Options wished for at a step, in alphabetical order; empty where none is. */
-  List<String> options(Place place) {
-    return options.getOrDefault(place, Set.of()).stream()
-        .filter(option -> !avoids(place, option))
-        .sorted()
-        .toList();
+  private void value(int at, Quantity quantity, double value) {
+    int reading = reading(at, quantity);
+    if (reading >= 0) {
+      values.put(reading, value);
+    }
   }
 
-  /** Whether an option should rather not be chosen. */
-  boolean avoids(Place place, String option) {
-    return avoided.getOrDefault(place, Set.of()).contains(option);
+  /** Which piece of the road takes the reading that a condition further down rests on, or -1. */
+  private int reading(int at, Quantity quantity) {
+    for (int i = at; i >= 0; i--) {
+      boolean reads =
+          step(route.get(i).from()) instanceof Step.Measure measure
+              && measure.quantity() == quantity
+              && (i == at || measure.which() != Which.HIGHEST);
+      if (reads) {
+        return i;
+      }
+    }
+    return -1;
   }
 
-  @Nullable Feel feel(Place place) {
-    return feels.get(place);
+  /** A reading is best such as the one after it, so that the two agree. */
+  private void agree(int at) {
+    if (!(step(route.get(at).from()) instanceof Step.Measure measure)
+        || measure.which() == Which.HIGHEST) {
+      return;
+    }
+    for (int i = at + 1; i < route.size(); i++) {
+      if (step(route.get(i).from()) instanceof Step.Measure next
+          && next.quantity() == measure.quantity()
+          && next.which() != Which.HIGHEST) {
+        Set<Verdict> both = EnumSet.allOf(Verdict.class);
+        both.retainAll(verdicts.getOrDefault(at, both));
+        both.retainAll(verdicts.getOrDefault(i, both));
+        if (!both.isEmpty()) {
+          verdicts.put(at, both);
+        }
+        return;
+      }
+    }
   }
 
-  @Nullable Verdict reading(Quantity quantity) {
-    return readings.get(quantity);
+  private Step step(Place place) {
+    return library.procedure(place.procedure()).step(place.step());
   }
 
-  @Nullable Double value(Quantity quantity) {
-    return values.get(quantity);
+  /** How the reading at a piece of the road should stand; empty where it is all the same. */
+  Set<Verdict> verdicts(int piece) {
+    Set<Verdict> some = verdicts.getOrDefault(piece, Set.of());
+    return some.size() == Verdict.values().length ? Set.of() : some;
+  }
+
+  /** What should be read at a piece of the road, or null. */
+  @Nullable Double value(int piece) {
+    return values.get(piece);
+  }
+
+  /** How the neck should stand at first; empty where it is all the same. */
+  Set<Verdict> relief() {
+    for (int i = 0; i < route.size(); i++) {
+      if (step(route.get(i).from()) instanceof Step.Measure measure
+          && measure.quantity() == Quantity.RELIEF) {
+        return verdicts(i);
+      }
+    }
+    return Set.of();
   }
 
   /** Whether nothing should be known from earlier sessions, so that it is read first. */
