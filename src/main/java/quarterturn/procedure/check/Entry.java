@@ -83,6 +83,15 @@ final class Entry {
     }
   }
 
+  /** Whether what is known of a subject can still be known when the procedure begins once more. */
+  static boolean stays(Subject subject) {
+    return subject instanceof Subject.Choice
+        || subject instanceof Subject.Count
+        || subject instanceof Subject.Person
+        || subject instanceof Subject.Callers
+        || subject instanceof Subject.Neck;
+  }
+
   /**
    * Begun once more by the larger job it ended in: its own choices and counts are as it left them,
    * what is true of the bench is for others to say.
@@ -96,13 +105,8 @@ final class Entry {
     }
     for (int i = 0; i < frame.domains().size(); i++) {
       Domain domain = frame.domains().get(i);
-      boolean own =
-          domain.subject() instanceof Subject.Choice
-              || domain.subject() instanceof Subject.Count
-              || domain.subject() instanceof Subject.Person
-              || domain.subject() instanceof Subject.Callers
-              || (domain.subject() instanceof Subject.Neck && !again.turned());
-      if (!own) {
+      boolean moved = domain.subject() instanceof Subject.Neck && again.turned();
+      if (moved || !stays(domain.subject())) {
         again.mask(i, domain.all());
       } else if (domain.subject() instanceof Subject.Choice
           && !decided.contains(domain.subject())) {

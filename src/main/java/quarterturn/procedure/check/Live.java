@@ -134,10 +134,7 @@ final class Live {
             subject ->
                 // What is chosen here replaces what was chosen before.
                 subject.equals(chosen)
-                    // What is only expected is about the answers of one time through.
-                    || (step instanceof Step.Done
-                        && subject instanceof Subject.Choice
-                        && !decided.contains(subject))
+                    || (step instanceof Step.Done && !staysDecided(subject))
                     || (step instanceof Step.TurnRod && subject instanceof Subject.Feeling));
     return new Matter(
         step,
@@ -148,6 +145,12 @@ final class Live {
         own,
         new BitSet(),
         EnumSet.noneOf(Quantity.class));
+  }
+
+  /** What is only expected is about the answers of one time through. */
+  private boolean staysDecided(Subject subject) {
+    return Entry.stays(subject)
+        && (!(subject instanceof Subject.Choice) || decided.contains(subject));
   }
 
   /** The places of the pieces about some subjects. */
