@@ -1,7 +1,9 @@
 package quarterturn.procedure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -96,5 +98,31 @@ final class Clause {
     String wrong = missing ? "something is missing here" : Quote.of(found) + " cannot stand here";
     String mend = "Allowed after " + after + ": " + String.join(", ", shown);
     return new Misread(at(most), wrong, missing ? mend : Quote.hint(found, possible, mend));
+  }
+
+  /** One of {@code all} by its words, which come next. */
+  <T> T oneOf(String after, T[] all, Function<T, String> phrase) throws Misread {
+    for (T one : all) {
+      if (take(phrase.apply(one))) {
+        return one;
+      }
+    }
+    List<String> phrases = Arrays.stream(all).map(phrase).toList();
+    throw noneOf(phrases, after, phrases);
+  }
+
+  /** One of {@code all} or several with "or" between them, by their words, which come next. */
+  <T> Condition anyOf(String after, T[] all, Function<T, String> phrase, Function<T, Condition> of)
+      throws Misread {
+    List<Condition> parts = new ArrayList<>();
+    do {
+      parts.add(of.apply(oneOf(after, all, phrase)));
+    } while (take("or"));
+    return any(parts);
+  }
+
+  /** A condition that holds where one of some does. */
+  static Condition any(List<Condition> parts) {
+    return parts.size() == 1 ? parts.get(0) : new Condition.Any(parts);
   }
 }

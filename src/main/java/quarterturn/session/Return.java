@@ -62,8 +62,11 @@ final class Return {
     Procedure procedure = library.procedure(state.place().procedure());
     if (drifted && (turnAhead || reading || settling)) {
       state.waiting = null;
+      state.undoAsked = false;
       walk.go(state, walk.retune(state), at);
     } else if (turnAhead) {
+      // Where the neck stands then, whether to take a turn back is asked anew.
+      state.undoAsked = false;
       walk.go(state, pitch ? procedure.reread() : walk.retune(state), at);
     }
   }

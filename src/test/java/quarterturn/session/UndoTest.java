@@ -79,6 +79,20 @@ class UndoTest {
     assertThat(turn(play)).isEqualTo(Turn.EIGHTH.opposite());
   }
 
+  @Test
+  void anUndoThatABreakCutsShortIsAskedAnew() throws Exception {
+    Play play = Play.beginner("bass-34").to("found-low");
+    play.read("touches").read("touches").read("touches").to("turn-rod");
+    assertThat(turn(play).turns()).isLessThan(0.0);
+    play.turned(Feel.SMOOTH).to("read-low").read("touches").to("turn-rod");
+    play.give(new Answer.Undo());
+    assertThat(play.step()).isEqualTo("undo-detune");
+    play.resumeAfter(Duration.ofDays(1)).ok().resumeAfter(Duration.ofDays(1)).ok();
+    play.to("confirm").read("touches").to("turn-rod");
+    assertThat(play.state().ended).isNull();
+    assertThat(turn(play).turns()).isLessThan(0.0);
+  }
+
   private static Turn turn(Play play) {
     return ((Prompt.TurnRod) play.prompt()).turn();
   }

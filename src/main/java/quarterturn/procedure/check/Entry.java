@@ -25,7 +25,7 @@ final class Entry {
     for (int i = 0; i < masks.length; i++) {
       masks[i] = frame.fleeting(i) ? frame.domains().get(i).all() : unknown(frame.domains().get(i));
     }
-    List<Situation> all = new ArrayList<>(List.of(new Situation(masks)));
+    List<Situation> all = new ArrayList<>(List.of(new Situation(frame.layout(), masks)));
     for (int i = 0; i < masks.length; i++) {
       Subject subject = frame.domains().get(i).subject();
       if (subject instanceof Subject.Person || subject instanceof Subject.Callers) {

@@ -13,38 +13,39 @@ import quarterturn.procedure.Quantity;
  * that differ in nothing that matters are one.
  */
 final class Forgetting {
-  /** What may be anything. */
-  private final int[] open;
+  /** Bits of the subjects of which something matters, and of those that may be anything. */
+  private final long[] kept;
 
-  /** Places of the subjects of which something matters. */
-  private final int[] kept;
-
-  /** By their order, and then by cell, the cells that are one with it; none where all are apart. */
-  private final int[][] alike;
-
+  private final long[] open;
+  private final List<Alike> alike;
   private final List<Spoiled> spoiled;
   private final long unread;
   private final int count;
   private final @Nullable Domain counted;
+
+  /** By cell of a subject, the cells that are one with it. */
+  private record Alike(int subject, int[] cells) {}
 
   /** The cells of a subject that are possible once a quantity's reading is spoiled. */
   private record Spoiled(Quantity quantity, int subject, int cells) {}
 
   /** One that keeps what matters from a step on, and counts it. */
   Forgetting(Frame frame, Live live, String step) {
-    this.open = frame.allMasks();
     List<Integer> kept = new ArrayList<>();
-    List<int[]> alike = new ArrayList<>();
-    for (int i = 0; i < open.length; i++) {
+    List<Alike> alike = new ArrayList<>();
+    for (int i = 0; i < frame.domains().size(); i++) {
       Domain domain = frame.domains().get(i);
       Set<Condition> pieces = live.pieces(step, domain);
       if (!pieces.isEmpty()) {
         kept.add(i);
-        alike.add(pieces.size() == domain.pieces().size() ? new int[0] : domain.alike(pieces));
+      }
+      if (!pieces.isEmpty() && pieces.size() < domain.pieces().size()) {
+        alike.add(new Alike(i, domain.alike(pieces)));
       }
     }
-    this.kept = kept.stream().mapToInt(i -> i).toArray();
-    this.alike = alike.toArray(int[][]::new);
+    this.kept = frame.layout().all(kept::contains);
+    this.open = frame.layout().all(place -> !kept.contains(place));
+    this.alike = List.copyOf(alike);
     this.spoiled =
         Stream.of(Quantity.values())
             .flatMap(quantity -> spoiled(frame, quantity))
@@ -87,14 +88,12 @@ final class Forgetting {
         at.mask(one.subject(), one.cells());
       }
     }
-    for (int i = 0; i < kept.length; i++) {
-      if (alike[i].length > 0) {
-        int wide = 0;
-        for (int mask = at.mask(kept[i]); mask != 0; mask &= mask - 1) {
-          wide |= alike[i][Integer.numberOfTrailingZeros(mask)];
-        }
-        at.mask(kept[i], wide);
+    for (Alike one : alike) {
+      int wide = 0;
+      for (int mask = at.mask(one.subject()); mask != 0; mask &= mask - 1) {
+        wide |= one.cells()[Integer.numberOfTrailingZeros(mask)];
       }
+      at.mask(one.subject(), wide);
     }
   }
 }

@@ -28,6 +28,16 @@ final class Frame {
   private final boolean[] fleeting;
   private final int rod;
 
+  /** The cells of the rod in which it seems sound. */
+  private final int sound;
+
+  private final Layout layout;
+
+  /** Bits of the subjects that are known for longer than one step, and of those that are not. */
+  private final long[] lasting;
+
+  private final long[] passing;
+
   Frame(Library library, Procedure procedure) {
     this.library = library;
     this.procedure = procedure;
@@ -46,6 +56,13 @@ final class Frame {
       fleeting[i] = fleeting(domains.get(i));
     }
     this.rod = index(new Subject.Rod());
+    this.sound =
+        rod < 0
+            ? 0
+            : domains.get(rod).where((Cell one) -> one instanceof Cell.Rod r && r.doubt() == null);
+    this.layout = new Layout(domains);
+    this.lasting = layout.all(i -> !fleeting[i]);
+    this.passing = layout.all(i -> fleeting[i]);
   }
 
   /** What a step states, and for a turn what it rests on. */
@@ -121,6 +138,10 @@ final class Frame {
     return procedure;
   }
 
+  Layout layout() {
+    return layout;
+  }
+
   List<Domain> domains() {
     return domains;
   }
@@ -155,17 +176,11 @@ final class Frame {
    */
   Situation settled(Situation at) {
     Situation settled = at.copy();
-    for (int i = 0; i < fleeting.length; i++) {
-      if (fleeting[i]) {
-        boolean sound = i == rod && !at.turned();
-        settled.mask(i, sound ? sound() : domains.get(i).all());
-      }
+    settled.keep(at, lasting, passing, 0);
+    if (rod >= 0 && !at.turned()) {
+      settled.mask(rod, sound);
     }
     return settled;
-  }
-
-  private int sound() {
-    return domains.get(rod).where(cell -> cell instanceof Cell.Rod one && one.doubt() == null);
   }
 
   /** The place of a subject, or -1 where no condition speaks of it. */

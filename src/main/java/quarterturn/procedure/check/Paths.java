@@ -80,7 +80,7 @@ final class Paths {
       }
     }
     this.seating = seating(procedure);
-    this.reached = new Situation(frame.allMasks());
+    this.reached = new Situation(frame.layout(), frame.allMasks());
     this.undoing = undoing(procedure);
     entry.first().forEach(first -> reach(procedure.begin(), first, -1, false));
     for (int i = 0; i < nodes.size() && whole(); i++) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Quantity;
 
@@ -18,21 +19,26 @@ final class Situation {
   private static final int DAY_LEFT = TURNED + 1;
   private static final Held[] HELD = Held.values();
 
+  private final Layout layout;
+  private final long[] masks;
   private long bits;
-  private final int[] masks;
 
-  Situation(int[] masks) {
-    this(0, masks.clone());
+  Situation(Layout layout, int[] masks) {
+    this(layout, layout.none(), 0);
+    for (int i = 0; i < masks.length; i++) {
+      mask(i, masks[i]);
+    }
   }
 
-  private Situation(long bits, int[] masks) {
-    this.bits = bits;
+  private Situation(Layout layout, long[] masks, long bits) {
+    this.layout = layout;
     this.masks = masks;
+    this.bits = bits;
   }
 
   /** A copy to be changed. */
   Situation copy() {
-    return new Situation(bits, masks.clone());
+    return new Situation(layout, masks.clone(), bits);
   }
 
   boolean has(Fact fact) {
@@ -78,16 +84,16 @@ final class Situation {
   }
 
   /**
-   * Becomes like another, and knows nothing but this of the subjects at some places.
+   * Becomes like another, and knows nothing but this.
    *
-   * @param open what is known of all others, by place
+   * @param kept the bits of the subjects of which it is still known
+   * @param open the bits of all that is possible of the others
    * @param never bits of the readings that are as if nobody had asked for them
    */
-  void keep(Situation other, int[] kept, int[] open, long never) {
+  void keep(Situation other, long[] kept, long[] open, long never) {
     bits = other.bits & ~never;
-    System.arraycopy(open, 0, masks, 0, masks.length);
-    for (int subject : kept) {
-      masks[subject] = other.masks[subject];
+    for (int i = 0; i < masks.length; i++) {
+      masks[i] = other.masks[i] & kept[i] | open[i];
     }
   }
 
@@ -117,25 +123,24 @@ final class Situation {
 
   /** The cells of a subject that are possible. */
   int mask(int subject) {
-    return masks[subject];
+    return layout.mask(masks, subject);
   }
 
   void mask(int subject, int mask) {
-    masks[subject] = mask;
+    layout.mask(masks, subject, mask);
   }
 
   @Override
-  public boolean equals(Object other) {
+  public boolean equals(@Nullable Object other) {
     return other instanceof Situation s && bits == s.bits && Arrays.equals(masks, s.masks);
   }
 
   @Override
   public int hashCode() {
     // Most masks are single bits, which a small factor would heap up in few places of a table.
-    long hash = bits;
-    for (int mask : masks) {
-      hash = (hash ^ mask) * 0x9E3779B97F4A7C15L;
-      hash ^= hash >>> 32;
+    long hash = bits * 0x9E3779B97F4A7C15L;
+    for (long mask : masks) {
+      hash = (hash ^ hash >>> 32 ^ mask) * 0x9E3779B97F4A7C15L;
     }
     return Long.hashCode(hash);
   }
