@@ -39,6 +39,9 @@ public final class Cover {
   /** Where even at the beginning no road is found, it counts as tried so many times. */
   private static final int NEVER = 12;
 
+  /** Tried so often without coming through, a way is left. */
+  private static final int MOST_TRIES = 200;
+
   private final Library library;
   private final Engine engine;
   private final Roads roads;
@@ -58,8 +61,8 @@ public final class Cover {
   }
 
   /**
-   * Plays until every way was taken, or a bound is met. The same seed gives the same result, unless
-   * the time was up first.
+   * Plays until every way was taken or tried often, or a bound is met. The same seed gives the same
+   * result, unless the time was up first.
    *
    * @param library the procedure to play stands first
    * @param most sessions at the most
@@ -73,7 +76,7 @@ public final class Cover {
     SplittableRandom random = new SplittableRandom(seed);
     long end = System.nanoTime() + time.toNanos();
     int sessions = 0;
-    while (sessions < most && !open().isEmpty() && System.nanoTime() < end) {
+    while (sessions < most && open().stream().anyMatch(this::goesOn) && System.nanoTime() < end) {
       session(random.split());
       sessions++;
     }
@@ -91,6 +94,10 @@ public final class Cover {
   private Covered.Never never(Way way) {
     int times = reached.getOrDefault(new Place(way.procedure(), way.step()), 0);
     return new Covered.Never(way, times, roads.closed(way));
+  }
+
+  private boolean goesOn(Way way) {
+    return tried.getOrDefault(way, 0) < MOST_TRIES;
   }
 
   /** Ways that were never taken and may be. */

@@ -68,6 +68,8 @@ class CheckIT {
         "check --draw nosuch|there is no procedure \"nosuch\"",
         "check --schema relief|--schema goes with nothing else",
         "check --schema --format json|--schema goes with nothing else",
+        "check --cover|--cover: name one procedure",
+        "check --cover relief setup|--cover: name one procedure",
         "check --watch|--watch: name a .yaml file or a folder",
         "check relief --watch|--watch: name a .yaml file or a folder",
         "check x.yaml --watch --format json|--watch goes with --format text alone"
@@ -163,6 +165,54 @@ class CheckIT {
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.out()).contains("does not belong to UTF-8");
     assertThat(ran.out()).contains("\n1 finding in 1 file; 2 procedures checked.\n");
+  }
+
+  @Test
+  void whatIsNoYamlIsShownWhereItBreaks() throws Exception {
+    Path bad = put("bad.yaml", GOOD.replace("title: A glance", "title: A: glance"));
+    JarProcess.Ran ran = check(bad);
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.err()).isEmpty();
+    List<String> lines = ran.out().lines().toList();
+    assertThat(lines.get(0)).startsWith(bad + ":3:9: not-yaml: ");
+    assertThat(lines.get(1)).isEqualTo("title: A: glance");
+    assertThat(lines.get(2)).isEqualTo("        ^");
+  }
+
+  @Test
+  void everyWayIsTakenInSimulatedSessions() throws Exception {
+    JarProcess.Ran ran = check("--cover", "pickups");
+    assertWithMessage(ran.out()).that(ran.status()).isEqualTo(0);
+    assertThat(ran.out()).matches("pickups: (\\d+) of \\1 ways taken in \\d+ sessions.\n");
+  }
+
+  @Test
+  void aWayThatIsNeverTakenIsPrinted() throws Exception {
+    String asked =
+        """
+          - choose: hear
+            text: Does it buzz?
+            options:
+              - is: no-buzz
+                label: No
+                go: sort
+              - is: buzz
+                label: Yes
+                go: fine
+          - compute: sort
+            calculation: response
+            branches:
+              - when: hear is no-buzz
+                go: fine
+              - when: hear is buzz
+                go: fine
+        """;
+    String text =
+        GOOD.replace("go: fine\n", "go: hear\n")
+            .replace("  - done: fine", asked + "  - done: fine");
+    JarProcess.Ran ran = check("--cover", put("glance.yaml", text));
+    assertWithMessage(ran.out()).that(ran.status()).isEqualTo(1);
+    assertThat(ran.out()).contains("never taken: sort -> fine (hear is buzz)");
   }
 
   @Test
