@@ -112,8 +112,10 @@ class CoverTest {
             text: That is all.
             outcome: heard
         """);
-    Covered covered = Cover.of(library(file.toString()), 1, 40, TIME);
-    assertThat(covered.sessions()).isEqualTo(40);
+    Covered covered = Cover.of(library(file.toString()), 1, 4000, TIME);
+    // Tried often enough, it is left.
+    assertThat(covered.sessions()).isAtLeast(5);
+    assertThat(covered.sessions()).isLessThan(100);
     assertThat(covered.never()).hasSize(1);
     Covered.Never never = covered.never().get(0);
     assertThat(never.way()).isEqualTo(new Way("knock", "sort", "listen is knocks", "end"));
