@@ -38,6 +38,8 @@ class HouseTest {
         .definedBy("quarterturn.rehearsal..")
         .layer("report")
         .definedBy("quarterturn.report..")
+        .layer("quick")
+        .definedBy("quarterturn.quick..")
         .layer("screen")
         .definedBy("quarterturn.screen..")
         .layer("line")
@@ -64,14 +66,24 @@ class HouseTest {
         .mayOnlyBeAccessedByLayers("command")
         .whereLayer("report")
         .mayOnlyBeAccessedByLayers("command", "reckon", "screen", "line", "script")
+        .whereLayer("quick")
+        .mayOnlyBeAccessedByLayers("command", "screen", "line")
         .whereLayer("rehearsal")
         .mayOnlyBeAccessedByLayers("command", "reckon", "screen", "line", "script", "report")
         .whereLayer("session")
         .mayOnlyBeAccessedByLayers(
-            "command", "reckon", "screen", "line", "script", "report", "rehearsal")
+            "command", "reckon", "screen", "line", "script", "report", "quick", "rehearsal")
         .whereLayer("procedure")
         .mayOnlyBeAccessedByLayers(
-            "command", "reckon", "screen", "line", "script", "report", "rehearsal", "session")
+            "command",
+            "reckon",
+            "screen",
+            "line",
+            "script",
+            "report",
+            "quick",
+            "rehearsal",
+            "session")
         .whereLayer("craft")
         .mayOnlyBeAccessedByLayers(
             "command",
@@ -101,6 +113,7 @@ class HouseTest {
             "quarterturn.line",
             "quarterturn.script",
             "quarterturn.report",
+            "quarterturn.quick",
             "quarterturn.reckon",
             "quarterturn.command");
     for (JavaClass type : HOUSE) {

@@ -4,12 +4,20 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.line.LineSource.Interrupted;
 import quarterturn.procedure.Feel;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Role;
+import quarterturn.quick.Given;
+import quarterturn.quick.Mistyped;
+import quarterturn.quick.QuickLine;
+import quarterturn.quick.Supply;
+import quarterturn.quick.Terms;
 import quarterturn.report.Dates;
 import quarterturn.report.StageTable;
 import quarterturn.report.TrailLine;
@@ -19,6 +27,7 @@ import quarterturn.session.Bench;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 import quarterturn.session.Refused;
+import quarterturn.unit.Printable;
 
 /** The session as plain lines that a screen reader can follow. */
 public final class LineFace {
@@ -36,13 +45,19 @@ public final class LineFace {
 
   private static final String TYPE = "> ";
 
+  /** Common practice, no source: the step of a set of leaves, put around a single number. */
+  private static final double GAUGE_MM = 0.05;
+
   private final Bench bench;
   private final LineSource in;
   private final Paper paper;
   private final Dates dates;
 
-  /** Readings typed ahead on one line. */
+  /** Readings typed ahead on one line, in the order they are asked for. */
   private final Deque<Answer> ahead = new ArrayDeque<>();
+
+  /** What was typed ahead by its name. */
+  private final Supply supply = new Supply();
 
   private LineFace(Bench bench, LineSource in, PrintWriter out, Dates dates) {
     this.bench = bench;
@@ -87,6 +102,11 @@ public final class LineFace {
     boolean show = true;
     while (true) {
       Prompt prompt = bench.prompt();
+      Given given = supply.take(prompt, terms());
+      if (given != null) {
+        show = give(given.answer(), prompt);
+        continue;
+      }
       if (show) {
         paper.say(PromptLines.of(prompt, bench.overview(), bench.now(), dates));
       }
@@ -112,9 +132,31 @@ public final class LineFace {
       ahead.clear();
       paper.say("The other readings on that line are not used: something else comes first.");
     }
-    String line = in.readLine(TYPE, Ask.words(prompt));
-    Reply reply = line == null ? null : ReplyReader.read(line, prompt, bench.now());
+    List<String> words = new ArrayList<>(Ask.words(prompt));
+    if (bench.overview().role() == Role.TECHNICIAN) {
+      words.addAll(terms().words());
+    }
+    String line = in.readLine(TYPE, words);
+    Reply reply = line == null ? null : named(line, prompt);
     return reply instanceof Reply.Amount amount ? felt(amount) : reply;
+  }
+
+  /** What a line gives by name, or what it says to the prompt at hand. */
+  private Reply named(String line, Prompt prompt) {
+    Reply own = ReplyReader.read(line, prompt, bench.now());
+    if (!(own instanceof Reply.Bad) || !QuickLine.names(line, terms())) {
+      return own;
+    }
+    try {
+      return new Reply.Named(QuickLine.read(line, terms()));
+    } catch (Mistyped e) {
+      return new Reply.Marked(e.lines(Printable.of(line)));
+    }
+  }
+
+  private Terms terms() {
+    Kind kind = bench.overview().kind();
+    return new Terms(kind == null ? List.of() : kind.strings(), bench.choices(), GAUGE_MM);
   }
 
   private static boolean fits(Answer answer, Prompt prompt) {
@@ -162,8 +204,15 @@ public final class LineFace {
       ahead.addAll(give.answers().subList(1, give.answers().size()));
       return give(give.answers().get(0), prompt);
     }
+    if (reply instanceof Reply.Named named) {
+      return named(named, prompt);
+    }
     if (reply instanceof Reply.Stay && prompt instanceof Prompt.Wait wait) {
       return stay(wait);
+    }
+    if (reply instanceof Reply.Marked marked) {
+      paper.print(marked.lines());
+      return false;
     }
     if (reply instanceof Reply.Bad bad) {
       paper.say(bad.message());
@@ -182,6 +231,21 @@ public final class LineFace {
     return reply == Reply.Command.AGAIN;
   }
 
+  /** Keeps what was named until it is asked for, and says what is wanted here. */
+  private boolean named(Reply.Named named, Prompt prompt) {
+    supply.add(named.given());
+    if (supply.answers(prompt, terms())) {
+      return true;
+    }
+    paper.say("Kept until it is asked for: " + String.join("; ", supply.left()) + ".");
+    paper.say(List.of("Still wanted here: " + wanted(prompt)));
+    return false;
+  }
+
+  private static String wanted(Prompt prompt) {
+    return String.join(" ", Ask.of(prompt));
+  }
+
   private boolean give(Answer answer, Prompt prompt) throws IOException {
     try {
       bench.answer(answer);
@@ -191,7 +255,18 @@ public final class LineFace {
       return false;
     }
     paper.say(Taken.of(answer, prompt));
+    if (answer instanceof Answer.Turned) {
+      forget();
+    }
     return true;
+  }
+
+  /** What was read before a turn tells nothing of the neck after it. */
+  private void forget() {
+    List<String> readings = supply.forgetReadings();
+    if (!readings.isEmpty()) {
+      paper.say("Not used, since the rod was turned: " + String.join("; ", readings) + ".");
+    }
   }
 
   /** Lets a wait pass, with a line now and then. */

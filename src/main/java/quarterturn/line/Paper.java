@@ -29,6 +29,12 @@ final class Paper {
     out.flush();
   }
 
+  /** Prints lines as they are, since places in them matter. */
+  void print(List<String> lines) {
+    lines.forEach(out::println);
+    out.flush();
+  }
+
   void say(String paragraph) {
     say(List.of(paragraph));
   }

@@ -1,6 +1,7 @@
 package quarterturn.line;
 
 import java.util.List;
+import quarterturn.quick.Given;
 import quarterturn.session.Answer;
 import quarterturn.unit.Turn;
 
@@ -12,6 +13,9 @@ sealed interface Reply {
       return new Give(List.of(answer));
     }
   }
+
+  /** Readings and choices given by their names, at least one. */
+  record Named(List<Given> given) implements Reply {}
 
   /** The rod was turned this much, plus tightened; how it felt is still to be asked. */
   record Amount(Turn turn) implements Reply {}
@@ -28,6 +32,9 @@ sealed interface Reply {
     AGAIN,
     QUIT
   }
+
+  /** Not understood; the lines mark the word that is at fault. */
+  record Marked(List<String> lines) implements Reply {}
 
   /** Not understood; {@code message} says what is taken. */
   record Bad(String message) implements Reply {}

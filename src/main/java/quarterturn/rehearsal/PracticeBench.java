@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Library;
@@ -157,6 +158,11 @@ public final class PracticeBench implements Bench {
   @Override
   public String leave() throws IOException {
     return bench.leave();
+  }
+
+  @Override
+  public Map<String, List<String>> choices() {
+    return bench.choices();
   }
 
   @Override

@@ -2,6 +2,8 @@ package quarterturn.session;
 
 import java.io.IOException;
 import java.time.Instant;
+import java.util.List;
+import java.util.Map;
 
 /** One session as a face sees it: a prompt, an answer, and what is always visible. */
 public interface Bench {
@@ -37,4 +39,9 @@ public interface Bench {
 
   /** In what state the instrument would be left now. */
   String standing();
+
+  /** Every question of the job with a choice of answers: by the id of its step, their ids. */
+  default Map<String, List<String>> choices() {
+    return Map.of();
+  }
 }

@@ -2,7 +2,9 @@ package quarterturn.session;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Advisor;
 import quarterturn.craft.BuzzCure;
@@ -66,6 +68,21 @@ public final class Engine {
 
   Event examine(State state, Prompt prompt, Answer answer, Instant now) throws Refused {
     return examiner.examine(state, prompt, answer, now);
+  }
+
+  Map<String, List<String>> choices() {
+    Map<String, List<String>> choices = new LinkedHashMap<>();
+    for (Procedure procedure : library.procedures().values()) {
+      for (Step step : procedure.steps().values()) {
+        if (step instanceof Step.Choose choose) {
+          // Procedures name their steps alike only where they ask alike.
+          choices
+              .computeIfAbsent(step.id(), id -> new ArrayList<>())
+              .addAll(choose.options().stream().map(Step.Option::id).toList());
+        }
+      }
+    }
+    return choices;
   }
 
   String standing(State state) {

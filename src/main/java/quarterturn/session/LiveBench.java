@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** A session in progress: the engine, the state and the ledger, with a clock that can be set. */
 public final class LiveBench implements Bench {
@@ -165,5 +166,10 @@ public final class LiveBench implements Bench {
   @Override
   public String standing() {
     return engine.standing(state);
+  }
+
+  @Override
+  public Map<String, List<String>> choices() {
+    return engine.choices();
   }
 }

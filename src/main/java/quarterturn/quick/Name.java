@@ -1,0 +1,57 @@
+package quarterturn.quick;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Quantity;
+
+/** What a reading is called on a typed line: its whole word, and a short one. */
+enum Name {
+  RELIEF(Quantity.RELIEF, "r"),
+  NUT(Quantity.NUT_CLEARANCE, "n1"),
+  ACTION(Quantity.ACTION, "a12"),
+  INTONATION(Quantity.INTONATION, "i12"),
+  PICKUP(Quantity.PICKUP_GAP, "gap"),
+  HUMIDITY(Quantity.HUMIDITY, "rh"),
+  TEMPERATURE(Quantity.TEMPERATURE, "air");
+
+  private final Quantity quantity;
+  private final String brief;
+
+  Name(Quantity quantity, String brief) {
+    this.quantity = quantity;
+    this.brief = brief;
+  }
+
+  Quantity quantity() {
+    return quantity;
+  }
+
+  /** The quantity that is called so, or null. */
+  static @Nullable Quantity of(String word) {
+    for (Name name : values()) {
+      if (name.brief.equals(word) || name.quantity.word().equals(word)) {
+        return name.quantity;
+      }
+    }
+    return null;
+  }
+
+  /** Every word, the short ones in brackets. */
+  static List<String> shown() {
+    return Arrays.stream(values())
+        .map(name -> name.quantity.word() + " (" + name.brief + ")")
+        .toList();
+  }
+
+  /** Every word that can be typed. */
+  static List<String> words() {
+    List<String> words = new ArrayList<>();
+    for (Name name : values()) {
+      words.add(name.quantity.word());
+      words.add(name.brief);
+    }
+    return words;
+  }
+}

@@ -1,0 +1,207 @@
+package quarterturn.quick;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import quarterturn.procedure.Quantity;
+import quarterturn.session.Answer;
+import quarterturn.unit.BracketParser;
+import quarterturn.unit.NotUnderstood;
+
+/**
+ * Reads a line on which several readings are given by their names.
+ *
+ * <pre>
+ * line    = part { ";" part }
+ * part    = QUANTITY value { value } | STEP OPTION
+ * value   = reading [ STRING ]
+ * reading = NUMBER [ UNIT ] | NUMBER ".." NUMBER [ UNIT ] | NUMBER [ UNIT ] "to" NUMBER [ UNIT ]
+ *         | NUMBER [ UNIT ] "passes" | "lifts" [ NUMBER [ UNIT ] "passes" | "lifts" ]
+ *         | "touches" | "cannot"
+ * STRING  = "low" | "high" | a string's note | "s1", the lowest, to "s6"
+ * </pre>
+ *
+ * <p>A string's word is for all the readings before it that have none yet. Readings without any are
+ * those of the strings in their order, the lowest first.
+ */
+public final class QuickLine {
+  private static final Set<String> UNITS =
+      Set.of("mm", "in", "inch", "inches", "thou", "mil", "%", "cents", "cent", "c", "f");
+  private static final Set<String> GAUGED =
+      Set.of("passes", "pass", "p", "goes", "lifts", "lift", "l", "stops");
+  private static final Set<String> ALONE = Set.of("touches", "cannot", "card");
+
+  private final Terms terms;
+  private final Tokens tokens;
+  private final List<Given> given = new ArrayList<>();
+
+  private QuickLine(String line, Terms terms) {
+    this.terms = terms;
+    this.tokens = new Tokens(line);
+  }
+
+  /** Whether a line gives something by its name, so that it is one of these. */
+  public static boolean names(String line, Terms terms) {
+    String first = new Tokens(line).peek();
+    return Name.of(first) != null
+        || (terms.choices().containsKey(first) && !new Tokens(line).peek(1).isEmpty());
+  }
+
+  /**
+   * Reads {@code line}.
+   *
+   * @throws Mistyped with the word that can't be taken
+   */
+  public static List<Given> read(String line, Terms terms) throws Mistyped {
+    QuickLine quick = new QuickLine(line, terms);
+    do {
+      quick.part();
+    } while (quick.more());
+    return List.copyOf(quick.given);
+  }
+
+  /** Whether another part follows; a semicolon at the very end is passed over. */
+  private boolean more() throws Mistyped {
+    if (!tokens.atEnd() && !tokens.take(";")) {
+      throw new Mistyped(
+          tokens.at(),
+          "\"" + tokens.peek() + "\" cannot stand here",
+          "Part one quantity from the next with a semicolon");
+    }
+    return !tokens.atEnd();
+  }
+
+  private void part() throws Mistyped {
+    int at = tokens.at();
+    String word = tokens.take();
+    Quantity quantity = Name.of(word);
+    if (quantity != null) {
+      readings(quantity);
+    } else if (terms.choices().containsKey(word)) {
+      choice(word, at);
+    } else {
+      throw new Mistyped(
+          at,
+          word.isEmpty() || word.equals(";")
+              ? "The name of a reading is missing here"
+              : "\"" + word + "\" is no reading and no question of this job",
+          "Readings: " + String.join(", ", Name.shown()));
+    }
+  }
+
+  private void choice(String step, int at) throws Mistyped {
+    List<String> options = terms.choices().getOrDefault(step, List.of());
+    int place = tokens.at();
+    String option = tokens.take();
+    if (!options.contains(option)) {
+      throw new Mistyped(
+          place,
+          option.isEmpty() || option.equals(";")
+              ? "An answer to " + step + " is missing here"
+              : "\"" + option + "\" is no answer to " + step,
+          "Its answers: " + String.join(", ", options));
+    }
+    given.add(new Given.Choice(step, option, step + " " + option, at));
+  }
+
+  /** A reading whose string is not known yet. */
+  private record Open(Answer answer, String typed, int at) {}
+
+  private void readings(Quantity quantity) throws Mistyped {
+    List<Open> open = new ArrayList<>();
+    boolean named = false;
+    do {
+      open.add(reading(quantity));
+      int string = quantity.onString() ? terms.string(tokens.peek()) : -1;
+      if (string >= 0) {
+        tokens.take();
+        open.forEach(one -> add(quantity, string, one));
+        open.clear();
+        named = true;
+      }
+    } while (!tokens.atEnd() && !tokens.peek().equals(";"));
+    if (!open.isEmpty() && named) {
+      throw new Mistyped(
+          tokens.at(),
+          "The string of the last reading is missing here",
+          "One of: " + String.join(", ", terms.stringWords()));
+    }
+    inOrder(quantity, open);
+  }
+
+  private void inOrder(Quantity quantity, List<Open> open) throws Mistyped {
+    int strings = terms.strings().size();
+    boolean many = quantity.onString() && strings > 0;
+    int most = many ? strings : 1;
+    if (open.size() > most) {
+      throw new Mistyped(
+          open.get(most).at(),
+          quantity.onString()
+              ? "More readings than the instrument has strings, which are " + most
+              : "A second reading of " + quantity.word(),
+          quantity.onString() ? "Name the strings, as in .42 low .38 high" : "Give one");
+    }
+    for (int i = 0; i < open.size(); i++) {
+      add(quantity, quantity.onString() ? i : -1, open.get(i));
+    }
+  }
+
+  private void add(Quantity quantity, int string, Open one) {
+    given.add(new Given.Reading(quantity, string, one.answer(), one.typed(), one.at()));
+  }
+
+  private Open reading(Quantity quantity) throws Mistyped {
+    int at = tokens.at();
+    String word = tokens.peek();
+    if (!ALONE.contains(word) && !word.matches("[-+]?[.,]?\\d.*")) {
+      throw new Mistyped(
+          at,
+          word.isEmpty() || word.equals(";")
+              ? "A reading of " + quantity.word() + " is missing here"
+              : "\"" + word + "\" is no reading of " + quantity.word(),
+          "Type for example " + quantity.example() + "; or cannot");
+    }
+    tokens.take();
+    if (word.equals("cannot")) {
+      return new Open(new Answer.CannotMeasure(), word, at);
+    }
+    unit();
+    if (quantity.bracket()) {
+      gauged();
+    }
+    String typed = tokens.since(at);
+    try {
+      Answer answer =
+          quantity.bracket()
+              ? new Answer.Measured(BracketParser.parse(typed, terms.gaugeMm()))
+              : new Answer.Value(quantity.value(typed));
+      return new Open(answer, typed, at);
+    } catch (NotUnderstood e) {
+      throw new Mistyped(at, e.wrong(), e.mend());
+    }
+  }
+
+  private void unit() {
+    if (UNITS.contains(tokens.peek())) {
+      tokens.take();
+    }
+  }
+
+  /** The rest of a bracket: "passes .45 lifts", "to .45". */
+  private void gauged() {
+    if (tokens.take("to") || tokens.take("..")) {
+      tokens.take();
+      unit();
+      return;
+    }
+    for (int leaf = 0; leaf < 2 && GAUGED.contains(tokens.peek()); leaf++) {
+      tokens.take();
+      boolean second = Stream.of(1, 2).anyMatch(i -> GAUGED.contains(tokens.peek(i)));
+      if (leaf == 0 && second && tokens.peek().matches("card|[.,]?\\d.*")) {
+        tokens.take();
+        unit();
+      }
+    }
+  }
+}

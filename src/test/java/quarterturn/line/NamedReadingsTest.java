@@ -1,0 +1,45 @@
+package quarterturn.line;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import org.junit.jupiter.api.Test;
+import quarterturn.procedure.Feel;
+import quarterturn.session.Answer;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/** Readings given by their names, before they are asked for. The readings are invented. */
+class NamedReadingsTest {
+  private static final Answer LOW = new Answer.Measured(new Bracket(0.3, 0.35));
+
+  @Test
+  void areKeptUntilTheyAreAskedFor() {
+    ScriptedBench bench = new ScriptedBench(Invented.tell(), Invented.relief(), Invented.done());
+    Conversation play = Conversation.of(bench, "relief .30..0.35 low", "");
+    assertThat(bench.answers()).containsExactly(new Answer.Confirmed(), LOW).inOrder();
+    assertThat(play.says("Kept until it is asked for: relief .30..0.35.")).isTrue();
+    assertThat(play.says("Still wanted here: Press Enter when it is done.")).isTrue();
+  }
+
+  @Test
+  void areNotUsedOnceTheRodWasTurned() {
+    ScriptedBench bench = new ScriptedBench(Invented.loosen(), Invented.relief(), Invented.done());
+    Conversation play =
+        Conversation.of(bench, "relief .30..0.35 low", "1/16 smooth", "relief .35..0.40 low");
+    assertThat(bench.answers())
+        .containsExactly(
+            new Answer.Turned(new Turn(-1 / 16.0), Feel.SMOOTH),
+            new Answer.Measured(new Bracket(0.35, 0.4)))
+        .inOrder();
+    assertThat(play.says("Not used, since the rod was turned: relief .30..0.35.")).isTrue();
+  }
+
+  @Test
+  void aSlipIsShownUnderItsWord() {
+    ScriptedBench bench = new ScriptedBench(Invented.relief(), Invented.done());
+    Conversation play = Conversation.of(bench, "relief .30 lwo", "relief .30..0.35 low");
+    assertThat(bench.answers()).containsExactly(LOW);
+    assertThat(play.printed()).contains("           ^");
+    assertThat(play.says("\"lwo\" is no reading of relief.")).isTrue();
+  }
+}
