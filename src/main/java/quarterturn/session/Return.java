@@ -7,6 +7,7 @@ import java.util.List;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
 
@@ -48,11 +49,22 @@ final class Return {
     }
   }
 
+  /** A step after which no string is at pitch: it may have been done and not yet said. */
+  private boolean slackens(Step step) {
+    if (!(step instanceof Step.Tell tell)) {
+      return false;
+    }
+    Results.Change change = library.results().changes().get(String.valueOf(tell.changes()));
+    return tell.establishes().contains(Fact.DETUNED)
+        || tell.establishes().contains(Fact.NECK_LOOSE)
+        || (change != null && change.spoils().contains("pitch"));
+  }
+
   /** After a long break the strings have drifted; before a turn the neck is read anew. */
   private void backToReading(State state, boolean turnAhead, Duration gone, Instant at) {
     Duration drift = Duration.ofMinutes(library.limits().retuneAfterMinutes());
     boolean pitch = state.facts.contains(Fact.AT_PITCH);
-    boolean drifted = pitch && gone.compareTo(drift) > 0;
+    boolean drifted = pitch && (gone.compareTo(drift) > 0 || slackens(walk.step(state)));
     if (drifted) {
       state.withdraw(Fact.AT_PITCH, Fact.SETTLED);
     }

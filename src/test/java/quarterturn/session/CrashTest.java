@@ -66,6 +66,16 @@ class CrashTest {
   }
 
   @Test
+  void stringsThatMayBeDownAlreadyAreTunedBeforeTheReading() throws Exception {
+    Play play = Play.beginner("bass-34").to("found-low");
+    play.read("0.60..0.65").read("0.60..0.65").read("0.60..0.65").to("detune");
+    // Done, perhaps, and not yet said.
+    play.resumeAfter(Duration.ofMinutes(3)).ok();
+    assertThat(play.step()).isEqualTo("tune-again");
+    play.to("confirm");
+  }
+
+  @Test
   void afterDaysTheStringsAreTunedBeforeTheReading() throws Exception {
     Play play = Play.beginner("bass-34").to("found-low");
     play.read("0.60..0.65").read("0.60..0.65").read("0.60..0.65");
