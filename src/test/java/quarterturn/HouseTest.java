@@ -48,6 +48,8 @@ class HouseTest {
         .definedBy("quarterturn.script..")
         .layer("reckon")
         .definedBy("quarterturn.reckon..")
+        .layer("lesson")
+        .definedBy("quarterturn.lesson..")
         .layer("command")
         .definedBy("quarterturn.command..")
         .layer("main")
@@ -64,15 +66,26 @@ class HouseTest {
         .mayOnlyBeAccessedByLayers("command")
         .whereLayer("reckon")
         .mayOnlyBeAccessedByLayers("command")
+        .whereLayer("lesson")
+        .mayOnlyBeAccessedByLayers("command", "screen", "line", "script")
         .whereLayer("report")
         .mayOnlyBeAccessedByLayers("command", "reckon", "screen", "line", "script")
         .whereLayer("quick")
         .mayOnlyBeAccessedByLayers("command", "screen", "line")
         .whereLayer("rehearsal")
-        .mayOnlyBeAccessedByLayers("command", "reckon", "screen", "line", "script", "report")
+        .mayOnlyBeAccessedByLayers(
+            "command", "reckon", "screen", "line", "script", "report", "lesson")
         .whereLayer("session")
         .mayOnlyBeAccessedByLayers(
-            "command", "reckon", "screen", "line", "script", "report", "quick", "rehearsal")
+            "command",
+            "reckon",
+            "screen",
+            "line",
+            "script",
+            "report",
+            "quick",
+            "lesson",
+            "rehearsal")
         .whereLayer("procedure")
         .mayOnlyBeAccessedByLayers(
             "command",
@@ -82,6 +95,7 @@ class HouseTest {
             "script",
             "report",
             "quick",
+            "lesson",
             "rehearsal",
             "session")
         .whereLayer("craft")
@@ -92,6 +106,7 @@ class HouseTest {
             "line",
             "script",
             "report",
+            "lesson",
             "rehearsal",
             "session",
             "procedure")
@@ -115,6 +130,7 @@ class HouseTest {
             "quarterturn.report",
             "quarterturn.quick",
             "quarterturn.reckon",
+            "quarterturn.lesson",
             "quarterturn.command");
     for (JavaClass type : HOUSE) {
       assertThat(floors).contains(type.getPackageName());
@@ -130,7 +146,8 @@ class HouseTest {
             "quarterturn.craft..",
             "quarterturn.procedure..",
             "quarterturn.session..",
-            "quarterturn.rehearsal..")
+            "quarterturn.rehearsal..",
+            "quarterturn.lesson..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("com.googlecode.lanterna..", "org.jline..", "picocli..")

@@ -55,7 +55,8 @@ final class Ask {
     List<String> lines = new ArrayList<>();
     lines.add("What you can type now:");
     lines.addAll(own(prompt));
-    lines.add("relief .42 low .38 high; rh 48: readings by their names, before they are asked for.");
+    lines.add(
+        "relief .42 low .38 high; rh 48: readings by their names, before they are asked for.");
     lines.add("why: the reason for this step.");
     lines.add("log: the readings and turns so far.");
     lines.add("overview: what is fresh, and what is stale.");

@@ -14,7 +14,6 @@ import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Which;
-import quarterturn.unit.Bracket;
 import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
@@ -114,8 +113,8 @@ public final class EventJson {
     for (Event.Past p : past) {
       ObjectNode item = list.addObject();
       item.put("at", p.at().toString()).put("turn", p.turn().turns());
-      bracket(item, "before", p.before());
-      bracket(item, "after", p.after());
+      BracketJson.write(item, "before", p.before());
+      BracketJson.write(item, "after", p.after());
     }
   }
 
@@ -124,7 +123,7 @@ public final class EventJson {
       ObjectNode item = list.addObject();
       item.put("at", b.at().toString()).put("quantity", b.quantity().word());
       known(item, "string", b.string());
-      bracket(item, "mm", b.bracket());
+      BracketJson.write(item, "mm", b.bracket());
       if (b.value() != null) {
         item.put("value", finite(b.value()));
       }
@@ -145,7 +144,7 @@ public final class EventJson {
     ArrayNode held = out.putArray("held");
     e.held().forEach(held::add);
     out.put("read-at", e.readAt()).put("gauge-step", finite(e.gaugeStep()));
-    bracket(out, "mm", e.bracket());
+    BracketJson.write(out, "mm", e.bracket());
     if (e.value() != null) {
       out.put("value", finite(e.value()));
     }
@@ -154,14 +153,6 @@ public final class EventJson {
   private static void known(ObjectNode out, String name, @Nullable String value) {
     if (value != null) {
       out.put(name, value);
-    }
-  }
-
-  private static void bracket(ObjectNode out, String name, @Nullable Bracket bracket) {
-    if (bracket != null) {
-      ArrayNode pair = out.putArray(name);
-      pair.add(bracket.noGap() ? JSON.nullNode() : JSON.numberNode(bracket.lowMm()));
-      pair.add(bracket.beyondGauge() ? JSON.nullNode() : JSON.numberNode(bracket.highMm()));
     }
   }
 

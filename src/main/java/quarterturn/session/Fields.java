@@ -17,18 +17,18 @@ import quarterturn.unit.Printable;
  * The fields of one JSON object, each asked for by name and kind. What is missing, of the wrong
  * kind or never asked for is an error that names the field.
  */
-final class Fields {
+public final class Fields {
   private final JsonNode node;
   private final Set<String> asked = new HashSet<>();
 
-  Fields(JsonNode node) throws NotAnEvent {
+  public Fields(JsonNode node) throws NotAnEvent {
     if (!node.isObject()) {
       throw new NotAnEvent("it is no JSON object");
     }
     this.node = node;
   }
 
-  String text(String name) throws NotAnEvent {
+  public String text(String name) throws NotAnEvent {
     JsonNode value = required(name);
     if (!value.isTextual()) {
       throw wrong(name, "text");
@@ -36,17 +36,17 @@ final class Fields {
     return value.textValue();
   }
 
-  @Nullable String textOrNull(String name) throws NotAnEvent {
+  public @Nullable String textOrNull(String name) throws NotAnEvent {
     return has(name) ? text(name) : null;
   }
 
   /** A text, or a number that was written without quotes, as text. */
-  @Nullable String amountOrNull(String name) throws NotAnEvent {
+  public @Nullable String amountOrNull(String name) throws NotAnEvent {
     return has(name) && required(name).isNumber() ? required(name).asText() : textOrNull(name);
   }
 
   /** The fields of an object in this one. */
-  @Nullable Fields fieldsOrNull(String name) throws NotAnEvent {
+  public @Nullable Fields fieldsOrNull(String name) throws NotAnEvent {
     if (!has(name)) {
       return null;
     }
@@ -56,7 +56,7 @@ final class Fields {
     return new Fields(required(name));
   }
 
-  int whole(String name) throws NotAnEvent {
+  public int whole(String name) throws NotAnEvent {
     JsonNode value = required(name);
     if (!value.isInt()) {
       throw wrong(name, "a whole number");
@@ -64,19 +64,19 @@ final class Fields {
     return value.intValue();
   }
 
-  @Nullable Integer wholeOrNull(String name) throws NotAnEvent {
+  public @Nullable Integer wholeOrNull(String name) throws NotAnEvent {
     return has(name) ? (Integer) whole(name) : null;
   }
 
-  double number(String name) throws NotAnEvent {
+  public double number(String name) throws NotAnEvent {
     return number(name, required(name));
   }
 
-  @Nullable Double numberOrNull(String name) throws NotAnEvent {
+  public @Nullable Double numberOrNull(String name) throws NotAnEvent {
     return has(name) ? (Double) number(name) : null;
   }
 
-  boolean yesOrNo(String name) throws NotAnEvent {
+  public boolean yesOrNo(String name) throws NotAnEvent {
     JsonNode value = required(name);
     if (!value.isBoolean()) {
       throw wrong(name, "true or false");
@@ -84,7 +84,7 @@ final class Fields {
     return value.booleanValue();
   }
 
-  Instant instant(String name) throws NotAnEvent {
+  public Instant instant(String name) throws NotAnEvent {
     try {
       return Instant.parse(text(name));
     } catch (DateTimeException e) {
@@ -93,7 +93,7 @@ final class Fields {
   }
 
   /** One of the values of an enum, by its word. */
-  <T> T word(String name, T[] values, Function<T, String> word) throws NotAnEvent {
+  public <T> T word(String name, T[] values, Function<T, String> word) throws NotAnEvent {
     String text = text(name);
     for (T value : values) {
       if (word.apply(value).equals(text)) {
@@ -103,12 +103,13 @@ final class Fields {
     throw wrong(name, "a known word, and not \"" + Printable.of(text) + "\"");
   }
 
-  <T> @Nullable T wordOrNull(String name, T[] values, Function<T, String> word) throws NotAnEvent {
+  public <T> @Nullable T wordOrNull(String name, T[] values, Function<T, String> word)
+      throws NotAnEvent {
     return has(name) ? word(name, values, word) : null;
   }
 
   /** Two bounds in millimetres, null for one that is open. */
-  @Nullable Bracket bracketOrNull(String name) throws NotAnEvent {
+  public @Nullable Bracket bracketOrNull(String name) throws NotAnEvent {
     if (!has(name)) {
       return null;
     }
@@ -123,7 +124,7 @@ final class Fields {
         high.isNull() ? Double.POSITIVE_INFINITY : number(name, high));
   }
 
-  List<Integer> wholes(String name) throws NotAnEvent {
+  public List<Integer> wholes(String name) throws NotAnEvent {
     List<Integer> out = new ArrayList<>();
     for (JsonNode item : list(name)) {
       if (!item.isInt()) {
@@ -134,7 +135,7 @@ final class Fields {
     return out;
   }
 
-  List<String> texts(String name) throws NotAnEvent {
+  public List<String> texts(String name) throws NotAnEvent {
     List<String> out = new ArrayList<>();
     for (JsonNode item : list(name)) {
       if (!item.isTextual()) {
@@ -146,11 +147,11 @@ final class Fields {
   }
 
   /** Empty where the field is not there. */
-  JsonNode listOrEmpty(String name) throws NotAnEvent {
+  public JsonNode listOrEmpty(String name) throws NotAnEvent {
     return has(name) ? list(name) : JsonNodeFactory.instance.arrayNode();
   }
 
-  JsonNode list(String name) throws NotAnEvent {
+  public JsonNode list(String name) throws NotAnEvent {
     JsonNode value = required(name);
     if (!value.isArray()) {
       throw wrong(name, "a list");
@@ -159,7 +160,7 @@ final class Fields {
   }
 
   /** Call last: a field nobody asked for may mean something, so it is not passed over. */
-  void nothingElse() throws NotAnEvent {
+  public void nothingElse() throws NotAnEvent {
     for (String name : (Iterable<String>) node::fieldNames) {
       if (!asked.contains(name)) {
         throw new NotAnEvent("it has an unknown field \"" + Printable.of(name) + "\"");
@@ -168,7 +169,7 @@ final class Fields {
   }
 
   /** The mapping under a name. */
-  JsonNode object(String name) throws NotAnEvent {
+  public JsonNode object(String name) throws NotAnEvent {
     JsonNode mapping = required(name);
     if (!mapping.isObject()) {
       throw wrong(name, "a mapping");
@@ -176,7 +177,7 @@ final class Fields {
     return mapping;
   }
 
-  boolean has(String name) {
+  public boolean has(String name) {
     asked.add(name);
     return node.has(name);
   }

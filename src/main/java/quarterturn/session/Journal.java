@@ -3,11 +3,8 @@ package quarterturn.session;
 import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -18,17 +15,10 @@ import org.jspecify.annotations.Nullable;
  * <p>While it is open no other process can open it ({@link InUse}). Reading needs no lock.
  */
 public final class Journal implements Closeable {
-  /** No session comes near this; a larger file is not one, and is not read into memory. */
-  private static final long MOST_BYTES = 1L << 24;
-
-  private final Path file;
-  private final FileChannel channel;
-  private final JournalLock lock;
+  private final ForcedFile file;
   private final Contents found;
-  private long end;
   private int events;
   private String sum;
-  private boolean torn;
 
   /** What the first line names. */
   public record Header(String session, String procedure, int revision, String digest) {}
@@ -63,13 +53,10 @@ public final class Journal implements Closeable {
     }
   }
 
-  /** Seen from tests, which hand in a channel to a full disk. */
-  Journal(Path file, FileChannel channel, JournalLock lock, JournalText.Scan scan) {
+  /** Seen from tests, which hand in a file on a full disk. */
+  Journal(ForcedFile file, JournalText.Scan scan) {
     this.file = file;
-    this.channel = channel;
-    this.lock = lock;
     this.found = scan.contents();
-    this.end = scan.wholeBytes();
     this.events = scan.contents().events().size();
     this.sum = scan.sum();
   }
@@ -80,31 +67,10 @@ public final class Journal implements Closeable {
    * @throws java.nio.file.FileAlreadyExistsException when there is such a file
    */
   public static Journal create(Path file, Header header) throws IOException {
-    JournalLock lock = JournalLock.take(file);
-    try {
-      FileChannel channel =
-          FileChannel.open(
-              file,
-              StandardOpenOption.CREATE_NEW,
-              StandardOpenOption.READ,
-              StandardOpenOption.WRITE);
-      try {
-        JournalText.Line line = JournalText.header(header);
-        Contents contents = new Contents(header, List.of(), null, 0);
-        Journal journal = new Journal(file, channel, lock, new JournalText.Scan(contents, 0, ""));
-        journal.write(line.bytes());
-        journal.sum = line.sum();
-        Folders.force(file.toAbsolutePath().getParent());
-        return journal;
-      } catch (IOException | RuntimeException e) {
-        channel.close();
-        Files.deleteIfExists(file);
-        throw e;
-      }
-    } catch (IOException | RuntimeException e) {
-      lock.close();
-      throw e;
-    }
+    SummedLines.Line line = JournalText.header(header);
+    Contents contents = new Contents(header, List.of(), null, 0);
+    return new Journal(
+        ForcedFile.create(file, line.bytes()), new JournalText.Scan(contents, 0, line.sum()));
   }
 
   /**
@@ -115,47 +81,26 @@ public final class Journal implements Closeable {
    * @throws IOException when it is damaged, saying where and what to do
    */
   public static Journal open(Path file) throws IOException {
-    JournalLock lock = JournalLock.take(file);
-    try {
-      FileChannel channel =
-          FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE);
-      try {
-        JournalText.Scan scan = JournalText.scan(bytes(file), name(file));
-        Contents contents = scan.contents();
-        if (contents.damaged()) {
-          throw new IOException(
-              contents.notice()
-                  + " Start a new session to go on; the log up to there can still be read.");
-        }
-        if (channel.size() > scan.wholeBytes()) {
-          channel.truncate(scan.wholeBytes());
-          channel.force(true);
-        }
-        return new Journal(file, channel, lock, scan);
-      } catch (IOException | RuntimeException e) {
-        channel.close();
-        throw e;
-      }
-    } catch (IOException | RuntimeException e) {
-      lock.close();
-      throw e;
-    }
+    List<JournalText.Scan> read = new ArrayList<>();
+    ForcedFile opened =
+        ForcedFile.open(
+            file,
+            bytes -> {
+              JournalText.Scan scan = JournalText.scan(bytes, ForcedFile.name(file));
+              if (scan.contents().damaged()) {
+                throw new IOException(
+                    scan.contents().notice()
+                        + " Start a new session to go on; the log up to there can still be read.");
+              }
+              read.add(scan);
+              return scan.wholeBytes();
+            });
+    return new Journal(opened, read.get(0));
   }
 
   /** Reads a journal; damage is told in the contents. */
   public static Contents read(Path file) throws IOException {
-    return JournalText.scan(bytes(file), name(file)).contents();
-  }
-
-  private static byte[] bytes(Path file) throws IOException {
-    if (Files.size(file) > MOST_BYTES) {
-      throw new IOException(name(file) + " is far too large for a session, and was not read");
-    }
-    return Files.readAllBytes(file);
-  }
-
-  private static String name(Path file) {
-    return String.valueOf(file.getFileName());
+    return JournalText.scan(ForcedFile.bytes(file), ForcedFile.name(file)).contents();
   }
 
   /** What stood in the file when it was opened. */
@@ -173,11 +118,11 @@ public final class Journal implements Closeable {
     int n = events;
     for (Event event : more) {
       n++;
-      JournalText.Line line = JournalText.event(n, event, last);
+      SummedLines.Line line = JournalText.event(n, event, last);
       text.writeBytes(line.bytes());
       last = line.sum();
     }
-    write(text.toByteArray());
+    file.append(text.toByteArray());
     sum = last;
     events = n;
   }
@@ -187,45 +132,8 @@ public final class Journal implements Closeable {
     append(List.of(event));
   }
 
-  private void write(byte[] bytes) throws IOException {
-    if (torn) {
-      cutBack();
-    }
-    if (channel.size() != end) {
-      throw new IOException(
-          name(file) + " was changed by another program while it was open; close it and resume");
-    }
-    try {
-      ByteBuffer buffer = ByteBuffer.wrap(bytes);
-      while (buffer.hasRemaining()) {
-        channel.write(buffer, end + buffer.position());
-      }
-      channel.force(true);
-    } catch (IOException e) {
-      torn = true;
-      try {
-        cutBack();
-      } catch (IOException again) {
-        // The next write tries again before it adds anything.
-        e.addSuppressed(again);
-      }
-      throw new IOException(
-          "could not write to " + name(file) + " (" + e.getMessage() + "); nothing was recorded",
-          e);
-    }
-    end += bytes.length;
-  }
-
-  private void cutBack() throws IOException {
-    channel.truncate(end);
-    channel.force(true);
-    torn = false;
-  }
-
   @Override
   public void close() throws IOException {
-    try (lock) {
-      channel.close();
-    }
+    file.close();
   }
 }

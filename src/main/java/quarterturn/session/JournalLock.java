@@ -59,9 +59,9 @@ final class JournalLock implements Closeable {
     } catch (IOException e) {
       channel.close();
       throw new IOException(
-          "the data folder can't lock files ("
+          "the folder can't lock files ("
               + e.getMessage()
-              + "); choose another with --data DIR",
+              + "); choose another, for data of your own with --data DIR",
           e);
     }
   }

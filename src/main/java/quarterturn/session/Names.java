@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Printable;
 
-/** Names of sessions and instruments, which are file names on every system. */
-final class Names {
+/** Names of sessions, instruments and the like, which are file names on every system. */
+public final class Names {
   private static final Pattern GOOD = Pattern.compile("[a-z0-9][a-z0-9-]{0,40}");
 
   /** Windows keeps these for devices, whatever ending follows. */
@@ -29,7 +29,7 @@ final class Names {
    * @param what "an instrument", for the message
    * @throws NotUnderstood saying what a name may be
    */
-  static String check(String what, String typed) {
+  public static String check(String what, String typed) {
     String name = typed.strip().toLowerCase(Locale.ROOT);
     boolean device = DEVICES.contains(name) || name.matches("(com|lpt)[0-9]");
     if (device || !GOOD.matcher(name).matches()) {
@@ -51,10 +51,16 @@ final class Names {
   static String session(LocalDate day, String procedure, RandomGenerator random) {
     String word = procedure.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     StringBuilder name = new StringBuilder().append(day).append('-');
-    name.append(word, 0, Math.min(word.length(), LONGEST_PROCEDURE)).append('-');
+    name.append(word, 0, Math.min(word.length(), LONGEST_PROCEDURE));
+    return check("a session", marked(name.toString(), random));
+  }
+
+  /** The name with a mark drawn at random behind it, so that two machines never draw the same. */
+  public static String marked(String name, RandomGenerator random) {
+    StringBuilder marked = new StringBuilder(name).append('-');
     for (int i = 0; i < MARK; i++) {
-      name.append(BASE32.charAt(random.nextInt(BASE32.length())));
+      marked.append(BASE32.charAt(random.nextInt(BASE32.length())));
     }
-    return check("a session", name.toString());
+    return marked.toString();
   }
 }

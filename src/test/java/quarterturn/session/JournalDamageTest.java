@@ -23,7 +23,7 @@ class JournalDamageTest {
   /** The lines of a sound journal, each with its newline. */
   private static List<String> lines() {
     List<String> out = new ArrayList<>();
-    JournalText.Line line = JournalText.header(Samples.HEADER);
+    SummedLines.Line line = JournalText.header(Samples.HEADER);
     out.add(line.text());
     for (int n = 1; n <= EVENTS.size(); n++) {
       line = JournalText.event(n, EVENTS.get(n - 1), line.sum());
@@ -165,7 +165,7 @@ class JournalDamageTest {
   @Test
   void aLineFromAnotherSessionIsNamed() {
     List<String> lines = lines();
-    JournalText.Line foreign = JournalText.event(3, EVENTS.get(20), "0badcafe");
+    SummedLines.Line foreign = JournalText.event(3, EVENTS.get(20), "0badcafe");
     lines.set(3, foreign.text());
     Journal.Contents contents = read(lines);
     assertThat(contents.damagedAtLine()).isEqualTo(4);

@@ -187,7 +187,9 @@ class JournalTest {
         FileChannel.open(file(), StandardOpenOption.READ, StandardOpenOption.WRITE);
     FullDisk disk = new FullDisk(channel, room, stuck);
     JournalText.Scan scan = JournalText.scan(Files.readAllBytes(file()), "demo.jsonl");
-    Journal journal = new Journal(file(), disk, JournalLock.take(file()), scan);
+    Journal journal =
+        new Journal(
+            new ForcedFile(file(), disk, JournalLock.take(file()), scan.wholeBytes()), scan);
     disks.put(journal, disk);
     return journal;
   }

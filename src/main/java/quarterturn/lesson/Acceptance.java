@@ -1,0 +1,76 @@
+package quarterturn.lesson;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How a bench takes the boards' orders, one after the other. Where two boards release the same
+ * hold, the first that the bench can take is taken, and the other is told that it came late.
+ */
+public final class Acceptance {
+  private Acceptance() {}
+
+  /** The orders for a bench in all boards' files, by who gave them and in which order. */
+  public static Map<Ref, Order> orders(String bench, List<WriterLog> logs) {
+    Map<Ref, Order> out = new TreeMap<>();
+    for (WriterLog log : logs) {
+      if (log.header() != null && log.header().role() == WriterLog.Part.BOARD) {
+        for (int i = 0; i < log.events().size(); i++) {
+          if (log.events().get(i) instanceof LessonEvent.Ordered o
+              && (o.bench() == null || o.bench().equals(bench))) {
+            out.put(new Ref(log.header().writer(), i + 1), o.order());
+          }
+        }
+      }
+    }
+    return out;
+  }
+
+  /**
+   * What the bench says next to the orders it has not answered yet, or null where there is nothing
+   * to say. A release of a board's hold waits until that hold is there, since files of two boards
+   * may arrive in any order.
+   */
+  public static @Nullable LessonEvent next(BenchLesson lesson, Map<Ref, Order> orders, Instant at) {
+    for (Map.Entry<Ref, Order> entry : orders.entrySet()) {
+      Ref ref = entry.getKey();
+      if (!lesson.taken().contains(ref) && !tooEarly(lesson, entry.getValue())) {
+        Refusal refusal = refusal(lesson, entry.getValue());
+        return refusal == null
+            ? new LessonEvent.Accepted(at, ref, entry.getValue())
+            : new LessonEvent.Declined(at, ref, refusal);
+      }
+    }
+    return null;
+  }
+
+  private static boolean tooEarly(BenchLesson lesson, Order order) {
+    return order instanceof Order.Release release
+        && !lesson.over()
+        && !release.keeps().writer().equals(lesson.bench())
+        && lesson.keep(release.keeps()) == null
+        && !lesson.taken().contains(release.keeps());
+  }
+
+  /** Why a bench would not take an order now, or null where it would. */
+  public static @Nullable Refusal refusal(BenchLesson lesson, Order order) {
+    if (lesson.over()) {
+      return Refusal.OVER;
+    }
+    if (order instanceof Order.Release release) {
+      Keep keep = lesson.keep(release.keeps());
+      return keep == null
+          ? Refusal.NO_SUCH_HOLD
+          : !keep.open()
+              ? Refusal.ALREADY_RELEASED
+              : release.value().agrees(keep.value()) ? null : Refusal.VALUE_DIFFERS;
+    }
+    if (order instanceof Order.SetLevel set) {
+      return lesson.levels().containsKey(set.student()) ? null : Refusal.NO_SUCH_STUDENT;
+    }
+    return null;
+  }
+}

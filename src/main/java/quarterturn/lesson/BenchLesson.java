@@ -1,0 +1,101 @@
+package quarterturn.lesson;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What one bench's events add up to. An order of a board counts from the moment the bench accepted
+ * it, and the acceptance carries the order, so that the bench's own file says it all.
+ *
+ * @param bench the writer's id
+ * @param name as its students call it
+ * @param begin the level that students begin with
+ * @param students those present, in the order they came
+ * @param levels where each stands who was ever here
+ * @param spot where the bench is, or null
+ * @param rounds every reading and turn, oldest first
+ * @param keeps what kept and keeps the bench, oldest first
+ * @param taken the orders that were accepted or declined
+ * @param over whether the teacher has ended the lesson
+ * @param events how many there were
+ * @param last when the last of them was, by the bench's own clock, or null
+ */
+public record BenchLesson(
+    String bench,
+    String name,
+    Level begin,
+    List<String> students,
+    Map<String, Levels.Standing> levels,
+    @Nullable Spot spot,
+    List<Round> rounds,
+    List<Keep> keeps,
+    Set<Ref> taken,
+    boolean over,
+    int events,
+    @Nullable Instant last) {
+  public BenchLesson {
+    students = List.copyOf(students);
+    levels = Map.copyOf(levels);
+    rounds = List.copyOf(rounds);
+    keeps = List.copyOf(keeps);
+    taken = Set.copyOf(taken);
+  }
+
+  /** Before anything has happened. */
+  public static BenchLesson empty(String bench, Level begin) {
+    return new BenchLesson(
+        bench, bench, begin, List.of(), Map.of(), null, List.of(), List.of(), Set.of(), false, 0,
+        null);
+  }
+
+  /** After all of {@code events}. */
+  public static BenchLesson of(String bench, Level begin, List<LessonEvent> events) {
+    BenchLesson lesson = empty(bench, begin);
+    for (LessonEvent event : events) {
+      lesson = LessonFold.after(lesson, event);
+    }
+    return lesson;
+  }
+
+  /** The round of this number, or null. */
+  @Nullable Round round(int n) {
+    return rounds.stream().filter(r -> r.n() == n).findFirst().orElse(null);
+  }
+
+  /** The round that was opened at a spot, or null. */
+  @Nullable Round roundAt(Spot spot) {
+    return rounds.stream().filter(r -> r.opened().spot().equals(spot)).findFirst().orElse(null);
+  }
+
+  /** The last round, or null. */
+  public @Nullable Round lastRound() {
+    return rounds.isEmpty() ? null : rounds.get(rounds.size() - 1);
+  }
+
+  /** What began with this event, or null. */
+  public @Nullable Keep keep(Ref ref) {
+    return keeps.stream().filter(k -> k.ref().equals(ref)).findFirst().orElse(null);
+  }
+
+  /** What keeps the bench now: stops first, then in the order they began. */
+  public List<Keep> keptBy() {
+    return keeps.stream()
+        .filter(Keep::open)
+        .sorted((a, b) -> Boolean.compare(b.kind() == Keep.Kind.STOP, a.kind() == Keep.Kind.STOP))
+        .toList();
+  }
+
+  /** Where a student stands. */
+  public Levels.Standing standing(String student) {
+    return Objects.requireNonNullElse(levels.get(student), Levels.Standing.at(begin));
+  }
+
+  /** What is shown at the bench: as much as the student needs who needs most. */
+  public Level level() {
+    return students.stream().map(s -> standing(s).level()).min(Level::compareTo).orElse(begin);
+  }
+}

@@ -1,0 +1,39 @@
+package quarterturn.lesson;
+
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What keeps a bench from going on, now or earlier.
+ *
+ * @param ref the event that began it, by which a release names it
+ * @param since by the bench's own clock
+ * @param what in words; of a stop the reason, empty where none was given
+ * @param value what is to be read back
+ * @param spot where a hold point stands, or null
+ * @param releasedBy the order that ended it, or null
+ */
+public record Keep(
+    Ref ref,
+    Kind kind,
+    Instant since,
+    String what,
+    Value value,
+    @Nullable Spot spot,
+    @Nullable Ref releasedBy) {
+  /** Who began it. */
+  public enum Kind {
+    STOP,
+    HOLD_POINT,
+    TEACHER
+  }
+
+  /** Whether it still keeps the bench. */
+  public boolean open() {
+    return releasedBy == null;
+  }
+
+  Keep released(Ref by) {
+    return new Keep(ref, kind, since, what, value, spot, by);
+  }
+}

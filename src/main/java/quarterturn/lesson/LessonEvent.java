@@ -1,0 +1,142 @@
+package quarterturn.lesson;
+
+import java.time.Instant;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Bracket;
+
+/**
+ * Something that happened at a bench or a board. Each writer numbers its own, from one; {@code
+ * round} below is the number of the {@link Opened} of the same writer.
+ *
+ * <p>The times are the writer's own and are only shown: nothing is decided by them.
+ */
+public sealed interface LessonEvent {
+  Instant at();
+
+  /**
+   * A bench is there: for the first time, or once more after a break.
+   *
+   * @param name as its students call it
+   */
+  record Joined(Instant at, String name) implements LessonEvent {}
+
+  /** A student sits down. */
+  record Came(Instant at, String student) implements LessonEvent {}
+
+  /** A student leaves the bench. */
+  record Went(Instant at, String student) implements LessonEvent {}
+
+  /** The bench has come to a step. */
+  record Stepped(Instant at, Spot spot) implements LessonEvent {}
+
+  /** The bench is still there, and where it was: written now and then while it waits. */
+  record Ticked(Instant at) implements LessonEvent {}
+
+  /**
+   * Before a reading or a turn, predictions are asked for.
+   *
+   * @param turn whether it is a turn
+   * @param blind whether every student reads for themselves
+   * @param before the reading before, or null
+   * @param step the gauge's step
+   * @param question to think about meanwhile, or null
+   */
+  record Opened(
+      Instant at,
+      Spot spot,
+      boolean turn,
+      boolean blind,
+      @Nullable Value before,
+      double step,
+      @Nullable String question)
+      implements LessonEvent {}
+
+  /** A student's prediction is locked. */
+  record Predicted(Instant at, int round, String student, Prediction prediction)
+      implements LessonEvent {}
+
+  /** All predictions are locked: the reading or turn may be shown now. */
+  record Shown(Instant at, int round) implements LessonEvent {}
+
+  /** A student's own reading; hidden until all are in. */
+  record BlindRead(Instant at, int round, String student, Bracket bracket) implements LessonEvent {}
+
+  /** All have read: the spread is shown. */
+  record Unveiled(Instant at, int round) implements LessonEvent {}
+
+  /** What was read or turned; a second one of a round corrects the first. */
+  record Resulted(Instant at, int round, Value result) implements LessonEvent {}
+
+  /**
+   * What a student makes of prediction and result.
+   *
+   * @param question about a changed case, or null where there is none
+   * @param answer to it, or null
+   * @param missed whether the student wants it again
+   */
+  record Reflected(
+      Instant at,
+      int round,
+      String student,
+      String reason,
+      @Nullable String question,
+      @Nullable String answer,
+      boolean missed)
+      implements LessonEvent {}
+
+  /**
+   * A hold point was reached.
+   *
+   * @param waitsFor what is to be checked, in words
+   * @param value what the teacher is to read back
+   */
+  record Held(Instant at, Spot spot, String waitsFor, Value value) implements LessonEvent {}
+
+  /** Somebody pressed stop. Who it was is not asked and not kept. */
+  record Stopped(Instant at, @Nullable String reason) implements LessonEvent {}
+
+  /**
+   * A question from an earlier lesson was asked again.
+   *
+   * @param missed whether the student wants it again
+   */
+  record AskedAgain(
+      Instant at, String student, String question, String answer, boolean missed, boolean season)
+      implements LessonEvent {}
+
+  /** The bench took an order; from here on it holds. */
+  record Accepted(Instant at, Ref ref, Order order) implements LessonEvent {}
+
+  /** The bench did not take an order. */
+  record Declined(Instant at, Ref ref, Refusal why) implements LessonEvent {}
+
+  /**
+   * A board's order.
+   *
+   * @param bench the writer it is for, or null for every bench
+   */
+  record Ordered(Instant at, @Nullable String bench, Order order) implements LessonEvent {}
+
+  /** The names of the kinds of event in a file. */
+  Map<String, Class<? extends LessonEvent>> NAMES =
+      Map.ofEntries(
+          Map.entry("joined", Joined.class),
+          Map.entry("came", Came.class),
+          Map.entry("went", Went.class),
+          Map.entry("stepped", Stepped.class),
+          Map.entry("ticked", Ticked.class),
+          Map.entry("opened", Opened.class),
+          Map.entry("predicted", Predicted.class),
+          Map.entry("shown", Shown.class),
+          Map.entry("blind-read", BlindRead.class),
+          Map.entry("unveiled", Unveiled.class),
+          Map.entry("resulted", Resulted.class),
+          Map.entry("reflected", Reflected.class),
+          Map.entry("held", Held.class),
+          Map.entry("stopped", Stopped.class),
+          Map.entry("asked-again", AskedAgain.class),
+          Map.entry("accepted", Accepted.class),
+          Map.entry("declined", Declined.class),
+          Map.entry("ordered", Ordered.class));
+}

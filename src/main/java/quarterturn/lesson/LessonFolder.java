@@ -1,0 +1,66 @@
+package quarterturn.lesson;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import quarterturn.session.ForcedFile;
+import quarterturn.unit.Printable;
+
+/**
+ * A lesson's folder: {@code lesson.yaml} and one {@code WRITER.jsonl} of each bench and board. It
+ * may be shared or synced, since each file has one writer only.
+ */
+public final class LessonFolder {
+  public static final String PLAN = "lesson.yaml";
+
+  private LessonFolder() {}
+
+  /**
+   * What a folder holds.
+   *
+   * @param logs of every writer of every lesson in it, by the writer's id
+   * @param notices what is wrong with files, for people
+   */
+  public record Contents(List<WriterLog> logs, List<String> notices) {
+    public Contents {
+      logs = List.copyOf(logs);
+      notices = List.copyOf(notices);
+    }
+  }
+
+  /** Reads every writer's file; needs no lock, and a file that can't be read is told of. */
+  public static Contents read(Path folder) throws IOException {
+    List<WriterLog> logs = new ArrayList<>();
+    List<String> notices = new ArrayList<>();
+    for (Path file : files(folder)) {
+      String name = String.valueOf(file.getFileName());
+      try {
+        WriterLog log = WriterLog.scan(ForcedFile.bytes(file), name).log();
+        if (log.notice() != null) {
+          notices.add(Printable.of(log.notice()));
+        }
+        if (log.header() != null) {
+          logs.add(log);
+        }
+      } catch (IOException e) {
+        notices.add(Printable.of(name + " can't be read: " + e.getMessage()));
+      }
+    }
+    return new Contents(logs, notices);
+  }
+
+  private static List<Path> files(Path folder) throws IOException {
+    try (Stream<Path> all = Files.list(folder)) {
+      return all.filter(LessonFolder::isWriters).sorted(Comparator.naturalOrder()).toList();
+    }
+  }
+
+  private static boolean isWriters(Path file) {
+    String name = String.valueOf(file.getFileName());
+    return name.endsWith(WriterFile.ENDING) && !name.startsWith(".") && Files.isRegularFile(file);
+  }
+}

@@ -1,0 +1,41 @@
+package quarterturn.lesson;
+
+/** How much of a worked example a student is shown. Hazards are shown at every level. */
+public enum Level {
+  WORKED("worked", "full worked example", 0),
+  LAST_MISSING("last-missing", "the last step is left to the student", 1),
+  TWO_MISSING("two-missing", "the last two steps are left to the student", 2),
+  OWN("own", "the student's own", Integer.MAX_VALUE);
+
+  private final String word;
+  private final String words;
+  private final int missing;
+
+  Level(String word, String words, int missing) {
+    this.word = word;
+    this.words = words;
+    this.missing = missing;
+  }
+
+  public String word() {
+    return word;
+  }
+
+  /** For people. */
+  public String words() {
+    return words;
+  }
+
+  /** How many of {@code steps} steps of an example are shown. */
+  public int shown(int steps) {
+    return Math.max(0, steps - missing);
+  }
+
+  Level up() {
+    return values()[Math.min(ordinal() + 1, values().length - 1)];
+  }
+
+  Level down() {
+    return values()[Math.max(ordinal() - 1, 0)];
+  }
+}

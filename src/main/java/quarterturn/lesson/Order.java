@@ -1,0 +1,28 @@
+package quarterturn.lesson;
+
+import org.jspecify.annotations.Nullable;
+
+/** What a board asks of a bench. It holds once the bench has accepted it, in the bench's order. */
+public sealed interface Order {
+  /**
+   * Lets a bench go on.
+   *
+   * @param keeps what is released: a hold point or a stop of the bench, or a hold of a board
+   * @param value what was read back
+   */
+  record Release(Ref keeps, Value value) implements Order {}
+
+  /** Keeps a bench from going on until it is released. */
+  record Hold(String reason) implements Order {}
+
+  /**
+   * Sets a student's level.
+   *
+   * @param level null where it stays as it is
+   * @param frozen whether it is kept from rising and falling
+   */
+  record SetLevel(String student, @Nullable Level level, boolean frozen) implements Order {}
+
+  /** The lesson is over. */
+  record End() implements Order {}
+}

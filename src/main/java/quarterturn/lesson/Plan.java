@@ -1,0 +1,65 @@
+package quarterturn.lesson;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.rehearsal.NamedNeck;
+
+/**
+ * What a teacher plans.
+ *
+ * @param lesson its id, which begins with its day, so that ids sort by it
+ * @param procedures ids, in the order they are run
+ * @param instruments what the benches work on
+ * @param level that students begin with
+ * @param everyTurn whether each rod turn waits for the teacher
+ * @param holds steps that wait for the teacher, each STEP or PROCEDURE/STEP
+ * @param blind whether every student reads a gap for themselves
+ */
+public record Plan(
+    String lesson,
+    String title,
+    List<String> procedures,
+    List<Setup> instruments,
+    Level level,
+    boolean everyTurn,
+    List<String> holds,
+    boolean blind) {
+  /** How it is written that each rod turn waits. */
+  static final String EVERY_TURN = "every turn";
+
+  /** How an instrument is written that is no simulated one. */
+  static final String REAL = "real";
+
+  public Plan {
+    procedures = List.copyOf(procedures);
+    instruments = List.copyOf(instruments);
+    holds = List.copyOf(holds);
+  }
+
+  /**
+   * An instrument.
+   *
+   * @param bench the bench it is for, or null for every bench without one of its own
+   * @param kind id of its kind
+   * @param neck the simulated neck, or null for a real one
+   * @param seed of the simulated neck's chance
+   */
+  public record Setup(@Nullable String bench, String kind, @Nullable NamedNeck neck, int seed) {}
+
+  /** What a bench works on, or null where the plan has nothing for it. */
+  public @Nullable Setup forBench(String bench) {
+    Setup common = null;
+    for (Setup setup : instruments) {
+      if (bench.equals(setup.bench())) {
+        return setup;
+      }
+      common = setup.bench() == null ? setup : common;
+    }
+    return common;
+  }
+
+  /** Whether the teacher is waited for at a step. */
+  public boolean holds(Spot spot, boolean turn) {
+    return (turn && everyTurn) || holds.contains(spot.step()) || holds.contains(spot.key());
+  }
+}

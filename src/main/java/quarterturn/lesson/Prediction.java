@@ -1,0 +1,81 @@
+package quarterturn.lesson;
+
+import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/**
+ * What a student expects before a reading or a turn.
+ *
+ * @param direction of a reading against the one before it; of a turn, the way
+ * @param size the reading itself in its unit; of a turn, how much of one
+ * @param helped whether the student asked for help with it
+ */
+public record Prediction(Direction direction, double size, String reason, boolean helped) {
+  /** A turn that is this close was meant so. */
+  private static final double NEAR_TURN = 1 / 16.0 + 1e-9;
+
+  private static final double SLACK = 1e-6;
+
+  public Prediction {
+    if (!Double.isFinite(size) || size < 0) {
+      throw new IllegalArgumentException("a size must be a number, and not below zero");
+    }
+    if (reason.isBlank()) {
+      throw new IllegalArgumentException("a prediction needs a reason, in a few words");
+    }
+  }
+
+  /**
+   * How it came out.
+   *
+   * @param before the reading before, or null where there was none: then the size alone counts
+   * @param step the gauge's step; one step beside the reading is still right
+   */
+  public Levels.Try against(@Nullable Value before, Value result, double step) {
+    if (result instanceof Value.None) {
+      return Levels.Try.UNTOLD;
+    }
+    boolean right = way(before, result) && size(result, step);
+    return !right ? Levels.Try.WRONG : helped ? Levels.Try.RIGHT_WITH_HELP : Levels.Try.RIGHT;
+  }
+
+  private boolean size(Value result, double step) {
+    if (result instanceof Value.Gap gap) {
+      Bracket b = gap.bracket();
+      return size >= b.lowMm() - step - SLACK && size <= b.highMm() + step + SLACK;
+    }
+    if (result instanceof Value.Number number) {
+      return Math.abs(size - Math.abs(number.value())) <= step + SLACK;
+    }
+    Turn turn = ((Value.Rod) result).turn().size();
+    return Math.abs(size - turn.turns()) <= NEAR_TURN;
+  }
+
+  private boolean way(@Nullable Value before, Value result) {
+    if (result instanceof Value.Rod rod) {
+      return direction == sign(rod.turn().turns());
+    }
+    if (before instanceof Value.Gap a && result instanceof Value.Gap b) {
+      return possible(a.bracket(), b.bracket());
+    }
+    if (before instanceof Value.Number a && result instanceof Value.Number b) {
+      return direction == sign(b.value() - a.value());
+    }
+    return true;
+  }
+
+  /** Two brackets that overlap may be the same gap or lean one way; both are right then. */
+  private boolean possible(Bracket before, Bracket after) {
+    boolean overlap =
+        after.lowMm() < before.highMm() - SLACK && after.highMm() > before.lowMm() + SLACK;
+    Direction lean = sign(after.middleMm() - before.middleMm());
+    return direction == lean || (overlap && direction == Direction.SAME);
+  }
+
+  private static Direction sign(double difference) {
+    return difference > SLACK
+        ? Direction.MORE
+        : difference < -SLACK ? Direction.LESS : Direction.SAME;
+  }
+}

@@ -1,0 +1,112 @@
+package quarterturn.lesson;
+
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Bracket;
+
+/**
+ * One reading or turn in a lesson: predict, then see, then think about it.
+ *
+ * @param n the number of its {@link LessonEvent.Opened}
+ * @param predictions those that are locked, by student
+ * @param shown when the reading or turn was shown, or null
+ * @param blind each student's own reading
+ * @param unveiled when these were shown, or null
+ * @param result what was read or turned, or null
+ * @param resulted when, or null
+ * @param reflected who has said what they make of it
+ */
+public record Round(
+    int n,
+    LessonEvent.Opened opened,
+    Map<String, Prediction> predictions,
+    @Nullable Instant shown,
+    Map<String, Bracket> blind,
+    @Nullable Instant unveiled,
+    @Nullable Value result,
+    @Nullable Instant resulted,
+    List<String> reflected) {
+  public Round {
+    predictions = Map.copyOf(predictions);
+    blind = Map.copyOf(blind);
+    reflected = List.copyOf(reflected);
+  }
+
+  static Round of(int n, LessonEvent.Opened opened) {
+    return new Round(n, opened, Map.of(), null, Map.of(), null, null, null, List.of());
+  }
+
+  Round predicted(String student, Prediction prediction) {
+    return new Round(
+        n,
+        opened,
+        Grown.with(predictions, student, prediction),
+        shown,
+        blind,
+        unveiled,
+        result,
+        resulted,
+        reflected);
+  }
+
+  Round shown(Instant at) {
+    return new Round(n, opened, predictions, at, blind, unveiled, result, resulted, reflected);
+  }
+
+  Round read(String student, Bracket bracket) {
+    return new Round(
+        n,
+        opened,
+        predictions,
+        shown,
+        Grown.with(blind, student, bracket),
+        unveiled,
+        result,
+        resulted,
+        reflected);
+  }
+
+  Round unveiled(Instant at) {
+    return new Round(n, opened, predictions, shown, blind, at, result, resulted, reflected);
+  }
+
+  Round resulted(Value value, Instant at) {
+    return new Round(n, opened, predictions, shown, blind, unveiled, value, at, reflected);
+  }
+
+  Round reflected(String student) {
+    List<String> more = Grown.with(reflected, student);
+    return new Round(n, opened, predictions, shown, blind, unveiled, result, resulted, more);
+  }
+
+  /** Those of {@code students} whose prediction is not locked. */
+  List<String> toPredict(Collection<String> students) {
+    return students.stream().filter(s -> !predictions.containsKey(s)).toList();
+  }
+
+  /** Those who have not read for themselves. */
+  List<String> toRead(Collection<String> students) {
+    return students.stream().filter(s -> !blind.containsKey(s)).toList();
+  }
+
+  /** Those who predicted something that has come out, and have not said what they make of it. */
+  List<String> toReflect(Collection<String> students) {
+    if (result == null || result instanceof Value.None) {
+      return List.of();
+    }
+    return students.stream()
+        .filter(s -> predictions.containsKey(s) && !reflected.contains(s))
+        .toList();
+  }
+
+  /** How a student's prediction came out. */
+  public Levels.Try outcome(String student) {
+    Prediction prediction = predictions.get(student);
+    return prediction == null || result == null
+        ? Levels.Try.UNTOLD
+        : prediction.against(opened.before(), result, opened.step());
+  }
+}

@@ -1,0 +1,122 @@
+package quarterturn.lesson;
+
+import org.jspecify.annotations.Nullable;
+
+/** The order within a round: all predictions, then the reading; all readings, then their spread. */
+final class RoundRules {
+  private RoundRules() {}
+
+  static @Nullable String objection(BenchLesson lesson, LessonEvent event) {
+    if (event instanceof LessonEvent.Predicted e) {
+      Round round = lesson.round(e.round());
+      return round == null ? none() : predicted(lesson, round, e.student());
+    }
+    if (event instanceof LessonEvent.Shown e) {
+      Round round = lesson.round(e.round());
+      return round == null ? none() : shown(lesson, round);
+    }
+    if (event instanceof LessonEvent.BlindRead e) {
+      Round round = lesson.round(e.round());
+      return round == null ? none() : read(lesson, round, e.student());
+    }
+    if (event instanceof LessonEvent.Unveiled e) {
+      Round round = lesson.round(e.round());
+      return round == null ? none() : unveiled(lesson, round);
+    }
+    if (event instanceof LessonEvent.Resulted e) {
+      Round round = lesson.round(e.round());
+      return round == null ? none() : resulted(lesson, round);
+    }
+    if (event instanceof LessonEvent.Reflected e) {
+      Round round = lesson.round(e.round());
+      return round == null ? none() : reflected(round, e.student());
+    }
+    return null;
+  }
+
+  private static String none() {
+    return "There is no such reading or turn.";
+  }
+
+  private static @Nullable String predicted(BenchLesson lesson, Round round, String student) {
+    if (round.shown() != null) {
+      return "The reading was shown already; a prediction comes before it.";
+    }
+    if (round.predictions().containsKey(student)) {
+      return student + "'s prediction is locked.";
+    }
+    return Rules.here(lesson, student);
+  }
+
+  private static @Nullable String shown(BenchLesson lesson, Round round) {
+    if (round.shown() != null) {
+      return "It was shown already.";
+    }
+    if (lesson.students().isEmpty()) {
+      return "No student is at this bench.";
+    }
+    if (!round.toPredict(lesson.students()).isEmpty()) {
+      return "Not every prediction is locked: "
+          + String.join(", ", round.toPredict(lesson.students()))
+          + " has none yet.";
+    }
+    return kept(lesson);
+  }
+
+  private static @Nullable String read(BenchLesson lesson, Round round, String student) {
+    if (round.shown() == null) {
+      return "Nothing is read before the predictions are locked.";
+    }
+    if (!round.opened().blind()) {
+      return "Here one reading is taken together.";
+    }
+    if (round.unveiled() != null) {
+      return "The readings were shown already.";
+    }
+    if (round.blind().containsKey(student)) {
+      return student + " has read already.";
+    }
+    String absent = Rules.here(lesson, student);
+    return absent == null ? kept(lesson) : absent;
+  }
+
+  private static @Nullable String unveiled(BenchLesson lesson, Round round) {
+    if (!round.opened().blind() || round.unveiled() != null || round.blind().isEmpty()) {
+      return "There are no hidden readings to show.";
+    }
+    if (!round.toRead(lesson.students()).isEmpty()) {
+      return "Not everybody has read: "
+          + String.join(", ", round.toRead(lesson.students()))
+          + " has not.";
+    }
+    return kept(lesson);
+  }
+
+  private static @Nullable String resulted(BenchLesson lesson, Round round) {
+    if (round.shown() == null) {
+      return "Nothing is read or turned before the predictions are locked.";
+    }
+    if (round.opened().blind() && round.unveiled() == null) {
+      return "The readings are hidden until all are in.";
+    }
+    return kept(lesson);
+  }
+
+  private static @Nullable String reflected(Round round, String student) {
+    if (round.result() == null) {
+      return "There is no result to think about yet.";
+    }
+    if (!round.predictions().containsKey(student)) {
+      return student + " predicted nothing here.";
+    }
+    return round.reflected().contains(student) ? student + " has answered already." : null;
+  }
+
+  private static @Nullable String kept(BenchLesson lesson) {
+    return lesson.keptBy().isEmpty()
+        ? null
+        : lesson.keptBy().get(0).kind() == Keep.Kind.STOP
+            ? "The bench has stopped; the teacher lets it go on."
+            : "The bench waits for the teacher.";
+  }
+}

@@ -1,0 +1,77 @@
+package quarterturn.lesson;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a bench waits for.
+ *
+ * @param what in words for the teacher
+ * @param who the students that are waited for
+ * @param since by the bench's own clock, or null where it works
+ * @param howLong up to the last that was heard of it, by the same clock
+ */
+public record Waiting(
+    Kind kind, String what, List<String> who, @Nullable Instant since, Duration howLong) {
+  public Waiting {
+    who = List.copyOf(who);
+  }
+
+  /** In the order a teacher sees to them. */
+  public enum Kind {
+    STOPPED,
+    HELD,
+    PREDICTING,
+    READING,
+    THINKING,
+    WORKING,
+    OVER
+  }
+
+  static Waiting of(BenchLesson lesson) {
+    if (lesson.over()) {
+      return of(lesson, Kind.OVER, "the lesson is over here", List.of(), null);
+    }
+    if (!lesson.keptBy().isEmpty()) {
+      Keep keep = lesson.keptBy().get(0);
+      boolean stop = keep.kind() == Keep.Kind.STOP;
+      String reason = keep.what().isEmpty() ? "no reason given" : keep.what();
+      String what = stop ? "stopped: " + reason : reason;
+      return of(lesson, stop ? Kind.STOPPED : Kind.HELD, what, List.of(), keep.since());
+    }
+    Round round = lesson.lastRound();
+    return round == null ? working(lesson) : in(lesson, round);
+  }
+
+  private static Waiting in(BenchLesson lesson, Round round) {
+    if (round.shown() == null) {
+      List<String> who = round.toPredict(lesson.students());
+      boolean here = round.opened().spot().equals(lesson.spot()) && !who.isEmpty();
+      return here
+          ? of(lesson, Kind.PREDICTING, "predictions", who, round.opened().at())
+          : working(lesson);
+    }
+    if (round.opened().blind() && round.unveiled() == null) {
+      return of(lesson, Kind.READING, "readings", round.toRead(lesson.students()), round.shown());
+    }
+    List<String> thinking = round.toReflect(lesson.students());
+    return thinking.isEmpty()
+        ? working(lesson)
+        : of(lesson, Kind.THINKING, "reasons", thinking, round.resulted());
+  }
+
+  private static Waiting working(BenchLesson lesson) {
+    return of(lesson, Kind.WORKING, "nothing", List.of(), null);
+  }
+
+  private static Waiting of(
+      BenchLesson lesson, Kind kind, String what, List<String> who, @Nullable Instant since) {
+    Instant last = lesson.last();
+    // A clock that was set back makes no time negative.
+    boolean told = since != null && last != null && last.isAfter(since);
+    Duration howLong = told && since != null ? Duration.between(since, last) : Duration.ZERO;
+    return new Waiting(kind, what, who, since, howLong);
+  }
+}

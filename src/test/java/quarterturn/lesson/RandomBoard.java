@@ -1,0 +1,46 @@
+package quarterturn.lesson;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
+
+/** A board that releases, sometimes late or with a wrong value, holds, and sets levels. */
+final class RandomBoard extends RandomWriter {
+  private @Nullable WriterFile file;
+
+  RandomBoard(Path folder, String writer, Random random) {
+    super(folder, writer, random);
+  }
+
+  void close() throws Exception {
+    if (file != null) {
+      file.close();
+    }
+  }
+
+  void move(List<WriterLog> seen) throws Exception {
+    if (file == null) {
+      file = create(WriterLog.Part.BOARD);
+    } else if (now(20)) {
+      file.close();
+      file = killedMidLine();
+    }
+    if (now(40)) {
+      file.append(List.of(Orders.toAll(new Order.Hold("Look here."), now())));
+    }
+    for (BoardView.Row row : BoardView.of(Demo.PLAN, seen).rows()) {
+      String bench = row.bench().bench();
+      for (Keep keep : row.releases()) {
+        Value value = now(5) ? Demo.gap(9) : keep.value();
+        Order release = new Order.Release(keep.ref(), value);
+        file.append(List.of(new LessonEvent.Ordered(now(), bench, release)));
+      }
+      if (now(10)) {
+        Level level = Level.values()[random.nextInt(4)];
+        Order set = new Order.SetLevel("Ana", level, now(2));
+        file.append(List.of(new LessonEvent.Ordered(now(), bench, set)));
+      }
+    }
+  }
+}
