@@ -92,8 +92,9 @@ class PromiseTest {
       }
       assertThat(turn.turn().size().turns()).isAtMost(0.25);
       assertThat(turn.turn().turns()).isNotEqualTo(0.0);
-      assertThat(Account.net(play.state()).plus(turn.turn()).size().turns())
-          .isAtMost(Math.max(1.0, Account.net(play.state()).size().turns()) + 1e-9);
+      Turn net = Account.net(play.state());
+      assertThat(net.plus(turn.turn()).size().turns())
+          .isAtMost(Math.max(1.0, net.size().turns()) + 1e-9);
       assertThat(cautioned).containsAtLeast("tool-slip", "rod-force", "wrong-key");
       if (!offered) {
         assertWithMessage("%s", play.events).that(read).isTrue();
