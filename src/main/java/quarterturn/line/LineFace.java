@@ -102,7 +102,7 @@ public final class LineFace {
     boolean show = true;
     while (true) {
       Prompt prompt = bench.prompt();
-      Given given = supply.take(prompt, terms());
+      Given given = supply.isEmpty() ? null : supply.take(prompt, terms());
       if (given != null) {
         show = give(given.answer(), prompt);
         continue;
