@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.line.LineSource.Interrupted;
 import quarterturn.procedure.Feel;
@@ -150,13 +151,16 @@ public final class LineFace {
     try {
       return new Reply.Named(QuickLine.read(line, terms()));
     } catch (Mistyped e) {
-      return new Reply.Marked(e.lines(Printable.of(line)));
+      return new Reply.Marked(e.lines(line).stream().map(Printable::of).toList());
     }
   }
 
   private Terms terms() {
-    Kind kind = bench.overview().kind();
-    return new Terms(kind == null ? List.of() : kind.strings(), bench.choices(), GAUGE_MM);
+    Overview now = bench.overview();
+    Kind kind = now.kind();
+    // Somebody who is led through it sees each question before it is answered.
+    Map<String, List<String>> choices = now.role() == Role.TECHNICIAN ? bench.choices() : Map.of();
+    return new Terms(kind == null ? List.of() : kind.strings(), choices, GAUGE_MM);
   }
 
   private static boolean fits(Answer answer, Prompt prompt) {
@@ -237,7 +241,10 @@ public final class LineFace {
     if (supply.answers(prompt, terms())) {
       return true;
     }
-    paper.say("Kept until it is asked for: " + String.join("; ", supply.left()) + ".");
+    paper.say(
+        "Kept until it is asked for, or something is done to the instrument: "
+            + Printable.of(String.join("; ", supply.left()))
+            + ".");
     paper.say(List.of("Still wanted here: " + wanted(prompt)));
     return false;
   }
@@ -255,17 +262,25 @@ public final class LineFace {
       return false;
     }
     paper.say(Taken.of(answer, prompt));
-    if (answer instanceof Answer.Turned) {
+    boolean looked = prompt instanceof Prompt.Measure || prompt instanceof Prompt.Choose;
+    boolean before = looked || prompt instanceof Prompt.Caution || prompt instanceof Prompt.Write;
+    if (!before || answer instanceof Answer.Correct) {
       forget();
     }
     return true;
   }
 
-  /** What was read before a turn tells nothing of the neck after it. */
+  /**
+   * What was seen of the instrument before something was done to it, or before a wait, tells
+   * nothing of it afterwards: a reading typed before the strings are tuned is no reading at pitch.
+   */
   private void forget() {
-    List<String> readings = supply.forgetReadings();
-    if (!readings.isEmpty()) {
-      paper.say("Not used, since the rod was turned: " + String.join("; ", readings) + ".");
+    List<String> seen = supply.forgetTheInstrument();
+    if (!seen.isEmpty()) {
+      paper.say(
+          "Not used, since something came in between: "
+              + Printable.of(String.join("; ", seen))
+              + ". Give it again when it is asked for.");
     }
   }
 

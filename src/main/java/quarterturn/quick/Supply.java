@@ -54,11 +54,14 @@ public final class Supply {
         : one.typed();
   }
 
-  /** Forgets the readings, as after a turn: they tell of the instrument as it was. */
-  public List<String> forgetReadings() {
-    List<Given> readings = given.stream().filter(one -> one instanceof Given.Reading).toList();
-    given.removeAll(readings);
-    return readings.stream().map(Supply::words).toList();
+  /** Forgets all but the air of the room; returns what tells of the instrument as it was. */
+  public List<String> forgetTheInstrument() {
+    List<Given> seen =
+        given.stream()
+            .filter(one -> !(one instanceof Given.Reading r) || r.quantity().onString())
+            .toList();
+    given.removeAll(seen);
+    return seen.stream().map(Supply::words).toList();
   }
 
   public boolean isEmpty() {

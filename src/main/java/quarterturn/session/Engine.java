@@ -70,12 +70,13 @@ public final class Engine {
     return examiner.examine(state, prompt, answer, now);
   }
 
+  /** By the id of a step with a choice, the options of all the steps of that id. */
   Map<String, List<String>> choices() {
     Map<String, List<String>> choices = new LinkedHashMap<>();
     for (Procedure procedure : library.procedures().values()) {
       for (Step step : procedure.steps().values()) {
         if (step instanceof Step.Choose choose) {
-          // Procedures name their steps alike only where they ask alike.
+          // Several procedures may have a step of this id; an answer is held to the one that asks.
           choices
               .computeIfAbsent(step.id(), id -> new ArrayList<>())
               .addAll(choose.options().stream().map(Step.Option::id).toList());
