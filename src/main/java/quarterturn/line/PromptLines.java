@@ -30,6 +30,7 @@ final class PromptLines {
     prompt.said().hazards().forEach(hazard -> lines.add(reminder(hazard)));
     prompt.said().notes().forEach(note -> lines.add("Note: " + note));
     lines.addAll(lead(prompt));
+    prompt.said().first().forEach(first -> lines.add("First: " + first.text()));
     if (!prompt.said().text().isBlank()) {
       lines.add(prompt.said().text());
     }

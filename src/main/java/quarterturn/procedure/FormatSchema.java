@@ -25,6 +25,7 @@ public final class FormatSchema {
           Map.entry("tell", "Something to do or look at, confirmed when done."),
           Map.entry("choose", "One of named answers."),
           Map.entry("note", "Something to be written down in words."),
+          Map.entry("pause", "A short list of values that a technician says once more."),
           Map.entry("measure", "A reading."),
           Map.entry("compute", "A calculation; asks nothing and branches on what it found."),
           Map.entry("turn", "A turn of the truss rod."),
@@ -104,7 +105,8 @@ public final class FormatSchema {
 
   /** Its own keys that cannot be left out. */
   private static List<String> needed(String kind) {
-    List<String> optional = List.of("establishes", "changes", "gives", "rest", "string");
+    List<String> optional =
+        List.of("establishes", "changes", "gives", "rest", "string", "short", "short-when");
     List<String> forked =
         StepReader.own(kind).containsAll(ForkReader.KEYS) ? ForkReader.KEYS : List.of();
     return StepReader.own(kind).stream()

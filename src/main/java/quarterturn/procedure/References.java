@@ -22,6 +22,7 @@ final class References {
   private final Faults faults;
   private final Map<String, Defined> steps = new LinkedHashMap<>();
   private final List<Way> ways = new ArrayList<>();
+  private final List<Scalar> answered = new ArrayList<>();
   private final List<Condition> conditions = new ArrayList<>();
 
   References(Faults faults) {
@@ -60,6 +61,11 @@ final class References {
     }
   }
 
+  /** Notes a step whose answer is asked for once more. */
+  void answered(Scalar step) {
+    answered.add(step);
+  }
+
   /** Notes the steps that a condition names. */
   void condition(Scalar scalar, List<Named> named) {
     conditions.add(new Condition(scalar, named));
@@ -73,8 +79,22 @@ final class References {
         faults.add(Slip.UNKNOWN_ID, way.to().mark(), way.wrong(), instead(to));
       }
     }
+    answered.forEach(this::check);
     for (Condition condition : conditions) {
       condition.named().forEach(named -> check(condition.scalar(), named));
+    }
+  }
+
+  private void check(Scalar step) {
+    Defined asks = steps.get(step.text());
+    if (asks == null) {
+      faults.add(Slip.UNKNOWN_ID, step.mark(), noStep(step.text()), instead(step.text()));
+    } else if (!asks.kind().equals("choose")) {
+      faults.add(
+          Slip.BAD_VALUE,
+          step.mark(),
+          "the " + asks.kind() + " step " + Quote.of(step.text()) + " asks for no choice",
+          "Name a choose step, a reading such as relief lowest, or direction");
     }
   }
 

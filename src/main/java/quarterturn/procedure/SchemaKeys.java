@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -72,6 +73,13 @@ final class SchemaKeys {
       case "limit" -> amount("At most this far: 1/4 turn or less.", "^" + TURN + "$");
       case "felt" -> felt();
       case "for" -> amount("How long: 10 min, 24 h, 2 days.", "^[0-9]{1,4} ?(min|h|days?)$");
+      case "short" ->
+          word(
+              "What becomes of it on a technician's short path.",
+              Shortcut.Way.values(),
+              Shortcut.Way::word);
+      case "short-when" -> condition("When that is so; without it, always.");
+      case "lines" -> lines();
       case "rest" -> truth("Whether this is the daily rest.");
       case "outcome" -> id("How it ends, for the procedure that calls this one.");
       default -> throw new IllegalArgumentException("no schema for the key " + key);
@@ -228,6 +236,22 @@ final class SchemaKeys {
     }
     felt.put("additionalProperties", false);
     return felt;
+  }
+
+  private static ObjectNode lines() {
+    String readings = alternatives(Quantity.values(), Quantity::onString, Quantity::word);
+    String strings = alternatives(Which.values(), which -> which != Which.EACH, Which::word);
+    ObjectNode line =
+        pattern(
+            scalar("direction, relief lowest, or the id of a step with a choice."),
+            "^([a-z0-9-]{1,40}|(" + readings + ") (" + strings + "))$");
+    return list(line, "What a technician says once more, by its value.")
+        .put("minItems", 1)
+        .put("maxItems", Step.Pause.MOST_LINES);
+  }
+
+  private static <T> String alternatives(T[] all, Predicate<T> which, Function<T, String> word) {
+    return Arrays.stream(all).filter(which).map(word).collect(Collectors.joining("|"));
   }
 
   private static ObjectNode steps() {

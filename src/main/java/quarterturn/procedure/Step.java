@@ -62,6 +62,35 @@ public sealed interface Step {
   /** Something to be written down in words, one line. */
   record Note(String id, Words words, Mark mark, String go) implements Step {}
 
+  /**
+   * A short list at which a technician says once more what stands, before something is hard to take
+   * back. Whoever is led step by step passes it.
+   *
+   * @param lines at most {@link #MOST_LINES}
+   */
+  record Pause(String id, Words words, Mark mark, List<Line> lines, String go) implements Step {
+    /** More is not gone through, but ticked off. */
+    public static final int MOST_LINES = 9;
+
+    public Pause {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** One line of a {@link Pause}: what is to be said, never just "ok". */
+  sealed interface Line {
+    /** The answer given at a step. */
+    record OfChoice(String step) implements Line {}
+
+    /** The last reading on a string. */
+    record OfReading(Quantity quantity, Which which) implements Line {}
+
+    /** Which way the rod goes next. */
+    record OfDirection() implements Line {
+      public static final String WORD = "direction";
+    }
+  }
+
   /** A screw or a slide set anew on every string whose reading is out of its window. */
   record Adjust(String id, Words words, Mark mark, Adjustment adjustment, Branch.Fork then)
       implements Step {}

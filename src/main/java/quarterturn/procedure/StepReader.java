@@ -16,6 +16,7 @@ final class StepReader {
           "tell",
           "choose",
           "note",
+          "pause",
           "measure",
           "compute",
           "turn",
@@ -86,6 +87,7 @@ final class StepReader {
           case "tell" -> tell(step);
           case "choose" -> choose(step, options);
           case "note" -> note(step);
+          case "pause" -> new PauseReader(faults, values, words, forks, references).read(step);
           case "adjust" -> adjust(step);
           case "measure" -> new MeasureReader(faults, values, words, forks).read(step);
           case "compute" -> compute(step);
@@ -104,14 +106,15 @@ final class StepReader {
   /** Its keys beside its kind and its words. */
   static List<String> own(String kind) {
     return switch (kind) {
-      case "tell" -> List.of("establishes", "changes", "go", "branches");
+      case "tell" -> List.of("establishes", "changes", "short", "short-when", "go", "branches");
       case "choose" -> List.of("gives", "options");
       case "note" -> List.of("go");
+      case "pause" -> List.of("lines", "go");
       case "adjust" -> List.of("what", "go", "branches");
       case "measure" -> List.of("quantity", "string", "gauge", "plausible", "branches");
       case "compute" -> List.of("calculation", "go", "branches");
       case "turn" -> List.of("amount", "limit", "felt");
-      case "wait" -> List.of("for", "rest", "establishes", "go");
+      case "wait" -> List.of("for", "rest", "establishes", "short", "short-when", "go");
       case "call" -> List.of("procedure", "go", "branches");
       default -> List.of("outcome");
     };
@@ -122,7 +125,7 @@ final class StepReader {
   }
 
   private @Nullable Step tell(Begun step) {
-    Words said = words.read(step.fields(), step.part(), true);
+    Words said = words.read(step.fields(), step.part(), true).with(words.shortcut(step.fields()));
     Set<Fact> facts = establishes(step.fields());
     String changes = named(step.fields(), "changes", "a change", changed);
     Fork then = forks.read(step.fields(), step.what());
@@ -220,7 +223,7 @@ final class StepReader {
   }
 
   private @Nullable Step await(Begun step) {
-    Words said = words.read(step.fields(), step.part(), true);
+    Words said = words.read(step.fields(), step.part(), true).with(words.shortcut(step.fields()));
     Integer minutes = values.parsed(step.fields().required("for"), Amounts::minutes);
     boolean rest = values.truth(step.fields().optional("rest"));
     Set<Fact> facts = establishes(step.fields());

@@ -28,6 +28,8 @@ public final class Ways {
       ways.add(wait.go());
     } else if (step instanceof Step.Note note) {
       ways.add(note.go());
+    } else if (step instanceof Step.Pause pause) {
+      ways.add(pause.go());
     }
     return ways;
   }

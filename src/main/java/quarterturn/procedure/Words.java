@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param neverSkip whether no role may pass over it
  * @param picture what is drawn beside it
  * @param expects what must hold whenever the step is reached, because its words say so; or null
+ * @param shortcut what becomes of it on a technician's short path, or null
  */
 public record Words(
     String part,
@@ -25,10 +26,30 @@ public record Words(
     List<String> hazards,
     boolean neverSkip,
     @Nullable Picture picture,
-    @Nullable Condition expects) {
+    @Nullable Condition expects,
+    @Nullable Shortcut shortcut) {
   public Words {
     ask = List.copyOf(ask);
     hazards = List.copyOf(hazards);
+  }
+
+  /** Words of a step that everybody goes through. */
+  public Words(
+      String part,
+      String text,
+      @Nullable String brief,
+      @Nullable String why,
+      List<Ask> ask,
+      List<String> hazards,
+      boolean neverSkip,
+      @Nullable Picture picture,
+      @Nullable Condition expects) {
+    this(part, text, brief, why, ask, hazards, neverSkip, picture, expects, null);
+  }
+
+  /** The same, with what becomes of it on a technician's short path. */
+  Words with(@Nullable Shortcut how) {
+    return new Words(part, text, brief, why, ask, hazards, neverSkip, picture, expects, how);
   }
 
   /** Words that ask, warn of and expect nothing. */

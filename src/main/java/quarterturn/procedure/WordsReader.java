@@ -62,6 +62,24 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
     return required ? fields.required("text") : fields.optional("text");
   }
 
+  /** What becomes of a step on a technician's short path, or null. */
+  @Nullable Shortcut shortcut(Fields fields) {
+    Shortcut.Way way =
+        new Scalars(faults)
+            .word(
+                fields.optional("short"), "a shortcut", Shortcut.Way.values(), Shortcut.Way::word);
+    Node when = fields.optional("short-when");
+    if (way == null && when != null && !fields.has("short")) {
+      faults.add(
+          Slip.MISSING_KEY,
+          fields.key("short-when"),
+          "short-when without short",
+          "Add short: skip, or short: merge");
+    }
+    Condition condition = when == null ? null : new ConditionReader(faults, references).read(when);
+    return way == null ? null : new Shortcut(way, condition);
+  }
+
   /** What must hold whenever a step is reached: one condition, or one of several; or null. */
   @Nullable Condition expects(Fields fields) {
     Node node = fields.optional("expects");

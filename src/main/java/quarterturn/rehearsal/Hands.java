@@ -18,6 +18,7 @@ import quarterturn.procedure.Which;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
+import quarterturn.session.Said;
 import quarterturn.unit.Turn;
 
 /**
@@ -166,7 +167,7 @@ public final class Hands {
     pass(PACE);
     done.add(key(prompt));
     if (prompt instanceof Prompt.Tell && answer instanceof Answer.Confirmed) {
-      told(prompt);
+      told(step(prompt));
     } else if (answer instanceof Answer.Turned turned) {
       neck.turn(turned.turn());
     }
@@ -184,8 +185,16 @@ public final class Hands {
     }
   }
 
-  private void told(Prompt prompt) {
-    if (step(prompt) instanceof Step.Tell tell) {
+  /** Does what a prompt wants done first. */
+  public void begin(Prompt prompt) {
+    for (Said.First first : prompt.said().first()) {
+      pass(PACE);
+      told(library.procedure(first.procedure()).steps().get(first.step()));
+    }
+  }
+
+  private void told(@Nullable Step step) {
+    if (step instanceof Step.Tell tell) {
       if ("new-set".equals(tell.changes())) {
         instrument.otherSet();
       }

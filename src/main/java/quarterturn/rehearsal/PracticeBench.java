@@ -120,9 +120,15 @@ public final class PracticeBench implements Bench {
       setOn(hands.now());
       notes.add("In a rehearsal the time has passed already.");
     }
-    truth = prompt.ended() ? null : hands.truth(prompt);
+    if (!prompt.said().first().isEmpty()) {
+      hands.begin(prompt);
+      setOn(hands.now());
+    }
+    Answer record = bench.onRecord();
+    truth = prompt.ended() ? null : record == null ? hands.truth(prompt) : record;
     if (truth != null) {
-      notes.addAll(Sights.of(prompt, truth, hands));
+      // What is on record is said from memory, not seen once more.
+      notes.addAll(record == null ? Sights.of(prompt, truth, hands) : List.of());
     } else {
       notes.addAll(unveiling.lines());
     }

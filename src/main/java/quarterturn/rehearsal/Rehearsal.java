@@ -88,7 +88,9 @@ public final class Rehearsal {
       if (prompt instanceof Prompt.Wait wait) {
         hands.waitUntil(wait.until());
       }
-      Answer answer = hands.truth(prompt);
+      hands.begin(prompt);
+      Answer record = bench.onRecord();
+      Answer answer = record == null ? hands.truth(prompt) : record;
       if (first == null && answer instanceof Answer.Measured measured) {
         first = measured.bracket();
       }

@@ -49,6 +49,15 @@ final class EventWords {
     if (event instanceof Event.Adjusted adjusted) {
       return AdjustedWords.of(adjusted);
     }
+    if (event instanceof Event.Passed passed) {
+      return "Passed over \"" + labels.step(passed.step()) + "\": " + stopped(passed.why());
+    }
+    if (event instanceof Event.ReadBack back) {
+      return "Said once more, " + back.line() + ": " + stopped(back.value());
+    }
+    if (event instanceof Event.Doubted doubted) {
+      return "Doubted, step by step from here: " + stopped(doubted.why());
+    }
     return rod(event, before);
   }
 

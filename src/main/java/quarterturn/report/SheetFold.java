@@ -111,6 +111,9 @@ final class SheetFold {
       waiting = began;
     } else if (event instanceof Event.Waited waited) {
       waited(waited);
+    } else if (event instanceof Event.Passed passed && steps.waits(passed.step())) {
+      Instant at = passed.at();
+      waits.add(new Sheet.Pause(passed.step(), at, at, at, "passed over: " + passed.why()));
     } else if (event instanceof Event.Left left) {
       standing = left.standing();
     } else if (event instanceof Event.Ended end) {

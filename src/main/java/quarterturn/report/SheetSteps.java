@@ -47,6 +47,11 @@ final class SheetSteps {
     return new Labels(library, null);
   }
 
+  /** Whether a step is a wait. */
+  boolean waits(String step) {
+    return procedures.stream().anyMatch(p -> p.steps().get(step) instanceof Step.Wait);
+  }
+
   /** Id of the change to the instrument that an event is or tells of, or null. */
   @Nullable String change(Event event) {
     if (event instanceof Event.Turned turned) {

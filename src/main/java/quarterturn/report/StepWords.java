@@ -33,6 +33,8 @@ final class StepWords {
       return "choose";
     } else if (step instanceof Step.Note) {
       return "note";
+    } else if (step instanceof Step.Pause) {
+      return "pause";
     } else if (step instanceof Step.Measure) {
       return "measure";
     } else if (step instanceof Step.Compute) {
@@ -96,6 +98,8 @@ final class StepWords {
           .toList();
     } else if (step instanceof Step.Note note) {
       return List.of(new Exit("", note.go()));
+    } else if (step instanceof Step.Pause pause) {
+      return List.of(new Exit("", pause.go()));
     } else if (step instanceof Step.Measure measure) {
       return fork(measure.then());
     } else if (step instanceof Step.Compute compute) {

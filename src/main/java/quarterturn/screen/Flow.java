@@ -52,6 +52,9 @@ final class Flow {
       out.addAll(0, ending(prompt, width));
       out.addAll(account(model.overview(), width));
     } else {
+      for (Said.First first : said.first()) {
+        out.addAll(Line.wrapped("First ", Ink.STRONG, first.text(), Ink.PLAIN, width));
+      }
       String text = brief ? said.text() : said.text().replace("\n", "\n\n");
       out.addAll(Line.wrapped(DO, Ink.STRONG, text, Ink.PLAIN, width));
     }

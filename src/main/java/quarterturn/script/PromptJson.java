@@ -22,6 +22,9 @@ final class PromptJson {
     Said said = prompt.said();
     json.put("prompt", kind(prompt));
     json.put("step", clean(said.step()));
+    if (!said.first().isEmpty()) {
+      texts(json, "first", said.first().stream().map(Said.First::text).toList());
+    }
     json.put("text", clean(said.text()));
     if (prompt instanceof Prompt.Caution caution) {
       texts(json, "hazards", List.of(caution.hazard().id()));

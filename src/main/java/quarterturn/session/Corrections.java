@@ -57,6 +57,7 @@ public final class Corrections {
         || event instanceof Event.Adjusted
         || event instanceof Event.Read
         || event instanceof Event.Turned
+        || event instanceof Event.ReadBack
         || event instanceof Event.Waited;
   }
 }

@@ -28,6 +28,7 @@ public final class Engine {
   private final Fold fold;
   private final Prompter prompter;
   private final Examiner examiner;
+  private final Merging merging;
 
   public Engine(Library library, Advisor advisor) {
     this.library = library;
@@ -36,6 +37,7 @@ public final class Engine {
     this.fold = new Fold(library, guard, walk);
     this.prompter = new Prompter(library, guard, walk);
     this.examiner = new Examiner(walk);
+    this.merging = new Merging(fold, walk, prompter, new ShortPath(walk));
   }
 
   State start(Event.Started started) {
@@ -64,6 +66,16 @@ public final class Engine {
 
   Prompter.Next next(State state, Instant now) {
     return prompter.next(state, now);
+  }
+
+  /** What is shown of a state whose prompt is {@code prompt}. */
+  Merging.Merged merged(State state, Prompt prompt, Instant now) {
+    return merging.of(state, prompt, now);
+  }
+
+  /** What stands on record where a pause asks for it, or null where no pause does. */
+  @Nullable Answer onRecord(State state) {
+    return new Pauses(walk).onRecord(state);
   }
 
   Event examine(State state, Prompt prompt, Answer answer, Instant now) throws Refused {

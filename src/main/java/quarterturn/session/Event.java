@@ -271,6 +271,29 @@ public sealed interface Event {
    */
   record Waited(Instant at, String step, @Nullable String reason) implements Event {}
 
+  /**
+   * A step was passed over on a technician's short path.
+   *
+   * @param why the condition that allowed it
+   */
+  record Passed(Instant at, String step, String why) implements Event {}
+
+  /**
+   * At a pause a value was said once more, and it is the one on record.
+   *
+   * @param line what was asked
+   * @param value as it stands on record
+   */
+  record ReadBack(Instant at, String step, String line, String value) implements Event {}
+
+  /**
+   * A technician gave a reading that can hardly be true; it does not count, and the stage goes step
+   * by step from here.
+   *
+   * @param why what is wrong with it, in a sentence
+   */
+  record Doubted(Instant at, String step, String why) implements Event {}
+
   /** The last answer is withdrawn and asked again; the answer that follows is the correction. */
   record Corrected(Instant at, String step) implements Event {}
 
@@ -320,6 +343,9 @@ public sealed interface Event {
           Map.entry("recalled", Recalled.class),
           Map.entry("wait-began", WaitBegan.class),
           Map.entry("waited", Waited.class),
+          Map.entry("passed", Passed.class),
+          Map.entry("read-back", ReadBack.class),
+          Map.entry("doubted", Doubted.class),
           Map.entry("corrected", Corrected.class),
           Map.entry("left", Left.class),
           Map.entry("resumed", Resumed.class),

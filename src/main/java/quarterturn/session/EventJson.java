@@ -74,6 +74,12 @@ public final class EventJson {
     } else if (event instanceof Event.Waited e) {
       out.put("step", e.step());
       known(out, "reason", e.reason());
+    } else if (event instanceof Event.Passed e) {
+      out.put("step", e.step()).put("why", e.why());
+    } else if (event instanceof Event.ReadBack e) {
+      out.put("step", e.step()).put("line", e.line()).put("value", e.value());
+    } else if (event instanceof Event.Doubted e) {
+      out.put("step", e.step()).put("why", e.why());
     } else if (event instanceof Event.Corrected e) {
       out.put("step", e.step());
     } else if (event instanceof Event.Left e) {
@@ -232,6 +238,9 @@ public final class EventJson {
               f.wordOrNull("feel", Feel.values(), Feel::word));
       case "wait-began" -> new Event.WaitBegan(at, f.text("step"), f.instant("until"));
       case "waited" -> new Event.Waited(at, f.text("step"), f.textOrNull("reason"));
+      case "passed" -> new Event.Passed(at, f.text("step"), f.text("why"));
+      case "read-back" -> new Event.ReadBack(at, f.text("step"), f.text("line"), f.text("value"));
+      case "doubted" -> new Event.Doubted(at, f.text("step"), f.text("why"));
       case "corrected" -> new Event.Corrected(at, f.text("step"));
       case "left" -> new Event.Left(at, f.text("standing"));
       case "resumed" -> new Event.Resumed(at, past(f.listOrEmpty("elsewhere")));

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
@@ -22,9 +23,11 @@ final class Examiner {
   private static final int LONGEST_NOTE = 300;
 
   private final Walk walk;
+  private final Pauses pauses;
 
   Examiner(Walk walk) {
     this.walk = walk;
+    this.pauses = new Pauses(walk);
   }
 
   Event examine(State state, Prompt prompt, Answer answer, Instant now) throws Refused {
@@ -49,6 +52,10 @@ final class Examiner {
     } else if (prompt instanceof Prompt.Caution caution) {
       require(answer instanceof Answer.Confirmed, "Read the hazard and accept it first.");
       return new Event.Accepted(now, step, caution.hazard().id());
+    }
+    Step.Pause pause = pauses.now(state);
+    if (pause != null) {
+      return pauses.examine(state, pause, answer, now);
     } else if (prompt instanceof Prompt.Choose choose) {
       return chose(state, choose, answer, now);
     } else if (prompt instanceof Prompt.Measure measure) {
@@ -98,13 +105,13 @@ final class Examiner {
     Step.Measure step = (Step.Measure) walk.step(state);
     Bracket bracket = null;
     Double value = null;
+    String doubt = null;
     if (answer instanceof Answer.Measured measured && measure.quantity().bracket()) {
       bracket = measured.bracket();
-      plausible(step, bracket.noGap() ? Math.max(bracket.highMm(), step.least()) : bracket.lowMm());
-      plausible(step, bracket.beyondGauge() ? bracket.lowMm() : bracket.highMm());
+      doubt = doubt(step, bracket);
     } else if (answer instanceof Answer.Value typed && !measure.quantity().bracket()) {
       value = typed.value();
-      plausible(step, value);
+      doubt = doubt(step, value);
     } else if (!(answer instanceof Answer.CannotMeasure)) {
       throw new Refused(
           measure.quantity() == Quantity.RELIEF
@@ -113,6 +120,11 @@ final class Examiner {
               : "Give one number in "
                   + measure.quantity().unit()
                   + ", or say it can't be measured.");
+    }
+    if (doubt != null) {
+      // For a technician it goes on record, since the stage goes step by step from there.
+      require(ShortPath.taken(state), doubt);
+      return new Event.Doubted(now, step.id(), doubt);
     }
     return new Event.Read(
         now,
@@ -127,20 +139,29 @@ final class Examiner {
         value);
   }
 
-  private static void plausible(Step.Measure step, double value) throws Refused {
-    if (!(value >= step.least() - 1e-9 && value <= step.most() + 1e-9)) {
-      throw new Refused(
-          String.format(
-              Locale.ROOT,
-              "%s %s is not plausible for %s, which lies between %s and %s %s. Check the gauge and"
-                  + " the unit, and read again.",
-              Decimals.plain(value),
-              step.quantity().unit(),
-              step.quantity().word(),
-              Decimals.plain(step.least()),
-              Decimals.plain(step.most()),
-              step.quantity().unit()));
+  private static @Nullable String doubt(Step.Measure step, Bracket bracket) {
+    double low = bracket.noGap() ? Math.max(bracket.highMm(), step.least()) : bracket.lowMm();
+    String doubt = doubt(step, low);
+    return doubt != null
+        ? doubt
+        : doubt(step, bracket.beyondGauge() ? bracket.lowMm() : bracket.highMm());
+  }
+
+  /** Why a value can hardly be true, or null. */
+  private static @Nullable String doubt(Step.Measure step, double value) {
+    if (value >= step.least() - 1e-9 && value <= step.most() + 1e-9) {
+      return null;
     }
+    return String.format(
+        Locale.ROOT,
+        "%s %s is not plausible for %s, which lies between %s and %s %s. Check the gauge and"
+            + " the unit, and read again.",
+        Decimals.plain(value),
+        step.quantity().unit(),
+        step.quantity().word(),
+        Decimals.plain(step.least()),
+        Decimals.plain(step.most()),
+        step.quantity().unit());
   }
 
   private static Event turned(Prompt.TurnRod prompt, Answer answer, Instant now) throws Refused {

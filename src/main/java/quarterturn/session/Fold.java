@@ -90,6 +90,13 @@ final class Fold {
     } else if (event instanceof Event.Waited waited) {
       state.beforeAnswer = before;
       waited(state, waited);
+    } else if (event instanceof Event.Passed passed) {
+      passed(state, passed);
+    } else if (event instanceof Event.ReadBack back) {
+      state.beforeAnswer = before;
+      readBack(state, back);
+    } else if (event instanceof Event.Doubted) {
+      state.stepwise = state.place().procedure();
     } else if (event instanceof Event.Resumed resumed) {
       comeback.resumed(state, before, resumed);
     } else if (event instanceof Event.Ended ended) {
@@ -341,6 +348,24 @@ final class Fold {
       state.spoil();
     }
     walk.go(state, 0, waited.at());
+  }
+
+  private void passed(State state, Event.Passed passed) {
+    if (walk.step(state) instanceof Step.Tell tell && tell.id().equals(passed.step())) {
+      walk.go(state, tell.then(), passed.at(), null);
+      return;
+    }
+    Step.Wait wait = expect(state, passed.step(), Step.Wait.class);
+    state.establish(wait.establishes(), passed.at());
+    walk.go(state, 0, passed.at());
+  }
+
+  private void readBack(State state, Event.ReadBack back) {
+    Step.Pause pause = expect(state, back.step(), Step.Pause.class);
+    state.line++;
+    if (state.line >= new Pauses(walk).lines(state, pause)) {
+      walk.go(state, 0, back.at());
+    }
   }
 
   private static void lift(State state, Event.Waited waited) {

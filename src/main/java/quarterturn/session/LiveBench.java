@@ -8,6 +8,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** A session in progress: the engine, the state and the ledger, with a clock that can be set. */
 public final class LiveBench implements Bench {
@@ -17,6 +18,10 @@ public final class LiveBench implements Bench {
   private final Clock clock;
   private Duration ahead = Duration.ZERO;
   private State state;
+
+  /** What the state asks by itself; it is shown together with what may be merged with it. */
+  private Prompt own;
+
   private Prompt prompt;
 
   private LiveBench(Engine engine, Ledger ledger, String name, Clock clock, State state)
@@ -26,7 +31,8 @@ public final class LiveBench implements Bench {
     this.name = name;
     this.clock = clock;
     this.state = state;
-    this.prompt = goOn(state, new ArrayList<>(), now());
+    this.own = goOn(state, new ArrayList<>(), now());
+    this.prompt = merged(now()).prompt();
   }
 
   /** Begins a session; the start is on record when this returns. */
@@ -92,7 +98,10 @@ public final class LiveBench implements Bench {
    * @throws Astray where the procedure could not go on
    */
   public List<Passage> ahead(Answer answer) throws Refused {
-    State after = engine.apply(state, engine.examine(state, prompt, answer, now()));
+    Merging.Merged merged = merged(now());
+    State from = answer instanceof Answer.Correct ? state : merged.state();
+    Prompt asked = answer instanceof Answer.Correct ? own : merged.prompt();
+    State after = engine.apply(from, engine.examine(from, asked, answer, now()));
     int before = Math.min(state.passages.size(), after.passages.size());
     return after.passages.subList(before, after.passages.size());
   }
@@ -100,8 +109,29 @@ public final class LiveBench implements Bench {
   @Override
   public void answer(Answer answer) throws Refused, IOException {
     Instant now = now();
-    Event event = engine.examine(state, prompt, answer, now);
-    prompt = goOn(engine.apply(state, event), new ArrayList<>(List.of(event)), now);
+    if (answer instanceof Answer.Correct) {
+      Event event = engine.examine(state, own, answer, now);
+      own = goOn(engine.apply(state, event), new ArrayList<>(List.of(event)), now);
+    } else {
+      Merging.Merged merged = merged(now);
+      Event event = engine.examine(merged.state(), merged.prompt(), answer, now);
+      // What could hardly be true confirms nothing: the stage begins again with what was merged.
+      boolean doubted = event instanceof Event.Doubted;
+      List<Event> events = new ArrayList<>(doubted ? List.of() : merged.confirms());
+      events.add(event);
+      own = goOn(engine.apply(doubted ? state : merged.state(), event), events, now);
+    }
+    prompt = merged(now).prompt();
+  }
+
+  /** What is shown, and what an answer to it confirms. */
+  private Merging.Merged merged(Instant now) {
+    return engine.merged(state, own, now);
+  }
+
+  /** What stands on record where a pause asks for it to be said, or null where no pause does. */
+  public @Nullable Answer onRecord() {
+    return engine.onRecord(merged(now()).state());
   }
 
   /**
@@ -126,7 +156,7 @@ public final class LiveBench implements Bench {
 
   @Override
   public Overview overview() {
-    return engine.overview(state, name, now());
+    return engine.overview(merged(now()).state(), name, now());
   }
 
   /** Never before the last event, even where the machine's clock was set back. */

@@ -29,6 +29,11 @@ final class Notes {
       } else if (made.turn().turns() * made.asked().turns() < 0) {
         notes.add("That was the other way than was asked. It counts, and the next reading tells.");
       }
+    } else if (last instanceof Event.Doubted doubted) {
+      notes.add(doubted.why());
+      notes.add("From here this stage goes step by step, in full words.");
+    } else if (last instanceof Event.ReadBack back && !state.place().step().equals(back.step())) {
+      notes.add("The list is complete: every value was said and agrees with the record.");
     } else if (last instanceof Event.Corrected) {
       notes.add("The last answer was taken back. Give it again.");
     }
@@ -41,7 +46,8 @@ final class Notes {
       boolean automatic =
           event instanceof Event.Accepted
               || event instanceof Event.Offered
-              || event instanceof Event.WaitBegan;
+              || event instanceof Event.WaitBegan
+              || event instanceof Event.Passed;
       if (!automatic) {
         return event;
       }

@@ -105,7 +105,16 @@ public sealed interface Prompt {
 
   /** The same prompt with more notes. */
   default Prompt noting(List<String> notes) {
-    Said more = said().noting(notes);
+    return saying(said().noting(notes));
+  }
+
+  /** The same prompt, to be answered once what {@code first} says is done too. */
+  default Prompt after(List<Said> first) {
+    return saying(said().after(first));
+  }
+
+  /** The same prompt in other words. */
+  private Prompt saying(Said more) {
     if (this instanceof Tell) {
       return new Tell(more);
     } else if (this instanceof Caution p) {

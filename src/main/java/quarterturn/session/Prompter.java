@@ -28,11 +28,15 @@ final class Prompter {
   private final Library library;
   private final Guard guard;
   private final Walk walk;
+  private final ShortPath path;
+  private final Pauses pauses;
 
   Prompter(Library library, Guard guard, Walk walk) {
     this.library = library;
     this.guard = guard;
     this.walk = walk;
+    this.path = new ShortPath(walk);
+    this.pauses = new Pauses(walk);
   }
 
   /** A prompt, or an event that goes on record first. */
@@ -132,6 +136,10 @@ final class Prompter {
   }
 
   private Next ofStep(State state, Step step, Instant now) {
+    String passed = path.skipped(state, step, now);
+    if (passed != null) {
+      return record(new Event.Passed(now, step.id(), passed));
+    }
     Guard.Ruling ruling = null;
     if (step instanceof Step.TurnRod && state.waiting != null) {
       Said said = said(state, step.id(), Own.REST, null);
@@ -162,6 +170,8 @@ final class Prompter {
       return show(new Prompt.Choose(said(state, step, null, now), options));
     } else if (step instanceof Step.Measure measure) {
       return show(measure(state, measure, now));
+    } else if (step instanceof Step.Pause pause) {
+      return show(pauses.prompt(state, pause, said(state, step, null, now)));
     } else if (step instanceof Step.Note) {
       return show(new Prompt.Write(said(state, step, null, now)));
     } else if (step instanceof Step.Adjust) {
@@ -275,11 +285,16 @@ final class Prompter {
         state.place().procedure(),
         step.id(),
         words.part(),
-        fill.in(words.forRole(state.started.role())),
+        fill.in(words.forRole(role(state))),
         why,
         reminders,
         words.picture(),
         Notes.of(state, walk.window(state)));
+  }
+
+  /** A stage that goes step by step is told in full. */
+  private static Role role(State state) {
+    return ShortPath.taken(state) ? Role.TECHNICIAN : Role.BEGINNER;
   }
 
   private @Nullable AtString atString(State state, Step step) {

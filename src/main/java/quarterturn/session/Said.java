@@ -1,7 +1,9 @@
 package quarterturn.session;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Picture;
@@ -18,6 +20,7 @@ import quarterturn.procedure.Picture;
  * @param hazards hazards of this step that were accepted earlier in the session, as a reminder
  * @param picture what to draw, or null
  * @param notes what changed since the last prompt: what the neck did, what went stale
+ * @param first what is to be done before it, confirmed by the same answer; empty for most
  */
 public record Said(
     String procedure,
@@ -27,16 +30,60 @@ public record Said(
     @Nullable String why,
     List<Hazard> hazards,
     @Nullable Picture picture,
-    List<String> notes) {
+    List<String> notes,
+    List<First> first) {
   public Said {
     hazards = List.copyOf(hazards);
     notes = List.copyOf(notes);
+    first = List.copyOf(first);
+  }
+
+  /** Where nothing else is to be done before it. */
+  public Said(
+      String procedure,
+      String step,
+      String part,
+      String text,
+      @Nullable String why,
+      List<Hazard> hazards,
+      @Nullable Picture picture,
+      List<String> notes) {
+    this(procedure, step, part, text, why, hazards, picture, notes, List.of());
+  }
+
+  /**
+   * Something to be done first.
+   *
+   * @param procedure id of the procedure it belongs to
+   * @param step id of its step
+   */
+  public record First(String procedure, String step, String text) {}
+
+  /** The same after others, with what they warn of and what they note in front of its own. */
+  Said after(List<Said> before) {
+    Set<Hazard> warned = new LinkedHashSet<>();
+    List<String> noted = new ArrayList<>();
+    List<First> done = new ArrayList<>();
+    for (Said one : before) {
+      warned.addAll(one.hazards());
+      noted.addAll(one.notes());
+      done.add(new First(one.procedure(), one.step(), one.text()));
+    }
+    warned.addAll(hazards);
+    noted.addAll(notes);
+    List<Hazard> all = List.copyOf(warned);
+    return new Said(procedure, step, part, text, why, all, picture, noted, done);
+  }
+
+  /** Other words, at a step of another name. */
+  Said saying(String name, String words) {
+    return new Said(procedure, name, part, words, why, hazards, picture, notes, first);
   }
 
   /** With more notes behind those it has. */
   public Said noting(List<String> more) {
     List<String> all = new ArrayList<>(notes);
     all.addAll(more);
-    return new Said(procedure, step, part, text, why, hazards, picture, all);
+    return new Said(procedure, step, part, text, why, hazards, picture, all, first);
   }
 }

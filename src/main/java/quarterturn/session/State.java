@@ -47,6 +47,12 @@ final class State {
   /** Which string a step that goes from string to string has come to; 0 is the lowest. */
   int string;
 
+  /** Which line of a pause is asked for; 0 is the first. */
+  int line;
+
+  /** The procedure that goes step by step since a reading in it was doubtful, or null. */
+  @Nullable String stepwise;
+
   /** Why the session goes no further, where what it needs is not taken anew; or null. */
   @Nullable String refused;
 
@@ -102,6 +108,8 @@ final class State {
     this.changes = from.changes;
     this.given = from.given;
     this.string = from.string;
+    this.line = from.line;
+    this.stepwise = from.stepwise;
     this.entering = from.entering;
     this.refused = from.refused;
     this.elsewhere = from.elsewhere;

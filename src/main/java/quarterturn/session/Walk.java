@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Decision;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Branch;
+import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
@@ -196,6 +197,11 @@ final class Walk {
         state, library.results(), kind(state), window(state), at, just, () -> fault(state));
   }
 
+  /** Whether a condition holds now. */
+  boolean holds(State state, Condition condition, Instant at) {
+    return judge(state, at, null).holds(condition);
+  }
+
   private Optional<Decision.Reason> fault(State state) {
     Kind kind = kind(state);
     Window window = window(state);
@@ -217,6 +223,7 @@ final class Walk {
       state.reached = state.with(state.reached, key, state.reached.getOrDefault(key, 0) + 1);
       state.path = state.with(state.path, place);
       state.string = 0;
+      state.line = 0;
       Place next = onward(state, at);
       if (next == null) {
         return;
@@ -240,6 +247,13 @@ final class Walk {
         return null;
       }
       return new Place(procedure, go);
+    }
+    if (step instanceof Step.Pause pause) {
+      boolean asks = new Pauses(this).lines(state, pause) > 0;
+      if (!asks) {
+        pass(state, 0);
+      }
+      return asks ? null : new Place(procedure, pause.go());
     }
     if (step instanceof Step.Call call) {
       Procedure called = library.procedure(call.procedure());
@@ -307,6 +321,11 @@ final class Walk {
     Procedure procedure = library.procedure(state.place().procedure());
     boolean ready = Account.ready(state, library.limits(), at);
     return new Place(procedure.id(), ready ? procedure.reread() : retune(state));
+  }
+
+  /** Another step of the procedure at hand, or null. */
+  @Nullable Step step(State state, String id) {
+    return library.procedure(state.place().procedure()).steps().get(id);
   }
 
   /** The present step. */

@@ -80,8 +80,9 @@ class FiguresTest {
   /** 19 mm apart over 241 mm: the inner strings stand 1.5 mm higher than the outer (derived). */
   @Test
   void theArcIsReckonedFromRadiusAndSpread() throws Exception {
-    Play play = at("action", "effect", 3.0, 2.3, 2.2, 2.0);
-    assertThat(play.prompt().said().text()).doesNotContain("{");
+    Play play = at("action", "saddles", 3.0, 2.3, 2.2, 2.0);
+    assertThat(play.prompt().said().first()).hasSize(1);
+    assertThat(play.prompt().said().first().get(0).text()).doesNotContain("{");
     Play beginner =
         Play.of(Play.library("action"), Role.BEGINNER, "bass-34", Style.MEDIUM, relief(), action());
     beginner.to("read");

@@ -177,6 +177,10 @@ final class Play {
   /** The ordinary answer, where there is one that needs no reading. */
   Play ordinary() {
     Prompt prompt = prompt();
+    Answer record = bench.onRecord();
+    if (record != null) {
+      return give(record);
+    }
     if (prompt instanceof Prompt.Tell || prompt instanceof Prompt.Caution) {
       return ok();
     } else if (prompt instanceof Prompt.Choose choose) {

@@ -80,6 +80,8 @@ final class Effects {
       choose.options().forEach(option -> ways.add(chosen(choose, option, before)));
     } else if (step instanceof Step.Note note) {
       ways.add(new Onward(note.go(), before, Fan.REST));
+    } else if (step instanceof Step.Pause pause) {
+      ways.add(new Onward(pause.go(), before, Fan.REST));
     } else if (step instanceof Step.Measure measure) {
       read(ways, measure, before);
     } else if (step instanceof Step.Compute compute) {

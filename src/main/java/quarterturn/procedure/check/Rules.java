@@ -28,6 +28,7 @@ public final class Rules {
           new OverLimit(),
           new SkippedWait(),
           new SkippedStep(),
+          new WrongShortcut(),
           new MissingHazard(),
           new StrayHazard(),
           new TwoActions(),

@@ -1,0 +1,29 @@
+package quarterturn.procedure;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What becomes of a step on a technician's short path. The engine holds that nothing is skipped
+ * that does, warns of or guards something.
+ *
+ * @param when what must hold for it, or null where it is always so
+ */
+public record Shortcut(Way way, @Nullable Condition when) {
+  /** What becomes of it. */
+  public enum Way {
+    /** It is passed over, and that goes on record. */
+    SKIP("skip"),
+    /** It is shown together with what is asked next, and confirmed by the answer to that. */
+    MERGE("merge");
+
+    private final String word;
+
+    Way(String word) {
+      this.word = word;
+    }
+
+    public String word() {
+      return word;
+    }
+  }
+}

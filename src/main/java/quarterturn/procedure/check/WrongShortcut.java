@@ -1,0 +1,78 @@
+package quarterturn.procedure.check;
+
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Shortcut;
+import quarterturn.procedure.Step;
+
+/** A technician's short path leaves nothing out that matters. */
+final class WrongShortcut implements Proving {
+  @Override
+  public String id() {
+    return "wrong-shortcut";
+  }
+
+  @Override
+  public String means() {
+    return "On a technician's short path nothing is skipped that does, warns of or guards something.";
+  }
+
+  @Override
+  public void prove(Proof proof, Findings found) {
+    for (Step step : proof.steps().values()) {
+      Shortcut shortcut = step.words().shortcut();
+      String wrong = shortcut == null ? null : wrong(step, shortcut);
+      if (wrong != null) {
+        found.add(this, step.mark(), step.id() + " " + wrong, "take its short out, or mend that");
+      }
+    }
+  }
+
+  private static @Nullable String wrong(Step step, Shortcut shortcut) {
+    boolean skips = shortcut.way() == Shortcut.Way.SKIP;
+    String way = skips ? "is skipped" : "is merged";
+    if (step.words().neverSkip()) {
+      return way + ", and is marked never-skip";
+    }
+    if (step instanceof Step.Tell tell) {
+      if (tell.changes() != null) {
+        return way + ", and changes the instrument";
+      }
+      if (skips && !tell.establishes().isEmpty()) {
+        return way + ", and establishes something";
+      }
+      return skips && !step.words().hazards().isEmpty() ? way + ", and warns of a hazard" : null;
+    }
+    if (!skips) {
+      return way + ", and is a wait";
+    }
+    if (step instanceof Step.Wait wait && wait.rest()) {
+      return way + ", and is the daily rest";
+    }
+    return shortcut.when() == null ? way + " on no condition, and is a wait" : null;
+  }
+
+  private static final String STEPS =
+      """
+      - tell: tune
+        text: Tune every string to its pitch.
+        hazards: [string-whip]
+        establishes: [at-pitch]%s
+        go: play
+      - tell: play
+        text: Play every string.
+        go: fine
+      - done: fine
+        text: Every string was played.
+        outcome: played
+      """;
+
+  @Override
+  public Example bad() {
+    return Example.steps(STEPS.formatted("\n  short: skip"));
+  }
+
+  @Override
+  public Example good() {
+    return Example.steps(STEPS.formatted("\n  short: merge"));
+  }
+}

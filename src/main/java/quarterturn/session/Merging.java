@@ -1,0 +1,81 @@
+package quarterturn.session;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Puts what a technician is told together with what is asked next, whose answer confirms both.
+ * Nothing of it is on record before that answer, so that a break in between leaves it undone.
+ */
+record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
+  /**
+   * What is shown.
+   *
+   * @param state as it is once what was merged is done
+   * @param confirms what goes on record before the answer, oldest first
+   */
+  record Merged(State state, Prompt prompt, List<Event> confirms) {
+    Merged {
+      confirms = List.copyOf(confirms);
+    }
+  }
+
+  /** What comes after a prompt that was merged. */
+  private record Onward(State state, Prompt prompt, List<Event> events) {}
+
+  /** The prompt of a state, with those before it that it may be shown together with. */
+  Merged of(State state, Prompt prompt, Instant now) {
+    List<Event> confirms = new ArrayList<>();
+    List<Said> first = new ArrayList<>();
+    State at = state;
+    Prompt shown = prompt;
+    while (shown instanceof Prompt.Tell && mayMerge(at, now)) {
+      Onward next = onward(at, shown, now);
+      if (next == null) {
+        break;
+      }
+      first.add(shown.said());
+      confirms.addAll(next.events());
+      at = next.state();
+      shown = next.prompt();
+    }
+    return new Merged(at, first.isEmpty() ? shown : shown.after(first), confirms);
+  }
+
+  private boolean mayMerge(State state, Instant now) {
+    return state.ended == null
+        && state.away == null
+        && !state.entering
+        && path.merges(state, walk.step(state), now);
+  }
+
+  private @Nullable Onward onward(State state, Prompt tell, Instant now) {
+    List<Event> events = new ArrayList<>();
+    Event told = new Event.Told(now, tell.said().step());
+    events.add(told);
+    State after = fold.apply(state, told);
+    Prompter.Next next = prompter.next(after, now);
+    while (next instanceof Prompter.Next.Record record && record.event() instanceof Event.Passed) {
+      events.add(record.event());
+      after = fold.apply(after, record.event());
+      next = prompter.next(after, now);
+    }
+    boolean sameStage =
+        !after.entering
+            && !after.places.isEmpty()
+            && after.place().procedure().equals(state.place().procedure());
+    return sameStage && next instanceof Prompter.Next.Show show && takes(show.prompt())
+        ? new Onward(after, show.prompt(), events)
+        : null;
+  }
+
+  /** A hazard, a turn and a wait stand alone; so does an end. */
+  private static boolean takes(Prompt prompt) {
+    return prompt instanceof Prompt.Measure
+        || prompt instanceof Prompt.Choose
+        || prompt instanceof Prompt.Write
+        || prompt instanceof Prompt.Tell;
+  }
+}
