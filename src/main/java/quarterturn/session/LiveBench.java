@@ -81,14 +81,14 @@ public final class LiveBench implements Bench {
     return prompt;
   }
 
-  /** Every step that was entered, in order, those that ask nothing included. */
+  /** Every step up to what is shown, in order, those that ask nothing or are merged included. */
   public List<Place> path() {
-    return state.path;
+    return merged(now()).state().path;
   }
 
-  /** Every way that was taken out of a step, in order. */
+  /** Every way that was taken up to what is shown, in order. */
   public List<Passage> passages() {
-    return state.passages;
+    return merged(now()).state().passages;
   }
 
   /**
@@ -99,10 +99,11 @@ public final class LiveBench implements Bench {
    */
   public List<Passage> ahead(Answer answer) throws Refused {
     Merging.Merged merged = merged(now());
-    State from = answer instanceof Answer.Correct ? state : merged.state();
-    Prompt asked = answer instanceof Answer.Correct ? own : merged.prompt();
+    boolean back = answer instanceof Answer.Correct;
+    State from = back ? state : merged.state();
+    Prompt asked = back ? own : merged.prompt();
     State after = engine.apply(from, engine.examine(from, asked, answer, now()));
-    int before = Math.min(state.passages.size(), after.passages.size());
+    int before = Math.min(merged.state().passages.size(), after.passages.size());
     return after.passages.subList(before, after.passages.size());
   }
 

@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
  * Nothing of it is on record before that answer, so that a break in between leaves it undone.
  */
 record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
+  /** So many are shown in front of a question; in a procedure that goes in circles, no more. */
+  private static final int MOST = 6;
+
   /**
    * What is shown.
    *
@@ -31,7 +34,7 @@ record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
     List<Said> first = new ArrayList<>();
     State at = state;
     Prompt shown = prompt;
-    while (shown instanceof Prompt.Tell && mayMerge(at, now)) {
+    while (shown instanceof Prompt.Tell && first.size() < MOST && mayMerge(at, now)) {
       Onward next = onward(at, shown, now);
       if (next == null) {
         break;
