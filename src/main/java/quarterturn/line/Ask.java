@@ -11,7 +11,7 @@ import quarterturn.session.Prompt;
 final class Ask {
   /** The words that work at every prompt. */
   static final List<String> COMMANDS =
-      List.of("help", "why", "log", "overview", "back", "again", "quit");
+      List.of("help", "why", "next", "log", "overview", "back", "again", "quit");
 
   private Ask() {}
 
@@ -51,16 +51,20 @@ final class Ask {
   }
 
   /** Everything that can be typed now. */
-  static List<String> help(Prompt prompt) {
+  static List<String> help(Prompt prompt, boolean technician) {
     List<String> lines = new ArrayList<>();
     lines.add("What you can type now:");
     lines.addAll(own(prompt));
     lines.add(
         "relief .42 low .38 high; rh 48: readings by their names, before they are asked for.");
+    if (technician && prompt instanceof Prompt.Choose) {
+      lines.add("Words with ; between them: answers to this question and those after it.");
+    }
     lines.add("why: the reason for this step.");
+    lines.add("next: what comes after this step.");
     lines.add("log: the readings and turns so far.");
     lines.add("overview: what is fresh, and what is stale.");
-    lines.add("back: take the last answer back and give it again.");
+    lines.add("back or undo: take the last answer back and give it again.");
     lines.add("again: read this step once more.");
     lines.add("quit: leave in order.");
     return lines;
@@ -120,7 +124,7 @@ final class Ask {
     lines.add("tighten 1/8, or loosen 1/8: what was really done.");
     lines.add("A word for the feel may follow, as in 1/8 smooth.");
     if (turn.canUndo()) {
-      lines.add("undo: take the last turn back instead.");
+      lines.add("undo: take the last turn back instead; back still takes an answer back.");
     }
     return lines;
   }
@@ -146,6 +150,9 @@ final class Ask {
       words.add("done");
     }
     words.addAll(COMMANDS);
+    if (!(prompt instanceof Prompt.Caution) && !words.contains("undo")) {
+      words.add("undo");
+    }
     return words;
   }
 

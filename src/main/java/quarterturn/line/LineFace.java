@@ -3,22 +3,14 @@ package quarterturn.line;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Duration;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.line.LineSource.Interrupted;
 import quarterturn.procedure.Feel;
-import quarterturn.procedure.Kind;
 import quarterturn.procedure.Role;
-import quarterturn.quick.Given;
-import quarterturn.quick.Mistyped;
-import quarterturn.quick.QuickLine;
-import quarterturn.quick.Supply;
-import quarterturn.quick.Terms;
+import quarterturn.quick.TypedAhead;
 import quarterturn.report.Dates;
 import quarterturn.report.StageTable;
 import quarterturn.report.TrailLine;
@@ -46,24 +38,21 @@ public final class LineFace {
 
   private static final String TYPE = "> ";
 
-  /** Common practice, no source: the step of a set of leaves, put around a single number. */
-  private static final double GAUGE_MM = 0.05;
-
   private final Bench bench;
   private final LineSource in;
   private final Paper paper;
   private final Dates dates;
 
-  /** Readings typed ahead on one line, in the order they are asked for. */
-  private final Deque<Answer> ahead = new ArrayDeque<>();
+  private final Ahead ahead;
 
-  /** What was typed ahead by its name. */
-  private final Supply supply = new Supply();
+  /** The part of the procedure that was last named to a technician. */
+  private String part = "";
 
   private LineFace(Bench bench, LineSource in, PrintWriter out, Dates dates) {
     this.bench = bench;
     this.in = in;
     this.paper = new Paper(out, in);
+    this.ahead = new Ahead(bench, paper);
     this.dates = dates;
   }
 
@@ -103,13 +92,14 @@ public final class LineFace {
     boolean show = true;
     while (true) {
       Prompt prompt = bench.prompt();
-      Given given = supply.isEmpty() ? null : supply.take(prompt, terms());
+      Answer given = ahead.take(prompt);
       if (given != null) {
-        show = give(given.answer(), prompt);
+        prompt.said().notes().forEach(note -> paper.say("Note: " + note));
+        show = give(given, prompt);
         continue;
       }
       if (show) {
-        paper.say(PromptLines.of(prompt, bench.overview(), bench.now(), dates));
+        show(prompt);
       }
       if (prompt.ended()) {
         paper.say(record());
@@ -124,51 +114,26 @@ public final class LineFace {
     }
   }
 
-  /** What is typed next, or was typed ahead; null at the end of input. */
+  private void show(Prompt prompt) {
+    paper.say(
+        technician()
+            ? BriefLines.of(prompt, bench.overview(), bench.now(), dates, part)
+            : PromptLines.of(prompt, bench.overview(), bench.now(), dates));
+    part = prompt.said().part();
+    ahead.shown(prompt);
+  }
+
+  /** What is typed next; null at the end of input. */
   private @Nullable Reply next(Prompt prompt) throws IOException, Interrupted {
-    if (!ahead.isEmpty()) {
-      if (fits(ahead.element(), prompt)) {
-        return Reply.Give.one(ahead.remove());
-      }
-      ahead.clear();
-      paper.say("The other readings on that line are not used: something else comes first.");
-    }
     List<String> words = new ArrayList<>(Ask.words(prompt));
-    if (bench.overview().role() == Role.TECHNICIAN) {
-      words.addAll(terms().words());
-    }
-    String line = in.readLine(TYPE, words);
-    Reply reply = line == null ? null : named(line, prompt);
+    words.addAll(ahead.words());
+    String line = in.readLine(technician() ? TypedAhead.wanted(prompt) + TYPE : TYPE, words);
+    Reply reply = line == null ? null : ahead.read(line, prompt);
     return reply instanceof Reply.Amount amount ? felt(amount) : reply;
   }
 
-  /** What a line gives by name, or what it says to the prompt at hand. */
-  private Reply named(String line, Prompt prompt) {
-    Reply own = ReplyReader.read(line, prompt, bench.now());
-    if (!(own instanceof Reply.Bad) || !QuickLine.names(line, terms())) {
-      return own;
-    }
-    try {
-      return new Reply.Named(QuickLine.read(line, terms()));
-    } catch (Mistyped e) {
-      return new Reply.Marked(e.lines(line).stream().map(Printable::of).toList());
-    }
-  }
-
-  private Terms terms() {
-    Overview now = bench.overview();
-    Kind kind = now.kind();
-    // Somebody who is led through it sees each question before it is answered.
-    Map<String, List<String>> choices = now.role() == Role.TECHNICIAN ? bench.choices() : Map.of();
-    return new Terms(kind == null ? List.of() : kind.strings(), choices, GAUGE_MM);
-  }
-
-  private static boolean fits(Answer answer, Prompt prompt) {
-    if (!(prompt instanceof Prompt.Measure measure)) {
-      return false;
-    }
-    return answer instanceof Answer.CannotMeasure
-        || measure.quantity().bracket() == answer instanceof Answer.Measured;
+  private boolean technician() {
+    return bench.overview().role() == Role.TECHNICIAN;
   }
 
   /** Asks how a turn felt. Enter is no answer to it. */
@@ -205,8 +170,8 @@ public final class LineFace {
   /** Does what was asked; true where the prompt is to be shown afterwards. */
   private boolean act(Reply reply, Prompt prompt) throws IOException, Interrupted {
     if (reply instanceof Reply.Give give) {
-      ahead.addAll(give.answers().subList(1, give.answers().size()));
-      return give(give.answers().get(0), prompt);
+      ahead.keep(give.rest(), prompt);
+      return give(give.answer(), prompt);
     }
     if (reply instanceof Reply.Named named) {
       return named(named, prompt);
@@ -223,7 +188,9 @@ public final class LineFace {
       return false;
     }
     if (reply == Reply.Command.HELP) {
-      paper.say(Ask.help(prompt));
+      paper.say(Ask.help(prompt, technician()));
+    } else if (reply == Reply.Command.NEXT) {
+      paper.say(coming());
     } else if (reply == Reply.Command.WHY) {
       String why = prompt.said().why();
       paper.say(why == null ? "There is no more to say about this step." : "Why: " + why);
@@ -237,16 +204,22 @@ public final class LineFace {
 
   /** Keeps what was named until it is asked for, and says what is wanted here. */
   private boolean named(Reply.Named named, Prompt prompt) {
-    supply.add(named.given());
-    if (supply.answers(prompt, terms())) {
+    if (ahead.keep(named)) {
       return true;
     }
     paper.say(
         "Kept until it is asked for, or something is done to the instrument: "
-            + Printable.of(String.join("; ", supply.left()))
+            + Printable.of(String.join("; ", ahead.left()))
             + ".");
     paper.say(List.of("Still wanted here: " + wanted(prompt)));
     return false;
+  }
+
+  private List<String> coming() {
+    List<String> coming = bench.coming();
+    return coming.isEmpty()
+        ? List.of("Nothing can be said yet of what comes next.")
+        : coming.stream().map(line -> "Next: " + line).toList();
   }
 
   private static String wanted(Prompt prompt) {
@@ -257,31 +230,14 @@ public final class LineFace {
     try {
       bench.answer(answer);
     } catch (Refused e) {
-      ahead.clear();
+      ahead.refused();
       paper.say("Not taken: " + e.getMessage());
       return false;
     }
-    paper.say(Taken.of(answer, prompt));
-    boolean looked = prompt instanceof Prompt.Measure || prompt instanceof Prompt.Choose;
-    boolean before = looked || prompt instanceof Prompt.Caution || prompt instanceof Prompt.Write;
-    if (!before || answer instanceof Answer.Correct) {
-      forget();
-    }
+    String label = technician() ? TypedAhead.wanted(prompt) : "Taken";
+    paper.say(Taken.of(answer, prompt, label));
+    ahead.gave(answer, prompt);
     return true;
-  }
-
-  /**
-   * What was seen of the instrument before something was done to it, or before a wait, tells
-   * nothing of it afterwards: a reading typed before the strings are tuned is no reading at pitch.
-   */
-  private void forget() {
-    List<String> seen = supply.forgetTheInstrument();
-    if (!seen.isEmpty()) {
-      paper.say(
-          "Not used, since something came in between: "
-              + Printable.of(String.join("; ", seen))
-              + ". Give it again when it is asked for.");
-    }
   }
 
   /** Lets a wait pass, with a line now and then. */

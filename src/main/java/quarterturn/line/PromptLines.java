@@ -24,19 +24,33 @@ final class PromptLines {
     if (!prompt.ended()) {
       lines.add(place(prompt, overview));
     }
+    lines.addAll(warned(prompt));
+    lines.addAll(told(prompt));
+    lines.addAll(PictureWords.of(prompt, overview));
+    lines.addAll(details(prompt, now, dates));
+    lines.addAll(Ask.of(prompt));
+    return lines;
+  }
+
+  /** The hazards, in full where they are to be accepted. */
+  static List<String> warned(Prompt prompt) {
+    List<String> lines = new ArrayList<>();
     if (prompt instanceof Prompt.Caution caution) {
       lines.add(hazard(caution.hazard()));
     }
     prompt.said().hazards().forEach(hazard -> lines.add(reminder(hazard)));
+    return lines;
+  }
+
+  /** What the last answer came to, and what to do now. */
+  static List<String> told(Prompt prompt) {
+    List<String> lines = new ArrayList<>();
     prompt.said().notes().forEach(note -> lines.add("Note: " + note));
     lines.addAll(lead(prompt));
     prompt.said().first().forEach(first -> lines.add("First: " + first.text()));
     if (!prompt.said().text().isBlank()) {
       lines.add(prompt.said().text());
     }
-    lines.addAll(PictureWords.of(prompt, overview));
-    lines.addAll(details(prompt, now, dates));
-    lines.addAll(Ask.of(prompt));
     return lines;
   }
 
@@ -73,7 +87,8 @@ final class PromptLines {
     return List.of();
   }
 
-  private static List<String> details(Prompt prompt, Instant now, Dates dates) {
+  /** What belongs to one kind of prompt: its options, the reading, the bounds of a turn. */
+  static List<String> details(Prompt prompt, Instant now, Dates dates) {
     if (prompt instanceof Prompt.Choose choose) {
       return options(choose);
     }

@@ -7,10 +7,14 @@ import quarterturn.unit.Turn;
 
 /** What a typed line asks for. */
 sealed interface Reply {
-  /** Answers to give, one after the other; more than one only for readings. */
-  record Give(List<Answer> answers) implements Reply {
+  /**
+   * An answer to give.
+   *
+   * @param rest what stands on the line for the prompts that follow
+   */
+  record Give(Answer answer, List<String> rest) implements Reply {
     static Give one(Answer answer) {
-      return new Give(List.of(answer));
+      return new Give(answer, List.of());
     }
   }
 
@@ -28,6 +32,7 @@ sealed interface Reply {
     HELP,
     WHY,
     LOG,
+    NEXT,
     OVERVIEW,
     AGAIN,
     QUIT

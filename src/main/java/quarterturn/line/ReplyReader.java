@@ -1,7 +1,6 @@
 package quarterturn.line;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +28,9 @@ final class ReplyReader {
       }
     }
     Reply command = command(word);
+    if (word.equals("undo") && !(prompt instanceof Prompt.TurnRod)) {
+      command = Reply.Give.one(new Answer.Correct());
+    }
     if (command != null) {
       return command;
     }
@@ -44,6 +46,7 @@ final class ReplyReader {
     return switch (word) {
       case "?", "help" -> Reply.Command.HELP;
       case "why" -> Reply.Command.WHY;
+      case "next" -> Reply.Command.NEXT;
       case "log" -> Reply.Command.LOG;
       case "overview" -> Reply.Command.OVERVIEW;
       case "again" -> Reply.Command.AGAIN;
@@ -100,11 +103,9 @@ final class ReplyReader {
   }
 
   private static Reply readings(String text, Prompt.Measure measure) {
-    List<Answer> answers = new ArrayList<>();
-    for (String one : text.replaceFirst(";$", "").split(";", -1)) {
-      answers.add(reading(one.strip(), measure));
-    }
-    return new Reply.Give(answers);
+    List<String> parts = List.of(text.replaceFirst(";$", "").split(";", -1));
+    List<Answer> answers = parts.stream().map(one -> reading(one.strip(), measure)).toList();
+    return new Reply.Give(answers.get(0), parts.subList(1, parts.size()));
   }
 
   private static Answer reading(String text, Prompt.Measure measure) {

@@ -148,7 +148,9 @@ public final class QuickLine {
   }
 
   private void add(Quantity quantity, int string, Open one) {
-    given.add(new Given.Reading(quantity, string, one.answer(), one.typed(), one.at()));
+    boolean known = string >= 0 && string < terms.strings().size();
+    String words = known ? one.typed() + " on " + terms.strings().get(string) : one.typed();
+    given.add(new Given.Reading(quantity, string, one.answer(), words, one.at()));
   }
 
   private Open reading(Quantity quantity) throws Mistyped {

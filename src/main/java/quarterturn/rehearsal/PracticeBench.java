@@ -167,6 +167,11 @@ public final class PracticeBench implements Bench {
   }
 
   @Override
+  public List<String> coming() {
+    return bench.coming();
+  }
+
+  @Override
   public Map<String, List<String>> choices() {
     return bench.choices();
   }

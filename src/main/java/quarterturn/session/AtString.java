@@ -8,14 +8,16 @@ import quarterturn.procedure.Style;
 import quarterturn.unit.Decimals;
 
 /**
- * The string that a step has come to.
+ * A string that something is read or set on.
  *
+ * @param string 0 is the lowest
  * @param what what is set on it, or null where it is only read
  */
-record AtString(State state, Kind kind, Style style, Quantity quantity, @Nullable Adjustment what) {
+record AtString(
+    State state, Kind kind, Style style, Quantity quantity, @Nullable Adjustment what, int string) {
   /** The last reading on it. */
   String value() {
-    Event.Read read = Values.last(state, quantity, kind.strings().get(state.string));
+    Event.Read read = Values.last(state, quantity, kind.strings().get(string));
     if (read == null) {
       return "not read";
     }
@@ -27,12 +29,12 @@ record AtString(State state, Kind kind, Style style, Quantity quantity, @Nullabl
 
   /** The window of that reading. */
   String target() {
-    Kind.Target target = kind.target(quantity, style, state.string);
+    Kind.Target target = kind.target(quantity, style, string);
     return Decimals.plain(target.window().lowMm()) + " to " + amount(target.window().highMm());
   }
 
   String order(Figures figures) {
-    return what == null ? "" : figures.order(what, state.string);
+    return what == null ? "" : figures.order(what, string);
   }
 
   private String amount(double value) {

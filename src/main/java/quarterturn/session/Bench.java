@@ -40,6 +40,11 @@ public interface Bench {
   /** In what state the instrument would be left now. */
   String standing();
 
+  /** What comes after the prompt, a line a step, as far as it is certain. */
+  default List<String> coming() {
+    return List.of();
+  }
+
   /** Every question of the job with a choice of answers: by the id of its step, their ids. */
   default Map<String, List<String>> choices() {
     return Map.of();

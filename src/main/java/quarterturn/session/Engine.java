@@ -92,10 +92,18 @@ public final class Engine {
           choices
               .computeIfAbsent(step.id(), id -> new ArrayList<>())
               .addAll(choose.options().stream().map(Step.Option::id).toList());
+        } else if (step instanceof Step.Pause pause
+            && pause.lines().contains(new Step.Line.OfDirection())) {
+          choices.put(Step.Line.OfDirection.WORD, Pauses.directions());
         }
       }
     }
     return choices;
+  }
+
+  /** What comes after the present step, a line each. */
+  List<String> coming(State state, Instant now) {
+    return prompter.coming(state, now);
   }
 
   String standing(State state) {

@@ -1,5 +1,7 @@
 package quarterturn.session;
 
+import java.util.EnumSet;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
@@ -11,6 +13,10 @@ import quarterturn.unit.Turn;
 
 /** Fills the names in braces in a procedure's text. */
 final class Fill {
+  /** Blanks that say the same all through a session. */
+  private static final Set<Blank> KNOWN =
+      EnumSet.of(Blank.JOINT, Blank.READ_AT, Blank.LOWEST, Blank.HIGHEST, Blank.WINDOW, Blank.KIND);
+
   private final State state;
   private final @Nullable Kind kind;
   private final @Nullable Window window;
@@ -50,6 +56,12 @@ final class Fill {
   String in(String text) {
     String filled = Blank.fill(text.strip(), this::value);
     return filled.lines().map(Printable::of).collect(Collectors.joining("\n"));
+  }
+
+  /** The same ahead of time: what is not known before a step is reached stays open. */
+  String known(String text) {
+    String filled = Blank.fill(text.strip(), blank -> KNOWN.contains(blank) ? value(blank) : "...");
+    return Printable.of(filled.replace('\n', ' '));
   }
 
   private String value(Blank blank) {

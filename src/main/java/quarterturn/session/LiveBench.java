@@ -200,6 +200,12 @@ public final class LiveBench implements Bench {
   }
 
   @Override
+  public List<String> coming() {
+    Instant now = now();
+    return engine.coming(merged(now).state(), now);
+  }
+
+  @Override
   public Map<String, List<String>> choices() {
     return engine.choices();
   }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Step;
 
 /**
  * Puts what a technician is told together with what is asked next, whose answer confirms both.
@@ -25,13 +26,16 @@ record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
     }
   }
 
+  /** A prompt that was merged. */
+  private record Earlier(Said said, boolean stands) {}
+
   /** What comes after a prompt that was merged. */
   private record Onward(State state, Prompt prompt, List<Event> events) {}
 
   /** The prompt of a state, with those before it that it may be shown together with. */
   Merged of(State state, Prompt prompt, Instant now) {
     List<Event> confirms = new ArrayList<>();
-    List<Said> first = new ArrayList<>();
+    List<Earlier> first = new ArrayList<>();
     State at = state;
     Prompt shown = prompt;
     while (shown instanceof Prompt.Tell && first.size() < MOST && mayMerge(at, now)) {
@@ -39,12 +43,21 @@ record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
       if (next == null) {
         break;
       }
-      first.add(shown.said());
+      first.add(new Earlier(shown.said(), stands(at)));
       confirms.addAll(next.events());
       at = next.state();
       shown = next.prompt();
     }
-    return new Merged(at, first.isEmpty() ? shown : shown.after(first), confirms);
+    for (int i = first.size() - 1; i >= 0; i--) {
+      shown = shown.after(first.get(i).said(), first.get(i).stands());
+    }
+    return new Merged(at, shown, confirms);
+  }
+
+  /** Whether what the present step brings about is on record already. */
+  private boolean stands(State state) {
+    return walk.step(state) instanceof Step.Tell tell
+        && state.facts.containsAll(tell.establishes());
   }
 
   private boolean mayMerge(State state, Instant now) {

@@ -40,7 +40,7 @@ final class Notes {
     return notes;
   }
 
-  private static Event lastAnswer(State state) {
+  static Event lastAnswer(State state) {
     for (int i = state.log.size() - 1; i > 0; i--) {
       Event event = state.log.get(i);
       boolean automatic =

@@ -23,6 +23,11 @@ record Pauses(Walk walk) {
           new Prompt.Option(
               "loosen", "The rod is loosened: the gap is too small, or there is none"));
 
+  /** The words for which way the rod goes. */
+  static List<String> directions() {
+    return DIRECTIONS.stream().map(Prompt.Option::id).toList();
+  }
+
   /** A number may be read off a finer or a coarser scale. */
   private static final double SLACK = 1e-6;
 

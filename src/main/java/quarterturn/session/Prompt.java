@@ -108,9 +108,13 @@ public sealed interface Prompt {
     return saying(said().noting(notes));
   }
 
-  /** The same prompt, to be answered once what {@code first} says is done too. */
-  default Prompt after(List<Said> first) {
-    return saying(said().after(first));
+  /**
+   * The same prompt, to be answered once another is done too.
+   *
+   * @param stands whether what that brings about is so already, by the record
+   */
+  default Prompt after(Said first, boolean stands) {
+    return saying(said().after(first, stands));
   }
 
   /** The same prompt in other words. */

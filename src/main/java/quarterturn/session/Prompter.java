@@ -281,15 +281,38 @@ final class Prompter {
     if (moreWhy != null) {
       why = why == null ? moreWhy : moreWhy + "\n" + why;
     }
+    String text = fill.in(words.forRole(role(state)));
+    String full = fill.in(words.text());
+    if (!full.equals(text)) {
+      why = why == null ? full : full + "\n" + why;
+    }
     return new Said(
         state.place().procedure(),
         step.id(),
         words.part(),
-        fill.in(words.forRole(role(state))),
+        text,
         why,
         reminders,
         words.picture(),
-        Notes.of(state, walk.window(state)));
+        notes(state, step, now));
+  }
+
+  /** What comes after the present step, a line each; nothing where none is at hand. */
+  List<String> coming(State state, Instant now) {
+    if (state.ended != null || state.away != null || state.entering || state.places.isEmpty()) {
+      return List.of();
+    }
+    Procedure procedure = library.procedure(state.place().procedure());
+    Fill fill = new Fill(state, walk.kind(state), null, "a while", null, stale(state, now));
+    return new Coming(procedure, fill::known).after(walk.step(state));
+  }
+
+  private List<String> notes(State state, Step step, Instant now) {
+    List<String> notes = Notes.of(state, walk.window(state));
+    if (ShortPath.taken(state)) {
+      notes.addAll(new Answered(library, walk).notes(state, step, Notes.lastAnswer(state), now));
+    }
+    return notes;
   }
 
   /** A stage that goes step by step is told in full. */
@@ -304,10 +327,10 @@ final class Prompter {
     }
     if (step instanceof Step.Adjust adjust) {
       Adjustment what = adjust.adjustment();
-      return new AtString(state, kind, state.style, what.quantity(), what);
+      return new AtString(state, kind, state.style, what.quantity(), what, state.string);
     }
     return step instanceof Step.Measure measure && kind.windows().containsKey(measure.quantity())
-        ? new AtString(state, kind, state.style, measure.quantity(), null)
+        ? new AtString(state, kind, state.style, measure.quantity(), null, state.string)
         : null;
   }
 

@@ -56,23 +56,25 @@ public record Said(
    *
    * @param procedure id of the procedure it belongs to
    * @param step id of its step
+   * @param stands whether what it brings about is so already, by the record
    */
-  public record First(String procedure, String step, String text) {}
+  public record First(String procedure, String step, String text, boolean stands) {}
 
-  /** The same after others, with what they warn of and what they note in front of its own. */
-  Said after(List<Said> before) {
-    Set<Hazard> warned = new LinkedHashSet<>();
-    List<String> noted = new ArrayList<>();
-    List<First> done = new ArrayList<>();
-    for (Said one : before) {
-      warned.addAll(one.hazards());
-      noted.addAll(one.notes());
-      done.add(new First(one.procedure(), one.step(), one.text()));
-    }
+  /** The same after another, with what that warns of and notes in front of its own. */
+  Said after(Said before, boolean stands) {
+    Set<Hazard> warned = new LinkedHashSet<>(before.hazards());
     warned.addAll(hazards);
+    List<String> noted = new ArrayList<>(before.notes());
     noted.addAll(notes);
+    List<First> done = new ArrayList<>();
+    done.add(new First(before.procedure(), before.step(), before.text(), stands));
+    done.addAll(first);
     List<Hazard> all = List.copyOf(warned);
-    return new Said(procedure, step, part, text, why, all, picture, noted, done);
+    return new Said(procedure, step, part, text, both(before.why), all, picture, noted, done);
+  }
+
+  private @Nullable String both(@Nullable String first) {
+    return first == null ? why : why == null ? first : first + "\n" + why;
   }
 
   /** Other words, at a step of another name. */

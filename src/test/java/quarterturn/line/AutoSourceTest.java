@@ -29,7 +29,7 @@ class AutoSourceTest {
       String typed = AutoSource.typed(prompt, bench.truth());
       Reply reply = ReplyReader.read(typed, prompt, bench.now());
       assertWithMessage(prompt + " " + typed).that(reply).isInstanceOf(Reply.Give.class);
-      assertThat(((Reply.Give) reply).answers()).containsExactly(bench.truth());
+      assertThat(((Reply.Give) reply).answer()).isEqualTo(bench.truth());
       bench.answer(bench.truth());
     }
     assertThat(bench.prompt().ended()).isTrue();
@@ -44,7 +44,7 @@ class AutoSourceTest {
     Prompt.TurnRod turn = (Prompt.TurnRod) bench.prompt();
     Answer other = new Answer.Turned(turn.turn().opposite(), Feel.STIFF);
     Reply reply = ReplyReader.read(AutoSource.typed(turn, other), turn, bench.now());
-    assertThat(((Reply.Give) reply).answers()).containsExactly(other);
+    assertThat(((Reply.Give) reply).answer()).isEqualTo(other);
   }
 
   @Test

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 /** The typed face at a real terminal. */
-@Timeout(60)
+@Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class TerminalTest {
   /** A terminal with the program in it. */
   private static final class Session implements AutoCloseable {

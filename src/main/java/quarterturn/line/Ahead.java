@@ -1,0 +1,148 @@
+package quarterturn.line;
+
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Role;
+import quarterturn.quick.Mistyped;
+import quarterturn.quick.QuickLine;
+import quarterturn.quick.Terms;
+import quarterturn.quick.TypedAhead;
+import quarterturn.session.Answer;
+import quarterturn.session.Bench;
+import quarterturn.session.Prompt;
+import quarterturn.unit.Printable;
+
+/**
+ * What was typed on a line for more than the prompt at hand: by name, or in the order asked for.
+ */
+final class Ahead {
+  private final Bench bench;
+  private final Paper paper;
+  private final TypedAhead named;
+
+  /** The rest of the last line, part by part, in the order it is asked for. */
+  private final Deque<String> rest = new ArrayDeque<>();
+
+  /** What those are readings of; null where they began with a choice. */
+  private @Nullable Quantity of;
+
+  Ahead(Bench bench, Paper paper) {
+    this.bench = bench;
+    this.paper = paper;
+    this.named = new TypedAhead(bench);
+  }
+
+  /** What a line says: to the prompt at hand, for later too, or by name. */
+  Reply read(String line, Prompt prompt) {
+    Instant now = bench.now();
+    Reply own = ReplyReader.read(line, prompt, now);
+    if (!(own instanceof Reply.Bad)) {
+      return own;
+    }
+    Terms terms = named.terms();
+    if (QuickLine.names(line, terms)) {
+      try {
+        return new Reply.Named(QuickLine.read(line, terms));
+      } catch (Mistyped e) {
+        return new Reply.Marked(e.lines(line).stream().map(Printable::of).toList());
+      }
+    }
+    int end = line.indexOf(';');
+    boolean several = end >= 0 && technician() && takes(line.substring(0, end), prompt);
+    return several ? several(line, prompt, own, now) : own;
+  }
+
+  /** Answers one after the other, each to what is asked then. */
+  private Reply several(String line, Prompt prompt, Reply whole, Instant now) {
+    List<String> parts = List.of(line.replaceFirst(";\\s*$", "").split(";", -1));
+    Reply first = ReplyReader.read(parts.get(0), prompt, now);
+    if (!(first instanceof Reply.Give give)) {
+      return whole;
+    }
+    return new Reply.Give(give.answer(), parts.subList(1, parts.size()));
+  }
+
+  private boolean technician() {
+    return bench.overview().role() == Role.TECHNICIAN;
+  }
+
+  /** A number can mean another answer to another question, so that a choice takes its word. */
+  private static boolean takes(String part, Prompt prompt) {
+    return prompt instanceof Prompt.Measure
+        || (prompt instanceof Prompt.Choose && !part.strip().matches("\\d*"));
+  }
+
+  /** Keeps the other parts of a line that was typed at a prompt. */
+  void keep(List<String> parts, Prompt prompt) {
+    rest.addAll(parts);
+    of = prompt instanceof Prompt.Measure measure ? measure.quantity() : null;
+  }
+
+  /** Keeps what was named; returns whether it answers the prompt at hand. */
+  boolean keep(Reply.Named given) {
+    return named.add(given.given());
+  }
+
+  List<String> left() {
+    return named.left();
+  }
+
+  /** A prompt was printed. */
+  void shown(Prompt prompt) {
+    named.shown(prompt);
+  }
+
+  /** The answer to a prompt that was typed before it came up, or null. */
+  @Nullable Answer take(Prompt prompt) {
+    forget(named.arrive(prompt));
+    Answer byName = named.take(prompt);
+    return byName != null ? byName : next(prompt);
+  }
+
+  private @Nullable Answer next(Prompt prompt) {
+    if (rest.isEmpty()) {
+      return null;
+    }
+    boolean news = prompt.said().first().stream().anyMatch(first -> !first.stands());
+    boolean same = prompt instanceof Prompt.Measure measure && measure.quantity() == of;
+    boolean may = of == null ? technician() : same;
+    String part = rest.remove();
+    if (may && !news && takes(part, prompt)) {
+      Reply reply = ReplyReader.read(part, prompt, bench.now());
+      if (reply instanceof Reply.Give give && !(give.answer() instanceof Answer.Correct)) {
+        return give.answer();
+      }
+    }
+    rest.clear();
+    paper.say("The other answers on that line are not used: something else comes first.");
+    return null;
+  }
+
+  /** An answer was given. */
+  void gave(Answer answer, Prompt prompt) {
+    forget(named.gave(answer, prompt));
+  }
+
+  /** An answer was refused, so that what follows it on its line was meant for something else. */
+  void refused() {
+    rest.clear();
+  }
+
+  private void forget(List<String> seen) {
+    if (!seen.isEmpty()) {
+      paper.say(
+          "Not used, since something came in between: "
+              + Printable.of(String.join("; ", seen))
+              + ". Give it again when it is asked for.");
+    }
+  }
+
+  /** What completion offers. */
+  List<String> words() {
+    return technician() ? named.terms().words() : List.of();
+  }
+}

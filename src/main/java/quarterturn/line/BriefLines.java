@@ -1,0 +1,46 @@
+package quarterturn.line;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import quarterturn.report.Dates;
+import quarterturn.session.Overview;
+import quarterturn.session.Prompt;
+
+/**
+ * A prompt for a technician: what is warned of, what the last answer came to, and what is wanted.
+ * How it is answered stands in the help.
+ */
+final class BriefLines {
+  private BriefLines() {}
+
+  /**
+   * The lines of a prompt.
+   *
+   * @param part the part that was last named; another one is named anew
+   */
+  static List<String> of(Prompt prompt, Overview overview, Instant now, Dates dates, String part) {
+    List<String> lines = new ArrayList<>();
+    lines.add("");
+    if (!prompt.ended() && !part.equals(prompt.said().part())) {
+      lines.add(overview.stage() + ". " + PromptLines.place(prompt, overview) + ".");
+    }
+    lines.addAll(PromptLines.warned(prompt));
+    lines.addAll(PromptLines.told(prompt));
+    if (prompt instanceof Prompt.Choose choose) {
+      lines.add("Answers: " + answers(choose));
+    } else if (prompt instanceof Prompt.TurnRod || prompt instanceof Prompt.Wait) {
+      lines.addAll(PromptLines.details(prompt, now, dates));
+      lines.addAll(Ask.of(prompt));
+    }
+    return lines;
+  }
+
+  private static String answers(Prompt.Choose choose) {
+    List<String> answers = new ArrayList<>();
+    for (int i = 0; i < choose.options().size(); i++) {
+      answers.add((i + 1) + " " + choose.options().get(i).id());
+    }
+    return String.join(", ", answers) + ".";
+  }
+}

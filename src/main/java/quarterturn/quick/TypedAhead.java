@@ -1,0 +1,98 @@
+package quarterturn.quick;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Role;
+import quarterturn.session.Answer;
+import quarterturn.session.Bench;
+import quarterturn.session.Overview;
+import quarterturn.session.Prompt;
+import quarterturn.session.Said;
+
+/** What was typed by its name at a bench before it was asked for; the same in every face. */
+public final class TypedAhead {
+  /** Common practice, no source: the step of a set of leaves, put around a single number. */
+  private static final double GAUGE_MM = 0.05;
+
+  private final Bench bench;
+  private final Supply supply = new Supply();
+  private @Nullable Prompt shown;
+
+  public TypedAhead(Bench bench) {
+    this.bench = bench;
+  }
+
+  /** What a line can speak about now. */
+  public Terms terms() {
+    Overview now = bench.overview();
+    Kind kind = now.kind();
+    // Somebody who is led through it sees each question before it is answered.
+    Map<String, List<String>> choices = now.role() == Role.TECHNICIAN ? bench.choices() : Map.of();
+    return new Terms(kind == null ? List.of() : kind.strings(), choices, GAUGE_MM);
+  }
+
+  /** Keeps what a line gives; returns whether it answers the prompt at hand. */
+  public boolean add(List<Given> given) {
+    supply.add(given);
+    return supply.answers(bench.prompt(), terms());
+  }
+
+  /** A prompt is read by the person, with what is to be done before it. */
+  public void shown(Prompt prompt) {
+    shown = prompt;
+  }
+
+  /** What answers a prompt, taken out; null where nothing does. */
+  public @Nullable Answer take(Prompt prompt) {
+    Given given = supply.isEmpty() ? null : supply.take(prompt, terms());
+    return given == null ? null : given.answer();
+  }
+
+  /**
+   * Forgets what can't be meant any more when a prompt comes up: what was typed before the person
+   * was told to tune is no reading at pitch.
+   *
+   * @return what is forgotten, in words
+   */
+  public List<String> arrive(Prompt prompt) {
+    boolean news = prompt.said().first().stream().anyMatch(first -> !first.stands());
+    return news && !prompt.equals(shown) ? supply.forgetTheInstrument() : List.of();
+  }
+
+  /**
+   * Forgets what an answer spoils: what was seen of the instrument before something was done to it,
+   * or before a wait, tells nothing of it afterwards.
+   *
+   * @return what is forgotten, in words
+   */
+  public List<String> gave(Answer answer, Prompt prompt) {
+    boolean looked = prompt instanceof Prompt.Measure || prompt instanceof Prompt.Choose;
+    boolean before = looked || prompt instanceof Prompt.Caution || prompt instanceof Prompt.Write;
+    return before && !(answer instanceof Answer.Correct) ? List.of() : supply.forgetTheInstrument();
+  }
+
+  /** What is kept until it is asked for, in words. */
+  public List<String> left() {
+    return supply.left();
+  }
+
+  /** What a prompt wants, in a word or two: "relief E1", "rod-place", "turn". */
+  public static String wanted(Prompt prompt) {
+    Said said = prompt.said();
+    if (prompt instanceof Prompt.Measure measure) {
+      String string = measure.string();
+      return measure.quantity().word() + (string == null ? "" : " " + string);
+    } else if (prompt instanceof Prompt.Choose || prompt instanceof Prompt.Write) {
+      return said.step();
+    } else if (prompt instanceof Prompt.Caution) {
+      return "understood";
+    } else if (prompt instanceof Prompt.TurnRod) {
+      return "turned";
+    } else if (prompt instanceof Prompt.Wait) {
+      return "wait";
+    }
+    return "done";
+  }
+}
