@@ -1,12 +1,12 @@
 package quarterturn.line;
 
-import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Role;
+import quarterturn.quick.Given;
 import quarterturn.quick.Mistyped;
 import quarterturn.quick.QuickLine;
 import quarterturn.quick.Terms;
@@ -38,42 +38,54 @@ final class Ahead {
 
   /** What a line says: to the prompt at hand, for later too, or by name. */
   Reply read(String line, Prompt prompt) {
-    Instant now = bench.now();
-    Reply own = ReplyReader.read(line, prompt, now);
-    if (!(own instanceof Reply.Bad)) {
+    Terms terms = named.terms();
+    // A line of words takes anything, so that what is given by its name is looked for first.
+    boolean words = prompt instanceof Prompt.Write && QuickLine.gives(line, prompt.said().step());
+    Reply own = ReplyReader.read(line, prompt, bench.now());
+    if (!(own instanceof Reply.Bad) && !(words && technician())) {
       return own;
     }
-    Terms terms = named.terms();
-    if (QuickLine.names(line, terms)) {
-      try {
+    try {
+      if (QuickLine.names(line, terms)) {
         return new Reply.Named(QuickLine.read(line, terms));
-      } catch (Mistyped e) {
-        return new Reply.Marked(e.lines(line).stream().map(Printable::of).toList());
       }
+      int end = line.indexOf(';');
+      boolean several = end >= 0 && technician() && takes(line.substring(0, end), prompt);
+      return several ? several(line, end, prompt, own, terms) : own;
+    } catch (Mistyped e) {
+      return new Reply.Marked(e.lines(line).stream().map(Printable::of).toList());
     }
-    int end = line.indexOf(';');
-    boolean several = end >= 0 && technician() && takes(line.substring(0, end), prompt);
-    return several ? several(line, prompt, own, now) : own;
   }
 
-  /** Answers one after the other, each to what is asked then. */
-  private Reply several(String line, Prompt prompt, Reply whole, Instant now) {
-    List<String> parts = List.of(line.replaceFirst(";\\s*$", "").split(";", -1));
-    Reply first = ReplyReader.read(parts.get(0), prompt, now);
-    if (!(first instanceof Reply.Give give)) {
+  /** An answer to the prompt, and behind it others: by name, or each to what is asked then. */
+  private Reply several(String line, int end, Prompt prompt, Reply whole, Terms terms)
+      throws Mistyped {
+    Reply first = ReplyReader.read(line.substring(0, end), prompt, bench.now());
+    if (!(first instanceof Reply.Give give) || give.answer() instanceof Answer.Correct) {
       return whole;
     }
-    return new Reply.Give(give.answer(), parts.subList(1, parts.size()));
+    String after = line.substring(end + 1);
+    if (QuickLine.names(after, terms)) {
+      // Blanks in front keep each word in its place on the line, where it may have to be marked.
+      String placed = " ".repeat(end + 1) + after;
+      return new Reply.Give(give.answer(), List.of(), QuickLine.read(placed, terms));
+    }
+    boolean inOrder = prompt instanceof Prompt.Choose || prompt instanceof Prompt.Measure;
+    List<String> rest = List.of(after.replaceFirst(";\\s*$", "").split(";", -1));
+    return inOrder ? new Reply.Give(give.answer(), rest) : whole;
   }
 
   private boolean technician() {
     return bench.overview().role() == Role.TECHNICIAN;
   }
 
-  /** A number can mean another answer to another question, so that a choice takes its word. */
+  /**
+   * Whether a prompt can be answered by one part of a line: by a word, since a number can mean
+   * another answer to another question, and Enter alone says nothing of what follows.
+   */
   private static boolean takes(String part, Prompt prompt) {
-    return prompt instanceof Prompt.Measure
-        || (prompt instanceof Prompt.Choose && !part.strip().matches("\\d*"));
+    boolean number = part.strip().matches("\\d*");
+    return prompt instanceof Prompt.Measure || prompt instanceof Prompt.TurnRod || !number;
   }
 
   /** Keeps the other parts of a line that was typed at a prompt. */
@@ -83,8 +95,8 @@ final class Ahead {
   }
 
   /** Keeps what was named; returns whether it answers the prompt at hand. */
-  boolean keep(Reply.Named given) {
-    return named.add(given.given());
+  boolean keep(List<Given> given) {
+    return named.add(given);
   }
 
   List<String> left() {
@@ -111,7 +123,8 @@ final class Ahead {
     boolean same = prompt instanceof Prompt.Measure measure && measure.quantity() == of;
     boolean may = of == null ? technician() : same;
     String part = rest.remove();
-    if (may && !news && takes(part, prompt)) {
+    boolean asks = prompt instanceof Prompt.Measure || prompt instanceof Prompt.Choose;
+    if (may && asks && !news && takes(part, prompt)) {
       Reply reply = ReplyReader.read(part, prompt, bench.now());
       if (reply instanceof Reply.Give give && !(give.answer() instanceof Answer.Correct)) {
         return give.answer();

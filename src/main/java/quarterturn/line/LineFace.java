@@ -170,8 +170,12 @@ public final class LineFace {
   /** Does what was asked; true where the prompt is to be shown afterwards. */
   private boolean act(Reply reply, Prompt prompt) throws IOException, Interrupted {
     if (reply instanceof Reply.Give give) {
-      ahead.keep(give.rest(), prompt);
-      return give(give.answer(), prompt);
+      boolean taken = give(give.answer(), prompt);
+      if (taken) {
+        ahead.keep(give.rest(), prompt);
+        ahead.keep(give.named());
+      }
+      return taken;
     }
     if (reply instanceof Reply.Named named) {
       return named(named, prompt);
@@ -203,8 +207,15 @@ public final class LineFace {
   }
 
   /** Keeps what was named until it is asked for, and says what is wanted here. */
-  private boolean named(Reply.Named named, Prompt prompt) {
-    if (ahead.keep(named)) {
+  private boolean named(Reply.Named named, Prompt prompt) throws IOException {
+    boolean over = prompt instanceof Prompt.Wait wait && !bench.now().isBefore(wait.until());
+    if (over && technician()) {
+      // Who reads on after the time has passed has waited.
+      give(new Answer.Waited(null), prompt);
+      ahead.keep(named.given());
+      return true;
+    }
+    if (ahead.keep(named.given())) {
       return true;
     }
     paper.say(

@@ -10,9 +10,15 @@ sealed interface Reply {
   /**
    * An answer to give.
    *
-   * @param rest what stands on the line for the prompts that follow
+   * @param rest what stands on the line for the prompts that follow, in their order
+   * @param named what stands on it by its name
    */
-  record Give(Answer answer, List<String> rest) implements Reply {
+  record Give(Answer answer, List<String> rest, List<Given> named) implements Reply {
+    /** One with others behind it. */
+    Give(Answer answer, List<String> rest) {
+      this(answer, rest, List.of());
+    }
+
     static Give one(Answer answer) {
       return new Give(answer, List.of());
     }

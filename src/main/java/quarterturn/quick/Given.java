@@ -22,6 +22,14 @@ public sealed interface Given {
   record Reading(Quantity quantity, int string, Answer answer, String typed, int at)
       implements Given {}
 
+  /** A line of words for a step. */
+  record Words(String step, String words, String typed, int at) implements Given {
+    @Override
+    public Answer answer() {
+      return new Answer.Wrote(words);
+    }
+  }
+
   /** An option of a step. */
   record Choice(String step, String option, String typed, int at) implements Given {
     @Override

@@ -14,7 +14,7 @@ import quarterturn.unit.NotUnderstood;
  *
  * <pre>
  * line    = part { ";" part }
- * part    = QUANTITY value { value } | STEP OPTION
+ * part    = QUANTITY value { value } | STEP OPTION | STEP words
  * value   = reading [ STRING ]
  * reading = NUMBER [ UNIT ] | NUMBER ".." NUMBER [ UNIT ] | NUMBER [ UNIT ] "to" NUMBER [ UNIT ]
  *         | NUMBER [ UNIT ] "passes" | "lifts" [ NUMBER [ UNIT ] "passes" | "lifts" ]
@@ -46,6 +46,12 @@ public final class QuickLine {
     String first = new Tokens(line).peek();
     return Name.of(first) != null
         || (terms.choices().containsKey(first) && !new Tokens(line).peek(1).isEmpty());
+  }
+
+  /** Whether a line begins with the name of a step. */
+  public static boolean gives(String line, String step) {
+    Tokens tokens = new Tokens(line);
+    return tokens.peek().equals(step) && !tokens.peek(1).isEmpty();
   }
 
   /**
@@ -93,6 +99,10 @@ public final class QuickLine {
   private void choice(String step, int at) throws Mistyped {
     List<String> options = terms.choices().getOrDefault(step, List.of());
     int place = tokens.at();
+    if (options.isEmpty()) {
+      words(step, at, place);
+      return;
+    }
     String option = tokens.take();
     if (!options.contains(option)) {
       throw new Mistyped(
@@ -103,6 +113,17 @@ public final class QuickLine {
           "Its answers: " + String.join(", ", options));
     }
     given.add(new Given.Choice(step, option, step + " " + option, at));
+  }
+
+  private void words(String step, int at, int place) throws Mistyped {
+    if (tokens.atEnd() || tokens.peek().equals(";")) {
+      throw new Mistyped(
+          place, "The words for " + step + " are missing here", "A hyphen stands for none");
+    }
+    while (!tokens.atEnd() && !tokens.peek().equals(";")) {
+      tokens.take();
+    }
+    given.add(new Given.Words(step, tokens.since(place), tokens.since(at), at));
   }
 
   /** A reading whose string is not known yet. */

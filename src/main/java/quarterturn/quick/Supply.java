@@ -35,6 +35,9 @@ public final class Supply {
           && choose.said().step().equals(choice.step())
           && choose.options().stream().anyMatch(o -> o.id().equals(choice.option()));
     }
+    if (one instanceof Given.Words words) {
+      return prompt instanceof Prompt.Write && prompt.said().step().equals(words.step());
+    }
     if (one instanceof Given.Reading reading && prompt instanceof Prompt.Measure measure) {
       String string = measure.string();
       int asked = string == null ? -1 : terms.strings().indexOf(string);
@@ -62,6 +65,13 @@ public final class Supply {
             .toList();
     given.removeAll(seen);
     return seen.stream().map(Supply::words).toList();
+  }
+
+  /** Forgets everything, and returns it in words. */
+  public List<String> forgetAll() {
+    List<String> all = left();
+    given.clear();
+    return all;
   }
 
   public boolean isEmpty() {

@@ -9,7 +9,8 @@ import java.util.Map;
  * What a typed line can speak about.
  *
  * @param strings the notes of the strings, lowest first; empty where the kind is not known yet
- * @param choices by the id of a step, the options that can be chosen there
+ * @param choices by the id of a step, the options that can be chosen there; none for a line of
+ *     words
  * @param gaugeMm the step of the gauge, put around a single number
  */
 public record Terms(List<String> strings, Map<String, List<String>> choices, double gaugeMm) {

@@ -19,6 +19,7 @@ public final class TypedAhead {
   private final Bench bench;
   private final Supply supply = new Supply();
   private @Nullable Prompt shown;
+  private boolean paused;
 
   public TypedAhead(Bench bench) {
     this.bench = bench;
@@ -52,13 +53,19 @@ public final class TypedAhead {
 
   /**
    * Forgets what can't be meant any more when a prompt comes up: what was typed before the person
-   * was told to tune is no reading at pitch.
+   * was told to tune is no reading at pitch, and a pause is to be read before it is answered.
    *
    * @return what is forgotten, in words
    */
   public List<String> arrive(Prompt prompt) {
+    boolean pauses = bench.saysAgain();
+    boolean begins = pauses && !paused;
+    paused = pauses;
+    if (prompt.equals(shown)) {
+      return List.of();
+    }
     boolean news = prompt.said().first().stream().anyMatch(first -> !first.stands());
-    return news && !prompt.equals(shown) ? supply.forgetTheInstrument() : List.of();
+    return begins ? supply.forgetAll() : news ? supply.forgetTheInstrument() : List.of();
   }
 
   /**

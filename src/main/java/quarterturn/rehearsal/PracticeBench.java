@@ -167,6 +167,11 @@ public final class PracticeBench implements Bench {
   }
 
   @Override
+  public boolean saysAgain() {
+    return bench.saysAgain();
+  }
+
+  @Override
   public List<String> coming() {
     return bench.coming();
   }

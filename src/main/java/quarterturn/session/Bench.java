@@ -40,12 +40,20 @@ public interface Bench {
   /** In what state the instrument would be left now. */
   String standing();
 
+  /** Whether the prompt is a line of a pause: what stands is to be said once more. */
+  default boolean saysAgain() {
+    return false;
+  }
+
   /** What comes after the prompt, a line a step, as far as it is certain. */
   default List<String> coming() {
     return List.of();
   }
 
-  /** Every question of the job with a choice of answers: by the id of its step, their ids. */
+  /**
+   * Every question of the job with a choice of answers: by the id of its step, their ids; none
+   * where a line of words is asked for.
+   */
   default Map<String, List<String>> choices() {
     return Map.of();
   }

@@ -82,7 +82,10 @@ public final class Engine {
     return examiner.examine(state, prompt, answer, now);
   }
 
-  /** By the id of a step with a choice, the options of all the steps of that id. */
+  /**
+   * By the id of a step with a choice, the options of all the steps of that id; none where it takes
+   * a line of words.
+   */
   Map<String, List<String>> choices() {
     Map<String, List<String>> choices = new LinkedHashMap<>();
     for (Procedure procedure : library.procedures().values()) {
@@ -92,6 +95,8 @@ public final class Engine {
           choices
               .computeIfAbsent(step.id(), id -> new ArrayList<>())
               .addAll(choose.options().stream().map(Step.Option::id).toList());
+        } else if (step instanceof Step.Note) {
+          choices.putIfAbsent(step.id(), new ArrayList<>());
         } else if (step instanceof Step.Pause pause
             && pause.lines().contains(new Step.Line.OfDirection())) {
           choices.put(Step.Line.OfDirection.WORD, Pauses.directions());

@@ -189,7 +189,12 @@ public sealed interface Event {
    * @param amount what was asked for, in millimetres; plus is up, or away from the nut
    */
   record Adjusted(Instant at, String step, String change, String string, double amount)
-      implements Event {}
+      implements Event {
+    /** The same at another time. */
+    Adjusted at(Instant then) {
+      return new Adjusted(then, step, change, string, amount);
+    }
+  }
 
   /**
    * An option was chosen.

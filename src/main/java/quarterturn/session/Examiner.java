@@ -41,7 +41,7 @@ final class Examiner {
     Event.Adjusted adjusted = prompt instanceof Prompt.Tell ? walk.adjusting(state) : null;
     if (adjusted != null) {
       require(answer instanceof Answer.Confirmed, "Confirm when it is done.");
-      return new Event.Adjusted(now, step, adjusted.change(), adjusted.string(), adjusted.amount());
+      return adjusted.at(now);
     }
     if (prompt instanceof Prompt.Write) {
       return wrote(step, answer, now);

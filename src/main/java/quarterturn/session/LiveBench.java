@@ -200,6 +200,11 @@ public final class LiveBench implements Bench {
   }
 
   @Override
+  public boolean saysAgain() {
+    return onRecord() != null;
+  }
+
+  @Override
   public List<String> coming() {
     Instant now = now();
     return engine.coming(merged(now).state(), now);

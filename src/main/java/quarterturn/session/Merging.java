@@ -64,14 +64,23 @@ record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
     return state.ended == null
         && state.away == null
         && !state.entering
-        && path.merges(state, walk.step(state), now);
+        && (sets(state) || path.merges(state, walk.step(state), now));
+  }
+
+  /** Whether something is set on one string after the other: it is shown as one list. */
+  private boolean sets(State state) {
+    return walk.step(state) instanceof Step.Adjust && ShortPath.taken(state);
   }
 
   private @Nullable Onward onward(State state, Prompt tell, Instant now) {
     List<Event> events = new ArrayList<>();
-    Event told = new Event.Told(now, tell.said().step());
+    Event.Adjusted set = walk.adjusting(state);
+    Event told = set == null ? new Event.Told(now, tell.said().step()) : set.at(now);
     events.add(told);
     State after = fold.apply(state, told);
+    if (set != null && !after.place().equals(state.place())) {
+      return null; // that was the last string, and what comes then is told by itself
+    }
     Prompter.Next next = prompter.next(after, now);
     while (next instanceof Prompter.Next.Record record && record.event() instanceof Event.Passed) {
       events.add(record.event());

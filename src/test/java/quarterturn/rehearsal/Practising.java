@@ -28,6 +28,12 @@ public final class Practising {
 
   /** The same with another procedure and kind. */
   public static PracticeBench on(NamedNeck named, String procedure, String kind) throws Exception {
+    return on(named, procedure, kind, Role.BEGINNER);
+  }
+
+  /** The same with another person at the bench. */
+  public static PracticeBench on(NamedNeck named, String procedure, String kind, Role role)
+      throws Exception {
     Library library = new Shelf(null).load(procedure);
     Event.Started started =
         new Event.Started(
@@ -35,7 +41,7 @@ public final class Practising {
             procedure,
             1,
             "digest",
-            Role.BEGINNER,
+            role,
             null,
             kind,
             Style.MEDIUM,
