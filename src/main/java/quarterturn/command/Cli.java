@@ -38,7 +38,8 @@ import quarterturn.unit.NotUnderstood;
       ReckonCommand.class,
       AdviseCommand.class,
       RehearseCommand.class,
-      CheckCommand.class
+      CheckCommand.class,
+      LessonCommand.class
     })
 public final class Cli implements Callable<Integer> {
   /** Exit status for wrong usage and for files that can't be read. */

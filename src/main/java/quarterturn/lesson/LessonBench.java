@@ -3,6 +3,7 @@ package quarterturn.lesson;
 import java.io.Closeable;
 import java.io.IOException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import quarterturn.session.Refused;
@@ -10,11 +11,13 @@ import quarterturn.session.Refused;
 /** A bench in a lesson: its file and what stands in it. What is refused is not written. */
 public final class LessonBench implements Closeable {
   private final WriterFile file;
+  private final List<LessonEvent> events;
   private BenchLesson lesson;
 
   private LessonBench(WriterFile file, BenchLesson lesson) {
     this.file = file;
     this.lesson = lesson;
+    this.events = new ArrayList<>(file.found().events());
   }
 
   /** Goes on with what stands in a bench's file. */
@@ -24,6 +27,11 @@ public final class LessonBench implements Closeable {
 
   public BenchLesson lesson() {
     return lesson;
+  }
+
+  /** All that stands in the file, oldest first. */
+  public List<LessonEvent> events() {
+    return List.copyOf(events);
   }
 
   /**
@@ -37,6 +45,7 @@ public final class LessonBench implements Closeable {
       throw new Refused(why);
     }
     file.append(List.of(event));
+    events.add(event);
     lesson = LessonFold.after(lesson, event);
   }
 

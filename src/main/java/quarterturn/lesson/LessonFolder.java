@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import quarterturn.session.ForcedFile;
 import quarterturn.unit.Printable;
@@ -51,6 +53,22 @@ public final class LessonFolder {
       }
     }
     return new Contents(logs, notices);
+  }
+
+  /**
+   * How long each writer's file is, by its name; what has not grown says nothing new.
+   *
+   * @param but a writer whose file is passed over
+   */
+  static Map<String, Long> lengths(Path folder, String but) throws IOException {
+    Map<String, Long> out = new TreeMap<>();
+    for (Path file : files(folder)) {
+      String name = String.valueOf(file.getFileName());
+      if (!name.equals(but + WriterFile.ENDING)) {
+        out.put(name, Files.size(file));
+      }
+    }
+    return out;
   }
 
   private static List<Path> files(Path folder) throws IOException {

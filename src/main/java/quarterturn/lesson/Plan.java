@@ -14,6 +14,7 @@ import quarterturn.rehearsal.NamedNeck;
  * @param everyTurn whether each rod turn waits for the teacher
  * @param holds steps that wait for the teacher, each STEP or PROCEDURE/STEP
  * @param blind whether every student reads a gap for themselves
+ * @param students who is expected; others may come too
  */
 public record Plan(
     String lesson,
@@ -23,7 +24,8 @@ public record Plan(
     Level level,
     boolean everyTurn,
     List<String> holds,
-    boolean blind) {
+    boolean blind,
+    List<String> students) {
   /** How it is written that each rod turn waits. */
   static final String EVERY_TURN = "every turn";
 
@@ -34,6 +36,20 @@ public record Plan(
     procedures = List.copyOf(procedures);
     instruments = List.copyOf(instruments);
     holds = List.copyOf(holds);
+    students = List.copyOf(students);
+  }
+
+  /** Where nobody in particular is expected. */
+  public Plan(
+      String lesson,
+      String title,
+      List<String> procedures,
+      List<Setup> instruments,
+      Level level,
+      boolean everyTurn,
+      List<String> holds,
+      boolean blind) {
+    this(lesson, title, procedures, instruments, level, everyTurn, holds, blind, List.of());
   }
 
   /**

@@ -8,6 +8,8 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -21,12 +23,31 @@ import quarterturn.rehearsal.NamedNeck;
 /** A plan as YAML, which the teacher may read and edit. */
 public final class PlanFile {
   private static final List<String> KEYS =
-      List.of("lesson", "title", "procedures", "instruments", "level", "holds", "blind");
+      List.of(
+          "lesson", "title", "procedures", "instruments", "level", "holds", "blind", "students");
   private static final List<String> SETUP = List.of("bench", "kind", "neck", "seed");
   private static final int MOST_SEED = 999_999;
   private static final String HEAD = "# A lesson of quarterturn.\n";
 
   private PlanFile() {}
+
+  /**
+   * The plan in a lesson's folder.
+   *
+   * @throws IOException where there is none, saying what to do
+   * @throws Unreadable with every fault of the file, by line and column
+   */
+  public static Plan in(Path folder) throws IOException, Unreadable {
+    Path file = folder.resolve(LessonFolder.PLAN);
+    if (!Files.isRegularFile(file)) {
+      throw new IOException(
+          "there is no lesson in "
+              + folder
+              + "; the teacher begins one with: quarterturn lesson new "
+              + folder);
+    }
+    return read(LessonFolder.PLAN, Files.readAllBytes(file));
+  }
 
   /**
    * Reads a plan.
@@ -61,6 +82,7 @@ public final class PlanFile {
       }
     }
     boolean blind = form.truth("blind");
+    List<String> students = form.lines("students");
     form.end();
     return new Plan(
         Objects.requireNonNullElse(lesson, ""),
@@ -70,7 +92,8 @@ public final class PlanFile {
         Objects.requireNonNullElse(level, Level.WORKED),
         everyTurn,
         holds,
-        blind);
+        blind,
+        students);
   }
 
   private static Plan.Setup setup(Form piece, List<Plan.Setup> before) {
@@ -110,6 +133,10 @@ public final class PlanFile {
     }
     plan.holds().forEach(holds::add);
     node.put("blind", plan.blind());
+    if (!plan.students().isEmpty()) {
+      ArrayNode students = node.putArray("students");
+      plan.students().forEach(students::add);
+    }
     YAMLFactory factory =
         YAMLFactory.builder()
             .disable(YAMLGenerator.Feature.WRITE_DOC_START_MARKER)

@@ -36,8 +36,15 @@ final class Ahead {
     this.named = new TypedAhead(bench);
   }
 
-  /** What a line says: to the prompt at hand, for later too, or by name. */
-  Reply read(String line, Prompt prompt) {
+  /**
+   * What a line says: to the prompt at hand, for later too, or by name.
+   *
+   * @param may whether anything but the prompt at hand may be answered
+   */
+  Reply read(String line, Prompt prompt, boolean may) {
+    if (!may) {
+      return single(ReplyReader.read(line, prompt, bench.now()));
+    }
     Terms terms = named.terms();
     // A line of words takes anything, so that what is given by its name is looked for first.
     boolean words = prompt instanceof Prompt.Write && QuickLine.gives(line, prompt.said().step());
@@ -55,6 +62,12 @@ final class Ahead {
     } catch (Mistyped e) {
       return new Reply.Marked(e.lines(line).stream().map(Printable::of).toList());
     }
+  }
+
+  private static Reply single(Reply reply) {
+    return reply instanceof Reply.Give give && !give.rest().isEmpty()
+        ? new Reply.Bad("Give one reading at a time here: each one is predicted first.")
+        : reply;
   }
 
   /** An answer to the prompt, and behind it others: by name, or each to what is asked then. */

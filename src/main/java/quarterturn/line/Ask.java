@@ -50,14 +50,20 @@ final class Ask {
     return List.of();
   }
 
-  /** Everything that can be typed now. */
-  static List<String> help(Prompt prompt, boolean technician) {
+  /**
+   * Everything that can be typed now.
+   *
+   * @param ahead whether answers may be typed before they are asked for
+   */
+  static List<String> help(Prompt prompt, boolean ahead, boolean technician) {
     List<String> lines = new ArrayList<>();
     lines.add("What you can type now:");
     lines.addAll(own(prompt));
-    lines.add(
-        "relief .42 low .38 high; rh 48: readings by their names, before they are asked for.");
-    if (technician && prompt instanceof Prompt.Choose) {
+    if (ahead) {
+      lines.add(
+          "relief .42 low .38 high; rh 48: readings by their names, before they are asked for.");
+    }
+    if (ahead && technician && prompt instanceof Prompt.Choose) {
       lines.add("Words with ; between them: answers to this question and those after it.");
     }
     lines.add("why: the reason for this step.");

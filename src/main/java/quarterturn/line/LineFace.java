@@ -42,23 +42,30 @@ public final class LineFace {
   private final LineSource in;
   private final Paper paper;
   private final Dates dates;
+  private final Between between;
 
   private final Ahead ahead;
 
   /** The part of the procedure that was last named to a technician. */
   private String part = "";
 
-  private LineFace(Bench bench, LineSource in, PrintWriter out, Dates dates) {
+  private LineFace(Bench bench, LineSource in, PrintWriter out, Dates dates, Between between) {
     this.bench = bench;
     this.in = in;
     this.paper = new Paper(out, in);
     this.ahead = new Ahead(bench, paper);
     this.dates = dates;
+    this.between = between;
   }
 
   /** Plays {@code bench} until it ends or the person leaves, and returns the exit status. */
   public static int run(Bench bench, LineSource in, PrintWriter out, Dates dates) {
-    LineFace face = new LineFace(bench, in, out, dates);
+    return run(bench, in, out, dates, new Between.Nothing(bench));
+  }
+
+  /** The same with what comes between the prompts. */
+  static int run(Bench bench, LineSource in, PrintWriter out, Dates dates, Between between) {
+    LineFace face = new LineFace(bench, in, out, dates, between);
     try {
       return face.play();
     } catch (IOException e) {
@@ -91,6 +98,12 @@ public final class LineFace {
   private int talk() throws IOException, Interrupted {
     boolean show = true;
     while (true) {
+      Between.Then then = between.before();
+      if (then == Between.Then.LEAVE) {
+        leave();
+        return DONE;
+      }
+      show |= then == Between.Then.SAID;
       Prompt prompt = bench.prompt();
       Answer given = ahead.take(prompt);
       if (given != null) {
@@ -127,8 +140,12 @@ public final class LineFace {
   private @Nullable Reply next(Prompt prompt) throws IOException, Interrupted {
     List<String> words = new ArrayList<>(Ask.words(prompt));
     words.addAll(ahead.words());
+    words.addAll(between.words());
     String line = in.readLine(technician() ? TypedAhead.wanted(prompt) + TYPE : TYPE, words);
-    Reply reply = line == null ? null : ahead.read(line, prompt);
+    if (line != null && between.takes(line)) {
+      return Reply.Command.HANDLED;
+    }
+    Reply reply = line == null ? null : ahead.read(line, prompt, between.ahead());
     return reply instanceof Reply.Amount amount ? felt(amount) : reply;
   }
 
@@ -192,7 +209,8 @@ public final class LineFace {
       return false;
     }
     if (reply == Reply.Command.HELP) {
-      paper.say(Ask.help(prompt, technician()));
+      paper.say(Ask.help(prompt, between.ahead(), technician()));
+      paper.say(between.help());
     } else if (reply == Reply.Command.NEXT) {
       paper.say(coming());
     } else if (reply == Reply.Command.WHY) {
@@ -227,7 +245,7 @@ public final class LineFace {
   }
 
   private List<String> coming() {
-    List<String> coming = bench.coming();
+    List<String> coming = bench.upcoming();
     return coming.isEmpty()
         ? List.of("Nothing can be said yet of what comes next.")
         : coming.stream().map(line -> "Next: " + line).toList();
@@ -279,13 +297,7 @@ public final class LineFace {
   }
 
   private void leave() throws IOException {
-    paper.say(
-        List.of(
-            "",
-            "Left: " + sentence(bench.leave()),
-            bench.overview().kept()
-                ? "Everything is kept. Go on later with: resume " + bench.overview().session()
-                : "Of a rehearsal nothing is kept."));
+    paper.say(List.of("", "Left: " + sentence(bench.leave()), between.kept()));
   }
 
   private static String sentence(String text) {

@@ -17,6 +17,18 @@ public interface LineSource {
   @Nullable String readLine(String prompt, List<String> words) throws IOException, Interrupted;
 
   /**
+   * The same for what the others are not to see: it is not shown while it is typed.
+   *
+   * @throws Interrupted when the person asks to stop at once
+   */
+  default @Nullable String readHidden(String prompt) throws IOException, Interrupted {
+    return readLine(prompt, List.of());
+  }
+
+  /** Says something while a line is being typed, from another thread. */
+  default void aside(String line) {}
+
+  /**
    * Lets time pass.
    *
    * @throws Interrupted when the person asks to stop at once

@@ -34,6 +34,24 @@ public final class PipeSource implements LineSource {
 
   @Override
   public @Nullable String readLine(String prompt, List<String> words) throws IOException {
+    return read(prompt, true);
+  }
+
+  @Override
+  public @Nullable String readHidden(String prompt) throws IOException {
+    return read(prompt, false);
+  }
+
+  @Override
+  public void aside(String line) {
+    if (byHand) {
+      out.println();
+      out.println(line);
+      out.flush();
+    }
+  }
+
+  private @Nullable String read(String prompt, boolean shown) throws IOException {
     out.print(prompt);
     out.flush();
     TypedLines.Line line = in.next();
@@ -42,7 +60,7 @@ public final class PipeSource implements LineSource {
       return null;
     }
     if (!byHand) {
-      out.println(Printable.of(line.text()));
+      out.println(shown ? Printable.of(line.text()) : "(not shown)");
     }
     return line.text();
   }

@@ -41,7 +41,9 @@ sealed interface Reply {
     NEXT,
     OVERVIEW,
     AGAIN,
-    QUIT
+    QUIT,
+    /** Already done. */
+    HANDLED
   }
 
   /** Not understood; the lines mark the word that is at fault. */

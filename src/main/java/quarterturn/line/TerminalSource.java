@@ -71,12 +71,26 @@ public final class TerminalSource implements LineSource, AutoCloseable {
   @Override
   public @Nullable String readLine(String prompt, List<String> words)
       throws IOException, Interrupted {
+    offered = words;
+    return read(prompt, null);
+  }
+
+  @Override
+  public @Nullable String readHidden(String prompt) throws IOException, Interrupted {
+    return read(prompt, '*');
+  }
+
+  @Override
+  public void aside(String line) {
+    reader.printAbove(line);
+  }
+
+  private @Nullable String read(String prompt, @Nullable Character mask) throws Interrupted {
     if (stopped.getCount() == 0) {
       throw new Interrupted();
     }
-    offered = words;
     try {
-      return reader.readLine(prompt);
+      return reader.readLine(prompt, mask);
     } catch (EndOfFileException e) {
       return null;
     } catch (UserInterruptException e) {

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Adjustment;
@@ -19,6 +20,7 @@ import quarterturn.session.Answer;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
 import quarterturn.session.Said;
+import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
@@ -126,6 +128,16 @@ public final class Hands {
       case HUMIDITY -> new Answer.Value(HUMIDITY);
       case TEMPERATURE -> new Answer.Value(CELSIUS);
     };
+  }
+
+  /** What another hand would read with leaves, by a chance of its own. */
+  Bracket read(Prompt.Measure measure, SplittableRandom random) {
+    if (measure.quantity() == Quantity.RELIEF) {
+      return neck.read(measure.which() == Which.HIGHEST ? Which.HIGHEST : Which.LOWEST, random);
+    }
+    String note = measure.string();
+    int string = note == null ? -1 : instrument.kind().strings().indexOf(note);
+    return neck.traits().feelers().read(instrument.nutClearance(string));
   }
 
   private String written(Prompt prompt) {

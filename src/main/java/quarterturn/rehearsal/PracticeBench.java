@@ -7,10 +7,13 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Library;
 import quarterturn.session.Answer;
+import quarterturn.session.Answers;
+import quarterturn.session.Astray;
 import quarterturn.session.Bench;
 import quarterturn.session.Engine;
 import quarterturn.session.Event;
@@ -19,6 +22,7 @@ import quarterturn.session.LiveBench;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 import quarterturn.session.Refused;
+import quarterturn.unit.Bracket;
 
 /**
  * A session on a simulated neck, for any face: notes tell what a person would see and feel, waits
@@ -53,7 +57,7 @@ public final class PracticeBench implements Bench {
   }
 
   /**
-   * Begins.
+   * Begins; nothing is kept.
    *
    * @param started with a kind and a style
    * @param greeting a note on the first prompt
@@ -65,6 +69,59 @@ public final class PracticeBench implements Bench {
       SimulatedInstrument instrument,
       String greeting)
       throws IOException {
+    Kept kept = new Kept(Overview.REHEARSAL, List.of(), more -> {});
+    return start(library, engine, started, instrument, greeting, kept);
+  }
+
+  /**
+   * Where what happens is kept.
+   *
+   * @param session its name
+   * @param found what is there already, the start first; empty at the beginning
+   * @param ledger where the rest goes
+   */
+  public record Kept(String session, List<Event> found, Ledger ledger) {
+    public Kept {
+      found = List.copyOf(found);
+    }
+  }
+
+  /**
+   * Goes on with what was kept: the same is done once more to an instrument as it was found, which
+   * then stands, reads and feels as before.
+   *
+   * @param instrument as found, its chance from the same seed
+   * @throws Astray where the record does not fit the procedure or the instrument
+   */
+  public static PracticeBench again(
+      Library library, Engine engine, SimulatedInstrument instrument, String greeting, Kept kept)
+      throws IOException {
+    if (kept.found().isEmpty() || !(kept.found().get(0) instanceof Event.Started started)) {
+      throw new Astray("the log does not begin with a start");
+    }
+    PracticeBench bench = start(library, engine, started, instrument, greeting, kept);
+    for (Event event : kept.found()) {
+      Answer answer = Answers.of(event);
+      if (answer != null) {
+        try {
+          bench.answer(answer);
+        } catch (Refused e) {
+          throw new Astray("the log does not fit: " + e.getMessage());
+        }
+      }
+    }
+    return bench;
+  }
+
+  /** The same, with what happens kept. */
+  public static PracticeBench start(
+      Library library,
+      Engine engine,
+      Event.Started started,
+      SimulatedInstrument instrument,
+      String greeting,
+      Kept kept)
+      throws IOException {
     String kind = started.kind();
     if (kind == null || started.style() == null) {
       throw new IllegalArgumentException("a rehearsal needs a kind and a style");
@@ -74,12 +131,24 @@ public final class PracticeBench implements Bench {
     List<Event> events = new ArrayList<>();
     Ledger ledger =
         more -> {
+          keep(more, events.size(), kept);
           events.addAll(more);
           hands.happened(more);
         };
-    LiveBench bench = LiveBench.start(engine, ledger, Overview.REHEARSAL, started, clock);
+    LiveBench bench = LiveBench.start(engine, ledger, kept.session(), started, clock);
     Window window = library.kind(kind).target(started.style()).window();
     return new PracticeBench(bench, instrument, hands, window, greeting, events);
+  }
+
+  /** Keeps what is not kept yet; what is must be the same. */
+  private static void keep(List<Event> more, int from, Kept kept) throws IOException {
+    int known = Math.max(0, Math.min(more.size(), kept.found().size() - from));
+    if (known > 0 && !more.subList(0, known).equals(kept.found().subList(from, from + known))) {
+      throw new Astray("the record does not fit this procedure on this instrument");
+    }
+    if (known < more.size()) {
+      kept.ledger().append(more.subList(known, more.size()));
+    }
   }
 
   /** What somebody would answer now who looks well and tells the truth. */
@@ -88,6 +157,23 @@ public final class PracticeBench implements Bench {
       throw new IllegalStateException("a session that has ended asks nothing");
     }
     return truth;
+  }
+
+  /**
+   * What another careful hand would read with leaves here; the neck knows nothing of it.
+   *
+   * @param random of that hand
+   */
+  public Bracket another(SplittableRandom random) {
+    if (!(bench.prompt() instanceof Prompt.Measure measure) || !measure.quantity().bracket()) {
+      throw new IllegalStateException("no gap is read here");
+    }
+    return hands.read(measure, random);
+  }
+
+  /** The question at hand, without what would be seen. */
+  public Prompt asked() {
+    return bench.prompt();
   }
 
   @Override
@@ -172,8 +258,8 @@ public final class PracticeBench implements Bench {
   }
 
   @Override
-  public List<String> coming() {
-    return bench.coming();
+  public List<String> upcoming() {
+    return bench.upcoming();
   }
 
   @Override

@@ -77,9 +77,14 @@ public final class SimulatedNeck {
 
   /** What the leaves say now, with the error of a careful hand. */
   public Bracket read(Which which) {
+    return read(which, random);
+  }
+
+  /** The same by another hand, whose chance is its own. */
+  Bracket read(Which which, SplittableRandom hand) {
     double gap = relief() - (slackened ? traits.pullMm() : 0);
     gap += which == Which.HIGHEST ? traits.edgesMm() : 0;
-    return traits.feelers().read(gap + traits.noiseMm() * random.nextGaussian());
+    return traits.feelers().read(gap + traits.noiseMm() * hand.nextGaussian());
   }
 
   /** How the nut would feel if it were turned so with two fingers. */

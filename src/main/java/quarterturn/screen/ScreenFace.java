@@ -30,9 +30,16 @@ public final class ScreenFace {
   private final Bench bench;
   private final ZoneId zone;
   private final @Nullable Autoplay autoplay;
+  private final @Nullable LessonCards cards;
   private Model model;
 
-  private ScreenFace(Surface surface, Bench bench, ZoneId zone, @Nullable Autoplay autoplay) {
+  private ScreenFace(
+      Surface surface,
+      Bench bench,
+      ZoneId zone,
+      @Nullable Autoplay autoplay,
+      @Nullable LessonCards cards) {
+    this.cards = cards;
     this.surface = surface;
     this.bench = bench;
     this.zone = zone;
@@ -78,17 +85,26 @@ public final class ScreenFace {
   /** The same on a surface that stays open. */
   public static Outcome run(Surface surface, Bench bench, ZoneId zone)
       throws IOException, InterruptedException {
-    return new ScreenFace(surface, bench, zone, null).loop();
+    return new ScreenFace(surface, bench, zone, null, null).loop();
+  }
+
+  /** The same in a lesson: what comes first lies over the session. */
+  static Outcome run(Surface surface, Bench bench, ZoneId zone, LessonCards cards)
+      throws IOException, InterruptedException {
+    return new ScreenFace(surface, bench, zone, null, cards).loop();
   }
 
   /** The same with somebody who presses the keys; the person's own keys work too. */
   public static Outcome watch(Surface surface, Player player, ZoneId zone)
       throws IOException, InterruptedException {
-    return new ScreenFace(surface, player.bench(), zone, new Autoplay(player)).loop();
+    return new ScreenFace(surface, player.bench(), zone, new Autoplay(player), null).loop();
   }
 
   private Outcome loop() throws IOException, InterruptedException {
     while (true) {
+      if (cards != null && cards.look()) {
+        model = shown(bench).saying(cards.news());
+      }
       if (!painted()) {
         return left(DONE);
       }
@@ -117,7 +133,8 @@ public final class ScreenFace {
   /** What happened next, or null where only time went on. */
   private @Nullable Input next() throws InterruptedException {
     if (autoplay == null) {
-      return surface.next(model.prompt() instanceof Prompt.Wait ? TICK : CALM);
+      boolean ticks = cards != null || model.prompt() instanceof Prompt.Wait;
+      return surface.next(ticks ? TICK : CALM);
     }
     Input input = surface.next(autoplay.pause(model));
     Key key = input == null ? autoplay.next(model) : null;
@@ -129,8 +146,13 @@ public final class ScreenFace {
     try {
       int width = surface.width();
       int height = surface.height();
+      if (cards != null && cards.card() != null) {
+        surface.paint(cards.draw(model.overview(), width, height));
+        return true;
+      }
       model = model.scrolledAtMost(Page.mostScroll(model, zone, width, height));
-      surface.paint(Page.draw(model, zone, width, height));
+      Canvas page = Page.draw(model, zone, width, height);
+      surface.paint(cards == null ? page : LessonCards.marked(page));
       return true;
     } catch (IOException gone) {
       return false;
@@ -145,6 +167,14 @@ public final class ScreenFace {
       }
     } else if (input instanceof Input.Continued) {
       surface.repaintWhole();
+    } else if (input instanceof Input.Pressed pressed && cards != null && stops(pressed.key())) {
+      cards.stop();
+    } else if (input instanceof Input.Pressed pressed && cards != null && cards.card() != null) {
+      Effect effect = cards.key(pressed.key());
+      if (effect instanceof Effect.Repaint) {
+        surface.repaintWhole();
+      }
+      return effect;
     } else if (input instanceof Input.Pressed pressed) {
       Next next = Update.key(model, pressed.key());
       model = next.model();
@@ -156,6 +186,13 @@ public final class ScreenFace {
       return next.effect();
     }
     return new Effect.None();
+  }
+
+  /** Whether a key stops the bench: its function key anywhere, its letter where none is typed. */
+  private boolean stops(Key key) {
+    boolean lettered = cards != null && cards.card() == null && !model.draft().typing();
+    return key.equals(LessonCards.STOP)
+        || (lettered && model.layer() == Layer.NONE && Update.isLetter(key, 's'));
   }
 
   private void send(Answer answer) {
@@ -179,11 +216,16 @@ public final class ScreenFace {
       return ended();
     }
     String standing = bench.leave();
-    String again =
-        model.overview().kept()
-            ? "To go on later, start the program again, or: resume " + model.overview().session()
-            : "Of a rehearsal nothing is kept.";
-    return new Outcome(status, "Left: " + standing + "\n" + again);
+    return new Outcome(status, "Left: " + standing + "\n" + again());
+  }
+
+  private String again() {
+    if (cards != null) {
+      return cards.kept();
+    }
+    return model.overview().kept()
+        ? "To go on later, start the program again, or: resume " + model.overview().session()
+        : "Of a rehearsal nothing is kept.";
   }
 
   private Outcome ended() {

@@ -46,7 +46,7 @@ public interface Bench {
   }
 
   /** What comes after the prompt, a line a step, as far as it is certain. */
-  default List<String> coming() {
+  default List<String> upcoming() {
     return List.of();
   }
 

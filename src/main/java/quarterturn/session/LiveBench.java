@@ -76,9 +76,28 @@ public final class LiveBench implements Bench {
     return new LiveBench(engine, ledger, name, clock, engine.apply(state, resumed));
   }
 
+  /**
+   * A session that has ended, to be looked at once more; nothing is recorded.
+   *
+   * @throws Astray when the record does not fit the procedure, or has not ended
+   */
+  public static LiveBench ended(Engine engine, String name, List<Event> events, Clock clock)
+      throws IOException {
+    State state = engine.replay(events);
+    if (state.ended == null) {
+      throw new Astray("this session has not ended");
+    }
+    return new LiveBench(engine, more -> {}, name, clock, state);
+  }
+
   @Override
   public Prompt prompt() {
     return prompt;
+  }
+
+  /** What happened so far, oldest first. */
+  public List<Event> events() {
+    return List.copyOf(state.log);
   }
 
   /** Every step up to what is shown, in order, those that ask nothing or are merged included. */
@@ -205,7 +224,7 @@ public final class LiveBench implements Bench {
   }
 
   @Override
-  public List<String> coming() {
+  public List<String> upcoming() {
     Instant now = now();
     return engine.coming(merged(now).state(), now);
   }

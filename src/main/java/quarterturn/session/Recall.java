@@ -64,4 +64,15 @@ enum Recall {
     }
     throw new IllegalArgumentException("there is no such answer: " + option);
   }
+
+  /** The answer that is on record. */
+  static Recall of(Event.Recalled event) {
+    boolean turned = event.turned().turns() != 0;
+    for (Recall recall : values()) {
+      if (recall.turned == turned && recall.sure == event.sure() && recall.feel == event.feel()) {
+        return recall;
+      }
+    }
+    throw new Astray("the log tells of a turn as no answer does");
+  }
 }

@@ -1,0 +1,150 @@
+package quarterturn.command;
+
+import java.io.IOException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.BeliefAdvisor;
+import quarterturn.lesson.Course;
+import quarterturn.lesson.Plan;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Unreadable;
+import quarterturn.rehearsal.InstrumentTraits;
+import quarterturn.rehearsal.NamedNeck;
+import quarterturn.rehearsal.PracticeBench;
+import quarterturn.rehearsal.SimulatedInstrument;
+import quarterturn.rehearsal.SimulatedNeck;
+import quarterturn.session.Engine;
+import quarterturn.session.Event;
+import quarterturn.session.Journal;
+import quarterturn.session.LiveBench;
+import quarterturn.session.Store;
+import quarterturn.session.Trait;
+import quarterturn.session.Traits;
+
+/**
+ * A bench's sessions, in a data folder of its own. A simulated instrument is built again from its
+ * seed, and all that was done to it is done once more, session by session.
+ */
+final class LessonCourse implements Course {
+  private static final String GREETING =
+      "The neck is a simulated one. Notes tell what you would see and feel; what no note speaks of"
+          + " is in order.";
+
+  private final Desk desk;
+  private final Plan plan;
+  private final Plan.Setup setup;
+  private @Nullable SimulatedInstrument simulated;
+  private @Nullable PracticeBench last;
+
+  /**
+   * @param desk with the bench's own folder
+   */
+  LessonCourse(Desk desk, Plan plan, Plan.Setup setup) {
+    this.desk = desk;
+    this.plan = plan;
+    this.setup = setup;
+  }
+
+  @Override
+  public Run open(int n) throws IOException, Unreadable {
+    String procedure = plan.procedures().get(n);
+    if (!desk.store().instrumentNames().contains(setup.kind())) {
+      Instant now = desk.clock().instant();
+      desk.store().add(Traits.instrument(setup.kind(), now, Map.of(Trait.KIND, setup.kind())));
+    }
+    Store.Glance begun = null;
+    for (Store.Glance glance : desk.store().sessions()) {
+      boolean same = procedure.equals(glance.procedure()) && glance.started() != null;
+      begun = same ? glance : begun;
+    }
+    return setup.neck() == null
+        ? real(procedure, begun)
+        : simulated(procedure, begun, setup.neck());
+  }
+
+  private Run real(String procedure, Store.@Nullable Glance begun) throws IOException, Unreadable {
+    if (begun != null && begun.ended() != null) {
+      Library library = desk.proven(procedure);
+      Engine engine = new Engine(library, new BeliefAdvisor());
+      List<Event> events = desk.store().read(begun.name()).events();
+      LiveBench over = LiveBench.ended(engine, begun.name(), events, desk.clock());
+      return new Run(library, over, null, () -> {});
+    }
+    Desk.Opened opened =
+        begun == null
+            ? desk.start(new Desk.Wish(procedure, setup.kind(), null, null, Role.BEGINNER))
+            : desk.resume(begun.name());
+    return new Run(desk.library(procedure), opened.bench(), null, opened::close);
+  }
+
+  private Run simulated(String procedure, Store.@Nullable Glance begun, NamedNeck neck)
+      throws IOException, Unreadable {
+    Library library = desk.proven(procedure);
+    if (simulated == null) {
+      InstrumentTraits traits = neck.on(library.kind(setup.kind()), Practice.USUAL_STYLE);
+      SplittableRandom chance = new SplittableRandom(setup.seed());
+      SimulatedNeck simulatedNeck = new SimulatedNeck(traits.neck(), chance);
+      simulated = new SimulatedInstrument(traits, simulatedNeck, library.kind(setup.kind()));
+    }
+    Engine engine = new Engine(library, new BeliefAdvisor());
+    Held held = new Held();
+    try {
+      PracticeBench bench =
+          begun == null
+              ? begin(library, engine, simulated, held)
+              : again(library, engine, simulated, begun.name(), held);
+      last = bench;
+      return new Run(library, null, bench, held);
+    } catch (IOException | RuntimeException e) {
+      held.close();
+      throw e;
+    }
+  }
+
+  private PracticeBench begin(
+      Library library, Engine engine, SimulatedInstrument instrument, Held held)
+      throws IOException {
+    Procedure main = library.main();
+    Store store = desk.store();
+    Clock clock = desk.clock();
+    LocalDate day = LocalDate.ofInstant(clock.instant(), clock.getZone());
+    Store.Created created =
+        store.create(main.id(), main.revision(), main.digest(), day, new Random());
+    Journal journal = held.keep(created.journal());
+    Instant at = last == null ? clock.instant().truncatedTo(ChronoUnit.SECONDS) : last.now();
+    Event.Started started =
+        new Event.Started(
+            at,
+            main.id(),
+            main.revision(),
+            main.digest(),
+            Role.BEGINNER,
+            setup.kind(),
+            setup.kind(),
+            Practice.USUAL_STYLE,
+            null,
+            store.pastOf(setup.kind()),
+            store.resultsOf(setup.kind()),
+            null);
+    PracticeBench.Kept kept = new PracticeBench.Kept(created.name(), List.of(), journal::append);
+    return PracticeBench.start(library, engine, started, instrument, GREETING, kept);
+  }
+
+  private PracticeBench again(
+      Library library, Engine engine, SimulatedInstrument instrument, String session, Held held)
+      throws IOException {
+    Journal journal = held.keep(desk.store().open(session));
+    PracticeBench.Kept kept =
+        new PracticeBench.Kept(session, journal.found().events(), journal::append);
+    return PracticeBench.again(library, engine, instrument, GREETING, kept);
+  }
+}

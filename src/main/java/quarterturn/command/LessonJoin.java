@@ -1,0 +1,189 @@
+package quarterturn.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jline.terminal.Terminal;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import quarterturn.lesson.BenchLesson;
+import quarterturn.lesson.LessonBench;
+import quarterturn.lesson.LessonEvent;
+import quarterturn.lesson.LessonSession;
+import quarterturn.lesson.Plan;
+import quarterturn.lesson.PlanFile;
+import quarterturn.lesson.Students;
+import quarterturn.lesson.WriterFile;
+import quarterturn.lesson.WriterLog;
+import quarterturn.line.BenchQuestions;
+import quarterturn.line.LessonLine;
+import quarterturn.line.LineSource;
+import quarterturn.line.Typing;
+import quarterturn.procedure.Unreadable;
+import quarterturn.report.Dates;
+import quarterturn.screen.LessonFace;
+import quarterturn.screen.SystemTerminal;
+import quarterturn.session.Names;
+import quarterturn.session.Refused;
+import quarterturn.session.Store;
+import quarterturn.unit.NotUnderstood;
+
+/** {@code lesson join FOLDER}: a bench in a lesson, for the first time or once more. */
+@Command(
+    name = "join",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Joins a lesson at a bench: quarterturn lesson join first-turn --bench left --as Ana,Ben",
+      "The same again after a break goes on where the bench was. Each bench has its own name."
+    })
+final class LessonJoin implements Callable<Integer>, Cli.Timed {
+  private static final int INTERRUPTED = 130;
+
+  @Parameters(paramLabel = "FOLDER", description = "The lesson's folder.")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--bench",
+      paramLabel = "NAME",
+      description = "This bench's own name; it is asked for where it is not given.")
+  private @Nullable String bench;
+
+  @Option(
+      names = "--as",
+      paramLabel = "NAMES",
+      description = "Who is at it, by the names they choose, with commas between.")
+  private @Nullable String students;
+
+  @Mixin private final Where where = new Where();
+  @Mixin private final Looks looks = new Looks();
+  private final Clock clock;
+
+  LessonJoin(Clock clock) {
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() throws IOException, Unreadable, InterruptedException {
+    Faces faces = looks.faces();
+    if (faces.kind() == Faces.Kind.SCRIPT) {
+      throw new NotUnderstood("a bench has no --lines; lines can be piped into it with --plain");
+    }
+    Plan plan = PlanFile.in(folder);
+    List<String> named = students == null ? List.of() : Students.of(students);
+    String name = bench;
+    if (name == null || faces.kind() == Faces.Kind.TYPED) {
+      try (Typing typing = faces.typing()) {
+        name = name == null ? BenchQuestions.bench(plan, typing.source(), typing.out()) : name;
+        if (name == null) {
+          return 0;
+        }
+        if (faces.kind() == Faces.Kind.TYPED) {
+          return typed(plan, Names.check("a bench", name), named, typing);
+        }
+      } catch (LineSource.Interrupted e) {
+        return INTERRUPTED;
+      }
+    }
+    try (Terminal terminal = SystemTerminal.open();
+        LessonSession session = open(plan, Names.check("a bench", name), named, welcome -> {})) {
+      return LessonFace.run(
+          terminal, session, again(name), faces.settings(terminal), clock.getZone());
+    }
+  }
+
+  private int typed(Plan plan, String name, List<String> named, Typing typing)
+      throws IOException, Unreadable {
+    Welcome welcome =
+        bench -> BenchQuestions.welcome(plan, name, bench, typing.source(), typing.out());
+    try (LessonSession session = open(plan, name, named, welcome)) {
+      Dates dates = new Dates(clock.getZone());
+      return LessonLine.run(session, again(name), typing.source(), typing.out(), dates);
+    }
+  }
+
+  private String again(String name) {
+    return "quarterturn lesson join " + folder + " --bench " + name;
+  }
+
+  /** Greets those at a bench. */
+  private interface Welcome {
+    void to(BenchLesson bench);
+  }
+
+  private LessonSession open(Plan plan, String name, List<String> named, Welcome welcome)
+      throws IOException, Unreadable {
+    Plan.Setup setup = plan.forBench(name);
+    if (setup == null) {
+      throw new NotUnderstood(
+          "the plan has no instrument for a bench called "
+              + name
+              + "; choose from "
+              + String.join(", ", BenchQuestions.benches(plan)));
+    }
+    WriterFile file = file(plan, name);
+    LessonBench lesson = LessonBench.at(file, writer(file), plan.level());
+    try {
+      welcome.to(lesson.lesson());
+      come(lesson, name, named);
+      Path own = folder.resolve(writer(file));
+      Store store = Store.at(own);
+      Desk desk = new Desk(store, where.desk(clock).own(), clock);
+      return new LessonSession(lesson, plan, folder, clock, new LessonCourse(desk, plan, setup));
+    } catch (IOException | Unreadable | RuntimeException e) {
+      lesson.close();
+      throw e;
+    }
+  }
+
+  private void come(LessonBench lesson, String name, List<String> named) throws IOException {
+    try {
+      lesson.record(new LessonEvent.Joined(clock.instant(), name));
+      for (String student : named) {
+        if (!lesson.lesson().students().contains(student)) {
+          lesson.record(new LessonEvent.Came(clock.instant(), student));
+        }
+      }
+    } catch (Refused e) {
+      throw new IOException(e.getMessage(), e);
+    }
+  }
+
+  private static String writer(WriterFile file) {
+    WriterLog.Header header = file.found().header();
+    if (header == null) {
+      throw new IllegalStateException("an open file has a header");
+    }
+    return header.writer();
+  }
+
+  /** The bench's file in this lesson; in a folder's later lessons it has a number behind it. */
+  private WriterFile file(Plan plan, String name) throws IOException {
+    List<String> tried = new ArrayList<>();
+    for (int n = 1; n <= 99; n++) {
+      String writer = n == 1 ? name : name + "-" + n;
+      tried.add(writer);
+      if (!Files.exists(folder.resolve(writer + ".jsonl"))) {
+        return WriterFile.create(
+            folder, new WriterLog.Header(plan.lesson(), writer, WriterLog.Part.BENCH));
+      }
+      WriterFile file = WriterFile.open(folder, writer);
+      WriterLog.Header header = file.found().header();
+      if (header != null && header.lesson().equals(plan.lesson())) {
+        if (header.role() == WriterLog.Part.BENCH) {
+          return file;
+        }
+        file.close();
+        throw new NotUnderstood(name + " is the teacher's board; choose another name");
+      }
+      file.close();
+    }
+    throw new NotUnderstood("the names " + tried.get(0) + " to " + tried.get(98) + " are taken");
+  }
+}

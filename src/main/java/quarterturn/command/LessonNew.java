@@ -1,0 +1,191 @@
+package quarterturn.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import quarterturn.lesson.LessonFolder;
+import quarterturn.lesson.Plan;
+import quarterturn.lesson.PlanFile;
+import quarterturn.lesson.PlanPart;
+import quarterturn.lesson.Planning;
+import quarterturn.lesson.WriterLog;
+import quarterturn.line.LineSource;
+import quarterturn.line.PlanQuestions;
+import quarterturn.line.Typing;
+import quarterturn.procedure.Unreadable;
+import quarterturn.unit.NotUnderstood;
+
+/** {@code lesson new FOLDER}: plans a lesson, by options or by answering questions. */
+@Command(
+    name = "new",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {
+      "Plans a lesson in a folder: quarterturn lesson new first-turn --neck too-much",
+      "Without an option it asks for each part in turn. The plan is lesson.yaml, which you may edit."
+    })
+final class LessonNew implements Callable<Integer>, Cli.Timed {
+  private static final int INTERRUPTED = 130;
+
+  @Parameters(paramLabel = "FOLDER", description = "Local, shared or synced; made where needed.")
+  private Path folder = Path.of("");
+
+  @Option(names = "--title", paramLabel = "TEXT", description = "What the lesson is called.")
+  private @Nullable String title;
+
+  @Option(
+      names = "--procedure",
+      paramLabel = "ID",
+      description = "Again for the next; or relief,season.")
+  private List<String> procedures = List.of();
+
+  @Option(names = "--kind", paramLabel = "KIND", description = "For example bass-34.")
+  private @Nullable String kind;
+
+  @Option(
+      names = "--neck",
+      paramLabel = "NECK",
+      description = {
+        "real, or a simulated neck for all benches, or BENCH=NECK again for each bench.",
+        "rehearse --help names the necks."
+      })
+  private List<String> necks = List.of();
+
+  @Option(
+      names = "--level",
+      paramLabel = "LEVEL",
+      description = "How much is shown to begin with: worked, last-missing, two-missing or own.")
+  private @Nullable String level;
+
+  @Option(
+      names = "--hold",
+      paramLabel = "STEP",
+      description = "What waits for you: \"every turn\", none, or a step. Without it every turn.")
+  private List<String> holds = List.of();
+
+  @Option(names = "--blind", description = "Each student reads a gap alone; the spread is shown.")
+  private boolean blind;
+
+  @Option(
+      names = "--student",
+      paramLabel = "NAME",
+      description = "Who is expected, again for the next; others may come too.")
+  private List<String> students = List.of();
+
+  @Option(
+      names = "--next",
+      description = "Follows the lesson that is in the folder; what was missed there comes back.")
+  private boolean next;
+
+  @Mixin private final Where where = new Where();
+  @Spec private CommandSpec spec = CommandSpec.create();
+  private final Clock clock;
+
+  LessonNew(Clock clock) {
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() throws IOException, Unreadable {
+    Path plan = folder.resolve(LessonFolder.PLAN);
+    if (Files.exists(plan) && !next) {
+      throw new NotUnderstood(
+          folder + " holds a lesson already; choose another folder, or follow it with --next");
+    }
+    PlanChecks checks = new PlanChecks(where.desk(clock));
+    Map<PlanPart, String> given = given();
+    if (given.isEmpty()) {
+      try (Typing typing = new Faces(Faces.Kind.TYPED, false).typing()) {
+        given = PlanQuestions.ask(checks, typing.source(), typing.out());
+        if (given == null) {
+          typing.out().println("Left; nothing was made.");
+          return 0;
+        }
+      } catch (LineSource.Interrupted e) {
+        return INTERRUPTED;
+      }
+    }
+    make(plan, given, checks);
+    return 0;
+  }
+
+  private Map<PlanPart, String> given() {
+    Map<PlanPart, String> out = new EnumMap<>(PlanPart.class);
+    put(out, PlanPart.TITLE, title);
+    put(out, PlanPart.PROCEDURES, joined(procedures));
+    put(out, PlanPart.KIND, kind);
+    put(out, PlanPart.NECKS, joined(necks));
+    put(out, PlanPart.LEVEL, level);
+    put(out, PlanPart.HOLDS, joined(holds));
+    put(out, PlanPart.BLIND, blind ? "yes" : null);
+    put(out, PlanPart.STUDENTS, joined(students));
+    return out;
+  }
+
+  private static @Nullable String joined(List<String> values) {
+    return values.isEmpty() ? null : String.join(",", values);
+  }
+
+  private static void put(Map<PlanPart, String> out, PlanPart part, @Nullable String value) {
+    if (value != null) {
+      out.put(part, value);
+    }
+  }
+
+  private void make(Path file, Map<PlanPart, String> typed, PlanChecks checks)
+      throws IOException, Unreadable {
+    Set<String> before = before();
+    String titled = typed.getOrDefault(PlanPart.TITLE, PlanPart.TITLE.usual());
+    String id = Planning.id(LocalDate.ofInstant(clock.instant(), clock.getZone()), titled, before);
+    Plan plan = checks.plan(id, typed);
+    byte[] text = PlanFile.text(plan).getBytes(StandardCharsets.UTF_8);
+    PlanFile.read(LessonFolder.PLAN, text);
+    Files.createDirectories(folder);
+    if (Files.exists(file)) {
+      Plan former = PlanFile.in(folder);
+      Files.move(file, folder.resolve(former.lesson() + ".yaml"));
+    }
+    Files.write(file, text, StandardOpenOption.CREATE_NEW);
+    PrintWriter out = spec.commandLine().getOut();
+    out.println("The plan of lesson " + id + " is in " + file + ".");
+    Plan.Setup first = plan.instruments().get(0);
+    String bench = first.bench() == null ? "left" : first.bench();
+    out.println("At each bench: quarterturn lesson join " + folder + " --bench " + bench);
+    out.println("At your own desk: quarterturn lesson board " + folder);
+    out.flush();
+  }
+
+  /** The lessons that the folder has held. */
+  private Set<String> before() throws IOException, Unreadable {
+    Set<String> ids = new TreeSet<>();
+    if (Files.isDirectory(folder)) {
+      for (WriterLog log : LessonFolder.read(folder).logs()) {
+        if (log.header() != null) {
+          ids.add(log.header().lesson());
+        }
+      }
+      if (Files.exists(folder.resolve(LessonFolder.PLAN))) {
+        ids.add(PlanFile.in(folder).lesson());
+      }
+    }
+    return ids;
+  }
+}

@@ -1,0 +1,88 @@
+package quarterturn.command;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.Plan;
+import quarterturn.lesson.PlanPart;
+import quarterturn.lesson.Planning;
+import quarterturn.line.PlanQuestions;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Shelf;
+import quarterturn.procedure.Unreadable;
+import quarterturn.rehearsal.NamedNeck;
+import quarterturn.unit.NotUnderstood;
+
+/** Holds a plan against the procedures, kinds and necks there are. */
+final class PlanChecks implements PlanQuestions.Check {
+  private final Desk desk;
+  private final Set<String> procedures;
+  private final Set<String> kinds;
+
+  PlanChecks(Desk desk) throws IOException, Unreadable {
+    this.desk = desk;
+    this.procedures = new TreeSet<>(new Shelf(desk.own()).procedures());
+    this.kinds = desk.library("relief").kinds().keySet();
+  }
+
+  /** The plan, with every id in it known. */
+  Plan plan(String lesson, Map<PlanPart, String> typed) {
+    return Planning.of(lesson, typed, known(typed));
+  }
+
+  @Override
+  public void check(Map<PlanPart, String> typed) {
+    plan("a", typed);
+  }
+
+  @Override
+  public @Nullable String choices(PlanPart part) {
+    return switch (part) {
+      case PROCEDURES -> String.join(", ", procedures);
+      case KIND -> String.join(", ", kinds);
+      case NECKS ->
+          Stream.of(NamedNeck.values()).map(NamedNeck::word).collect(Collectors.joining(", "));
+      default -> null;
+    };
+  }
+
+  private Planning.Known known(Map<PlanPart, String> typed) {
+    Set<String> steps = new HashSet<>();
+    for (Procedure procedure : all(Planning.list(typed, PlanPart.PROCEDURES))) {
+      for (String step : procedure.steps().keySet()) {
+        steps.add(step);
+        steps.add(procedure.id() + "/" + step);
+      }
+    }
+    return new Planning.Known(procedures, kinds, steps::contains);
+  }
+
+  private List<Procedure> all(List<String> named) {
+    List<Procedure> out = new ArrayList<>();
+    for (String id : named) {
+      if (procedures.contains(id)) {
+        out.addAll(library(id).procedures().values());
+      }
+    }
+    return out;
+  }
+
+  private Library library(String id) {
+    try {
+      return desk.library(id);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (Unreadable e) {
+      throw new NotUnderstood(id + " can't be used: " + e.getMessage());
+    }
+  }
+}

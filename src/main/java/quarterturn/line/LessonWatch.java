@@ -1,0 +1,89 @@
+package quarterturn.line;
+
+import java.io.IOException;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.BenchLesson;
+import quarterturn.lesson.Keep;
+import quarterturn.lesson.LessonSession;
+import quarterturn.lesson.Ref;
+import quarterturn.session.Refused;
+import quarterturn.unit.Printable;
+
+/** Looks for the boards' orders while a line is being typed, and says what they changed. */
+final class LessonWatch implements AutoCloseable {
+  private static final long EVERY_MILLIS = 1000;
+
+  private final LessonSession session;
+  private final Consumer<String> say;
+  private final CountDownLatch closed = new CountDownLatch(1);
+  private final Thread thread = new Thread(this::watch, "look for the teacher's orders");
+  private volatile @Nullable Exception broke;
+
+  private LessonWatch(LessonSession session, Consumer<String> say) {
+    this.session = session;
+    this.say = say;
+  }
+
+  /** Begins to watch. */
+  static LessonWatch over(LessonSession session, Consumer<String> say) {
+    LessonWatch watch = new LessonWatch(session, say);
+    watch.thread.setDaemon(true);
+    watch.thread.start();
+    return watch;
+  }
+
+  /** What kept it from watching, or null. */
+  @Nullable Exception broke() {
+    return broke;
+  }
+
+  private void watch() {
+    BenchLesson before = session.lesson();
+    try {
+      while (!closed.await(EVERY_MILLIS, TimeUnit.MILLISECONDS)) {
+        session.look();
+        BenchLesson now = session.lesson();
+        changes(before, now).forEach(say);
+        before = now;
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (IOException | Refused | RuntimeException e) {
+      broke = e;
+      say.accept("The teacher's orders can't be taken any more: " + e.getMessage());
+    }
+  }
+
+  /** What the teacher did in between, in words for the students. */
+  static List<String> changes(BenchLesson before, BenchLesson now) {
+    if (now.over()) {
+      return before.over() ? List.of() : List.of("The teacher has ended the lesson. Press Enter.");
+    }
+    Set<Ref> kept = new HashSet<>();
+    before.keptBy().forEach(keep -> kept.add(keep.ref()));
+    for (Keep keep : now.keptBy()) {
+      if (!kept.contains(keep.ref()) && keep.kind() == Keep.Kind.TEACHER) {
+        return List.of(
+            "The teacher holds this bench: " + Printable.of(keep.what()) + ". Press Enter.");
+      }
+    }
+    boolean released = now.keptBy().isEmpty() && !before.keptBy().isEmpty();
+    return released ? List.of("The teacher lets this bench go on. Press Enter.") : List.of();
+  }
+
+  @Override
+  public void close() {
+    closed.countDown();
+    try {
+      thread.join(2 * EVERY_MILLIS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

@@ -1,0 +1,158 @@
+package quarterturn.jar;
+
+import static com.google.common.truth.Truth.assertThat;
+import static java.util.Objects.requireNonNull;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import quarterturn.lesson.BenchLesson;
+import quarterturn.lesson.Keep;
+import quarterturn.lesson.LessonEvent;
+import quarterturn.lesson.LessonFolder;
+import quarterturn.lesson.Level;
+import quarterturn.lesson.Order;
+import quarterturn.lesson.Proof;
+import quarterturn.lesson.WriterFile;
+import quarterturn.lesson.WriterLog;
+
+/**
+ * A bench of a lesson in the real jar, on a pipe, killed and joined again. The neck is invented.
+ */
+class LessonIT {
+  private static final String SEEN = "What the leaves show";
+
+  @TempDir Path folder;
+  private Path lesson = Path.of("");
+
+  @BeforeEach
+  void lesson() {
+    lesson = folder.resolve("lesson");
+  }
+
+  private JarProcess join() throws Exception {
+    return JarProcess.start(
+        List.of("lesson", "join", lesson.toString(), "--plain", "--bench", "left", "--as", "Ana"));
+  }
+
+  private static void send(JarProcess jar, String after, String line) throws Exception {
+    jar.lineWith(after);
+    jar.send(line);
+  }
+
+  /** Reads up to a line and fails where a reading is shown before it. */
+  private static void unseenUpTo(JarProcess jar, String text) throws Exception {
+    String line = jar.line();
+    while (!line.contains(text)) {
+      assertThat(line).doesNotContain(SEEN);
+      line = jar.line();
+    }
+  }
+
+  private WriterLog left() throws Exception {
+    return LessonFolder.read(lesson).logs().stream()
+        .filter(log -> requireNonNull(log.header()).writer().equals("left"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void aBenchIsKilledAndNothingIsLostOrSeenEarly() throws Exception {
+    JarProcess.Ran made =
+        JarProcess.run(
+            "",
+            List.of(
+                    "lesson",
+                    "new",
+                    lesson.toString(),
+                    "--procedure",
+                    "relief-check",
+                    "--hold",
+                    "none")
+                .toArray(String[]::new));
+    assertThat(made.err()).isEmpty();
+    assertThat(made.status()).isEqualTo(0);
+    String reading;
+    try (JarProcess jar = join()) {
+      send(jar, "Press Enter when it is done.", "");
+      send(jar, "Type understood", "u");
+      send(jar, "Press Enter when it is done.", "");
+      send(jar, "Type wait", "done");
+      unseenUpTo(jar, "Predict it before you take it.");
+      jar.send("0.6 it looks like a card");
+      unseenUpTo(jar, "Ana: locked.");
+      reading = jar.lineWith(SEEN);
+      jar.kill();
+    }
+    try (JarProcess jar = join()) {
+      // What is locked stays locked, and the neck is the same one.
+      assertThat(jar.lineWith("Note: " + SEEN)).isEqualTo(reading);
+      send(jar, "Type the reading", "0.70 passes 0.75 lifts");
+      jar.lineWith("Taken: 0.70 to 0.75 mm");
+      jar.kill();
+    }
+    try (JarProcess jar = join()) {
+      jar.lineWith("Ana predicted about 0.6 mm, because: it looks like a card");
+      jar.lineWith("It read: 0.70 to 0.75 mm.");
+      jar.send("smaller than I thought");
+      unseenUpTo(jar, "Predict it before you take it.");
+      jar.send("stop the leaf is bent");
+      unseenUpTo(jar, "STOPPED: the leaf is bent.");
+      jar.kill();
+    }
+    try (JarProcess jar = join()) {
+      jar.lineWith("STOPPED: the leaf is bent.");
+      release();
+      unseenUpTo(jar, "Predict it before you take it.");
+      jar.send("0.6 as on the other side");
+      unseenUpTo(jar, "Ana: locked.");
+      jar.lineWith(SEEN);
+      jar.send("quit");
+      JarProcess.Ran ran = jar.end();
+      assertThat(ran.status()).isEqualTo(0);
+      assertThat(ran.out()).contains("Go on later with: quarterturn lesson join");
+    }
+    proven();
+  }
+
+  /** A teacher whose clock is ten minutes behind. */
+  private void release() throws Exception {
+    WriterLog log = left();
+    String id = requireNonNull(log.header()).lesson();
+    Keep stop = BenchLesson.of("left", Level.WORKED, log.events()).keptBy().get(0);
+    WriterLog.Header header = new WriterLog.Header(id, "board", WriterLog.Part.BOARD);
+    try (WriterFile board = WriterFile.create(lesson, header)) {
+      Order order = new Order.Release(stop.ref(), stop.value());
+      board.append(
+          List.of(new LessonEvent.Ordered(Instant.now().minusSeconds(600), "left", order)));
+    }
+  }
+
+  /** The file's order alone proves that each reading came after its prediction. */
+  private void proven() throws Exception {
+    WriterLog log = left();
+    assertThat(log.notice()).isNull();
+    assertThat(Proof.of(log, LessonFolder.read(lesson).logs())).isEmpty();
+    List<String> kinds =
+        log.events().stream()
+            .map(event -> event.getClass().getSimpleName())
+            .filter(kind -> kind.matches("Predicted|Shown|Resulted|Reflected|Stopped|Accepted"))
+            .toList();
+    assertThat(kinds)
+        .containsExactly(
+            "Predicted",
+            "Shown",
+            "Resulted",
+            "Reflected",
+            "Stopped",
+            "Accepted",
+            "Predicted",
+            "Shown")
+        .inOrder();
+    assertThat(Files.list(lesson.resolve("left/sessions")).count()).isEqualTo(1);
+  }
+}

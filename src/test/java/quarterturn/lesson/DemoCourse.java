@@ -1,0 +1,104 @@
+package quarterturn.lesson;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.SplittableRandom;
+import quarterturn.craft.BeliefAdvisor;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Shelf;
+import quarterturn.procedure.Style;
+import quarterturn.rehearsal.InstrumentTraits;
+import quarterturn.rehearsal.NamedNeck;
+import quarterturn.rehearsal.PracticeBench;
+import quarterturn.rehearsal.SimulatedInstrument;
+import quarterturn.rehearsal.SimulatedNeck;
+import quarterturn.session.Engine;
+import quarterturn.session.Event;
+
+/** A bench on an invented neck whose sessions are kept nowhere. */
+public final class DemoCourse implements Course {
+  private static final Instant T = Instant.parse("2027-03-01T09:00:00Z");
+  private final Plan plan;
+
+  private DemoCourse(Plan plan) {
+    this.plan = plan;
+  }
+
+  /** A bench called left in a relief check. */
+  public static LessonSession session(Path folder, boolean blind, String... students)
+      throws Exception {
+    return of("relief-check", folder, blind, students);
+  }
+
+  /** The same in another procedure. */
+  public static LessonSession of(String procedure, Path folder, boolean blind, String... students)
+      throws Exception {
+    Plan plan =
+        new Plan(
+            "2027-03-01-1-demo",
+            "Demo",
+            List.of(procedure),
+            List.of(new Plan.Setup(null, "bass-34", NamedNeck.TOO_MUCH, 7)),
+            Level.WORKED,
+            true,
+            List.of(),
+            blind);
+    WriterLog.Header header = new WriterLog.Header(plan.lesson(), "left", WriterLog.Part.BENCH);
+    LessonBench bench = LessonBench.at(WriterFile.create(folder, header), "left", plan.level());
+    for (String student : students) {
+      bench.record(new LessonEvent.Came(T, student));
+    }
+    Clock clock = Clock.fixed(T, ZoneOffset.UTC);
+    return new LessonSession(bench, plan, folder, clock, new DemoCourse(plan));
+  }
+
+  /** Lets a bench go on, as a teacher would. */
+  public static void release(LessonSession session, Path folder) throws Exception {
+    Keep keep = session.lesson().keptBy().get(0);
+    WriterLog.Header header =
+        new WriterLog.Header(session.plan().lesson(), "board", WriterLog.Part.BOARD);
+    try (WriterFile file = WriterFile.create(folder, header)) {
+      Order order = new Order.Release(keep.ref(), keep.value());
+      file.append(List.of(new LessonEvent.Ordered(T, "left", order)));
+    }
+  }
+
+  @Override
+  public Run open(int n) {
+    try {
+      Library library = new Shelf(null).load(plan.procedures().get(n));
+      Kind kind = library.kind("bass-34");
+      InstrumentTraits traits = NamedNeck.TOO_MUCH.on(kind, Style.MEDIUM);
+      SimulatedNeck neck = new SimulatedNeck(traits.neck(), new SplittableRandom(7));
+      Procedure main = library.main();
+      Event.Started started =
+          new Event.Started(
+              T,
+              main.id(),
+              main.revision(),
+              main.digest(),
+              Role.BEGINNER,
+              null,
+              kind.id(),
+              Style.MEDIUM,
+              null,
+              List.of());
+      PracticeBench bench =
+          PracticeBench.start(
+              library,
+              new Engine(library, new BeliefAdvisor()),
+              started,
+              new SimulatedInstrument(traits, neck, kind),
+              "An invented neck.");
+      return new Run(library, null, bench, () -> {});
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

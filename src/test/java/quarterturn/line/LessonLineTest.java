@@ -1,0 +1,231 @@
+package quarterturn.line;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import quarterturn.lesson.DemoCourse;
+import quarterturn.lesson.Gate;
+import quarterturn.lesson.LessonSession;
+import quarterturn.report.Dates;
+
+/** A bench in a lesson in typed lines, on an invented neck. */
+class LessonLineTest {
+  private static final String SEEN = "What the leaves show";
+  private static final List<String> TO_THE_READING = List.of("", "u", "", "done");
+
+  @TempDir Path folder;
+  private final StringWriter shown = new StringWriter();
+  private final List<Duration> pauses = new ArrayList<>();
+
+  /** Lines from a pipe whose pauses pass at once. */
+  private final class Lines implements LineSource {
+    private final PipeSource pipe;
+
+    Lines(List<String> typed, PrintWriter out) {
+      String text = typed.stream().map(line -> line + "\n").collect(Collectors.joining());
+      this.pipe = new PipeSource(new StringReader(text), out, false);
+    }
+
+    @Override
+    public @Nullable String readLine(String prompt, List<String> words) throws IOException {
+      return pipe.readLine(prompt, words);
+    }
+
+    @Override
+    public @Nullable String readHidden(String prompt) throws IOException {
+      return pipe.readHidden(prompt);
+    }
+
+    @Override
+    public void pause(Duration time) {
+      pauses.add(time);
+    }
+
+    @Override
+    public boolean typedByHand() {
+      return false;
+    }
+
+    @Override
+    public int width() {
+      return 200;
+    }
+  }
+
+  private String play(LessonSession session, String... typed) throws Exception {
+    List<String> lines = new ArrayList<>(TO_THE_READING);
+    lines.addAll(Arrays.asList(typed));
+    PrintWriter out = new PrintWriter(shown);
+    try (session) {
+      int status =
+          LessonLine.run(
+              session, "lesson join x", new Lines(lines, out), out, new Dates(ZoneOffset.UTC));
+      assertThat(status).isEqualTo(LineFace.DONE);
+    }
+    out.flush();
+    return shown.toString();
+  }
+
+  @Test
+  void nothingIsShownBeforeTheLastPredictionIsLocked() throws Exception {
+    String said =
+        play(
+            DemoCourse.session(folder, false, "Ana", "Ben"),
+            "ben",
+            "help",
+            "0.5 a long curve",
+            "much",
+            "0.7",
+            "it looks like a card",
+            "quit");
+    int seen = said.indexOf(SEEN);
+    assertThat(seen).isGreaterThan(said.indexOf("Ana: locked."));
+    assertThat(said.indexOf("Ana: locked.")).isGreaterThan(said.indexOf("Ben: locked."));
+    assertThat(said).contains("Who predicts? Ana, Ben > ben");
+    assertThat(said).contains("\"much\" is no size. How much, in mm, for example 0.35?");
+    assertThat(said).contains("Go on later with: lesson join x");
+  }
+
+  @Test
+  void whatIsReadAloneIsNotShownUntilAllHaveRead() throws Exception {
+    String said =
+        play(
+            DemoCourse.session(folder, true, "Ana", "Ben"),
+            "Ana",
+            "0.5 so",
+            "0.6 so",
+            "Ana",
+            "0.63 passes 0.68 lifts",
+            "nonsense",
+            "0.60 passes 0.65 lifts",
+            "0.60 passes 0.65 lifts",
+            "quit");
+    assertThat(said).contains("Ana, your reading > (not shown)");
+    assertThat(said).doesNotContain("nonsense");
+    int spread = said.indexOf("You read 0.60 to 0.65 mm; 0.63 to 0.68 mm.");
+    assertThat(spread).isGreaterThan(said.indexOf("Ben: taken."));
+    assertThat(said.indexOf("0.63")).isEqualTo(said.indexOf("0.63 to 0.68", spread));
+    assertThat(said.indexOf("Their mean is")).isGreaterThan(spread);
+    assertThat(said.indexOf("Now agree on one reading")).isGreaterThan(spread);
+  }
+
+  @Test
+  void predictionAndResultStandSideBySideAndNothingIsToldBeforeAllHaveSpoken() throws Exception {
+    String said =
+        play(
+            DemoCourse.session(folder, false, "Ana", "Ben"),
+            "Ana",
+            "0.70 a card fits",
+            "0.2 it looks straight",
+            "0.70 passes 0.75 lifts",
+            "as I said",
+            "more than I saw",
+            "quit");
+    int ana = said.indexOf("Ana predicted about 0.7 mm, because: a card fits");
+    int ben = said.indexOf("Ben predicted about 0.2 mm, because: it looks straight");
+    int told = said.indexOf("It came out like that.");
+    assertThat(ana).isGreaterThan(0);
+    assertThat(ben).isGreaterThan(ana);
+    assertThat(told).isGreaterThan(said.indexOf("more than I saw"));
+    assertThat(said.indexOf("It came out otherwise.")).isGreaterThan(told);
+  }
+
+  @Test
+  void aReadingThatWasTypedWrongIsTakenBackBeforeAnybodyThinksAboutIt() throws Exception {
+    String said =
+        play(
+            DemoCourse.session(folder, false, "Ana"),
+            "0.70 a card fits",
+            "0.20 passes 0.25 lifts",
+            "back",
+            "0.70 passes 0.75 lifts",
+            "as I said",
+            "quit");
+    assertThat(said).contains("It read: 0.20 to 0.25 mm.");
+    assertThat(said).contains("The last answer is taken back.");
+    assertThat(said).contains("It read: 0.70 to 0.75 mm.");
+    assertThat(said).contains("Ana: about 0.7 mm. It came out like that.");
+  }
+
+  @Test
+  void severalReadingsOnOneLineAreNotTakenAhead() throws Exception {
+    String said =
+        play(
+            DemoCourse.session(folder, false, "Ana"),
+            "0.70 a card fits",
+            "0.70..0.75; 0.65..0.70",
+            "relief low .72 high .68",
+            "quit");
+    assertThat(said).contains("Give one reading at a time here");
+    assertThat(said).doesNotContain("Taken:");
+    assertThat(said).doesNotContain("Kept until");
+  }
+
+  @Test
+  void stopWorksAtEveryLineAndTheBenchGoesOnWhenItIsReleased() throws Exception {
+    LessonSession session = DemoCourse.session(folder, false, "Ana");
+    Thread teacher =
+        new Thread(
+            () -> {
+              try {
+                while (session.lesson().keptBy().isEmpty()) {
+                  Thread.sleep(20);
+                }
+                DemoCourse.release(session, folder);
+              } catch (Exception e) {
+                throw new IllegalStateException(e);
+              }
+            });
+    teacher.start();
+    String said = play(session, "stop  the leaf is bent", "0.70 a card fits", "quit");
+    teacher.join();
+    assertThat(said).contains("STOPPED: the leaf is bent.");
+    assertThat(said).contains("The teacher lets this bench go on.");
+    assertThat(said.indexOf(SEEN)).isGreaterThan(said.indexOf("Ana: locked."));
+  }
+
+  @Test
+  void studentsComeAndGoAtAnyLine() throws Exception {
+    String said =
+        play(
+            DemoCourse.session(folder, false, "Ana"),
+            "come Ben",
+            "who",
+            "gone Ana",
+            "0.70 a card fits",
+            "quit");
+    assertThat(said).contains("Ben is at this bench now.");
+    assertThat(said).contains("Here: Ana, Ben.");
+    assertThat(said).contains("In this part: Ana turns and writes down; Ben reads and looks on.");
+    assertThat(said).contains("Ben: locked.");
+  }
+
+  @Test
+  void aBenchWithNobodyAtItAsksWhoIsThere() throws Exception {
+    PrintWriter out = new PrintWriter(shown);
+    try (LessonSession session = DemoCourse.session(folder, false)) {
+      LessonLine.run(
+          session,
+          "x",
+          new Lines(List.of("", "Ana, Ben", "quit"), out),
+          out,
+          new Dates(ZoneOffset.UTC));
+      assertThat(session.lesson().students()).containsExactly("Ana", "Ben").inOrder();
+      assertThat(session.gate()).isInstanceOf(Gate.Open.class);
+    }
+    assertThat(pauses).isEmpty();
+  }
+}

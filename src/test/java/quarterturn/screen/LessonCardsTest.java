@@ -1,0 +1,202 @@
+package quarterturn.screen;
+
+import static com.google.common.truth.Truth.assertThat;
+import static java.util.Objects.requireNonNull;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import quarterturn.lesson.DemoCourse;
+import quarterturn.lesson.LessonSession;
+import quarterturn.session.Answer;
+import quarterturn.session.Prompt;
+import quarterturn.unit.Bracket;
+
+/** The cards over a bench's session, by their keys. The neck is invented. */
+class LessonCardsTest {
+  private static final String SEEN = "What the leaves show";
+
+  @TempDir Path folder;
+  private @Nullable LessonSession open;
+  private long nanos;
+
+  private LessonSession session() {
+    return requireNonNull(open);
+  }
+
+  private LessonCards cards(boolean blind, String... students) throws Exception {
+    return cards(DemoCourse.session(folder, blind, students));
+  }
+
+  private LessonCards cards(LessonSession session) throws Exception {
+    open = session;
+    LessonCards cards = new LessonCards(session(), "lesson join x", () -> nanos);
+    cards.look();
+    return cards;
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    session().close();
+  }
+
+  private static void type(LessonCards cards, String text) throws Exception {
+    for (int c : text.codePoints().toArray()) {
+      cards.key(new Key.Typed(c));
+    }
+    cards.key(Key.Named.ENTER);
+    cards.look();
+  }
+
+  private String drawn(LessonCards cards) throws Exception {
+    return cards.draw(session().overview(), 80, 24).text();
+  }
+
+  private void toTheReading(LessonCards cards) throws Exception {
+    while (cards.card() == null) {
+      Prompt prompt = session().prompt();
+      session()
+          .answer(prompt instanceof Prompt.Wait ? new Answer.Waited(null) : new Answer.Confirmed());
+      cards.look();
+    }
+  }
+
+  @Test
+  void aBenchWithNobodyAtItAsksWhoIsThere() throws Exception {
+    LessonCards cards = cards(false);
+    assertThat(requireNonNull(cards.card()).asks()).isEqualTo("Who is at this bench?");
+    type(cards, "Ana, Ben");
+    assertThat(cards.card()).isNull();
+    assertThat(cards.news()).contains("Ana turns");
+  }
+
+  @Test
+  void aPredictionIsLockedBeforeAnythingIsSeen() throws Exception {
+    LessonCards cards = cards(false, "Ana", "Ben");
+    toTheReading(cards);
+    assertThat(drawn(cards)).contains("Who predicts? Ana, Ben");
+    assertThat(drawn(cards)).doesNotContain(SEEN);
+    type(cards, "x");
+    assertThat(drawn(cards)).contains("Type a name");
+    cards.key(Key.Named.ESC);
+    type(cards, "b");
+    assertThat(requireNonNull(cards.card()).asks()).startsWith("Ben: How much");
+    type(cards, "0.5 so");
+    type(cards, "0.6");
+    assertThat(requireNonNull(cards.card()).asks()).startsWith("Ana: Why");
+    assertThat(drawn(cards)).doesNotContain(SEEN);
+    type(cards, "so");
+    assertThat(cards.card()).isNull();
+    assertThat(String.join(" ", session().prompt().said().notes())).contains(SEEN);
+  }
+
+  @Test
+  void escGoesBackAndNeverLeaves() throws Exception {
+    LessonCards cards = cards(false, "Ana", "Ben");
+    toTheReading(cards);
+    type(cards, "Ana");
+    type(cards, "0.6");
+    assertThat(requireNonNull(cards.card()).asks()).startsWith("Ana: Why");
+    cards.key(Key.Named.ESC);
+    assertThat(requireNonNull(cards.card()).asks()).startsWith("Ana: How much");
+    cards.key(Key.Named.ESC);
+    assertThat(requireNonNull(cards.card()).asks()).startsWith("Who predicts?");
+    assertThat(cards.key(Key.Named.ESC)).isInstanceOf(Effect.None.class);
+    assertThat(drawn(cards)).contains("Esc never leaves; F10 does.");
+  }
+
+  @Test
+  void whatIsReadAloneIsDrawnAsStars() throws Exception {
+    LessonCards cards = cards(true, "Ana", "Ben");
+    toTheReading(cards);
+    type(cards, "Ana");
+    type(cards, "0.5 so");
+    type(cards, "0.6 so");
+    type(cards, "Ben");
+    for (int c : "0.63".codePoints().toArray()) {
+      cards.key(new Key.Typed(c));
+    }
+    assertThat(drawn(cards)).contains("[ ****");
+    assertThat(drawn(cards)).doesNotContain("0.63");
+    type(cards, " passes 0.68 lifts");
+    assertThat(drawn(cards)).doesNotContain("0.63");
+    type(cards, "0.60 passes 0.65 lifts");
+    assertThat(drawn(cards)).contains("What you read");
+    assertThat(drawn(cards)).contains("You read 0.60 to 0.65 mm; 0.63 to 0.68 mm.");
+    type(cards, "");
+    assertThat(cards.card()).isNull();
+  }
+
+  @Test
+  void anyoneStopsWithOneKeyAndAnEnter() throws Exception {
+    LessonCards cards = cards(false, "Ana");
+    cards.stop();
+    assertThat(drawn(cards)).contains("To stop is always right.");
+    cards.key(Key.Named.ESC);
+    assertThat(session().lesson().keptBy()).isEmpty();
+    cards.stop();
+    type(cards, "it creaks");
+    assertThat(drawn(cards)).contains("STOPPED: it creaks.");
+    DemoCourse.release(session(), folder);
+    assertThat(cards.look()).isTrue();
+    assertThat(cards.card()).isNull();
+  }
+
+  @Test
+  void resultAndPredictionStandSideBySide() throws Exception {
+    LessonCards cards = cards(false, "Ana");
+    toTheReading(cards);
+    type(cards, "0.5 so");
+    session().answer(new Answer.Measured(new Bracket(0.7, 0.75)));
+    cards.look();
+    assertThat(drawn(cards)).contains("Ana predicted about 0.5 mm, because: so");
+    assertThat(drawn(cards)).contains("It read: 0.70 to 0.75 mm.");
+    assertThat(drawn(cards)).doesNotContain("It came out");
+    type(cards, "more than I saw");
+    assertThat(drawn(cards)).contains("It came out otherwise.");
+    type(cards, "");
+    assertThat(drawn(cards)).contains("Next is a reading");
+  }
+
+  @Test
+  void noAnswerToAQuestionCountsForFiveSeconds() throws Exception {
+    LessonCards cards = cards(DemoCourse.of("relief", folder, false, "Ana"));
+    for (int i = 0; i < 60 && !(cards.card() != null && cards.card().question()); i++) {
+      if (cards.card() == null) {
+        session().answer(ordinary(session().prompt()));
+        cards.look();
+      } else {
+        type(cards, requireNonNull(cards.card()).asks() == null ? "" : "50 so");
+      }
+    }
+    assertThat(drawn(cards)).contains("Think about it");
+    nanos += 4_900_000_000L;
+    type(cards, "0.5 so");
+    assertThat(drawn(cards)).contains("an answer counts after 5 seconds");
+    nanos += 200_000_000L;
+    type(cards, "");
+    assertThat(cards.card()).isNull();
+  }
+
+  private static Answer ordinary(Prompt prompt) {
+    if (prompt instanceof Prompt.Choose choose) {
+      return new Answer.Chose(choose.options().get(0).id());
+    }
+    return prompt instanceof Prompt.Measure
+        ? new Answer.Value(50)
+        : prompt instanceof Prompt.Wait ? new Answer.Waited(null) : new Answer.Confirmed();
+  }
+
+  @Test
+  void leavingAsksFirst() throws Exception {
+    LessonCards cards = cards(false);
+    cards.key(new Key.Function(10));
+    assertThat(drawn(cards)).contains("y leaves. Esc or n stays.");
+    assertThat(cards.key(new Key.Typed('n'))).isInstanceOf(Effect.None.class);
+    assertThat(requireNonNull(cards.card()).asks()).isEqualTo("Who is at this bench?");
+    cards.key(new Key.Function(10));
+    assertThat(cards.key(new Key.Typed('y'))).isInstanceOf(Effect.Leave.class);
+  }
+}
