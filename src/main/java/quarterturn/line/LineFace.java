@@ -107,7 +107,7 @@ public final class LineFace {
       Prompt prompt = bench.prompt();
       Answer given = ahead.take(prompt);
       if (given != null) {
-        prompt.said().notes().forEach(note -> paper.say("Note: " + note));
+        bench.news().forEach(note -> paper.say("Note: " + note));
         show = give(given, prompt);
         continue;
       }

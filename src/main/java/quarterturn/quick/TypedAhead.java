@@ -45,6 +45,11 @@ public final class TypedAhead {
     shown = prompt;
   }
 
+  /** Whether something typed answers a prompt. */
+  public boolean takes(Prompt prompt) {
+    return supply.answers(prompt, terms());
+  }
+
   /** What answers a prompt, taken out; null where nothing does. */
   public @Nullable Answer take(Prompt prompt) {
     Given given = supply.isEmpty() ? null : supply.take(prompt, terms());

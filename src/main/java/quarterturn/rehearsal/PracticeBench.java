@@ -252,6 +252,12 @@ public final class PracticeBench implements Bench {
     return bench.leave();
   }
 
+  /** Without what would be seen of the neck, which is told while a prompt is on view. */
+  @Override
+  public List<String> news() {
+    return bench.news();
+  }
+
   @Override
   public boolean saysAgain() {
     return bench.saysAgain();

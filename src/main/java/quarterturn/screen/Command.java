@@ -10,6 +10,7 @@ enum Command {
   BACK('b', 4, "take an answer back"),
   PICTURE('p', 5, "larger picture"),
   OVERVIEW('o', 6, "fresh or stale"),
+  LINE(':', 7, "readings by name"),
   LEAVE('q', 10, "leave, asks first");
 
   private final char letter;

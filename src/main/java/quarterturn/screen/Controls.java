@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import quarterturn.procedure.Feel;
+import quarterturn.quick.TypedAhead;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.NotUnderstood;
@@ -23,6 +24,14 @@ final class Controls {
   static Canvas of(Model model, ZoneId zone, int width, int mostRows) {
     Prompt prompt = model.prompt();
     Draft draft = model.draft();
+    if (draft instanceof Draft.Naming naming) {
+      Canvas canvas = new Canvas(width, 3);
+      String wanted = TypedAhead.wanted(prompt);
+      canvas.put(0, 0, Wrap.cut("By name; wanted here: " + wanted, width), Ink.STRONG);
+      field(canvas, 1, naming.field(), true, width - 4);
+      canvas.put(0, 2, Wrap.cut("like  relief .42 low .38 high; a12 2.4 2.2 2.0 1.9", width));
+      return canvas;
+    }
     if (prompt instanceof Prompt.Choose choose && draft instanceof Draft.Picking picking) {
       List<String> labels = choose.options().stream().map(Prompt.Option::label).toList();
       return Options.draw(labels, picking.at(), width, mostRows);

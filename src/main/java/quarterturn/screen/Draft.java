@@ -40,6 +40,9 @@ sealed interface Draft {
   /** A line of words. */
   record Writing(Field field) implements Draft {}
 
+  /** A technician's line of readings and answers by their names. */
+  record Naming(Field field) implements Draft {}
+
   /** Why the wait may end early. */
   record Lifting(Field field) implements Draft {}
 
@@ -62,6 +65,7 @@ sealed interface Draft {
     return (this instanceof Reading reading && reading.typing())
         || this instanceof Amount
         || this instanceof Writing
+        || this instanceof Naming
         || this instanceof Lifting;
   }
 
@@ -75,6 +79,9 @@ sealed interface Draft {
     }
     if (this instanceof Writing writing) {
       return writing.field();
+    }
+    if (this instanceof Naming naming) {
+      return naming.field();
     }
     return this instanceof Lifting lifting ? lifting.field() : null;
   }

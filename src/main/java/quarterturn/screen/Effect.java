@@ -10,6 +10,16 @@ sealed interface Effect {
   /** Hand the answer to the bench. */
   record Send(Answer answer) implements Effect {}
 
+  /**
+   * Give what a typed line names.
+   *
+   * @param otherwise what to say where it names nothing
+   */
+  record Named(String line, String otherwise) implements Effect {}
+
+  /** Complete the last word of a typed line. */
+  record Complete(Field field) implements Effect {}
+
   /** Leave the session in order. */
   record Leave() implements Effect {}
 

@@ -9,7 +9,7 @@ import quarterturn.unit.Printable;
  * @param at place of the cursor, 0 to the length of the text
  */
 record Field(String text, int at) {
-  private static final int MOST = 60;
+  private static final int MOST = 200;
 
   static final Field EMPTY = new Field("", 0);
 

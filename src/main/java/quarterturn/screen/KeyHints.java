@@ -37,6 +37,9 @@ final class KeyHints {
   private static List<Hint> onTop(Model model, boolean pictureHidden) {
     List<Hint> out = new ArrayList<>(own(model));
     boolean typing = model.draft().typing();
+    if (Naming.may(model) && !(model.draft() instanceof Draft.Naming)) {
+      out.add(new Hint(Command.LINE.shown(typing), "by name"));
+    }
     if (pictureHidden) {
       out.add(new Hint(Command.PICTURE.shown(typing), "picture"));
     }
@@ -58,6 +61,10 @@ final class KeyHints {
   static List<Hint> own(Model model) {
     Prompt prompt = model.prompt();
     Draft draft = model.draft();
+    if (draft instanceof Draft.Naming) {
+      return List.of(
+          new Hint("Enter", "give"), new Hint("Tab", "complete"), new Hint("Esc", "back"));
+    }
     if (prompt instanceof Prompt.Tell) {
       return List.of(new Hint("Enter", "done"));
     }

@@ -23,6 +23,9 @@ final class KeysView {
     canvas.put(right, 1, "Keys of every step", Ink.STRONG);
     int other = 3;
     for (Command command : Command.values()) {
+      if (command == Command.LINE && !Naming.may(model)) {
+        continue;
+      }
       key(canvas, right, other++, command.both(), command.meaning());
     }
     String typing = "While you type, letters are text: use the F keys, or press Esc first.";

@@ -31,13 +31,19 @@ final class Readings {
     if (!draft.typing()) {
       return outside(model, draft, key);
     }
+    if (key == Key.Named.TAB && Naming.may(model)) {
+      return new Next(model, new Effect.Complete(draft.field()));
+    }
     if (key != Key.Named.ENTER) {
       return Next.show(model.with(new Draft.Reading(draft.field().with(key), true)));
     }
     try {
       return Next.send(model, answer(draft.field().text(), measure));
     } catch (NotUnderstood refused) {
-      return Next.show(model.saying(String.valueOf(refused.getMessage())));
+      String why = String.valueOf(refused.getMessage());
+      return Naming.may(model)
+          ? new Next(model, new Effect.Named(draft.field().text(), why))
+          : Next.show(model.saying(why));
     }
   }
 

@@ -31,6 +31,7 @@ public final class ScreenFace {
   private final ZoneId zone;
   private final @Nullable Autoplay autoplay;
   private final @Nullable LessonCards cards;
+  private final TypedLine typed;
   private Model model;
 
   private ScreenFace(
@@ -42,12 +43,13 @@ public final class ScreenFace {
     this.cards = cards;
     this.surface = surface;
     this.bench = bench;
+    this.typed = new TypedLine(bench);
     this.zone = zone;
     this.autoplay = autoplay;
     model = shown(bench);
   }
 
-  private static Model shown(Bench bench) {
+  static Model shown(Bench bench) {
     return Model.of(bench.prompt(), bench.overview(), bench.standing(), bench.now());
   }
 
@@ -153,6 +155,7 @@ public final class ScreenFace {
       model = model.scrolledAtMost(Page.mostScroll(model, zone, width, height));
       Canvas page = Page.draw(model, zone, width, height);
       surface.paint(cards == null ? page : LessonCards.marked(page));
+      typed.shown(model.prompt());
       return true;
     } catch (IOException gone) {
       return false;
@@ -180,6 +183,11 @@ public final class ScreenFace {
       model = next.model();
       if (next.effect() instanceof Effect.Send send) {
         send(send.answer());
+      } else if (next.effect() instanceof Effect.Named named) {
+        model = typed.take(model, named.line(), named.otherwise());
+        surface.forgetKeys();
+      } else if (next.effect() instanceof Effect.Complete complete) {
+        model = typed.completed(model, complete.field());
       } else if (next.effect() instanceof Effect.Repaint) {
         surface.repaintWhole();
       }
@@ -197,8 +205,10 @@ public final class ScreenFace {
 
   private void send(Answer answer) {
     try {
+      Prompt asked = model.prompt();
       bench.answer(answer);
-      model = shown(bench);
+      String news = typed.gave(answer, asked);
+      model = shown(bench).saying(news);
       surface.forgetKeys();
     } catch (Refused refused) {
       model = model.saying(String.valueOf(refused.getMessage()));

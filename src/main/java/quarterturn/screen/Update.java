@@ -23,7 +23,10 @@ final class Update {
       return Next.show(model.scrolled(key == Key.Named.PAGE_DOWN ? PAGE : -PAGE));
     }
     Command command = Command.of(key, model.draft().typing());
-    return command == null ? answering(model.saying(""), key) : run(model, command);
+    if (command == null || (command == Command.LINE && !Naming.may(model))) {
+      return answering(model.saying(""), key);
+    }
+    return run(model, command);
   }
 
   private static Next onLayer(Model model, Key key) {
@@ -46,6 +49,7 @@ final class Update {
       case LOG -> Next.show(model.with(Layer.LOG));
       case PICTURE -> Next.show(model.with(Layer.PICTURE));
       case OVERVIEW -> Next.show(model.with(Layer.OVERVIEW));
+      case LINE -> Next.show(model.with(new Draft.Naming(Field.EMPTY)));
       case BACK ->
           model.prompt().ended()
               ? Next.show(model.saying("The session has ended; nothing can be taken back here."))
@@ -59,6 +63,9 @@ final class Update {
 
   private static Next answering(Model model, Key key) {
     Prompt prompt = model.prompt();
+    if (model.draft() instanceof Draft.Naming naming) {
+      return Naming.key(model, naming, key);
+    }
     if (prompt instanceof Prompt.Tell) {
       return key == Key.Named.ENTER
           ? Next.send(model, new Answer.Confirmed())

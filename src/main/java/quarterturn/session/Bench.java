@@ -40,6 +40,11 @@ public interface Bench {
   /** In what state the instrument would be left now. */
   String standing();
 
+  /** What the last answer came to, as the prompt notes it. */
+  default List<String> news() {
+    return prompt().said().notes();
+  }
+
   /** Whether the prompt is a line of a pause: what stands is to be said once more. */
   default boolean saysAgain() {
     return false;

@@ -1,0 +1,119 @@
+package quarterturn.screen;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import quarterturn.quick.Given;
+import quarterturn.quick.Mistyped;
+import quarterturn.quick.QuickLine;
+import quarterturn.quick.TypedAhead;
+import quarterturn.session.Answer;
+import quarterturn.session.Bench;
+import quarterturn.session.Prompt;
+import quarterturn.session.Refused;
+
+/** A technician's typed lines on the screen: the same names as in the typed face. */
+final class TypedLine {
+  private final Bench bench;
+  private final TypedAhead ahead;
+
+  TypedLine(Bench bench) {
+    this.bench = bench;
+    this.ahead = new TypedAhead(bench);
+  }
+
+  /** A prompt is on view. */
+  void shown(Prompt prompt) {
+    ahead.shown(prompt);
+  }
+
+  /**
+   * Gives what a line says to the prompts that ask for it, and keeps the rest.
+   *
+   * @param otherwise what to say where the line names nothing
+   * @return the view after it
+   */
+  Model take(Model model, String line, String otherwise) throws IOException {
+    if (!QuickLine.names(line, ahead.terms())) {
+      return model.saying(otherwise);
+    }
+    try {
+      List<String> said = new ArrayList<>();
+      Prompt prompt = bench.prompt();
+      List<Given> given = QuickLine.read(line, ahead.terms());
+      if (prompt instanceof Prompt.Wait wait && !bench.now().isBefore(wait.until())) {
+        // Who reads on after the time has passed has waited.
+        give(new Answer.Waited(null), said);
+      }
+      ahead.add(given);
+      follow(said);
+      if (!ahead.left().isEmpty()) {
+        said.add("Kept until it is asked for: " + String.join("; ", ahead.left()) + ".");
+      }
+      return ScreenFace.shown(bench).saying(String.join(" ", said));
+    } catch (Mistyped e) {
+      return model
+          .with(new Draft.Naming(new Field(line, e.at())))
+          .saying(String.valueOf(e.getMessage()));
+    }
+  }
+
+  /**
+   * After an answer from elsewhere: what was typed before may answer what is asked now.
+   *
+   * @return what to say of it, empty where there is nothing
+   */
+  String gave(Answer answer, Prompt prompt) throws IOException {
+    List<String> said = new ArrayList<>();
+    forgotten(ahead.gave(answer, prompt), said);
+    follow(said);
+    return String.join(" ", said);
+  }
+
+  private void follow(List<String> said) throws IOException {
+    while (true) {
+      Prompt prompt = bench.prompt();
+      forgotten(ahead.arrive(prompt), said);
+      Answer answer = ahead.take(prompt);
+      if (answer == null || !give(answer, said)) {
+        return;
+      }
+      if (ahead.takes(bench.prompt())) {
+        // It is answered before it is on view, so that its notes are told here.
+        said.addAll(bench.news());
+      }
+    }
+  }
+
+  private boolean give(Answer answer, List<String> said) throws IOException {
+    Prompt prompt = bench.prompt();
+    try {
+      bench.answer(answer);
+    } catch (Refused e) {
+      said.add(String.valueOf(e.getMessage()));
+      return false;
+    }
+    forgotten(ahead.gave(answer, prompt), said);
+    return true;
+  }
+
+  private static void forgotten(List<String> words, List<String> said) {
+    if (!words.isEmpty()) {
+      said.add("Not used, since something came in between: " + String.join("; ", words) + ".");
+    }
+  }
+
+  /** What completion offers at the prompt at hand. */
+  List<String> words() {
+    List<String> words = new ArrayList<>(ahead.terms().words());
+    if (bench.prompt() instanceof Prompt.Choose choose) {
+      choose.options().forEach(option -> words.add(option.id()));
+    }
+    return words;
+  }
+
+  /** The same view with its line completed. */
+  Model completed(Model model, Field field) {
+    return model.with(new Draft.Naming(Naming.completed(field, words())));
+  }
+}

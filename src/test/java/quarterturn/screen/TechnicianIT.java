@@ -1,0 +1,61 @@
+package quarterturn.screen;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A technician's relief check at a terminal, in both faces of the real jar. The neck is invented.
+ */
+class TechnicianIT {
+  private static final String READINGS = "relief .30..0.35 low .35..0.40 high\r";
+
+  @TempDir Path data;
+
+  private PtyScreen check(String... face) throws Exception {
+    String[] command = {
+      System.getProperty("java.home") + "/bin/java",
+      "-XX:TieredStopAtLevel=1",
+      "-jar",
+      System.getProperty("quarterturn.jar"),
+      "rehearse",
+      "relief-check",
+      "--neck=right",
+      "--role=technician",
+      "--data=" + data
+    };
+    String[] all = new String[command.length + face.length];
+    System.arraycopy(command, 0, all, 0, command.length);
+    System.arraycopy(face, 0, all, command.length, face.length);
+    return PtyScreen.start(80, 24, Map.of(), all);
+  }
+
+  @Test
+  void onTheScreenALineByName() throws Exception {
+    try (PtyScreen screen = check()) {
+      screen.waitFor("u understood").keys("u");
+      screen.waitFor("Relief on E1").waitFor("F7 by name").keys("\u001b[18~");
+      screen.waitFor("wanted here: relief E1").keys("reli\t.30 lwo\r");
+      screen.waitFor("\"lwo\"").keys("\u0015" + READINGS);
+      screen.waitFor("DONE  in window").keys("\r");
+      assertThat(screen.exitStatus()).isEqualTo(0);
+    }
+  }
+
+  @Test
+  void inTypedLinesWithCompletionAndHistory() throws Exception {
+    try (PtyScreen screen = check("--plain")) {
+      screen.waitFor("understood> ").keys("u\r");
+      screen.waitFor("relief E1> ").keys("reli\t.30 lwo\r");
+      screen.waitFor("^").keys("\u001b[A");
+      screen.waitFor("relief E1> relief .30 lwo").keys("\u0015why\r");
+      screen.waitFor("Held at both ends").keys("next\r");
+      screen.waitFor("Next: high").keys(READINGS);
+      screen.waitFor("Done: in window");
+      assertThat(screen.exitStatus()).isEqualTo(0);
+    }
+  }
+}
