@@ -53,6 +53,7 @@ public final class FormatSchema {
             ProcedureReader.KEYS));
     ObjectNode defs = schema.putObject("$defs");
     defs.set("entry", entry());
+    defs.set("ask", SchemaKeys.question());
     defs.set(PART, SchemaKeys.object(List.of(PART), List.of(PART)));
     StepReader.KINDS.forEach(kind -> defs.set(kind, step(kind)));
     return schema;

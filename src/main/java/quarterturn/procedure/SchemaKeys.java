@@ -3,6 +3,7 @@ package quarterturn.procedure;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
@@ -41,8 +42,16 @@ final class SchemaKeys {
       case "brief" -> text("The technician's wording.");
       case "why" -> text("The reason, for whoever asks.");
       case "ask" -> ask();
-      case "question" -> text("A question for a lesson.");
+      case "predict" -> text("A question to think about before the reading or turn.");
+      case "idea" -> text("Asked afterwards: a changed case, which a wrong idea answers wrongly.");
+      case "check" -> text("Asked afterwards: answered by a number or a reason.");
+      case "question" -> text("The same as predict.");
       case "about" -> id("The step whose result answers it.");
+      case "answer" -> text("What a good answer says.");
+      case "wrong" ->
+          list(object(AskReader.WRONG, AskReader.WRONG), "Wrong ideas that learners bring along.");
+      case "says" -> text("A wrong idea, in a learner's words.");
+      case "but" -> text("What speaks against it.");
       case "hazards" ->
           list(id("A hazard of safety/hazards.yaml."), "Shown right before the step.");
       case "never-skip" -> truth("Whether no role may pass over it.");
@@ -202,10 +211,21 @@ final class SchemaKeys {
 
   private static ObjectNode ask() {
     ObjectNode item = NODES.objectNode();
-    item.putArray("anyOf")
-        .add(of("question"))
-        .add(object(List.of("question"), List.of("question", "about")));
+    item.put("$ref", "#/$defs/ask");
     return list(item, "The teacher's questions.");
+  }
+
+  /** A question by itself, or under the key of its kind. */
+  static ObjectNode question() {
+    ObjectNode question = NODES.objectNode();
+    question.put("description", "A question for a lesson.");
+    ArrayNode any = question.putArray("anyOf").add(of("question"));
+    for (String kind : AskReader.KINDS) {
+      List<String> keys = new ArrayList<>(List.of(kind));
+      keys.addAll(AskReader.MORE);
+      any.add(object(List.of(kind), keys));
+    }
+    return question;
   }
 
   private static ObjectNode branches() {

@@ -30,19 +30,12 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
   Words read(Fields fields, String part, boolean text) {
     Scalars values = new Scalars(faults);
     String said = text(beginnerText(fields, text));
-    List<Ask> ask = new ArrayList<>();
-    for (Node item : values.items(fields.optional("ask"))) {
-      Ask question = ask(item);
-      if (question != null) {
-        ask.add(question);
-      }
-    }
     return new Words(
         part,
         said == null ? "" : said,
         text(fields.optional("brief")),
         text(fields.optional("why")),
-        ask,
+        new AskReader(this).read(fields.optional("ask")),
         hazards(values, fields.optional("hazards")),
         values.truth(fields.optional("never-skip")),
         values.word(fields.optional("picture"), "a picture", Picture.values(), Picture::word),
@@ -95,24 +88,6 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
       }
     }
     return either.isEmpty() ? null : new Condition.Any(either);
-  }
-
-  /** A question, by itself or with the step whose result answers it. */
-  private @Nullable Ask ask(Node item) {
-    if (!(item instanceof Node.Mapping)) {
-      String question = text(item);
-      return question == null ? null : new Ask(question, null);
-    }
-    Fields fields = Fields.of(item, "a question", List.of("question", "about"), faults);
-    if (fields == null) {
-      return null;
-    }
-    String question = text(fields.required("question"));
-    Scalar about =
-        fields.has("about") ? new Scalars(faults).scalar(fields.optional("about")) : null;
-    references.about(about);
-    fields.end();
-    return question == null ? null : new Ask(question, about == null ? null : about.text());
   }
 
   /** Text in which blanks are filled; it may have several lines. */

@@ -96,6 +96,7 @@ class FormatSchemaTest {
         "no-steps",
         "feels",
         "unknown-words",
+        "questions",
       })
   void aFileThatIsWrongInStructureFailsIt(String name) throws IOException {
     assertThat(complaints(Readings.bytes("bad/" + name + ".yaml"))).isNotEmpty();
@@ -114,7 +115,7 @@ class FormatSchemaTest {
   @Test
   void everyKeyAndKindHasItsDescription() throws IOException {
     JsonNode schema = new ObjectMapper().readTree(FormatSchema.text());
-    assertThat(schema.path("$defs").size()).isEqualTo(StepReader.KINDS.size() + 2);
+    assertThat(schema.path("$defs").size()).isEqualTo(StepReader.KINDS.size() + 3);
     for (String kind : StepReader.KINDS) {
       JsonNode def = schema.path("$defs").path(kind);
       assertWithMessage(kind).that(def.path("description").asText()).isNotEmpty();

@@ -78,7 +78,17 @@ class GoodFilesTest {
                 "It's read the same way each time.",
                 List.of(
                     new Ask("What is the string for?", null),
-                    new Ask("Which fret is held: {joint}?", null)),
+                    new Ask("Which fret is held: {joint}?", null),
+                    new Ask("Does the gap grow?", "read-low"),
+                    new Ask(
+                        Ask.Kind.IDEA,
+                        "The string is left slack. What does the gap do?",
+                        "read-low",
+                        "It shrinks.",
+                        List.of(
+                            new Ask.Idea("It grows.", "Nothing pulls the neck forward."),
+                            new Ask.Idea("It stays.", "The {kind} holds the string's pull."))),
+                    new Ask(Ask.Kind.CHECK, "Why?", null, "The string pulls.", List.of())),
                 Readings.HAZARDS,
                 true,
                 Picture.HOLD,
@@ -89,7 +99,7 @@ class GoodFilesTest {
 
   @Test
   void marksPointAtTheStep() throws Unreadable {
-    assertThat(everyStep().step("rod-place").mark()).isEqualTo(new Mark("every-step.yaml", 24, 5));
+    assertThat(everyStep().step("rod-place").mark()).isEqualTo(new Mark("every-step.yaml", 36, 5));
   }
 
   @Test

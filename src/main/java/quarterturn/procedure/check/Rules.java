@@ -32,6 +32,7 @@ public final class Rules {
           new MissingHazard(),
           new StrayHazard(),
           new TwoActions(),
+          new MissingQuestion(),
           new LeftApart(),
           new NotAsExpected(),
           new UnknownOutcome(),
