@@ -67,7 +67,7 @@ class HouseTest {
         .whereLayer("reckon")
         .mayOnlyBeAccessedByLayers("command")
         .whereLayer("lesson")
-        .mayOnlyBeAccessedByLayers("command", "screen", "line", "script")
+        .mayOnlyBeAccessedByLayers("command", "screen", "line", "script", "report")
         .whereLayer("report")
         .mayOnlyBeAccessedByLayers("command", "reckon", "screen", "line", "script")
         .whereLayer("quick")

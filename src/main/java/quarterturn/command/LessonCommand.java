@@ -11,13 +11,14 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = "A teacher's lesson: benches that predict before they read, and a board.",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {LessonNew.class, LessonJoin.class})
+    subcommands = {LessonNew.class, LessonJoin.class, LessonBoard.class, LessonSheetsCommand.class})
 final class LessonCommand implements Runnable {
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "Say what to do: lesson new FOLDER, or lesson join FOLDER.");
+        spec.commandLine(),
+        "Say what to do: lesson new, lesson join, lesson board or lesson sheets, and a FOLDER.");
   }
 }

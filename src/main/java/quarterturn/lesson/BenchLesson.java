@@ -61,8 +61,13 @@ public record BenchLesson(
     return lesson;
   }
 
+  /** After one more event. */
+  public BenchLesson after(LessonEvent event) {
+    return LessonFold.after(this, event);
+  }
+
   /** The round of this number, or null. */
-  @Nullable Round round(int n) {
+  public @Nullable Round round(int n) {
     return rounds.stream().filter(r -> r.n() == n).findFirst().orElse(null);
   }
 

@@ -16,6 +16,12 @@ import org.jspecify.annotations.Nullable;
  * @param given every order of every board, and what became of it
  */
 public record BoardView(List<Row> rows, List<StepSpread> spreads, List<Given> given) {
+  /** What stands for the answer of a bench that has not answered an order. */
+  public static final String NOT_SEEN = "not seen yet";
+
+  /** What stands for the answer of a bench that has taken an order. */
+  public static final String TAKEN = "taken";
+
   public BoardView {
     rows = List.copyOf(rows);
     spreads = List.copyOf(spreads);
@@ -52,24 +58,29 @@ public record BoardView(List<Row> rows, List<StepSpread> spreads, List<Given> gi
    * @param logs all files at hand; those of other lessons are passed over
    */
   public static BoardView of(Plan plan, List<WriterLog> logs) {
-    List<WriterLog> of =
-        logs.stream()
-            .filter(l -> l.header() != null && l.header().lesson().equals(plan.lesson()))
-            .sorted(Comparator.comparing(BoardView::writer))
-            .toList();
-    List<WriterLog> benches =
-        of.stream().filter(l -> l.header() != null && bench(l.header())).toList();
+    List<WriterLog> of = of(plan.lesson(), logs);
+    List<WriterLog> benches = benches(plan, logs);
     List<BenchLesson> lessons =
         benches.stream().map(l -> BenchLesson.of(writer(l), plan.level(), l.events())).toList();
     return new BoardView(rows(lessons), StepSpread.of(lessons), given(of, benches));
   }
 
-  private static String writer(WriterLog log) {
-    return log.header() == null ? "" : log.header().writer();
+  private static List<WriterLog> of(String lesson, List<WriterLog> logs) {
+    return logs.stream()
+        .filter(l -> l.header() != null && l.header().lesson().equals(lesson))
+        .sorted(Comparator.comparing(BoardView::writer))
+        .toList();
   }
 
-  private static boolean bench(WriterLog.Header header) {
-    return header.role() == WriterLog.Part.BENCH;
+  /** The files of a lesson's benches, by their ids. */
+  static List<WriterLog> benches(Plan plan, List<WriterLog> logs) {
+    return of(plan.lesson(), logs).stream()
+        .filter(l -> l.header() != null && l.header().role() == WriterLog.Part.BENCH)
+        .toList();
+  }
+
+  static String writer(WriterLog log) {
+    return log.header() == null ? "" : log.header().writer();
   }
 
   private static List<Row> rows(List<BenchLesson> lessons) {
@@ -103,12 +114,12 @@ public record BoardView(List<Row> rows, List<StepSpread> spreads, List<Given> gi
   private static String answer(List<LessonEvent> events, Ref ref) {
     for (LessonEvent event : events) {
       if (event instanceof LessonEvent.Accepted accepted && accepted.ref().equals(ref)) {
-        return "taken";
+        return TAKEN;
       }
       if (event instanceof LessonEvent.Declined declined && declined.ref().equals(ref)) {
         return declined.why().words();
       }
     }
-    return "not seen yet";
+    return NOT_SEEN;
   }
 }

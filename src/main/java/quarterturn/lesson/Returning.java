@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /**
  * Questions that a student missed, to come back: at the next lesson, and once they went well there,
@@ -30,10 +31,20 @@ public final class Returning {
    */
   public static List<String> due(
       List<WriterLog> logs, String lesson, String student, boolean season) {
+    return due(logs, id -> id.compareTo(lesson) < 0, student, season);
+  }
+
+  /** The questions that come back at the lesson after this one. */
+  static List<String> after(List<WriterLog> logs, String lesson, String student) {
+    return due(logs, id -> id.compareTo(lesson) <= 0, student, false);
+  }
+
+  private static List<String> due(
+      List<WriterLog> logs, Predicate<String> counts, String student, boolean season) {
     Map<String, TreeMap<String, WriterLog>> lessons = new TreeMap<>();
     for (WriterLog log : logs) {
       WriterLog.Header header = log.header();
-      if (header != null && header.lesson().compareTo(lesson) < 0) {
+      if (header != null && counts.test(header.lesson())) {
         lessons.computeIfAbsent(header.lesson(), id -> new TreeMap<>()).put(header.writer(), log);
       }
     }

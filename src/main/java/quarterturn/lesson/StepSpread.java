@@ -2,8 +2,10 @@ package quarterturn.lesson;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import quarterturn.unit.Bracket;
 
@@ -11,14 +13,19 @@ import quarterturn.unit.Bracket;
  * What all benches predicted and read at one step. A prediction counts here only when the bench has
  * shown its reading, and a reading only when it is no longer hidden: a board may hang on a wall.
  *
- * @param step as PROCEDURE/STEP
+ * @param step as PROCEDURE/STEP; with its time where a bench came there more than once, since a
+ *     turn lies between
+ * @param turn whether it is a turn
+ * @param unit of what is predicted: that of the readings, or turn; empty while nothing was read
  * @param locked how many predictions are locked, the hidden ones too
- * @param directions how many predicted which way
+ * @param directions how many predicted which way; a first reading has none
  * @param sizes that were predicted, the smallest first
  * @param readings the gauge readings, the smallest first
  */
 public record StepSpread(
     String step,
+    boolean turn,
+    String unit,
     int locked,
     Map<Direction, Integer> directions,
     List<Double> sizes,
@@ -31,14 +38,23 @@ public record StepSpread(
 
   /** By step, in the order of their names. */
   static List<StepSpread> of(List<BenchLesson> benches) {
-    Map<String, List<Round>> bySteps = new TreeMap<>();
+    Map<String, SortedMap<Integer, List<Round>>> bySteps = new TreeMap<>();
     for (BenchLesson bench : benches) {
+      Map<String, Integer> times = new HashMap<>();
       for (Round round : bench.rounds()) {
-        bySteps.computeIfAbsent(round.opened().spot().key(), key -> new ArrayList<>()).add(round);
+        String key = round.opened().spot().key();
+        int time = times.merge(key, 1, Integer::sum);
+        bySteps
+            .computeIfAbsent(key, k -> new TreeMap<>())
+            .computeIfAbsent(time, t -> new ArrayList<>())
+            .add(round);
       }
     }
     List<StepSpread> out = new ArrayList<>();
-    bySteps.forEach((step, rounds) -> out.add(of(step, rounds)));
+    bySteps.forEach(
+        (step, times) ->
+            times.forEach(
+                (time, rounds) -> out.add(of(time == 1 ? step : step + ", time " + time, rounds))));
     return out;
   }
 
@@ -49,7 +65,10 @@ public record StepSpread(
     for (Round round : rounds) {
       if (round.shown() != null) {
         for (Prediction prediction : round.predictions().values()) {
-          directions.merge(prediction.direction(), 1, Integer::sum);
+          // Where nothing was read before there is no way, and the size alone counts.
+          if (round.opened().turn() || round.opened().before() != null) {
+            directions.merge(prediction.direction(), 1, Integer::sum);
+          }
           sizes.add(prediction.size());
         }
       }
@@ -63,6 +82,31 @@ public record StepSpread(
     sizes.sort(Double::compare);
     Spread spread = Spread.of(readings, readings.size());
     return new StepSpread(
-        step, locked, directions, sizes, spread == null ? List.of() : spread.readings());
+        step,
+        rounds.get(0).opened().turn(),
+        unit(rounds),
+        locked,
+        directions,
+        sizes,
+        spread == null ? List.of() : spread.readings());
+  }
+
+  private static String unit(List<Round> rounds) {
+    for (Round round : rounds) {
+      if (round.opened().turn()) {
+        return "turn";
+      }
+      if (round.opened().blind()) {
+        return "mm";
+      }
+      for (Value value : new Value[] {round.opened().before(), round.result()}) {
+        if (value instanceof Value.Gap) {
+          return "mm";
+        } else if (value instanceof Value.Number number) {
+          return number.unit();
+        }
+      }
+    }
+    return "";
   }
 }

@@ -1,6 +1,7 @@
 package quarterturn.line;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -40,6 +41,12 @@ public interface LineSource {
 
   /** Columns there are to print in. */
   int width();
+
+  /** Prints lines from another thread while somebody may be typing. */
+  default void meanwhile(PrintWriter out, List<String> lines) {
+    lines.forEach(out::println);
+    out.flush();
+  }
 
   /** The person pressed the key that stops a program. */
   final class Interrupted extends Exception {

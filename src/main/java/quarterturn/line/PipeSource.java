@@ -20,6 +20,7 @@ public final class PipeSource implements LineSource {
   private final TypedLines in;
   private final PrintWriter out;
   private final boolean byHand;
+  private volatile String pending = "";
 
   /**
    * Lines of {@code in}.
@@ -54,7 +55,9 @@ public final class PipeSource implements LineSource {
   private @Nullable String read(String prompt, boolean shown) throws IOException {
     out.print(prompt);
     out.flush();
+    pending = prompt;
     TypedLines.Line line = in.next();
+    pending = "";
     if (line == null) {
       out.println();
       return null;
@@ -72,6 +75,18 @@ public final class PipeSource implements LineSource {
     } catch (InterruptedException e) {
       throw new Interrupted();
     }
+  }
+
+  /** A prompt that stands there is left as it is, and printed once more below. */
+  @Override
+  public void meanwhile(PrintWriter out, List<String> lines) {
+    String prompt = pending;
+    if (!prompt.isEmpty()) {
+      out.println();
+    }
+    lines.forEach(out::println);
+    out.print(prompt);
+    out.flush();
   }
 
   @Override

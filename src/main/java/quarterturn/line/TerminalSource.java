@@ -112,6 +112,11 @@ public final class TerminalSource implements LineSource, AutoCloseable {
   }
 
   @Override
+  public void meanwhile(PrintWriter out, List<String> lines) {
+    reader.printAbove(String.join("\n", lines));
+  }
+
+  @Override
   public boolean typedByHand() {
     return true;
   }

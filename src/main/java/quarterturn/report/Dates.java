@@ -23,6 +23,11 @@ public record Dates(ZoneId zone) {
     return MINUTE.format(at.atZone(zone));
   }
 
+  /** "10:05". */
+  public String clock(Instant at) {
+    return CLOCK.format(at.atZone(zone));
+  }
+
   /** "10:05" where {@code at} falls on the same day as {@code now}, else with its date. */
   public String seenFrom(Instant now, Instant at) {
     LocalDate today = now.atZone(zone).toLocalDate();

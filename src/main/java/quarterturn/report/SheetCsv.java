@@ -86,8 +86,12 @@ final class SheetCsv {
   }
 
   /** Our own numbers are no formulas, a minus before them included. */
-  private static String number(double number) {
+  static String number(double number) {
     return Double.isFinite(number) ? Decimals.plain(number) : "";
+  }
+
+  static String textOrEmpty(@Nullable String typed) {
+    return typed == null ? "" : text(typed);
   }
 
   /**

@@ -49,21 +49,31 @@ final class SheetHtml {
   private SheetHtml() {}
 
   static String of(Sheet sheet, Dates dates) {
-    return new SheetHtml().page(sheet, dates);
+    String title = SheetParts.TITLE + ", " + sheet.heading().session();
+    String plot = ReliefPlot.of(sheet, dates);
+    return new SheetHtml().page(title, SheetParts.TITLE, SheetParts.of(sheet, dates), plot);
   }
 
-  private String page(Sheet sheet, Dates dates) {
-    String title = escape(SheetParts.TITLE + ", " + sheet.heading().session());
+  static String of(String title, List<SheetPart> parts) {
+    return new SheetHtml().page(title, title, parts, "");
+  }
+
+  /**
+   * The page.
+   *
+   * @param title of the page, as a browser shows it on top
+   * @param heading what stands first on it
+   * @param plot of the relief, or empty
+   */
+  private String page(String title, String heading, List<SheetPart> parts, String plot) {
     out.append(
         "<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n");
     out.append("<meta charset=\"utf-8\"/>\n");
     out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
-    out.append("<title>").append(title).append("</title>\n<style>\n").append(STYLE);
-    out.append("</style>\n</head>\n<body>\n<main>\n<h1>")
-        .append(SheetParts.TITLE)
-        .append("</h1>\n");
-    String plot = ReliefPlot.of(sheet, dates);
-    for (SheetPart part : SheetParts.of(sheet, dates)) {
+    out.append("<title>").append(escape(title)).append("</title>\n<style>\n").append(STYLE);
+    out.append("</style>\n</head>\n<body>\n<main>\n<h1>").append(escape(heading));
+    out.append("</h1>\n");
+    for (SheetPart part : parts) {
       out.append("<section>\n<h2>").append(escape(part.title())).append("</h2>\n");
       part.blocks().forEach(this::block);
       if (part.title().equals(SheetParts.MEASURES) && !plot.isEmpty()) {

@@ -18,11 +18,15 @@ final class SheetMarkdown {
   private SheetMarkdown() {}
 
   static String of(Sheet sheet, Dates dates) {
+    return of(SheetParts.TITLE, SheetParts.of(sheet, dates));
+  }
+
+  static String of(String title, List<SheetPart> parts) {
     List<String> lines = new ArrayList<>();
-    lines.add("# " + SheetParts.TITLE);
-    for (SheetPart part : SheetParts.of(sheet, dates)) {
+    lines.add("# " + escape(title));
+    for (SheetPart part : parts) {
       lines.add("");
-      lines.add("## " + part.title());
+      lines.add("## " + escape(part.title()));
       for (SheetPart.Block block : part.blocks()) {
         lines.add("");
         lines.addAll(block(block));

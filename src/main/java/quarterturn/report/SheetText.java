@@ -19,13 +19,16 @@ final class SheetText {
   private SheetText() {}
 
   static String of(Sheet sheet, Dates dates) {
-    List<String> lines = new ArrayList<>();
-    lines.add(SheetParts.TITLE.toUpperCase(Locale.ROOT));
+    return of(SheetParts.TITLE, SheetParts.of(sheet, dates));
+  }
+
+  static String of(String title, List<SheetPart> parts) {
+    List<String> lines = new ArrayList<>(wrap(title.toUpperCase(Locale.ROOT), WIDTH, 0));
     lines.add("=".repeat(WIDTH));
-    for (SheetPart part : SheetParts.of(sheet, dates)) {
+    for (SheetPart part : parts) {
       lines.add("");
-      lines.add(part.title());
-      lines.add("-".repeat(part.title().length()));
+      lines.addAll(wrap(part.title(), WIDTH, 0));
+      lines.add("-".repeat(Math.min(WIDTH, Table.columns(Printable.of(part.title())))));
       boolean first = true;
       for (SheetPart.Block block : part.blocks()) {
         if (!first) {

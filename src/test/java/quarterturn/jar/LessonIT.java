@@ -99,6 +99,9 @@ class LessonIT {
       jar.lineWith("Ana predicted about 0.6 mm, because: it looks like a card");
       jar.lineWith("It read: 0.70 to 0.75 mm.");
       jar.send("smaller than I thought");
+      jar.lineWith("Now another case");
+      jar.send("a guess");
+      jar.send("no");
       unseenUpTo(jar, "Predict it before you take it.");
       jar.send("stop the leaf is bent");
       unseenUpTo(jar, "STOPPED: the leaf is bent.");

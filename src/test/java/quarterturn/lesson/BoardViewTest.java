@@ -84,7 +84,8 @@ class BoardViewTest {
             shown(2),
             resulted(2));
     StepSpread open = BoardView.of(Demo.PLAN, List.of(after)).spreads().get(0);
-    assertThat(open.directions()).containsExactly(Direction.MORE, 1);
+    assertThat(open.sizes()).containsExactly(0.3);
+    assertThat(open.directions()).isEmpty();
     assertThat(open.readings()).containsExactly(Demo.GAP.bracket());
   }
 
@@ -144,5 +145,34 @@ class BoardViewTest {
     assertThat(Orders.to(lesson, right, T)).isEqualTo(new LessonEvent.Ordered(T, "bench-a", right));
     assertThrows(
         Refused.class, () -> Orders.to(lesson, new Order.SetLevel("Zoe", Level.OWN, false), T));
+  }
+
+  /** A turn lies between, so that the two are no readings of one gap. */
+  @Test
+  void aSecondReadingOfAStepStandsForItself() {
+    WriterLog twice =
+        Demo.bench(
+            "bench-a",
+            came("Ana"),
+            opened("read", 1, false),
+            predicted(2, "Ana"),
+            shown(2),
+            resulted(2),
+            opened("read", 2, false),
+            predicted(6, "Ana"),
+            shown(6),
+            resulted(6));
+    WriterLog once =
+        Demo.bench(
+            "bench-b",
+            came("Ben"),
+            opened("read", 4, false),
+            predicted(2, "Ben"),
+            shown(2),
+            resulted(2));
+    List<StepSpread> spreads = BoardView.of(Demo.PLAN, List.of(twice, once)).spreads();
+    assertThat(spreads.stream().map(s -> s.step() + " " + s.readings().size()))
+        .containsExactly("relief/read 2", "relief/read, time 2 1")
+        .inOrder();
   }
 }

@@ -42,7 +42,13 @@ class LessonCardsTest {
     session().close();
   }
 
-  private static void type(LessonCards cards, String text) throws Exception {
+  /** Types in one's own time, so that what is to be thought about is thought about. */
+  private void type(LessonCards cards, String text) throws Exception {
+    nanos += 6_000_000_000L;
+    hurry(cards, text);
+  }
+
+  private static void hurry(LessonCards cards, String text) throws Exception {
     for (int c : text.codePoints().toArray()) {
       cards.key(new Key.Typed(c));
     }
@@ -155,6 +161,10 @@ class LessonCardsTest {
     assertThat(drawn(cards)).contains("It read: 0.70 to 0.75 mm.");
     assertThat(drawn(cards)).doesNotContain("It came out");
     type(cards, "more than I saw");
+    assertThat(drawn(cards)).contains("The instrument lies flat on its back");
+    type(cards, "a guess");
+    assertThat(drawn(cards)).doesNotContain("It came out");
+    type(cards, "no");
     assertThat(drawn(cards)).contains("It came out otherwise.");
     type(cards, "");
     assertThat(drawn(cards)).contains("Next is a reading");
@@ -173,10 +183,10 @@ class LessonCardsTest {
     }
     assertThat(drawn(cards)).contains("Think about it");
     nanos += 4_900_000_000L;
-    type(cards, "0.5 so");
+    hurry(cards, "0.5 so");
     assertThat(drawn(cards)).contains("an answer counts after 5 seconds");
     nanos += 200_000_000L;
-    type(cards, "");
+    hurry(cards, "");
     assertThat(cards.card()).isNull();
   }
 

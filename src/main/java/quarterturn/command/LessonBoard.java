@@ -1,0 +1,82 @@
+package quarterturn.command;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.jline.terminal.Terminal;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import quarterturn.lesson.Board;
+import quarterturn.line.LineBoard;
+import quarterturn.line.Typing;
+import quarterturn.procedure.Unreadable;
+import quarterturn.report.Dates;
+import quarterturn.report.LessonFormat;
+import quarterturn.report.LessonSheets;
+import quarterturn.screen.BoardFace;
+import quarterturn.screen.SystemTerminal;
+import quarterturn.session.Names;
+import quarterturn.unit.NotUnderstood;
+
+/** {@code lesson board FOLDER}: the teacher's view of every bench. */
+@Command(
+    name = "board",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Shows every bench of a lesson live: stops first, then who waits longest.",
+      "It releases, holds, sets levels, and ends the lesson with a sheet for each student and one",
+      "for the class. Nothing leaves the machine."
+    })
+final class LessonBoard implements Callable<Integer>, Cli.Timed {
+  @Parameters(paramLabel = "FOLDER", description = "The lesson's folder.")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--name",
+      paramLabel = "NAME",
+      defaultValue = "board",
+      description =
+          "The board's own name, ${DEFAULT-VALUE} without it; a second board needs another. A board"
+              + " that is opened again goes on.")
+  private String name = "board";
+
+  @Mixin private final Looks looks = new Looks();
+  @Mixin private final Where where = new Where();
+  private final Clock clock;
+
+  LessonBoard(Clock clock) {
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() throws IOException, Unreadable, InterruptedException {
+    Faces faces = looks.faces();
+    if (faces.kind() == Faces.Kind.SCRIPT) {
+      throw new NotUnderstood("a board has no --lines; commands can be piped into it with --plain");
+    }
+    Dates dates = new Dates(clock.getZone());
+    String called = Names.check("a board", name);
+    Set<String> saddles = SaddleSteps.of(Board.plan(folder), where.desk(clock));
+    Board.Sheets sheets =
+        (plan, logs) ->
+            SheetFolder.write(
+                folder,
+                called,
+                LessonSheets.of(plan, logs, saddles, List.of(LessonFormat.values()), dates));
+    try (Board board = Board.open(folder, called, clock, sheets)) {
+      if (faces.kind() == Faces.Kind.TYPED) {
+        try (Typing typing = faces.typing()) {
+          return LineBoard.run(board, typing.source(), typing.out(), dates);
+        }
+      }
+      try (Terminal terminal = SystemTerminal.open()) {
+        return BoardFace.run(terminal, board, faces.settings(terminal), dates);
+      }
+    }
+  }
+}

@@ -1,0 +1,48 @@
+package quarterturn.command;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import quarterturn.report.LessonSheets;
+
+/** Writes a lesson's sheets. What is there already is never written over. */
+final class SheetFolder {
+  private static final int MOST = 1000;
+
+  private SheetFolder() {}
+
+  /**
+   * Writes them into a new folder of the board's own beside the benches' files: {@code
+   * sheets-BOARD}, and with a number where that is there already.
+   */
+  static Path write(Path lesson, String board, List<LessonSheets.File> files) throws IOException {
+    for (int n = 1; n < MOST; n++) {
+      Path folder = lesson.resolve("sheets-" + board + (n == 1 ? "" : "-" + n));
+      try {
+        Files.createDirectory(folder);
+        into(folder, files);
+        return folder;
+      } catch (FileAlreadyExistsException e) {
+        // The sheets of an earlier time stay; these get the next number.
+      }
+    }
+    throw new IOException("there are too many folders with sheets; move some elsewhere");
+  }
+
+  /** Writes them into a folder, which is made where it is not there. */
+  static void into(Path folder, List<LessonSheets.File> files) throws IOException {
+    Files.createDirectories(folder);
+    for (LessonSheets.File file : files) {
+      Path path = folder.resolve(file.name());
+      try {
+        Files.writeString(path, file.text(), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+      } catch (FileAlreadyExistsException e) {
+        throw new IOException(path + " is there already; name another folder with --out", e);
+      }
+    }
+  }
+}

@@ -1,0 +1,34 @@
+package quarterturn.report;
+
+import java.util.stream.Collectors;
+
+/** What a lesson's sheets can be written as. */
+public enum LessonFormat {
+  TEXT("txt"),
+  MARKDOWN("md"),
+  HTML("html"),
+  CSV("csv");
+
+  private final String ending;
+
+  LessonFormat(String ending) {
+    this.ending = ending;
+  }
+
+  /** How the file's name ends, without the dot. */
+  public String ending() {
+    return ending;
+  }
+
+  String write(LessonPage page) {
+    return switch (this) {
+      case TEXT -> SheetText.of(page.title(), page.parts());
+      case MARKDOWN -> SheetMarkdown.of(page.title(), page.parts());
+      case HTML -> SheetHtml.of(page.title(), page.parts());
+      case CSV ->
+          page.rows().stream()
+              .map(row -> String.join(",", row) + "\r\n")
+              .collect(Collectors.joining());
+    };
+  }
+}

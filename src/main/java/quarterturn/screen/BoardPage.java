@@ -1,0 +1,185 @@
+package quarterturn.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import quarterturn.lesson.BoardView;
+import quarterturn.lesson.Called;
+import quarterturn.lesson.StepSpread;
+import quarterturn.lesson.Waiting;
+import quarterturn.report.BoardWords;
+import quarterturn.report.Dates;
+import quarterturn.unit.Printable;
+
+/** The board's whole screen. A pure function of what is shown and of the size. */
+final class BoardPage {
+  private static final int HEAD = 3;
+  private static final int FOOT = 4;
+  private static final int SIDE = 44;
+
+  /** Rows over and under the lines of a view. */
+  private static final int AROUND = 4;
+
+  private BoardPage() {}
+
+  static Canvas draw(BoardModel model, Dates dates, int width, int height) {
+    if (TooSmall.is(width, height)) {
+      return TooSmall.draw(width, height);
+    }
+    Canvas canvas = new Canvas(width, height);
+    head(canvas, model);
+    int rows = height - HEAD - FOOT;
+    int main = width >= Page.WIDE ? width - SIDE - 3 : width;
+    canvas.paste(0, HEAD, main(model, dates, main, rows));
+    if (main < width) {
+      for (int r = 0; r < rows; r++) {
+        canvas.set(main, HEAD + r, '│');
+      }
+      canvas.set(main, HEAD - 1, '┬');
+      Canvas side = new Canvas(SIDE, rows);
+      Line.draw(side, 0, 0, side(model, SIDE - 2), 0, rows);
+      canvas.paste(main + 2, HEAD, side);
+    }
+    foot(canvas, model);
+    return canvas;
+  }
+
+  private static void head(Canvas canvas, BoardModel model) {
+    int room = canvas.width() - 4;
+    String right = "board " + model.sight().board();
+    String left = Printable.of(model.sight().plan().title());
+    canvas.put(2, 0, Wrap.cut(left, room - Canvas.cells(right) - 2), Ink.STRONG);
+    canvas.put(canvas.width() - 2 - Canvas.cells(right), 0, right);
+    int open = model.sight().unanswered().size();
+    String orders =
+        open == 0 ? "" : "; " + open + (open == 1 ? " order" : " orders") + " not taken yet";
+    canvas.put(2, 1, Wrap.cut(BoardWords.summary(model.sight()) + orders, room));
+    canvas.row(0, 2, canvas.width(), '─', Ink.PLAIN);
+  }
+
+  private static void foot(Canvas canvas, BoardModel model) {
+    int room = canvas.width() - 4;
+    int top = canvas.height() - FOOT;
+    String message = model.message();
+    if (message.isEmpty() && !model.sight().notices().isEmpty()) {
+      message = "Notice: " + model.sight().notices().get(0);
+    }
+    List<String> lines = message.isEmpty() ? List.of() : Wrap.lines(message, room - 2);
+    for (int i = 0; i < Math.min(2, lines.size()); i++) {
+      String line =
+          i == 1 && lines.size() > 2 ? Wrap.cut(lines.get(1) + "…", room - 3) : lines.get(i);
+      canvas.put(2, top + i, i == 0 ? "!" : " ", Ink.STRONG);
+      canvas.put(4, top + i, line, Ink.STRONG);
+    }
+    canvas.row(0, top + 2, canvas.width(), '─', Ink.PLAIN);
+    Foot.keys(canvas, top + 3, hints(model), room);
+  }
+
+  private static List<KeyHints.Hint> hints(BoardModel model) {
+    return switch (model.layer()) {
+      case NONE ->
+          List.of(
+              new KeyHints.Hint("r", "release"),
+              new KeyHints.Hint("h", "hold"),
+              new KeyHints.Hint("l", "levels"),
+              new KeyHints.Hint("Enter", "bench"),
+              new KeyHints.Hint("s", "spread"),
+              new KeyHints.Hint("o", "orders"),
+              new KeyHints.Hint("e", "end"),
+              new KeyHints.Hint("q", "leave"),
+              new KeyHints.Hint("?", "keys"));
+      case KEYS -> List.of(new KeyHints.Hint("any key", "back to the benches"));
+      case BENCH, SPREAD, ORDERS ->
+          List.of(
+              new KeyHints.Hint("↑ ↓", "scroll"),
+              new KeyHints.Hint("Esc", "back"),
+              new KeyHints.Hint("?", "keys"));
+      case RELEASE, HOLD, HOLD_ALL ->
+          List.of(
+              new KeyHints.Hint(
+                  "Enter", model.layer() == BoardLayer.RELEASE ? "let it go on" : "hold"),
+              new KeyHints.Hint("Esc", "back"),
+              new KeyHints.Hint("F1", "what keys do here"));
+      case LEVEL ->
+          List.of(
+              new KeyHints.Hint("↑ ↓", "student"),
+              new KeyHints.Hint("1-4", "level"),
+              new KeyHints.Hint("f", "keep it so, or not"),
+              new KeyHints.Hint("Esc", "back"),
+              new KeyHints.Hint("?", "keys"));
+      case END ->
+          List.of(
+              new KeyHints.Hint("y", "end it"),
+              new KeyHints.Hint("Esc", "go on"),
+              new KeyHints.Hint("?", "keys"));
+    };
+  }
+
+  private static Canvas main(BoardModel model, Dates dates, int width, int rows) {
+    if (model.layer() == BoardLayer.NONE) {
+      return BoardRows.draw(model, dates, width, rows);
+    }
+    Canvas canvas = new Canvas(width, rows);
+    canvas.put(2, 1, Wrap.cut(title(model), width - 4), Ink.STRONG);
+    List<Line> lines = BoardLayers.lines(model, dates, inner(width));
+    int room = rows - AROUND;
+    int from = Math.min(model.scroll(), Math.max(0, lines.size() - room));
+    Line.draw(canvas, 2, 3, lines, from, room);
+    if (from + room < lines.size()) {
+      canvas.put(2, rows - 1, "▼ more below");
+    }
+    if (model.typed()) {
+      int at = 3 + lines.size() + 1;
+      canvas.put(2, at, "► ", Ink.STRONG);
+      canvas.put(4, at, model.field().text() + " ", Ink.MARKED);
+      canvas.cursor(4 + Canvas.cells(model.field().text().substring(0, model.field().at())), at);
+    }
+    return canvas;
+  }
+
+  private static int inner(int width) {
+    return Math.min(width - 4, 90);
+  }
+
+  private static String title(BoardModel model) {
+    BoardView.Row row = model.row();
+    boolean of =
+        row != null
+            && switch (model.layer()) {
+              case BENCH, RELEASE, HOLD, LEVEL -> true;
+              default -> false;
+            };
+    return of && row != null
+        ? Called.name(row) + ": " + model.layer().title()
+        : model.layer().title();
+  }
+
+  static int mostScroll(BoardModel model, Dates dates, int width, int height) {
+    if (model.layer() == BoardLayer.NONE || TooSmall.is(width, height)) {
+      return 0;
+    }
+    int main = width >= Page.WIDE ? width - SIDE - 3 : width;
+    int lines = BoardLayers.lines(model, dates, inner(main)).size();
+    return Math.max(0, lines - (height - HEAD - FOOT - AROUND));
+  }
+
+  /** Beside the benches: what was predicted and read, and the newest orders. */
+  private static List<Line> side(BoardModel model, int width) {
+    List<Line> out = new ArrayList<>();
+    out.add(Line.BLANK);
+    out.add(Line.heading(BoardLayer.SPREAD.title()));
+    for (StepSpread spread : model.sight().view().spreads()) {
+      BoardLayers.spread(out, spread, width);
+    }
+    out.add(Line.BLANK);
+    out.add(Line.heading("Orders, the newest first"));
+    BoardLayers.orders(out, model, width);
+    return out;
+  }
+
+  /** How a bench's standing is drawn; the words say the same. */
+  static Ink ink(BoardView.Row row) {
+    return row.waiting().kind() == Waiting.Kind.STOPPED
+        ? Ink.SIGNAL
+        : row.waiting().kind() == Waiting.Kind.HELD ? Ink.STRONG : Ink.PLAIN;
+  }
+}

@@ -1,0 +1,21 @@
+package quarterturn.lesson;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+
+import org.junit.jupiter.api.Test;
+
+class InventedLessonTest {
+  /** Else what is shown of it would prove nothing. */
+  @Test
+  void couldHaveHappened() {
+    for (WriterLog log : BoardView.benches(InventedLesson.PLAN, InventedLesson.logs())) {
+      assertWithMessage(String.valueOf(log.header()))
+          .that(Proof.of(log, InventedLesson.logs()))
+          .isEmpty();
+    }
+    BoardView view = BoardView.of(InventedLesson.PLAN, InventedLesson.logs());
+    assertThat(view.rows().get(0).releases().get(0).ref()).isEqualTo(InventedLesson.BLUE_STOP);
+    assertThat(view.rows().get(1).releases().get(0).ref()).isEqualTo(InventedLesson.RED_HOLD);
+  }
+}
