@@ -139,12 +139,20 @@ public final class Board implements Closeable {
         plan, name, now, BoardView.of(plan, logs), known.grown(), known.notices(), sheetsAre);
   }
 
+  /** As {@link #release(String, String, Sight)}, by a teacher who has seen the last look. */
+  public synchronized String release(String bench, String typed) throws Refused, IOException {
+    return release(bench, typed, sight);
+  }
+
   /**
-   * Lets a bench go on: releases what keeps it, stops first.
+   * Lets a bench go on: releases what keeps it, stops first. A stop that the teacher has not been
+   * told of is not released: the word was meant for something else.
    *
    * @param typed the value as the bench read it; empty where nothing is read back
+   * @param seen what the teacher has been shown
    */
-  public synchronized String release(String bench, String typed) throws Refused, IOException {
+  public synchronized String release(String bench, String typed, Sight seen)
+      throws Refused, IOException {
     BoardView.Row row = fresh(bench);
     String called = Called.name(row);
     List<Keep> open = sight.toRelease(row);
@@ -158,6 +166,17 @@ public final class Board implements Closeable {
                   + " already; it has not looked yet.");
     }
     Keep keep = open.get(0);
+    BoardView.Row before = seen.row(bench);
+    if (keep.kind() == Keep.Kind.STOP
+        && (before == null || before.releases().stream().noneMatch(keep::sameAs))) {
+      String why = Printable.of(keep.what()).strip().replaceAll("[.]+$", "");
+      throw new Refused(
+          "Not done: "
+              + called
+              + " was stopped just now"
+              + (why.isEmpty() ? "" : ": " + why)
+              + ". Look there first, then release it once more.");
+    }
     Value value;
     try {
       value = ReadBack.of(typed, keep.value());

@@ -36,4 +36,9 @@ public record Keep(
   Keep released(Ref by) {
     return new Keep(ref, kind, since, what, value, spot, by);
   }
+
+  /** Whether both are the same thing that keeps a bench, whatever was noted of it since. */
+  boolean sameAs(Keep other) {
+    return ref.equals(other.ref);
+  }
 }

@@ -184,7 +184,7 @@ public final class LineBoard {
       }
     } else if (command instanceof BoardTyped.Release release) {
       Called.Bench called = Called.bench(rows, release.rest());
-      return board.release(called.row().bench().bench(), called.rest());
+      return board.release(called.row().bench().bench(), called.rest(), shown);
     } else if (command instanceof BoardTyped.ReleaseAll) {
       return board.releaseAll();
     } else if (command instanceof BoardTyped.Hold hold) {

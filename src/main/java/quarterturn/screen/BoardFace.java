@@ -141,7 +141,7 @@ public final class BoardFace {
 
   private String done(BoardAct act) throws Refused, IOException {
     if (act instanceof BoardAct.Release release) {
-      return board.release(release.bench(), release.typed());
+      return board.release(release.bench(), release.typed(), model.sight());
     } else if (act instanceof BoardAct.ReleaseAll) {
       return board.releaseAll();
     } else if (act instanceof BoardAct.Hold hold) {

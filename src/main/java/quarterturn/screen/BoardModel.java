@@ -2,10 +2,12 @@ package quarterturn.screen;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.BoardView;
 import quarterturn.lesson.Keep;
+import quarterturn.lesson.Ref;
 import quarterturn.lesson.Sight;
 import quarterturn.lesson.Value;
 
@@ -36,7 +38,18 @@ record BoardModel(
     boolean there = now.row(marked) != null;
     List<BoardView.Row> rows = now.view().rows();
     String mark = there ? marked : rows.isEmpty() ? "" : rows.get(0).bench().bench();
-    return new BoardModel(now, mark, layer, field, pick, scroll, message);
+    BoardModel then = new BoardModel(now, mark, layer, field, pick, scroll, message);
+    // What was asked to be let go on is never another thing under the teacher's fingers.
+    boolean other = layer == BoardLayer.RELEASE && !then.first().equals(first());
+    return other ? then.with(BoardLayer.NONE).saying(message) : then;
+  }
+
+  /** What a release of the marked bench is for, or empty. */
+  private Optional<Ref> first() {
+    BoardView.Row row = row();
+    return row == null
+        ? Optional.empty()
+        : sight.toRelease(row).stream().map(Keep::ref).findFirst();
   }
 
   BoardModel saying(String words) {

@@ -136,6 +136,25 @@ class BoardTest {
     }
   }
 
+  /** The word was given to a bench that, as far as the teacher knew, had not stopped. */
+  @Test
+  void aStopThatWasNotSeenIsNotCleared() throws Exception {
+    try (Board board = open("board")) {
+      Sight before =
+          InventedLesson.sight(
+              InventedLesson.logs().stream()
+                  .filter(log -> !Objects.requireNonNull(log.header()).writer().equals("blue"))
+                  .toList());
+      assertThat(assertThrows(Refused.class, () -> board.release("blue", "", before)))
+          .hasMessageThat()
+          .isEqualTo(
+              "Not done: Blue was stopped just now: It creaked. Look there first, then release it"
+                  + " once more.");
+      assertThat(board.look().unanswered()).isEmpty();
+      assertThat(board.release("blue", "", board.sight())).isEqualTo("Released Blue: the stop.");
+    }
+  }
+
   @Test
   void aBenchIsHeldAndLetGoOn() throws Exception {
     try (Board board = open("board")) {

@@ -99,6 +99,22 @@ class BoardPageTest {
     assertThat(moved.view().rows().indexOf(then.row())).isLessThan(2);
   }
 
+  /** Enter was meant for the hold that was shown, so it must not clear the stop. */
+  @Test
+  void aReleaseIsLeftWhereAStopComesFirst() {
+    BoardModel asked = shows(BENCHES, "2rtighten 1/8");
+    assertThat(asked.seeing(InventedLesson.sight()).field()).isEqualTo(asked.field());
+    Sight stopped =
+        InventedLesson.sight(
+            InventedLesson.with(
+                InventedLesson.logs(),
+                "red",
+                new LessonEvent.Stopped(InventedLesson.NOW, "It slips.")));
+    BoardModel then = asked.seeing(stopped);
+    assertThat(then.layer()).isEqualTo(BoardLayer.NONE);
+    assertThat(after(then, ENTER).act()).isEqualTo(new BoardAct.None());
+  }
+
   @Test
   void levelsAreSetByNumberAndKept() {
     BoardModel levels = shows(BENCHES, "2l");
