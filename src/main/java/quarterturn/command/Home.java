@@ -132,6 +132,7 @@ final class Home {
           LineHome.ask(
               HomeLine.Lines.typed(lines.due()),
               HomeLine.Lines.typed(lines.unfinished()),
+              List.copyOf(desk.store().instrumentNames()),
               typing.source(),
               typing.out());
       if (choice instanceof LineHome.Choice.Quit quit) {
@@ -154,8 +155,7 @@ final class Home {
       return desk.resume(resume.name());
     }
     return choice instanceof LineHome.Choice.Begin begin
-        ? desk.start(
-            new Desk.Wish(begin.procedure(), begin.instrument(), null, null, Role.BEGINNER))
+        ? desk.start(new Desk.Wish(begin.procedure(), begin.instrument(), null, null, begin.role()))
         : desk.start(
             new Desk.Wish(
                 choice instanceof LineHome.Choice.Start start ? start.procedure() : "relief",

@@ -259,6 +259,10 @@ public final class LineBoard {
   }
 
   private void end() throws IOException, LineSource.Interrupted {
+    if (board.sight().ended()) {
+      paper.say("The lesson has been ended already. Type sheets to write them anew.");
+      return;
+    }
     paper.say(
         "This ends the lesson at every bench, and no board can take it back. The sheets are"
             + " written then.");

@@ -2,10 +2,12 @@ package quarterturn.line;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Role;
 
 /** The home view in plain lines: what is due, unfinished sessions, and what can be started. */
 public final class LineHome {
@@ -28,8 +30,13 @@ public final class LineHome {
     /** A procedure, on an instrument that is asked for. */
     record Start(String procedure) implements Choice {}
 
-    /** A procedure on an instrument of the user's, since it is due. */
-    record Begin(String procedure, String instrument) implements Choice {}
+    /** A procedure on an instrument of the user's. */
+    record Begin(String procedure, String instrument, Role role) implements Choice {
+      /** Somebody is led through it, since it is due. */
+      public Begin(String procedure, String instrument) {
+        this(procedure, instrument, Role.BEGINNER);
+      }
+    }
 
     /**
      * A simulated neck.
@@ -46,8 +53,14 @@ public final class LineHome {
    *
    * @param due the most pressing things, the first one first
    * @param unfinished sessions that are not among them
+   * @param instruments names of the user's own
    */
-  public static Choice ask(List<Item> due, List<Item> unfinished, LineSource in, PrintWriter out)
+  public static Choice ask(
+      List<Item> due,
+      List<Item> unfinished,
+      List<String> instruments,
+      LineSource in,
+      PrintWriter out)
       throws IOException {
     out.println("quarterturn: setting up a fretted instrument, one safe turn at a time.");
     out.println("It does not replace a qualified repairer. Local rules come first.");
@@ -57,22 +70,42 @@ public final class LineHome {
     while (true) {
       String typed;
       try {
-        typed =
-            in.readLine(
-                "What would you like to do? ",
-                List.of("start", "setup", "rehearse", "watch", "quit"));
+        typed = in.readLine("What would you like to do? ", words(items, instruments));
       } catch (LineSource.Interrupted e) {
         return new Choice.Quit(true);
       }
       if (typed == null) {
         return new Choice.Quit(false);
       }
-      Choice choice = choice(typed.strip().toLowerCase(Locale.ROOT), items);
+      String wish = typed.strip().toLowerCase(Locale.ROOT);
+      Choice begin = begin(wish, instruments);
+      Choice choice = begin != null ? begin : choice(wish, items);
       if (choice != null) {
         return choice;
       }
-      out.println("Type a number from the list, start, setup, rehearse, watch, or quit.");
+      out.println("Type a number from the list, start, setup, rehearse, watch, or quit;");
+      out.println("or a procedure and one of your instruments, and technician for short texts.");
     }
+  }
+
+  /** What completion offers. */
+  private static List<String> words(List<Item> items, List<String> instruments) {
+    List<String> words = new ArrayList<>(List.of("start", "setup", "rehearse", "watch", "quit"));
+    words.addAll(List.of("relief", "relief-check", "season", "technician"));
+    items.forEach(item -> words.add(item.name()));
+    words.addAll(instruments);
+    return words.stream().distinct().toList();
+  }
+
+  /** "relief-check blue-bass technician", or null where it is nothing like it. */
+  private static @Nullable Choice begin(String typed, List<String> instruments) {
+    List<String> words = List.of(typed.split("\\s+"));
+    boolean technician = words.size() == 3 && words.get(2).equals(Role.TECHNICIAN.word());
+    if ((words.size() != 2 && !technician) || !instruments.contains(words.get(1))) {
+      return null;
+    }
+    return new Choice.Begin(
+        words.get(0), words.get(1), technician ? Role.TECHNICIAN : Role.BEGINNER);
   }
 
   private static void list(List<Item> due, List<Item> unfinished, PrintWriter out) {

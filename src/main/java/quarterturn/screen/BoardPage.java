@@ -45,7 +45,8 @@ final class BoardPage {
 
   private static void head(Canvas canvas, BoardModel model) {
     int room = canvas.width() - 4;
-    String right = "board " + model.sight().board();
+    String name = model.sight().board();
+    String right = name.startsWith("board") ? name : "board " + name;
     String left = Printable.of(model.sight().plan().title());
     canvas.put(2, 0, Wrap.cut(left, room - Canvas.cells(right) - 2), Ink.STRONG);
     canvas.put(canvas.width() - 2 - Canvas.cells(right), 0, right);

@@ -24,6 +24,11 @@ public final class LiveBench implements Bench {
 
   private Prompt prompt;
 
+  /** What was shown last, and when; a change of the state forgets it. */
+  private Merging.@Nullable Merged together;
+
+  private @Nullable Instant togetherAt;
+
   private LiveBench(Engine engine, Ledger ledger, String name, Clock clock, State state)
       throws IOException {
     this.engine = engine;
@@ -141,12 +146,19 @@ public final class LiveBench implements Bench {
       events.add(event);
       own = goOn(engine.apply(doubted ? state : merged.state(), event), events, now);
     }
+    together = null;
     prompt = merged(now).prompt();
   }
 
   /** What is shown, and what an answer to it confirms. */
   private Merging.Merged merged(Instant now) {
-    return engine.merged(state, own, now);
+    Merging.Merged known = together;
+    if (known == null || !now.equals(togetherAt)) {
+      known = engine.merged(state, own, now);
+      together = known;
+      togetherAt = now;
+    }
+    return known;
   }
 
   /** What stands on record where a pause asks for it to be said, or null where no pause does. */
@@ -209,6 +221,7 @@ public final class LiveBench implements Bench {
       Event left = new Event.Left(now(), standing);
       ledger.append(List.of(left));
       state = engine.apply(state, left);
+      together = null;
     }
     return standing;
   }

@@ -132,7 +132,11 @@ class LessonLineTest {
             "0.2 it looks straight",
             "0.70 passes 0.75 lifts",
             "as I said",
+            "a guess",
+            "no",
             "more than I saw",
+            "another guess",
+            "no",
             "quit");
     int ana = said.indexOf("Ana predicted about 0.7 mm, because: a card fits");
     int ben = said.indexOf("Ben predicted about 0.2 mm, because: it looks straight");
@@ -153,6 +157,8 @@ class LessonLineTest {
             "back",
             "0.70 passes 0.75 lifts",
             "as I said",
+            "a guess",
+            "no",
             "quit");
     assertThat(said).contains("It read: 0.20 to 0.25 mm.");
     assertThat(said).contains("The last answer is taken back.");

@@ -72,7 +72,7 @@ class LineBoardTest {
   }
 
   private static void golden(String name, String text) throws IOException {
-    Path file = Path.of("src/test/resources/quarterturn/line", name + ".txt");
+    Path file = Path.of("src/test/resources/quarterturn/line/board", name + ".txt");
     if (Boolean.getBoolean("golden.write")) {
       Files.writeString(file, text);
     }

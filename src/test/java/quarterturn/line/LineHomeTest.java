@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import quarterturn.procedure.Role;
 
 class LineHomeTest {
   private static final LineHome.Choice BEGIN = new LineHome.Choice.Begin("relief", "practice-bass");
@@ -24,7 +25,9 @@ class LineHomeTest {
   private LineHome.Choice typed(
       List<LineHome.Item> due, List<LineHome.Item> unfinished, String typed) throws IOException {
     PrintWriter out = new PrintWriter(shown);
-    return LineHome.ask(due, unfinished, new PipeSource(new StringReader(typed), out, false), out);
+    List<String> own = List.of("practice-bass", "blue-guitar");
+    PipeSource in = new PipeSource(new StringReader(typed), out, false);
+    return LineHome.ask(due, unfinished, own, in, out);
   }
 
   private String list(List<LineHome.Item> due, List<LineHome.Item> unfinished) throws IOException {
@@ -57,6 +60,17 @@ class LineHomeTest {
   void anUnfinishedSessionThatIsDueIsNotListedTwice() throws IOException {
     assertThat(list(List.of(OPEN), List.of()))
         .startsWith("Due:\n  1  relief on blue-guitar, begun 12:00. Go on\n  2  Start");
+  }
+
+  @Test
+  void aProcedureAndAnInstrumentBeginAtOnce() throws IOException {
+    assertThat(typed(List.of(), List.of(), "relief-check blue-guitar technician\n"))
+        .isEqualTo(new LineHome.Choice.Begin("relief-check", "blue-guitar", Role.TECHNICIAN));
+    assertThat(typed(List.of(), List.of(), "Season practice-bass\n"))
+        .isEqualTo(new LineHome.Choice.Begin("season", "practice-bass"));
+    assertThat(typed(List.of(), List.of(), "relief red-guitar\nrelief blue-guitar now\nquit\n"))
+        .isEqualTo(new LineHome.Choice.Quit(false));
+    assertThat(shown.toString()).contains("a procedure and one of your instruments");
   }
 
   @Test
