@@ -124,6 +124,12 @@ final class Notes {
         : Decimals.print(expected.lowMm(), 2) + " to " + high;
   }
 
+  /** Whether a quantity was read after the last turn. */
+  private static boolean readSince(State state, Quantity quantity) {
+    return state.readings.stream()
+        .anyMatch(r -> r.read().quantity() == quantity && r.turnsBefore() == state.turns.size());
+  }
+
   /** What the instrument was found at and is left at. */
   static List<String> closing(State state) {
     List<String> notes = new ArrayList<>();
@@ -142,7 +148,9 @@ final class Notes {
     if (moves > 0) {
       String count = moves == 1 ? "one move" : moves + " moves";
       notes.add("The rod stands " + Fill.net(state) + ", after " + count + ".");
-      notes.add("Action and intonation are stale since the rod was turned.");
+      if (!readSince(state, Quantity.ACTION)) {
+        notes.add("Action and intonation are stale since the rod was turned.");
+      }
     }
     notes.add("The instrument stands like this: " + Standing.of(state) + ".");
     return notes;

@@ -43,7 +43,7 @@ final class MutatedFiles {
     MutatedFiles files = new MutatedFiles(new Shelf(null).load("setup"));
     List<byte[]> small = new ArrayList<>();
     for (String id :
-        List.of("pickups", "buzz", "neck-angle", "strings", "nut-clearance", "intonation")) {
+        List.of("pickups", "buzz", "neck-angle", "sign-off", "nut-clearance", "relief-check")) {
       small.add(Files.readAllBytes(folder.resolve(id + ".yaml")));
     }
     byte[] large = Files.readAllBytes(folder.resolve("relief.yaml"));

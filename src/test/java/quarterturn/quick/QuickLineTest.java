@@ -17,7 +17,13 @@ class QuickLineTest {
   private static final Terms BASS =
       new Terms(
           List.of("E1", "A1", "D2", "G2"),
-          Map.of("key-fit", List.of("fits", "rocks"), "inspect", List.of("sound", "damage")),
+          Map.of(
+              "key-fit",
+              List.of("fits", "rocks"),
+              "inspect",
+              List.of("sound", "damage"),
+              "gauges",
+              List.of()),
           0.05);
 
   /** What each part comes to: "relief 0 0.395..0.445", "inspect=sound". */
@@ -29,6 +35,9 @@ class QuickLineTest {
   private static String words(Given given) {
     if (given instanceof Given.Reading reading) {
       return reading.quantity().word() + " " + reading.string() + " " + words(reading.answer());
+    }
+    if (given instanceof Given.Words words) {
+      return words.step() + "=" + words.words();
     }
     Given.Choice choice = (Given.Choice) given;
     return choice.step() + "=" + choice.option();
@@ -70,6 +79,7 @@ class QuickLineTest {
             + " nut-clearance 2 0.125..0.175; nut-clearance 3 0.125..0.175",
         "gap 2.5 low 2 high|pickup-gap 0 2.50; pickup-gap 3 2.00",
         "rh 48 %; air 21 C|humidity -1 48.00; temperature -1 21.00",
+        "gauges .105 .085 .065 .045; rh 48|gauges=.105 .085 .065 .045; humidity -1 48.00",
         "rh 48; inspect sound; key-fit fits;|humidity -1 48.00; inspect=sound; key-fit=fits"
       })
   void readsEveryPart(String line, String means) throws Mistyped {
@@ -95,6 +105,8 @@ class QuickLineTest {
         "rh 480|3|",
         "key-fit|7|An answer to key-fit is missing here",
         "key-fit loose|8|\"loose\" is no answer to key-fit",
+        "gauges|6|The words for gauges are missing here",
+        "gauges ; rh 48|7|The words for gauges are missing here",
         "key-fit fits rh 48|13|\"rh\" cannot stand here",
         "relif .42 low|0|\"relif\" is no reading and no question of this job"
       })

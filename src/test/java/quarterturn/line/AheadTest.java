@@ -1,0 +1,93 @@
+package quarterturn.line;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.time.ZoneOffset;
+import org.junit.jupiter.api.Test;
+import quarterturn.procedure.Role;
+import quarterturn.rehearsal.NamedNeck;
+import quarterturn.rehearsal.PracticeBench;
+import quarterturn.rehearsal.Practising;
+import quarterturn.report.Dates;
+import quarterturn.session.Event;
+
+/** What a technician types for more than the prompt at hand, on simulated instruments. */
+class AheadTest {
+  private final StringWriter out = new StringWriter();
+
+  private PracticeBench type(String procedure, NamedNeck neck, Role role, String... lines)
+      throws Exception {
+    PracticeBench bench = Practising.on(neck, procedure, "bass-34", role);
+    PrintWriter writer = new PrintWriter(out);
+    String typed = String.join("\n", lines) + "\n";
+    LineSource source = new PipeSource(new StringReader(typed), writer, false);
+    LineFace.run(bench, source, writer, new Dates(ZoneOffset.UTC));
+    return bench;
+  }
+
+  private static long count(PracticeBench bench, Class<? extends Event> kind) {
+    return bench.events().stream().filter(kind::isInstance).count();
+  }
+
+  @Test
+  void wordsForTheNextQuestionsAreTakenUpToWhatTheyDoNotFit() throws Exception {
+    PracticeBench bench =
+        type("intake", NamedNeck.RIGHT, Role.TECHNICIAN, "u", "-", "ordinary; sound; even");
+    // A hazard comes before the question about the frets, so that its answer is not taken.
+    assertThat(count(bench, Event.Chose.class)).isEqualTo(2);
+    assertThat(out.toString()).contains("The other answers on that line are not used");
+  }
+
+  @Test
+  void aNumberIsNoAnswerToAQuestionThatIsNotOnView() throws Exception {
+    PracticeBench bench =
+        type("intake", NamedNeck.RIGHT, Role.TECHNICIAN, "u", "-", "ordinary; 1; even");
+    assertThat(count(bench, Event.Chose.class)).isEqualTo(1);
+  }
+
+  @Test
+  void aBeginnerSeesEachQuestionFirst() throws Exception {
+    PracticeBench bench =
+        type("intake", NamedNeck.RIGHT, Role.BEGINNER, "u", "", "", "-", "ordinary; sound; even");
+    assertThat(count(bench, Event.Chose.class)).isEqualTo(0);
+  }
+
+  @Test
+  void aReadingTypedBeforeTheStringsAreTunedIsNotTaken() throws Exception {
+    PracticeBench bench =
+        type("relief-check", NamedNeck.RIGHT, Role.TECHNICIAN, "u; relief .40 low .38 high");
+    assertThat(count(bench, Event.Read.class)).isEqualTo(0);
+    assertThat(out.toString()).contains("Not used, since something came in between");
+  }
+
+  @Test
+  void aHazardIsAcceptedByItsOwnAnswerAlone() throws Exception {
+    PracticeBench bench = type("relief-check", NamedNeck.RIGHT, Role.TECHNICIAN, "u; u; u");
+    assertThat(count(bench, Event.Accepted.class)).isAtMost(1);
+    assertThat(count(bench, Event.Told.class)).isEqualTo(0);
+  }
+
+  @Test
+  void wordsByNameAndTheRestOfALine() throws Exception {
+    PracticeBench bench =
+        type(
+            "intake",
+            NamedNeck.RIGHT,
+            Role.TECHNICIAN,
+            "u; complaint it buzzes, low down; build ordinary; inspect sound",
+            "u; frets even; rod-seen reachable; strings-known known; gauges .105 .085 .065 .045");
+    assertThat(bench.events().toString()).contains("text=it buzzes, low down");
+    assertThat(bench.events().toString()).contains("text=.105 .085 .065 .045");
+  }
+
+  @Test
+  void undoTakesTheLastAnswerBackAndNextTellsWhatComes() throws Exception {
+    PracticeBench bench =
+        type("intake", NamedNeck.RIGHT, Role.TECHNICIAN, "u", "-", "ordinary", "undo", "next");
+    assertThat(count(bench, Event.Corrected.class)).isEqualTo(1);
+    assertThat(out.toString()).contains("Next: if ordinary: inspect (");
+  }
+}
