@@ -41,6 +41,9 @@ final class Neck {
   }
 
   /** How often it was turned in truth. */
+  /** Whether what is told comes together with what is asked, as it does to a technician alone. */
+  private boolean technician;
+
   int turns() {
     return turns;
   }
@@ -53,6 +56,7 @@ final class Neck {
   ObjectNode answer(JsonNode prompt) {
     ObjectNode answer = JsonNodeFactory.instance.objectNode();
     String step = prompt.path("step").textValue();
+    technician |= prompt.has("first");
     switch (prompt.path("prompt").textValue()) {
       case "tell", "hazard" -> {
         if (prompt.path("prompt").textValue().equals("tell")) {
@@ -94,6 +98,8 @@ final class Neck {
       answer.put("answer", 50);
       return;
     }
+    // A technician whose strings are the old ones goes without the wait before the first turn.
+    settled |= pitch && technician && turns == 0;
     require(pitch && settled, "a reading before the neck was tuned and settled", prompt);
     boolean lowest = prompt.path("which").textValue().equals("lowest");
     read = read || lowest;
