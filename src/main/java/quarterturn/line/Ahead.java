@@ -112,6 +112,11 @@ final class Ahead {
     return named.add(given);
   }
 
+  /** What a reading says of a wait whose time has passed, or null. */
+  @Nullable Answer waited(Prompt prompt) {
+    return named.waited(prompt);
+  }
+
   List<String> left() {
     return named.left();
   }
@@ -132,12 +137,11 @@ final class Ahead {
     if (rest.isEmpty()) {
       return null;
     }
-    boolean news = prompt.said().first().stream().anyMatch(first -> !first.stands());
     boolean same = prompt instanceof Prompt.Measure measure && measure.quantity() == of;
     boolean may = of == null ? technician() : same;
     String part = rest.remove();
     boolean asks = prompt instanceof Prompt.Measure || prompt instanceof Prompt.Choose;
-    if (may && asks && !news && takes(part, prompt)) {
+    if (may && asks && !named.unread() && takes(part, prompt)) {
       Reply reply = ReplyReader.read(part, prompt, bench.now());
       if (reply instanceof Reply.Give give && !(give.answer() instanceof Answer.Correct)) {
         return give.answer();
@@ -160,10 +164,7 @@ final class Ahead {
 
   private void forget(List<String> seen) {
     if (!seen.isEmpty()) {
-      paper.say(
-          "Not used, since something came in between: "
-              + Printable.of(String.join("; ", seen))
-              + ". Give it again when it is asked for.");
+      paper.say(TypedAhead.forgotten(seen) + " Give it again when it is asked for.");
     }
   }
 

@@ -224,7 +224,7 @@ public final class LineBoard {
 
   private void bench(BoardView.Row row) {
     paper.say(BoardWords.sentence(shown, row));
-    paper.say("Heard: " + BoardWords.heard(shown, row, dates) + ".");
+    paper.say("Last news: " + BoardWords.heard(shown, row, dates) + ".");
     for (Keep keep : shown.toRelease(row)) {
       paper.say(
           "To release: "

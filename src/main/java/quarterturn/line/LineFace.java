@@ -226,10 +226,9 @@ public final class LineFace {
 
   /** Keeps what was named until it is asked for, and says what is wanted here. */
   private boolean named(Reply.Named named, Prompt prompt) throws IOException {
-    boolean over = prompt instanceof Prompt.Wait wait && !bench.now().isBefore(wait.until());
-    if (over && technician()) {
-      // Who reads on after the time has passed has waited.
-      give(new Answer.Waited(null), prompt);
+    Answer waited = ahead.waited(prompt);
+    if (waited != null) {
+      give(waited, prompt);
       ahead.keep(named.given());
       return true;
     }

@@ -10,6 +10,7 @@ import quarterturn.session.Bench;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 import quarterturn.session.Said;
+import quarterturn.unit.Printable;
 
 /** What was typed by its name at a bench before it was asked for; the same in every face. */
 public final class TypedAhead {
@@ -20,6 +21,7 @@ public final class TypedAhead {
   private final Supply supply = new Supply();
   private @Nullable Prompt shown;
   private boolean paused;
+  private boolean unread;
 
   public TypedAhead(Bench bench) {
     this.bench = bench;
@@ -66,11 +68,30 @@ public final class TypedAhead {
     boolean pauses = bench.saysAgain();
     boolean begins = pauses && !paused;
     paused = pauses;
-    if (prompt.equals(shown)) {
+    boolean news = prompt.said().first().stream().anyMatch(first -> !first.stands());
+    unread = (begins || news) && !prompt.equals(shown);
+    if (!unread) {
       return List.of();
     }
-    boolean news = prompt.said().first().stream().anyMatch(first -> !first.stands());
-    return begins ? supply.forgetAll() : news ? supply.forgetTheInstrument() : List.of();
+    return begins ? supply.forgetAll() : supply.forgetTheInstrument();
+  }
+
+  /** Whether the prompt that came up last is to be read before anything answers it. */
+  public boolean unread() {
+    return unread;
+  }
+
+  /** What a reading says of a wait whose time has passed: that it is over; null elsewhere. */
+  public @Nullable Answer waited(Prompt prompt) {
+    boolean over = prompt instanceof Prompt.Wait wait && !bench.now().isBefore(wait.until());
+    return over && bench.overview().role() == Role.TECHNICIAN ? new Answer.Waited(null) : null;
+  }
+
+  /** What to say of what was forgotten. */
+  public static String forgotten(List<String> words) {
+    return "Not used, since something came in between: "
+        + Printable.of(String.join("; ", words))
+        + ".";
   }
 
   /**

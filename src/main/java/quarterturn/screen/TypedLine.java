@@ -39,11 +39,10 @@ final class TypedLine {
     }
     try {
       List<String> said = new ArrayList<>();
-      Prompt prompt = bench.prompt();
       List<Given> given = QuickLine.read(line, ahead.terms());
-      if (prompt instanceof Prompt.Wait wait && !bench.now().isBefore(wait.until())) {
-        // Who reads on after the time has passed has waited.
-        give(new Answer.Waited(null), said);
+      Answer waited = ahead.waited(bench.prompt());
+      if (waited != null) {
+        give(waited, said);
       }
       ahead.add(given);
       follow(said);
@@ -99,7 +98,7 @@ final class TypedLine {
 
   private static void forgotten(List<String> words, List<String> said) {
     if (!words.isEmpty()) {
-      said.add("Not used, since something came in between: " + String.join("; ", words) + ".");
+      said.add(TypedAhead.forgotten(words));
     }
   }
 

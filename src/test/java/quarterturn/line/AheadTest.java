@@ -83,6 +83,23 @@ class AheadTest {
     assertThat(bench.events().toString()).contains("text=.105 .085 .065 .045");
   }
 
+  /** The list before the first turn: nothing that was typed before it is on view answers it. */
+  @Test
+  void aPauseIsReadBeforeItIsAnswered() throws Exception {
+    PracticeBench bench = Practising.on(NamedNeck.TOO_MUCH, "relief", "bass-34", Role.TECHNICIAN);
+    while (!bench.prompt().said().step().equals("found-high")) {
+      bench.answer(bench.truth());
+    }
+    String high = AutoSource.typed(bench.prompt(), bench.truth()).replace(",", "");
+    PrintWriter writer = new PrintWriter(out);
+    String typed = "relief " + high + " high; rod-place headstock; direction tighten\n";
+    LineSource source = new PipeSource(new StringReader(typed), writer, false);
+    LineFace.run(bench, source, writer, new Dates(ZoneOffset.UTC));
+    assertThat(count(bench, Event.ReadBack.class)).isEqualTo(0);
+    assertThat(out.toString()).contains("1 of 4  rod-place: ?");
+    assertThat(out.toString()).contains("Not used");
+  }
+
   @Test
   void undoTakesTheLastAnswerBackAndNextTellsWhatComes() throws Exception {
     PracticeBench bench =
