@@ -116,6 +116,23 @@ public final class Ways {
     return reaches(procedure, step, turn -> turn.amount() instanceof Step.Amount.Undo);
   }
 
+  /** Whether a reading on a string can follow from {@code step} on with no tuning before it. */
+  public static boolean readingBeforeTuning(Procedure procedure, String step) {
+    Deque<String> open = new ArrayDeque<>(Set.of(step));
+    Set<String> seen = new HashSet<>();
+    while (!open.isEmpty()) {
+      Step next = procedure.step(open.pop());
+      if (next instanceof Step.Measure measure && measure.quantity().onString()) {
+        return true;
+      }
+      boolean tunes = next instanceof Step.Tell t && t.establishes().contains(Fact.AT_PITCH);
+      if (!tunes && seen.add(next.id())) {
+        open.addAll(from(next));
+      }
+    }
+    return false;
+  }
+
   private static boolean reaches(Procedure procedure, String from, Predicate<Step.TurnRod> wanted) {
     Deque<String> open = new ArrayDeque<>(Set.of(from));
     Set<String> seen = new HashSet<>();

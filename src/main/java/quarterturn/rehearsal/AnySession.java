@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -149,6 +150,11 @@ final class AnySession {
     return hands;
   }
 
+  /** All that is on record of it, oldest first. */
+  List<Event> events() {
+    return Collections.unmodifiableList(events);
+  }
+
   /** Where the session stands. */
   Place place() {
     return new Place(bench.prompt().said().procedure(), bench.prompt().said().step());
@@ -207,7 +213,8 @@ final class AnySession {
     }
   }
 
-  private boolean take(Answer answer) throws IOException {
+  /** Answers, if that is taken. */
+  boolean take(Answer answer) throws IOException {
     try {
       bench.answer(answer);
       return true;

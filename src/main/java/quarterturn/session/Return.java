@@ -69,9 +69,9 @@ final class Return {
       state.withdraw(Fact.AT_PITCH, Fact.SETTLED);
     }
     Step step = walk.step(state);
-    boolean reading = step instanceof Step.Measure measure && measure.quantity().bracket();
     boolean settling = step instanceof Step.Wait wait && !wait.rest() && state.waiting != null;
     Procedure procedure = library.procedure(state.place().procedure());
+    boolean reading = Ways.readingBeforeTuning(procedure, step.id());
     if (drifted && (turnAhead || reading || settling)) {
       state.waiting = null;
       state.undoAsked = false;

@@ -65,13 +65,14 @@ final class Calls {
                 now.withdraw(Fact.AT_PITCH, Fact.SETTLED, Fact.DETUNED);
               }
               readings.forEach((quantity, held) -> leave(frame, now, quantity, held));
-              if (turns) {
-                now.turned(true);
-                now.dayLeft(false);
-                openNeck(frame, now);
-              }
               if (subject >= 0) {
                 now.mask(subject, frame.domains().get(subject).option(outcome));
+              }
+              if (turns) {
+                now.dayLeft(false);
+                caller.effects().spread(ways, call, call.then(), now);
+                now.turned(true);
+                openNeck(frame, now);
               }
               caller.effects().spread(ways, call, call.then(), now);
             });

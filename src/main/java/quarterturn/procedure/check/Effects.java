@@ -257,6 +257,7 @@ final class Effects {
     if (step.which() == Which.EACH) {
       // Some strings may have been read for all that.
       taken(step, subject, now, before);
+      now.held(quantity, Held.MISSED);
     } else {
       now.mask(subject, before.mask(subject));
     }
@@ -318,6 +319,10 @@ final class Effects {
     }
     now.dayLeft(false);
     open(now, today, inAll, rod);
+    if (neck >= 0 && now.turned()) {
+      // Turned elsewhere meanwhile, nothing more is learned of the last turn here.
+      now.mask(neck, now.mask(neck) | answered(Response.UNSEEN));
+    }
     return now;
   }
 }

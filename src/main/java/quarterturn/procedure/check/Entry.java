@@ -77,8 +77,8 @@ final class Entry {
       situation.held(quantity, Held.FRESH);
       int subject = frame.index(new Subject.Reading(quantity));
       if (subject >= 0) {
-        Domain domain = frame.domains().get(subject);
-        situation.mask(subject, domain.all() & ~unknown(domain));
+        // It may have been read in an earlier session, of which conditions know nothing.
+        situation.mask(subject, frame.domains().get(subject).all());
       }
     }
   }

@@ -55,7 +55,7 @@ final class Forgetting {
     unread.removeAll(live.readings(step));
     this.unread = Situation.readings(unread);
     int count = frame.index(new Subject.Count(step));
-    boolean counts = kept.contains(count) && !frame.fleeting(count);
+    boolean counts = kept.contains(count);
     this.count = counts ? count : -1;
     this.counted = counts ? frame.domains().get(count) : null;
   }

@@ -12,7 +12,7 @@ enum Held {
   UNCOUNTED,
   /** The rod was turned, and nothing was read since. */
   AFTER_TURN,
-  /** It counts. */
+  /** It counts. A break may lie between: the engine sees to that before a turn. */
   FRESH;
 
   /** Whether a condition may rest on it. */

@@ -223,7 +223,7 @@ final class Live {
       next.add(procedure.begin());
     }
     boolean ahead = Ways.turnBeforeReading(procedure, step.id());
-    if (ahead || Paths.drifts(step)) {
+    if (ahead || Paths.drifts(procedure, step)) {
       next.add(procedure.retune());
       if (loose.contains(step.id())) {
         next.addAll(Paths.seating(procedure).stream().limit(1).toList());

@@ -27,6 +27,9 @@ final class NotAsExpected implements Proving {
 
   private void expects(Proof proof, Step step, Fan fan, Findings found) {
     for (Paths.Node node : proof.paths().at(step.id())) {
+      if (proof.paths().stayed(node)) {
+        continue;
+      }
       for (Fan.Taken taken : fan.spread(node.at()).taken()) {
         if (taken.branch() == Fan.HOLE) {
           found.add(

@@ -163,6 +163,31 @@ final class Paths {
     }
   }
 
+  /** After a long break at a step where pitch does not matter any more. */
+  private void stay(int from, Situation at) {
+    Spot spot = spots.get(nodes.get(from).step().id());
+    Situation drifted = at.copy();
+    drifted.withdraw(Fact.AT_PITCH, Fact.SETTLED);
+    if (spot != null && spot.seen().add(drifted)) {
+      Node node = new Node(spot.step(), drifted, from, true);
+      nodes.add(node);
+      spot.nodes().add(node);
+    }
+  }
+
+  /** Whether somebody is asked something at a step, so that a break can come there. */
+  private static boolean asks(Step step) {
+    return !(step instanceof Step.Compute
+        || step instanceof Step.Call
+        || step instanceof Step.Done
+        || step instanceof Step.HandOver);
+  }
+
+  /** Whether a node is where the step before it was left, and only a break lies between. */
+  boolean stayed(Node node) {
+    return node.broken() && nodes.get(node.from()).step().equals(node.step());
+  }
+
   /** The nodes at a step, the nearest first; none where it is never reached. */
   List<Node> at(String step) {
     Spot spot = spots.get(step);
@@ -200,8 +225,10 @@ final class Paths {
     Procedure procedure = frame.procedure();
     boolean ahead = jumpy.contains(step.id()) && at.held(Quantity.RELIEF) == Held.FRESH;
     boolean pitch = at.has(Fact.AT_PITCH);
-    if (ahead || (pitch && drifts(step))) {
+    if (ahead || (pitch && drifts(procedure, step))) {
       reach(retune(at), effects.back(at, true), from, true);
+    } else if (pitch && asks(step)) {
+      stay(from, at);
     }
     if (ahead && pitch) {
       reach(procedure.reread(), effects.back(at, false), from, true);
@@ -213,8 +240,8 @@ final class Paths {
   }
 
   /** Whether a break at a step lets the strings drift before something is read. */
-  static boolean drifts(Step step) {
-    return (step instanceof Step.Measure measure && measure.quantity().bracket())
+  static boolean drifts(Procedure procedure, Step step) {
+    return Ways.readingBeforeTuning(procedure, step.id())
         || (step instanceof Step.Wait wait && !wait.rest());
   }
 
