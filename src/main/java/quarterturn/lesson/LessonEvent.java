@@ -2,6 +2,7 @@ package quarterturn.lesson;
 
 import java.time.Instant;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
 
@@ -19,19 +20,44 @@ public sealed interface LessonEvent {
    *
    * @param name as its students call it
    */
-  record Joined(Instant at, String name) implements LessonEvent {}
+  record Joined(Instant at, String name) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.joined().apply(this);
+    }
+  }
 
   /** A student sits down. */
-  record Came(Instant at, String student) implements LessonEvent {}
+  record Came(Instant at, String student) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.came().apply(this);
+    }
+  }
 
   /** A student leaves the bench. */
-  record Went(Instant at, String student) implements LessonEvent {}
+  record Went(Instant at, String student) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.went().apply(this);
+    }
+  }
 
   /** The bench has come to a step. */
-  record Stepped(Instant at, Spot spot) implements LessonEvent {}
+  record Stepped(Instant at, Spot spot) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.stepped().apply(this);
+    }
+  }
 
   /** The bench is still there, and where it was: written now and then while it waits. */
-  record Ticked(Instant at) implements LessonEvent {}
+  record Ticked(Instant at) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.ticked().apply(this);
+    }
+  }
 
   /**
    * Before a reading or a turn, predictions are asked for.
@@ -50,23 +76,53 @@ public sealed interface LessonEvent {
       @Nullable Value before,
       double step,
       @Nullable String question)
-      implements LessonEvent {}
+      implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.opened().apply(this);
+    }
+  }
 
   /** A student's prediction is locked. */
   record Predicted(Instant at, int round, String student, Prediction prediction)
-      implements LessonEvent {}
+      implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.predicted().apply(this);
+    }
+  }
 
   /** All predictions are locked: the reading or turn may be shown now. */
-  record Shown(Instant at, int round) implements LessonEvent {}
+  record Shown(Instant at, int round) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.shown().apply(this);
+    }
+  }
 
   /** A student's own reading; hidden until all are in. */
-  record BlindRead(Instant at, int round, String student, Bracket bracket) implements LessonEvent {}
+  record BlindRead(Instant at, int round, String student, Bracket bracket) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.blindRead().apply(this);
+    }
+  }
 
   /** All have read: the spread is shown. */
-  record Unveiled(Instant at, int round) implements LessonEvent {}
+  record Unveiled(Instant at, int round) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.unveiled().apply(this);
+    }
+  }
 
   /** What was read or turned; a second one of a round corrects the first. */
-  record Resulted(Instant at, int round, Value result) implements LessonEvent {}
+  record Resulted(Instant at, int round, Value result) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.resulted().apply(this);
+    }
+  }
 
   /**
    * What a student makes of prediction and result.
@@ -83,7 +139,12 @@ public sealed interface LessonEvent {
       @Nullable String question,
       @Nullable String answer,
       boolean missed)
-      implements LessonEvent {}
+      implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.reflected().apply(this);
+    }
+  }
 
   /**
    * A hold point was reached.
@@ -91,10 +152,20 @@ public sealed interface LessonEvent {
    * @param waitsFor what is to be checked, in words
    * @param value what the teacher is to read back
    */
-  record Held(Instant at, Spot spot, String waitsFor, Value value) implements LessonEvent {}
+  record Held(Instant at, Spot spot, String waitsFor, Value value) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.held().apply(this);
+    }
+  }
 
   /** Somebody pressed stop. Who it was is not asked and not kept. */
-  record Stopped(Instant at, @Nullable String reason) implements LessonEvent {}
+  record Stopped(Instant at, @Nullable String reason) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.stopped().apply(this);
+    }
+  }
 
   /**
    * A question from an earlier lesson was asked again.
@@ -103,20 +174,40 @@ public sealed interface LessonEvent {
    */
   record AskedAgain(
       Instant at, String student, String question, String answer, boolean missed, boolean season)
-      implements LessonEvent {}
+      implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.askedAgain().apply(this);
+    }
+  }
 
   /** The bench took an order; from here on it holds. */
-  record Accepted(Instant at, Ref ref, Order order) implements LessonEvent {}
+  record Accepted(Instant at, Ref ref, Order order) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.accepted().apply(this);
+    }
+  }
 
   /** The bench did not take an order. */
-  record Declined(Instant at, Ref ref, Refusal why) implements LessonEvent {}
+  record Declined(Instant at, Ref ref, Refusal why) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.declined().apply(this);
+    }
+  }
 
   /**
    * A board's order.
    *
    * @param bench the writer it is for, or null for every bench
    */
-  record Ordered(Instant at, @Nullable String bench, Order order) implements LessonEvent {}
+  record Ordered(Instant at, @Nullable String bench, Order order) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.ordered().apply(this);
+    }
+  }
 
   /** The names of the kinds of event in a file. */
   Map<String, Class<? extends LessonEvent>> NAMES =
@@ -139,4 +230,32 @@ public sealed interface LessonEvent {
           Map.entry("accepted", Accepted.class),
           Map.entry("declined", Declined.class),
           Map.entry("ordered", Ordered.class));
+
+  /**
+   * What to do with an event of each kind. A kind without its case does not compile.
+   *
+   * @param <R> what comes of it
+   */
+  record Cases<R>(
+      Function<Joined, R> joined,
+      Function<Came, R> came,
+      Function<Went, R> went,
+      Function<Stepped, R> stepped,
+      Function<Ticked, R> ticked,
+      Function<Opened, R> opened,
+      Function<Predicted, R> predicted,
+      Function<Shown, R> shown,
+      Function<BlindRead, R> blindRead,
+      Function<Unveiled, R> unveiled,
+      Function<Resulted, R> resulted,
+      Function<Reflected, R> reflected,
+      Function<Held, R> held,
+      Function<Stopped, R> stopped,
+      Function<AskedAgain, R> askedAgain,
+      Function<Accepted, R> accepted,
+      Function<Declined, R> declined,
+      Function<Ordered, R> ordered) {}
+
+  /** What comes of the case of its kind. */
+  <R> R match(Cases<R> cases);
 }

@@ -3,6 +3,7 @@ package quarterturn.procedure;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Turn;
 
@@ -31,6 +32,11 @@ public sealed interface Step {
     public Tell(String id, Words words, Mark mark, Set<Fact> establishes, Branch.Fork then) {
       this(id, words, mark, establishes, null, then);
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.tell().apply(this);
+    }
   }
 
   /**
@@ -43,6 +49,11 @@ public sealed interface Step {
     /** One that gives no verdict. */
     public Choose(String id, Words words, Mark mark, List<Option> options) {
       this(id, words, mark, options, null);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.choose().apply(this);
     }
   }
 
@@ -60,7 +71,12 @@ public sealed interface Step {
   }
 
   /** Something to be written down in words, one line. */
-  record Note(String id, Words words, Mark mark, String go) implements Step {}
+  record Note(String id, Words words, Mark mark, String go) implements Step {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.note().apply(this);
+    }
+  }
 
   /**
    * A short list at which a technician says once more what stands, before something is hard to take
@@ -74,6 +90,11 @@ public sealed interface Step {
 
     public Pause {
       lines = List.copyOf(lines);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.pause().apply(this);
     }
   }
 
@@ -93,7 +114,12 @@ public sealed interface Step {
 
   /** A screw or a slide set anew on every string whose reading is out of its window. */
   record Adjust(String id, Words words, Mark mark, Adjustment adjustment, Branch.Fork then)
-      implements Step {}
+      implements Step {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.adjust().apply(this);
+    }
+  }
 
   /**
    * A reading.
@@ -112,11 +138,21 @@ public sealed interface Step {
       double most,
       double step,
       Branch.Fork then)
-      implements Step {}
+      implements Step {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.measure().apply(this);
+    }
+  }
 
   /** A named calculation of {@code craft}; asks nothing and branches on what it found. */
   record Compute(String id, Words words, Mark mark, Calculation calculation, Branch.Fork then)
-      implements Step {}
+      implements Step {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.compute().apply(this);
+    }
+  }
 
   /** What a {@link Compute} works out. */
   enum Calculation {
@@ -144,6 +180,11 @@ public sealed interface Step {
       implements Step {
     public TurnRod {
       felt = Map.copyOf(felt);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.turnRod().apply(this);
     }
   }
 
@@ -173,15 +214,57 @@ public sealed interface Step {
       boolean rest,
       Set<Fact> establishes,
       String go)
-      implements Step {}
+      implements Step {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.await().apply(this);
+    }
+  }
 
   /** Another procedure, then on by how it ended. */
   record Call(String id, Words words, Mark mark, String procedure, Branch.Fork then)
-      implements Step {}
+      implements Step {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.call().apply(this);
+    }
+  }
 
   /** The end, with the work done or left in order. */
-  record Done(String id, Words words, Mark mark, String outcome) implements Step {}
+  record Done(String id, Words words, Mark mark, String outcome) implements Step {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.done().apply(this);
+    }
+  }
 
   /** The end, with the instrument given to a repairer. */
-  record HandOver(String id, Words words, Mark mark, String outcome) implements Step {}
+  record HandOver(String id, Words words, Mark mark, String outcome) implements Step {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.handOver().apply(this);
+    }
+  }
+
+  /**
+   * What to do with a step of each kind. A kind without its case does not compile.
+   *
+   * @param <R> what comes of it
+   */
+  record Cases<R>(
+      Function<Tell, R> tell,
+      Function<Choose, R> choose,
+      Function<Note, R> note,
+      Function<Pause, R> pause,
+      Function<Adjust, R> adjust,
+      Function<Measure, R> measure,
+      Function<Compute, R> compute,
+      Function<TurnRod, R> turnRod,
+      Function<Wait, R> await,
+      Function<Call, R> call,
+      Function<Done, R> done,
+      Function<HandOver, R> handOver) {}
+
+  /** What comes of the case of its kind. */
+  <R> R match(Cases<R> cases);
 }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Aim;
@@ -81,6 +82,11 @@ public sealed interface Event {
           past,
           List.of(),
           null);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.started().apply(this);
     }
   }
 
@@ -164,7 +170,12 @@ public sealed interface Event {
   record Past(Instant at, Turn turn, @Nullable Bracket before, @Nullable Bracket after) {}
 
   /** A hazard was shown and accepted before a step. */
-  record Accepted(Instant at, String step, String hazard) implements Event {}
+  record Accepted(Instant at, String step, String hazard) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.accepted().apply(this);
+    }
+  }
 
   /**
    * A step was confirmed as done.
@@ -176,10 +187,20 @@ public sealed interface Event {
     public Told(Instant at, String step) {
       this(at, step, null);
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.told().apply(this);
+    }
   }
 
   /** Something was written down. */
-  record Noted(Instant at, String step, String text) implements Event {}
+  record Noted(Instant at, String step, String text) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.noted().apply(this);
+    }
+  }
 
   /**
    * A saddle or a pickup was set on one string.
@@ -194,6 +215,11 @@ public sealed interface Event {
     Adjusted at(Instant then) {
       return new Adjusted(then, step, change, string, amount);
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.adjusted().apply(this);
+    }
   }
 
   /**
@@ -205,6 +231,11 @@ public sealed interface Event {
     /** Where it tells of no change. */
     public Chose(Instant at, String step, String option) {
       this(at, step, option, null);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.chose().apply(this);
     }
   }
 
@@ -240,6 +271,11 @@ public sealed interface Event {
     public boolean missing() {
       return bracket == null && value == null;
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.read().apply(this);
+    }
   }
 
   /**
@@ -247,13 +283,28 @@ public sealed interface Event {
    *
    * @param turn how far, plus tightens
    */
-  record Offered(Instant at, String step, Turn turn) implements Event {}
+  record Offered(Instant at, String step, Turn turn) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.offered().apply(this);
+    }
+  }
 
   /** At a turn, the last turn is to be taken back instead. */
-  record UndoAsked(Instant at, String step) implements Event {}
+  record UndoAsked(Instant at, String step) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.undoAsked().apply(this);
+    }
+  }
 
   /** The rod was turned; plus tightened. */
-  record Turned(Instant at, String step, Turn turn, Feel feel) implements Event {}
+  record Turned(Instant at, String step, Turn turn, Feel feel) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.turned().apply(this);
+    }
+  }
 
   /**
    * After a break inside a turn, what the person said about it.
@@ -264,24 +315,44 @@ public sealed interface Event {
    * @param feel how it felt, or null where the rod was not tried or the person could not tell
    */
   record Recalled(Instant at, String step, Turn turned, boolean sure, @Nullable Feel feel)
-      implements Event {}
+      implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.recalled().apply(this);
+    }
+  }
 
   /** A wait began. */
-  record WaitBegan(Instant at, String step, Instant until) implements Event {}
+  record WaitBegan(Instant at, String step, Instant until) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.waitBegan().apply(this);
+    }
+  }
 
   /**
    * A wait is over.
    *
    * @param reason why it was ended early, or null where the time had passed
    */
-  record Waited(Instant at, String step, @Nullable String reason) implements Event {}
+  record Waited(Instant at, String step, @Nullable String reason) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.waited().apply(this);
+    }
+  }
 
   /**
    * A step was passed over on a technician's short path.
    *
    * @param why the condition that allowed it
    */
-  record Passed(Instant at, String step, String why) implements Event {}
+  record Passed(Instant at, String step, String why) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.passed().apply(this);
+    }
+  }
 
   /**
    * At a pause a value was said once more, and it is the one on record.
@@ -289,7 +360,12 @@ public sealed interface Event {
    * @param line what was asked
    * @param value as it stands on record
    */
-  record ReadBack(Instant at, String step, String line, String value) implements Event {}
+  record ReadBack(Instant at, String step, String line, String value) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.readBack().apply(this);
+    }
+  }
 
   /**
    * A technician gave a reading that can hardly be true; it does not count, and the stage goes step
@@ -297,13 +373,28 @@ public sealed interface Event {
    *
    * @param why what is wrong with it, in a sentence
    */
-  record Doubted(Instant at, String step, String why) implements Event {}
+  record Doubted(Instant at, String step, String why) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.doubted().apply(this);
+    }
+  }
 
   /** The last answer is withdrawn and asked again; the answer that follows is the correction. */
-  record Corrected(Instant at, String step) implements Event {}
+  record Corrected(Instant at, String step) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.corrected().apply(this);
+    }
+  }
 
   /** The person left; {@code standing} is the state the instrument was left in. */
-  record Left(Instant at, String standing) implements Event {}
+  record Left(Instant at, String standing) implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.left().apply(this);
+    }
+  }
 
   /**
    * The session was taken up again.
@@ -320,6 +411,11 @@ public sealed interface Event {
     public Resumed(Instant at) {
       this(at, List.of());
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.resumed().apply(this);
+    }
   }
 
   /**
@@ -330,7 +426,12 @@ public sealed interface Event {
    * @param why one sentence
    */
   record Ended(Instant at, String step, boolean handOver, String outcome, String why)
-      implements Event {}
+      implements Event {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.ended().apply(this);
+    }
+  }
 
   /** The names of the kinds of event in a journal. */
   Map<String, Class<? extends Event>> NAMES =
@@ -355,4 +456,34 @@ public sealed interface Event {
           Map.entry("left", Left.class),
           Map.entry("resumed", Resumed.class),
           Map.entry("ended", Ended.class));
+
+  /**
+   * What to do with an event of each kind. A kind without its case does not compile.
+   *
+   * @param <R> what comes of it
+   */
+  record Cases<R>(
+      Function<Started, R> started,
+      Function<Accepted, R> accepted,
+      Function<Told, R> told,
+      Function<Noted, R> noted,
+      Function<Adjusted, R> adjusted,
+      Function<Chose, R> chose,
+      Function<Read, R> read,
+      Function<Offered, R> offered,
+      Function<UndoAsked, R> undoAsked,
+      Function<Turned, R> turned,
+      Function<Recalled, R> recalled,
+      Function<WaitBegan, R> waitBegan,
+      Function<Waited, R> waited,
+      Function<Passed, R> passed,
+      Function<ReadBack, R> readBack,
+      Function<Doubted, R> doubted,
+      Function<Corrected, R> corrected,
+      Function<Left, R> left,
+      Function<Resumed, R> resumed,
+      Function<Ended, R> ended) {}
+
+  /** What comes of the case of its kind. */
+  <R> R match(Cases<R> cases);
 }

@@ -3,6 +3,7 @@ package quarterturn.session;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Quantity;
@@ -17,20 +18,40 @@ public sealed interface Prompt {
   Said said();
 
   /** Do this, then confirm. Answered by {@link Answer.Confirmed}. */
-  record Tell(Said said) implements Prompt {}
+  record Tell(Said said) implements Prompt {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.tell().apply(this);
+    }
+  }
 
   /** A hazard, accepted with its own key. Answered by {@link Answer.Confirmed}. */
-  record Caution(Said said, Hazard hazard) implements Prompt {}
+  record Caution(Said said, Hazard hazard) implements Prompt {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.caution().apply(this);
+    }
+  }
 
   /** Answered by {@link Answer.Chose}; the ordinary answer stands first. */
   record Choose(Said said, List<Option> options) implements Prompt {
     public Choose {
       options = List.copyOf(options);
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.choose().apply(this);
+    }
   }
 
   /** Something to be written down. Answered by {@link Answer.Wrote}. */
-  record Write(Said said) implements Prompt {}
+  record Write(Said said) implements Prompt {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.write().apply(this);
+    }
+  }
 
   /** One answer of a {@link Choose}. */
   record Option(String id, String label) {}
@@ -57,6 +78,11 @@ public sealed interface Prompt {
     public Measure {
       held = List.copyOf(held);
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.measure().apply(this);
+    }
   }
 
   /**
@@ -72,6 +98,11 @@ public sealed interface Prompt {
     /** "tighten" or "loosen". */
     public String direction() {
       return turn.turns() > 0 ? "tighten" : "loosen";
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.turnRod().apply(this);
     }
   }
 
@@ -95,13 +126,28 @@ public sealed interface Prompt {
     public Duration length() {
       return Duration.between(from, until);
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.await().apply(this);
+    }
   }
 
   /** The end: done, or left in good order. Nothing to answer. */
-  record Done(Said said, String outcome) implements Prompt {}
+  record Done(Said said, String outcome) implements Prompt {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.done().apply(this);
+    }
+  }
 
   /** The end: for a repairer. Nothing to answer. */
-  record HandOver(Said said, String outcome) implements Prompt {}
+  record HandOver(Said said, String outcome) implements Prompt {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.handOver().apply(this);
+    }
+  }
 
   /** The same prompt with more notes. */
   default Prompt noting(List<String> notes) {
@@ -145,4 +191,23 @@ public sealed interface Prompt {
   default boolean ended() {
     return this instanceof Done || this instanceof HandOver;
   }
+
+  /**
+   * What to do with a prompt of each kind. A kind without its case does not compile.
+   *
+   * @param <R> what comes of it
+   */
+  record Cases<R>(
+      Function<Tell, R> tell,
+      Function<Caution, R> caution,
+      Function<Choose, R> choose,
+      Function<Write, R> write,
+      Function<Measure, R> measure,
+      Function<TurnRod, R> turnRod,
+      Function<Wait, R> await,
+      Function<Done, R> done,
+      Function<HandOver, R> handOver) {}
+
+  /** What comes of the case of its kind. */
+  <R> R match(Cases<R> cases);
 }
