@@ -1,5 +1,6 @@
 package quarterturn.procedure;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -10,6 +11,21 @@ public record Branch(Condition when, String go, Mark mark) {
   public record Fork(List<Branch> branches, @Nullable String otherwise) {
     public Fork {
       branches = List.copyOf(branches);
+    }
+
+    /** The ways on, in order. */
+    List<Step.Exit> exits() {
+      List<Step.Exit> exits = new ArrayList<>();
+      branches.forEach(branch -> exits.add(new Step.Exit("", branch.when(), branch.go())));
+      if (otherwise != null) {
+        exits.add(new Step.Exit(exits.isEmpty() ? "" : "otherwise", otherwise));
+      }
+      return exits;
+    }
+
+    /** Where the way of a place among the ways on leads, or null where there is none. */
+    public @Nullable String way(int way) {
+      return way < branches.size() ? branches.get(way).go() : otherwise;
     }
 
     /** A fork with one way. */

@@ -28,37 +28,41 @@ public final class ConditionWords {
    * as is told with "not" and brackets.
    */
   public static String of(Condition condition) {
-    if (condition instanceof Condition.All all) {
-      return all.parts().stream().map(ConditionWords::clause).collect(Collectors.joining(" and "));
-    }
-    return clause(condition);
+    return condition.match(
+        all -> joined(all.parts(), " and "),
+        ConditionWords::clause,
+        ConditionWords::clause,
+        ConditionWords::clause);
+  }
+
+  private static String joined(List<Condition> parts, String between) {
+    return parts.stream().map(ConditionWords::clause).collect(Collectors.joining(between));
   }
 
   private static String clause(Condition condition) {
     String words = written(condition);
-    if (words != null) {
-      return words;
-    }
-    if (condition instanceof Condition.Not not) {
-      return "not (" + of(not.part()) + ")";
-    }
-    if (condition instanceof Condition.Any any) {
-      return any.parts().stream()
-          .map(ConditionWords::clause)
-          .collect(Collectors.joining(" or ", "(", ")"));
-    }
-    return "(" + of(condition) + ")";
+    return words != null
+        ? words
+        : condition.match(
+            all -> "(" + of(all) + ")",
+            any -> "(" + joined(any.parts(), " or ") + ")",
+            not -> "not (" + of(not.part()) + ")",
+            atom -> "(" + of(atom) + ")");
   }
 
   /** As the grammar has it, or null where it has no such clause. */
   private static @Nullable String written(Condition condition) {
-    if (condition instanceof Condition.Any any) {
-      return any(any.parts(), false);
-    }
-    if (condition instanceof Condition.Not not && not.part() instanceof Condition.Any any) {
-      return any(any.parts(), true);
-    }
-    Phrase phrase = condition instanceof Condition.Not not ? not(not.part()) : phrase(condition);
+    return condition.match(
+        all -> null,
+        any -> any(any.parts(), false),
+        not ->
+            not.part() instanceof Condition.Any any
+                ? any(any.parts(), true)
+                : words(not(not.part())),
+        atom -> words(atom.match(PHRASES)));
+  }
+
+  private static @Nullable String words(@Nullable Phrase phrase) {
     return phrase == null ? null : phrase.toString();
   }
 
@@ -78,9 +82,11 @@ public final class ConditionWords {
 
   /** One of several, of which "was read" is the only one that is said of a Not. */
   private static @Nullable Phrase one(Condition part) {
-    return part instanceof Condition.Not not && not.part() instanceof Condition.Against
-        ? not(not.part())
-        : phrase(part);
+    return part.match(
+        all -> null,
+        any -> null,
+        not -> not.part() instanceof Condition.Against ? not(not.part()) : null,
+        atom -> atom.match(PHRASES));
   }
 
   /** One of several of which none holds. */
@@ -93,72 +99,64 @@ public final class ConditionWords {
     return several ? not(part) : null;
   }
 
-  private static @Nullable Phrase phrase(Condition condition) {
-    if (condition instanceof Condition.Against c) {
-      return new Phrase(c.quantity().word(), c.verdict().words(), true);
-    } else if (condition instanceof Condition.Leans c) {
-      return new Phrase(c.quantity().word(), leans(c.towards()), true);
-    } else if (condition instanceof Condition.Below c) {
-      return amount(c.quantity(), "below", c.limit());
-    } else if (condition instanceof Condition.AtLeast c) {
-      return amount(c.quantity(), "at least", c.limit());
-    } else if (condition instanceof Condition.Differs c) {
-      return amount(c.quantity(), "differs by more than", c.limit());
-    } else if (condition instanceof Condition.Repeats c) {
-      return amount(c.quantity(), "repeats within", c.limit());
-    } else if (condition instanceof Condition.Chosen c) {
-      return new Phrase(c.step() + " is", options(c), false);
-    } else if (condition instanceof Condition.Is c) {
-      return new Phrase("role is", c.role().word(), false);
-    } else if (condition instanceof Condition.Turned c) {
-      return new Phrase(
-          "turned " + c.span().words() + " at least", AmountWords.of(c.least()), false);
-    } else if (condition instanceof Condition.Answered c) {
-      return c.times() == 1
-          ? new Phrase("neck", c.response().words(), true)
-          : new Phrase("neck " + c.response().words(), "at least " + times(c.times()), false);
-    } else if (condition instanceof Condition.Strings c) {
-      String which = c.every() ? "every " : "some ";
-      return new Phrase(which + c.quantity().word(), c.verdict().words(), !c.every());
-    } else if (condition instanceof Condition.Called c) {
-      return new Phrase("called by", c.procedure(), true);
-    } else if (condition instanceof Condition.Seems c) {
-      return new Phrase("rod seems", c.doubt().words(), true);
-    } else if (condition instanceof Condition.Reached c) {
-      return new Phrase(c.step() + " reached", "at least " + times(c.times()), false);
-    } else if (condition instanceof Condition.Felt c) {
-      return new Phrase("rod felt", c.feel().word(), true);
-    }
-    return null;
-  }
+  private static final Condition.Atom.Cases<@Nullable Phrase> PHRASES =
+      new Condition.Atom.Cases<>(
+          c -> new Phrase(c.quantity().word(), c.verdict().words(), true),
+          c -> new Phrase(c.quantity().word(), leans(c.towards()), true),
+          c -> amount(c.quantity(), "below", c.limit()),
+          c -> amount(c.quantity(), "at least", c.limit()),
+          c -> amount(c.quantity(), "differs by more than", c.limit()),
+          c -> amount(c.quantity(), "repeats within", c.limit()),
+          c -> new Phrase(c.step() + " is", options(c), false),
+          c -> new Phrase("role is", c.role().word(), false),
+          c -> turned(c, "at least"),
+          c ->
+              c.times() == 1
+                  ? new Phrase("neck", c.response().words(), true)
+                  : answered(c, "at least "),
+          c -> strings(c, c.every() ? "every " : "some "),
+          c -> new Phrase("called by", c.procedure(), true),
+          c -> new Phrase("rod seems", c.doubt().words(), true),
+          c -> new Phrase(c.step() + " reached", "at least " + times(c.times()), false),
+          c -> new Phrase("rod felt", c.feel().word(), true));
 
   private static @Nullable Phrase not(Condition condition) {
-    if (condition instanceof Condition.Against c && c.verdict() == Verdict.NOT_MEASURED) {
-      return new Phrase(c.quantity().word(), "was read", true);
-    } else if (condition instanceof Condition.Differs c) {
-      return amount(c.quantity(), "differs by at most", c.limit());
-    } else if (condition instanceof Condition.Repeats c) {
-      return amount(c.quantity(), "does not repeat within", c.limit());
-    } else if (condition instanceof Condition.Chosen c) {
-      return new Phrase(c.step() + " is not", options(c), false);
-    } else if (condition instanceof Condition.Turned c) {
-      return new Phrase(
-          "turned " + c.span().words() + " less than", AmountWords.of(c.least()), false);
-    } else if (condition instanceof Condition.Answered c) {
-      return new Phrase("neck " + c.response().words(), "less than " + times(c.times()), false);
-    } else if (condition instanceof Condition.Strings c) {
-      String which = c.every() ? "not every " : "no ";
-      return new Phrase(which + c.quantity().word(), c.verdict().words(), !c.every());
-    } else if (condition instanceof Condition.Called c) {
-      return new Phrase("not called by", c.procedure(), true);
-    } else if (condition instanceof Condition.Seems c) {
-      return new Phrase("rod does not seem", c.doubt().words(), true);
-    } else if (condition instanceof Condition.Felt c) {
-      return new Phrase("rod did not feel", c.feel().word(), true);
-    } else if (condition instanceof Condition.Reached c) {
-      return new Phrase(c.step() + " reached", "less than " + times(c.times()), false);
-    }
-    return null;
+    return condition instanceof Condition.Atom atom ? atom.match(NEGATED) : null;
+  }
+
+  /** What is said where an atom does not hold; null where the grammar has no words for it. */
+  private static final Condition.Atom.Cases<@Nullable Phrase> NEGATED =
+      new Condition.Atom.Cases<>(
+          c ->
+              c.verdict() == Verdict.NOT_MEASURED
+                  ? new Phrase(c.quantity().word(), "was read", true)
+                  : null,
+          leans -> null,
+          below -> null,
+          atLeast -> null,
+          c -> amount(c.quantity(), "differs by at most", c.limit()),
+          c -> amount(c.quantity(), "does not repeat within", c.limit()),
+          c -> new Phrase(c.step() + " is not", options(c), false),
+          is -> null,
+          c -> turned(c, "less than"),
+          c -> answered(c, "less than "),
+          c -> strings(c, c.every() ? "not every " : "no "),
+          c -> new Phrase("not called by", c.procedure(), true),
+          c -> new Phrase("rod does not seem", c.doubt().words(), true),
+          c -> new Phrase(c.step() + " reached", "less than " + times(c.times()), false),
+          c -> new Phrase("rod did not feel", c.feel().word(), true));
+
+  private static Phrase turned(Condition.Turned c, String count) {
+    String head = "turned " + c.span().words() + " " + count;
+    return new Phrase(head, AmountWords.of(c.least()), false);
+  }
+
+  private static Phrase answered(Condition.Answered c, String count) {
+    return new Phrase("neck " + c.response().words(), count + times(c.times()), false);
+  }
+
+  private static Phrase strings(Condition.Strings c, String which) {
+    return new Phrase(which + c.quantity().word(), c.verdict().words(), !c.every());
   }
 
   private static Phrase amount(Quantity quantity, String comparison, double limit) {

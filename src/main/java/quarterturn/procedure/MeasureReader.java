@@ -61,7 +61,7 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
 
   private void immeasurable(Fields fields, Quantity quantity, Fork then) {
     Condition wanted = new Condition.Against(quantity, Verdict.NOT_MEASURED);
-    if (then.branches().stream().noneMatch(branch -> mentions(branch.when(), wanted))) {
+    if (then.branches().stream().flatMap(branch -> branch.when().atoms()).noneMatch(wanted::equals)) {
       faults.add(
           Slip.OPEN_BRANCHES,
           fields.key("branches"),
@@ -70,13 +70,4 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
     }
   }
 
-  private static boolean mentions(Condition whole, Condition wanted) {
-    if (whole instanceof Condition.All all) {
-      return all.parts().stream().anyMatch(part -> mentions(part, wanted));
-    }
-    if (whole instanceof Condition.Any any) {
-      return any.parts().stream().anyMatch(part -> mentions(part, wanted));
-    }
-    return whole instanceof Condition.Not not ? mentions(not.part(), wanted) : whole.equals(wanted);
-  }
 }

@@ -15,6 +15,9 @@ import org.jspecify.annotations.Nullable;
  * @param changes by id
  */
 public record Results(Map<String, Result> results, Map<String, Change> changes) {
+  /** The result that the strings' pitch is. */
+  public static final String PITCH = "pitch";
+
   /** The change that a rod turn is. */
   public static final String ROD = "rod";
 
@@ -55,6 +58,17 @@ public record Results(Map<String, Result> results, Map<String, Change> changes) 
       spoils = Set.copyOf(spoils);
       recheck = Set.copyOf(recheck);
     }
+  }
+
+  /** Whether a change, or none where it is null, spoils a result. */
+  public boolean spoils(@Nullable String change, String result) {
+    Change known = change == null ? null : changes.get(change);
+    return known != null && known.spoils().contains(result);
+  }
+
+  /** Whether a change, or none where it is null, spoils what is read of a quantity. */
+  public boolean spoils(@Nullable String change, Quantity quantity) {
+    return change != null && of(quantity).stream().anyMatch(r -> spoils(change, r.id()));
   }
 
   /** The results that a quantity is read for. */

@@ -1,5 +1,6 @@
 package quarterturn.procedure;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,6 +16,93 @@ public sealed interface Step {
 
   Mark mark();
 
+  /** The ways on, in order; two that lead to the same step stand apart. None of an end. */
+  List<Exit> exits();
+
+  /** The conditions by which it goes on, or null where it goes on by something else. */
+  Branch.@Nullable Fork fork();
+
+  /** The facts that it establishes when it is confirmed or over, whatever is answered. */
+  Set<Fact> establishes();
+
+  /** The change that doing it makes to the instrument, whatever is answered; or null. */
+  @Nullable String changes();
+
+  /**
+   * A way on from a step.
+   *
+   * @param word what it is taken for: an option, a feel or "otherwise"; empty where there is only
+   *     one, and where it is taken for a condition
+   * @param when that condition, or null
+   * @param to id of the step it leads to
+   */
+  record Exit(String word, @Nullable Condition when, String to) {
+    /** One that is taken for no condition. */
+    public Exit(String word, String to) {
+      this(word, null, to);
+    }
+  }
+
+  /** A step that goes on by conditions. */
+  sealed interface Forked extends Step permits Tell, Measure, Compute, Call, Adjust {
+    Branch.Fork then();
+
+    @Override
+    default List<Exit> exits() {
+      return then().exits();
+    }
+
+    @Override
+    default Branch.Fork fork() {
+      return then();
+    }
+  }
+
+  /** A step that does nothing to the bench by being confirmed. */
+  sealed interface Still extends Step
+      permits Choose, Note, Pause, Measure, Compute, Call, TurnRod, Adjust, Done, HandOver {
+    @Override
+    default Set<Fact> establishes() {
+      return Set.of();
+    }
+
+    @Override
+    default @Nullable String changes() {
+      return null;
+    }
+  }
+
+  /** A step that goes on by no condition. */
+  sealed interface Unforked extends Step permits Choose, TurnRod, Straight, End {
+    @Override
+    default Branch.@Nullable Fork fork() {
+      return null;
+    }
+  }
+
+  /** A step at which nothing is asked, so that no session is ever left there. */
+  sealed interface Silent extends Step permits Compute, Call, End {}
+
+  /** A step with one way on. */
+  sealed interface Straight extends Unforked permits Note, Pause, Wait {
+    String go();
+
+    @Override
+    default List<Exit> exits() {
+      return List.of(new Exit("", go()));
+    }
+  }
+
+  /** A step at which a procedure ends. */
+  sealed interface End extends Unforked, Silent permits Done, HandOver {
+    String outcome();
+
+    @Override
+    default List<Exit> exits() {
+      return List.of();
+    }
+  }
+
   /**
    * Something to do or look at, confirmed when done.
    *
@@ -27,7 +115,7 @@ public sealed interface Step {
       Set<Fact> establishes,
       @Nullable String changes,
       Branch.Fork then)
-      implements Step {
+      implements Forked {
     /** One that changes nothing of the instrument. */
     public Tell(String id, Words words, Mark mark, Set<Fact> establishes, Branch.Fork then) {
       this(id, words, mark, establishes, null, then);
@@ -45,7 +133,7 @@ public sealed interface Step {
    * @param gives the result that is a verdict and is given here, or null
    */
   record Choose(String id, Words words, Mark mark, List<Option> options, @Nullable String gives)
-      implements Step {
+      implements Still, Unforked {
     /** One that gives no verdict. */
     public Choose(String id, Words words, Mark mark, List<Option> options) {
       this(id, words, mark, options, null);
@@ -54,6 +142,11 @@ public sealed interface Step {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.choose().apply(this);
+    }
+
+    @Override
+    public List<Exit> exits() {
+      return options.stream().map(option -> new Exit(option.id(), option.go())).toList();
     }
   }
 
@@ -71,7 +164,7 @@ public sealed interface Step {
   }
 
   /** Something to be written down in words, one line. */
-  record Note(String id, Words words, Mark mark, String go) implements Step {
+  record Note(String id, Words words, Mark mark, String go) implements Still, Straight {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.note().apply(this);
@@ -84,7 +177,7 @@ public sealed interface Step {
    *
    * @param lines at most {@link #MOST_LINES}
    */
-  record Pause(String id, Words words, Mark mark, List<Line> lines, String go) implements Step {
+  record Pause(String id, Words words, Mark mark, List<Line> lines, String go) implements Still, Straight {
     /** More is not gone through, but ticked off. */
     public static final int MOST_LINES = 9;
 
@@ -114,10 +207,15 @@ public sealed interface Step {
 
   /** A screw or a slide set anew on every string whose reading is out of its window. */
   record Adjust(String id, Words words, Mark mark, Adjustment adjustment, Branch.Fork then)
-      implements Step {
+      implements Still, Forked {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.adjust().apply(this);
+    }
+
+    @Override
+    public String changes() {
+      return adjustment.word();
     }
   }
 
@@ -138,7 +236,7 @@ public sealed interface Step {
       double most,
       double step,
       Branch.Fork then)
-      implements Step {
+      implements Still, Forked {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.measure().apply(this);
@@ -147,7 +245,7 @@ public sealed interface Step {
 
   /** A named calculation of {@code craft}; asks nothing and branches on what it found. */
   record Compute(String id, Words words, Mark mark, Calculation calculation, Branch.Fork then)
-      implements Step {
+      implements Still, Forked, Silent {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.compute().apply(this);
@@ -177,7 +275,7 @@ public sealed interface Step {
   /** A turn of the truss rod. */
   record TurnRod(
       String id, Words words, Mark mark, Amount amount, Turn limit, Map<Feel, String> felt)
-      implements Step {
+      implements Still, Unforked {
     public TurnRod {
       felt = Map.copyOf(felt);
     }
@@ -185,6 +283,19 @@ public sealed interface Step {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.turnRod().apply(this);
+    }
+
+    @Override
+    public String changes() {
+      return Results.ROD;
+    }
+
+    @Override
+    public List<Exit> exits() {
+      return Arrays.stream(Feel.values())
+          .filter(felt::containsKey)
+          .map(feel -> new Exit(feel.word(), String.valueOf(felt.get(feel))))
+          .toList();
     }
   }
 
@@ -214,16 +325,21 @@ public sealed interface Step {
       boolean rest,
       Set<Fact> establishes,
       String go)
-      implements Step {
+      implements Straight {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.await().apply(this);
+    }
+
+    @Override
+    public @Nullable String changes() {
+      return null;
     }
   }
 
   /** Another procedure, then on by how it ended. */
   record Call(String id, Words words, Mark mark, String procedure, Branch.Fork then)
-      implements Step {
+      implements Still, Forked, Silent {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.call().apply(this);
@@ -231,7 +347,7 @@ public sealed interface Step {
   }
 
   /** The end, with the work done or left in order. */
-  record Done(String id, Words words, Mark mark, String outcome) implements Step {
+  record Done(String id, Words words, Mark mark, String outcome) implements Still, End {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.done().apply(this);
@@ -239,7 +355,7 @@ public sealed interface Step {
   }
 
   /** The end, with the instrument given to a repairer. */
-  record HandOver(String id, Words words, Mark mark, String outcome) implements Step {
+  record HandOver(String id, Words words, Mark mark, String outcome) implements Still, End {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.handOver().apply(this);

@@ -16,6 +16,7 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Style;
+import quarterturn.procedure.Subject;
 import quarterturn.procedure.Verdict;
 import quarterturn.procedure.Ways;
 import quarterturn.session.Answer;
@@ -36,7 +37,7 @@ final class AnyReading {
     this.random = random;
     for (Procedure procedure : library.procedures().values()) {
       for (Step step : procedure.steps().values()) {
-        Branch.Fork fork = Ways.fork(step);
+        Branch.Fork fork = step.fork();
         if (fork != null) {
           fork.branches().forEach(branch -> edge(branch.when()));
         }
@@ -53,17 +54,13 @@ final class AnyReading {
 
   /** Values at which a condition tips. */
   private void edge(Condition when) {
-    if (when instanceof Condition.All all) {
-      all.parts().forEach(this::edge);
-    } else if (when instanceof Condition.Any any) {
-      any.parts().forEach(this::edge);
-    } else if (when instanceof Condition.Not not) {
-      edge(not.part());
-    } else if (when instanceof Condition.Below below) {
-      edge(below.quantity(), below.limit());
-    } else if (when instanceof Condition.AtLeast least) {
-      edge(least.quantity(), least.limit());
-    }
+    when.atoms()
+        .filter(atom -> atom.about() instanceof Subject.Reading)
+        .forEach(atom -> atom.bounds().forEach(limit -> edge(quantity(atom), limit)));
+  }
+
+  private static Quantity quantity(Condition.Atom atom) {
+    return ((Subject.Reading) atom.about()).quantity();
   }
 
   private void edge(Quantity quantity, double limit) {

@@ -1,10 +1,11 @@
 package quarterturn.rehearsal;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
@@ -12,6 +13,7 @@ import quarterturn.procedure.ConditionWords;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
 import quarterturn.procedure.Way;
 import quarterturn.procedure.Ways;
 import quarterturn.session.Place;
@@ -27,7 +29,7 @@ final class Closed {
     this.roads = roads;
     for (Procedure procedure : library.procedures().values()) {
       for (Step step : procedure.steps().values()) {
-        Branch.Fork fork = Ways.fork(step);
+        Branch.Fork fork = step.fork();
         if (fork != null) {
           close(new Place(procedure.id(), step.id()), fork);
         }
@@ -68,55 +70,58 @@ final class Closed {
 
   /** Why a condition can't hold at a step, or null where it may. */
   private @Nullable String never(Place here, Condition when) {
-    if (when instanceof Condition.All all) {
-      for (Condition part : all.parts()) {
-        String because = never(here, part);
-        if (because != null) {
-          return because;
-        }
-      }
-      return null;
-    } else if (when instanceof Condition.Any any) {
-      List<String> all = new ArrayList<>();
-      for (Condition part : any.parts()) {
-        String because = never(here, part);
-        if (because == null) {
-          return null;
-        }
-        all.add(because);
-      }
-      return String.join("; ", all);
-    } else if (when instanceof Condition.Not not) {
-      String words = ConditionWords.of(not.part());
-      return always(here, not.part()) ? "\"" + words + "\" always holds here" : null;
-    } else if (when instanceof Condition.Called called) {
+    return when.match(
+        all -> whys(here, all.parts()).findFirst().orElse(null),
+        any -> {
+          List<String> whys = whys(here, any.parts()).toList();
+          return whys.size() < any.parts().size() ? null : String.join("; ", whys);
+        },
+        not ->
+            always(here, not.part())
+                ? "\"" + ConditionWords.of(not.part()) + "\" always holds here"
+                : null,
+        atom -> never(here, atom.about(), atom));
+  }
+
+  private Stream<String> whys(Place here, List<Condition> parts) {
+    return parts.stream()
+        .<@Nullable String>map(part -> never(here, part))
+        .filter(Objects::nonNull);
+  }
+
+  private @Nullable String never(Place here, Subject about, Condition.Atom atom) {
+    if (atom instanceof Condition.Called called) {
       boolean caller = library.procedures().containsKey(called.procedure());
       return caller ? null : called.procedure() + " does not call it in this job";
-    } else if (when instanceof Condition.Reached reached) {
-      Place first = new Place(here.procedure(), reached.step());
-      boolean itself = first.equals(here) && reached.times() == 1;
-      boolean comes = itself || roads.beyond(first, Set.of()).contains(here);
-      return comes ? null : "no way leads from " + reached.step() + " to " + here.step();
-    } else if (when instanceof Condition.Chosen chosen) {
-      Place first = new Place(here.procedure(), chosen.step());
-      boolean comes = roads.beyond(first, Set.of()).contains(here);
-      return comes ? null : "no way leads from " + chosen.step() + " to " + here.step();
     }
-    return null;
+    // The first time at a step it was reached once.
+    boolean first = about.equals(new Subject.Count(here.step())) && atom.bounds().contains(1.0);
+    String step = step(about);
+    boolean comes =
+        step == null
+            || first
+            || roads.beyond(new Place(here.procedure(), step), Set.of()).contains(here);
+    return comes ? null : "no way leads from " + step + " to " + here.step();
+  }
+
+  /** The step that a subject is about, or null. */
+  private static @Nullable String step(Subject about) {
+    if (about instanceof Subject.Count count) {
+      return count.step();
+    }
+    return about instanceof Subject.Choice choice ? choice.step() : null;
   }
 
   /** Whether a condition holds at a step whatever happens. */
   private boolean always(Place here, Condition when) {
-    if (when instanceof Condition.All all) {
-      return all.parts().stream().allMatch(part -> always(here, part));
-    } else if (when instanceof Condition.Any any) {
-      return any.parts().stream().anyMatch(part -> always(here, part));
-    } else if (when instanceof Condition.Not not) {
-      return never(here, not.part()) != null;
-    }
-    // Whatever is not the job itself was called by it.
-    return when instanceof Condition.Called called
-        && called.procedure().equals(library.main().id())
-        && !here.procedure().equals(called.procedure());
+    return when.match(
+        all -> all.parts().stream().allMatch(part -> always(here, part)),
+        any -> any.parts().stream().anyMatch(part -> always(here, part)),
+        not -> never(here, not.part()) != null,
+        // Whatever is not the job itself was called by it.
+        atom ->
+            atom instanceof Condition.Called called
+                && called.procedure().equals(library.main().id())
+                && !here.procedure().equals(called.procedure()));
   }
 }

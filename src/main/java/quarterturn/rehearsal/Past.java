@@ -122,39 +122,52 @@ final class Past {
 
   private @Nullable Lack lack(Road here, Condition when, boolean holds) {
     String procedure = here.way() == null ? here.from().procedure() : here.way().procedure();
-    if (when instanceof Condition.All all) {
-      return holds ? every(here, all.parts(), true) : some(here, all.parts(), false);
-    } else if (when instanceof Condition.Any any) {
-      return holds ? some(here, any.parts(), true) : every(here, any.parts(), false);
-    } else if (when instanceof Condition.Not not) {
-      return lack(here, not.part(), !holds);
-    } else if (when instanceof Condition.Chosen c) {
-      Place place = new Place(procedure, c.step());
-      // How a call ended is known at its end.
-      boolean own = here.way() != null && here.way().step().equals(c.step());
-      boolean is = c.options().contains(chosen.getOrDefault(place, ""));
-      return own
-          ? hopeless(chooses(here, place, c.options(), holds))
-          : is == holds
-              ? null
-              : new Lack(
-                  road -> chooses(road, place, c.options(), holds),
-                  chosen.containsKey(place) ? Lack.BACK : 1);
-    } else if (when instanceof Condition.Is is) {
-      return role == null || (role == is.role()) == holds ? null : Lack.HOPELESS;
-    } else if (when instanceof Condition.Answered answered) {
-      return answers(answered, holds);
-    } else if (when instanceof Condition.Felt f) {
-      return (felt == f.feel()) == holds ? null : new Lack(road -> feels(road, f, holds), 1);
-    } else if (when instanceof Condition.Reached r) {
-      Place place = new Place(procedure, r.step());
-      int lacking = r.times() - reached.getOrDefault(place, 0);
-      if (lacking <= 0 == holds) {
-        return null;
-      }
-      return holds ? new Lack(road -> road.to().equals(place), lacking) : Lack.HOPELESS;
+    return when.match(
+        all -> holds ? every(here, all.parts(), true) : some(here, all.parts(), false),
+        any -> holds ? some(here, any.parts(), true) : every(here, any.parts(), false),
+        not -> lack(here, not.part(), !holds),
+        atom ->
+            atom.match(
+                new Condition.Atom.Cases<@Nullable Lack>(
+                    against -> null,
+                    leans -> null,
+                    below -> null,
+                    atLeast -> null,
+                    differs -> null,
+                    repeats -> null,
+                    chosen -> choice(here, new Place(procedure, chosen.step()), chosen, holds),
+                    is -> role == null || (role == is.role()) == holds ? null : Lack.HOPELESS,
+                    turned -> null,
+                    answered -> answers(answered, holds),
+                    strings -> null,
+                    called -> null,
+                    seems -> null,
+                    reached -> count(new Place(procedure, reached.step()), reached, holds),
+                    f -> (felt == f.feel()) == holds ? null : feeling(f, holds))));
+  }
+
+  private @Nullable Lack choice(Road here, Place at, Condition.Chosen wanted, boolean holds) {
+    // How a call ended is known at its end.
+    if (here.way() != null && here.way().step().equals(wanted.step())) {
+      return hopeless(chooses(here, at, wanted.options(), holds));
     }
-    return null;
+    boolean is = wanted.options().contains(chosen.getOrDefault(at, ""));
+    int pains = chosen.containsKey(at) ? Lack.BACK : 1;
+    return is == holds
+        ? null
+        : new Lack(road -> chooses(road, at, wanted.options(), holds), pains);
+  }
+
+  private @Nullable Lack count(Place at, Condition.Reached wanted, boolean holds) {
+    int lacking = wanted.times() - reached.getOrDefault(at, 0);
+    if (lacking <= 0 == holds) {
+      return null;
+    }
+    return holds ? new Lack(road -> road.to().equals(at), lacking) : Lack.HOPELESS;
+  }
+
+  private Lack feeling(Condition.Felt wanted, boolean holds) {
+    return new Lack(road -> feels(road, wanted, holds), 1);
   }
 
   private @Nullable Lack every(Road here, Iterable<Condition> parts, boolean holds) {

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
+import quarterturn.procedure.Cell;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
@@ -66,7 +67,7 @@ final class Roads {
 
   private void lay(Procedure procedure, Step step) {
     Place here = new Place(procedure.id(), step.id());
-    Branch.Fork fork = Ways.fork(step);
+    Branch.Fork fork = step.fork();
     List<Way> own = Ways.of(procedure.id(), step);
     out.put(here, own);
     for (int i = 0; i < own.size(); i++) {
@@ -108,16 +109,16 @@ final class Roads {
   }
 
   private static boolean fits(Condition when, String call, String outcome) {
-    if (when instanceof Condition.All all) {
-      return all.parts().stream().allMatch(part -> fits(part, call, outcome));
-    } else if (when instanceof Condition.Any any) {
-      return any.parts().stream().anyMatch(part -> fits(part, call, outcome));
-    } else if (when instanceof Condition.Not not) {
-      boolean other = !(not.part() instanceof Condition.Chosen one) || !one.step().equals(call);
-      return other || !fits(not.part(), call, outcome);
-    }
-    return !(when instanceof Condition.Chosen chosen && chosen.step().equals(call))
-        || chosen.options().contains(outcome);
+    return when.match(
+        all -> all.parts().stream().allMatch(part -> fits(part, call, outcome)),
+        any -> any.parts().stream().anyMatch(part -> fits(part, call, outcome)),
+        not -> !speaks(not.part(), call) || !fits(not.part(), call, outcome),
+        atom -> !speaks(atom, call) || atom.holds(about -> new Cell.Option(outcome)));
+  }
+
+  /** Whether a condition is on how a call ended. */
+  private static boolean speaks(Condition when, String call) {
+    return when instanceof Condition.Chosen chosen && chosen.step().equals(call);
   }
 
   /**

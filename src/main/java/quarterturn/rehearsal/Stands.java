@@ -2,6 +2,7 @@ package quarterturn.rehearsal;
 
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Quantity;
@@ -15,19 +16,31 @@ record Stands(Quantity quantity, Set<Verdict> verdicts) {
    * @param holds whether it is to hold, or not to
    */
   static @Nullable Stands of(Condition when, boolean holds) {
-    if (when instanceof Condition.Against against) {
-      return of(against.quantity(), against.verdict(), holds);
-    } else if (when instanceof Condition.Strings strings) {
-      return of(strings.quantity(), strings.verdict(), holds);
-    } else if (when instanceof Condition.Leans leans) {
-      return holds ? of(leans.quantity(), Verdict.UNDECIDED, true) : null;
-    } else if (when instanceof Condition.Not not) {
-      return of(not.part(), !holds);
-    } else if (when instanceof Condition.Any any && holds) {
-      return either(any);
-    }
-    return null;
+    return when.match(
+        all -> null,
+        any -> holds ? either(any) : null,
+        not -> of(not.part(), !holds),
+        atom -> atom.match(STANDS).apply(holds));
   }
+
+  /** By whether it is to hold; null for what is on no reading, or on a value. */
+  private static final Condition.Atom.Cases<Function<Boolean, @Nullable Stands>> STANDS =
+      new Condition.Atom.Cases<>(
+          against -> holds -> of(against.quantity(), against.verdict(), holds),
+          leans -> holds -> holds ? of(leans.quantity(), Verdict.UNDECIDED, true) : null,
+          below -> holds -> null,
+          atLeast -> holds -> null,
+          differs -> holds -> null,
+          repeats -> holds -> null,
+          chosen -> holds -> null,
+          is -> holds -> null,
+          turned -> holds -> null,
+          answered -> holds -> null,
+          strings -> holds -> of(strings.quantity(), strings.verdict(), holds),
+          called -> holds -> null,
+          seems -> holds -> null,
+          reached -> holds -> null,
+          felt -> holds -> null);
 
   private static @Nullable Stands either(Condition.Any any) {
     Set<Verdict> verdicts = EnumSet.noneOf(Verdict.class);

@@ -14,21 +14,34 @@ enum Temper {
 
   /** The one that a condition asks for, or null where it asks for none. */
   static @Nullable Temper of(Condition when) {
-    if (when instanceof Condition.Answered answered) {
-      return switch (answered.response()) {
-        case NOT_TURNED, MOVED -> SOUND;
-        case NO_ANSWER -> DEAD;
-        case WRONG_WAY -> REVERSED;
-        case UNSEEN -> TOUCHING;
-      };
-    } else if (when instanceof Condition.Seems seems) {
-      return switch (seems.doubt()) {
-        case DEAD, FULLY_LOOSE -> DEAD;
-        case REVERSED -> REVERSED;
-      };
-    } else if (when instanceof Condition.Turned) {
-      return FAR;
-    }
-    return when instanceof Condition.Differs ? TWISTED : null;
+    return when instanceof Condition.Atom atom ? atom.match(ASKED) : null;
   }
+
+  private static final Condition.Atom.Cases<@Nullable Temper> ASKED =
+      new Condition.Atom.Cases<>(
+          against -> null,
+          leans -> null,
+          below -> null,
+          atLeast -> null,
+          differs -> TWISTED,
+          repeats -> null,
+          chosen -> null,
+          is -> null,
+          turned -> FAR,
+          answered ->
+              switch (answered.response()) {
+                case NOT_TURNED, MOVED -> SOUND;
+                case NO_ANSWER -> DEAD;
+                case WRONG_WAY -> REVERSED;
+                case UNSEEN -> TOUCHING;
+              },
+          strings -> null,
+          called -> null,
+          seems ->
+              switch (seems.doubt()) {
+                case DEAD, FULLY_LOOSE -> DEAD;
+                case REVERSED -> REVERSED;
+              },
+          reached -> null,
+          felt -> null);
 }

@@ -12,6 +12,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
 import quarterturn.procedure.Verdict;
 import quarterturn.procedure.Which;
 import quarterturn.session.Place;
@@ -49,44 +50,48 @@ final class Wishes {
     }
   }
 
-  private void wish(int at, Condition when, boolean holds) {
-    if (when instanceof Condition.All all) {
-      parts(at, all.parts(), holds, holds);
-    } else if (when instanceof Condition.Any any) {
-      parts(at, any.parts(), holds, !holds);
-    } else if (when instanceof Condition.Not not) {
-      wish(at, not.part(), !holds);
-    } else if (when instanceof Condition.Is is) {
-      Role other = is.role() == Role.BEGINNER ? Role.TECHNICIAN : Role.BEGINNER;
-      role = role != null ? role : holds ? is.role() : other;
-    } else if (when instanceof Condition.Below below) {
-      double less = below.limit() - step(below.quantity());
-      value(at, below.quantity(), holds ? less : below.limit());
-    } else if (when instanceof Condition.AtLeast least) {
-      double less = least.limit() - step(least.quantity());
-      value(at, least.quantity(), holds ? least.limit() : less);
-    } else if (temper == null && holds) {
-      temper = Temper.of(when);
-    }
+  private Wishes wish(int at, Condition when, boolean holds) {
+    when.match(
+        all -> parts(at, all.parts(), holds, holds),
+        any -> parts(at, any.parts(), holds, !holds),
+        not -> wish(at, not.part(), !holds),
+        atom -> wish(at, atom, holds));
     Stands stands = Stands.of(when, holds);
     if (stands != null) {
       narrow(at, stands);
     }
+    return this;
+  }
+
+  private Wishes wish(int at, Condition.Atom atom, boolean holds) {
+    if (atom instanceof Condition.Is is) {
+      Role other = is.role() == Role.BEGINNER ? Role.TECHNICIAN : Role.BEGINNER;
+      role = role != null ? role : holds ? is.role() : other;
+    }
+    if (atom.about() instanceof Subject.Reading reading) {
+      // A value is below a limit where it is less, and at least a limit where it is that.
+      boolean below = atom instanceof Condition.Below == holds;
+      double less = below ? step(reading.quantity()) : 0;
+      atom.bounds().forEach(limit -> value(at, reading.quantity(), limit - less));
+    }
+    temper = temper == null && holds ? Temper.of(atom) : temper;
+    return this;
   }
 
   /**
    * @param all whether all of them are to be so, or one of them is enough
    */
-  private void parts(int at, List<Condition> parts, boolean holds, boolean all) {
+  private Wishes parts(int at, List<Condition> parts, boolean holds, boolean all) {
     if (all) {
       parts.forEach(part -> wish(at, part, holds));
-      return;
+      return this;
     }
     boolean readings = parts.stream().allMatch(part -> Stands.of(part, holds) != null);
     boolean given = parts.stream().anyMatch(part -> temper != null && temper == Temper.of(part));
     if (!readings && !given) {
       wish(at, parts.get(random.nextInt(parts.size())), holds);
     }
+    return this;
   }
 
   private static double step(Quantity quantity) {

@@ -37,7 +37,7 @@ record Answered(Library library, Walk walk) {
   /** How a quantity stands on every string; null for relief, of which more is said elsewhere. */
   private @Nullable String stands(State state, Quantity quantity) {
     Kind kind = walk.kind(state);
-    Style style = state.style;
+    Style style = state.style();
     boolean windows = kind != null && kind.windows().containsKey(quantity);
     if (kind == null || style == null || !windows || quantity == Quantity.RELIEF) {
       return null;
@@ -65,10 +65,10 @@ record Answered(Library library, Walk walk) {
   private @Nullable String stale(State state, Event last, Instant now) {
     boolean done =
         last instanceof Event.Adjusted || last instanceof Event.Told || last instanceof Event.Chose;
-    if (!done || state.changes.isEmpty()) {
+    if (!done || state.history().changes().isEmpty()) {
       return null;
     }
-    Instant at = state.changes.get(state.changes.size() - 1).at();
+    Instant at = state.history().changes().get(state.history().changes().size() - 1).at();
     if (!at.equals(last.at())) {
       return null;
     }

@@ -120,26 +120,26 @@ public final class Engine {
     Window window = walk.window(state);
     Procedure procedure =
         library.procedure(
-            state.places.isEmpty() ? state.started.procedure() : state.place().procedure());
+            state.position().nowhere() ? state.started().procedure() : state.place().procedure());
     List<String> parts =
         procedure.steps().values().stream().map(s -> s.words().part()).distinct().toList();
-    String part = state.places.isEmpty() ? parts.get(0) : walk.step(state).words().part();
-    String named = state.started.instrument();
+    String part = state.position().nowhere() ? parts.get(0) : walk.step(state).words().part();
+    String named = state.started().instrument();
     String instrument = named != null ? named : kind == null ? "unnamed" : kind.name();
-    String source = kind == null || state.style == null ? null : kind.target(state.style).source();
+    String source = kind == null || state.style() == null ? null : kind.target(state.style()).source();
     return new Overview(
         session,
         instrument,
         kind,
         window,
         source,
-        state.started.role(),
+        state.started().role(),
         procedure.title(),
         parts,
         Math.max(0, parts.indexOf(part)),
         trail(state),
-        Account.net(state),
-        Account.today(state, now),
+        state.history().net(),
+        state.history().today(now),
         rodPlace(state, procedure),
         walk.stages(state, now).all(),
         contact(state, kind));
@@ -147,18 +147,18 @@ public final class Engine {
 
   private @Nullable ContactMap contact(State state, @Nullable Kind kind) {
     boolean asked =
-        !state.places.isEmpty() && walk.step(state).words().picture() == Picture.CONTACT;
-    if (!asked || kind == null || state.style == null) {
+        !state.position().nowhere() && walk.step(state).words().picture() == Picture.CONTACT;
+    if (!asked || kind == null || state.style() == null) {
       return null;
     }
-    BuzzCure cure = new Figures(state, kind, state.style).cure();
+    BuzzCure cure = new Figures(state, kind, state.style()).cure();
     return cure == null ? null : cure.found();
   }
 
   /** The answer by which the rod was identified, or null. */
   private static @Nullable String rodPlace(State state, Procedure procedure) {
     for (Step step : procedure.steps().values()) {
-      String chosen = state.chosen.get(Fold.key(procedure.id(), step.id()));
+      String chosen = state.position().chosen().get(procedure.id() + "/" + step.id());
       if (step instanceof Step.Choose choose && chosen != null) {
         for (Step.Option option : choose.options()) {
           if (option.id().equals(chosen) && option.establishes().contains(Fact.ROD_IDENTIFIED)) {
@@ -172,20 +172,21 @@ public final class Engine {
 
   private static List<Overview.Entry> trail(State state) {
     List<Overview.Entry> trail = new ArrayList<>();
+    List<TurnMade> turns = state.history().turns();
+    List<Reading> readings = state.history().readings();
     int turn = 0;
-    for (Reading reading : state.readings) {
-      for (; turn < Math.min(reading.turnsBefore(), state.turns.size()); turn++) {
-        trail.add(entry(state.turns.get(turn)));
+    for (int i = 0; i < readings.size(); i++) {
+      Reading reading = readings.get(i);
+      for (; turn < Math.min(reading.turnsBefore(), turns.size()); turn++) {
+        trail.add(entry(turns.get(turn)));
       }
       Event.Read read = reading.read();
       if (reading.relief() && read.which() != null && read.bracket() != null) {
-        boolean stale = reading.stale() || reading.turnsBefore() != state.turns.size();
+        boolean stale = i < state.history().spoiled() || reading.turnsBefore() != turns.size();
         trail.add(new Overview.Entry.Reading(read.at(), read.which(), read.bracket(), stale));
       }
     }
-    for (; turn < state.turns.size(); turn++) {
-      trail.add(entry(state.turns.get(turn)));
-    }
+    turns.subList(turn, turns.size()).forEach(made -> trail.add(entry(made)));
     return trail;
   }
 

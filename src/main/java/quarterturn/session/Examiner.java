@@ -43,28 +43,43 @@ final class Examiner {
       require(answer instanceof Answer.Confirmed, "Confirm when it is done.");
       return adjusted.at(now);
     }
-    if (prompt instanceof Prompt.Write) {
-      return wrote(step, answer, now);
-    }
-    if (prompt instanceof Prompt.Tell) {
-      require(answer instanceof Answer.Confirmed, "Confirm when it is done.");
-      return new Event.Told(now, step, walk.changes(state, step, null));
-    } else if (prompt instanceof Prompt.Caution caution) {
-      require(answer instanceof Answer.Confirmed, "Read the hazard and accept it first.");
-      return new Event.Accepted(now, step, caution.hazard().id());
+    if (prompt instanceof Prompt.Tell || prompt instanceof Prompt.Caution) {
+      String first =
+          prompt instanceof Prompt.Tell
+              ? "Confirm when it is done."
+              : "Read the hazard and accept it first.";
+      require(answer instanceof Answer.Confirmed, first);
     }
     Step.Pause pause = pauses.now(state);
-    if (pause != null) {
-      return pauses.examine(state, pause, answer, now);
-    } else if (prompt instanceof Prompt.Choose choose) {
-      return chose(state, choose, answer, now);
-    } else if (prompt instanceof Prompt.Measure measure) {
-      return read(state, measure, answer, now);
-    } else if (prompt instanceof Prompt.TurnRod turn) {
-      return turned(turn, answer, now);
-    } else if (prompt instanceof Prompt.Wait wait) {
-      return waited(wait, answer, now);
-    }
+    return prompt
+        .match(
+            new Prompt.Cases<Taking>(
+                tell -> () -> new Event.Told(now, step, walk.changes(state, step, null)),
+                caution -> () -> new Event.Accepted(now, step, caution.hazard().id()),
+                choose ->
+                    () ->
+                        pause == null
+                            ? chose(state, choose, answer, now)
+                            : pauses.examine(state, pause, answer, now),
+                write -> () -> wrote(step, answer, now),
+                measure ->
+                    () ->
+                        pause == null
+                            ? read(state, measure, answer, now)
+                            : pauses.examine(state, pause, answer, now),
+                turn -> () -> turned(turn, answer, now),
+                wait -> () -> waited(wait, answer, now),
+                done -> Examiner::ended,
+                handOver -> Examiner::ended))
+        .event();
+  }
+
+  /** How an answer is taken, or refused. */
+  private interface Taking {
+    Event event() throws Refused;
+  }
+
+  private static Event ended() throws Refused {
     throw new Refused("The session has ended.");
   }
 
@@ -85,8 +100,8 @@ final class Examiner {
         choose.options().stream().anyMatch(option -> option.id().equals(chose.option())),
         "Choose one of: " + allowed + ".");
     String step = choose.said().step();
-    if (step.equals(Own.RECALL) && state.open != null) {
-      return Recall.event(chose.option(), state.open, now);
+    if (step.equals(Own.RECALL) && state.pending().open() != null) {
+      return Recall.event(chose.option(), state.pending().open(), now);
     }
     return new Event.Chose(now, step, chose.option(), walk.changes(state, step, chose.option()));
   }

@@ -120,7 +120,7 @@ final class Figures {
     }
     double before = from.noGap() ? 0 : from.middleMm();
     double change = to.middleMm() - before;
-    if (Math.abs(change) < Account.SEEN_MM) {
+    if (Math.abs(change) < History.SEEN_MM) {
       return "The relief is as it was found, and has not moved the action.";
     }
     Held held = Held.at(kind.jointFret(), kind.readAt());
@@ -145,7 +145,7 @@ final class Figures {
     Event.Read first = Values.first(state, Quantity.ACTION, lowest);
     Event.Read last = Values.last(state, Quantity.ACTION, lowest);
     boolean set =
-        state.changes.stream().anyMatch(c -> c.change().equals(Adjustment.SADDLE_HEIGHT.word()));
+        state.history().changes().stream().anyMatch(c -> c.change().equals(Adjustment.SADDLE_HEIGHT.word()));
     if (set || first == null || last == null || first.value() == null || last.value() == null) {
       return "";
     }
@@ -206,7 +206,7 @@ final class Figures {
 
   /** What the old and the new set pull, and which way the neck will go. */
   String pull() {
-    String typed = state.chosen.get(Fold.key(state.place().procedure(), "new-gauges"));
+    String typed = state.position().chosen("new-gauges");
     List<Length> now = typed == null ? null : Strings.parse(typed, kind);
     if (now == null || kind.make().gauges().isEmpty()) {
       return "Without the new set's diameters its pull can't be reckoned; the next readings tell";
@@ -345,7 +345,7 @@ final class Figures {
         + then
         + " to "
         + last
-        + (Math.abs(change) < Account.SEEN_MM ? ", which is no more than a gauge can tell" : "");
+        + (Math.abs(change) < History.SEEN_MM ? ", which is no more than a gauge can tell" : "");
   }
 
   /** The last reading on the lowest string, of this session or of one before it; or null. */
@@ -359,7 +359,7 @@ final class Figures {
 
   private Event.@Nullable Before earlier(Quantity quantity) {
     Event.Before found = null;
-    for (Event.Before before : state.started.before()) {
+    for (Event.Before before : state.started().before()) {
       boolean lowest = before.string() == null || before.string().equals(kind.string(Which.LOWEST));
       found = before.quantity() == quantity && lowest ? before : found;
     }

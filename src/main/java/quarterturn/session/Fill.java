@@ -43,11 +43,11 @@ final class Fill {
     this.at = at;
     this.stale = stale;
     this.figures =
-        kind == null || state.style == null ? null : new Figures(state, kind, state.style);
+        kind == null || state.style() == null ? null : new Figures(state, kind, state.style());
     this.state = state;
     this.kind = kind;
-    this.window = kind == null || state.style == null ? null : kind.target(state.style).window();
-    this.source = kind == null || state.style == null ? null : kind.target(state.style).source();
+    this.window = kind == null || state.style() == null ? null : kind.target(state.style()).window();
+    this.source = kind == null || state.style() == null ? null : kind.target(state.style()).source();
     this.turn = turn;
     this.wait = wait;
   }
@@ -79,7 +79,7 @@ final class Fill {
       case NET -> net(state);
       case KIND -> kind == null ? "instrument" : kind.name();
       case MINUTES -> wait;
-      case STRING -> kind == null ? "string" : kind.strings().get(state.string);
+      case STRING -> kind == null ? "string" : kind.strings().get(state.position().string());
       case VALUE -> at == null ? "not read" : at.value();
       case TARGET -> at == null ? "the window" : at.target();
       case ORDER -> figures == null || at == null ? "" : at.order(figures);
@@ -94,7 +94,7 @@ final class Fill {
   }
 
   private String reading() {
-    Reading last = Account.last(state, Which.LOWEST);
+    Reading last = state.history().last(Which.LOWEST);
     return last == null || last.read().bracket() == null
         ? "not read"
         : last.read().bracket().toString();
@@ -102,7 +102,7 @@ final class Fill {
 
   /** "1/8 turn tighter than it was found". */
   static String net(State state) {
-    Turn net = Account.net(state);
+    Turn net = state.history().net();
     if (net.turns() == 0) {
       return "where it was found";
     }

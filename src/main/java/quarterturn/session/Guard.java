@@ -13,8 +13,11 @@ import quarterturn.craft.Window;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Limits;
+import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Verdict;
+import quarterturn.procedure.Which;
+import quarterturn.procedure.bench.Held;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -55,29 +58,36 @@ final class Guard {
     if (stop != null) {
       return stop;
     }
-    Reading reading = Account.fresh(state);
+    Reading reading = fresh(state);
     Bracket bracket = reading == null ? null : reading.read().bracket();
     if (bracket == null) {
-      return state.putOff < MOST_PUT_OFF
+      return state.pending().putOff() < MOST_PUT_OFF
           ? new Ruling.ReadFirst()
           : fault("it asks for a turn without a fresh reading, taken at pitch after settling");
     }
     // By the last event's time, so that no turn is asked for on it and yet refused a second later.
-    if (reading != null && Account.old(limits, reading.at(), state.last)) {
+    if (reading != null && History.old(limits, reading.at(), state.last())) {
       return new Ruling.ReadFirst();
     }
     Ruling missing = missing(state);
     if (missing != null) {
       return missing;
     }
-    if (Account.restDue(state, limits, now)) {
+    if (state.history().restDue(limits, now)) {
       return rests(state, now);
     }
     return amount(state, step, kind, window, bracket, now);
   }
 
+  /** The reading a turn may rest on: lowest string, at pitch, settled, nothing changed since. */
+  private static @Nullable Reading fresh(State state) {
+    return state.bench().held(Quantity.RELIEF) == Held.FRESH
+        ? state.history().last(Which.LOWEST)
+        : null;
+  }
+
   private @Nullable Ruling stopped(State state) {
-    for (TurnMade made : state.turns) {
+    for (TurnMade made : state.history().turns()) {
       if (limits.stopFeels().contains(made.feel())) {
         return new Ruling.Stops(
             made.feel().word(),
@@ -86,22 +96,22 @@ final class Guard {
                 + ". It is not turned again.");
       }
     }
-    if (!state.undoAsked && Account.wrongWay(state) >= limits.wrongWayMoves()) {
+    if (!state.pending().undoAsked() && state.history().wrongWay() >= limits.wrongWayMoves()) {
       return new Ruling.Stops("wrong-way", "The neck has moved the wrong way more than once.");
     }
-    if (Account.unanswered(state) >= limits.movesWithoutAnswer()) {
+    if (state.history().unanswered() >= limits.movesWithoutAnswer()) {
       return new Ruling.Stops("no-response", "The neck has not answered the rod.");
     }
-    if (Account.touching(state) >= limits.movesWhileTouching()) {
+    if (state.history().touching() >= limits.movesWhileTouching()) {
       return new Ruling.Stops(
-          "no-response", "The string still touches after " + Account.touching(state) + " turns.");
+          "no-response", "The string still touches after " + state.history().touching() + " turns.");
     }
     return null;
   }
 
   private @Nullable Ruling missing(State state) {
     for (Fact need : limits.turnNeeds()) {
-      if (!state.facts.contains(need)) {
+      if (!state.bench().has(need)) {
         return fault("it asks for a turn before it is established that " + need.meaning());
       }
     }
@@ -117,7 +127,7 @@ final class Guard {
     boolean tighten = bracket.middleMm() > window.middleMm();
     Turn most = most(state, step, tighten, now);
     Advice advice;
-    if (state.undoAsked || step.amount() instanceof Step.Amount.Undo) {
+    if (state.pending().undoAsked() || step.amount() instanceof Step.Amount.Undo) {
       advice = undo(state);
       if (advice == null) {
         return fault("it asks to take a turn back where none was made");
@@ -147,16 +157,16 @@ final class Guard {
       }
     }
     boolean tightens = advice.turn().turns() > 0;
-    if (tightens && !state.facts.containsAll(limits.tightenNeeds())) {
+    if (tightens && !state.bench().hasAll(limits.tightenNeeds())) {
       return fault("it asks to tighten the rod with the strings at full pitch");
     }
-    Turn after = Account.net(state).plus(advice.turn());
-    boolean further = after.size().turns() > Account.net(state).size().turns();
+    Turn after = state.history().net().plus(advice.turn());
+    boolean further = after.size().turns() > state.history().net().size().turns();
     if (further && after.size().turns() > limits.fromAsFound().turns() + 1e-9) {
       return new Ruling.Stops(
           "limit",
           "The rod stands "
-              + Account.net(state)
+              + state.history().net()
               + " from where it was found, which is as far as this program goes.");
     }
     return new Ruling.Turns(advice);
@@ -164,7 +174,7 @@ final class Guard {
 
   /** What relief to expect after {@code turn}, or null where there is no fresh reading. */
   Prompt.@Nullable Expected expected(State state, Kind kind, Window window, Turn turn) {
-    Reading reading = Account.fresh(state);
+    Reading reading = fresh(state);
     Bracket bracket = reading == null ? null : reading.read().bracket();
     if (bracket == null || turn.turns() == 0) {
       return null;
@@ -182,38 +192,38 @@ final class Guard {
    * What the readings say against turning the rod again, or null; where it was never turned too.
    */
   Decision.@Nullable Reason fault(State state, Kind kind, Window window) {
-    Reading reading = Account.fresh(state);
+    Reading reading = fresh(state);
     Bracket bracket = reading == null ? null : reading.read().bracket();
-    return bracket == null || state.turns.isEmpty()
+    return bracket == null || state.history().turns().isEmpty()
         ? null
         : advisor.fault(question(state, kind, window, bracket, limits.perReading()));
   }
 
   private Ruling rests(State state, Instant now) {
-    Instant last = Account.lastTurnAt(state);
+    Instant last = state.history().lastTurnAt();
     Instant from = last == null ? now : last;
     return new Ruling.Rests(from.plus(Duration.ofHours(limits.restHours())));
   }
 
   private Turn leftToday(State state, Instant now) {
-    return new Turn(limits.beginnerDay().turns() - Account.today(state, now).turns());
+    return new Turn(limits.beginnerDay().turns() - state.history().today(now).turns());
   }
 
   /** The most that may be turned now, at least a sixteenth. */
   private Turn most(State state, Step.TurnRod step, boolean tighten, Instant now) {
     double most = Math.min(step.limit().turns(), limits.perReading().turns());
-    boolean first = state.turns.isEmpty();
-    if (!Account.known(state) && (first || Account.touching(state) == 0)) {
+    boolean first = state.history().turns().isEmpty();
+    if (!state.history().known() && (first || state.history().touching() == 0)) {
       most = Math.min(most, limits.firstMove().turns());
     }
     most = Math.min(most, leftToday(state, now).turns());
-    double net = Account.net(state).turns();
+    double net = state.history().net().turns();
     double room = limits.fromAsFound().turns() - (tighten ? net : -net);
     return new Turn(Math.max(1 / 16.0, Math.min(most, room)));
   }
 
   private static @Nullable Advice undo(State state) {
-    TurnMade last = Account.lastMoved(state);
+    TurnMade last = state.history().lastMoved();
     if (last == null) {
       return null;
     }

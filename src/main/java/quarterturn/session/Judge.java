@@ -1,27 +1,33 @@
 package quarterturn.session;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
-import java.util.function.IntPredicate;
+import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Decision;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Branch;
+import quarterturn.procedure.Cell;
 import quarterturn.procedure.Condition;
+import quarterturn.procedure.Doubt;
+import quarterturn.procedure.Feel;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Response;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Style;
+import quarterturn.procedure.Subject;
 import quarterturn.procedure.Verdict;
 import quarterturn.procedure.Which;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
 
 /** Decides conditions on a state, whole brackets against whole windows. */
 final class Judge {
-  private static final double SLACK = 1e-6;
-
   private final State state;
   private final Results results;
   private final @Nullable Kind kind;
@@ -61,131 +67,135 @@ final class Judge {
   }
 
   boolean holds(Condition condition) {
-    if (condition instanceof Condition.All all) {
-      return all.parts().stream().allMatch(this::holds);
-    } else if (condition instanceof Condition.Any any) {
-      return any.parts().stream().anyMatch(this::holds);
-    } else if (condition instanceof Condition.Not not) {
-      return !holds(not.part());
-    } else if (condition instanceof Condition.Felt felt) {
-      int turns = state.turns.size();
-      return turns > 0 && state.turns.get(turns - 1).feel() == felt.feel();
-    } else if (condition instanceof Condition.Against against) {
-      return verdict(against.quantity()) == against.verdict();
-    } else if (condition instanceof Condition.Leans leans) {
-      Bracket bracket = bracket(leans.quantity());
-      return bracket != null
-          && window != null
-          && verdict(leans.quantity()) == Verdict.UNDECIDED
-          && Verdict.leaning(bracket, window) == leans.towards();
-    } else if (condition instanceof Condition.Strings strings) {
-      return strings(strings);
-    } else if (condition instanceof Condition.Called called) {
-      int callers = state.places.size() - 1;
-      return state.places.subList(0, Math.max(0, callers)).stream()
-          .anyMatch(place -> place.procedure().equals(called.procedure()));
-    } else if (condition instanceof Condition.Below below) {
-      Double value = value(below.quantity());
-      return value != null && value < below.limit() - SLACK;
-    } else if (condition instanceof Condition.AtLeast least) {
-      Double value = value(least.quantity());
-      return value != null && value >= least.limit() - SLACK;
-    } else if (condition instanceof Condition.Differs differs) {
-      return differs(differs.limit());
-    } else if (condition instanceof Condition.Repeats repeats) {
-      return repeats(repeats.limit());
-    } else if (condition instanceof Condition.Chosen chosen) {
-      String option = state.chosen.get(Fold.key(state.place().procedure(), chosen.step()));
-      return option != null && chosen.options().contains(option);
-    } else if (condition instanceof Condition.Is is) {
-      return state.started.role() == is.role();
-    } else if (condition instanceof Condition.Turned turned) {
-      return switch (turned.span()) {
-        case TODAY -> Account.today(state, now).atLeast(turned.least());
-        case IN_ALL -> Account.net(state).size().atLeast(turned.least());
-      };
-    } else if (condition instanceof Condition.Answered answered) {
-      return Account.times(state, answered.response()) >= answered.times();
-    } else if (condition instanceof Condition.Seems seems) {
-      return fault.get().filter(reason -> reason == seems.doubt().reason()).isPresent();
-    } else if (condition instanceof Condition.Reached reached) {
-      String key = Fold.key(state.place().procedure(), reached.step());
-      return state.reached.getOrDefault(key, 0) >= reached.times();
-    }
-    throw new IllegalStateException("a condition the engine does not know: " + condition);
+    Subject.Cases<Cell> stands = stands();
+    return condition.holds(subject -> subject.match(stands));
   }
 
-  private boolean strings(Condition.Strings strings) {
-    Style style = state.style;
-    if (kind == null || style == null) {
-      return false;
-    }
-    IntPredicate holds =
-        i ->
-            Values.verdict(state, results, kind, style, strings.quantity(), i) == strings.verdict();
-    IntStream all = IntStream.range(0, kind.strings().size());
-    return strings.every() ? all.allMatch(holds) : all.anyMatch(holds);
+  /** How things stand with each subject: the one value that a session knows of it. */
+  private Subject.Cases<Cell> stands() {
+    return new Subject.Cases<>(
+          reading -> standing(reading.quantity()),
+          differing -> Cell.Apart.by(differing()),
+          repeating -> Cell.Apart.by(repeating()),
+          each -> new Cell.Strings(verdicts(each.quantity())),
+          choice -> new Cell.Option(chosen(choice.step())),
+          count -> Cell.Amount.of(state.position().reached(count.step())),
+          person -> new Cell.Person(state.started().role()),
+          turning -> Cell.Amount.of(turned(turning.span()).turns() + Turn.SLACK),
+          neck -> answer(),
+          rod -> new Cell.Rod(doubt()),
+          feeling -> new Cell.Felt(feel()),
+          callers -> new Cell.Within(callers()));
   }
 
-  private Verdict verdict(Quantity quantity) {
-    if (quantity != Quantity.RELIEF && quantity.bracket()) {
-      return value(quantity) == null ? Verdict.NOT_MEASURED : Verdict.UNDECIDED;
+  private String chosen(String step) {
+    String chosen = state.position().chosen(step);
+    return chosen == null ? "" : chosen;
+  }
+
+  private Turn turned(Condition.Span span) {
+    return switch (span) {
+      case TODAY -> state.history().today(now);
+      case IN_ALL -> state.history().net();
+    };
+  }
+
+  private Cell answer() {
+    Response response = state.history().response();
+    int times = state.history().times(response);
+    return new Cell.Answer(response, times, times + 1);
+  }
+
+  private @Nullable Doubt doubt() {
+    Decision.Reason reason = fault.get().orElse(null);
+    for (Doubt doubt : Doubt.values()) {
+      if (doubt.reason() == reason) {
+        return doubt;
+      }
     }
+    return null;
+  }
+
+  private @Nullable Feel feel() {
+    List<TurnMade> turns = state.history().turns();
+    return turns.isEmpty() ? null : turns.get(turns.size() - 1).feel();
+  }
+
+  private Set<String> callers() {
+    List<Place> places = state.position().places();
+    return places.subList(0, places.size() - 1).stream()
+        .map(Place::procedure)
+        .collect(Collectors.toSet());
+  }
+
+  /** How the last reading on each string stands to its window. */
+  private Set<Verdict> verdicts(Quantity quantity) {
+    Style style = state.style();
+    return kind == null || style == null
+        ? Set.of()
+        : IntStream.range(0, kind.strings().size())
+            .mapToObj(i -> Values.verdict(state, results, kind, style, quantity, i))
+            .collect(Collectors.toSet());
+  }
+
+  private Cell standing(Quantity quantity) {
     Bracket bracket = bracket(quantity);
-    if (quantity.bracket() && bracket != null && window != null) {
-      return Verdict.of(bracket, window);
+    Double value = bracket == null ? value(quantity) : Double.valueOf(bracket.middleMm());
+    if (value == null) {
+      return Cell.Standing.NOTHING;
     }
-    return value(quantity) == null ? Verdict.NOT_MEASURED : Verdict.UNDECIDED;
+    // Only relief is held to its window by one reading; the others are, string by string.
+    boolean held = quantity == Quantity.RELIEF && bracket != null && window != null;
+    Verdict verdict = held ? Verdict.of(bracket, window) : Verdict.UNDECIDED;
+    Verdict lean =
+        bracket != null && window != null && verdict == Verdict.UNDECIDED
+            ? Verdict.leaning(bracket, window)
+            : null;
+    return Cell.Standing.at(verdict, lean, value);
   }
 
   private @Nullable Bracket bracket(Quantity quantity) {
-    if (!quantity.bracket()) {
-      return null;
-    }
-    if (just != null && just.quantity() == quantity) {
-      return just.bracket();
-    }
-    Reading reading = Account.last(state, Which.LOWEST);
-    return reading == null ? null : reading.read().bracket();
+    Event.Read read = read(quantity);
+    return read == null ? null : read.bracket();
   }
 
   private @Nullable Double value(Quantity quantity) {
-    if (quantity.bracket()) {
-      Bracket bracket = bracket(quantity);
-      return bracket == null ? null : Double.valueOf(bracket.middleMm());
-    }
+    Event.Read read = read(quantity);
+    return read == null ? null : read.value();
+  }
+
+  /** The reading that is just taken, or the last one; of relief, that on the lowest string. */
+  private Event.@Nullable Read read(Quantity quantity) {
     if (just != null && just.quantity() == quantity) {
-      return just.value();
+      return just;
     }
-    Reading reading = Account.last(state, quantity);
-    return reading == null ? null : reading.read().value();
+    Reading last =
+        quantity == Quantity.RELIEF
+            ? state.history().last(Which.LOWEST)
+            : state.history().last(quantity);
+    return last == null ? null : last.read();
   }
 
-  /** Lowest string against highest, both read since the last turn. */
-  private boolean differs(double limit) {
-    Reading low = Account.last(state, Which.LOWEST);
-    Reading high = Account.last(state, Which.HIGHEST);
-    if (low == null || high == null || low.turnsBefore() != high.turnsBefore()) {
-      return false;
-    }
-    return apart(low, high) > limit + SLACK;
+  /** How far the lowest string is from the highest, both read since the last turn; else none. */
+  private double differing() {
+    Reading low = state.history().last(Which.LOWEST);
+    Reading high = state.history().last(Which.HIGHEST);
+    boolean both = low != null && high != null && low.turnsBefore() == high.turnsBefore();
+    return both ? apart(low, high) : 0;
   }
 
-  /** The last two readings on the string read last. */
-  private boolean repeats(double limit) {
-    Reading last = null;
-    for (int i = state.readings.size() - 1; i >= 0; i--) {
-      Reading reading = state.readings.get(i);
-      if (!reading.relief()) {
-        continue;
-      }
-      if (last == null) {
-        last = reading;
-      } else if (reading.read().which() == last.read().which()) {
-        return reading.turnsBefore() == last.turnsBefore() && apart(reading, last) <= limit + SLACK;
+  /** How far the last two readings are apart on the string read last, with no turn between. */
+  private double repeating() {
+    List<Reading> relief = state.history().readings().stream().filter(Reading::relief).toList();
+    Reading last = relief.isEmpty() ? null : relief.get(relief.size() - 1);
+    for (int i = relief.size() - 2; i >= 0; i--) {
+      Reading before = relief.get(i);
+      if (last != null && before.read().which() == last.read().which()) {
+        boolean turned = before.turnsBefore() != last.turnsBefore();
+        return turned ? Double.POSITIVE_INFINITY : apart(before, last);
       }
     }
-    return false;
+    return Double.POSITIVE_INFINITY;
   }
 
   private static double apart(Reading one, Reading other) {

@@ -71,12 +71,12 @@ public final class LiveBench implements Bench {
       Clock clock)
       throws IOException {
     State state = engine.replay(events);
-    if (state.ended != null) {
+    if (state.pending().ended() != null) {
       throw new Astray("this session has ended");
     }
     Instant now = clock.instant();
     Event.Resumed resumed =
-        new Event.Resumed(now.isBefore(state.last) ? state.last : now, elsewhere);
+        new Event.Resumed(now.isBefore(state.last()) ? state.last() : now, elsewhere);
     ledger.append(List.of(resumed));
     return new LiveBench(engine, ledger, name, clock, engine.apply(state, resumed));
   }
@@ -89,7 +89,7 @@ public final class LiveBench implements Bench {
   public static LiveBench ended(Engine engine, String name, List<Event> events, Clock clock)
       throws IOException {
     State state = engine.replay(events);
-    if (state.ended == null) {
+    if (state.pending().ended() == null) {
       throw new Astray("this session has not ended");
     }
     return new LiveBench(engine, more -> {}, name, clock, state);
@@ -102,17 +102,17 @@ public final class LiveBench implements Bench {
 
   /** What happened so far, oldest first. */
   public List<Event> events() {
-    return List.copyOf(state.log);
+    return List.copyOf(state.log());
   }
 
   /** Every step up to what is shown, in order, those that ask nothing or are merged included. */
   public List<Place> path() {
-    return merged(now()).state().path;
+    return merged(now()).state().position().path();
   }
 
   /** Every way that was taken up to what is shown, in order. */
   public List<Passage> passages() {
-    return merged(now()).state().passages;
+    return merged(now()).state().position().passages();
   }
 
   /**
@@ -127,8 +127,8 @@ public final class LiveBench implements Bench {
     State from = back ? state : merged.state();
     Prompt asked = back ? own : merged.prompt();
     State after = engine.apply(from, engine.examine(from, asked, answer, now()));
-    int before = Math.min(merged.state().passages.size(), after.passages.size());
-    return after.passages.subList(before, after.passages.size());
+    int before = Math.min(merged.state().position().passages().size(), after.position().passages().size());
+    return after.position().passages().subList(before, after.position().passages().size());
   }
 
   @Override
@@ -203,13 +203,13 @@ public final class LiveBench implements Bench {
    * The last event's time; before the first answer any time will do, as in a played-back session.
    */
   private Instant floor() {
-    return state.log.size() > 1 ? state.last : Instant.MIN;
+    return state.log().size() > 1 ? state.last() : Instant.MIN;
   }
 
   @Override
   public void setClock(Instant at) throws Refused {
     if (at.isBefore(floor())) {
-      throw new Refused("\"at\" lies before the last event, which was at " + state.last + ".");
+      throw new Refused("\"at\" lies before the last event, which was at " + state.last() + ".");
     }
     ahead = Duration.between(clock.instant(), at);
   }

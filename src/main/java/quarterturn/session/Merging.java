@@ -57,13 +57,11 @@ record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
   /** Whether what the present step brings about is on record already. */
   private boolean stands(State state) {
     return walk.step(state) instanceof Step.Tell tell
-        && state.facts.containsAll(tell.establishes());
+        && state.bench().hasAll(tell.establishes());
   }
 
   private boolean mayMerge(State state, Instant now) {
-    return state.ended == null
-        && state.away == null
-        && !state.entering
+    return state.atStep()
         && (sets(state) || path.merges(state, walk.step(state), now));
   }
 
@@ -88,8 +86,8 @@ record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
       next = prompter.next(after, now);
     }
     boolean sameStage =
-        !after.entering
-            && !after.places.isEmpty()
+        !after.position().entering()
+            && !after.position().places().isEmpty()
             && after.place().procedure().equals(state.place().procedure());
     return sameStage && next instanceof Prompter.Next.Show show && takes(show.prompt())
         ? new Onward(after, show.prompt(), events)

@@ -16,33 +16,69 @@ final class Notes {
 
   /** Notes for the prompt that follows the last event. */
   static List<String> of(State state, @Nullable Window window) {
-    List<String> notes = new ArrayList<>();
-    Event last = lastAnswer(state);
-    if (last instanceof Event.Read read && read.quantity() == Quantity.RELIEF) {
+    return lastAnswer(state)
+        .match(
+            new Event.Cases<>(
+                started -> notes(),
+                accepted -> notes(),
+                told -> notes(),
+                noted -> notes(),
+                adjusted -> notes(),
+                chose -> notes(),
+                read -> read(state, read, window),
+                offered -> notes(),
+                undoAsked -> notes(),
+                turned -> turned(state, turned),
+                recalled -> notes(),
+                began -> notes(),
+                waited -> notes(),
+                passed -> notes(),
+                back -> readBack(state, back),
+                doubted ->
+                    notes(
+                        doubted.why(), "From here this stage goes step by step, in full words."),
+                corrected -> notes("The last answer was taken back. Give it again."),
+                left -> notes(),
+                resumed -> notes(),
+                ended -> notes()));
+  }
+
+  private static List<String> notes(String... notes) {
+    return new ArrayList<>(List.of(notes));
+  }
+
+  private static List<String> read(State state, Event.Read read, @Nullable Window window) {
+    List<String> notes = notes();
+    if (read.quantity() == Quantity.RELIEF) {
       reading(state, read, window, notes);
-    } else if (last instanceof Event.Turned turned && turned.turn().turns() != 0) {
-      notes.add("After the turn every reading is stale: relief, action and intonation.");
-      TurnMade made = state.turns.get(state.turns.size() - 1);
-      if (made.turn().size().turns() > made.asked().size().turns() + 0.01) {
-        notes.add(
-            "That was more than was asked. It counts, and the next reading tells its effect.");
-      } else if (made.turn().turns() * made.asked().turns() < 0) {
-        notes.add("That was the other way than was asked. It counts, and the next reading tells.");
-      }
-    } else if (last instanceof Event.Doubted doubted) {
-      notes.add(doubted.why());
-      notes.add("From here this stage goes step by step, in full words.");
-    } else if (last instanceof Event.ReadBack back && !state.place().step().equals(back.step())) {
-      notes.add("The list is complete: every value was said and agrees with the record.");
-    } else if (last instanceof Event.Corrected) {
-      notes.add("The last answer was taken back. Give it again.");
     }
     return notes;
   }
 
+  private static List<String> turned(State state, Event.Turned turned) {
+    if (turned.turn().turns() == 0) {
+      return notes();
+    }
+    List<String> notes =
+        notes("After the turn every reading is stale: relief, action and intonation.");
+    TurnMade made = state.history().turns().get(state.history().turns().size() - 1);
+    if (made.turn().size().turns() > made.asked().size().turns() + 0.01) {
+      notes.add("That was more than was asked. It counts, and the next reading tells its effect.");
+    } else if (made.turn().turns() * made.asked().turns() < 0) {
+      notes.add("That was the other way than was asked. It counts, and the next reading tells.");
+    }
+    return notes;
+  }
+
+  private static List<String> readBack(State state, Event.ReadBack back) {
+    return state.place().step().equals(back.step())
+        ? notes()
+        : notes("The list is complete: every value was said and agrees with the record.");
+  }
+
   static Event lastAnswer(State state) {
-    for (int i = state.log.size() - 1; i > 0; i--) {
-      Event event = state.log.get(i);
+    for (int i = state.log().size() - 1; i > 0; i--) {
+      Event event = state.log().get(i);
       boolean automatic =
           event instanceof Event.Accepted
               || event instanceof Event.Offered
@@ -52,7 +88,7 @@ final class Notes {
         return event;
       }
     }
-    return state.log.get(0);
+    return state.log().get(0);
   }
 
   private static void reading(
@@ -72,7 +108,7 @@ final class Notes {
             + window
             + ". "
             + verdict(bracket, window));
-    if (!state.turns.isEmpty() && state.readings.get(state.readings.size() - 1).counts()) {
+    if (!state.history().turns().isEmpty() && state.history().readings().get(state.history().readings().size() - 1).counts()) {
       answered(state, bracket, notes);
     }
   }
@@ -89,7 +125,7 @@ final class Notes {
   }
 
   private static void answered(State state, Bracket bracket, List<String> notes) {
-    TurnMade made = state.turns.get(state.turns.size() - 1);
+    TurnMade made = state.history().turns().get(state.history().turns().size() - 1);
     if (made.expected() == null) {
       return;
     }
@@ -97,7 +133,7 @@ final class Notes {
     notes.add(
         expected
             + ". "
-            + switch (Account.response(state)) {
+            + switch (state.history().response()) {
               case MOVED -> compare(bracket, made.expected(), made.turn().turns() > 0);
               case NO_ANSWER -> "The neck has not answered the turn.";
               case WRONG_WAY -> "The neck moved the wrong way.";
@@ -126,8 +162,8 @@ final class Notes {
 
   /** Whether a quantity was read after the last turn. */
   private static boolean readSince(State state, Quantity quantity) {
-    return state.readings.stream()
-        .anyMatch(r -> r.read().quantity() == quantity && r.turnsBefore() == state.turns.size());
+    return state.history().readings().stream()
+        .anyMatch(r -> r.read().quantity() == quantity && r.turnsBefore() == state.history().turns().size());
   }
 
   /** What the instrument was found at and is left at. */
@@ -135,7 +171,7 @@ final class Notes {
     List<String> notes = new ArrayList<>();
     Bracket first = null;
     Bracket last = null;
-    for (Reading reading : state.readings) {
+    for (Reading reading : state.history().readings()) {
       if (reading.relief() && reading.read().which() == Which.LOWEST) {
         first = first == null ? reading.read().bracket() : first;
         last = reading.read().bracket();
@@ -144,7 +180,7 @@ final class Notes {
     if (first != null && last != null) {
       notes.add("Relief as found: " + first + "; last reading: " + last + ".");
     }
-    long moves = state.turns.stream().filter(made -> made.turn().turns() != 0).count();
+    long moves = state.history().turns().stream().filter(made -> made.turn().turns() != 0).count();
     if (moves > 0) {
       String count = moves == 1 ? "one move" : moves + " moves";
       notes.add("The rod stands " + Fill.net(state) + ", after " + count + ".");

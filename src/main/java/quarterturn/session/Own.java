@@ -38,7 +38,7 @@ final class Own {
   private Own() {}
 
   /** The recap after a break: when, in what state, the last three actions, what went stale. */
-  static String recap(State state, State.Break away, Procedure procedure) {
+  static String recap(State state, Pending.Break away, Procedure procedure) {
     StringBuilder text = new StringBuilder();
     text.append("Welcome back. You were away for ")
         .append(span(Duration.between(away.left(), away.back())))
@@ -48,15 +48,15 @@ final class Own {
     for (String action : lastActions(state, procedure)) {
       text.append("\n- ").append(action);
     }
-    if (!state.elsewhere.isEmpty()) {
+    if (!state.history().elsewhere().isEmpty()) {
       text.append("\nSince this session began the rod was turned in another one: ");
       text.append(
-          state.elsewhere.stream()
+          state.history().elsewhere().stream()
               .map(past -> made(past.turn()))
               .collect(Collectors.joining(", ")));
       text.append(". That counts here too.");
     }
-    if (state.recalling) {
+    if (state.pending().recalling()) {
       text.append("\nA turn had been asked for. The next question is whether it was made.");
     } else if (away.stale()) {
       text.append(
@@ -82,8 +82,8 @@ final class Own {
 
   private static List<String> lastActions(State state, Procedure procedure) {
     List<String> actions = new ArrayList<>();
-    for (int i = state.log.size() - 1; i >= 0 && actions.size() < 3; i--) {
-      String action = action(state.log.get(i), procedure);
+    for (int i = state.log().size() - 1; i >= 0 && actions.size() < 3; i--) {
+      String action = action(state.log().get(i), procedure);
       if (!action.isEmpty()) {
         actions.add(0, action);
       }
@@ -95,26 +95,28 @@ final class Own {
   }
 
   private static String action(Event event, Procedure procedure) {
-    if (event instanceof Event.Told told) {
-      return told.step().equals(RESUME) ? "" : "done: " + brief(procedure, told.step());
-    } else if (event instanceof Event.Chose chose) {
-      return words(chose.step()) + ": " + label(procedure, chose);
-    } else if (event instanceof Event.Read read) {
-      return "read " + read.quantity().word() + string(read) + ": " + value(read);
-    } else if (event instanceof Event.Noted noted) {
-      return "noted: " + noted.text();
-    } else if (event instanceof Event.Adjusted adjusted) {
-      return words(adjusted.change()) + " on " + adjusted.string();
-    } else if (event instanceof Event.Turned turned) {
-      return made(turned.turn()) + ", felt " + turned.feel().word();
-    } else if (event instanceof Event.Recalled recalled) {
-      return made(recalled.turned()) + " (recalled after a break)";
-    } else if (event instanceof Event.Waited waited) {
-      return "waited: " + words(waited.step());
-    } else if (event instanceof Event.Corrected) {
-      return "took the last answer back";
-    }
-    return "";
+    return event.match(
+        new Event.Cases<>(
+            started -> "",
+            accepted -> "",
+            told -> told.step().equals(RESUME) ? "" : "done: " + brief(procedure, told.step()),
+            noted -> "noted: " + noted.text(),
+            adjusted -> words(adjusted.change()) + " on " + adjusted.string(),
+            chose -> words(chose.step()) + ": " + label(procedure, chose),
+            read -> "read " + read.quantity().word() + string(read) + ": " + value(read),
+            offered -> "",
+            undoAsked -> "",
+            turned -> made(turned.turn()) + ", felt " + turned.feel().word(),
+            recalled -> made(recalled.turned()) + " (recalled after a break)",
+            began -> "",
+            waited -> "waited: " + words(waited.step()),
+            passed -> "",
+            back -> "",
+            doubted -> "",
+            corrected -> "took the last answer back",
+            left -> "",
+            resumed -> "",
+            ended -> ""));
   }
 
   /** What a step says, at its shortest, without blanks to fill. */

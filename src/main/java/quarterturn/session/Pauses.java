@@ -59,12 +59,12 @@ record Pauses(Walk walk) {
   private @Nullable Due due(State state, Step.Line line) {
     Kind kind = walk.kind(state);
     if (line instanceof Step.Line.OfChoice choice) {
-      String option = state.chosen.get(Fold.key(state.place().procedure(), choice.step()));
+      String option = state.position().chosen(choice.step());
       return option == null ? null : new Due(choice.step(), line, new Answer.Chose(option), option);
     }
     if (line instanceof Step.Line.OfDirection) {
       Window window = walk.window(state);
-      Reading last = Account.last(state, Which.LOWEST);
+      Reading last = state.history().last(Which.LOWEST);
       Bracket bracket = last == null ? null : last.read().bracket();
       if (window == null || bracket == null) {
         return null;
@@ -97,11 +97,11 @@ record Pauses(Walk walk) {
   /** The line that is asked for now, as a prompt. */
   Prompt prompt(State state, Step.Pause pause, Said said) {
     List<Due> due = due(state, pause);
-    Due now = due.get(state.line);
+    Due now = due.get(state.position().line());
     Said lined =
         said.saying(
             now.line() instanceof Step.Line.OfReading ? pause.id() : now.name(),
-            said.text() + list(due, state.line));
+            said.text() + list(due, state.position().line()));
     if (now.line() instanceof Step.Line.OfDirection) {
       return new Prompt.Choose(lined, DIRECTIONS);
     }
@@ -140,14 +140,12 @@ record Pauses(Walk walk) {
   /** What stands on record where a pause asks for it, or null where no pause does. */
   @Nullable Answer onRecord(State state) {
     Step.Pause pause = now(state);
-    return pause == null ? null : due(state, pause).get(state.line).answer();
+    return pause == null ? null : due(state, pause).get(state.position().line()).answer();
   }
 
   /** The pause that asks now, or null. */
   Step.@Nullable Pause now(State state) {
-    boolean other =
-        state.away != null || state.ended != null || state.entering || state.places.isEmpty();
-    return !other && walk.step(state) instanceof Step.Pause pause ? pause : null;
+    return state.atStep() && walk.step(state) instanceof Step.Pause pause ? pause : null;
   }
 
   /**
@@ -157,7 +155,7 @@ record Pauses(Walk walk) {
    */
   Event examine(State state, Step.Pause pause, Answer answer, Instant now) throws Refused {
     List<Due> due = due(state, pause);
-    Due line = due.get(state.line);
+    Due line = due.get(state.position().line());
     if (!answer.getClass().equals(line.answer().getClass())) {
       throw new Refused(
           "Say the value of " + line.name() + "; the pause goes on with nothing less.");

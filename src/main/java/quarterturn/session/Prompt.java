@@ -165,26 +165,17 @@ public sealed interface Prompt {
 
   /** The same prompt in other words. */
   private Prompt saying(Said more) {
-    if (this instanceof Tell) {
-      return new Tell(more);
-    } else if (this instanceof Caution p) {
-      return new Caution(more, p.hazard());
-    } else if (this instanceof Choose p) {
-      return new Choose(more, p.options());
-    } else if (this instanceof Write) {
-      return new Write(more);
-    } else if (this instanceof Measure p) {
-      return new Measure(more, p.quantity(), p.held(), p.readAt(), p.which(), p.string(), p.step());
-    } else if (this instanceof TurnRod p) {
-      return new TurnRod(more, p.turn(), p.limit(), p.expected(), p.canUndo());
-    } else if (this instanceof Wait p) {
-      return new Wait(more, p.from(), p.until(), p.rest(), p.mayLift());
-    } else if (this instanceof Done p) {
-      return new Done(more, p.outcome());
-    } else if (this instanceof HandOver p) {
-      return new HandOver(more, p.outcome());
-    }
-    throw new IllegalStateException("a prompt of an unknown kind: " + this);
+    return match(
+        new Cases<>(
+            tell -> new Tell(more),
+            caution -> new Caution(more, caution.hazard()),
+            choose -> new Choose(more, choose.options()),
+            write -> new Write(more),
+            p -> new Measure(more, p.quantity(), p.held(), p.readAt(), p.which(), p.string(), p.step()),
+            p -> new TurnRod(more, p.turn(), p.limit(), p.expected(), p.canUndo()),
+            p -> new Wait(more, p.from(), p.until(), p.rest(), p.mayLift()),
+            done -> new Done(more, done.outcome()),
+            handOver -> new HandOver(more, handOver.outcome())));
   }
 
   /** Whether the session has ended. */

@@ -52,40 +52,40 @@ final class Prompter {
   }
 
   private @Nullable Next own(State state, Instant now) {
-    if (state.ended != null) {
-      Said said = ended(state, state.ended);
-      String outcome = state.ended.outcome();
+    if (state.pending().ended() != null) {
+      Said said = ended(state, state.pending().ended());
+      String outcome = state.pending().ended().outcome();
       return show(
-          state.ended.handOver()
+          state.pending().ended().handOver()
               ? new Prompt.HandOver(said, outcome)
               : new Prompt.Done(said, outcome));
     }
-    if (state.away != null) {
+    if (state.pending().away() != null) {
       Procedure procedure =
           library.procedure(
-              state.places.isEmpty() ? state.started.procedure() : state.place().procedure());
-      String recap = Own.recap(state, state.away, procedure);
+              state.position().nowhere() ? state.started().procedure() : state.place().procedure());
+      String recap = Own.recap(state, state.pending().away(), procedure);
       return show(new Prompt.Tell(said(state, Own.RESUME, recap, null)));
     }
-    if (state.kind == null || !library.kinds().containsKey(state.kind)) {
+    if (state.kind() == null || !library.kinds().containsKey(state.kind())) {
       return show(
           new Prompt.Choose(said(state, Own.KIND, "What instrument is it?", null), kinds()));
     }
-    if (state.style == null) {
+    if (state.style() == null) {
       return show(new Prompt.Choose(said(state, Own.STYLE, STYLE_ASK, STYLE_WHY), styles(state)));
     }
-    if (state.fault != null) {
-      String why = "This procedure is at fault: " + state.fault + ". Nothing more is turned.";
+    if (state.pending().fault() != null) {
+      String why = "This procedure is at fault: " + state.pending().fault() + ". Nothing more is turned.";
       return record(new Event.Ended(now, here(state), true, "procedure-fault", why));
     }
-    if (state.refused != null) {
-      return record(new Event.Ended(now, Own.NEEDS, false, Own.NOT_FRESH, state.refused));
+    if (state.pending().refused() != null) {
+      return record(new Event.Ended(now, Own.NEEDS, false, Own.NOT_FRESH, state.pending().refused()));
     }
-    if (state.entering) {
+    if (state.position().entering()) {
       return show(needs(state, now));
     }
-    if (state.recalling && state.open != null) {
-      return show(recall(state, state.open));
+    if (state.pending().recalling() && state.pending().open() != null) {
+      return show(recall(state, state.pending().open()));
     }
     return null;
   }
@@ -141,55 +141,65 @@ final class Prompter {
       return record(new Event.Passed(now, step.id(), passed));
     }
     Guard.Ruling ruling = null;
-    if (step instanceof Step.TurnRod && state.waiting != null) {
+    if (step instanceof Step.TurnRod && state.pending().waiting() != null) {
       Said said = said(state, step.id(), Own.REST, null);
-      return show(wait(state, said, state.waiting, true));
+      return show(wait(state, said, state.pending().waiting(), true));
     }
     if (step instanceof Step.TurnRod turn) {
       ruling = rule(state, turn, now);
-      if (ruling instanceof Guard.Ruling.Stops stops && state.open == null) {
+      if (ruling instanceof Guard.Ruling.Stops stops && state.pending().open() == null) {
         return record(new Event.Ended(now, step.id(), true, stops.outcome(), stops.why()));
       }
-      if (ruling instanceof Guard.Ruling.Rests rests && state.open == null) {
+      if (ruling instanceof Guard.Ruling.Rests rests && state.pending().open() == null) {
         return record(new Event.WaitBegan(now, step.id(), rests.until()));
       }
     }
     for (Hazard hazard : hazards(step)) {
-      if (!state.accepted.contains(hazard.id())) {
+      if (!state.accepted().contains(hazard.id())) {
         // The step itself is not shown before its hazards are accepted.
         return show(new Prompt.Caution(said(state, step.id(), Own.BEFORE, null), hazard));
       }
     }
-    if (step instanceof Step.TurnRod turn) {
-      return turn(state, turn, ruling, now);
-    } else if (step instanceof Step.Tell) {
-      return show(new Prompt.Tell(said(state, step, null, now)));
-    } else if (step instanceof Step.Choose choose) {
-      List<Prompt.Option> options =
-          choose.options().stream().map(o -> new Prompt.Option(o.id(), o.label())).toList();
-      return show(new Prompt.Choose(said(state, step, null, now), options));
-    } else if (step instanceof Step.Measure measure) {
-      return show(measure(state, measure, now));
-    } else if (step instanceof Step.Pause pause) {
-      return show(pauses.prompt(state, pause, said(state, step, null, now)));
-    } else if (step instanceof Step.Note) {
-      return show(new Prompt.Write(said(state, step, null, now)));
-    } else if (step instanceof Step.Adjust) {
-      return show(new Prompt.Tell(said(state, step, null, now)));
-    } else if (step instanceof Step.Wait wait) {
-      if (state.waiting == null) {
-        Instant until = now.plus(Duration.ofMinutes(wait.minutes()));
-        return record(new Event.WaitBegan(now, step.id(), until));
-      }
-      return show(wait(state, said(state, step, null, now), state.waiting, wait.rest()));
-    } else if (step instanceof Step.Done done) {
-      String why = said(state, step, null, now).text();
-      return record(new Event.Ended(now, step.id(), false, done.outcome(), why));
-    } else if (step instanceof Step.HandOver hand) {
-      String why = said(state, step, null, now).text();
-      return record(new Event.Ended(now, step.id(), true, hand.outcome(), why));
-    }
+    return next(state, step, ruling, now);
+  }
+
+  private Next next(State state, Step step, Guard.@Nullable Ruling ruling, Instant now) {
+    return step.match(
+        new Step.Cases<>(
+            tell -> show(new Prompt.Tell(said(state, tell, null, now))),
+            choose -> show(new Prompt.Choose(said(state, choose, null, now), options(choose))),
+            note -> show(new Prompt.Write(said(state, note, null, now))),
+            pause -> show(pauses.prompt(state, pause, said(state, pause, null, now))),
+            adjust -> show(new Prompt.Tell(said(state, adjust, null, now))),
+            measure -> show(measure(state, measure, now)),
+            this::silent,
+            turn -> turn(state, turn, ruling, now),
+            wait -> wait(state, wait, now),
+            this::silent,
+            done -> ended(state, done, false, now),
+            handOver -> ended(state, handOver, true, now)));
+  }
+
+  private static List<Prompt.Option> options(Step.Choose choose) {
+    return choose.options().stream().map(o -> new Prompt.Option(o.id(), o.label())).toList();
+  }
+
+  private Next silent(Step.Silent step) {
     throw new IllegalStateException("a step that asks nothing can't be the present one: " + step);
+  }
+
+  private Next wait(State state, Step.Wait wait, Instant now) {
+    Event.WaitBegan waiting = state.pending().waiting();
+    if (waiting == null) {
+      Instant until = now.plus(Duration.ofMinutes(wait.minutes()));
+      return record(new Event.WaitBegan(now, wait.id(), until));
+    }
+    return show(wait(state, said(state, wait, null, now), waiting, wait.rest()));
+  }
+
+  private Next ended(State state, Step.End end, boolean handOver, Instant now) {
+    String why = said(state, end, null, now).text();
+    return record(new Event.Ended(now, end.id(), handOver, end.outcome(), why));
   }
 
   /** The step's hazards, and for a rod turn those the limits put before every one; worst first. */
@@ -214,31 +224,31 @@ final class Prompter {
   }
 
   private static Prompt wait(State state, Said said, Event.WaitBegan waiting, boolean rest) {
-    boolean mayLift = state.started.role() == Role.TECHNICIAN;
+    boolean mayLift = state.started().role() == Role.TECHNICIAN;
     return new Prompt.Wait(said, waiting.at(), waiting.until(), rest, mayLift);
   }
 
   private Next turn(State state, Step.TurnRod step, Guard.@Nullable Ruling ruling, Instant now) {
-    if (state.open == null) {
+    if (state.pending().open() == null) {
       if (ruling instanceof Guard.Ruling.Turns turns) {
         return record(new Event.Offered(now, step.id(), turns.advice().turn()));
       }
       String why = "A turn came up without a fresh reading. Nothing more is turned.";
       return record(new Event.Ended(now, step.id(), true, "procedure-fault", why));
     }
-    Turn turn = state.open.turn();
+    Turn turn = state.pending().open().turn();
     Kind kind = walk.kind(state);
     Window window = walk.window(state);
     Prompt.Expected expected =
         kind == null || window == null ? null : guard.expected(state, kind, window, turn);
     Advice advice = ruling instanceof Guard.Ruling.Turns turns ? turns.advice() : null;
     Said said = said(state, step, advice == null ? null : advice.why(), now);
-    if (advice != null && state.started.role() == Role.TECHNICIAN && !advice.numbers().isEmpty()) {
+    if (advice != null && state.started().role() == Role.TECHNICIAN && !advice.numbers().isEmpty()) {
       said = said.noting(List.of(advice.numbers()));
     }
     boolean canUndo =
-        !state.undoAsked
-            && Account.lastMoved(state) != null
+        !state.pending().undoAsked()
+            && state.history().lastMoved() != null
             && step.amount() instanceof Step.Amount.Advised;
     Turn most = library.limits().perReading();
     Turn limit = step.limit().compareTo(most) < 0 ? step.limit() : most;
@@ -256,7 +266,7 @@ final class Prompter {
         switch (measure.which()) {
           case LOWEST -> 0;
           case HIGHEST -> last;
-          case EACH -> state.string;
+          case EACH -> state.position().string();
         };
     Which which = string == 0 ? Which.LOWEST : string == last ? Which.HIGHEST : null;
     return new Prompt.Measure(
@@ -271,12 +281,12 @@ final class Prompter {
 
   private Said said(State state, Step step, @Nullable String moreWhy, Instant now) {
     Words words = step.words();
-    Turn turn = state.open == null ? lastTurn(state) : state.open.turn();
+    Turn turn = state.pending().open() == null ? lastTurn(state) : state.pending().open().turn();
     String wait = step instanceof Step.Wait w ? Own.span(Duration.ofMinutes(w.minutes())) : "";
     Fill fill =
         new Fill(state, walk.kind(state), turn, wait, atString(state, step), stale(state, now));
     List<Hazard> reminders =
-        hazards(step).stream().filter(hazard -> state.accepted.contains(hazard.id())).toList();
+        hazards(step).stream().filter(hazard -> state.accepted().contains(hazard.id())).toList();
     String why = words.why() == null ? null : fill.in(words.why());
     if (moreWhy != null) {
       why = why == null ? moreWhy : moreWhy + "\n" + why;
@@ -299,7 +309,7 @@ final class Prompter {
 
   /** What comes after the present step, a line each; nothing where none is at hand. */
   List<String> coming(State state, Instant now) {
-    if (state.ended != null || state.away != null || state.entering || state.places.isEmpty()) {
+    if (!state.atStep()) {
       return List.of();
     }
     Procedure procedure = library.procedure(state.place().procedure());
@@ -322,15 +332,15 @@ final class Prompter {
 
   private @Nullable AtString atString(State state, Step step) {
     Kind kind = walk.kind(state);
-    if (kind == null || state.style == null) {
+    if (kind == null || state.style() == null) {
       return null;
     }
     if (step instanceof Step.Adjust adjust) {
       Adjustment what = adjust.adjustment();
-      return new AtString(state, kind, state.style, what.quantity(), what, state.string);
+      return new AtString(state, kind, state.style(), what.quantity(), what, state.position().string());
     }
     return step instanceof Step.Measure measure && kind.windows().containsKey(measure.quantity())
-        ? new AtString(state, kind, state.style, measure.quantity(), null, state.string)
+        ? new AtString(state, kind, state.style(), measure.quantity(), null, state.position().string())
         : null;
   }
 
@@ -344,13 +354,13 @@ final class Prompter {
   }
 
   private static @Nullable Turn lastTurn(State state) {
-    return state.turns.isEmpty() ? null : state.turns.get(state.turns.size() - 1).turn();
+    return state.history().turns().isEmpty() ? null : state.history().turns().get(state.history().turns().size() - 1).turn();
   }
 
   private Said said(State state, String id, String text, @Nullable String why) {
-    String part = state.places.isEmpty() ? "" : walk.step(state).words().part();
+    String part = state.position().nowhere() ? "" : walk.step(state).words().part();
     String procedure =
-        state.places.isEmpty() ? state.started.procedure() : state.place().procedure();
+        state.position().nowhere() ? state.started().procedure() : state.place().procedure();
     @Nullable Picture none = null;
     return new Said(procedure, id, part, text, why, List.of(), none, List.of());
   }

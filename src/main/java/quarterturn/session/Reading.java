@@ -10,18 +10,13 @@ import quarterturn.procedure.Quantity;
  * @param counts whether the strings were at pitch and the neck settled when it was taken
  * @param turnsBefore how many rod turns had been made in this session
  * @param changesBefore how many changes had been made to the instrument in this session
- * @param stale whether a break has spoiled it since; a turn spoils it by {@code turnsBefore}
  */
-record Reading(Event.Read read, boolean counts, int turnsBefore, int changesBefore, boolean stale) {
+record Reading(Event.Read read, boolean counts, int turnsBefore, int changesBefore) {
   Instant at() {
     return read.at();
   }
 
   boolean relief() {
     return read.quantity() == Quantity.RELIEF && read.bracket() != null;
-  }
-
-  Reading spoiled() {
-    return new Reading(read, counts, turnsBefore, changesBefore, true);
   }
 }

@@ -15,9 +15,9 @@ import quarterturn.procedure.Step;
 record ShortPath(Walk walk) {
   /** Whether the present stage goes by the short path. */
   static boolean taken(State state) {
-    return state.started.role() == Role.TECHNICIAN
-        && !state.places.isEmpty()
-        && !state.place().procedure().equals(state.stepwise);
+    return state.started().role() == Role.TECHNICIAN
+        && !state.position().nowhere()
+        && !state.place().procedure().equals(state.position().stepwise());
   }
 
   /** Why the present step is passed over, or null where it is not. */
@@ -39,8 +39,8 @@ record ShortPath(Walk walk) {
     if (step instanceof Step.Tell tell) {
       return tell.establishes().isEmpty() && tell.changes() == null;
     }
-    boolean began = state.waiting != null;
-    return step instanceof Step.Wait wait && !wait.rest() && !began && state.changes.isEmpty();
+    boolean began = state.pending().waiting() != null;
+    return step instanceof Step.Wait wait && !wait.rest() && !began && state.history().changes().isEmpty();
   }
 
   /** Whether the present step is shown together with what comes next. */

@@ -59,18 +59,18 @@ final class Stages {
       return read(result, result.quantity());
     }
     if (result.by() == null) {
-      boolean pitch = state.facts.contains(Fact.AT_PITCH);
+      boolean pitch = state.bench().has(Fact.AT_PITCH);
       Stage.Status status =
           pitch
               ? Stage.Status.FRESH
-              : state.atPitchSince == null ? Stage.Status.NOT_DONE : Stage.Status.STALE;
-      return stage(result, status, "", null, state.atPitchSince);
+              : state.history().tuned() == null ? Stage.Status.NOT_DONE : Stage.Status.STALE;
+      return stage(result, status, "", null, state.history().tuned());
     }
-    Integer given = state.given.get(result.id());
+    Integer given = state.history().given().get(result.id());
     if (given == null) {
       return stage(result, Stage.Status.NOT_DONE, "", null, null);
     }
-    return judged(result, "", state.changes.subList(given, state.changes.size()), false, null);
+    return judged(result, "", state.history().changes().subList(given, state.history().changes().size()), false, null);
   }
 
   private Stage read(Results.Result result, Quantity quantity) {
@@ -137,11 +137,11 @@ final class Stages {
   /** The last reading on each string; those of this session before those of others. */
   private Map<String, Held> readings(Quantity quantity) {
     Map<String, Held> found = new LinkedHashMap<>();
-    for (Event.Before before : state.started.before()) {
+    for (Event.Before before : state.started().before()) {
       if (before.quantity() == quantity) {
         List<Changed> since = new ArrayList<>();
         before.since().forEach(id -> since.add(new Changed(before.at(), id)));
-        since.addAll(state.changes);
+        since.addAll(state.history().changes());
         String string = before.string() == null ? "" : before.string();
         Held held = earlier(string, before, since);
         if (held != null) {
@@ -149,11 +149,11 @@ final class Stages {
         }
       }
     }
-    for (Reading reading : state.readings) {
+    for (Reading reading : state.history().readings()) {
       Event.Read read = reading.read();
       boolean counts = read.quantity() == quantity && reading.counts() && !read.missing();
       if (counts) {
-        List<Changed> since = state.changes.subList(reading.changesBefore(), state.changes.size());
+        List<Changed> since = state.history().changes().subList(reading.changesBefore(), state.history().changes().size());
         String string = read.string() == null ? "" : read.string();
         found.remove(string);
         found.put(string, new Held(string, read.at(), read.bracket(), read.value(), since, null));
@@ -179,10 +179,10 @@ final class Stages {
       return new Changed(read.plus(Results.CLIMATE_AFTER), Results.CLIMATE);
     }
     Double then = null;
-    for (Event.Before air : state.started.before()) {
+    for (Event.Before air : state.started().before()) {
       then = air.quantity() == Quantity.HUMIDITY ? air.value() : then;
     }
-    for (Reading reading : state.readings) {
+    for (Reading reading : state.history().readings()) {
       Event.Read air = reading.read();
       if (air.quantity() == Quantity.HUMIDITY && air.value() != null) {
         if (!air.at().isAfter(read)) {
@@ -196,11 +196,11 @@ final class Stages {
   }
 
   private boolean isOut(Quantity quantity, Held held) {
-    if (kind == null || state.style == null || kind.windows().get(quantity) == null) {
+    if (kind == null || state.style() == null || kind.windows().get(quantity) == null) {
       return false;
     }
     int index = Math.max(0, kind.strings().indexOf(held.string()));
-    Window window = kind.target(quantity, state.style, index).window();
+    Window window = kind.target(quantity, state.style(), index).window();
     Bracket bracket = held.bracket();
     if (bracket != null) {
       Verdict verdict = Verdict.of(bracket, window);

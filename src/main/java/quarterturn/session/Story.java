@@ -42,8 +42,8 @@ public final class Story {
 
   static List<Seen> of(State state) {
     Story story = new Story();
-    story.others(state.started.past());
-    story.others(state.elsewhere);
+    story.others(state.started().past());
+    story.others(state.history().elsewhere());
     story.own(state);
     story.all.sort(Comparator.comparing(Timed::at));
     return story.told();
@@ -73,7 +73,7 @@ public final class Story {
 
   private void own(State state) {
     int made = 0;
-    for (Reading reading : state.readings) {
+    for (Reading reading : state.history().readings()) {
       Bracket bracket = reading.read().bracket();
       boolean lowest = reading.relief() && reading.read().which() == Which.LOWEST;
       if (lowest && reading.counts() && bracket != null) {
@@ -82,12 +82,12 @@ public final class Story {
         add(reading.at(), new Seen.Read(bracket));
       }
     }
-    turns(state, made, state.turns.size());
+    turns(state, made, state.history().turns().size());
   }
 
   /** After a turn that may have been another than was said, the neck is found anew. */
   private void turns(State state, int from, int to) {
-    for (TurnMade made : state.turns.subList(from, to)) {
+    for (TurnMade made : state.history().turns().subList(from, to)) {
       if (made.sure()) {
         add(made.at(), new Seen.Turned(made.turn()));
       } else {

@@ -18,8 +18,8 @@ final class Values {
 
   /** The last counting reading of a quantity on a string since what spoils it, or null. */
   static Event.@Nullable Read last(State state, Quantity quantity, @Nullable String string) {
-    for (int i = state.readings.size() - 1; i >= 0; i--) {
-      Event.Read read = state.readings.get(i).read();
+    for (int i = state.history().readings().size() - 1; i >= 0; i--) {
+      Event.Read read = state.history().readings().get(i).read();
       if (read.quantity() == quantity
           && (string == null || string.equals(read.string()))
           && !read.missing()) {
@@ -31,7 +31,7 @@ final class Values {
 
   /** The first reading of a quantity on a string in this session, or null. */
   static Event.@Nullable Read first(State state, Quantity quantity, @Nullable String string) {
-    for (Reading reading : state.readings) {
+    for (Reading reading : state.history().readings()) {
       Event.Read read = reading.read();
       if (read.quantity() == quantity
           && (string == null || string.equals(read.string()))
@@ -50,11 +50,11 @@ final class Values {
   /** The last reading on a string that nothing has spoiled since, or null. */
   private static Event.@Nullable Read valid(
       State state, Results results, Quantity quantity, String string) {
-    for (int i = state.readings.size() - 1; i >= 0; i--) {
-      Reading reading = state.readings.get(i);
+    for (int i = state.history().readings().size() - 1; i >= 0; i--) {
+      Reading reading = state.history().readings().get(i);
       Event.Read read = reading.read();
       if (read.quantity() == quantity && string.equals(read.string()) && !read.missing()) {
-        List<Changed> since = state.changes.subList(reading.changesBefore(), state.changes.size());
+        List<Changed> since = state.history().changes().subList(reading.changesBefore(), state.history().changes().size());
         return since.stream().anyMatch(change -> spoils(results, change, quantity)) ? null : read;
       }
     }

@@ -11,13 +11,14 @@ import quarterturn.craft.Decision;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
-import quarterturn.procedure.Fact;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Verdict;
-import quarterturn.procedure.Ways;
+import quarterturn.procedure.bench.Detours;
+import quarterturn.procedure.bench.Held;
 
 /** Moves a state through its procedure, on past the steps that ask nothing. */
 final class Walk {
@@ -34,36 +35,39 @@ final class Walk {
 
   /** Where the strings are brought to pitch: on a neck that is loose, where it is seated first. */
   String retune(State state) {
-    Procedure procedure = library.procedure(state.place().procedure());
-    if (state.facts.contains(Fact.NECK_LOOSE)) {
-      for (Step step : procedure.steps().values()) {
-        if (step instanceof Step.Tell tell && tell.establishes().contains(Fact.NECK_FAST)) {
-          return step.id();
-        }
-      }
-    }
-    return procedure.retune();
+    return new Detours(procedure(state)).retune(state.bench());
   }
 
-  void enterWhenReady(State state) {
-    if (state.kind != null && state.style != null && state.places.isEmpty()) {
-      Procedure procedure = library.procedure(state.started.procedure());
-      state.places = List.of(new Place(procedure.id(), procedure.begin()));
-      enter(state, state.last);
+  private Procedure procedure(State state) {
+    return library.procedure(state.place().procedure());
+  }
+
+  State enterWhenReady(State state) {
+    if (state.kind() == null || state.style() == null || !state.position().nowhere()) {
+      return state;
     }
+    Procedure procedure = library.procedure(state.started().procedure());
+    return enter(into(state, procedure), state.last());
+  }
+
+  private static State into(State state, Procedure procedure) {
+    Place begin = new Place(procedure.id(), procedure.begin());
+    return state.with(state.position().into(begin));
   }
 
   /** Enters the procedure at hand, unless it needs what is stale; then that is asked about. */
-  private void enter(State state, Instant at) {
-    state.entering = !missing(state, at).isEmpty();
-    if (!state.entering) {
-      arrive(state, at);
-    }
+  private State enter(State state, Instant at) {
+    State now = entering(state, at);
+    return now.position().entering() ? now : arrive(now, at);
+  }
+
+  private State entering(State state, Instant at) {
+    return state.with(state.position().entering(!missing(state, at).isEmpty()));
   }
 
   /** What the procedure at hand needs and must not build on. */
   private List<Stage> missing(State state, Instant at) {
-    return stages(state, at).missing(library.procedure(state.place().procedure()).needs());
+    return stages(state, at).missing(procedure(state).needs());
   }
 
   Stages stages(State state, Instant at) {
@@ -86,16 +90,14 @@ final class Walk {
   }
 
   /** Goes to what is needed first; afterwards the procedure at hand is entered again. */
-  void first(State state, Instant at) {
+  State first(State state, Instant at) {
     for (Stage stage : missing(state, at)) {
       Procedure by = stage.by() == null ? null : library.procedures().get(stage.by());
       if (by != null) {
-        state.places = state.with(state.places, new Place(by.id(), by.begin()));
-        enter(state, at);
-        return;
+        return enter(into(state, by), at);
       }
     }
-    state.refused = lacking(state, at);
+    return state.with(state.pending().refused(lacking(state, at)));
   }
 
   /**
@@ -104,36 +106,35 @@ final class Walk {
    * @param option what is chosen there, or null
    */
   @Nullable String changes(State state, String id, @Nullable String option) {
-    if (state.places.isEmpty()) {
+    if (state.position().nowhere()) {
       return null;
     }
-    Step step = library.procedure(state.place().procedure()).steps().get(id);
-    if (step instanceof Step.Tell tell && state.away == null) {
+    Step step = procedure(state).steps().get(id);
+    if (step instanceof Step.Tell tell && state.pending().away() == null) {
       return tell.changes();
     }
-    if (step instanceof Step.Choose choose && option != null) {
-      for (Step.Option one : choose.options()) {
-        if (one.id().equals(option)) {
-          return one.changes();
-        }
-      }
-    }
-    return null;
+    return step instanceof Step.Choose choose
+        ? choose.options().stream()
+            .filter(one -> one.id().equals(option))
+            .findFirst()
+            .map(Step.Option::changes)
+            .orElse(null)
+        : null;
   }
 
   /** What is being set on the string at hand, or null where nothing is. */
   Event.@Nullable Adjusted adjusting(State state) {
     Kind kind = kind(state);
-    boolean own = state.away != null || state.places.isEmpty();
-    if (own || kind == null || state.style == null) {
+    boolean own = state.pending().away() != null || state.position().nowhere();
+    if (own || kind == null || state.style() == null) {
       return null;
     }
     if (!(step(state) instanceof Step.Adjust adjust)) {
       return null;
     }
-    double amount = new Figures(state, kind, state.style).amount(adjust.adjustment(), state.string);
-    String string = kind.strings().get(state.string);
-    return new Event.Adjusted(state.last, adjust.id(), adjust.adjustment().word(), string, amount);
+    double amount = new Figures(state, kind, state.style()).amount(adjust.adjustment(), state.position().string());
+    String string = kind.strings().get(state.position().string());
+    return new Event.Adjusted(state.last(), adjust.id(), adjust.adjustment().word(), string, amount);
   }
 
   /**
@@ -143,13 +144,13 @@ final class Walk {
    */
   int nextString(State state, Step.Adjust step, int from) {
     Kind kind = kind(state);
-    if (kind == null || state.style == null) {
+    if (kind == null || state.style() == null) {
       return -1;
     }
     for (int i = from; i < kind.strings().size(); i++) {
       Verdict verdict =
           Values.verdict(
-              state, library.results(), kind, state.style, step.adjustment().quantity(), i);
+              state, library.results(), kind, state.style(), step.adjustment().quantity(), i);
       if (verdict == Verdict.ABOVE || verdict == Verdict.BELOW) {
         return i;
       }
@@ -157,28 +158,27 @@ final class Walk {
     return -1;
   }
 
-  void go(State state, Branch.Fork fork, Instant at, Event.@Nullable Read just) {
-    String step = branch(state, fork, judge(state, at, just));
-    if (step == null) {
-      state.fault = "step " + state.place().step() + " has no way on for this answer";
-    } else {
-      go(state, step, at);
-    }
+  /**
+   * Goes on by the first branch that holds.
+   *
+   * @param just the reading that was just taken, or null
+   */
+  State go(State state, Branch.Fork fork, Instant at, Event.@Nullable Read just) {
+    int way = judge(state, at, just).choose(fork);
+    String to = fork.way(way);
+    return to == null
+        ? faulty(state, " has no way on for this answer")
+        : go(passed(state, way), to, at);
   }
 
-  /** The step that the first branch that holds leads to, or null where none does. */
-  private static @Nullable String branch(State state, Branch.Fork fork, Judge judge) {
-    int way = judge.choose(fork);
-    String go = way < fork.branches().size() ? fork.branches().get(way).go() : fork.otherwise();
-    if (go != null) {
-      pass(state, way);
-    }
-    return go;
+  private static State faulty(State state, String what) {
+    String step = "step " + state.place().step();
+    return state.with(state.pending().fault(step + what));
   }
 
   /** Takes note of the way out of the present step. */
-  private static void pass(State state, int way) {
-    state.passages = state.with(state.passages, new Passage(state.place(), way));
+  private static State passed(State state, int way) {
+    return state.with(state.position().passed(way));
   }
 
   /**
@@ -186,10 +186,8 @@ final class Walk {
    *
    * @param way its index among them
    */
-  void go(State state, int way, Instant at) {
-    String step = Ways.of(state.place().procedure(), step(state)).get(way).to();
-    pass(state, way);
-    go(state, step, at);
+  State go(State state, int way, Instant at) {
+    return go(passed(state, way), step(state).exits().get(way).to(), at);
   }
 
   private Judge judge(State state, Instant at, Event.@Nullable Read just) {
@@ -210,117 +208,105 @@ final class Walk {
         : Optional.ofNullable(guard.fault(state, kind, window));
   }
 
-  void go(State state, String step, Instant at) {
-    state.move(new Place(state.place().procedure(), step));
-    arrive(state, at);
+  State go(State state, String step, Instant at) {
+    return arrive(state.with(state.position().at(step)), at);
   }
+
+  /**
+   * Where a walk has come to.
+   *
+   * @param on whether it has come to another step, which is entered next
+   */
+  record Arrived(State state, boolean on) {}
 
   /** Enters the present step and walks on through those that ask nothing. */
-  void arrive(State state, Instant at) {
-    for (int silent = 0; silent < MOST_SILENT; silent++) {
-      Place place = state.place();
-      String key = Fold.key(place.procedure(), place.step());
-      state.reached = state.with(state.reached, key, state.reached.getOrDefault(key, 0) + 1);
-      state.path = state.with(state.path, place);
-      state.string = 0;
-      state.line = 0;
-      Place next = onward(state, at);
-      if (next == null) {
-        return;
-      }
-      if (!next.procedure().equals(place.procedure())) {
-        continue;
-      }
-      state.move(next);
+  State arrive(State state, Instant at) {
+    Arrived now = new Arrived(state, true);
+    for (int silent = 0; silent < MOST_SILENT && now.on(); silent++) {
+      State entered = now.state().with(now.state().position().entered());
+      now = onward(entered, at);
     }
-    state.fault = "step " + state.place().step() + " stands in a loop without an end";
+    return now.on() ? faulty(now.state(), " stands in a loop without an end") : now.state();
   }
 
-  /** Where a step that asks nothing leads, or null where the present step asks something. */
-  private @Nullable Place onward(State state, Instant at) {
-    String procedure = state.place().procedure();
-    Step step = step(state);
-    if (step instanceof Step.Compute compute) {
-      String go = branch(state, compute.then(), judge(state, at, null));
-      if (go == null) {
-        state.fault = "step " + step.id() + " has no way on";
-        return null;
-      }
-      return new Place(procedure, go);
-    }
-    if (step instanceof Step.Pause pause) {
-      boolean asks = new Pauses(this).lines(state, pause) > 0;
-      if (!asks) {
-        pass(state, 0);
-      }
-      return asks ? null : new Place(procedure, pause.go());
-    }
-    if (step instanceof Step.Call call) {
-      Procedure called = library.procedure(call.procedure());
-      Place begin = new Place(called.id(), called.begin());
-      state.places = state.with(state.places, begin);
-      state.entering = !missing(state, at).isEmpty();
-      return state.entering ? null : begin;
-    }
-    if (step instanceof Step.Done done && state.places.size() > 1) {
-      return back(state, done, at);
-    }
-    if (step instanceof Step.Adjust adjust) {
-      int string = nextString(state, adjust, 0);
-      state.string = Math.max(0, string);
-      if (string < 0) {
-        String go = branch(state, adjust.then(), judge(state, at, null));
-        return go == null ? null : new Place(procedure, go);
-      }
-      return null;
-    }
-    if (step instanceof Step.TurnRod turn) {
-      return toReading(state, turn, at);
-    }
-    return null;
+  /** On to where a step leads that asks nothing; not on where the present step asks something. */
+  private Arrived onward(State state, Instant at) {
+    Arrived here = new Arrived(state, false);
+    return step(state)
+        .match(
+            new Step.Cases<>(
+                tell -> here,
+                choose -> here,
+                note -> here,
+                pause ->
+                    new Pauses(this).lines(state, pause) > 0
+                        ? here
+                        : to(passed(state, 0), pause.go()),
+                adjust -> adjust(state, adjust, at),
+                measure -> here,
+                compute -> branch(state, compute.then(), at, " has no way on"),
+                turn -> toReading(state, turn, at),
+                wait -> here,
+                call -> entered(into(state, library.procedure(call.procedure())), at),
+                done -> state.position().places().size() > 1 ? back(state, done, at) : here,
+                handOver -> here));
+  }
+
+  private static Arrived to(State state, String step) {
+    return new Arrived(state.with(state.position().at(step)), true);
+  }
+
+  /** Into a procedure, unless what it needs is to be asked about first. */
+  private Arrived entered(State state, Instant at) {
+    State now = entering(state, at);
+    return new Arrived(now, !now.position().entering());
+  }
+
+  private Arrived branch(State state, Branch.Fork fork, Instant at, String lacking) {
+    int way = judge(state, at, null).choose(fork);
+    String to = fork.way(way);
+    return to == null
+        ? new Arrived(faulty(state, lacking), false)
+        : to(passed(state, way), to);
+  }
+
+  private Arrived adjust(State state, Step.Adjust adjust, Instant at) {
+    int string = nextString(state, adjust, 0);
+    return string < 0
+        ? branch(state, adjust.then(), at, " has no way on")
+        : new Arrived(state.with(state.position().string(string)), false);
   }
 
   /** Back to the procedure that called this one, or that needed it first. */
-  private @Nullable Place back(State state, Step.Done done, Instant at) {
+  private Arrived back(State state, Step.Done done, Instant at) {
     String ended = state.place().procedure();
-    state.places = List.copyOf(state.places.subList(0, state.places.size() - 1));
-    if (step(state) instanceof Step.Call caller && caller.procedure().equals(ended)) {
-      String key = Fold.key(state.place().procedure(), caller.id());
-      state.chosen = state.with(state.chosen, key, done.outcome());
-      String go = branch(state, caller.then(), judge(state, at, null));
-      if (go == null) {
-        state.fault = "step " + caller.id() + " has no way on after " + done.outcome();
-        return null;
-      }
-      return move(state, go);
+    State out = state.with(state.position().out());
+    if (step(out) instanceof Step.Call caller && caller.procedure().equals(ended)) {
+      State now = out.with(out.position().chose(caller.id(), done.outcome()));
+      return branch(now, caller.then(), at, " has no way on after " + done.outcome());
     }
-    state.entering = !missing(state, at).isEmpty();
-    return state.entering ? null : state.place();
+    return entered(out, at);
   }
 
-  private static Place move(State state, String step) {
-    Place to = new Place(state.place().procedure(), step);
-    state.move(to);
-    return to;
-  }
-
-  /** Where a fresh reading is taken, if this turn needs one first. */
-  @Nullable Place toReading(State state, Step.TurnRod turn, Instant at) {
+  /** To where a fresh reading is taken, if this turn needs one first. */
+  Arrived toReading(State state, Step.TurnRod turn, Instant at) {
     Kind kind = kind(state);
     Window window = window(state);
-    if (kind == null || window == null) {
-      return null;
-    }
-    if (!(guard.rule(state, turn, kind, window, at) instanceof Guard.Ruling.ReadFirst)) {
-      return null;
+    boolean reads =
+        kind != null
+            && window != null
+            && guard.rule(state, turn, kind, window, at) instanceof Guard.Ruling.ReadFirst;
+    if (!reads) {
+      return new Arrived(state, false);
     }
     // Where the neck stands is not known any more, so whether to take a turn back is asked anew.
-    state.undoAsked = false;
+    Pending pending = state.pending().undoForgotten();
     // A reading that has only grown old is the person's pace, not the procedure's fault.
-    state.putOff += Account.fresh(state) == null ? 1 : 0;
-    Procedure procedure = library.procedure(state.place().procedure());
-    boolean ready = Account.ready(state, library.limits(), at);
-    return new Place(procedure.id(), ready ? procedure.reread() : retune(state));
+    boolean fresh = state.bench().held(Quantity.RELIEF) == Held.FRESH;
+    boolean ready =
+        state.bench().counts(Quantity.RELIEF, state.history().timely(library.limits(), at));
+    String to = ready ? procedure(state).reread() : retune(state);
+    return to(state.with(fresh ? pending : pending.putOffOnceMore()), to);
   }
 
   /** Another step of the procedure at hand, or null. */
@@ -335,15 +321,15 @@ final class Walk {
   }
 
   @Nullable Kind kind(State state) {
-    Kind kind = state.kind == null ? null : library.kinds().get(state.kind);
-    Integer joint = state.started.jointFret();
-    Event.Own own = state.started.own();
+    Kind kind = state.kind() == null ? null : library.kinds().get(state.kind());
+    Integer joint = state.started().jointFret();
+    Event.Own own = state.started().own();
     Kind made = kind == null || own == null ? kind : OwnMake.of(kind, own);
     return made == null || joint == null ? made : made.withJoint(joint);
   }
 
   @Nullable Window window(State state) {
     Kind kind = kind(state);
-    return kind == null || state.style == null ? null : kind.target(state.style).window();
+    return kind == null || state.style() == null ? null : kind.target(state.style()).window();
   }
 }

@@ -11,6 +11,9 @@ import java.util.regex.Pattern;
  * 45 deg}.
  */
 public record Turn(double turns) implements Comparable<Turn> {
+  /** Turns are compared with so much slack: no hand tells a thousandth of one. */
+  public static final double SLACK = 0.001;
+
   public static final Turn NONE = new Turn(0);
   public static final Turn SIXTEENTH = new Turn(1 / 16.0);
   public static final Turn EIGHTH = new Turn(1 / 8.0);
@@ -79,7 +82,7 @@ public record Turn(double turns) implements Comparable<Turn> {
 
   /** Whether this is as much as {@code other} or more, within a thousandth of a turn. */
   public boolean atLeast(Turn other) {
-    return turns >= other.turns - 0.001;
+    return turns >= other.turns - SLACK;
   }
 
   public double degrees() {

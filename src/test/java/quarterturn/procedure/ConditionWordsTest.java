@@ -57,7 +57,7 @@ class ConditionWordsTest {
     for (String id : List.of("setup", "season", "buzz", "neck-angle")) {
       for (Procedure procedure : new Shelf(null).load(id).procedures().values()) {
         for (Step step : procedure.steps().values()) {
-          Branch.Fork fork = Ways.fork(step);
+          Branch.Fork fork = step.fork();
           for (Branch branch : fork == null ? List.<Branch>of() : fork.branches()) {
             String words = ConditionWords.of(branch.when());
             assertThat(ConditionParser.parse(words).condition()).isEqualTo(branch.when());

@@ -22,21 +22,21 @@ class CrashTest {
     play.ok();
     assertThat(play.step()).isEqualTo(Own.RECALL);
     play.choose(Recall.MADE.word());
-    assertThat(Account.net(play.state())).isEqualTo(Turn.EIGHTH);
+    assertThat(play.state().history().net()).isEqualTo(Turn.EIGHTH);
     play.to("read-low");
   }
 
   @Test
   void aTurnThatWasNotMadeNeedsAFreshReadingFirst() throws Exception {
     Play play = atTheTurn().resumeAfter(Duration.ofMinutes(3)).ok().choose(Recall.NOT_MADE.word());
-    assertThat(play.state().turns).isEmpty();
+    assertThat(play.state().history().turns()).isEmpty();
     play.to("confirm").read("0.60..0.65").to("turn-rod");
   }
 
   @Test
   void aTurnNobodyIsSureOfCountsAndTeachesNothing() throws Exception {
     Play play = atTheTurn().resumeAfter(Duration.ofMinutes(3)).ok().choose(Recall.UNSURE.word());
-    assertThat(Account.net(play.state())).isEqualTo(Turn.EIGHTH);
+    assertThat(play.state().history().net()).isEqualTo(Turn.EIGHTH);
     play.to("read-low").read("0.60..0.65");
     assertThat(Story.of(play.state()).stream().noneMatch(Seen.Turned.class::isInstance)).isTrue();
   }
@@ -121,17 +121,17 @@ class CrashTest {
       play.events.clear();
       play.events.addAll(whole.events.subList(0, cut));
       State before = play.state();
-      if (before.ended != null) {
+      if (before.pending().ended() != null) {
         continue;
       }
       play.resumeAfter(Duration.ofMinutes(2)).ok();
       State after = play.state();
-      assertThat(after.turns).hasSize(before.turns.size());
-      assertThat(after.readings).hasSize(before.readings.size());
-      assertThat(after.chosen).isEqualTo(before.chosen);
-      assertThat(after.accepted).isEqualTo(before.accepted);
+      assertThat(after.history().turns()).hasSize(before.history().turns().size());
+      assertThat(after.history().readings()).hasSize(before.history().readings().size());
+      assertThat(after.position().chosen()).isEqualTo(before.position().chosen());
+      assertThat(after.accepted()).isEqualTo(before.accepted());
       long asked = play.events.stream().filter(Event.Chose.class::isInstance).count();
-      BenchNeck neck = new BenchNeck(0.72 - Account.net(after).turns() * 4 * 0.2, 0.2);
+      BenchNeck neck = new BenchNeck(0.72 - after.history().net().turns() * 4 * 0.2, 0.2);
       if (play.step().equals(Own.RECALL)) {
         play.choose(Recall.NOT_MADE.word());
       }

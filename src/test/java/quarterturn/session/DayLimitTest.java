@@ -47,7 +47,7 @@ class DayLimitTest {
       }
     }
     assertThat(play.bench.now()).isEqualTo(Play.NOON);
-    assertThat(play.state().started.role()).isEqualTo(Role.TECHNICIAN);
+    assertThat(play.state().started().role()).isEqualTo(Role.TECHNICIAN);
     assertThat(lifted).isAtLeast(2);
   }
 }

@@ -57,6 +57,6 @@ class DirectionTest {
   void aReadingWithAnUnknownEndShowsNoAnswerThatItCouldNotHave() throws Exception {
     Play play = found("0.60..0.65").to("turn-rod").turned(Feel.SMOOTH);
     play.to("read-low").read("0.10 passes");
-    assertThat(Account.response(play.state())).isEqualTo(Response.UNSEEN);
+    assertThat(play.state().history().response()).isEqualTo(Response.UNSEEN);
   }
 }

@@ -1,16 +1,14 @@
 package quarterturn.session;
 
 import java.time.Instant;
-import java.util.List;
 import java.util.Set;
 import quarterturn.craft.Advisor;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Quantity;
-import quarterturn.procedure.Results;
-import quarterturn.procedure.Step;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.bench.BenchState;
+import quarterturn.procedure.bench.Held;
 
 /** A session's state after each event, with all that the checker's situations speak about. */
 public final class Exact {
@@ -30,9 +28,9 @@ public final class Exact {
   }
 
   public void take(Event event) {
-    int steps = state.path.size();
+    int steps = state.position().path().size();
     state = fold.apply(state, event);
-    arrived = state.path.size() > steps;
+    arrived = state.position().path().size() > steps;
   }
 
   /** Whether the last event has led to a step. */
@@ -42,20 +40,20 @@ public final class Exact {
 
   /** Whether it stands at a step of a procedure that goes on. */
   public boolean atStep() {
-    return !state.places.isEmpty()
-        && !state.entering
-        && state.refused == null
-        && state.fault == null
-        && state.ended == null
-        && !state.recalling;
+    return !state.position().nowhere()
+        && !state.position().entering()
+        && state.pending().refused() == null
+        && state.pending().fault() == null
+        && state.pending().ended() == null
+        && !state.pending().recalling();
   }
 
   /** Whether somebody took so long after tuning that a reading does not count. */
   public boolean late() {
-    Reading last = state.readings.isEmpty() ? null : state.readings.get(state.readings.size() - 1);
+    Reading last = state.history().readings().isEmpty() ? null : state.history().readings().get(state.history().readings().size() - 1);
     return last != null
         && !last.counts()
-        && state.facts.containsAll(Set.of(Fact.AT_PITCH, Fact.SETTLED));
+        && state.bench().hasAll(Set.of(Fact.AT_PITCH, Fact.SETTLED));
   }
 
   public Place place() {
@@ -63,87 +61,34 @@ public final class Exact {
   }
 
   public Instant at() {
-    return state.last;
+    return state.last();
   }
 
   public boolean holds(Condition condition) {
-    return walk.holds(state, condition, state.last);
-  }
-
-  public Set<Fact> facts() {
-    return state.facts;
-  }
-
-  public boolean turned() {
-    return !state.turns.isEmpty();
+    return walk.holds(state, condition, state.last());
   }
 
   /** Whether the rest after a day's turning is due. */
   public boolean dayUsed() {
-    return Account.restDue(state, library.limits(), state.last);
+    return state.history().restDue(library.limits(), state.last());
   }
 
-  /** What there is of a reading, in the checker's words. */
-  public String held(Quantity quantity) {
-    List<Reading> readings =
-        state.readings.stream()
-            .filter(r -> r.read().quantity() == quantity)
-            .filter(r -> quantity != Quantity.RELIEF || r.read().which() == Which.LOWEST)
-            .toList();
-    if (readings.isEmpty()) {
-      boolean earlier =
-          walk.stages(state, state.last).all().stream()
-              .anyMatch(
-                  stage ->
-                      stage.status().usable()
-                          && library.results().of(quantity).stream()
-                              .anyMatch(r -> r.id().equals(stage.id())));
-      if (earlier) {
-        return "FRESH";
-      }
-      boolean missed =
-          Corrections.standing(state.log).stream()
-              .anyMatch(e -> e instanceof Event.Read r && r.quantity() == quantity);
-      return missed ? "MISSED" : "NEVER";
-    }
-    Reading last = readings.get(readings.size() - 1);
-    if (quantity == Quantity.RELIEF && last.turnsBefore() != state.turns.size()) {
-      return "AFTER_TURN";
-    }
-    boolean spoiled =
-        state.changes.subList(last.changesBefore(), state.changes.size()).stream()
-            .anyMatch(changed -> spoils(changed, quantity));
-    if (spoiled || (last.stale() && rested(last))) {
-      return "STALE";
-    }
-    return last.counts() ? "FRESH" : "UNCOUNTED";
+  public BenchState bench() {
+    return state.bench();
   }
 
-  /** Whether something else than a break has made a reading stale. */
-  private boolean rested(Reading last) {
-    List<Event> since = state.log.subList(state.log.lastIndexOf(last.read()), state.log.size());
-    return since.stream()
-        .anyMatch(
-            e ->
-                (e instanceof Event.Waited w && isRest(w.step()))
-                    || (e instanceof Event.Told t && fastens(t.step())));
+  /** What there is of a reading; where this session asked for none, it may be an earlier one. */
+  public Held held(Quantity quantity) {
+    Held held = state.bench().held(quantity);
+    boolean earlier =
+        (held == Held.NEVER || held == Held.MISSED)
+            && walk.stages(state, state.last()).all().stream()
+                .filter(stage -> stage.status().usable())
+                .anyMatch(stage -> reads(stage.id(), quantity));
+    return earlier ? Held.FRESH : held;
   }
 
-  private boolean isRest(String id) {
-    return library.procedures().values().stream()
-        .map(p -> p.steps().get(id))
-        .anyMatch(s -> s instanceof Step.TurnRod || (s instanceof Step.Wait w && w.rest()));
-  }
-
-  private boolean fastens(String id) {
-    return library.procedures().values().stream()
-        .map(p -> p.steps().get(id))
-        .anyMatch(s -> s instanceof Step.Tell t && t.establishes().contains(Fact.NECK_FAST));
-  }
-
-  private boolean spoils(Changed changed, Quantity quantity) {
-    Results.Change change = library.results().changes().get(changed.change());
-    return change != null
-        && library.results().of(quantity).stream().anyMatch(r -> change.spoils().contains(r.id()));
+  private boolean reads(String result, Quantity quantity) {
+    return library.results().of(quantity).stream().anyMatch(r -> r.id().equals(result));
   }
 }

@@ -107,7 +107,7 @@ class HostileProcedureTest {
 
   private static void assertFault(Play play, int turns) {
     assertThat(((Prompt.HandOver) play.prompt()).outcome()).isEqualTo("procedure-fault");
-    assertThat(play.state().turns).hasSize(turns);
+    assertThat(play.state().history().turns()).hasSize(turns);
   }
 
   @Test
@@ -175,7 +175,7 @@ class HostileProcedureTest {
     while (!(play.prompt() instanceof Prompt.Wait wait && wait.rest())) {
       neck.answer(play);
     }
-    assertThat(Account.today(play.state(), play.bench.now()).turns()).isEqualTo(0.5);
+    assertThat(play.state().history().today(play.bench.now()).turns()).isEqualTo(0.5);
     assertThat(play.step()).isEqualTo("turn");
     play.waited();
     assertThat(play.step()).isEqualTo("tune");

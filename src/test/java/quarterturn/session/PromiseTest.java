@@ -92,7 +92,7 @@ class PromiseTest {
       }
       assertThat(turn.turn().size().turns()).isAtMost(0.25);
       assertThat(turn.turn().turns()).isNotEqualTo(0.0);
-      Turn net = Account.net(play.state());
+      Turn net = play.state().history().net();
       assertThat(net.plus(turn.turn()).size().turns())
           .isAtMost(Math.max(1.0, net.size().turns()) + 1e-9);
       assertThat(cautioned).containsAtLeast("tool-slip", "rod-force", "wrong-key");

@@ -26,7 +26,7 @@ class ReliefTest {
     assertThat(((Prompt.Done) play.prompt()).outcome()).isEqualTo("in-window");
     assertThat(neck.gap).isAtLeast(0.30);
     assertThat(neck.gap).isAtMost(0.45);
-    assertThat(Account.net(play.state()).turns()).isGreaterThan(0.0);
+    assertThat(play.state().history().net().turns()).isGreaterThan(0.0);
   }
 
   @Test
@@ -37,7 +37,7 @@ class ReliefTest {
     assertThat(neck.gap).isAtLeast(0.30);
     assertThat(neck.gap).isAtMost(0.45);
     // More than half a turn was needed, so there was a day's rest on the way.
-    assertThat(Account.net(play.state()).turns()).isLessThan(-0.5);
+    assertThat(play.state().history().net().turns()).isLessThan(-0.5);
     assertThat(Duration.between(play.events.get(0).at(), play.bench.now()).toHours()).isAtLeast(24);
   }
 
@@ -45,7 +45,7 @@ class ReliefTest {
   void aNeckInItsWindowIsLeftAlone() throws Exception {
     Play play = new BenchNeck(0.37, 0.2).playOut(Play.beginner("bass-34"));
     assertThat(play.step()).isEqualTo("nothing-to-turn");
-    assertThat(play.state().turns).isEmpty();
+    assertThat(play.state().history().turns()).isEmpty();
   }
 
   @ParameterizedTest
@@ -67,15 +67,15 @@ class ReliefTest {
   void aDeadRodIsFoundOutInTwoMoves() throws Exception {
     Play play = new BenchNeck(0.72, 0).playOut(Play.beginner("bass-34"));
     assertThat(((Prompt.HandOver) play.prompt()).outcome()).isEqualTo("no-response");
-    assertThat(play.state().turns).hasSize(2);
+    assertThat(play.state().history().turns()).hasSize(2);
   }
 
   @Test
   void aDeadRodUnderATouchingStringEndsBeforeAFullTurn() throws Exception {
     Play play = new BenchNeck(-0.3, 0).playOut(Play.beginner("bass-34"));
     assertThat(((Prompt.HandOver) play.prompt()).outcome()).isEqualTo("no-response");
-    assertThat(play.state().turns.size()).isAtMost(4);
-    assertThat(Account.net(play.state()).size().turns()).isLessThan(1.0);
+    assertThat(play.state().history().turns().size()).isAtMost(4);
+    assertThat(play.state().history().net().size().turns()).isLessThan(1.0);
   }
 
   @Test
@@ -83,7 +83,7 @@ class ReliefTest {
     BenchNeck neck = new BenchNeck(0.72, -0.24);
     Play play = neck.playOut(Play.beginner("bass-34"));
     assertThat(((Prompt.HandOver) play.prompt()).outcome()).isEqualTo("wrong-way");
-    assertThat(Account.net(play.state()).turns()).isWithin(1e-9).of(0);
+    assertThat(play.state().history().net().turns()).isWithin(1e-9).of(0);
     assertThat(neck.gap).isWithin(1e-9).of(0.72);
   }
 
@@ -113,7 +113,7 @@ class ReliefTest {
     play.choose("no-tool").to("pocket-no-key");
     assertThat(((Prompt.Done) play.prompt()).outcome()).isEqualTo("get-key");
     assertThat(play.bench.standing()).doesNotContain("neck loose");
-    assertThat(play.state().turns).isEmpty();
+    assertThat(play.state().history().turns()).isEmpty();
   }
 
   @Test
@@ -215,7 +215,7 @@ class ReliefTest {
     assertThat(play.step()).isEqualTo("found-low");
     play.read("0.60..0.65");
     assertThat(play.events).hasSize(before + 2);
-    assertThat(play.state().readings.stream().filter(Reading::relief)).hasSize(1);
+    assertThat(play.state().history().readings().stream().filter(Reading::relief)).hasSize(1);
   }
 
   @Test
@@ -225,7 +225,7 @@ class ReliefTest {
       play.read("0.90..0.95").read("0.90..0.95").read("0.90..0.95").to("turn-rod");
       play.turned(turned, Feel.SMOOTH);
       assertThat(String.join(" ", play.prompt().said().notes())).contains("It counts");
-      assertThat(Account.net(play.state()).turns()).isEqualTo(turned);
+      assertThat(play.state().history().net().turns()).isEqualTo(turned);
     }
   }
 

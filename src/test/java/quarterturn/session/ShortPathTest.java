@@ -136,7 +136,7 @@ class ShortPathTest {
     assertThat(play.step()).isEqualTo("tune");
     assertThat(play.prompt().said().notes().get(0)).contains("not plausible for relief");
     assertThat(play.prompt().said().text()).startsWith("Without a capo");
-    assertThat(play.state().readings).isEmpty();
+    assertThat(play.state().history().readings()).isEmpty();
     assertThat(play.ok().prompt()).isInstanceOf(Prompt.Wait.class);
   }
 
@@ -151,7 +151,7 @@ class ShortPathTest {
             new Event.Before(
                 Play.NOON, Quantity.RELIEF, "E1", new Bracket(0.35, 0.40), null, List.of()));
     play.to("read").give(new Answer.Value(99));
-    assertThat(play.state().stepwise).isEqualTo("action");
+    assertThat(play.state().position().stepwise()).isEqualTo("action");
     assertThat(ShortPath.taken(play.state())).isFalse();
   }
 }

@@ -23,7 +23,7 @@ class TakenBackTurnTest {
     Play play = atTheTurn().give(new Answer.Correct());
     assertThat(play.step()).isEqualTo(Own.RECALL);
     play.choose(Recall.MADE.word());
-    assertThat(Account.net(play.state())).isEqualTo(Turn.EIGHTH);
+    assertThat(play.state().history().net()).isEqualTo(Turn.EIGHTH);
     assertThat(play.step()).isEqualTo("key-out");
   }
 
@@ -32,7 +32,7 @@ class TakenBackTurnTest {
     Play play = atTheTurn().give(new Answer.Correct()).choose(Recall.NOT_MADE.word());
     assertThat(play.step()).isEqualTo("tune-again");
     play.to("confirm").read("1.20..1.25").to("turn-rod");
-    assertThat(Account.net(play.state())).isEqualTo(Turn.NONE);
+    assertThat(play.state().history().net()).isEqualTo(Turn.NONE);
   }
 
   @Test
@@ -56,6 +56,6 @@ class TakenBackTurnTest {
     play.give(new Answer.Undo()).give(new Answer.Correct());
     assertThat(play.step()).isEqualTo(Own.RECALL);
     play.choose(Recall.NOT_MADE.word());
-    assertThat(Account.net(play.state())).isEqualTo(Turn.EIGHTH);
+    assertThat(play.state().history().net()).isEqualTo(Turn.EIGHTH);
   }
 }

@@ -20,7 +20,7 @@ class UndoTest {
     play.to("undo-turn");
     assertThat(turn(play)).isEqualTo(Turn.EIGHTH);
     play.turned(Feel.SMOOTH);
-    assertThat(Account.net(play.state())).isEqualTo(Turn.NONE);
+    assertThat(play.state().history().net()).isEqualTo(Turn.NONE);
   }
 
   @Test
@@ -72,7 +72,7 @@ class UndoTest {
     play.turned(Feel.SMOOTH).to("read-low").read("1.10..1.15").to("turn-rod");
     play.bench.setClock(play.bench.now().plus(Duration.ofHours(8)));
     play.give(new Answer.Undo());
-    assertThat(play.state().ended).isNull();
+    assertThat(play.state().pending().ended()).isNull();
     play.to("confirm").read("1.10..1.15").to("turn-rod");
     assertThat(turn(play).turns()).isGreaterThan(0.0);
     play.give(new Answer.Undo());
@@ -89,7 +89,7 @@ class UndoTest {
     assertThat(play.step()).isEqualTo("undo-detune");
     play.resumeAfter(Duration.ofDays(1)).ok().resumeAfter(Duration.ofDays(1)).ok();
     play.to("confirm").read("touches").to("turn-rod");
-    assertThat(play.state().ended).isNull();
+    assertThat(play.state().pending().ended()).isNull();
     assertThat(turn(play).turns()).isLessThan(0.0);
   }
 

@@ -7,14 +7,19 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
+import quarterturn.procedure.bench.Held;
 
 /**
  * What calling a procedure comes to, from a walk of its own: which outcomes it can have, and what
@@ -62,7 +67,7 @@ final class Calls {
             (outcome, readings) -> {
               Situation now = before.copy();
               if (tunes) {
-                now.withdraw(Fact.AT_PITCH, Fact.SETTLED, Fact.DETUNED);
+                now.bench(now.bench().unknownPitch());
               }
               readings.forEach((quantity, held) -> leave(frame, now, quantity, held));
               if (subject >= 0) {
@@ -71,7 +76,7 @@ final class Calls {
               if (turns) {
                 now.dayLeft(false);
                 caller.effects().spread(ways, call, call.then(), now);
-                now.turned(true);
+                now.bench(now.bench().with(true));
                 openNeck(frame, now);
               }
               caller.effects().spread(ways, call, call.then(), now);
@@ -82,10 +87,10 @@ final class Calls {
   private static void leave(Frame frame, Situation now, Quantity quantity, Held held) {
     if (held.compareTo(Held.STALE) < 0) {
       // Not read there, but spoiled.
-      now.spoil(quantity);
+      now.bench(now.bench().spoiled(quantity));
       return;
     }
-    now.held(quantity, held);
+    now.bench(now.bench().with(quantity, held));
     for (Subject subject :
         List.of(
             new Subject.Reading(quantity),
@@ -156,21 +161,22 @@ final class Calls {
 
   /** Whether a step can change the pitch of the strings, or let time pass in which it drifts. */
   private boolean tunes(Step step) {
-    Set<Fact> facts = EnumSet.noneOf(Fact.class);
-    if (step instanceof Step.Tell tell) {
-      facts.addAll(tell.establishes());
-    } else if (step instanceof Step.Choose choose) {
-      choose.options().forEach(option -> facts.addAll(option.establishes()));
-    }
     boolean drifts =
         step instanceof Step.Wait wait && wait.minutes() > library.limits().readingHoldsMinutes();
     return drifts
-        || facts.contains(Fact.AT_PITCH)
-        || facts.contains(Fact.DETUNED)
-        || facts.contains(Fact.NECK_LOOSE)
-        || changes(step).stream()
-            .map(library.results().changes()::get)
-            .anyMatch(change -> change != null && change.spoils().contains("pitch"));
+        || facts(step).stream().anyMatch(TUNING::contains)
+        || changes(step).anyMatch(change -> library.results().spoils(change, Results.PITCH));
+  }
+
+  private static final Set<Fact> TUNING = Set.of(Fact.AT_PITCH, Fact.DETUNED, Fact.NECK_LOOSE);
+
+  private static Set<Fact> facts(Step step) {
+    Set<Fact> facts = EnumSet.noneOf(Fact.class);
+    facts.addAll(step.establishes());
+    if (step instanceof Step.Choose choose) {
+      choose.options().forEach(option -> facts.addAll(option.establishes()));
+    }
+    return facts;
   }
 
   private static boolean reads(Step step, Quantity quantity) {
@@ -178,31 +184,15 @@ final class Calls {
   }
 
   private boolean spoils(Step step, Quantity quantity) {
-    Results results = library.results();
-    return changes(step).stream()
-        .map(results.changes()::get)
-        .anyMatch(
-            change ->
-                change != null
-                    && results.of(quantity).stream()
-                        .anyMatch(result -> change.spoils().contains(result.id())));
+    return changes(step).anyMatch(change -> library.results().spoils(change, quantity));
   }
 
-  private static Set<String> changes(Step step) {
-    Set<String> changes = new HashSet<>();
-    if (step instanceof Step.Tell tell && tell.changes() != null) {
-      changes.add(tell.changes());
-    } else if (step instanceof Step.Choose choose) {
-      for (Step.Option option : choose.options()) {
-        if (option.changes() != null) {
-          changes.add(option.changes());
-        }
-      }
-    } else if (step instanceof Step.TurnRod) {
-      changes.add(Results.ROD);
-    } else if (step instanceof Step.Adjust adjust) {
-      changes.add(adjust.adjustment().word());
-    }
-    return changes;
+  /** The changes that a step can make, whatever is answered. */
+  private static Stream<String> changes(Step step) {
+    Stream<@Nullable String> changes =
+        step instanceof Step.Choose choose
+            ? choose.options().stream().map(Step.Option::changes)
+            : Stream.of(step.changes());
+    return changes.filter(Objects::nonNull);
   }
 }

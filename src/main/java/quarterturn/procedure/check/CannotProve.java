@@ -1,5 +1,7 @@
 package quarterturn.procedure.check;
 
+import quarterturn.procedure.Subject;
+
 /** What is too wide to be proven is said. */
 final class CannotProve implements Proving {
   @Override

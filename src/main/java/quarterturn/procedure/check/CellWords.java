@@ -1,8 +1,14 @@
 package quarterturn.procedure.check;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Cell;
+import quarterturn.procedure.Doubt;
+import quarterturn.procedure.Feel;
 import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Subject;
 import quarterturn.procedure.Verdict;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
@@ -13,37 +19,51 @@ final class CellWords {
 
   /** "relief undecided, leaning nowhere"; "humidity 40 %". */
   static String of(Subject subject, Cell cell) {
-    if (subject instanceof Subject.Reading reading && cell instanceof Cell.Standing s) {
-      return standing(reading.quantity(), s);
-    } else if (cell instanceof Cell.Strings strings) {
-      return strings(((Subject.Each) subject).quantity(), strings);
-    } else if (subject instanceof Subject.Choice choice && cell instanceof Cell.Option option) {
-      return option.id().isEmpty()
-          ? choice.step() + " not answered yet"
-          : choice.step() + " is " + option.id();
-    } else if (subject instanceof Subject.Count count && cell instanceof Cell.Amount amount) {
-      return count.step() + " reached " + Decimals.plain(amount.from()) + " times";
-    } else if (subject instanceof Subject.Turning turning && cell instanceof Cell.Amount amount) {
-      return "turned " + turning.span().words() + " " + new Turn(amount.from());
-    } else if (subject instanceof Subject.Differing d && cell instanceof Cell.Apart apart) {
-      return d.quantity().word() + " differing by " + apart(apart, d.quantity());
-    } else if (subject instanceof Subject.Repeating r && cell instanceof Cell.Apart apart) {
-      return r.quantity().word() + " repeating within " + apart(apart, r.quantity());
-    } else if (cell instanceof Cell.Answer answer) {
-      String times = answer.from() > 1 ? " " + Decimals.plain(answer.from()) + " times" : "";
-      return "neck " + answer.response().words() + times;
-    } else if (cell instanceof Cell.Person person) {
-      return "role is " + person.role().word();
-    } else if (cell instanceof Cell.Rod rod) {
-      return rod.doubt() == null ? "rod seems sound" : "rod seems " + rod.doubt().words();
-    } else if (cell instanceof Cell.Felt felt) {
-      return felt.feel() == null ? "rod not turned yet" : "rod felt " + felt.feel().word();
-    } else if (cell instanceof Cell.Within within) {
-      return within.callers().isEmpty()
-          ? "not called by another procedure"
-          : "called by " + String.join(" and ", within.callers());
-    }
-    return cell.toString();
+    return subject.match(
+        new Subject.Cases<>(
+            reading -> standing(reading.quantity(), (Cell.Standing) cell),
+            d -> d.quantity().word() + " differing by " + apart((Cell.Apart) cell, d.quantity()),
+            r -> r.quantity().word() + " repeating within " + apart((Cell.Apart) cell, r.quantity()),
+            each -> strings(each.quantity(), (Cell.Strings) cell),
+            choice -> option(choice.step(), ((Cell.Option) cell).id()),
+            count -> count.step() + " reached " + number(cell) + " times",
+            person -> "role is " + ((Cell.Person) cell).role().word(),
+            turning ->
+                "turned "
+                    + turning.span().words()
+                    + " "
+                    + new Turn(((Cell.Amount) cell).from()),
+            neck -> answer((Cell.Answer) cell),
+            rod -> rod(((Cell.Rod) cell).doubt()),
+            feeling -> feel(((Cell.Felt) cell).feel()),
+            callers -> callers(((Cell.Within) cell).callers())));
+  }
+
+  private static String number(Cell amount) {
+    return Decimals.plain(((Cell.Amount) amount).from());
+  }
+
+  private static String option(String step, String option) {
+    return option.isEmpty() ? step + " not answered yet" : step + " is " + option;
+  }
+
+  private static String answer(Cell.Answer answer) {
+    String times = answer.from() > 1 ? " " + Decimals.plain(answer.from()) + " times" : "";
+    return "neck " + answer.response().words() + times;
+  }
+
+  private static String rod(@Nullable Doubt doubt) {
+    return doubt == null ? "rod seems sound" : "rod seems " + doubt.words();
+  }
+
+  private static String feel(@Nullable Feel feel) {
+    return feel == null ? "rod not turned yet" : "rod felt " + feel.word();
+  }
+
+  private static String callers(Set<String> callers) {
+    return callers.isEmpty()
+        ? "not called by another procedure"
+        : "called by " + String.join(" and ", callers);
   }
 
   private static String standing(Quantity quantity, Cell.Standing s) {

@@ -9,14 +9,17 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Cell;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Doubt;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Response;
 import quarterturn.procedure.Role;
+import quarterturn.procedure.Subject;
 import quarterturn.procedure.Verdict;
 
 /**
@@ -41,7 +44,7 @@ final class Domain {
     List<List<Boolean>> seen = new ArrayList<>();
     for (int i = 0; i < finest.size(); i++) {
       Cell cell = finest.get(i);
-      List<Boolean> holding = pieces.stream().map(piece -> Cell.holds(piece, cell)).toList();
+      List<Boolean> holding = pieces.stream().map(piece -> piece.holds(about -> cell)).toList();
       int at = seen.indexOf(holding);
       if (at < 0) {
         at = seen.size();
@@ -60,8 +63,8 @@ final class Domain {
    */
   static @Nullable Domain of(
       Subject subject, Collection<Condition> pieces, Collection<String> options) {
-    Set<Condition> atoms = new LinkedHashSet<>();
-    pieces.forEach(piece -> atoms.addAll(Subject.atoms(piece)));
+    Set<Condition.Atom> atoms = new LinkedHashSet<>();
+    pieces.forEach(piece -> piece.atoms().forEach(atoms::add));
     Domain domain = new Domain(subject, List.copyOf(pieces), finest(subject, atoms, options));
     return domain.cells.size() > MOST ? null : domain;
   }
@@ -89,7 +92,8 @@ final class Domain {
   int where(Condition piece) {
     int mask = 0;
     for (int i = 0; i < cells.size(); i++) {
-      mask |= Cell.holds(piece, cells.get(i)) ? 1 << i : 0;
+      Cell cell = cells.get(i);
+      mask |= piece.holds(about -> cell) ? 1 << i : 0;
     }
     return mask;
   }
@@ -126,7 +130,7 @@ final class Domain {
     int[] alike = new int[cells.size()];
     List<List<Boolean>> holding =
         cells.stream()
-            .map(cell -> pieces.stream().map(piece -> Cell.holds(piece, cell)).toList())
+            .map(cell -> pieces.stream().map(piece -> piece.holds(about -> cell)).toList())
             .toList();
     for (int i = 0; i < alike.length; i++) {
       for (int j = 0; j < alike.length; j++) {
@@ -137,41 +141,43 @@ final class Domain {
   }
 
   private static List<Cell> finest(
-      Subject subject, Collection<Condition> atoms, Collection<String> options) {
-    if (subject instanceof Subject.Reading reading) {
-      return standings(reading.quantity(), atoms);
-    } else if (subject instanceof Subject.Each each) {
-      return strings(each.quantity());
-    } else if (subject instanceof Subject.Choice) {
-      List<Cell> cells = new ArrayList<>();
-      options.forEach(option -> cells.add(new Cell.Option(option)));
-      cells.add(new Cell.Option(""));
-      return cells;
-    } else if (subject instanceof Subject.Neck) {
-      return answers(atoms);
-    } else if (subject instanceof Subject.Person) {
-      return Arrays.stream(Role.values()).<Cell>map(Cell.Person::new).toList();
-    } else if (subject instanceof Subject.Rod) {
-      List<Cell> cells = new ArrayList<>(List.of(new Cell.Rod(null)));
-      Arrays.stream(Doubt.values()).forEach(doubt -> cells.add(new Cell.Rod(doubt)));
-      return cells;
-    } else if (subject instanceof Subject.Feeling) {
-      List<Cell> cells = new ArrayList<>(List.of(new Cell.Felt(null)));
-      Arrays.stream(Feel.values()).forEach(feel -> cells.add(new Cell.Felt(feel)));
-      return cells;
-    } else if (subject instanceof Subject.Callers) {
-      return callers(atoms);
-    } else if (subject instanceof Subject.Differing || subject instanceof Subject.Repeating) {
-      return between(atoms, Cell.Apart::new);
-    }
-    return between(atoms, Cell.Amount::new);
+      Subject subject, Collection<Condition.Atom> atoms, Collection<String> options) {
+    return subject.match(
+        new Subject.Cases<>(
+            reading -> standings(reading.quantity(), atoms),
+            differing -> between(atoms, Cell.Apart::new),
+            repeating -> between(atoms, Cell.Apart::new),
+            each -> strings(each.quantity()),
+            choice -> options(options),
+            count -> between(atoms, Cell.Amount::new),
+            person -> Arrays.stream(Role.values()).<Cell>map(Cell.Person::new).toList(),
+            turning -> between(atoms, Cell.Amount::new),
+            neck -> answers(atoms),
+            rod -> withNone(Doubt.values(), Cell.Rod::new),
+            feeling -> withNone(Feel.values(), Cell.Felt::new),
+            callers -> callers(atoms)));
+  }
+
+  /** A cell of each value, after one for none. */
+  private static <T> List<Cell> withNone(T[] values, Function<@Nullable T, Cell> cell) {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(cell.apply(null));
+    Arrays.stream(values).map(cell).forEach(cells::add);
+    return cells;
+  }
+
+  private static List<Cell> options(Collection<String> options) {
+    List<Cell> cells = new ArrayList<>();
+    options.forEach(option -> cells.add(new Cell.Option(option)));
+    cells.add(new Cell.Option(""));
+    return cells;
   }
 
   /** Intervals between the bounds that conditions name. */
   private static List<Cell> between(
-      Collection<Condition> atoms, BiFunction<Double, Double, Cell> interval) {
+      Collection<Condition.Atom> atoms, BiFunction<Double, Double, Cell> interval) {
     TreeSet<Double> bounds = new TreeSet<>(List.of(0.0));
-    atoms.forEach(atom -> bounds.addAll(bounds(atom)));
+    atoms.forEach(atom -> bounds.addAll(atom.bounds()));
     bounds.add(Cell.WITHOUT_END);
     List<Cell> cells = new ArrayList<>();
     List<Double> ends = List.copyOf(bounds);
@@ -181,31 +187,12 @@ final class Domain {
     return cells;
   }
 
-  private static Set<Double> bounds(Condition atom) {
-    if (atom instanceof Condition.Below below) {
-      return Set.of(below.limit());
-    } else if (atom instanceof Condition.AtLeast least) {
-      return Set.of(least.limit());
-    } else if (atom instanceof Condition.Differs differs) {
-      return Set.of(differs.limit());
-    } else if (atom instanceof Condition.Repeats repeats) {
-      return Set.of(repeats.limit());
-    } else if (atom instanceof Condition.Turned turned) {
-      return Set.of(turned.least().turns());
-    } else if (atom instanceof Condition.Reached reached) {
-      return Set.of((double) reached.times());
-    } else if (atom instanceof Condition.Answered answered) {
-      return Set.of((double) answered.times());
-    }
-    return Set.of();
-  }
-
-  private static List<Cell> standings(Quantity quantity, Collection<Condition> atoms) {
+  private static List<Cell> standings(Quantity quantity, Collection<Condition.Atom> atoms) {
     TreeSet<Double> bounds = new TreeSet<>(List.of(-Cell.WITHOUT_END, Cell.WITHOUT_END));
-    atoms.forEach(atom -> bounds.addAll(bounds(atom)));
+    atoms.forEach(atom -> bounds.addAll(atom.bounds()));
     List<Double> ends = List.copyOf(bounds);
     List<Cell> cells = new ArrayList<>();
-    cells.add(new Cell.Standing(Verdict.NOT_MEASURED, null, Double.NaN, Double.NaN));
+    cells.add(Cell.Standing.NOTHING);
     for (int i = 1; i < ends.size(); i++) {
       for (Verdict verdict : Verdict.values()) {
         standing(cells, quantity, verdict, ends.get(i - 1), ends.get(i));
@@ -249,9 +236,9 @@ final class Domain {
   }
 
   /** By itself, within each job that is named, and within all of them. */
-  private static List<Cell> callers(Collection<Condition> atoms) {
+  private static List<Cell> callers(Collection<Condition.Atom> atoms) {
     Set<String> named = new LinkedHashSet<>();
-    for (Condition atom : atoms) {
+    for (Condition.Atom atom : atoms) {
       if (atom instanceof Condition.Called called) {
         named.add(called.procedure());
       }
@@ -262,7 +249,7 @@ final class Domain {
     return cells;
   }
 
-  private static List<Cell> answers(Collection<Condition> atoms) {
+  private static List<Cell> answers(Collection<Condition.Atom> atoms) {
     List<Cell> cells = new ArrayList<>();
     cells.add(new Cell.Answer(Response.NOT_TURNED, 1, 2));
     for (Response response : Response.values()) {
@@ -272,7 +259,7 @@ final class Domain {
       TreeSet<Double> bounds = new TreeSet<>(List.of(1.0, Cell.WITHOUT_END));
       atoms.stream()
           .filter(a -> a instanceof Condition.Answered one && one.response() == response)
-          .forEach(atom -> bounds.addAll(bounds(atom)));
+          .forEach(atom -> bounds.addAll(atom.bounds()));
       List<Double> ends = List.copyOf(bounds);
       for (int i = 1; i < ends.size(); i++) {
         cells.add(new Cell.Answer(response, ends.get(i - 1), ends.get(i)));

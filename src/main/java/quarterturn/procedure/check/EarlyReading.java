@@ -3,6 +3,7 @@ package quarterturn.procedure.check;
 import java.util.Set;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.bench.Held;
 
 /** No reading is used before it was asked for. */
 final class EarlyReading implements Proving {

@@ -2,22 +2,21 @@ package quarterturn.procedure.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.function.BiConsumer;
-import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
+import quarterturn.procedure.Cell;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
-import quarterturn.procedure.Facts;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Response;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.Subject;
 import quarterturn.procedure.Which;
+import quarterturn.procedure.bench.BenchState;
+import quarterturn.procedure.bench.Held;
 
 /** What each kind of step does to a {@link Situation}: the engine's rules, on what is known. */
 final class Effects {
@@ -70,99 +69,61 @@ final class Effects {
 
   /** Every way on from a step that asks or does something within this procedure. */
   List<Onward> from(Step step, Situation before) {
+    return step.match(
+        new Step.Cases<>(
+            tell -> forked(tell, before.with(before.bench().told(results, tell))),
+            choose -> choose.options().stream().map(one -> chosen(choose, one, before)).toList(),
+            note -> List.of(new Onward(note.go(), before, Fan.REST)),
+            pause -> List.of(new Onward(pause.go(), before, Fan.REST)),
+            adjust -> adjusted(adjust, before),
+            measure -> read(measure, before),
+            compute -> forked(compute, before),
+            turn -> turned(turn, before),
+            wait -> List.of(new Onward(wait.go(), waited(wait, before), Fan.REST)),
+            // What a call comes to is walked in the procedure that it calls.
+            call -> List.of(),
+            done -> List.of(),
+            handOver -> List.of()));
+  }
+
+  private List<Onward> forked(Step.Forked step, Situation now) {
     List<Onward> ways = new ArrayList<>();
-    if (step instanceof Step.Tell tell) {
-      Situation now = before.copy();
-      change(now, tell.changes());
-      establish(now, tell.establishes());
-      spread(ways, step, tell.then(), now);
-    } else if (step instanceof Step.Choose choose) {
-      choose.options().forEach(option -> ways.add(chosen(choose, option, before)));
-    } else if (step instanceof Step.Note note) {
-      ways.add(new Onward(note.go(), before, Fan.REST));
-    } else if (step instanceof Step.Pause pause) {
-      ways.add(new Onward(pause.go(), before, Fan.REST));
-    } else if (step instanceof Step.Measure measure) {
-      read(ways, measure, before);
-    } else if (step instanceof Step.Compute compute) {
-      spread(ways, step, compute.then(), before);
-    } else if (step instanceof Step.TurnRod turn) {
-      for (Feel feel : Feel.values()) {
-        String go = turn.felt().get(feel);
-        if (go != null) {
-          ways.add(new Onward(go, turned(before, feel), Fan.REST));
-        }
-      }
-    } else if (step instanceof Step.Adjust adjust) {
-      spread(ways, step, adjust.then(), before);
-      Situation now = before.copy();
-      change(now, adjust.adjustment().word());
-      spread(ways, step, adjust.then(), now);
-    } else if (step instanceof Step.Wait wait) {
-      ways.add(new Onward(wait.go(), waited(wait, before), Fan.REST));
-    }
+    spread(ways, step, step.then(), now);
     return ways;
   }
 
   private Onward chosen(Step.Choose choose, Step.Option option, Situation before) {
-    Situation now = before.copy();
+    Situation now = before.with(before.bench().chosen(results, option));
     int subject = frame.index(new Subject.Choice(choose.id()));
     if (subject >= 0) {
       now.mask(subject, frame.domains().get(subject).option(option.id()));
     }
-    change(now, option.changes());
-    establish(now, option.establishes());
     return new Onward(option.go(), now, Fan.REST);
   }
 
-  /** Confirmed or chosen: only a wait can settle a neck. */
-  private static void establish(Situation now, Set<Fact> established) {
-    if (established.isEmpty()) {
-      return;
-    }
-    Set<Fact> facts =
-        established.stream().filter(f -> f != Fact.SETTLED).collect(Collectors.toSet());
-    now.facts(Facts.with(now.facts(), facts));
-    if (facts.contains(Fact.NECK_FAST)) {
-      for (Quantity quantity : Quantity.values()) {
-        now.spoil(quantity);
-      }
-    }
+  /** On by what is out of its window, which may be nothing. */
+  private List<Onward> adjusted(Step.Adjust step, Situation before) {
+    List<Onward> ways = forked(step, before);
+    BenchState set = before.bench().adjusted(results, step.adjustment());
+    ways.addAll(forked(step, before.with(set)));
+    return ways;
   }
 
-  private void change(Situation now, @Nullable String id) {
-    Results.Change change = id == null ? null : results.changes().get(id);
-    if (change == null) {
-      return;
-    }
-    for (Quantity quantity : Quantity.values()) {
-      if (results.of(quantity).stream().anyMatch(r -> change.spoils().contains(r.id()))) {
-        now.spoil(quantity);
-      }
-    }
-    if (change.spoils().contains("pitch")) {
-      now.withdraw(Fact.AT_PITCH, Fact.SETTLED);
-    }
+  private List<Onward> turned(Step.TurnRod turn, Situation before) {
+    List<Onward> ways = new ArrayList<>();
+    turn.felt().forEach((feel, go) -> ways.add(new Onward(go, turned(before, feel), Fan.REST)));
+    return ways;
   }
 
   private Situation turned(Situation before, Feel feel) {
-    Situation now = before.copy();
-    change(now, Results.ROD);
-    now.withdraw(Fact.AT_PITCH, Fact.SETTLED);
-    now.held(Quantity.RELIEF, Held.AFTER_TURN);
-    now.turned(true);
+    Situation now = before.with(before.bench().turned(results, true));
     now.dayLeft(false);
     open(now, relief, differing, repeating, rod, today, inAll);
     if (neck >= 0) {
       now.mask(neck, answered(Response.UNSEEN));
     }
     if (feeling >= 0) {
-      now.mask(
-          feeling,
-          frame
-              .domains()
-              .get(feeling)
-              .where(cell -> cell instanceof Cell.Felt felt && felt.feel() == feel));
+      now.mask(feeling, frame.domains().get(feeling).where(new Cell.Felt(feel)::equals));
     }
     return now;
   }
@@ -175,7 +136,6 @@ final class Effects {
         .where(cell -> cell instanceof Cell.Answer answer && answer.response() == response);
   }
 
-  /** Nothing is known of these subjects any more. */
   private void open(Situation now, int... subjects) {
     for (int subject : subjects) {
       if (subject >= 0) {
@@ -185,31 +145,19 @@ final class Effects {
   }
 
   private Situation waited(Step.Wait wait, Situation before) {
-    Situation now = before.copy();
-    boolean settles =
-        wait.establishes().contains(Fact.SETTLED)
-            && wait.minutes() >= limits.settleMinutes()
-            && now.has(Fact.AT_PITCH);
-    establish(now, wait.establishes());
-    if (settles) {
-      now.facts(Facts.with(now.facts(), Set.of(Fact.SETTLED)));
-    }
+    boolean settles = wait.minutes() >= limits.settleMinutes() && before.has(Fact.AT_PITCH);
+    Situation now = before.with(before.bench().waited(wait, settles));
     if (wait.minutes() > limits.readingHoldsMinutes()) {
       // Pitch drifts and the neck moves on.
-      now.withdraw(Fact.AT_PITCH, Fact.SETTLED);
-      now.spoil(Quantity.RELIEF);
+      now.bench(now.bench().offPitch().spoiled(Quantity.RELIEF));
       open(now, today);
     }
-    if (wait.rest()) {
-      for (Quantity quantity : Quantity.values()) {
-        now.spoil(quantity);
-      }
-      now.dayLeft(now.dayLeft() || wait.minutes() >= limits.restHours() * 60);
-    }
+    now.dayLeft(
+        now.dayLeft() || (wait.rest() && wait.minutes() >= limits.restHours() * 60));
     return now;
   }
 
-  private void read(List<Onward> ways, Step.Measure step, Situation before) {
+  private List<Onward> read(Step.Measure step, Situation before) {
     Quantity quantity = step.quantity();
     int subject = frame.index(new Subject.Reading(quantity));
     Situation asked = before.copy();
@@ -218,9 +166,8 @@ final class Effects {
       open(asked, differing, repeating, rod);
     }
     int missing = frame.where(Frame.unread(quantity));
-    List<Onward> found = new ArrayList<>();
-    spread(found, step, step.then(), asked);
-    for (Onward way : found) {
+    List<Onward> ways = new ArrayList<>();
+    for (Onward way : forked(step, asked)) {
       int mask = way.at().mask(subject);
       if ((mask & missing) != 0) {
         ways.add(new Onward(way.step(), missed(step, subject, way.at(), before), way.branch()));
@@ -232,9 +179,8 @@ final class Effects {
         ways.add(new Onward(way.step(), now, way.branch()));
       }
     }
+    return ways;
   }
-
-  private static final Verdict NOTHING = Verdict.NOT_MEASURED;
 
   /** A step can be answered with what is plausible there, and with nothing. */
   private int plausible(int subject, Step.Measure step) {
@@ -244,21 +190,19 @@ final class Effects {
         .where(
             cell ->
                 cell instanceof Cell.Standing s
-                    && (s.verdict() == NOTHING
+                    && (s.equals(Cell.Standing.NOTHING)
                         || (s.from() <= step.most() && s.below() > step.least())));
   }
 
   /** Nothing was read: an earlier reading is still there. */
   private Situation missed(Step.Measure step, int subject, Situation after, Situation before) {
     Situation now = after.copy();
-    Quantity quantity = step.quantity();
-    Held held = before.held(quantity);
-    now.held(quantity, held == Held.NEVER ? Held.MISSED : held);
     if (step.which() == Which.EACH) {
       // Some strings may have been read for all that.
       taken(step, subject, now, before);
-      now.held(quantity, Held.MISSED);
+      now.bench(now.bench().with(step.quantity(), Held.MISSED));
     } else {
+      now.bench(before.bench().missed(step.quantity()));
       now.mask(subject, before.mask(subject));
     }
     return now;
@@ -266,18 +210,14 @@ final class Effects {
 
   private void taken(Step.Measure step, int subject, Situation now, Situation before) {
     Quantity quantity = step.quantity();
+    now.bench(now.bench().read(quantity, step.which(), true));
     if (quantity == Quantity.RELIEF && step.which() == Which.HIGHEST) {
       now.mask(subject, before.mask(subject));
       return;
     }
-    boolean counts =
-        !quantity.onString()
-            || (now.has(Fact.AT_PITCH) && (quantity != Quantity.RELIEF || now.has(Fact.SETTLED)));
-    now.held(quantity, counts ? Held.FRESH : Held.UNCOUNTED);
     now.dayLeft(now.dayLeft() && quantity != Quantity.RELIEF);
-    int each = frame.index(new Subject.Each(quantity));
-    open(now, each);
-    if (quantity == Quantity.RELIEF && counts && neck >= 0) {
+    open(now, frame.index(new Subject.Each(quantity)));
+    if (quantity == Quantity.RELIEF && now.held(quantity) == Held.FRESH && neck >= 0) {
       int never = answered(Response.NOT_TURNED);
       now.mask(neck, now.turned() ? frame.domains().get(neck).all() & ~never : never);
     }
@@ -310,13 +250,7 @@ final class Effects {
 
   /** Back from a break: what was read may have moved since, and pitch may have drifted. */
   Situation back(Situation before, boolean drifted) {
-    Situation now = before.copy();
-    if (drifted) {
-      now.withdraw(Fact.AT_PITCH, Fact.SETTLED);
-    }
-    for (Quantity quantity : Quantity.values()) {
-      now.spoil(quantity);
-    }
+    Situation now = before.with(before.bench().back(drifted));
     now.dayLeft(false);
     open(now, today, inAll, rod);
     if (neck >= 0 && now.turned()) {

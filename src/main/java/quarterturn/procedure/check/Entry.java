@@ -3,11 +3,13 @@ package quarterturn.procedure.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import quarterturn.procedure.Fact;
+import java.util.function.Predicate;
+import quarterturn.procedure.Cell;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Response;
 import quarterturn.procedure.Results;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.Subject;
+import quarterturn.procedure.bench.Held;
 
 /** What may be known when a procedure begins. */
 final class Entry {
@@ -49,22 +51,24 @@ final class Entry {
   }
 
   private static int unknown(Domain domain) {
-    Subject subject = domain.subject();
-    if (subject instanceof Subject.Reading) {
-      return domain.where(c -> c instanceof Cell.Standing s && s.verdict() == Verdict.NOT_MEASURED);
-    } else if (subject instanceof Subject.Choice) {
-      return domain.option("");
-    } else if (subject instanceof Subject.Count) {
-      return domain.where(c -> c instanceof Cell.Amount a && a.from() == 0);
-    } else if (subject instanceof Subject.Neck) {
-      return domain.where(c -> c instanceof Cell.Answer a && a.response() == Response.NOT_TURNED);
-    } else if (subject instanceof Subject.Feeling) {
-      return domain.where(c -> c instanceof Cell.Felt felt && felt.feel() == null);
-    } else if (subject instanceof Subject.Rod) {
-      return domain.where(c -> c instanceof Cell.Rod rod && rod.doubt() == null);
-    }
-    return domain.all();
+    return domain.where(domain.subject().match(INITIAL));
   }
+
+  /** How things may stand before anything was read, chosen, reached or turned. */
+  private static final Subject.Cases<Predicate<Cell>> INITIAL =
+      new Subject.Cases<>(
+          reading -> Cell.Standing.NOTHING::equals,
+          differing -> cell -> true,
+          repeating -> cell -> true,
+          each -> cell -> true,
+          choice -> new Cell.Option("")::equals,
+          count -> cell -> cell instanceof Cell.Amount amount && amount.from() == 0,
+          person -> cell -> true,
+          turning -> cell -> true,
+          neck -> new Cell.Answer(Response.NOT_TURNED, 1, 2)::equals,
+          rod -> new Cell.Rod(null)::equals,
+          feeling -> new Cell.Felt(null)::equals,
+          callers -> cell -> true);
 
   /** What a procedure needs is fresh, since the engine sees to that before it begins. */
   private void needed(Situation situation) {
@@ -74,7 +78,7 @@ final class Entry {
       if (quantity == null) {
         continue;
       }
-      situation.held(quantity, Held.FRESH);
+      situation.bench(situation.bench().with(quantity, Held.FRESH));
       int subject = frame.index(new Subject.Reading(quantity));
       if (subject >= 0) {
         // It may have been read in an earlier session, of which conditions know nothing.
@@ -85,12 +89,23 @@ final class Entry {
 
   /** Whether what is known of a subject can still be known when the procedure begins once more. */
   static boolean stays(Subject subject) {
-    return subject instanceof Subject.Choice
-        || subject instanceof Subject.Count
-        || subject instanceof Subject.Person
-        || subject instanceof Subject.Callers
-        || subject instanceof Subject.Neck;
+    return subject.match(STAYS);
   }
+
+  private static final Subject.Cases<Boolean> STAYS =
+      new Subject.Cases<>(
+          reading -> false,
+          differing -> false,
+          repeating -> false,
+          each -> false,
+          choice -> true,
+          count -> true,
+          person -> true,
+          turning -> false,
+          neck -> true,
+          rod -> false,
+          feeling -> false,
+          callers -> true);
 
   /**
    * Begun once more by the larger job it ended in: its own choices and counts are as it left them,
@@ -98,11 +113,8 @@ final class Entry {
    */
   Situation again(Situation ended) {
     Situation again = ended.copy();
-    again.withdraw(Fact.AT_PITCH, Fact.SETTLED, Fact.DETUNED);
+    again.bench(again.bench().unknownPitch().spoiled());
     again.dayLeft(false);
-    for (Quantity quantity : Quantity.values()) {
-      again.spoil(quantity);
-    }
     for (int i = 0; i < frame.domains().size(); i++) {
       Domain domain = frame.domains().get(i);
       boolean moved = domain.subject() instanceof Subject.Neck && again.turned();

@@ -26,6 +26,7 @@ final class Fan {
   private final Frame frame;
   private final Branch.Fork fork;
   private final int[] subjects;
+  private final List<Frame.OnCells> tests;
   private final Map<Masks, Spread> known = new HashMap<>();
 
   /** Masks as a key. */
@@ -46,6 +47,7 @@ final class Fan {
     this.fork = fork;
     List<Condition> conditions = fork.branches().stream().map(Branch::when).toList();
     this.subjects = frame.subjects(conditions);
+    this.tests = conditions.stream().map(one -> frame.onCells(one, subjects)).toList();
   }
 
   /**
@@ -150,13 +152,12 @@ final class Fan {
       int[] cells, Map<Integer, List<int[]>> by, Map<List<Integer>, Overlap> overlaps) {
     int first = HOLE;
     for (int i = 0; i < fork.branches().size(); i++) {
-      Branch branch = fork.branches().get(i);
-      if (!frame.holds(branch.when(), subjects, cells)) {
+      if (!tests.get(i).holds(cells)) {
         continue;
       }
       if (first == HOLE) {
         first = i;
-      } else if (!fork.branches().get(first).go().equals(branch.go())) {
+      } else if (!fork.branches().get(first).go().equals(fork.branches().get(i).go())) {
         overlaps.putIfAbsent(List.of(first, i), new Overlap(first, i, cells));
       }
     }

@@ -7,6 +7,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Subject;
+import quarterturn.procedure.bench.Held;
 
 /**
  * What is known where a step is reached, less what no longer matters from there on, so that ways
@@ -19,7 +21,7 @@ final class Forgetting {
   private final long[] open;
   private final List<Alike> alike;
   private final List<Spoiled> spoiled;
-  private final long unread;
+  private final List<Quantity> unread;
   private final int count;
   private final @Nullable Domain counted;
 
@@ -53,7 +55,7 @@ final class Forgetting {
             .toList();
     List<Quantity> unread = new ArrayList<>(List.of(Quantity.values()));
     unread.removeAll(live.readings(step));
-    this.unread = Situation.readings(unread);
+    this.unread = List.copyOf(unread);
     int count = frame.index(new Subject.Count(step));
     boolean counts = kept.contains(count);
     this.count = counts ? count : -1;

@@ -11,11 +11,13 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
+import quarterturn.procedure.Cell;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
 import quarterturn.procedure.Verdict;
 
 /** One procedure with everything its conditions speak about, in a fixed order. */
@@ -44,7 +46,8 @@ final class Frame {
     Map<Subject, Set<Condition>> pieces = new LinkedHashMap<>();
     for (Step step : procedure.steps().values()) {
       for (Condition condition : stated(step)) {
-        Subject.pieces(condition)
+        condition
+            .pieces()
             .forEach(
                 (piece, subject) ->
                     pieces.computeIfAbsent(subject, s -> new LinkedHashSet<>()).add(piece));
@@ -160,23 +163,32 @@ final class Frame {
   }
 
   private static boolean fleeting(Domain domain) {
-    Subject subject = domain.subject();
-    if (subject instanceof Subject.Count) {
-      return domain.cells().size() != 2
-          || domain.cells().stream().noneMatch(c -> c.equals(new Cell.Amount(0, 1)));
-    }
-    return subject instanceof Subject.Rod
-        || subject instanceof Subject.Turning
-        || subject instanceof Subject.Differing
-        || subject instanceof Subject.Repeating;
+    return domain
+        .subject()
+        .match(
+            new Subject.Cases<>(
+                reading -> false,
+                differing -> true,
+                repeating -> true,
+                each -> false,
+                choice -> false,
+                count -> domain.cells().size() != 2 || !domain.cells().contains(ONCE),
+                person -> false,
+                turning -> true,
+                neck -> false,
+                rod -> true,
+                feeling -> false,
+                callers -> false));
   }
+
+  private static final Cell ONCE = new Cell.Amount(0, 1);
 
   /**
    * A situation without what was known for one step only. A rod that was not turned seems sound.
    */
   Situation settled(Situation at) {
     Situation settled = at.copy();
-    settled.keep(at, lasting, passing, 0);
+    settled.keep(at, lasting, passing, List.of());
     if (rod >= 0 && !at.turned()) {
       settled.mask(rod, sound);
     }
@@ -195,14 +207,14 @@ final class Frame {
 
   /** The mask of the cells of its subject in which a piece holds. */
   int where(Condition piece) {
-    int at = index(Subject.subjects(piece).iterator().next());
+    int at = index(piece.subjects().iterator().next());
     return at < 0 ? 0 : domains.get(at).where(piece);
   }
 
   /** The subjects of a condition, in order of their places. */
   int[] subjects(Collection<Condition> conditions) {
     return conditions.stream()
-        .flatMap(condition -> Subject.subjects(condition).stream())
+        .flatMap(condition -> condition.subjects().stream())
         .mapToInt(this::index)
         .filter(at -> at >= 0)
         .distinct()
@@ -214,46 +226,62 @@ final class Frame {
   Set<Subject> decided() {
     Set<Subject> decided = new LinkedHashSet<>();
     for (Step step : procedure.steps().values()) {
-      Branch.Fork fork = fork(step);
+      Branch.Fork fork = step.fork();
       if (fork != null) {
-        fork.branches().forEach(branch -> decided.addAll(Subject.subjects(branch.when())));
+        fork.branches().forEach(branch -> decided.addAll(branch.when().subjects()));
       }
     }
     return decided;
   }
 
-  /** Whether a condition holds where each subject stands at one cell. */
-  boolean holds(Condition condition, int[] subjects, int[] cells) {
-    if (condition instanceof Condition.All all) {
-      return all.parts().stream().allMatch(part -> holds(part, subjects, cells));
-    } else if (condition instanceof Condition.Any any) {
-      return any.parts().stream().anyMatch(part -> holds(part, subjects, cells));
-    } else if (condition instanceof Condition.Not not) {
-      return !holds(not.part(), subjects, cells);
-    }
-    int at = index(Subject.of(condition));
-    int place = Arrays.binarySearch(subjects, at);
-    return place >= 0 && Cell.holds(condition, domains.get(at).cells().get(cells[place]));
+  /** A condition on cases: on the cell at which each of some subjects stands. */
+  interface OnCells {
+    boolean holds(int[] cells);
   }
 
-  /** The ways on of a step that has conditions, or null. */
-  static Branch.@Nullable Fork fork(Step step) {
-    if (step instanceof Step.Tell tell) {
-      return tell.then();
-    } else if (step instanceof Step.Measure measure) {
-      return measure.then();
-    } else if (step instanceof Step.Compute compute) {
-      return compute.then();
-    } else if (step instanceof Step.Call call) {
-      return call.then();
+  /**
+   * A condition as masks of cells, since a fork is held against many cases.
+   *
+   * @param subjects places of the subjects that a case has cells of, in order
+   */
+  OnCells onCells(Condition condition, int[] subjects) {
+    return condition.match(
+        all -> {
+          OnCells[] parts = onCells(all.parts(), subjects);
+          return cells -> count(parts, cells) == parts.length;
+        },
+        any -> {
+          OnCells[] parts = onCells(any.parts(), subjects);
+          return cells -> count(parts, cells) > 0;
+        },
+        not -> {
+          OnCells part = onCells(not.part(), subjects);
+          return cells -> !part.holds(cells);
+        },
+        atom -> {
+          int at = index(atom.about());
+          int place = Arrays.binarySearch(subjects, at);
+          int mask = place < 0 ? 0 : domains.get(at).where(atom);
+          return cells -> place >= 0 && (mask >> cells[place] & 1) == 1;
+        });
+  }
+
+  private OnCells[] onCells(List<Condition> parts, int[] subjects) {
+    return parts.stream().map(part -> onCells(part, subjects)).toArray(OnCells[]::new);
+  }
+
+  private static int count(OnCells[] parts, int[] cells) {
+    int count = 0;
+    for (OnCells part : parts) {
+      count += part.holds(cells) ? 1 : 0;
     }
-    return step instanceof Step.Adjust adjust ? adjust.then() : null;
+    return count;
   }
 
   /** Every condition a step states: those of its branches, and what it expects. */
   static List<Condition> conditions(Step step) {
     List<Condition> all = new ArrayList<>();
-    Branch.Fork fork = fork(step);
+    Branch.Fork fork = step.fork();
     if (fork != null) {
       fork.branches().forEach(branch -> all.add(branch.when()));
     }

@@ -18,7 +18,7 @@ final class IdleBranch implements Proving {
   @Override
   public void prove(Proof proof, Findings found) {
     for (Step step : proof.steps().values()) {
-      Branch.Fork fork = Frame.fork(step);
+      Branch.Fork fork = step.fork();
       Paths.Node node = proof.nearest(step.id());
       if (fork == null || node == null || !proof.paths().whole()) {
         continue;

@@ -22,7 +22,7 @@ final class LeftOver implements Proving {
   @Override
   public void prove(Proof proof, Findings found) {
     for (Step step : proof.steps().values()) {
-      Branch.Fork fork = Frame.fork(step);
+      Branch.Fork fork = step.fork();
       if (fork == null || fork.branches().isEmpty() || fork.otherwise() == null) {
         continue;
       }

@@ -11,11 +11,16 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import quarterturn.procedure.Condition;
+import quarterturn.procedure.Fact;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
 import quarterturn.procedure.Ways;
 import quarterturn.procedure.Which;
+import quarterturn.procedure.bench.BenchState;
+import quarterturn.procedure.bench.Detours;
+import quarterturn.procedure.bench.Held;
 
 /** What can still matter at each step: what some step from there on asks for. */
 final class Live {
@@ -23,6 +28,7 @@ final class Live {
   private final Fans fans;
   private final Set<Subject> decided;
   private final Set<String> loose;
+  private final Detours detours;
 
   /** Everything that any step states, each piece with what it speaks about. */
   private final List<Condition> pieces = new ArrayList<>();
@@ -57,6 +63,7 @@ final class Live {
     this.fans = fans;
     this.decided = frame.decided();
     this.loose = Paths.loose(frame.procedure());
+    this.detours = new Detours(frame.procedure());
     List<Step> steps = List.copyOf(frame.procedure().steps().values());
     List<BitSet> own = steps.stream().map(this::own).toList();
     List<Matter> all = new ArrayList<>();
@@ -100,7 +107,8 @@ final class Live {
     BitSet own = new BitSet();
     Condition expects = step.words().expects();
     for (Condition condition : Frame.stated(step)) {
-      Subject.pieces(condition)
+      condition
+          .pieces()
           .forEach(
               (piece, subject) -> {
                 int place = place(piece, subject);
@@ -217,20 +225,24 @@ final class Live {
     return found;
   }
 
+  private static final BenchState PITCH =
+      BenchState.NONE.established(Set.of(Fact.AT_PITCH)).with(Quantity.RELIEF, Held.FRESH);
+
+  private static final BenchState LOOSE = PITCH.established(Set.of(Fact.NECK_LOOSE));
+
   private Set<String> next(Procedure procedure, Step step) {
     Set<String> next = new HashSet<>(Ways.from(step));
     if (step instanceof Step.Done) {
       next.add(procedure.begin());
     }
-    boolean ahead = Ways.turnBeforeReading(procedure, step.id());
-    if (ahead || Paths.drifts(procedure, step)) {
-      next.add(procedure.retune());
-      if (loose.contains(step.id())) {
-        next.addAll(Paths.seating(procedure).stream().limit(1).toList());
+    for (BenchState bench : loose.contains(step.id()) ? List.of(PITCH, LOOSE) : List.of(PITCH)) {
+      for (boolean drifted : new boolean[] {false, true}) {
+        String to =
+            detours.afterBreak(step, bench, drifted, step instanceof Step.Wait);
+        next.add(to == null ? step.id() : to);
       }
-    }
-    if (ahead) {
-      next.add(procedure.reread());
+      String to = detours.afterBreak(step, bench, false, false);
+      next.add(to == null ? step.id() : to);
     }
     return next;
   }

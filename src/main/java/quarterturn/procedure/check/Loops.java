@@ -12,12 +12,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
 import quarterturn.procedure.Ways;
 
 /**
@@ -56,7 +58,7 @@ final class Loops {
       } else if (step instanceof Step.Wait wait && wait.rest()) {
         rests.add(step.id());
       }
-      Branch.Fork fork = Frame.fork(step);
+      Branch.Fork fork = step.fork();
       if (fork == null) {
         continue;
       }
@@ -96,7 +98,7 @@ final class Loops {
 
   private static boolean asks(Branch.Fork fork, Class<? extends Subject> about) {
     return fork.branches().stream()
-        .flatMap(branch -> Subject.subjects(branch.when()).stream())
+        .flatMap(branch -> branch.when().subjects().stream())
         .anyMatch(about::isInstance);
   }
 
@@ -124,14 +126,12 @@ final class Loops {
 
   /** The steps of which a condition demands that they were reached less than so often. */
   private static Set<String> below(Condition condition) {
-    if (condition instanceof Condition.Not not && not.part() instanceof Condition.Reached reached) {
-      return Set.of(reached.step());
-    }
-    Set<String> below = new HashSet<>();
-    if (condition instanceof Condition.All all) {
-      all.parts().forEach(part -> below.addAll(below(part)));
-    }
-    return below;
+    return condition.match(
+        all ->
+            all.parts().stream().flatMap(part -> below(part).stream()).collect(Collectors.toSet()),
+        any -> Set.of(),
+        not -> not.part() instanceof Condition.Reached reached ? Set.of(reached.step()) : Set.of(),
+        atom -> Set.of());
   }
 
   /** The shortest endless loop of each knot of steps, as the ids on it, in the file's order. */

@@ -1,5 +1,6 @@
 package quarterturn.procedure.check;
 
+import quarterturn.procedure.Cell;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Limits;
@@ -33,7 +34,7 @@ final class OverLimit implements Proving {
         wait(found, wait, limits);
       }
       for (Condition condition : Frame.conditions(step)) {
-        Subject.atoms(condition).forEach(atom -> condition(found, step.mark(), atom, limits));
+        condition.atoms().forEach(atom -> condition(found, step.mark(), atom, limits));
       }
     }
   }

@@ -13,9 +13,9 @@ import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
+import quarterturn.procedure.bench.Detours;
 
 /**
  * Every way through a procedure: all situations in which each of its steps can be reached, the
@@ -36,8 +36,7 @@ final class Paths {
   private final Map<String, Fan> expectations = new HashMap<>();
   private final Set<Branched> taken = new HashSet<>();
   private final Map<String, Spot> spots = new HashMap<>();
-  private final Set<String> jumpy = new HashSet<>();
-  private final List<String> seating;
+  private final Detours detours;
   private final @Nullable String undoing;
 
   /** Made anew each time, since most of what is reached was seen before. */
@@ -75,13 +74,10 @@ final class Paths {
     for (Step step : procedure.steps().values()) {
       Forgetting forgetting = new Forgetting(frame, live, step.id());
       spots.put(step.id(), new Spot(step, forgetting, new HashSet<>(), new ArrayList<>()));
-      if (Ways.turnBeforeReading(procedure, step.id())) {
-        jumpy.add(step.id());
-      }
     }
-    this.seating = seating(procedure);
     this.reached = new Situation(frame.layout(), frame.allMasks());
-    this.undoing = undoing(procedure);
+    this.detours = new Detours(procedure);
+    this.undoing = detours.undoing();
     entry.first().forEach(first -> reach(procedure.begin(), first, -1, false));
     for (int i = 0; i < nodes.size() && whole(); i++) {
       expand(i);
@@ -111,7 +107,7 @@ final class Paths {
 
   /** The fork of a step that has one. */
   Fan fan(Step step) {
-    Branch.Fork fork = Frame.fork(step);
+    Branch.Fork fork = step.fork();
     if (fork == null) {
       throw new IllegalArgumentException("step " + step.id() + " has no fork");
     }
@@ -163,37 +159,6 @@ final class Paths {
     }
   }
 
-  /** After a long break at a step where pitch does not matter any more. */
-  private void stay(int from, Situation at) {
-    Spot spot = spots.get(nodes.get(from).step().id());
-    Situation drifted = at.copy();
-    drifted.withdraw(Fact.AT_PITCH, Fact.SETTLED);
-    if (spot != null && spot.seen().add(drifted)) {
-      Node node = new Node(spot.step(), drifted, from, true);
-      nodes.add(node);
-      spot.nodes().add(node);
-    }
-  }
-
-  /** Whether somebody is asked something at a step, so that a break can come there. */
-  private static boolean asks(Step step) {
-    return !(step instanceof Step.Compute
-        || step instanceof Step.Call
-        || step instanceof Step.Done
-        || step instanceof Step.HandOver);
-  }
-
-  /** Whether a node is where the step before it was left, and only a break lies between. */
-  boolean stayed(Node node) {
-    return node.broken() && nodes.get(node.from()).step().equals(node.step());
-  }
-
-  /** The nodes at a step, the nearest first; none where it is never reached. */
-  List<Node> at(String step) {
-    Spot spot = spots.get(step);
-    return spot == null ? List.of() : Collections.unmodifiableList(spot.nodes());
-  }
-
   /** The node that is looked at. */
   private int now;
 
@@ -220,18 +185,17 @@ final class Paths {
     breaks(from, step, at);
   }
 
-  /** Where the engine goes back to after a break. */
+  /** Where a session goes on after a break at a step, short or long. */
   private void breaks(int from, Step step, Situation at) {
-    Procedure procedure = frame.procedure();
-    boolean ahead = jumpy.contains(step.id()) && at.held(Quantity.RELIEF) == Held.FRESH;
-    boolean pitch = at.has(Fact.AT_PITCH);
-    if (ahead || (pitch && drifts(procedure, step))) {
-      reach(retune(at), effects.back(at, true), from, true);
-    } else if (pitch && asks(step)) {
-      stay(from, at);
-    }
-    if (ahead && pitch) {
-      reach(procedure.reread(), effects.back(at, false), from, true);
+    for (boolean waiting : step instanceof Step.Wait ? BOTH : NEVER) {
+      for (boolean drifted : at.has(Fact.AT_PITCH) ? BOTH : NEVER) {
+        String to = detours.afterBreak(step, at.bench(), drifted, waiting);
+        if (to != null) {
+          reach(to, effects.back(at, drifted), from, true);
+        } else if (drifted && !(step instanceof Step.Silent)) {
+          stay(from, at.with(at.bench().offPitch()));
+        }
+      }
     }
     boolean undoes = step instanceof Step.TurnRod && at.turned() && !at.has(Fact.DETUNED);
     if (undoes && undoing != null) {
@@ -239,50 +203,42 @@ final class Paths {
     }
   }
 
-  /** Whether a break at a step lets the strings drift before something is read. */
-  static boolean drifts(Procedure procedure, Step step) {
-    return Ways.readingBeforeTuning(procedure, step.id())
-        || (step instanceof Step.Wait wait && !wait.rest());
+  private static final boolean[] BOTH = {false, true};
+  private static final boolean[] NEVER = {false};
+
+  /** Left for long at a step where pitch does not matter any more. */
+  private void stay(int from, Situation drifted) {
+    Spot spot = spots.get(nodes.get(from).step().id());
+    if (spot != null && spot.seen().add(drifted)) {
+      Node node = new Node(spot.step(), drifted, from, true);
+      nodes.add(node);
+      spot.nodes().add(node);
+    }
   }
 
-  /** A neck that is loose is seated first. */
-  private String retune(Situation at) {
-    return at.has(Fact.NECK_LOOSE) && !seating.isEmpty()
-        ? seating.get(0)
-        : frame.procedure().retune();
+  /** Whether a node is where the step before it was left, and only a break lies between. */
+  boolean stayed(Node node) {
+    return node.broken() && nodes.get(node.from()).step().equals(node.step());
+  }
+
+  /** The nodes at a step, the nearest first; none where it is never reached. */
+  List<Node> at(String step) {
+    Spot spot = spots.get(step);
+    return spot == null ? List.of() : Collections.unmodifiableList(spot.nodes());
   }
 
   /** The steps at which the neck may be loose in its pocket. */
   static Set<String> loose(Procedure procedure) {
-    List<String> seating = seating(procedure);
+    List<String> seating = new Detours(procedure).seating();
     Set<String> loose = new HashSet<>();
     for (Step step : procedure.steps().values()) {
-      if (step instanceof Step.Tell tell && tell.establishes().contains(Fact.NECK_LOOSE)) {
+      if (step.establishes().contains(Fact.NECK_LOOSE)) {
         for (String next : Ways.from(step)) {
-          loose.addAll(Shape.reach(procedure, next, id -> !seating.contains(id)));
+          loose.addAll(Ways.reach(procedure, next, one -> !seating.contains(one.id())));
         }
       }
     }
     return loose;
-  }
-
-  /** The steps that seat a neck. */
-  static List<String> seating(Procedure procedure) {
-    return procedure.steps().values().stream()
-        .filter(s -> s instanceof Step.Tell tell && tell.establishes().contains(Fact.NECK_FAST))
-        .map(Step::id)
-        .toList();
-  }
-
-  /** Where a turn can be taken back from a turn: the strings are slackened first. */
-  private static @Nullable String undoing(Procedure procedure) {
-    for (Step step : procedure.steps().values()) {
-      boolean detunes = step instanceof Step.Tell tell && tell.establishes().contains(Fact.DETUNED);
-      if (detunes && Ways.undoNext(procedure, step.id())) {
-        return step.id();
-      }
-    }
-    return null;
   }
 
   /** The steps that were reached. */

@@ -1,8 +1,5 @@
 package quarterturn.procedure.check;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.HashSet;
 import java.util.Set;
 import java.util.function.Predicate;
 import quarterturn.procedure.Procedure;
@@ -17,7 +14,7 @@ final class Shape {
   static boolean ends(Procedure procedure, String from) {
     return reach(procedure, from, id -> true).stream()
         .map(procedure.steps()::get)
-        .anyMatch(step -> step instanceof Step.Done || step instanceof Step.HandOver);
+        .anyMatch(Step.End.class::isInstance);
   }
 
   /**
@@ -26,22 +23,8 @@ final class Shape {
    * @param through only steps that are so are passed
    */
   static Set<String> reach(Procedure procedure, String from, Predicate<String> through) {
-    Deque<String> open = new ArrayDeque<>();
-    Set<String> seen = new HashSet<>();
-    if (through.test(from) && seen.add(from)) {
-      open.add(from);
-    }
-    while (!open.isEmpty()) {
-      Step step = procedure.steps().get(open.pop());
-      if (step == null) {
-        continue;
-      }
-      for (String next : Ways.from(step)) {
-        if (through.test(next) && seen.add(next)) {
-          open.add(next);
-        }
-      }
-    }
-    return seen;
+    Set<String> reached = Ways.reach(procedure, from, step -> through.test(step.id()));
+    reached.removeIf(through.negate());
+    return reached;
   }
 }

@@ -50,12 +50,12 @@ final class Skips {
   /** Where each role goes from a step that asks for the role. */
   private static Map<Role, Set<String>> ways(Step step) {
     Map<Role, Set<String>> ways = new EnumMap<>(Role.class);
-    Branch.Fork fork = Frame.fork(step);
+    Branch.Fork fork = step.fork();
     if (fork == null) {
       return ways;
     }
     for (Branch branch : fork.branches()) {
-      for (Condition atom : Subject.atoms(branch.when())) {
+      for (Condition.Atom atom : branch.when().atoms().toList()) {
         if (atom instanceof Condition.Is is) {
           ways.computeIfAbsent(is.role(), role -> new LinkedHashSet<>()).add(branch.go());
         }

@@ -2,6 +2,7 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.bench.Held;
 
 /** No reading is used that something has spoiled. */
 final class StaleReading implements Proving {

@@ -2,6 +2,7 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.bench.Held;
 
 /** Between two turns the neck is read. */
 final class TurnAfterTurn implements Proving {

@@ -2,6 +2,7 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.bench.Held;
 
 /** Nobody turns on past the day. */
 final class TurnDay implements Proving {

@@ -3,6 +3,7 @@ package quarterturn.procedure.check;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
 
 /** A rod is tightened with its strings slack. */
 final class TurnDetuned implements Proving {

@@ -1,7 +1,10 @@
 package quarterturn.procedure.check;
 
+import quarterturn.procedure.Cell;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
+import quarterturn.procedure.bench.Held;
 
 /** A turn has a known direction. */
 final class TurnDirection implements Proving {

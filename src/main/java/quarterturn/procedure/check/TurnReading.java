@@ -2,6 +2,7 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.bench.Held;
 
 /** A turn rests on a fresh reading. */
 final class TurnReading implements Proving {

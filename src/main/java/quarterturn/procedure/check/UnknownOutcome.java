@@ -38,7 +38,7 @@ final class UnknownOutcome implements Proving {
   /** The outcomes a condition names that no called procedure has, by the step that calls it. */
   static Map<Step.Call, Set<String>> unknown(Proof proof, Condition condition) {
     Map<Step.Call, Set<String>> all = new LinkedHashMap<>();
-    for (Condition atom : Subject.atoms(condition)) {
+    for (Condition.Atom atom : condition.atoms().toList()) {
       if (atom instanceof Condition.Chosen chosen
           && proof.steps().get(chosen.step()) instanceof Step.Call call) {
         Set<String> unknown = new LinkedHashSet<>(chosen.options());

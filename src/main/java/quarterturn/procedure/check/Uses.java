@@ -7,6 +7,7 @@ import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
 
 /** The readings that a step rests on, taken before it. */
 final class Uses {
@@ -24,7 +25,7 @@ final class Uses {
   /** Those its conditions rest on. */
   static Set<Quantity> decided(Step step) {
     Set<Quantity> used = EnumSet.noneOf(Quantity.class);
-    Branch.Fork fork = Frame.fork(step);
+    Branch.Fork fork = step.fork();
     if (fork != null) {
       fork.branches().forEach(branch -> add(used, branch.when()));
     }
@@ -38,20 +39,24 @@ final class Uses {
   }
 
   private static void add(Set<Quantity> used, Condition condition) {
-    Subject.subjects(condition).forEach(subject -> add(used, subject));
+    condition.subjects().forEach(subject -> used.addAll(subject.match(READINGS)));
   }
 
-  private static void add(Set<Quantity> used, Subject subject) {
-    if (subject instanceof Subject.Reading reading) {
-      used.add(reading.quantity());
-    } else if (subject instanceof Subject.Each each) {
-      used.add(each.quantity());
-    } else if (subject instanceof Subject.Differing differing) {
-      used.add(differing.quantity());
-    } else if (subject instanceof Subject.Repeating repeating) {
-      used.add(repeating.quantity());
-    }
-  }
+  /** The quantities whose readings a subject rests on. */
+  private static final Subject.Cases<Set<Quantity>> READINGS =
+      new Subject.Cases<>(
+          reading -> Set.of(reading.quantity()),
+          differing -> Set.of(differing.quantity()),
+          repeating -> Set.of(repeating.quantity()),
+          each -> Set.of(each.quantity()),
+          choice -> Set.of(),
+          count -> Set.of(),
+          person -> Set.of(),
+          turning -> Set.of(),
+          neck -> Set.of(),
+          rod -> Set.of(),
+          feeling -> Set.of(),
+          callers -> Set.of());
 
   /** Whether a step's words have a blank. */
   static boolean says(Step step, Blank blank) {

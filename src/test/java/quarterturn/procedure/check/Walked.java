@@ -5,11 +5,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Cell;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
+import quarterturn.procedure.bench.Held;
 import quarterturn.session.Exact;
 
 /** The situations that the checker walked of a procedure and of those it calls. */
@@ -28,7 +31,7 @@ public final class Walked {
     Map<Condition, Boolean> holds = new HashMap<>();
     Map<Quantity, Held> held = new HashMap<>();
     for (Quantity quantity : Quantity.values()) {
-      held.put(quantity, Held.valueOf(exact.held(quantity)));
+      held.put(quantity, exact.held(quantity));
     }
     int[] cells = new int[paths.frame().domains().size()];
     for (int i = 0; i < cells.length; i++) {
@@ -67,7 +70,7 @@ public final class Walked {
   private static int cell(Domain domain, List<Boolean> so) {
     for (int i = 0; i < domain.cells().size(); i++) {
       Cell cell = domain.cells().get(i);
-      if (domain.pieces().stream().map(piece -> Cell.holds(piece, cell)).toList().equals(so)) {
+      if (domain.pieces().stream().map(piece -> piece.holds(about -> cell)).toList().equals(so)) {
         return i;
       }
     }
@@ -78,8 +81,8 @@ public final class Walked {
       Frame frame, Situation at, Exact exact, Map<Quantity, Held> held, int[] cells) {
     List<String> lacks = new ArrayList<>();
     for (Fact fact : Fact.values()) {
-      boolean bad = fact == Fact.NECK_LOOSE ? exact.facts().contains(fact) : at.has(fact);
-      boolean same = at.has(fact) == exact.facts().contains(fact);
+      boolean bad = fact == Fact.NECK_LOOSE ? exact.bench().has(fact) : at.has(fact);
+      boolean same = at.has(fact) == exact.bench().has(fact);
       if (bad && !same) {
         lacks.add(fact + " is " + at.has(fact));
       }
@@ -89,13 +92,13 @@ public final class Walked {
       Held is = held.getOrDefault(quantity, Held.NEVER);
       boolean contains =
           walked == Held.FRESH
-              ? is == Held.FRESH
+              ? is == Held.FRESH || is == Held.AGED
               : !walked.usable() || is.usable() || is == Held.NEVER;
       if (!contains) {
         lacks.add(quantity + " held " + walked + " is " + is);
       }
     }
-    if (turns(frame) && at.turned() != exact.turned()) {
+    if (turns(frame) && at.turned() != exact.bench().turned()) {
       lacks.add("turned is " + at.turned());
     }
     if (at.dayLeft() && exact.dayUsed()) {

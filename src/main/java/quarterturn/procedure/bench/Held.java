@@ -1,7 +1,7 @@
-package quarterturn.procedure.check;
+package quarterturn.procedure.bench;
 
 /** What there is of a reading, worst first. */
-enum Held {
+public enum Held {
   /** Nobody was asked for it. */
   NEVER,
   /** It was asked for, and could not be read. */
@@ -12,11 +12,13 @@ enum Held {
   UNCOUNTED,
   /** The rod was turned, and nothing was read since. */
   AFTER_TURN,
-  /** It counts. A break may lie between: the engine sees to that before a turn. */
+  /** It counts, but a break lies between: enough to go on by, not for a turn. */
+  AGED,
+  /** It counts. */
   FRESH;
 
   /** Whether a condition may rest on it. */
-  boolean usable() {
-    return this == FRESH || this == MISSED;
+  public boolean usable() {
+    return this == FRESH || this == AGED || this == MISSED;
   }
 }

@@ -1,0 +1,79 @@
+package quarterturn.procedure.bench;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Ways;
+
+/** Where a procedure is gone back to, whatever its steps say. */
+public final class Detours {
+  private final Procedure procedure;
+
+  /** What was asked of a step once; a walk asks again and again. */
+  private final Map<String, Boolean> turns = new HashMap<>();
+
+  private final Map<String, Boolean> readings = new HashMap<>();
+
+  public Detours(Procedure procedure) {
+    this.procedure = procedure;
+  }
+
+  /** The steps that seat a neck. */
+  public List<String> seating() {
+    return telling(Fact.NECK_FAST);
+  }
+
+  private List<String> telling(Fact fact) {
+    return procedure.steps().values().stream()
+        .filter(step -> step instanceof Step.Tell && step.establishes().contains(fact))
+        .map(Step::id)
+        .toList();
+  }
+
+  /** Where the strings are brought to pitch: on a neck that is loose, where it is seated first. */
+  public String retune(BenchState bench) {
+    List<String> seating = bench.has(Fact.NECK_LOOSE) ? seating() : List.of();
+    return seating.isEmpty() ? procedure.retune() : seating.get(0);
+  }
+
+  /** Where the strings are slackened before a loosening is taken back, or null. */
+  public @Nullable String undoing() {
+    return telling(Fact.DETUNED).stream()
+        .filter(step -> Ways.undoNext(procedure, step))
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** Whether no string is at pitch after a step: it may have been done and not yet said. */
+  public static boolean slackens(Results results, Step step, BenchState bench) {
+    return step instanceof Step.Tell tell && !bench.told(results, tell).has(Fact.AT_PITCH);
+  }
+
+  /**
+   * Where a session goes on after a break: before a turn the neck is read anew, and before a string
+   * is read its pitch is seen to.
+   *
+   * @param bench as it was left
+   * @param drifted whether the strings, then at pitch, may not be any more
+   * @param waiting whether a wait of this step is under way
+   * @return a step, or null where it goes on as it was left
+   */
+  public @Nullable String afterBreak(
+      Step step, BenchState bench, boolean drifted, boolean waiting) {
+    boolean turnAhead =
+        bench.held(Quantity.RELIEF) == Held.FRESH
+            && !waiting
+            && turns.computeIfAbsent(step.id(), id -> Ways.turnBeforeReading(procedure, id));
+    boolean readingAhead =
+        (waiting && step instanceof Step.Wait wait && !wait.rest())
+            || readings.computeIfAbsent(step.id(), id -> Ways.readingBeforeTuning(procedure, id));
+    boolean tunes = drifted ? turnAhead || readingAhead : turnAhead && !bench.has(Fact.AT_PITCH);
+    return tunes ? retune(bench) : turnAhead ? procedure.reread() : null;
+  }
+}
