@@ -1,6 +1,5 @@
 package quarterturn.procedure.check;
 
-import java.util.List;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Step;
 
@@ -25,8 +24,8 @@ final class IdleBranch {
   private static void prove(Proof proof, Findings found) {
     for (Step step : proof.steps().values()) {
       Branch.Fork fork = Frame.fork(step);
-      List<String> way = proof.way(step);
-      if (fork == null || way.isEmpty() || !proof.paths().whole()) {
+      boolean reached = !proof.paths().at(step.id()).isEmpty();
+      if (fork == null || !reached || !proof.paths().whole()) {
         continue;
       }
       for (int i = 0; i < fork.branches().size(); i++) {
@@ -37,7 +36,7 @@ final class IdleBranch {
               branch.mark(),
               "nothing that can be so at " + step.id() + " takes this branch to " + branch.go(),
               "take it out, or mend what it waits for",
-              way);
+              proof.way(step));
         }
       }
     }
