@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Which;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 
@@ -36,13 +37,7 @@ public final class ComingWords {
   }
 
   private static String reading(Prompt.Measure measure) {
-    String string =
-        measure.which() != null
-            ? " on the "
-                + measure.which().word()
-                + " string"
-                + (measure.string() == null ? "" : " (" + measure.string() + ")")
-            : measure.string() == null ? "" : " on the string " + measure.string();
+    String string = Which.on(measure.which(), measure.string());
     String held =
         measure.held().isEmpty()
             ? ""

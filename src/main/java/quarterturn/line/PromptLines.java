@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Hazard;
+import quarterturn.procedure.Which;
 import quarterturn.report.Dates;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Overview;
@@ -93,19 +94,12 @@ final class PromptLines {
       return options(choose);
     }
     if (prompt instanceof Prompt.Measure measure) {
-      String string =
-          measure.which() != null
-              ? " on the "
-                  + measure.which().word()
-                  + " string"
-                  + (measure.string() == null ? "" : " (" + measure.string() + ")")
-              : measure.string() == null ? "" : " on the string " + measure.string();
       return List.of(
           "Reading wanted: "
               + measure.quantity().word()
               + " in "
               + measure.quantity().unit()
-              + string
+              + Which.on(measure.which(), measure.string())
               + ".");
     }
     if (prompt instanceof Prompt.TurnRod turn) {

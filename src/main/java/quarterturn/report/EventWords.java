@@ -1,7 +1,7 @@
 package quarterturn.report;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Which;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.unit.Decimals;
@@ -113,22 +113,11 @@ final class EventWords {
   }
 
   private static String reading(Event.Read read) {
-    String what = read.quantity().word() + on(read);
+    String what = read.quantity().word() + Which.on(read.which(), read.string());
     if (read.missing()) {
       return "Could not measure " + what + ".";
     }
     return "Read " + what + ": " + value(read) + where(read) + ".";
-  }
-
-  private static String on(Event.Read read) {
-    if (read.which() == null) {
-      return read.string() == null ? "" : " on the string " + read.string();
-    }
-    return " on the " + read.which().word() + " string" + note(read.string());
-  }
-
-  private static String note(@Nullable String string) {
-    return string == null ? "" : " (" + string + ")";
   }
 
   /** A reading's value with its unit, or "not measured". */

@@ -1,33 +1,36 @@
 package quarterturn.procedure.check;
 
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
 
 /** What is too wide to be proven is said. */
-final class CannotProve implements Proving {
-  @Override
-  public String id() {
-    return "cannot-prove";
-  }
+final class CannotProve {
+  /** As many questions as make too many cases. */
+  private static final int MANY = 18;
 
-  @Override
-  public String means() {
-    return "Every way can be walked; what is too wide to be proven is never passed over in silence.";
-  }
+  static final Rule RULE =
+      new Rule(
+          "cannot-prove",
+          "Every way can be walked; what is too wide to be proven is never passed over in silence.",
+          CannotProve::prove,
+          new Examples(good(), bad()));
 
-  @Override
-  public void prove(Proof proof, Findings found) {
+  private CannotProve() {}
+
+  private static void prove(Proof proof, Findings found) {
     Paths paths = proof.paths();
+    Step begin = proof.procedure().step(proof.procedure().begin());
     if (!paths.whole()) {
       found.add(
-          this,
-          proof.procedure().step(proof.procedure().begin()).mark(),
+          begin,
           "there are more ways through this procedure than can be walked, so nothing is proven",
           "split it into procedures that call each other, or let later steps ask about less");
     }
     for (Subject subject : paths.frame().tooMany()) {
       found.add(
-          this,
-          proof.procedure().step(proof.procedure().begin()).mark(),
+          begin,
           "conditions tell apart more than "
               + Domain.MOST
               + " cases of one thing: "
@@ -37,28 +40,48 @@ final class CannotProve implements Proving {
     for (Paths.Wanting fork : paths.wanting()) {
       if (!fork.spread().whole()) {
         found.add(
-            this,
-            fork.node().step().mark(),
+            fork.node(),
             "the branches of " + fork.node().step().id() + " ask about too many things at once",
-            "ask about one thing a step",
-            paths.way(fork.node()));
+            "ask about one thing a step");
       }
     }
   }
 
-  /** As many questions as make too many cases. */
-  private static final int MANY = 18;
+  private static Example good() {
+    String fork = fork("look-1 is even", "The fret is even.", "The fret stands out.");
+    return Example.steps(question(1, "together") + fork);
+  }
 
-  @Override
-  public Example bad() {
-    StringBuilder steps = new StringBuilder();
-    StringBuilder all = new StringBuilder("look-1 is even");
-    for (int i = 1; i <= MANY; i++) {
-      steps.append(question(i, i < MANY ? "look-" + (i + 1) : "together"));
-      all.append(i > 1 ? " and look-" + i + " is even" : "");
-    }
-    String fork =
+  private static Example bad() {
+    String all =
+        IntStream.rangeClosed(1, MANY)
+            .mapToObj(i -> "look-" + i + " is even")
+            .collect(Collectors.joining(" and "));
+    String questions =
+        IntStream.rangeClosed(1, MANY)
+            .mapToObj(i -> question(i, i < MANY ? "look-" + (i + 1) : "together"))
+            .collect(Collectors.joining());
+    String fork = fork(all, "All frets are even.", "A fret stands out.");
+    return new Example(fork, Example.steps(questions + fork).file());
+  }
+
+  private static String question(int number, String next) {
+    return """
+        - choose: look-%1$d
+          text: Does fret %1$d stand out?
+          options:
+            - is: even
+              label: No
+              go: %2$s
+            - is: high
+              label: Yes
+              go: %2$s
         """
+        .formatted(number, next);
+  }
+
+  private static String fork(String even, String all, String one) {
+    return """
         - compute: together
           calculation: response
           branches:
@@ -67,50 +90,12 @@ final class CannotProve implements Proving {
             - when: look-1 is high
               go: high
         - done: even
-          text: All frets are even.
+          text: %s
           outcome: even
         - done: high
-          text: A fret stands out.
+          text: %s
           outcome: high
         """
-            .formatted(all);
-    Example whole = Example.steps(steps + fork);
-    return new Example(fork, whole.file());
-  }
-
-  private static String question(int number, String next) {
-    return """
-        - choose: look-%d
-          text: Does fret %d stand out?
-          options:
-            - is: even
-              label: No
-              go: %s
-            - is: high
-              label: Yes
-              go: %s
-        """
-        .formatted(number, number, next, next);
-  }
-
-  @Override
-  public Example good() {
-    return Example.steps(
-        question(1, "together")
-            + """
-            - compute: together
-              calculation: response
-              branches:
-                - when: look-1 is even
-                  go: even
-                - when: look-1 is high
-                  go: high
-            - done: even
-              text: The fret is even.
-              outcome: even
-            - done: high
-              text: The fret stands out.
-              outcome: high
-            """);
+        .formatted(even, all, one);
   }
 }

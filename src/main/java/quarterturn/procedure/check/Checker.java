@@ -60,10 +60,11 @@ public final class Checker {
     Calls calls = new Calls(library, walks);
     for (String id : procedures) {
       Procedure procedure = library.procedure(id);
-      Findings found = new Findings(loaded);
       Proof proof = new Proof(library, procedure, calls.paths(procedure));
-      Rules.PROVEN.forEach(rule -> rule.prove(proof, found));
-      all.addAll(found.sorted());
+      Rules.ALL.stream()
+          .flatMap(rule -> rule.broken(loaded, proof).stream())
+          .sorted(Fault.BY_PLACE)
+          .forEach(all::add);
     }
     return all;
   }

@@ -42,15 +42,13 @@ final class Dangers {
   }
 
   private static Set<String> does(Step step) {
-    Set<String> does = new HashSet<>();
     if (step instanceof Step.TurnRod) {
-      does.add("turn");
-    } else if (step instanceof Step.Tell tell) {
-      establishes(does, tell.establishes(), tell.changes());
-    } else if (step instanceof Step.Choose choose) {
+      return Set.of("turn");
+    }
+    Set<String> does = new HashSet<>();
+    establishes(does, step.establishes(), step.changes());
+    if (step instanceof Step.Choose choose) {
       choose.options().forEach(o -> establishes(does, o.establishes(), o.changes()));
-    } else if (step instanceof Step.Adjust adjust) {
-      does.add(adjust.adjustment().word());
     }
     return does;
   }

@@ -9,19 +9,36 @@ import java.util.regex.Pattern;
  * @param shown what matters of it, as documentation shows it
  * @param file the whole file it stands in
  */
-public record Example(String shown, String file) {
+record Example(String shown, String file) {
   private static final Pattern FIRST = Pattern.compile("- [a-z-]+: ([a-z0-9-]+)");
-
-  /** A file that is shown whole. */
-  static Example file(String text) {
-    return new Example(text, text);
-  }
 
   /** Steps, in a file that begins with the first of them. */
   static Example steps(String steps) {
     Matcher first = FIRST.matcher(steps);
-    String begin = first.find() ? first.group(1) : "";
-    return new Example(steps, head(begin) + steps.indent(2));
+    String head =
+        """
+        procedure: example
+        revision: 1
+        title: Example
+        purpose: To show a rule.
+        tools: []
+        begin: %s
+        steps:
+          - part: Work
+        """
+            .formatted(first.find() ? first.group(1) : "");
+    return new Example(steps, head + steps.indent(2));
+  }
+
+  /** Steps that go to an end, with that end. */
+  static Example toEnd(String steps) {
+    return steps(
+        steps
+            + """
+            - done: end
+              text: That is all.
+              outcome: seen
+            """);
   }
 
   /** A sound procedure with a turn in it, from which examples about turns differ in one place. */
@@ -134,22 +151,22 @@ public record Example(String shown, String file) {
     return new Example(shown, SOUND);
   }
 
-  /** The sound procedure with one piece of it changed, showing the change. */
-  static Example sound(String from, String to) {
-    return new Example(to, SOUND.replace(sound(from).shown().indent(2), to.indent(2)));
+  /** The same with another piece in the place of one of its own. */
+  Example with(String from, String to) {
+    if (!shown.contains(from)) {
+      throw new IllegalArgumentException("the example has no such piece:\n" + from);
+    }
+    String changed = shown.replace(from, to);
+    return new Example(changed, file.replace(shown.indent(2), changed.indent(2)));
   }
 
-  private static String head(String begin) {
-    return """
-        procedure: example
-        revision: 1
-        title: Example
-        purpose: To show a rule.
-        tools: []
-        begin: %s
-        steps:
-          - part: Work
-        """
-        .formatted(begin);
+  /** This one as good, and as bad what becomes of it with another piece. */
+  Examples broken(String from, String to) {
+    return new Examples(this, with(from, to));
+  }
+
+  /** This one as bad, and as good what becomes of it with another piece. */
+  Examples mended(String from, String to) {
+    return new Examples(with(from, to), this);
   }
 }

@@ -10,36 +10,47 @@ import java.util.Set;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Loaded;
 import quarterturn.procedure.Mark;
+import quarterturn.procedure.Step;
 
-/** The findings on one procedure so far. */
+/** Where one procedure breaks one rule, as far as was found. */
 final class Findings {
   /** More of the same at one place only hides the rest. */
   private static final int MOST = 3;
 
+  private final String rule;
   private final Loaded loaded;
+  private final Proof proof;
   private final List<Fault> all = new ArrayList<>();
   private final Set<List<Object>> seen = new HashSet<>();
-  private final Map<List<Object>, Integer> places = new HashMap<>();
+  private final Map<Mark, Integer> places = new HashMap<>();
 
-  Findings(Loaded loaded) {
+  Findings(String rule, Loaded loaded, Proof proof) {
+    this.rule = rule;
     this.loaded = loaded;
+    this.proof = proof;
   }
 
-  void add(Rule rule, Mark mark, String wrong, String mend) {
-    add(rule, mark, wrong, mend, List.of());
+  /** Adds what is wrong with a step, whichever way leads to it. */
+  void add(Step step, String wrong, String mend) {
+    add(step.mark(), wrong, mend, List.of());
+  }
+
+  /** Adds what is wrong with a step on the way to a node of it. */
+  void add(Paths.Node node, String wrong, String mend) {
+    // The walk may have been made of the same bytes in another file.
+    Mark mark = proof.procedure().step(node.step().id()).mark();
+    add(mark, wrong, mend, proof.paths().way(node));
   }
 
   /** Adds a finding, unless the same is said of the place already. */
-  void add(Rule rule, Mark mark, String wrong, String mend, List<String> way) {
-    List<Object> place = List.of(rule.id(), mark);
-    if (seen.add(List.of(place, wrong)) && places.merge(place, 1, Integer::sum) <= MOST) {
+  void add(Mark mark, String wrong, String mend, List<String> way) {
+    if (seen.add(List.of(mark, wrong)) && places.merge(mark, 1, Integer::sum) <= MOST) {
       String said = mend.substring(0, 1).toUpperCase(Locale.ROOT) + mend.substring(1);
-      all.add(loaded.fault(rule.id(), mark, wrong, said, way));
+      all.add(loaded.fault(rule, mark, wrong, said, way));
     }
   }
 
-  /** All of them, in the order of the file. */
-  List<Fault> sorted() {
-    return all.stream().sorted(Fault.BY_PLACE).toList();
+  List<Fault> all() {
+    return all;
   }
 }

@@ -73,7 +73,8 @@ final class Frame {
     List<Condition> all = new ArrayList<>(conditions(step));
     if (step instanceof Step.TurnRod) {
       all.addAll(List.of(TIGHTEN, LOOSEN, STAY, unread(Quantity.RELIEF)));
-    } else if (step instanceof Step.Measure measure) {
+    }
+    if (step instanceof Step.Measure measure) {
       all.add(unread(measure.quantity()));
     }
     return all;

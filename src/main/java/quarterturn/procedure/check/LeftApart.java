@@ -4,78 +4,52 @@ import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
 
 /** No end leaves the instrument apart. */
-final class LeftApart implements Proving {
-  @Override
-  public String id() {
-    return "left-apart";
-  }
+final class LeftApart {
+  static final Rule RULE =
+      new Rule(
+          "left-apart",
+          "A procedure does not end as done with the neck loose in its pocket or the strings slack.",
+          LeftApart::prove,
+          Example.steps(
+                  """
+                  - tell: loose
+                    text: Unscrew the neck.
+                    hazards: [neck-joint]
+                    establishes: [neck-loose]
+                    go: fine
+                  """
+                      + Pieces.LOOKED)
+              .mended(
+                  "  go: fine\n",
+                  """
+                    go: fast
+                  - tell: fast
+                    text: Tighten the screws of the neck crosswise.
+                    hazards: [neck-joint]
+                    establishes: [neck-fast]
+                    changes: neck-refit
+                    go: fine
+                  """));
 
-  @Override
-  public String means() {
-    return "A procedure does not end as done with the neck loose in its pocket or the strings slack.";
-  }
+  private LeftApart() {}
 
-  @Override
-  public void prove(Proof proof, Findings found) {
+  private static void prove(Proof proof, Findings found) {
     for (Step step : proof.steps().values()) {
-      if (step instanceof Step.Done done) {
-        proof.paths().at(done.id()).forEach(node -> apart(proof, done, node, found));
+      if (step instanceof Step.Done) {
+        for (Paths.Node node : proof.paths().at(step.id())) {
+          apart(node, Fact.DETUNED, "the strings slack", Fact.AT_PITCH, found);
+          apart(node, Fact.NECK_LOOSE, "the neck loose in its pocket", Fact.NECK_FAST, found);
+        }
       }
     }
   }
 
-  private void apart(Proof proof, Step.Done done, Paths.Node node, Findings found) {
-    if (node.at().has(Fact.DETUNED)) {
+  private static void apart(Paths.Node node, Fact apart, String words, Fact mend, Findings found) {
+    if (node.at().has(apart)) {
       found.add(
-          this,
-          done.mark(),
-          done.id() + " can be reached with the strings slack",
-          "let a step that establishes at-pitch come first, or hand over",
-          proof.paths().way(node));
+          node,
+          node.step().id() + " can be reached with " + words,
+          "let a step that establishes " + mend.word() + " come first, or hand over");
     }
-    if (node.at().has(Fact.NECK_LOOSE)) {
-      found.add(
-          this,
-          done.mark(),
-          done.id() + " can be reached with the neck loose in its pocket",
-          "let a step that establishes neck-fast come first, or hand over",
-          proof.paths().way(node));
-    }
-  }
-
-  @Override
-  public Example bad() {
-    return Example.steps(
-        """
-        - tell: loose
-          text: Unscrew the neck.
-          hazards: [neck-joint]
-          establishes: [neck-loose]
-          go: fine
-        - done: fine
-          text: It was looked at.
-          outcome: looked
-        """);
-  }
-
-  @Override
-  public Example good() {
-    return Example.steps(
-        """
-        - tell: loose
-          text: Unscrew the neck.
-          hazards: [neck-joint]
-          establishes: [neck-loose]
-          go: fast
-        - tell: fast
-          text: Tighten the screws of the neck crosswise.
-          hazards: [neck-joint]
-          establishes: [neck-fast]
-          changes: neck-refit
-          go: fine
-        - done: fine
-          text: It was looked at.
-          outcome: looked
-        """);
   }
 }

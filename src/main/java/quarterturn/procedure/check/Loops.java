@@ -55,7 +55,8 @@ final class Loops {
     for (Step step : steps) {
       if (step instanceof Step.TurnRod) {
         turns.add(step.id());
-      } else if (step instanceof Step.Wait wait && wait.rest()) {
+      }
+      if (step instanceof Step.Wait wait && wait.rest()) {
         rests.add(step.id());
       }
       Branch.Fork fork = step.fork();

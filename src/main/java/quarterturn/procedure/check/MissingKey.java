@@ -3,41 +3,19 @@ package quarterturn.procedure.check;
 import quarterturn.procedure.Slip;
 
 /** Nothing needed is left out. */
-final class MissingKey implements Rule {
-  @Override
-  public String id() {
-    return Slip.MISSING_KEY.rule();
-  }
+final class MissingKey {
+  static final Rule RULE =
+      Rule.read(
+          Slip.MISSING_KEY,
+          "Every key that must stand in a place stands there.",
+          Example.toEnd(
+                  """
+                  - wait: rest
+                    text: Let the neck rest.
+                    for: 10 min
+                    go: end
+                  """)
+              .broken("  for: 10 min\n", ""));
 
-  @Override
-  public String means() {
-    return "Every key that must stand in a place stands there.";
-  }
-
-  @Override
-  public Example bad() {
-    return Example.steps(
-        """
-        - wait: rest
-          text: Let the neck rest.
-          go: end
-        - done: end
-          text: That is all.
-          outcome: seen
-        """);
-  }
-
-  @Override
-  public Example good() {
-    return Example.steps(
-        """
-        - wait: rest
-          text: Let the neck rest.
-          for: 10 min
-          go: end
-        - done: end
-          text: That is all.
-          outcome: seen
-        """);
-  }
+  private MissingKey() {}
 }

@@ -12,7 +12,7 @@ import quarterturn.procedure.Step;
  * A lesson on a turn or a screw needs all three kinds of question. A procedure that asks none is no
  * lesson, and is left alone.
  */
-final class MissingQuestion implements Proving {
+final class MissingQuestion {
   private static final Map<String, Predicate<Ask>> NEEDED = new LinkedHashMap<>();
 
   static {
@@ -25,19 +25,39 @@ final class MissingQuestion implements Proving {
         ask -> ask.kind() == Ask.Kind.CHECK && ask.answer() != null);
   }
 
-  @Override
-  public String id() {
-    return "missing-question";
-  }
+  static final Rule RULE =
+      new Rule(
+          "missing-question",
+          "Where turning or adjusting is asked about, one question predicts, one names a wrong idea and"
+              + " why not, one checks with an answer.",
+          MissingQuestion::prove,
+          Example.sound(
+                  """
+                  - turn: turn
+                    text: Now {way} the rod nut by {turn}.
+                  """)
+              .with(
+                  "{turn}.\n",
+                  """
+                  {turn}.
+                    ask:
+                      - Write down the gap you expect after this turn.
+                  """)
+              .mended(
+                  "after this turn.\n",
+                  """
+                  after this turn.
+                      - idea: The gap reads as before. Turn once more at once?
+                        wrong:
+                          - says: Nothing has moved, so it needs a bigger turn.
+                            but: Part of the answer comes late, and a second turn would come on top of it.
+                      - check: What would you do if the gap moved the wrong way?
+                        answer: Take exactly that turn back, retune and read again.
+                  """));
 
-  @Override
-  public String means() {
-    return "Where turning or adjusting is asked about, one question predicts, one names a wrong idea and"
-        + " why not, one checks with an answer.";
-  }
+  private MissingQuestion() {}
 
-  @Override
-  public void prove(Proof proof, Findings found) {
+  private static void prove(Proof proof, Findings found) {
     List<Ask> asks =
         proof.steps().values().stream().flatMap(step -> step.words().ask().stream()).toList();
     Optional<Step> work =
@@ -51,43 +71,9 @@ final class MissingQuestion implements Proving {
             .toList();
     if (work.isPresent() && !asks.isEmpty() && !missing.isEmpty()) {
       found.add(
-          this,
-          work.get().mark(),
+          work.get(),
           "the questions of a lesson on " + work.get().id() + " are not all there",
           "add to the ask of this step, or of one before it: " + String.join("; ", missing));
     }
-  }
-
-  @Override
-  public Example bad() {
-    return turn(
-        """
-          ask:
-            - Write down the gap you expect after this turn.
-        """);
-  }
-
-  @Override
-  public Example good() {
-    return turn(
-        """
-          ask:
-            - Write down the gap you expect after this turn.
-            - idea: The gap reads as before. Turn once more at once?
-              wrong:
-                - says: Nothing has moved, so it needs a bigger turn.
-                  but: Part of the answer comes late, and a second turn would come on top of it.
-            - check: What would you do if the gap moved the wrong way?
-              answer: Take exactly that turn back, retune and read again.
-        """);
-  }
-
-  private static Example turn(String ask) {
-    String turn =
-        """
-        - turn: turn
-          text: Now {way} the rod nut by {turn}.
-        """;
-    return Example.sound(turn, turn + ask);
   }
 }

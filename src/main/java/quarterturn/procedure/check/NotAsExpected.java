@@ -4,19 +4,47 @@ import quarterturn.procedure.Condition;
 import quarterturn.procedure.Step;
 
 /** A step's words are true when they are read. */
-final class NotAsExpected implements Proving {
-  @Override
-  public String id() {
-    return "not-as-expected";
-  }
+final class NotAsExpected {
+  private static final Example BAD =
+      Example.steps(
+          """
+          - choose: look
+            text: Does a fret stand out?
+            options:
+              - is: even
+                label: No
+                go: high
+              - is: high
+                label: Yes
+                go: high
+          - done: high
+            text: That fret stands out. A qualified repairer can seat it.
+            expects: look is high
+            outcome: high-fret
+          """);
 
-  @Override
-  public String means() {
-    return "What a step expects holds on every way that leads to it.";
-  }
+  private static final Example GOOD =
+      BAD.with("No\n      go: high", "No\n      go: fine")
+          .with(
+              "- done: high\n",
+              """
+              - done: fine
+                text: Nothing more to do.
+                expects: look is even
+                outcome: even
+              - done: high
+              """);
 
-  @Override
-  public void prove(Proof proof, Findings found) {
+  static final Rule RULE =
+      new Rule(
+          "not-as-expected",
+          "What a step expects holds on every way that leads to it.",
+          NotAsExpected::prove,
+          new Examples(GOOD, BAD));
+
+  private NotAsExpected() {}
+
+  private static void prove(Proof proof, Findings found) {
     for (Step step : proof.steps().values()) {
       Condition expects = step.words().expects();
       if (expects != null) {
@@ -25,7 +53,7 @@ final class NotAsExpected implements Proving {
     }
   }
 
-  private void expects(Proof proof, Step step, Fan fan, Findings found) {
+  private static void expects(Proof proof, Step step, Fan fan, Findings found) {
     for (Paths.Node node : proof.paths().at(step.id())) {
       if (proof.paths().stayed(node)) {
         continue;
@@ -33,57 +61,11 @@ final class NotAsExpected implements Proving {
       for (Fan.Taken taken : fan.spread(node.at()).taken()) {
         if (taken.branch() == Fan.HOLE) {
           found.add(
-              this,
-              step.mark(),
+              node,
               step.id() + " expects something else than: " + fan.words(taken),
-              "mend the way that leads here, or what the step expects and says",
-              proof.paths().way(node));
+              "mend the way that leads here, or what the step expects and says");
         }
       }
     }
-  }
-
-  @Override
-  public Example bad() {
-    return Example.steps(
-        """
-        - choose: look
-          text: Does a fret stand out?
-          options:
-            - is: even
-              label: No
-              go: high
-            - is: high
-              label: Yes
-              go: high
-        - done: high
-          text: That fret stands out. A qualified repairer can seat it.
-          expects: look is high
-          outcome: high-fret
-        """);
-  }
-
-  @Override
-  public Example good() {
-    return Example.steps(
-        """
-        - choose: look
-          text: Does a fret stand out?
-          options:
-            - is: even
-              label: No
-              go: fine
-            - is: high
-              label: Yes
-              go: high
-        - done: fine
-          text: Nothing more to do.
-          expects: look is even
-          outcome: even
-        - done: high
-          text: That fret stands out. A qualified repairer can seat it.
-          expects: look is high
-          outcome: high-fret
-        """);
   }
 }

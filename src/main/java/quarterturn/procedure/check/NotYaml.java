@@ -3,41 +3,19 @@ package quarterturn.procedure.check;
 import quarterturn.procedure.Slip;
 
 /** A file can be taken apart at all. */
-final class NotYaml implements Rule {
-  @Override
-  public String id() {
-    return Slip.NOT_YAML.rule();
-  }
+final class NotYaml {
+  static final Rule RULE =
+      Rule.read(
+          Slip.NOT_YAML,
+          "A file is UTF-8 text in plain YAML: one document, each key once, no tags,"
+              + " anchors or aliases.",
+          Example.toEnd(
+                  """
+                  - tell: look
+                    text: "Next: look along the neck."
+                    go: end
+                  """)
+              .broken("\"", ""));
 
-  @Override
-  public String means() {
-    return "A file is UTF-8 text in plain YAML: one document, each key once, no tags,"
-        + " anchors or aliases.";
-  }
-
-  @Override
-  public Example bad() {
-    return Example.steps(
-        """
-        - tell: look
-          text: Next: look along the neck.
-          go: end
-        - done: end
-          text: That is all.
-          outcome: seen
-        """);
-  }
-
-  @Override
-  public Example good() {
-    return Example.steps(
-        """
-        - tell: look
-          text: "Next: look along the neck."
-          go: end
-        - done: end
-          text: That is all.
-          outcome: seen
-        """);
-  }
+  private NotYaml() {}
 }

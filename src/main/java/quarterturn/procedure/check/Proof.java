@@ -2,7 +2,9 @@ package quarterturn.procedure.check;
 
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
@@ -24,17 +26,24 @@ record Proof(Library library, Procedure procedure, Paths paths) {
     return procedure.steps();
   }
 
-  /** The nearest node at a step, or null where it is never reached. */
-  Paths.@Nullable Node nearest(String step) {
-    List<Paths.Node> nodes = paths.at(step);
-    return nodes.isEmpty() ? null : nodes.get(0);
+  /** The shortest way to a step, empty where it is never reached. */
+  List<String> way(Step step) {
+    return nearest(step, at -> true).map(paths::way).orElse(List.of());
   }
 
-  /** The nodes at the turns of the rod. */
-  List<Paths.Node> turns() {
+  /** The nearest node at a step where something is so, if it is ever reached so. */
+  Optional<Paths.Node> nearest(Step step, Predicate<Situation> so) {
+    return paths.at(step.id()).stream().filter(node -> so.test(node.at())).findFirst();
+  }
+
+  /** The turns of the rod, on every way to them. */
+  List<Turning> turns() {
     return steps().values().stream()
-        .filter(Step.TurnRod.class::isInstance)
-        .flatMap(step -> paths.at(step.id()).stream())
+        .flatMap(
+            step ->
+                step instanceof Step.TurnRod turn
+                    ? paths.at(step.id()).stream().map(node -> new Turning(turn, node))
+                    : Stream.empty())
         .toList();
   }
 }

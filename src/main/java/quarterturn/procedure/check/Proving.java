@@ -1,7 +1,7 @@
 package quarterturn.procedure.check;
 
-/** A rule that is decided once the whole procedure, and all it calls, was read. */
-interface Proving extends Rule {
-  /** Adds a finding for each place where it is broken. */
+/** How a rule is decided once the whole procedure, and all it calls, was read. */
+interface Proving {
+  /** Adds a finding for each place where the rule is broken. */
   void prove(Proof proof, Findings found);
 }

@@ -1,16 +1,28 @@
 package quarterturn.procedure.check;
 
-/** One thing that must hold of a procedure, with a piece that breaks it and one that keeps it. */
-public interface Rule {
-  /** As a finding names it, such as {@code unknown-key}. */
-  String id();
+import java.util.List;
+import quarterturn.procedure.Fault;
+import quarterturn.procedure.Loaded;
+import quarterturn.procedure.Slip;
 
-  /** What has to hold, in one line. */
-  String means();
+/**
+ * One thing that must hold of a procedure.
+ *
+ * @param id as a finding names it, such as {@code unknown-key}
+ * @param means what has to hold, in one line
+ * @param proving how it is decided where it is broken
+ * @param examples a piece of a procedure that keeps it, and one that breaks it
+ */
+record Rule(String id, String means, Proving proving, Examples examples) {
+  /** One that is decided while a file is read, so that nothing of it is left to be proven. */
+  static Rule read(Slip slip, String means, Examples examples) {
+    return new Rule(slip.rule(), means, (proof, found) -> {}, examples);
+  }
 
-  /** A piece of a procedure that breaks this rule and no other. */
-  Example bad();
-
-  /** The same piece, mended. */
-  Example good();
+  /** The places where it is broken, as they were found. */
+  List<Fault> broken(Loaded loaded, Proof proof) {
+    Findings found = new Findings(id, loaded, proof);
+    proving.prove(proof, found);
+    return found.all();
+  }
 }

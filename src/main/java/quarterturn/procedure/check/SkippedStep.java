@@ -1,23 +1,43 @@
 package quarterturn.procedure.check;
 
 /** What nobody may skip, nobody skips. */
-final class SkippedStep implements Proving {
-  @Override
-  public String id() {
-    return "skipped-step";
-  }
+final class SkippedStep {
+  private static final String LOOK =
+      """
+      - choose: rest
+        text: Is there a crack?
+        never-skip: true
+        options:
+          - is: sound
+            label: No
+            go: play
+          - is: crack
+            label: Yes
+            go: fine
+      """;
 
-  @Override
-  public String means() {
-    return "A step that is marked never-skip is passed by every role.";
-  }
+  private static final String EXPLAIN =
+      """
+      - tell: explain
+        text: Under load a crack grows.
+        go: rest
+      """;
 
-  @Override
-  public void prove(Proof proof, Findings found) {
+  static final Rule RULE =
+      new Rule(
+          "skipped-step",
+          "A step that is marked never-skip is passed by every role.",
+          SkippedStep::prove,
+          new Examples(
+              Example.steps(Pieces.roles("explain", "rest") + EXPLAIN + LOOK + Pieces.PLAY),
+              Example.steps(Pieces.roles("rest", "play") + LOOK + Pieces.PLAY)));
+
+  private SkippedStep() {}
+
+  private static void prove(Proof proof, Findings found) {
     for (Skips.Skip skip : Skips.of(proof.procedure())) {
       if (skip.step().words().neverSkip()) {
         found.add(
-            this,
             skip.fork().mark(),
             "a "
                 + skip.skipped().word()
@@ -28,78 +48,5 @@ final class SkippedStep implements Proving {
             skip.way());
       }
     }
-  }
-
-  @Override
-  public Example bad() {
-    return Example.steps(
-        """
-        - tell: tune
-          text: Tune every string to its pitch.
-          hazards: [string-whip]
-          establishes: [at-pitch]
-          go: who
-        - compute: who
-          calculation: response
-          branches:
-            - when: role is beginner
-              go: rest
-            - when: role is technician
-              go: play
-        - choose: rest
-          text: Is there a crack?
-          never-skip: true
-          options:
-            - is: sound
-              label: No
-              go: play
-            - is: crack
-              label: Yes
-              go: fine
-        - tell: play
-          text: Play every string.
-          go: fine
-        - done: fine
-          text: Every string was played.
-          outcome: played
-        """);
-  }
-
-  @Override
-  public Example good() {
-    return Example.steps(
-        """
-        - tell: tune
-          text: Tune every string to its pitch.
-          hazards: [string-whip]
-          establishes: [at-pitch]
-          go: who
-        - compute: who
-          calculation: response
-          branches:
-            - when: role is beginner
-              go: explain
-            - when: role is technician
-              go: rest
-        - tell: explain
-          text: Under load a crack grows.
-          go: rest
-        - choose: rest
-          text: Is there a crack?
-          never-skip: true
-          options:
-            - is: sound
-              label: No
-              go: play
-            - is: crack
-              label: Yes
-              go: fine
-        - tell: play
-          text: Play every string.
-          go: fine
-        - done: fine
-          text: Every string was played.
-          outcome: played
-        """);
   }
 }

@@ -6,78 +6,67 @@ import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
 
 /** A step does one thing. */
-final class TwoActions implements Proving {
-  @Override
-  public String id() {
-    return "two-actions";
-  }
+final class TwoActions {
+  private static final String LAST =
+      """
+        hazards: [string-whip]
+        establishes: [at-pitch]
+        go: fine
+      - done: fine
+        text: The string is on.
+        outcome: changed
+      """;
 
-  @Override
-  public String means() {
-    return "A step asks for one act that changes the instrument.";
-  }
+  private static final Example GOOD =
+      Example.steps(
+          """
+          - tell: slacken
+            text: Slacken the old string.
+            hazards: [string-whip]
+            go: fit
+          - tell: fit
+            text: Fit the new string.
+            go: tune
+          - tell: tune
+            text: Tune it to its pitch.
+          """
+              + LAST);
 
-  @Override
-  public void prove(Proof proof, Findings found) {
+  private static final Example BAD =
+      Example.steps(
+          """
+          - tell: change
+            text: Slacken the old string, then fit the new one and tune it to its pitch.
+          """
+              + LAST);
+
+  static final Rule RULE =
+      new Rule(
+          "two-actions",
+          "A step asks for one act that changes the instrument.",
+          TwoActions::prove,
+          new Examples(GOOD, BAD));
+
+  private TwoActions() {}
+
+  private static void prove(Proof proof, Findings found) {
     for (Step step : proof.steps().values()) {
       boolean ends = step instanceof Step.Done || step instanceof Step.HandOver;
       Set<String> acts = ends ? Set.of() : Acts.in(step.words().text());
       if (acts.size() > 1) {
         found.add(
-            this,
-            step.mark(),
+            step,
             step.id() + " asks for more than one act: " + String.join(", ", acts),
             "give each act a step of its own");
       }
       if (step instanceof Step.Tell tell && tell.establishes().size() > 1) {
+        String facts =
+            tell.establishes().stream().map(Fact::word).sorted().collect(Collectors.joining(", "));
         found.add(
-            this,
-            step.mark(),
-            step.id()
-                + " establishes more than one thing: "
-                + tell.establishes().stream()
-                    .map(Fact::word)
-                    .sorted()
-                    .collect(Collectors.joining(", ")),
+            step,
+            step.id() + " establishes more than one thing: " + facts,
             "give each a step of its own");
       }
     }
-  }
-
-  @Override
-  public Example bad() {
-    return Example.steps(
-        """
-        - tell: change
-          text: Slacken the old string, then fit the new one and tune it to its pitch.
-          hazards: [string-whip]
-          establishes: [at-pitch]
-          go: fine
-        - done: fine
-          text: The string is on.
-          outcome: changed
-        """);
-  }
-
-  @Override
-  public Example good() {
-    return Example.steps(
-        """
-        - tell: slacken
-          text: Slacken the old string.
-          hazards: [string-whip]
-          go: fit
-        - tell: fit
-          text: Fit the new string.
-          go: tune
-        - tell: tune
-          text: Tune it to its pitch.
-          hazards: [string-whip]
-          establishes: [at-pitch]
-          go: fine
-        - done: fine
-          text: The string is on.
-          outcome: changed
-        """);
   }
 }

@@ -8,27 +8,37 @@ import quarterturn.procedure.Condition;
 import quarterturn.procedure.Step;
 
 /** A call can end as its branches say. */
-final class UnknownOutcome implements Proving {
-  @Override
-  public String id() {
-    return "unknown-outcome";
-  }
+final class UnknownOutcome {
+  static final Rule RULE =
+      new Rule(
+          "unknown-outcome",
+          "A branch on a call names outcomes that the called procedure has.",
+          UnknownOutcome::prove,
+          Example.steps(
+                  """
+                  - call: buzz
+                    procedure: buzz
+                    branches:
+                      - when: buzz is none
+                        go: fine
+                      - when: buzz is not none
+                        go: fine
+                  - done: fine
+                    text: The buzz was looked for.
+                    outcome: looked
+                  """)
+              .broken("none", "gone"));
 
-  @Override
-  public String means() {
-    return "A branch on a call names outcomes that the called procedure has.";
-  }
+  private UnknownOutcome() {}
 
-  @Override
-  public void prove(Proof proof, Findings found) {
+  private static void prove(Proof proof, Findings found) {
     for (Step step : proof.steps().values()) {
       for (Condition condition : Frame.conditions(step)) {
         unknown(proof, condition)
             .forEach(
                 (call, outcomes) ->
                     found.add(
-                        this,
-                        step.mark(),
+                        step,
                         call.procedure() + " never ends as " + String.join(", ", outcomes),
                         "Allowed: " + String.join(", ", proof.paths().frame().outcomes(call))));
       }
@@ -49,39 +59,5 @@ final class UnknownOutcome implements Proving {
       }
     }
     return all;
-  }
-
-  @Override
-  public Example bad() {
-    return Example.steps(
-        """
-        - call: buzz
-          procedure: buzz
-          branches:
-            - when: buzz is gone
-              go: fine
-            - when: buzz is not gone
-              go: fine
-        - done: fine
-          text: The buzz was looked for.
-          outcome: looked
-        """);
-  }
-
-  @Override
-  public Example good() {
-    return Example.steps(
-        """
-        - call: buzz
-          procedure: buzz
-          branches:
-            - when: buzz is none
-              go: fine
-            - when: buzz is not none
-              go: fine
-        - done: fine
-          text: The buzz was looked for.
-          outcome: looked
-        """);
   }
 }

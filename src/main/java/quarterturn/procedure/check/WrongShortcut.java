@@ -5,24 +5,24 @@ import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Step;
 
 /** A technician's short path leaves nothing out that matters. */
-final class WrongShortcut implements Proving {
-  @Override
-  public String id() {
-    return "wrong-shortcut";
-  }
+final class WrongShortcut {
+  static final Rule RULE =
+      new Rule(
+          "wrong-shortcut",
+          "On a technician's short path nothing is skipped that does, warns of or guards something.",
+          WrongShortcut::prove,
+          Example.steps(Pieces.tune("play") + Pieces.PLAY)
+              .with("[at-pitch]\n", "[at-pitch]\n  short: merge\n")
+              .broken("short: merge", "short: skip"));
 
-  @Override
-  public String means() {
-    return "On a technician's short path nothing is skipped that does, warns of or guards something.";
-  }
+  private WrongShortcut() {}
 
-  @Override
-  public void prove(Proof proof, Findings found) {
+  private static void prove(Proof proof, Findings found) {
     for (Step step : proof.steps().values()) {
       Shortcut shortcut = step.words().shortcut();
       String wrong = shortcut == null ? null : wrong(step, shortcut);
       if (wrong != null) {
-        found.add(this, step.mark(), step.id() + " " + wrong, "take its short out, or mend that");
+        found.add(step, step.id() + " " + wrong, "take its short out, or mend that");
       }
     }
   }
@@ -49,30 +49,5 @@ final class WrongShortcut implements Proving {
       return way + ", and is the daily rest";
     }
     return shortcut.when() == null ? way + " on no condition, and is a wait" : null;
-  }
-
-  private static final String STEPS =
-      """
-      - tell: tune
-        text: Tune every string to its pitch.
-        hazards: [string-whip]
-        establishes: [at-pitch]%s
-        go: play
-      - tell: play
-        text: Play every string.
-        go: fine
-      - done: fine
-        text: Every string was played.
-        outcome: played
-      """;
-
-  @Override
-  public Example bad() {
-    return Example.steps(STEPS.formatted("\n  short: skip"));
-  }
-
-  @Override
-  public Example good() {
-    return Example.steps(STEPS.formatted("\n  short: merge"));
   }
 }

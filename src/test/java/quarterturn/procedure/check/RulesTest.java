@@ -34,7 +34,7 @@ class RulesTest {
   @ParameterizedTest
   @MethodSource("rules")
   void theBadExampleBreaksThisRuleAlone(Rule rule) throws IOException {
-    List<Fault> findings = findings(rule.bad());
+    List<Fault> findings = findings(rule.examples().bad());
     assertThat(findings).isNotEmpty();
     for (Fault fault : findings) {
       assertWithMessage("%s", fault).that(fault.rule()).isEqualTo(rule.id());
@@ -44,18 +44,18 @@ class RulesTest {
   @ParameterizedTest
   @MethodSource("rules")
   void theGoodExampleBreaksNone(Rule rule) throws IOException {
-    assertThat(findings(rule.good())).isEmpty();
+    assertThat(findings(rule.examples().good())).isEmpty();
   }
 
   @ParameterizedTest
   @MethodSource("rules")
   void whatIsShownStandsInTheFile(Rule rule) {
-    for (Example example : List.of(rule.bad(), rule.good())) {
+    for (Example example : List.of(rule.examples().bad(), rule.examples().good())) {
       assertThat(example.shown().strip()).isNotEmpty();
       assertThat(example.file().replaceAll("(?m)^ +", ""))
           .contains(example.shown().replaceAll("(?m)^ +", ""));
     }
-    assertThat(rule.bad().shown()).isNotEqualTo(rule.good().shown());
+    assertThat(rule.examples().bad().shown()).isNotEqualTo(rule.examples().good().shown());
   }
 
   @ParameterizedTest

@@ -44,7 +44,7 @@ class WriteAProcedureTest {
   /** The first finding on the rule's bad example. */
   private String finding(Rule rule) throws IOException {
     Path file = folder.resolve("example.yaml");
-    Files.writeString(file, rule.bad().file());
+    Files.writeString(file, rule.examples().bad().file());
     Fault fault = Checker.check(new Shelf(null), file.toString()).findings().get(0);
     return fault.toString().replace(file.toString(), "example.yaml");
   }

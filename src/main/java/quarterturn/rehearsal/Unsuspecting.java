@@ -1,0 +1,22 @@
+package quarterturn.rehearsal;
+
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Advisor;
+import quarterturn.craft.Decision;
+import quarterturn.craft.Range;
+import quarterturn.unit.Turn;
+
+/** An advisor to compare with, that finds no fault with a rod, whatever it does. */
+interface Unsuspecting extends Advisor {
+  Range ANYTHING = new Range(Double.NEGATIVE_INFINITY, 9);
+
+  @Override
+  default Decision.@Nullable Reason fault(Question question) {
+    return null;
+  }
+
+  @Override
+  default Range expect(Question question, Turn turn) {
+    return ANYTHING;
+  }
+}
