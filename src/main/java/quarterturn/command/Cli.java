@@ -2,11 +2,15 @@ package quarterturn.command;
 
 import java.io.IOException;
 import java.time.Clock;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.OptionSpec;
 import quarterturn.procedure.Unreadable;
 import quarterturn.session.Astray;
 import quarterturn.unit.NotUnderstood;
@@ -58,7 +62,34 @@ public final class Cli implements Callable<Integer> {
   public static int run(Clock clock, String... args) {
     CommandLine line = new CommandLine(new Cli(clock), new Making(clock));
     line.setCaseInsensitiveEnumValuesAllowed(true);
-    return answering(line).execute(args);
+    return answering(line).execute(commandFirst(line, args));
+  }
+
+  /**
+   * The same with the command first: an option before it means what it means behind it. Nothing is
+   * moved where no command follows, or where help or the version is asked for.
+   */
+  private static String[] commandFirst(CommandLine line, String... typed) {
+    int command = 0;
+    while (command < typed.length) {
+      String[] word = typed[command].split("=", 2);
+      OptionSpec option = line.getCommandSpec().findOption(word[0]);
+      if (option == null || option.usageHelp() || option.versionHelp()) {
+        break;
+      }
+      command += word.length > 1 ? 1 : 1 + option.arity().min();
+    }
+    int end = command;
+    Map<String, CommandLine> commands = line.getSubcommands();
+    while (end < typed.length && commands.containsKey(typed[end])) {
+      commands = commands.get(typed[end]).getSubcommands();
+      end++;
+    }
+    String[] ordered = typed.clone();
+    if (command < end) {
+      Collections.rotate(Arrays.asList(ordered).subList(0, end), end - command);
+    }
+    return ordered;
   }
 
   /** Errors of this command line become one line and an exit status. */

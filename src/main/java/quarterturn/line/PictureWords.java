@@ -35,8 +35,8 @@ final class PictureWords {
       case CURVE -> curve(overview);
       case DIAL ->
           List.of(
-              "Seen looking along the neck at the rod nut's end: clockwise tightens,"
-                  + " anticlockwise loosens.");
+              "Seen looking along the neck at the rod nut's end: %s tightens, %s loosens."
+                  .formatted(Turn.EIGHTH.sense(), Turn.EIGHTH.opposite().sense()));
       case PLACES ->
           List.of(
               "Places to look: at the headstock, under a small plate or in an open slot; at the"
@@ -69,7 +69,8 @@ final class PictureWords {
   /** "Seen looking along the neck at the rod nut's end: clockwise, 45 degrees." */
   static String dial(Turn turn) {
     return "Seen looking along the neck at the rod nut's end: "
-        + (turn.turns() > 0 ? "clockwise, " : "anticlockwise, ")
+        + turn.sense()
+        + ", "
         + Decimals.print(Math.abs(turn.degrees()), 0)
         + " degrees.";
   }

@@ -12,6 +12,7 @@ import quarterturn.quick.TypedAhead;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Turn;
 
 /** What the person answers with: options, a field, a bar. */
 final class Controls {
@@ -117,9 +118,9 @@ final class Controls {
     Canvas canvas = new Canvas(width, 5);
     canvas.put(0, 0, "Part of a turn, as it really was", Ink.STRONG);
     int end = field(canvas, 1, amount.field(), true, 14);
-    boolean tightened = (turn.turn().turns() > 0) != amount.otherWay();
-    int at = canvas.put(end + 2, 1, tightened ? " tightened " : " loosened ", Ink.NOW);
-    canvas.put(at + 1, 1, tightened ? "clockwise" : "anticlockwise");
+    Turn way = amount.otherWay() ? turn.turn().opposite() : turn.turn();
+    int at = canvas.put(end + 2, 1, way.turns() > 0 ? " tightened " : " loosened ", Ink.NOW);
+    canvas.put(at + 1, 1, way.sense());
     canvas.put(0, 2, Wrap.cut("that is " + inDegrees(turn, amount), width));
     canvas.put(0, 3, Wrap.cut("like  1/8   or  45 deg   or  0 when it did not move", width));
     canvas.put(0, 4, Wrap.cut("Tab = it was the other way", width));

@@ -33,7 +33,7 @@ final class DialPicture {
   /**
    * The dial alone. The key starts straight up.
    *
-   * @param degrees plus clockwise, which tightens
+   * @param degrees plus clockwise, as {@link quarterturn.unit.Turn#sense} says of tightening
    */
   static Canvas dial(double degrees, int radius) {
     int wide = 2 * radius;
@@ -96,9 +96,8 @@ final class DialPicture {
 
   /** "45 degrees clockwise". */
   static String angle(Prompt.TurnRod turn) {
-    String way = turn.turn().turns() > 0 ? "clockwise" : "anticlockwise";
     String degrees = Decimals.print(turn.turn().size().degrees(), 1).replace(".0", "");
-    return degrees + " degrees " + way;
+    return degrees + " degrees " + turn.turn().sense();
   }
 
   /** The limit, and what to expect of the next reading. */

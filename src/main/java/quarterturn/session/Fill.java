@@ -75,7 +75,7 @@ final class Fill {
       case READING -> reading();
       case TURN -> turn == null ? "the turn" : turn.toString();
       case WAY -> turn == null ? "turn" : turn.turns() > 0 ? "tighten" : "loosen";
-      case SENSE -> turn == null ? "as told" : turn.turns() > 0 ? "clockwise" : "anticlockwise";
+      case SENSE -> turn == null ? "as told" : turn.sense();
       case NET -> net(state);
       case KIND -> kind == null ? "instrument" : kind.name();
       case MINUTES -> wait;

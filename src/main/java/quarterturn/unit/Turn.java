@@ -85,6 +85,16 @@ public record Turn(double turns) implements Comparable<Turn> {
     return turns >= other.turns - SLACK;
   }
 
+  /**
+   * "clockwise" or "anticlockwise", facing the end of the rod nut, which is looking along the neck
+   * from the rod nut's end inward. Clockwise tightens an ordinary rod and makes the gap smaller,
+   * wherever its nut sits and whichever hand plays. Common practice, no source. Some rods work the
+   * other way round, which only the gauge shows.
+   */
+  public String sense() {
+    return turns > 0 ? "clockwise" : "anticlockwise";
+  }
+
   public double degrees() {
     return turns * 360;
   }

@@ -1,0 +1,131 @@
+package quarterturn.command;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** An option before a command means what it means behind it. */
+class CommandFirstTest {
+  private static final Clock CLOCK =
+      Clock.fixed(Instant.parse("2024-06-01T10:00:00Z"), ZoneOffset.UTC);
+
+  @TempDir Path folder;
+  private final String home = System.getProperty("user.home");
+
+  record Ran(int status, String out, String err) {}
+
+  /** What is kept in the wrong place is at least not kept in the home of who runs the test. */
+  @BeforeEach
+  void keepAnInstrument() throws IOException {
+    System.setProperty("user.home", folder.resolve("home").toString());
+    Path own = Files.createDirectories(folder.resolve("own/procedures"));
+    Files.copy(Path.of("procedures/season.yaml"), own.resolve("own-season.yaml"));
+    run("instrument add my-bass --kind bass-34 --data DATA");
+  }
+
+  @AfterEach
+  void giveHomeBack() {
+    System.setProperty("user.home", home);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          --data DATA           | instrument list        |                     | my-bass
+          --data=DATA           | instrument show        | my-bass             | Bass, 34 inch
+          --data DATA --own OWN | instrument show        | my-bass             | Bass, 34 inch
+          --data DATA           | log list               |                     | session
+          --own OWN             | check                  |                     | own-season
+          --own NONE            | start                  | relief              | there is no folder
+          --lines               | lesson join            | nosuch              | bench has no --lines
+          --plain --lines       | start                  | relief              | mutually exclusive
+          --color sometimes     | resume                 |                     | sometimes
+          --data DATA           | start                  | relief --data DATA  | only once
+          --lines               | due                    |                     | Unknown option
+          --plain               | instrument add         | other               | Unknown option
+          --data DATA           | instrument             |                     | Unknown option
+          --color never         | reckon                 | pull                | Unknown option
+          """)
+  void inBothPlacesItDoesTheSame(String options, String command, String rest, String shown) {
+    String behind = rest == null ? "" : rest;
+    Ran before = run(options + " " + command + " " + behind);
+    assertThat(before).isEqualTo(run(command + " " + options + " " + behind));
+    assertThat(before.out() + before.err()).contains(shown);
+  }
+
+  @Test
+  void aSessionIsKeptWhereTheOptionSays() {
+    run("--data DATA instrument edit my-bass --style hard");
+    assertThat(run("instrument show my-bass --data DATA").out()).contains("hard");
+    run("--lines --data DATA start relief --instrument my-bass");
+    assertThat(run("log list --data DATA").out()).contains("relief");
+    assertThat(Files.exists(folder.resolve("home"))).isFalse();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          --help due             | Usage: quarterturn [-hV]
+          --data DATA --help due | Usage: quarterturn [-hV]
+          --data DATA --version  | quarterturn unpackaged
+          --data DATA nosuch     | Unmatched argument
+          --lines                | --lines needs a command
+          --nosuch due           | Unknown option
+          """)
+  void whatComesBeforeNoCommandStays(String typed, String shown) {
+    Ran ran = run(typed);
+    assertWithMessage(typed).that(ran.out() + ran.err()).contains(shown);
+  }
+
+  private Ran run(String typed) {
+    List<String> args =
+        Stream.of(typed.split(" ", -1))
+            .filter(word -> !word.isEmpty())
+            .map(word -> word.replace("DATA", folder.resolve("data").toString()))
+            .map(word -> word.replace("OWN", folder.resolve("own").toString()))
+            .map(word -> word.replace("NONE", folder.resolve("none").toString()))
+            .toList();
+    PrintStream out = System.out;
+    PrintStream err = System.err;
+    InputStream in = System.in;
+    ByteArrayOutputStream told = new ByteArrayOutputStream();
+    ByteArrayOutputStream complained = new ByteArrayOutputStream();
+    try {
+      System.setIn(new ByteArrayInputStream(new byte[0]));
+      System.setOut(new PrintStream(told, true, StandardCharsets.UTF_8));
+      System.setErr(new PrintStream(complained, true, StandardCharsets.UTF_8));
+      int status = Cli.run(CLOCK, args.toArray(String[]::new));
+      return new Ran(
+          status,
+          told.toString(StandardCharsets.UTF_8),
+          complained.toString(StandardCharsets.UTF_8));
+    } finally {
+      System.setIn(in);
+      System.setOut(out);
+      System.setErr(err);
+    }
+  }
+}
