@@ -14,6 +14,11 @@ public sealed interface Step {
 
   Mark mark();
 
+  /** What is put on record here that the program asks for again, or null. */
+  default @Nullable Recorded records() {
+    return null;
+  }
+
   /**
    * Something to do or look at, confirmed when done.
    *
@@ -38,11 +43,17 @@ public sealed interface Step {
    *
    * @param gives the result that is a verdict and is given here, or null
    */
-  record Choose(String id, Words words, Mark mark, List<Option> options, @Nullable String gives)
+  record Choose(
+      String id,
+      Words words,
+      Mark mark,
+      List<Option> options,
+      @Nullable String gives,
+      @Nullable Recorded records)
       implements Step {
-    /** One that gives no verdict. */
+    /** One that gives no verdict and whose answer the program does not ask for again. */
     public Choose(String id, Words words, Mark mark, List<Option> options) {
-      this(id, words, mark, options, null);
+      this(id, words, mark, options, null, null);
     }
   }
 
@@ -60,7 +71,8 @@ public sealed interface Step {
   }
 
   /** Something to be written down in words, one line. */
-  record Note(String id, Words words, Mark mark, String go) implements Step {}
+  record Note(String id, Words words, Mark mark, @Nullable Recorded records, String go)
+      implements Step {}
 
   /**
    * A short list at which a technician says once more what stands, before something is hard to take

@@ -16,18 +16,6 @@ import quarterturn.unit.Turn;
 
 /** What a session's readings and turns add up to. Pure functions of the state. */
 final class Account {
-  /** A change of less than this cannot be told from the noise of a gauge (policy). */
-  static final double SEEN_MM = 0.05;
-
-  /**
-   * A neck between two leaves reads now one, now the other; only what no such pair of readings can
-   * show is a move the wrong way (policy: twice the error of a reading).
-   */
-  static final double PLAIN_MM = 0.02;
-
-  /** A run of turns smaller than this is too small for an answer to be expected (policy). */
-  static final Turn ANSWERABLE = Turn.EIGHTH;
-
   private static final double SLACK = 1e-6;
 
   private Account() {}
@@ -52,12 +40,12 @@ final class Account {
   }
 
   /**
-   * All turning in the 24 hours before {@code now}, either way added up, since the last lifting.
-   * What was turned before a lifting goes by its place among the turns, since a lifting and the
-   * turn after it may be in one second.
+   * All turning in a day before {@code now}, either way added up, since the last lifting. What was
+   * turned before a lifting goes by its place among the turns, since a lifting and the turn after
+   * it may be in one second.
    */
-  static Turn today(State state, Instant now) {
-    Instant since = now.minus(Duration.ofHours(24));
+  static Turn today(State state, Limits limits, Instant now) {
+    Instant since = now.minus(limits.day());
     State.Lifted lifted = state.lifted;
     double sum = 0;
     for (Event.Past past : others(state)) {
@@ -147,15 +135,16 @@ final class Account {
   }
 
   /** Whether this neck was ever seen to answer as told. */
-  static boolean known(State state) {
+  static boolean known(State state, Limits limits) {
     for (Event.Past past : others(state)) {
-      if (answer(past.turn(), past.before(), past.after()) == Response.MOVED) {
+      if (answer(limits, past.turn(), past.before(), past.after()) == Response.MOVED) {
         return true;
       }
     }
     for (int i = 0; i < state.turns.size(); i++) {
       TurnMade made = state.turns.get(i);
-      if (made.sure() && answer(made.turn(), at(state, i), at(state, i + 1)) == Response.MOVED) {
+      if (made.sure()
+          && answer(limits, made.turn(), at(state, i), at(state, i + 1)) == Response.MOVED) {
         return true;
       }
     }
@@ -163,28 +152,30 @@ final class Account {
   }
 
   /** What the neck did after the last turn. */
-  static Response response(State state) {
+  static Response response(State state, Limits limits) {
     if (state.turns.isEmpty()) {
       return Response.NOT_TURNED;
     }
-    return responseTo(state, state.turns.size() - 1);
+    return responseTo(state, limits, state.turns.size() - 1);
   }
 
   /**
    * What the neck did after a turn, looking back over the run of turns the same way before it that
    * showed no answer either: small turns add up until an answer can be expected.
    */
-  private static Response responseTo(State state, int index) {
+  private static Response responseTo(State state, Limits limits, int index) {
     double sum = 0;
     Response found = Response.UNSEEN;
     for (int i = index; i >= 0; i--) {
       TurnMade made = state.turns.get(i);
       boolean sameWay = made.turn().turns() * state.turns.get(index).turn().turns() > 0;
-      if (!made.sure() || !sameWay || (i < index && responseTo(state, i) == Response.MOVED)) {
+      if (!made.sure()
+          || !sameWay
+          || (i < index && responseTo(state, limits, i) == Response.MOVED)) {
         break;
       }
       sum += made.turn().turns();
-      found = answer(new Turn(sum), at(state, i), at(state, index + 1));
+      found = answer(limits, new Turn(sum), at(state, i), at(state, index + 1));
       if (found == Response.MOVED || found == Response.WRONG_WAY) {
         return found;
       }
@@ -192,22 +183,24 @@ final class Account {
     return found;
   }
 
-  private static Response answer(Turn turn, @Nullable Bracket before, @Nullable Bracket after) {
+  private static Response answer(
+      Limits limits, Turn turn, @Nullable Bracket before, @Nullable Bracket after) {
     if (before == null || after == null || turn.turns() == 0) {
       return Response.UNSEEN;
     }
+    Limits.Answers answers = limits.answers();
     if (!before.bounded() || !after.bounded()) {
-      return answerAtLeast(turn, before, after);
+      return answerAtLeast(answers, turn, before, after);
     }
     double change = before.middleMm() - after.middleMm();
     double asTold = turn.turns() > 0 ? change : -change;
-    if (asTold >= SEEN_MM - SLACK) {
+    if (asTold >= answers.seenMm() - SLACK) {
       return Response.MOVED;
     }
-    if (most(turn, before, after) <= -PLAIN_MM + SLACK) {
+    if (most(turn, before, after) <= SLACK - answers.wrongMm()) {
       return Response.WRONG_WAY;
     }
-    return turn.size().atLeast(ANSWERABLE) ? Response.NO_ANSWER : Response.UNSEEN;
+    return turn.size().atLeast(answers.expectedFrom()) ? Response.NO_ANSWER : Response.UNSEEN;
   }
 
   /** The most that a neck can have moved as told. */
@@ -216,25 +209,28 @@ final class Account {
   }
 
   /** Where an end of a bracket is unknown, only what holds for the whole of it was seen. */
-  private static Response answerAtLeast(Turn turn, Bracket before, Bracket after) {
+  private static Response answerAtLeast(
+      Limits.Answers answers, Turn turn, Bracket before, Bracket after) {
     double least =
         turn.turns() > 0 ? before.lowMm() - after.highMm() : after.lowMm() - before.highMm();
-    if (least >= SEEN_MM - SLACK) {
+    if (least >= answers.seenMm() - SLACK) {
       return Response.MOVED;
     }
-    return most(turn, before, after) <= -PLAIN_MM + SLACK ? Response.WRONG_WAY : Response.UNSEEN;
+    return most(turn, before, after) <= SLACK - answers.wrongMm()
+        ? Response.WRONG_WAY
+        : Response.UNSEEN;
   }
 
   /** How many turns in a row, up to the last, showed no answer under a readable gap. */
-  static int unanswered(State state) {
-    return trailing(state, Response.NO_ANSWER);
+  static int unanswered(State state, Limits limits) {
+    return trailing(state, limits, Response.NO_ANSWER);
   }
 
   /** How many turns moved the neck the wrong way, in all. */
-  static int wrongWay(State state) {
+  static int wrongWay(State state, Limits limits) {
     int count = 0;
     for (int i = 0; i < state.turns.size(); i++) {
-      count += responseTo(state, i) == Response.WRONG_WAY ? 1 : 0;
+      count += responseTo(state, limits, i) == Response.WRONG_WAY ? 1 : 0;
     }
     return count;
   }
@@ -253,27 +249,27 @@ final class Account {
     return count;
   }
 
-  private static int trailing(State state, Response wanted) {
+  private static int trailing(State state, Limits limits, Response wanted) {
     int count = 0;
-    for (int i = state.turns.size() - 1; i >= 0 && responseTo(state, i) == wanted; i--) {
+    for (int i = state.turns.size() - 1; i >= 0 && responseTo(state, limits, i) == wanted; i--) {
       count++;
     }
     return count;
   }
 
   /** How often the neck has responded so, for a condition that counts. */
-  static int times(State state, Response response) {
+  static int times(State state, Limits limits, Response response) {
     return switch (response) {
       case NOT_TURNED -> state.turns.isEmpty() ? 1 : 0;
-      case WRONG_WAY -> response(state) == Response.WRONG_WAY ? wrongWay(state) : 0;
-      case UNSEEN -> response(state) == Response.UNSEEN ? Math.max(1, touching(state)) : 0;
-      default -> trailing(state, response);
+      case WRONG_WAY -> response(state, limits) == Response.WRONG_WAY ? wrongWay(state, limits) : 0;
+      case UNSEEN -> response(state, limits) == Response.UNSEEN ? Math.max(1, touching(state)) : 0;
+      default -> trailing(state, limits, response);
     };
   }
 
   /** Whether the rest after a day's turning is due: not even the smallest turn is left of it. */
   static boolean restDue(State state, Limits limits, Instant now) {
-    double left = limits.beginnerDay().turns() - today(state, now).turns();
+    double left = limits.beginnerDay().turns() - today(state, limits, now).turns();
     return left < Turn.SIXTEENTH.turns() - SLACK;
   }
 }

@@ -23,9 +23,6 @@ import quarterturn.unit.Turn;
  * state at the same time gets the same ruling.
  */
 final class Guard {
-  /** Put off so often without a fresh reading coming, a procedure is at fault. */
-  private static final int MOST_PUT_OFF = 3;
-
   private final Limits limits;
   private final Advisor advisor;
 
@@ -58,7 +55,7 @@ final class Guard {
     Reading reading = Account.fresh(state);
     Bracket bracket = reading == null ? null : reading.read().bracket();
     if (bracket == null) {
-      return state.putOff < MOST_PUT_OFF
+      return state.putOff < limits.putOff()
           ? new Ruling.ReadFirst()
           : fault("it asks for a turn without a fresh reading, taken at pitch after settling");
     }
@@ -86,10 +83,10 @@ final class Guard {
                 + ". It is not turned again.");
       }
     }
-    if (!state.undoAsked && Account.wrongWay(state) >= limits.wrongWayMoves()) {
+    if (!state.undoAsked && Account.wrongWay(state, limits) >= limits.wrongWayMoves()) {
       return new Ruling.Stops("wrong-way", "The neck has moved the wrong way more than once.");
     }
-    if (Account.unanswered(state) >= limits.movesWithoutAnswer()) {
+    if (Account.unanswered(state, limits) >= limits.movesWithoutAnswer()) {
       return new Ruling.Stops("no-response", "The neck has not answered the rod.");
     }
     if (Account.touching(state) >= limits.movesWhileTouching()) {
@@ -173,9 +170,10 @@ final class Guard {
     return new Prompt.Expected(range.lowMm(), range.highMm());
   }
 
-  private static Advisor.Question question(
+  private Advisor.Question question(
       State state, Kind kind, Window window, Bracket bracket, Turn most) {
-    return new Advisor.Question(window, bracket, Known.of(kind.prior()), Story.of(state), most);
+    return new Advisor.Question(
+        window, bracket, Known.of(kind.prior()), Story.of(state, limits), most);
   }
 
   /**
@@ -196,20 +194,20 @@ final class Guard {
   }
 
   private Turn leftToday(State state, Instant now) {
-    return new Turn(limits.beginnerDay().turns() - Account.today(state, now).turns());
+    return new Turn(limits.beginnerDay().turns() - Account.today(state, limits, now).turns());
   }
 
   /** The most that may be turned now, at least a sixteenth. */
   private Turn most(State state, Step.TurnRod step, boolean tighten, Instant now) {
     double most = Math.min(step.limit().turns(), limits.perReading().turns());
     boolean first = state.turns.isEmpty();
-    if (!Account.known(state) && (first || Account.touching(state) == 0)) {
+    if (!Account.known(state, limits) && (first || Account.touching(state) == 0)) {
       most = Math.min(most, limits.firstMove().turns());
     }
     most = Math.min(most, leftToday(state, now).turns());
     double net = Account.net(state).turns();
     double room = limits.fromAsFound().turns() - (tighten ? net : -net);
-    return new Turn(Math.max(1 / 16.0, Math.min(most, room)));
+    return new Turn(Math.max(Turn.SIXTEENTH.turns(), Math.min(most, room)));
   }
 
   private static @Nullable Advice undo(State state) {

@@ -11,8 +11,8 @@ import quarterturn.craft.Window;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Kind;
+import quarterturn.procedure.Library;
 import quarterturn.procedure.Quantity;
-import quarterturn.procedure.Results;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Verdict;
 import quarterturn.procedure.Which;
@@ -23,7 +23,7 @@ final class Judge {
   private static final double SLACK = 1e-6;
 
   private final State state;
-  private final Results results;
+  private final Library library;
   private final @Nullable Kind kind;
   private final @Nullable Window window;
   private final Instant now;
@@ -36,14 +36,14 @@ final class Judge {
 
   Judge(
       State state,
-      Results results,
+      Library library,
       @Nullable Kind kind,
       @Nullable Window window,
       Instant now,
       Event.@Nullable Read just,
       Supplier<Optional<Decision.Reason>> fault) {
     this.state = state;
-    this.results = results;
+    this.library = library;
     this.kind = kind;
     this.window = window;
     this.now = now;
@@ -101,11 +101,11 @@ final class Judge {
       return state.started.role() == is.role();
     } else if (condition instanceof Condition.Turned turned) {
       return switch (turned.span()) {
-        case TODAY -> Account.today(state, now).atLeast(turned.least());
+        case TODAY -> Account.today(state, library.limits(), now).atLeast(turned.least());
         case IN_ALL -> Account.net(state).size().atLeast(turned.least());
       };
     } else if (condition instanceof Condition.Answered answered) {
-      return Account.times(state, answered.response()) >= answered.times();
+      return Account.times(state, library.limits(), answered.response()) >= answered.times();
     } else if (condition instanceof Condition.Seems seems) {
       return fault.get().filter(reason -> reason == seems.doubt().reason()).isPresent();
     } else if (condition instanceof Condition.Reached reached) {
@@ -122,7 +122,8 @@ final class Judge {
     }
     IntPredicate holds =
         i ->
-            Values.verdict(state, results, kind, style, strings.quantity(), i) == strings.verdict();
+            Values.verdict(state, library.results(), kind, style, strings.quantity(), i)
+                == strings.verdict();
     IntStream all = IntStream.range(0, kind.strings().size());
     return strings.every() ? all.allMatch(holds) : all.anyMatch(holds);
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
+import quarterturn.procedure.Limits;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Verdict;
 import quarterturn.procedure.Which;
@@ -15,11 +16,11 @@ final class Notes {
   private Notes() {}
 
   /** Notes for the prompt that follows the last event. */
-  static List<String> of(State state, @Nullable Window window) {
+  static List<String> of(State state, Limits limits, @Nullable Window window) {
     List<String> notes = new ArrayList<>();
     Event last = lastAnswer(state);
     if (last instanceof Event.Read read && read.quantity() == Quantity.RELIEF) {
-      reading(state, read, window, notes);
+      reading(state, limits, read, window, notes);
     } else if (last instanceof Event.Turned turned && turned.turn().turns() != 0) {
       notes.add("After the turn every reading is stale: relief, action and intonation.");
       TurnMade made = state.turns.get(state.turns.size() - 1);
@@ -56,7 +57,7 @@ final class Notes {
   }
 
   private static void reading(
-      State state, Event.Read read, @Nullable Window window, List<String> notes) {
+      State state, Limits limits, Event.Read read, @Nullable Window window, List<String> notes) {
     Bracket bracket = read.bracket();
     // Decisions rest on the lowest string; the highest is only held against it.
     if (bracket == null || window == null || read.which() != Which.LOWEST) {
@@ -73,7 +74,7 @@ final class Notes {
             + ". "
             + verdict(bracket, window));
     if (!state.turns.isEmpty() && state.readings.get(state.readings.size() - 1).counts()) {
-      answered(state, bracket, notes);
+      answered(state, limits, bracket, notes);
     }
   }
 
@@ -88,7 +89,7 @@ final class Notes {
     };
   }
 
-  private static void answered(State state, Bracket bracket, List<String> notes) {
+  private static void answered(State state, Limits limits, Bracket bracket, List<String> notes) {
     TurnMade made = state.turns.get(state.turns.size() - 1);
     if (made.expected() == null) {
       return;
@@ -97,7 +98,7 @@ final class Notes {
     notes.add(
         expected
             + ". "
-            + switch (Account.response(state)) {
+            + switch (Account.response(state, limits)) {
               case MOVED -> compare(bracket, made.expected(), made.turn().turns() > 0);
               case NO_ANSWER -> "The neck has not answered the turn.";
               case WRONG_WAY -> "The neck moved the wrong way.";

@@ -274,7 +274,8 @@ final class Prompter {
     Turn turn = state.open == null ? lastTurn(state) : state.open.turn();
     String wait = step instanceof Step.Wait w ? Own.span(Duration.ofMinutes(w.minutes())) : "";
     Fill fill =
-        new Fill(state, walk.kind(state), turn, wait, atString(state, step), stale(state, now));
+        new Fill(
+            state, library, walk.kind(state), turn, wait, atString(state, step), stale(state, now));
     List<Hazard> reminders =
         hazards(step).stream().filter(hazard -> state.accepted.contains(hazard.id())).toList();
     String why = words.why() == null ? null : fill.in(words.why());
@@ -303,12 +304,13 @@ final class Prompter {
       return List.of();
     }
     Procedure procedure = library.procedure(state.place().procedure());
-    Fill fill = new Fill(state, walk.kind(state), null, "a while", null, stale(state, now));
+    Fill fill =
+        new Fill(state, library, walk.kind(state), null, "a while", null, stale(state, now));
     return new Coming(procedure, fill::known).after(walk.step(state));
   }
 
   private List<String> notes(State state, Step step, Instant now) {
-    List<String> notes = Notes.of(state, walk.window(state));
+    List<String> notes = Notes.of(state, library.limits(), walk.window(state));
     if (ShortPath.taken(state)) {
       notes.addAll(new Answered(library, walk).notes(state, step, Notes.lastAnswer(state), now));
     }

@@ -14,6 +14,7 @@ import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Verdict;
@@ -66,8 +67,12 @@ final class Walk {
     return stages(state, at).missing(library.procedure(state.place().procedure()).needs());
   }
 
+  Limits limits() {
+    return library.limits();
+  }
+
   Stages stages(State state, Instant at) {
-    return new Stages(state, library.results(), kind(state), at);
+    return new Stages(state, library, kind(state), at);
   }
 
   /** "Relief is stale, since ...; Action was not done. The way: relief, then action." */
@@ -131,7 +136,8 @@ final class Walk {
     if (!(step(state) instanceof Step.Adjust adjust)) {
       return null;
     }
-    double amount = new Figures(state, kind, state.style).amount(adjust.adjustment(), state.string);
+    double amount =
+        new Figures(state, library, kind, state.style).amount(adjust.adjustment(), state.string);
     String string = kind.strings().get(state.string);
     return new Event.Adjusted(state.last, adjust.id(), adjust.adjustment().word(), string, amount);
   }
@@ -193,8 +199,7 @@ final class Walk {
   }
 
   private Judge judge(State state, Instant at, Event.@Nullable Read just) {
-    return new Judge(
-        state, library.results(), kind(state), window(state), at, just, () -> fault(state));
+    return new Judge(state, library, kind(state), window(state), at, just, () -> fault(state));
   }
 
   /** Whether a condition holds now. */

@@ -7,6 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Response;
+import quarterturn.procedure.ShippedRules;
 import quarterturn.unit.Turn;
 
 /** No turn without a known direction. The readings are invented; the window is 0.30 to 0.45 mm. */
@@ -57,6 +58,6 @@ class DirectionTest {
   void aReadingWithAnUnknownEndShowsNoAnswerThatItCouldNotHave() throws Exception {
     Play play = found("0.60..0.65").to("turn-rod").turned(Feel.SMOOTH);
     play.to("read-low").read("0.10 passes");
-    assertThat(Account.response(play.state())).isEqualTo(Response.UNSEEN);
+    assertThat(Account.response(play.state(), ShippedRules.LIMITS)).isEqualTo(Response.UNSEEN);
   }
 }

@@ -21,6 +21,7 @@ import quarterturn.procedure.Feel;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Shelf;
+import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
 import quarterturn.unit.Bracket;
@@ -175,7 +176,8 @@ class HostileProcedureTest {
     while (!(play.prompt() instanceof Prompt.Wait wait && wait.rest())) {
       neck.answer(play);
     }
-    assertThat(Account.today(play.state(), play.bench.now()).turns()).isEqualTo(0.5);
+    assertThat(Account.today(play.state(), ShippedRules.LIMITS, play.bench.now()).turns())
+        .isEqualTo(0.5);
     assertThat(play.step()).isEqualTo("turn");
     play.waited();
     assertThat(play.step()).isEqualTo("tune");
