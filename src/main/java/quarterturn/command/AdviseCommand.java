@@ -25,9 +25,6 @@ import quarterturn.unit.TypedLines;
       "Query: {\"window_mm\":[0.25,0.40],\"prior\":\"bass\",\"moves\":[{\"reading_mm\":[0.60,0.65]}]}"
     })
 final class AdviseCommand implements Callable<Integer>, Cli.Timed {
-  /** Any procedure will do to load the limits with. */
-  private static final String PROCEDURE = "relief";
-
   @Mixin private final Where where = new Where();
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -46,7 +43,7 @@ final class AdviseCommand implements Callable<Integer>, Cli.Timed {
   @Override
   public Integer call() throws IOException, Unreadable {
     PrintWriter out = spec.commandLine().getOut();
-    AdviceLines advice = new AdviceLines(where.desk(clock).library(PROCEDURE).limits());
+    AdviceLines advice = new AdviceLines(where.desk(clock).rules().limits());
     TypedLines in =
         new TypedLines(
             new InputStreamReader(System.in, StandardCharsets.UTF_8), AdviceLines.LONGEST);

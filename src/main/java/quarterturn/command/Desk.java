@@ -55,6 +55,16 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
     return new Shelf(own).load(procedure);
   }
 
+  /** What procedures are held to, without any procedure. */
+  Library rules() throws IOException, Unreadable {
+    return new Shelf(own).rules();
+  }
+
+  /** {@code procedure}, or the usual one where none is named. */
+  String named(@Nullable String procedure) throws IOException, Unreadable {
+    return procedure != null ? procedure : rules().results().usual();
+  }
+
   /** A library to run from: one with findings is refused. */
   Library proven(String procedure) throws IOException, Unreadable {
     return Checker.proven(new Shelf(own), procedure);
@@ -164,8 +174,8 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
   }
 
   /** What is due and will be, the soonest first. No procedure is read for it. */
-  List<Due> dues(Instant now) throws IOException {
-    return Dues.of(store.sessions(), store.instrumentNames(), now);
+  List<Due> dues(Instant now) throws IOException, Unreadable {
+    return Dues.of(store.sessions(), store.instrumentNames(), rules().limits().rechecks(), now);
   }
 
   /** The one session that is unfinished, for {@code resume} without a name. */

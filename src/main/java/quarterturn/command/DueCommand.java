@@ -16,6 +16,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import quarterturn.procedure.Unreadable;
 import quarterturn.report.Dates;
 import quarterturn.report.DueCalendar;
 import quarterturn.report.DueList;
@@ -59,7 +60,7 @@ final class DueCommand implements Callable<Integer>, Cli.Timed {
   }
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() throws IOException, Unreadable {
     Instant now = clock.instant();
     List<Due> dues = where.desk(clock).dues(now);
     PrintWriter out = spec.commandLine().getOut();

@@ -3,11 +3,15 @@ package quarterturn.command;
 import java.io.IOException;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.jline.terminal.Terminal;
 import quarterturn.line.LineHome;
 import quarterturn.line.Typing;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.Results;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Unreadable;
 import quarterturn.rehearsal.NamedNeck;
@@ -27,13 +31,6 @@ import quarterturn.unit.NotUnderstood;
 
 /** The home view: unfinished sessions, what is due, and a start. */
 final class Home {
-  private static final String RELIEF =
-      "Bring the curve of the neck into this player's window. You need a capo, feeler leaves, a"
-          + " pitch meter, the key for the rod nut and eye protection.";
-
-  private static final String SETUP =
-      "From intake to sign-off, over some days: strings, relief, nut, action, intonation, pickups.";
-
   private static final String REHEARSE =
       "Practise without an instrument. Nothing can break, and at the end you see the neck as it"
           + " really was.";
@@ -59,13 +56,13 @@ final class Home {
   }
 
   private int onScreen(Faces faces) throws IOException, Unreadable, InterruptedException {
-    HomeLine.Lines lines = lines();
-    List<HomeItem> starts =
-        List.of(
-            new HomeItem("Neck relief", RELIEF, ""),
-            new HomeItem("Whole set-up", SETUP, ""),
-            new HomeItem("Rehearse on a simulated neck", REHEARSE, ""),
-            new HomeItem("Watch a rehearsal", WATCH, ""));
+    Library rules = desk.rules();
+    HomeLine.Lines lines = lines(rules);
+    Results results = rules.results();
+    List<HomeItem> starts = new ArrayList<>();
+    results.shown().forEach(offer -> starts.add(new HomeItem(offer.name(), offer.about(), "")));
+    starts.add(new HomeItem("Rehearse on a simulated neck", REHEARSE, ""));
+    starts.add(new HomeItem("Watch a rehearsal", WATCH, ""));
     ScreenFace.Outcome outcome;
     try (Terminal terminal = SystemTerminal.open()) {
       try (Surface surface = Surface.open(terminal, faces.settings(terminal))) {
@@ -81,14 +78,14 @@ final class Home {
         if (choice instanceof HomeChoice.Quit) {
           return ScreenFace.DONE;
         }
-        outcome = played(surface, chosen(choice, lines));
+        outcome = played(surface, chosen(choice, lines, results));
       }
       ScreenFace.say(terminal, outcome);
     }
     return outcome.status();
   }
 
-  private static LineHome.Choice chosen(HomeChoice choice, HomeLine.Lines lines) {
+  private static LineHome.Choice chosen(HomeChoice choice, HomeLine.Lines lines, Results results) {
     if (choice instanceof HomeChoice.Due due) {
       return HomeLine.Lines.choice(lines.due(), due.index());
     }
@@ -96,11 +93,7 @@ final class Home {
       return HomeLine.Lines.choice(lines.unfinished(), resume.index());
     }
     int index = choice instanceof HomeChoice.Start start ? start.index() : 0;
-    return switch (index) {
-      case 0 -> new LineHome.Choice.Start("relief");
-      case 1 -> new LineHome.Choice.Start("setup");
-      default -> new LineHome.Choice.Rehearse(index == 3);
-    };
+    return LineHome.starts(results).get(index).choice();
   }
 
   private ScreenFace.Outcome played(Surface surface, LineHome.Choice choice)
@@ -127,11 +120,13 @@ final class Home {
 
   private int typed(Faces faces) throws IOException, Unreadable {
     try (Typing typing = faces.typing()) {
-      HomeLine.Lines lines = lines();
+      Library rules = desk.rules();
+      HomeLine.Lines lines = lines(rules);
       LineHome.Choice choice =
           LineHome.ask(
               HomeLine.Lines.typed(lines.due()),
               HomeLine.Lines.typed(lines.unfinished()),
+              rules.results(),
               List.copyOf(desk.store().instrumentNames()),
               typing.source(),
               typing.out());
@@ -154,22 +149,21 @@ final class Home {
     if (choice instanceof LineHome.Choice.Resume resume) {
       return desk.resume(resume.name());
     }
-    return choice instanceof LineHome.Choice.Begin begin
-        ? desk.start(new Desk.Wish(begin.procedure(), begin.instrument(), null, null, begin.role()))
-        : desk.start(
-            new Desk.Wish(
-                choice instanceof LineHome.Choice.Start start ? start.procedure() : "relief",
-                null,
-                null,
-                null,
-                Role.BEGINNER));
+    if (choice instanceof LineHome.Choice.Begin begin) {
+      return desk.start(
+          new Desk.Wish(begin.procedure(), begin.instrument(), null, null, begin.role()));
+    }
+    String procedure = ((LineHome.Choice.Start) choice).procedure();
+    return desk.start(new Desk.Wish(procedure, null, null, null, Role.BEGINNER));
   }
 
   /** The sessions are read once, and no procedure is. */
-  private HomeLine.Lines lines() throws IOException {
+  private HomeLine.Lines lines(Library rules) throws IOException {
     Instant now = desk.clock().instant();
     List<Store.Glance> sessions = desk.store().sessions();
-    List<Due> dues = Dues.of(sessions, desk.store().instrumentNames(), now);
-    return HomeLine.lines(sessions, dues, now, new Dates(desk.clock().getZone()));
+    Limits.Rechecks rechecks = rules.limits().rechecks();
+    List<Due> dues = Dues.of(sessions, desk.store().instrumentNames(), rechecks, now);
+    return HomeLine.lines(
+        sessions, Dues.pressing(dues, rechecks, now), now, new Dates(desk.clock().getZone()));
   }
 }

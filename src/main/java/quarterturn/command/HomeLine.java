@@ -10,7 +10,6 @@ import quarterturn.line.LineHome;
 import quarterturn.report.Dates;
 import quarterturn.screen.HomeItem;
 import quarterturn.session.Due;
-import quarterturn.session.Dues;
 import quarterturn.session.Store;
 
 /** A line of the home view as both faces show it, and what choosing it leads to. */
@@ -43,13 +42,13 @@ record HomeLine(HomeItem drawn, LineHome.Item typed) {
 
   /**
    * @param sessions as the store lists them
-   * @param dues all that is due and will be
+   * @param pressing what it opens on
    */
-  static Lines lines(List<Store.Glance> sessions, List<Due> dues, Instant now, Dates dates) {
+  static Lines lines(List<Store.Glance> sessions, List<Due> pressing, Instant now, Dates dates) {
     Map<String, Store.Glance> unfinished = new LinkedHashMap<>();
     sessions.stream().filter(Store.Glance::unfinished).forEach(g -> unfinished.put(g.name(), g));
     List<HomeLine> due = new ArrayList<>();
-    for (Due one : Dues.pressing(dues, now)) {
+    for (Due one : pressing) {
       Store.Glance glance = one.resumes() == null ? null : unfinished.remove(one.session());
       due.add(glance == null ? begun(one, now, dates) : resumed(glance, now, dates));
     }

@@ -29,9 +29,6 @@ import quarterturn.session.Store;
     synopsisSubcommandLabel = "COMMAND",
     subcommands = {InstrumentAdd.class, InstrumentEdit.class, InstrumentHistory.class})
 final class InstrumentCommand implements Runnable, Cli.Timed {
-  /** Any procedure will do to load the kinds of instrument with. */
-  private static final String PROCEDURE = "relief";
-
   @Spec private CommandSpec spec = CommandSpec.create();
   private final Clock clock;
 
@@ -78,7 +75,7 @@ final class InstrumentCommand implements Runnable, Cli.Timed {
   }
 
   static Map<String, Kind> kinds(Where where, Clock clock) throws IOException, Unreadable {
-    return where.desk(clock).library(PROCEDURE).kinds();
+    return where.desk(clock).rules().kinds();
   }
 
   /** Oldest first. */

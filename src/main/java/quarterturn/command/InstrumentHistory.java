@@ -19,6 +19,7 @@ import quarterturn.craft.Known;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Aim;
 import quarterturn.procedure.Kind;
+import quarterturn.procedure.Library;
 import quarterturn.procedure.Unreadable;
 import quarterturn.report.Dates;
 import quarterturn.report.History;
@@ -53,10 +54,14 @@ final class InstrumentHistory implements Callable<Integer>, Cli.Timed {
   public Integer call() throws IOException, Unreadable {
     Store store = where.store();
     Instrument instrument = store.instrument(name);
-    Kind kind = InstrumentCommand.kinds(where, clock).get(instrument.kind());
+    Library rules = where.desk(clock).rules();
+    Kind kind = rules.kinds().get(instrument.kind());
     List<Event.Past> turns = store.pastOf(instrument.name());
     History history = History.of(instrument.name(), sessions(store, instrument.name()), turns);
-    Known known = kind == null ? null : Belief.of(Known.of(kind.prior()), Story.of(turns)).known();
+    Known known =
+        kind == null
+            ? null
+            : Belief.of(Known.of(kind.prior()), Story.of(turns, rules.limits())).known();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.println(HistoryJson.of(history, known));

@@ -16,6 +16,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Unreadable;
 import quarterturn.report.Dates;
 import quarterturn.report.Labels;
@@ -82,7 +83,7 @@ final class LogCommand implements Runnable, Cli.Timed {
       mixinStandardHelpOptions = true,
       description = "Shows one session, every event on its own line.")
   int show(@Mixin Where where, @Parameters(paramLabel = "SESSION") String session)
-      throws IOException {
+      throws IOException, Unreadable {
     Journal.Contents contents = where.store().read(session);
     if (contents.notice() != null) {
       spec.commandLine().getErr().println("quarterturn: " + contents.notice());
@@ -114,7 +115,7 @@ final class LogCommand implements Runnable, Cli.Timed {
               description = "The file to write; without it, standard output.")
           @Nullable Path file,
       @Option(names = "--force", description = "Writes over a file that is there.") boolean force)
-      throws IOException {
+      throws IOException, Unreadable {
     if (force && file == null) {
       throw new NotUnderstood("--force is for --out FILE; say which file");
     }
@@ -140,22 +141,26 @@ final class LogCommand implements Runnable, Cli.Timed {
     return 0;
   }
 
-  /** A record can be read without its procedure; the ids stand in for the words then. */
-  private Labels labels(Where where, Journal.Contents contents) {
-    Library library = library(where, contents);
-    return library == null || contents.header() == null
+  private Labels labels(Where where, Journal.Contents contents) throws IOException, Unreadable {
+    return contents.header() == null
         ? Labels.none()
-        : Labels.of(library, contents.header().procedure());
+        : Labels.of(library(where, contents), contents.header().procedure());
   }
 
-  private @Nullable Library library(Where where, Journal.Contents contents) {
+  /**
+   * A record can be read without its procedure: the one that comes with the program under its name
+   * stands in, or the ids stand for the words.
+   */
+  private Library library(Where where, Journal.Contents contents) throws IOException, Unreadable {
+    Shelf shipped = new Shelf(null);
     if (contents.header() == null) {
-      return null;
+      return shipped.rules();
     }
+    String procedure = contents.header().procedure();
     try {
-      return where.desk(clock).library(contents.header().procedure());
+      return where.desk(clock).library(procedure);
     } catch (IOException | Unreadable e) {
-      return null;
+      return shipped.has(procedure) ? shipped.load(procedure) : shipped.rules();
     }
   }
 

@@ -27,16 +27,24 @@ final class PlanChecks implements PlanQuestions.Check {
   private final Desk desk;
   private final Set<String> procedures;
   private final Set<String> kinds;
+  private final String usual;
 
   PlanChecks(Desk desk) throws IOException, Unreadable {
     this.desk = desk;
     this.procedures = new TreeSet<>(new Shelf(desk.own()).procedures());
-    this.kinds = desk.library("relief").kinds().keySet();
+    Library rules = desk.rules();
+    this.kinds = rules.kinds().keySet();
+    this.usual = rules.results().usual();
   }
 
   /** The plan, with every id in it known. */
   Plan plan(String lesson, Map<PlanPart, String> typed) {
     return Planning.of(lesson, typed, known(typed));
+  }
+
+  @Override
+  public String usual(PlanPart part) {
+    return part == PlanPart.PROCEDURES ? usual : part.usual();
   }
 
   @Override
@@ -57,13 +65,13 @@ final class PlanChecks implements PlanQuestions.Check {
 
   private Planning.Known known(Map<PlanPart, String> typed) {
     Set<String> steps = new HashSet<>();
-    for (Procedure procedure : all(Planning.list(typed, PlanPart.PROCEDURES))) {
+    for (Procedure procedure : all(Planning.procedures(typed, usual))) {
       for (String step : procedure.steps().keySet()) {
         steps.add(step);
         steps.add(procedure.id() + "/" + step);
       }
     }
-    return new Planning.Known(procedures, kinds, steps::contains);
+    return new Planning.Known(usual, procedures, kinds, steps::contains);
   }
 
   private List<Procedure> all(List<String> named) {

@@ -35,15 +35,15 @@ record Practice(Desk desk, String procedure, String kind, Style style, Role role
   static final String USUAL_KIND = "bass-34";
   static final Style USUAL_STYLE = Style.MEDIUM;
 
-  /** A beginner's relief procedure on a bass. */
-  static Practice usual(Desk desk) {
-    return new Practice(desk, "relief", USUAL_KIND, USUAL_STYLE, Role.BEGINNER);
+  /** A beginner's on a bass. */
+  static Practice usual(Desk desk) throws IOException, Unreadable {
+    return new Practice(desk, desk.named(null), USUAL_KIND, USUAL_STYLE, Role.BEGINNER);
   }
 
   /** On a neck whose name says what is to be learned from it. */
   PracticeBench on(NamedNeck neck) throws IOException, Unreadable {
-    String again = "To meet it again: " + command() + " --neck " + neck.word() + ".";
     Library library = library();
+    String again = "To meet it again: " + command(library) + " --neck " + neck.word() + ".";
     InstrumentTraits traits = neck.on(library.kind(kind), style);
     return start(library, traits, new SplittableRandom(neck.ordinal()), again);
   }
@@ -55,15 +55,19 @@ record Practice(Desk desk, String procedure, String kind, Style style, Role role
     Library library = library();
     Kind known = library.kind(kind);
     InstrumentTraits traits =
-        procedure.equals("relief")
+        usual(library)
             ? InstrumentTraits.of(known, style, neck)
             : InstrumentTraits.neglected(known, style, neck);
-    String again = "To meet it again: " + command() + " --seed " + seed + ".";
+    String again = "To meet it again: " + command(library) + " --seed " + seed + ".";
     return start(library, traits, random, again);
   }
 
-  private String command() {
-    return procedure.equals("relief") ? "rehearse" : "rehearse " + procedure;
+  private String command(Library library) {
+    return usual(library) ? "rehearse" : "rehearse " + procedure;
+  }
+
+  private boolean usual(Library library) {
+    return procedure.equals(library.results().usual());
   }
 
   private Library library() throws IOException, Unreadable {

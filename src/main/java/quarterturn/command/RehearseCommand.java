@@ -51,7 +51,7 @@ final class RehearseCommand implements Callable<Integer>, Cli.Timed {
       arity = "0..1",
       paramLabel = "PROCEDURE",
       description = "Its name (relief), or a .yaml file.")
-  private String procedure = "relief";
+  private @Nullable String procedure;
 
   @Option(names = "--neck", paramLabel = "NAME", description = "One of the necks named below.")
   private @Nullable String neck;
@@ -124,7 +124,7 @@ final class RehearseCommand implements Callable<Integer>, Cli.Timed {
     Faces faces = looks.faces();
     int status = auto ? faces.watch(bench, speed == null ? 1 : speed) : faces.play(bench);
     if (sheet != null) {
-      Library library = where.desk(clock).library(procedure);
+      Library library = practice.desk().library(practice.procedure());
       Sheet filled = Sheet.of(Overview.REHEARSAL, bench.events(), library);
       SheetFile.write(
           sheet, SheetFile.format(sheet).write(filled, new Dates(clock.getZone())), false);
@@ -132,10 +132,11 @@ final class RehearseCommand implements Callable<Integer>, Cli.Timed {
     return status;
   }
 
-  private Practice practice() {
+  private Practice practice() throws IOException, Unreadable {
+    Desk desk = where.desk(clock);
     return new Practice(
-        where.desk(clock),
-        procedure,
+        desk,
+        desk.named(procedure),
         kind == null ? Practice.USUAL_KIND : kind,
         style == null ? Practice.USUAL_STYLE : style,
         role == null ? Role.BEGINNER : role);
@@ -174,7 +175,8 @@ final class RehearseCommand implements Callable<Integer>, Cli.Timed {
 
   private int fleet(Practice practice, int necks)
       throws IOException, Unreadable, InterruptedException {
-    Fleet all = new Fleet(practice.desk().library(procedure), necks, seed == null ? 1 : seed);
+    Fleet all =
+        new Fleet(practice.desk().library(practice.procedure()), necks, seed == null ? 1 : seed);
     Fleet.Result result;
     if (Faces.atATerminal()) {
       try (Progress bar = new Progress(System.err, necks)) {

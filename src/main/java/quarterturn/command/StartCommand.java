@@ -22,7 +22,7 @@ final class StartCommand implements Callable<Integer>, Cli.Timed {
       arity = "0..1",
       paramLabel = "PROCEDURE",
       description = "Its name (relief), or a .yaml file.")
-  private String procedure = "relief";
+  private @Nullable String procedure;
 
   @Option(
       names = "--instrument",
@@ -53,8 +53,9 @@ final class StartCommand implements Callable<Integer>, Cli.Timed {
   @Override
   public Integer call() throws IOException, Unreadable, InterruptedException {
     Faces faces = looks.faces();
-    Desk.Wish wish = new Desk.Wish(procedure, instrument, kind, style, role);
-    try (Desk.Opened opened = where.desk(clock).start(wish)) {
+    Desk desk = where.desk(clock);
+    Desk.Wish wish = new Desk.Wish(desk.named(procedure), instrument, kind, style, role);
+    try (Desk.Opened opened = desk.start(wish)) {
       return faces.play(opened);
     }
   }

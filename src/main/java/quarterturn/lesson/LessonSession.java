@@ -16,6 +16,7 @@ import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Ask;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Limits;
 import quarterturn.procedure.Unreadable;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.session.Answer;
@@ -287,7 +288,8 @@ public final class LessonSession implements Bench, Closeable {
   }
 
   private boolean season() {
-    return plan.procedures().contains("season");
+    Limits.Recheck season = run.library().limits().rechecks().season();
+    return plan.procedures().contains(season.procedure());
   }
 
   /** Takes the answer to a question of an earlier lesson, and returns what speaks for it. */

@@ -3,7 +3,7 @@ package quarterturn.lesson;
 /** What a teacher says of a lesson to be planned, in the order it is asked. */
 public enum PlanPart {
   TITLE("Title", "What the lesson is called.", "The first turn"),
-  PROCEDURES("Procedures", "What is done, in this order, with commas between.", "relief"),
+  PROCEDURES("Procedures", "What is done, in this order, with commas between.", ""),
   KIND("Instrument", "The kind of instrument.", "bass-34"),
   NECKS(
       "Necks",
@@ -39,7 +39,7 @@ public enum PlanPart {
     return meaning;
   }
 
-  /** What is taken where nothing is said. */
+  /** What is taken where nothing is said; empty where the procedures there are say it. */
   public String usual() {
     return usual;
   }

@@ -29,9 +29,11 @@ public final class Planning {
   /**
    * What there is to choose from.
    *
+   * @param usual the procedure that is meant where none is named
    * @param steps of the chosen procedures, as STEP or PROCEDURE/STEP
    */
-  public record Known(Set<String> procedures, Set<String> kinds, Predicate<String> steps) {}
+  public record Known(
+      String usual, Set<String> procedures, Set<String> kinds, Predicate<String> steps) {}
 
   /**
    * The plan.
@@ -56,7 +58,7 @@ public final class Planning {
     return new Plan(
         lesson,
         title(typed),
-        known(list(typed, PlanPart.PROCEDURES), known.procedures(), "procedure"),
+        known(procedures(typed, known.usual()), known.procedures(), "procedure"),
         setups(typed, known),
         Arrays.stream(Level.values())
             .filter(l -> l.word().equals(level))
@@ -78,8 +80,15 @@ public final class Planning {
     return Objects.requireNonNullElse(typed.get(part), part.usual()).strip();
   }
 
-  /** Its pieces. */
-  public static List<String> list(Map<PlanPart, String> typed, PlanPart part) {
+  /** The procedures that were typed, or the usual one. */
+  public static List<String> procedures(Map<PlanPart, String> typed, String usual) {
+    return typed.containsKey(PlanPart.PROCEDURES)
+        ? list(typed, PlanPart.PROCEDURES)
+        : List.of(usual);
+  }
+
+  /** The pieces of a part. */
+  private static List<String> list(Map<PlanPart, String> typed, PlanPart part) {
     return Arrays.stream(text(typed, part).split(",", -1))
         .map(piece -> piece.strip().replaceAll("\\s+", " "))
         .filter(piece -> !piece.isEmpty())

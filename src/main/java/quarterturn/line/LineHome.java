@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Results;
 import quarterturn.procedure.Role;
 
 /** The home view in plain lines: what is due, unfinished sessions, and what can be started. */
@@ -48,16 +49,34 @@ public final class LineHome {
     record Quit(boolean interrupted) implements Choice {}
   }
 
+  /** What can be begun, the usual procedure first, and the way out. */
+  public static List<Item> starts(Results results) {
+    List<Item> starts = new ArrayList<>();
+    for (Results.Offer offer : results.shown()) {
+      String name = starts.isEmpty() ? "start" : offer.procedure();
+      Choice choice = new Choice.Start(offer.procedure());
+      starts.add(new Item(name, "Start " + offer.start(), "", choice));
+    }
+    starts.add(
+        new Item("rehearse", "Rehearse on a simulated neck", "", new Choice.Rehearse(false)));
+    starts.add(
+        new Item("watch", "Watch a rehearsal that plays by itself", "", new Choice.Rehearse(true)));
+    starts.add(new Item("quit", "Quit", "", new Choice.Quit(false)));
+    return starts;
+  }
+
   /**
    * Shows the view and asks until something is chosen; the end of the input quits.
    *
    * @param due the most pressing things, the first one first
    * @param unfinished sessions that are not among them
+   * @param results which procedures are offered
    * @param instruments names of the user's own
    */
   public static Choice ask(
       List<Item> due,
       List<Item> unfinished,
+      Results results,
       List<String> instruments,
       LineSource in,
       PrintWriter out)
@@ -65,12 +84,14 @@ public final class LineHome {
     out.println("quarterturn: setting up a fretted instrument, one safe turn at a time.");
     out.println("It does not replace a qualified repairer. Local rules come first.");
     out.println();
-    list(due, unfinished, out);
-    List<Item> items = Stream.concat(due.stream(), unfinished.stream()).toList();
+    List<Item> starts = starts(results);
+    list(due, unfinished, starts, out);
+    List<Item> items = Stream.of(due, unfinished, starts).flatMap(List::stream).toList();
+    List<String> words = words(items, results, instruments);
     while (true) {
       String typed;
       try {
-        typed = in.readLine("What would you like to do? ", words(items, instruments));
+        typed = in.readLine("What would you like to do? ", words);
       } catch (LineSource.Interrupted e) {
         return new Choice.Quit(true);
       }
@@ -83,15 +104,16 @@ public final class LineHome {
       if (choice != null) {
         return choice;
       }
-      out.println("Type a number from the list, start, setup, rehearse, watch, or quit;");
+      String names = String.join(", ", starts.stream().map(Item::name).toList());
+      out.println("Type a number from the list, " + names.replaceAll("(?=quit$)", "or ") + ";");
       out.println("or a procedure and one of your instruments, and technician for short texts.");
     }
   }
 
   /** What completion offers. */
-  private static List<String> words(List<Item> items, List<String> instruments) {
-    List<String> words = new ArrayList<>(List.of("start", "setup", "rehearse", "watch", "quit"));
-    words.addAll(List.of("relief", "relief-check", "season", "technician"));
+  private static List<String> words(List<Item> items, Results results, List<String> instruments) {
+    List<String> words = new ArrayList<>(List.of(Role.TECHNICIAN.word()));
+    results.offers().forEach(offer -> words.add(offer.procedure()));
     items.forEach(item -> words.add(item.name()));
     words.addAll(instruments);
     return words.stream().distinct().toList();
@@ -108,7 +130,8 @@ public final class LineHome {
         words.get(0), words.get(1), technician ? Role.TECHNICIAN : Role.BEGINNER);
   }
 
-  private static void list(List<Item> due, List<Item> unfinished, PrintWriter out) {
+  private static void list(
+      List<Item> due, List<Item> unfinished, List<Item> starts, PrintWriter out) {
     int number = 1;
     if (!due.isEmpty()) {
       out.println("Due:");
@@ -120,11 +143,9 @@ public final class LineHome {
     } else if (due.stream().noneMatch(item -> item.choice() instanceof Choice.Resume)) {
       out.println("There is no unfinished session.");
     }
-    out.println("  " + number + "  Start neck relief (or type: start)");
-    out.println("  " + (number + 1) + "  Start a whole set-up (or type: setup)");
-    out.println("  " + (number + 2) + "  Rehearse on a simulated neck (or type: rehearse)");
-    out.println("  " + (number + 3) + "  Watch a rehearsal that plays by itself (or type: watch)");
-    out.println("  " + (number + 4) + "  Quit (or type: quit)");
+    for (Item start : starts) {
+      out.println("  " + number++ + "  " + start.what() + " (or type: " + start.name() + ")");
+    }
     out.println();
   }
 
@@ -137,25 +158,11 @@ public final class LineHome {
     return number;
   }
 
+  /** The program's own words come before the names of what is due. */
   private static @Nullable Choice choice(String typed, List<Item> items) {
-    int size = items.size();
-    if (typed.equals("quit") || typed.equals("q") || typed.equals(String.valueOf(size + 5))) {
-      return new Choice.Quit(false);
-    }
-    if (typed.equals("rehearse") || typed.equals(String.valueOf(size + 3))) {
-      return new Choice.Rehearse(false);
-    }
-    if (typed.equals("watch") || typed.equals(String.valueOf(size + 4))) {
-      return new Choice.Rehearse(true);
-    }
-    if (typed.equals("start") || typed.equals("s") || typed.equals(String.valueOf(size + 1))) {
-      return new Choice.Start("relief");
-    }
-    if (typed.equals("setup") || typed.equals(String.valueOf(size + 2))) {
-      return new Choice.Start("setup");
-    }
-    for (int i = 0; i < size; i++) {
-      if (typed.equals(String.valueOf(i + 1)) || typed.equals(items.get(i).name())) {
+    String name = typed.equals("s") ? "start" : typed.equals("q") ? "quit" : typed;
+    for (int i = items.size() - 1; i >= 0; i--) {
+      if (typed.equals(String.valueOf(i + 1)) || name.equals(items.get(i).name())) {
         return items.get(i).choice();
       }
     }

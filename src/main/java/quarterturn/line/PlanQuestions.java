@@ -22,6 +22,9 @@ public final class PlanQuestions {
      */
     void check(Map<PlanPart, String> typed);
 
+    /** What is taken where nothing is typed for a part. */
+    String usual(PlanPart part);
+
     /** What there is to choose from for a part, or null where that stands in the question. */
     @Nullable String choices(PlanPart part);
   }
@@ -45,13 +48,14 @@ public final class PlanQuestions {
               + ". "
               + part.meaning()
               + (choices == null ? "" : " There are: " + choices + "."));
+      String usual = check.usual(part);
       boolean taken = false;
       while (!taken) {
-        String line = in.readLine(part.label() + " [" + part.usual() + "]: ", List.of("quit"));
+        String line = in.readLine(part.label() + " [" + usual + "]: ", List.of("quit"));
         if (line == null || line.strip().equals("quit")) {
           return null;
         }
-        typed.put(part, line.isBlank() ? part.usual() : line.strip());
+        typed.put(part, line.isBlank() ? usual : line.strip());
         try {
           check.check(typed);
           taken = true;

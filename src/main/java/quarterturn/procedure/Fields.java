@@ -1,7 +1,9 @@
 package quarterturn.procedure;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** The keys of a mapping against those that are allowed there. */
@@ -48,6 +50,26 @@ final class Fields {
               }
             });
     return new Fields(mapping, what, faults);
+  }
+
+  /**
+   * The fields of a whole file.
+   *
+   * @throws Unreadable when it has none
+   */
+  static Fields ofFile(Faults faults, List<String> allowed) throws Unreadable {
+    Fields fields = of(TreeReader.read(faults), "this file", allowed, faults);
+    if (fields == null) {
+      throw new Unreadable(faults.sorted());
+    }
+    return fields;
+  }
+
+  /** The same, with what is left out as in {@code rest}. */
+  Fields over(Fields rest) {
+    Map<String, Node.Entry> all = new LinkedHashMap<>(rest.mapping.entries());
+    all.putAll(mapping.entries());
+    return new Fields(new Node.Mapping(all, mapping.mark()), what, faults);
   }
 
   Mark mark() {

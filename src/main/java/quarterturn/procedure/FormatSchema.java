@@ -107,7 +107,8 @@ public final class FormatSchema {
   /** Its own keys that cannot be left out. */
   private static List<String> needed(String kind) {
     List<String> optional =
-        List.of("establishes", "changes", "gives", "rest", "string", "short", "short-when");
+        List.of(
+            "establishes", "changes", "gives", "records", "rest", "string", "short", "short-when");
     List<String> forked =
         StepReader.own(kind).containsAll(ForkReader.KEYS) ? ForkReader.KEYS : List.of();
     return StepReader.own(kind).stream()

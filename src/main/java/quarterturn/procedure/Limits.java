@@ -1,16 +1,18 @@
 package quarterturn.procedure;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Set;
+import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 
 /**
- * The limits the engine enforces, whatever a procedure file says. Read from {@code
- * safety/limits.yaml}.
+ * The limits the engine enforces, whatever a procedure file says, and the other figures of policy.
+ * Read from {@code safety/limits.yaml}.
  *
  * @param perReading most rod turn between two readings
  * @param firstMove most on a neck whose answer is not known
- * @param beginnerDay most a beginner may turn, either way added up, in 24 hours
+ * @param beginnerDay most a beginner may turn, either way added up, in a {@code day}
  * @param restHours how long the rod rests after that
  * @param fromAsFound most the rod may stand from where it was found
  * @param movesWithoutAnswer turns in a row without an answer before handing over
@@ -23,6 +25,14 @@ import quarterturn.unit.Turn;
  * @param turnNeeds what must be true of every turn
  * @param tightenNeeds what must be true before tightening
  * @param turnHazards ids of the hazards shown before every rod turn
+ * @param day over how long a beginner's turns are added up
+ * @param mostReported the most that is taken for one turn of the rod
+ * @param putOff how often a turn is put off for want of a fresh reading
+ * @param pause the least pause in which a neck is taken to creep
+ * @param knownFor how old what is known of a neck is taken to be where nobody says
+ * @param answers what counts as an answer of the neck
+ * @param climate what counts as another climate
+ * @param rechecks when an instrument is looked at again
  */
 public record Limits(
     Turn perReading,
@@ -39,11 +49,65 @@ public record Limits(
     Set<Feel> stopFeels,
     Set<Fact> turnNeeds,
     Set<Fact> tightenNeeds,
-    List<String> turnHazards) {
+    List<String> turnHazards,
+    Duration day,
+    Turn mostReported,
+    int putOff,
+    Duration pause,
+    Duration knownFor,
+    Answers answers,
+    Climate climate,
+    Rechecks rechecks) {
   public Limits {
     stopFeels = Set.copyOf(stopFeels);
     turnNeeds = Set.copyOf(turnNeeds);
     tightenNeeds = Set.copyOf(tightenNeeds);
     turnHazards = List.copyOf(turnHazards);
   }
+
+  /**
+   * What counts as an answer of the neck.
+   *
+   * @param seenMm a change of relief that can be told from the noise of a gauge
+   * @param wrongMm the least that counts as a move the wrong way
+   * @param expectedFrom the least turn of which an answer is expected
+   */
+  public record Answers(double seenMm, double wrongMm, Turn expectedFrom) {}
+
+  /**
+   * What counts as another climate.
+   *
+   * @param after so much time, whatever the air was
+   * @param points more than this of relative humidity
+   */
+  public record Climate(Duration after, double points) {
+    /** {@code text} with the figures in it: "by more than {points}, or {time} went by". */
+    String in(String text) {
+      long days = after.toDays();
+      String time = days == 7 ? "a week" : days < 2 ? after.toHours() + " h" : days + " days";
+      return text.replace("{points}", Decimals.plain(points) + " points").replace("{time}", time);
+    }
+  }
+
+  /**
+   * When an instrument is looked at again.
+   *
+   * @param day after the rod was turned
+   * @param week after the rod was turned, once more
+   * @param season after any session
+   * @param answeredAt the part of its time, as one in so many, from which on a reading answers one
+   * @param ahead how long beforehand the home view shows one
+   */
+  public record Rechecks(
+      Recheck day, Recheck week, Recheck season, int answeredAt, Duration ahead) {}
+
+  /**
+   * One of them.
+   *
+   * @param after how long after a session's end
+   * @param procedure what is begun for it
+   * @param due what is said of it in a list, one sentence
+   * @param sheet what is said of it on the set-up sheet
+   */
+  public record Recheck(Duration after, String procedure, String due, String sheet) {}
 }

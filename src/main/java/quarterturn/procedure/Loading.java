@@ -38,18 +38,19 @@ final class Loading {
   /**
    * Reads everything that the procedure {@code first} needs.
    *
+   * @param first null where no procedure is asked for, but what they are held to
    * @param expected the id it was asked for by, or null where its file says it
    */
-  Loaded load(Found first, @Nullable String expected) throws Unreadable, IOException {
+  Loaded load(@Nullable Found first, @Nullable String expected) throws Unreadable, IOException {
     Map<String, Hazard> hazards = rule("safety", "hazards", HazardsReader::draft);
     Map<String, Kind> kinds = read(shelf.needed("procedures", "kinds"), KindsReader::draft);
-    Results results = rule("procedures", "results", ResultsReader::draft);
     List<String> known = hazards == null ? null : List.copyOf(hazards.keySet());
-    Limits limits = rule("safety", "limits", faults -> LimitsReader.draft(faults, known));
+    Limits limits = limits(shelf.needed("safety", "limits"), known);
+    Results results = results(shelf.needed("procedures", "results"), limits);
     if (expected != null) {
       tried.add(expected);
     }
-    String begin = procedure(first, expected, known);
+    String begin = first == null ? null : procedure(first, expected, known);
     if (results != null) {
       needed(results, known);
     }
@@ -83,12 +84,12 @@ final class Loading {
   List<Fault> faults(Found file, String name) throws IOException {
     switch (name) {
       case "kinds.yaml" -> read(file, KindsReader::draft);
-      case "results.yaml" -> read(file, ResultsReader::draft);
+      case "results.yaml" -> results(file, null);
       case "hazards.yaml" -> read(file, HazardsReader::draft);
       default -> {
         Map<String, Hazard> hazards = rule("safety", "hazards", HazardsReader::draft);
         List<String> known = hazards == null ? null : List.copyOf(hazards.keySet());
-        read(file, faults -> LimitsReader.draft(faults, known));
+        limits(file, known);
       }
     }
     return faults();
@@ -105,6 +106,22 @@ final class Loading {
     Found found = shelf.needed(folder, name);
     ownRules |= found.own();
     return read(found, drafting);
+  }
+
+  private @Nullable Limits limits(Found found, @Nullable List<String> hazards) throws IOException {
+    Found shipped = new Shelf(null).needed("safety", "limits");
+    return read(found, faults -> LimitsReader.draft(faults, hazards, behind(found, shipped)));
+  }
+
+  private @Nullable Results results(Found found, @Nullable Limits limits) throws IOException {
+    Found shipped = new Shelf(null).needed("procedures", "results");
+    return read(found, faults -> ResultsReader.draft(faults, limits, behind(found, shipped)));
+  }
+
+  /** The file that says what a user's own leaves out, or null where it is none of theirs. */
+  private @Nullable Faults behind(Found found, Found shipped) throws Unreadable {
+    ownRules |= found.own();
+    return found.own() ? new Faults(shelf.source(shipped)) : null;
   }
 
   private <T> @Nullable T read(Found found, Drafting<T> drafting) {

@@ -1,6 +1,5 @@
 package quarterturn.procedure;
 
-import java.time.Duration;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,8 +12,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param results by id, in the order in which they depend on each other
  * @param changes by id
+ * @param offers what is offered to whoever has not named a procedure, the usual one first
  */
-public record Results(Map<String, Result> results, Map<String, Change> changes) {
+public record Results(
+    Map<String, Result> results, Map<String, Change> changes, List<Offer> offers) {
   /** The result that the strings' pitch is. */
   public static final String PITCH = "pitch";
 
@@ -24,18 +25,13 @@ public record Results(Map<String, Result> results, Map<String, Change> changes) 
   /** The change that time and weather are. */
   public static final String CLIMATE = "climate";
 
-  /** After this long the climate counts as changed (policy). */
-  public static final Duration CLIMATE_AFTER = Duration.ofDays(7);
-
-  /** Points of relative humidity that count as another climate (policy). */
-  public static final double CLIMATE_POINTS = 10;
-
   /** None at all. */
-  public static final Results NONE = new Results(Map.of(), Map.of());
+  public static final Results NONE = new Results(Map.of(), Map.of(), List.of());
 
   public Results {
     results = Collections.unmodifiableMap(new LinkedHashMap<>(results));
     changes = Collections.unmodifiableMap(new LinkedHashMap<>(changes));
+    offers = List.copyOf(offers);
   }
 
   /**
@@ -69,6 +65,25 @@ public record Results(Map<String, Result> results, Map<String, Change> changes) 
   /** Whether a change, or none where it is null, spoils what is read of a quantity. */
   public boolean spoils(@Nullable String change, Quantity quantity) {
     return change != null && of(quantity).stream().anyMatch(r -> spoils(change, r.id()));
+  }
+
+  /**
+   * A procedure that is offered.
+   *
+   * @param name as a heading: "Neck relief"
+   * @param start after the word start: "neck relief"
+   * @param about what it is for; empty, as the others, where the procedure is only called by name
+   */
+  public record Offer(String procedure, String name, String start, String about) {}
+
+  /** The offers that the home view shows. */
+  public List<Offer> shown() {
+    return offers.stream().filter(offer -> !offer.name().isEmpty()).toList();
+  }
+
+  /** The procedure that is meant where none is named. */
+  public String usual() {
+    return offers.get(0).procedure();
   }
 
   /** The results that a quantity is read for. */

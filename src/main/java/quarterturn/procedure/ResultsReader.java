@@ -1,22 +1,29 @@
 package quarterturn.procedure;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Node.Scalar;
 
 /** Reads results and changes from {@code procedures/results.yaml}. */
 public final class ResultsReader {
+  private static final List<String> KEYS = List.of("results", "changes", "offers");
+
   private final Faults faults;
   private final Scalars values;
   private final Map<String, Results.Result> results = new LinkedHashMap<>();
   private final Map<String, Results.Change> changes = new LinkedHashMap<>();
+  private final List<Results.Offer> offers = new ArrayList<>();
+  private final @Nullable Limits limits;
 
-  private ResultsReader(Faults faults) {
+  private ResultsReader(Faults faults, @Nullable Limits limits) {
     this.faults = faults;
+    this.limits = limits;
     this.values = new Scalars(faults);
   }
 
@@ -27,21 +34,26 @@ public final class ResultsReader {
    */
   public static Results read(String fileName, byte[] bytes) throws Unreadable {
     Faults faults = new Faults(Source.of(fileName, bytes));
-    Results results = draft(faults);
+    Results results = draft(faults, null, null);
     faults.check();
     return results;
   }
 
-  /** Reads as much as can be read. */
-  static Results draft(Faults faults) throws Unreadable {
-    ResultsReader reader = new ResultsReader(faults);
-    Fields fields =
-        Fields.of(TreeReader.read(faults), "this file", List.of("results", "changes"), faults);
-    if (fields == null) {
-      throw new Unreadable(faults.sorted());
-    }
+  /**
+   * Reads as much as can be read.
+   *
+   * @param limits what counts as another climate, or null where that is not known
+   * @param shipped the file that comes with the program, where this is a user's own: what it leaves
+   *     out is as there; else null
+   */
+  static Results draft(Faults faults, @Nullable Limits limits, @Nullable Faults shipped)
+      throws Unreadable {
+    ResultsReader reader = new ResultsReader(faults, limits);
+    Fields own = Fields.ofFile(faults, KEYS);
+    Fields fields = shipped == null ? own : own.over(Fields.ofFile(shipped, KEYS));
     reader.values.items(fields.required("results")).forEach(reader::result);
     reader.values.items(fields.required("changes")).forEach(reader::change);
+    reader.values.items(fields.required("offers")).forEach(reader::offer);
     fields.end();
     for (String needed : List.of(Results.ROD, Results.CLIMATE)) {
       if (!reader.changes.containsKey(needed)) {
@@ -52,7 +64,7 @@ public final class ResultsReader {
             "Add it to the changes; the program makes it by itself");
       }
     }
-    return new Results(reader.results, reader.changes);
+    return new Results(reader.results, reader.changes, reader.offers);
   }
 
   private void result(Node item) {
@@ -80,13 +92,39 @@ public final class ResultsReader {
       return;
     }
     Scalar id = values.id(fields.required("change"), "a change");
-    String name = values.fixed(fields.required("name"));
+    String name = name(id, fields.required("name"));
     Set<String> spoils = known(fields.required("spoils"));
     Set<String> recheck = known(fields.optional("recheck"));
     fields.end();
     if (id != null && name != null && added(id, changes)) {
       changes.put(id.text(), new Results.Change(id.text(), name, spoils, recheck));
     }
+  }
+
+  /** The name of the change of climate says the figures that make it one. */
+  private @Nullable String name(@Nullable Scalar id, @Nullable Node name) {
+    if (id == null || !id.text().equals(Results.CLIMATE)) {
+      return values.fixed(name);
+    }
+    String line = values.line(name);
+    return line == null || limits == null ? line : limits.climate().in(line);
+  }
+
+  private void offer(Node item) {
+    List<String> keys = List.of("procedure", "name", "start", "about");
+    Fields fields = Fields.of(item, "an offer", keys, faults);
+    if (fields != null) {
+      Scalar id = values.id(fields.required("procedure"), "a procedure");
+      String name = words(fields, "name");
+      String start = words(fields, "start");
+      offers.add(
+          new Results.Offer(id == null ? "" : id.text(), name, start, words(fields, "about")));
+      fields.end();
+    }
+  }
+
+  private String words(Fields fields, String key) {
+    return Objects.requireNonNullElse(values.fixed(fields.optional(key)), "");
   }
 
   private boolean added(Scalar id, Map<String, ?> before) {

@@ -64,6 +64,11 @@ final class SchemaKeys {
       case "establishes" -> list(fact(), "What is so once it is confirmed.");
       case "changes" -> id("The change it makes to the instrument, of procedures/results.yaml.");
       case "gives" -> id("The result that is given here, of procedures/results.yaml.");
+      case "records" ->
+          word(
+              "What is put on record, where the program asks for it again.",
+              Recorded.values(),
+              Recorded::word);
       case "options" -> options();
       case "is" -> id("The option's name, for conditions.");
       case "label" -> pattern(text("The answer as it is shown, one line."), filled("\\n"));

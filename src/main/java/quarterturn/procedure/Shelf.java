@@ -79,7 +79,12 @@ public final class Shelf {
     return open(procedure).library();
   }
 
-  /** The same, with the text of the files. */
+  /** What procedures are held to, without any procedure. */
+  public Library rules() throws Unreadable, IOException {
+    return new Loading(this).load(null, null).library();
+  }
+
+  /** The library that a procedure needs, with the text of the files. */
   public Loaded open(String procedure) throws Unreadable, IOException {
     Loading loading = new Loading(this);
     return procedure.toLowerCase(Locale.ROOT).endsWith(".yaml")

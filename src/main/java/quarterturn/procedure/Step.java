@@ -25,6 +25,9 @@ public sealed interface Step {
   /** The facts that it establishes when it is confirmed or over, whatever is answered. */
   Set<Fact> establishes();
 
+  /** What is put on record here that the program asks for again, or null. */
+  @Nullable Recorded records();
+
   /** The change that doing it makes to the instrument, whatever is answered; or null. */
   @Nullable String changes();
 
@@ -55,6 +58,15 @@ public sealed interface Step {
     @Override
     default Branch.Fork fork() {
       return then();
+    }
+  }
+
+  /** A step whose answer the program does not ask for again. */
+  sealed interface Passing extends Step
+      permits Tell, Pause, Measure, Compute, Call, TurnRod, Adjust, Wait, Done, HandOver {
+    @Override
+    default @Nullable Recorded records() {
+      return null;
     }
   }
 
@@ -115,7 +127,7 @@ public sealed interface Step {
       Set<Fact> establishes,
       @Nullable String changes,
       Branch.Fork then)
-      implements Forked {
+      implements Forked, Passing {
     /** One that changes nothing of the instrument. */
     public Tell(String id, Words words, Mark mark, Set<Fact> establishes, Branch.Fork then) {
       this(id, words, mark, establishes, null, then);
@@ -132,11 +144,17 @@ public sealed interface Step {
    *
    * @param gives the result that is a verdict and is given here, or null
    */
-  record Choose(String id, Words words, Mark mark, List<Option> options, @Nullable String gives)
+  record Choose(
+      String id,
+      Words words,
+      Mark mark,
+      List<Option> options,
+      @Nullable String gives,
+      @Nullable Recorded records)
       implements Still, Unforked {
-    /** One that gives no verdict. */
+    /** One that gives no verdict and whose answer the program does not ask for again. */
     public Choose(String id, Words words, Mark mark, List<Option> options) {
-      this(id, words, mark, options, null);
+      this(id, words, mark, options, null, null);
     }
 
     @Override
@@ -164,7 +182,8 @@ public sealed interface Step {
   }
 
   /** Something to be written down in words, one line. */
-  record Note(String id, Words words, Mark mark, String go) implements Still, Straight {
+  record Note(String id, Words words, Mark mark, @Nullable Recorded records, String go)
+      implements Still, Straight {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.note().apply(this);
@@ -177,7 +196,7 @@ public sealed interface Step {
    *
    * @param lines at most {@link #MOST_LINES}
    */
-  record Pause(String id, Words words, Mark mark, List<Line> lines, String go) implements Still, Straight {
+  record Pause(String id, Words words, Mark mark, List<Line> lines, String go) implements Still, Straight, Passing {
     /** More is not gone through, but ticked off. */
     public static final int MOST_LINES = 9;
 
@@ -207,7 +226,7 @@ public sealed interface Step {
 
   /** A screw or a slide set anew on every string whose reading is out of its window. */
   record Adjust(String id, Words words, Mark mark, Adjustment adjustment, Branch.Fork then)
-      implements Still, Forked {
+      implements Still, Forked, Passing {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.adjust().apply(this);
@@ -236,7 +255,7 @@ public sealed interface Step {
       double most,
       double step,
       Branch.Fork then)
-      implements Still, Forked {
+      implements Still, Forked, Passing {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.measure().apply(this);
@@ -245,7 +264,7 @@ public sealed interface Step {
 
   /** A named calculation of {@code craft}; asks nothing and branches on what it found. */
   record Compute(String id, Words words, Mark mark, Calculation calculation, Branch.Fork then)
-      implements Still, Forked, Silent {
+      implements Still, Forked, Silent, Passing {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.compute().apply(this);
@@ -275,7 +294,7 @@ public sealed interface Step {
   /** A turn of the truss rod. */
   record TurnRod(
       String id, Words words, Mark mark, Amount amount, Turn limit, Map<Feel, String> felt)
-      implements Still, Unforked {
+      implements Still, Unforked, Passing {
     public TurnRod {
       felt = Map.copyOf(felt);
     }
@@ -325,7 +344,7 @@ public sealed interface Step {
       boolean rest,
       Set<Fact> establishes,
       String go)
-      implements Straight {
+      implements Straight, Passing {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.await().apply(this);
@@ -339,7 +358,7 @@ public sealed interface Step {
 
   /** Another procedure, then on by how it ended. */
   record Call(String id, Words words, Mark mark, String procedure, Branch.Fork then)
-      implements Still, Forked, Silent {
+      implements Still, Forked, Silent, Passing {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.call().apply(this);
@@ -347,7 +366,7 @@ public sealed interface Step {
   }
 
   /** The end, with the work done or left in order. */
-  record Done(String id, Words words, Mark mark, String outcome) implements Still, End {
+  record Done(String id, Words words, Mark mark, String outcome) implements Still, End, Passing {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.done().apply(this);
@@ -355,7 +374,7 @@ public sealed interface Step {
   }
 
   /** The end, with the instrument given to a repairer. */
-  record HandOver(String id, Words words, Mark mark, String outcome) implements Still, End {
+  record HandOver(String id, Words words, Mark mark, String outcome) implements Still, End, Passing {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.handOver().apply(this);

@@ -107,8 +107,8 @@ final class StepReader {
   static List<String> own(String kind) {
     return switch (kind) {
       case "tell" -> List.of("establishes", "changes", "short", "short-when", "go", "branches");
-      case "choose" -> List.of("gives", "options");
-      case "note" -> List.of("go");
+      case "choose" -> List.of("gives", "records", "options");
+      case "note" -> List.of("records", "go");
       case "pause" -> List.of("lines", "go");
       case "adjust" -> List.of("what", "go", "branches");
       case "measure" -> List.of("quantity", "string", "gauge", "plausible", "branches");
@@ -150,7 +150,13 @@ final class StepReader {
           "Add an option, or make it a tell step");
     }
     String gives = named(step.fields(), "gives", "a result", given);
-    return new Step.Choose(step.id(), said, step.mark(), List.copyOf(options), gives);
+    return new Step.Choose(
+        step.id(), said, step.mark(), List.copyOf(options), gives, records(step.fields()));
+  }
+
+  private @Nullable Recorded records(Fields fields) {
+    return values.word(
+        fields.optional("records"), "what is on record", Recorded.values(), Recorded::word);
   }
 
   private Step.@Nullable Option option(Node item, List<String> ids) {
@@ -184,7 +190,8 @@ final class StepReader {
   private @Nullable Step note(Begun step) {
     Words said = words.read(step.fields(), step.part(), true);
     Scalar go = forks.way(step.fields().required("go"));
-    return go == null ? null : new Step.Note(step.id(), said, step.mark(), go.text());
+    Recorded records = records(step.fields());
+    return go == null ? null : new Step.Note(step.id(), said, step.mark(), records, go.text());
   }
 
   private @Nullable Step adjust(Begun step) {

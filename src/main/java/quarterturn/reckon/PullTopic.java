@@ -35,9 +35,6 @@ final class PullTopic extends Topic {
   private static final Pattern BETWEEN = Pattern.compile("[\\s;]+");
   private static final int BAR = 40;
 
-  /** Any procedure will do to load the kinds of instrument with. */
-  private static final String PROCEDURE = "relief";
-
   @Option(
       names = "--scale",
       paramLabel = "LENGTH",
@@ -108,7 +105,7 @@ final class PullTopic extends Topic {
     for (String one : BETWEEN.split(note.strip())) {
       noted.add(Given.by("--instrument", () -> SetPull.TunedString.parse(one)));
     }
-    Kind kind = new Shelf(null).load(PROCEDURE).kinds().get(known.kind());
+    Kind kind = new Shelf(null).rules().kinds().get(known.kind());
     Length length = scale != null ? scale : kind == null ? null : kind.scale();
     if (length == null) {
       throw new NotUnderstood("--scale: is missing, and kind " + known.kind() + " is not known");

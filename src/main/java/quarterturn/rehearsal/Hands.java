@@ -2,7 +2,6 @@ package quarterturn.rehearsal;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +13,7 @@ import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Which;
 import quarterturn.session.Answer;
@@ -88,27 +88,34 @@ public final class Hands {
 
   /** The option that says what is not as usual here, or null where none does. */
   Prompt.@Nullable Option seen(Prompt.Choose choose) {
-    String step = key(choose);
-    List<String> shown = new ArrayList<>();
-    String wish = instrument.traits().answers().get(step);
-    if (wish != null && !done.contains(step)) {
-      shown.add(wish);
-    }
-    if (neck.traits().fault().shows() != null) {
-      shown.add(neck.traits().fault().shows());
-    }
-    if (!instrument.adjustable() && choose.said().step().equals("saddles")) {
-      shown.add("fixed");
-    }
-    if (!instrument.pickups() && step.equals("pickups/kind-of")) {
-      shown.add("none");
+    if (unusual(choose)) {
+      return choose.options().get(choose.options().size() - 1);
     }
     for (Prompt.Option option : choose.options()) {
-      if (shown.contains(option.id())) {
+      if (option.id().equals(neck.traits().fault().shows())) {
         return option;
       }
     }
     return null;
+  }
+
+  /** Whether the last option holds of what a step puts on record, not the ordinary one. */
+  private boolean unusual(Prompt.Choose choose) {
+    Recorded what = records(choose);
+    if (what == Recorded.SADDLES) {
+      return !instrument.adjustable();
+    }
+    if (what == Recorded.PICKUPS) {
+      return !instrument.pickups();
+    }
+    return what != null
+        && instrument.traits().wishes().contains(what)
+        && !done.contains(key(choose));
+  }
+
+  private @Nullable Recorded records(Prompt prompt) {
+    Step step = step(prompt);
+    return step == null ? null : step.records();
   }
 
   private Answer read(Prompt.Measure measure) {
@@ -141,12 +148,13 @@ public final class Hands {
   }
 
   private String written(Prompt prompt) {
-    return switch (prompt.said().step()) {
-      case "complaint" -> "It buzzes low down and plays high (invented)";
-      case "gauges" -> gauges(1);
-      case "new-gauges" -> gauges(HEAVIER);
-      default -> "-";
-    };
+    Recorded what = records(prompt);
+    if (what == Recorded.COMPLAINT) {
+      return "It buzzes low down and plays high (invented)";
+    }
+    return what == Recorded.GAUGES
+        ? gauges(1)
+        : what == Recorded.NEW_GAUGES ? gauges(HEAVIER) : "-";
   }
 
   /** The kind's usual diameters in inches, thicker by a factor. */

@@ -2,11 +2,12 @@ package quarterturn.rehearsal;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Style;
 
 /**
@@ -19,8 +20,7 @@ import quarterturn.procedure.Style;
  * @param nutClearance over fret 1 in millimetres
  * @param pickupGap in millimetres; empty where there is no pickup
  * @param newSet relief in millimetres that a set of other strings adds
- * @param answers to choices, by "procedure/step", the first time they come up, where they are not
- *     the ordinary ones
+ * @param wishes choices that are answered by their last option the first time they come up
  */
 public record InstrumentTraits(
     NeckTraits neck,
@@ -29,13 +29,13 @@ public record InstrumentTraits(
     List<Double> nutClearance,
     List<Double> pickupGap,
     double newSet,
-    Map<String, String> answers) {
+    Set<Recorded> wishes) {
   public InstrumentTraits {
     action = List.copyOf(action);
     intonation = List.copyOf(intonation);
     nutClearance = List.copyOf(nutClearance);
     pickupGap = List.copyOf(pickupGap);
-    answers = Map.copyOf(answers);
+    wishes = Set.copyOf(wishes);
   }
 
   /** An instrument on which only the neck may want anything. */
@@ -47,7 +47,7 @@ public record InstrumentTraits(
         middles(kind, style, Quantity.NUT_CLEARANCE, i -> 0),
         middles(kind, style, Quantity.PICKUP_GAP, i -> 0),
         0,
-        Map.of());
+        Set.of());
   }
 
   /**
@@ -64,7 +64,7 @@ public record InstrumentTraits(
         middles(kind, style, Quantity.NUT_CLEARANCE, i -> 0),
         middles(kind, style, Quantity.PICKUP_GAP, i -> i == 0 ? -1.2 : 0),
         0.1,
-        Map.of("strings/decide", "other-set", "relief/overnight", "tomorrow"));
+        Set.of(Recorded.STRINGS, Recorded.NEXT_DAY));
   }
 
   /** The middles of the windows, each with something added; none where there is no window. */

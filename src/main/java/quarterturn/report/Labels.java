@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Step;
 
 /**
@@ -36,6 +37,12 @@ public record Labels(@Nullable Library library, @Nullable Procedure procedure) {
     Step step = procedure == null ? null : procedure.steps().get(id);
     String brief = step == null ? null : step.words().brief();
     return brief == null || brief.contains("{") ? step(id) : brief.replaceAll("[.:]$", "");
+  }
+
+  /** What is written down at a step, where the program asks for it again; or null. */
+  @Nullable Recorded records(String id) {
+    Step step = procedure == null ? null : procedure.steps().get(id);
+    return step == null ? null : step.records();
   }
 
   /** An option's label, or its id. */

@@ -67,9 +67,10 @@ public record Sheet(
    *
    * @param session its name
    * @param events oldest first
-   * @param library for labels, kinds and what spoils what; null where the files are gone
+   * @param library for labels, kinds, what spoils what and when to look again; a procedure may be
+   *     gone from it
    */
-  public static Sheet of(String session, List<Event> events, @Nullable Library library) {
+  public static Sheet of(String session, List<Event> events, Library library) {
     return new SheetFold(library).of(session, events);
   }
 

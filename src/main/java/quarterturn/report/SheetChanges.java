@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Limits;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Results;
 import quarterturn.session.Event;
@@ -19,15 +21,17 @@ final class SheetChanges {
 
   private final List<Event> events;
   private final Results results;
+  private final Limits.Climate climate;
   private final List<Change> changes = new ArrayList<>();
 
   /**
    * @param events those that stand, oldest first
-   * @param results {@link Results#NONE} where it is not known what spoils what
+   * @param library what spoils what
    */
-  SheetChanges(List<Event> events, SheetSteps steps, Results results) {
+  SheetChanges(List<Event> events, SheetSteps steps, Library library) {
     this.events = events;
-    this.results = results;
+    this.results = library.results();
+    this.climate = library.limits().climate();
     for (int i = 0; i < events.size(); i++) {
       String id = steps.change(events.get(i));
       if (id != null) {
@@ -80,10 +84,10 @@ final class SheetChanges {
         .anyMatch(result -> change.spoils().contains(result.id()));
   }
 
-  /** Whether a week went by after a reading, or the air became another. */
+  /** Whether much time went by after a reading, or the air became another. */
   private boolean climate(int index) {
     Instant last = events.get(events.size() - 1).at();
-    if (events.get(index).at().plus(Results.CLIMATE_AFTER).isBefore(last)) {
+    if (events.get(index).at().plus(climate.after()).isBefore(last)) {
       return true;
     }
     Double then = null;
@@ -93,7 +97,7 @@ final class SheetChanges {
           && air.value() != null) {
         if (i <= index) {
           then = air.value();
-        } else if (then != null && Math.abs(air.value() - then) > Results.CLIMATE_POINTS) {
+        } else if (then != null && Math.abs(air.value() - then) > climate.points()) {
           return true;
         }
       }

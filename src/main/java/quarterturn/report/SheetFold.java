@@ -1,6 +1,5 @@
 package quarterturn.report;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -9,7 +8,9 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Style;
 import quarterturn.session.Corrections;
@@ -18,22 +19,10 @@ import quarterturn.unit.Turn;
 
 /** Makes a sheet from a session's events, from the answers that were not withdrawn. */
 final class SheetFold {
-  /** The step at which the player's complaint is written down. */
-  private static final String COMPLAINT = "complaint";
-
-  /** The step at which the diameters of new strings are written down. */
-  private static final String GAUGES = "new-gauges";
-
   private static final String KIND = "kind";
   private static final String STYLE = "style";
 
-  /** When to look again, counted from a turn and from the end: our policy on common practice. */
-  private static final Duration AFTER_TURN = Duration.ofHours(24);
-
-  private static final Duration WEEK = Duration.ofDays(7);
-  private static final Duration SEASON = Duration.ofDays(90);
-
-  private final @Nullable Library library;
+  private final Library library;
   private final List<Sheet.Remark> notes = new ArrayList<>();
   private final List<Sheet.Remark> strings = new ArrayList<>();
   private final List<Sheet.Remark> findings = new ArrayList<>();
@@ -49,7 +38,7 @@ final class SheetFold {
   private Event.@Nullable Ended ended;
   private @Nullable String standing;
 
-  SheetFold(@Nullable Library library) {
+  SheetFold(Library library) {
     this.library = library;
   }
 
@@ -66,8 +55,7 @@ final class SheetFold {
     if (waiting != null) {
       waits.add(new Sheet.Pause(waiting.step(), waiting.at(), waiting.until(), null, null));
     }
-    Results results = library == null ? Results.NONE : library.results();
-    SheetChanges changes = new SheetChanges(events, new SheetSteps(library, main), results);
+    SheetChanges changes = new SheetChanges(events, new SheetSteps(library, main), library);
     SheetRows rows = new SheetRows(events, kind(), style, changes);
     Instant last = events.isEmpty() ? null : events.get(events.size() - 1).at();
     return new Sheet(
@@ -122,16 +110,18 @@ final class SheetFold {
   }
 
   private void noted(Event.Noted noted, SheetSteps steps) {
-    if (noted.step().equals(COMPLAINT)) {
+    Labels labels = steps.labels(noted.step());
+    Recorded what = labels.records(noted.step());
+    if (what == Recorded.COMPLAINT) {
       complaint = noted.text();
       return;
     }
     if (noted.text().equals("-")) {
       return;
     }
-    String brief = steps.labels(noted.step()).brief(noted.step());
+    String brief = labels.brief(noted.step());
     String about = brief.equals(noted.step()) ? brief.replace('-', ' ') : brief;
-    List<Sheet.Remark> to = noted.step().equals(GAUGES) ? strings : notes;
+    List<Sheet.Remark> to = what == Recorded.NEW_GAUGES ? strings : notes;
     to.add(new Sheet.Remark(noted.at(), about, noted.text()));
   }
 
@@ -154,8 +144,7 @@ final class SheetFold {
 
   /** "strings of another gauge, material or tuning". */
   private String fitted(@Nullable String change) {
-    Results.Change known =
-        library == null || change == null ? null : library.results().changes().get(change);
+    Results.Change known = change == null ? null : library.results().changes().get(change);
     return known == null ? String.valueOf(change) : known.name();
   }
 
@@ -200,7 +189,7 @@ final class SheetFold {
   }
 
   private @Nullable Kind kind() {
-    Kind known = library == null || kind == null ? null : library.kinds().get(kind);
+    Kind known = kind == null ? null : library.kinds().get(kind);
     Integer joint = started == null ? null : started.jointFret();
     return known == null || joint == null ? known : known.withJoint(joint);
   }
@@ -208,7 +197,7 @@ final class SheetFold {
   private Sheet.Heading heading(String session) {
     Kind known = kind();
     String id = started == null ? "" : started.procedure();
-    Procedure procedure = library == null ? null : library.procedures().get(id);
+    Procedure procedure = library.procedures().get(id);
     return new Sheet.Heading(
         session,
         started == null ? null : started.instrument(),
@@ -225,18 +214,19 @@ final class SheetFold {
       return List.of();
     }
     List<Sheet.Again> next = new ArrayList<>();
+    Limits.Rechecks rechecks = library.limits().rechecks();
     moves.stream()
         .filter(move -> move.turn().turns() != 0)
         .reduce((one, other) -> other)
-        .map(move -> move.at().plus(AFTER_TURN))
-        .filter(at -> at.isAfter(last))
-        .ifPresent(at -> next.add(new Sheet.Again(at, "a day after the last turn: the relief")));
-    next.add(
-        new Sheet.Again(
-            last.plus(WEEK), "a week on: pitch, relief and action, as the wood comes to rest"));
-    next.add(
-        new Sheet.Again(
-            last.plus(SEASON), "a season on: the whole of it, as the air becomes another"));
+        .map(move -> again(move.at(), rechecks.day()))
+        .filter(again -> again.at().isAfter(last))
+        .ifPresent(next::add);
+    next.add(again(last, rechecks.week()));
+    next.add(again(last, rechecks.season()));
     return next;
+  }
+
+  private static Sheet.Again again(Instant from, Limits.Recheck recheck) {
+    return new Sheet.Again(from.plus(recheck.after()), recheck.sheet());
   }
 }

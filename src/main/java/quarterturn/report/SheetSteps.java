@@ -18,17 +18,15 @@ final class SheetSteps {
   static final String NEW = "new-";
 
   private final List<Procedure> procedures = new ArrayList<>();
-  private final @Nullable Library library;
+  private final Library library;
 
   /**
    * @param main the procedure the session began with
    */
-  SheetSteps(@Nullable Library library, String main) {
+  SheetSteps(Library library, String main) {
     this.library = library;
-    if (library != null) {
-      procedures.addAll(library.procedures().values());
-      procedures.stream().filter(p -> p.id().equals(main)).findFirst().ifPresent(this::atWork);
-    }
+    procedures.addAll(library.procedures().values());
+    procedures.stream().filter(p -> p.id().equals(main)).findFirst().ifPresent(this::atWork);
   }
 
   private void atWork(Procedure procedure) {

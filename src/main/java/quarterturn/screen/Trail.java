@@ -88,7 +88,8 @@ final class Trail {
                 + (net > 0 ? " tighter" : " looser")
                 + " than found";
     boolean moved = overview.today().turns() > 1e-9;
-    return stands + (moved ? ", moved " + Turns.typedForm(overview.today()) + " in 24 h" : "");
+    String in = " in " + overview.day().toHours() + " h";
+    return stands + (moved ? ", moved " + Turns.typedForm(overview.today()) + in : "");
   }
 
   static String window(Overview overview) {

@@ -43,7 +43,7 @@ public final class AdviceLines {
       return error("a line is at most " + LONGEST + " characters long");
     }
     try {
-      return answer(AdviceQuery.of(Fields.object(line.text()))).toString();
+      return answer(AdviceQuery.of(Fields.object(line.text()), limits.knownFor())).toString();
     } catch (BadAnswer | IllegalArgumentException e) {
       return error(String.valueOf(e.getMessage()));
     }

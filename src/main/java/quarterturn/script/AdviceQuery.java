@@ -1,6 +1,7 @@
 package quarterturn.script;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -16,23 +17,21 @@ import quarterturn.unit.Turn;
 record AdviceQuery(Window window, Known known, List<Seen> story) {
   private static final int MOST_MOVES = 200;
 
-  /** Hours that what is known of a neck is taken to be old; a query tells no time. */
-  private static final double A_WEEK = 7 * 24;
-
   private static final double LARGEST_TURN = 1;
   private static final double LARGEST_MM = 10;
 
   /**
    * Reads a query.
    *
+   * @param knownFor how old what is known of a neck is taken to be; a query tells no time
    * @throws BadAnswer naming the key that is wrong and what is allowed there
    */
-  static AdviceQuery of(JsonNode json) throws BadAnswer {
+  static AdviceQuery of(JsonNode json, Duration knownFor) throws BadAnswer {
     allow(json, Set.of("window_mm", "prior", "moves", "known"));
     Prior prior = prior(json.path("prior"));
     return new AdviceQuery(
         window(json.path("window_mm")),
-        json.has("known") ? known(json.get("known")).rested(A_WEEK) : Known.of(prior),
+        json.has("known") ? known(json.get("known")).rested(knownFor.toHours()) : Known.of(prior),
         story(json.path("moves")));
   }
 

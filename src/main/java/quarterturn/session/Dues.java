@@ -1,6 +1,5 @@
 package quarterturn.session;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,6 +8,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Limits;
 
 /** What is due, from what the store holds. Pure functions. */
 public final class Dues {
@@ -17,7 +17,6 @@ public final class Dues {
 
   private static final Instant LAST = Instant.parse("9999-01-01T00:00:00Z");
 
-  private static final Duration AHEAD = Duration.ofDays(7);
   private static final int MOST = 5;
 
   private static final String NAMELESS = "an instrument without a name";
@@ -33,14 +32,16 @@ public final class Dues {
    *
    * @param sessions the newest first, as {@link Store#sessions} lists them
    * @param instruments the names of those that are kept
+   * @param rechecks when one is looked at again
    */
-  public static List<Due> of(List<Store.Glance> sessions, Set<String> instruments, Instant now) {
-    return inOrder(sessions.stream().filter(Dues::possible).toList(), instruments, now);
+  public static List<Due> of(
+      List<Store.Glance> sessions, Set<String> instruments, Limits.Rechecks rechecks, Instant now) {
+    return inOrder(sessions.stream().filter(Dues::possible).toList(), instruments, rechecks, now);
   }
 
-  /** What the home view opens on: what is overdue, then what comes within the week. */
-  public static List<Due> pressing(List<Due> dues, Instant now) {
-    Instant ahead = now.plus(AHEAD);
+  /** What the home view opens on: what is overdue, then what comes soon. */
+  public static List<Due> pressing(List<Due> dues, Limits.Rechecks rechecks, Instant now) {
+    Instant ahead = now.plus(rechecks.ahead());
     return dues.stream().filter(d -> d.come(ahead)).limit(MOST).toList();
   }
 
@@ -56,7 +57,7 @@ public final class Dues {
   }
 
   private static List<Due> inOrder(
-      List<Store.Glance> sessions, Set<String> instruments, Instant now) {
+      List<Store.Glance> sessions, Set<String> instruments, Limits.Rechecks rechecks, Instant now) {
     List<Due> out = new ArrayList<>();
     for (Store.Glance glance : sessions) {
       if (glance.unfinished()) {
@@ -68,8 +69,8 @@ public final class Dues {
           sessions.stream()
               .filter(g -> g.started() != null && name.equals(g.instrument()))
               .toList();
-      add(out, afterTurn(name, of));
-      add(out, season(name, of));
+      add(out, afterTurn(name, of, rechecks));
+      add(out, season(name, of, rechecks.season()));
     }
     out.sort(Comparator.comparing(Due::at));
     return List.copyOf(out);
@@ -110,7 +111,8 @@ public final class Dues {
    * The next reading after the last session that turned the rod and ended. There is none where the
    * rod was turned again since, or the instrument handed over: what is then due follows from that.
    */
-  private static @Nullable Due afterTurn(String name, List<Store.Glance> of) {
+  private static @Nullable Due afterTurn(
+      String name, List<Store.Glance> of, Limits.Rechecks rechecks) {
     Store.Glance turned = lastEnded(of.stream().filter(g -> g.turned() != null).toList());
     if (turned == null || turned.ended() == null || turned.ended().handOver()) {
       return null;
@@ -123,33 +125,36 @@ public final class Dues {
       }
       read = after(other.relief(), read) ? Objects.requireNonNull(other.relief()) : read;
     }
-    for (Rechecks.Recheck recheck : Rechecks.AFTER_TURN) {
-      if (read.isBefore(end.plus(recheck.answeredFrom()))) {
-        return due(name, turned, end, recheck);
-      }
+    Limits.Recheck day = rechecks.day();
+    Limits.Recheck week = rechecks.week();
+    if (read.isBefore(end.plus(day.after().dividedBy(rechecks.answeredAt())))) {
+      return due(name, turned, end, Due.Why.DAY, day);
     }
-    return null;
+    return read.isBefore(end.plus(week.after().dividedBy(rechecks.answeredAt())))
+        ? due(name, turned, end, Due.Why.WEEK, week)
+        : null;
   }
 
   /** A season after the last session that ended, unless another began since. */
-  private static @Nullable Due season(String name, List<Store.Glance> of) {
+  private static @Nullable Due season(String name, List<Store.Glance> of, Limits.Recheck season) {
     Store.Glance last = lastEnded(of);
     if (last == null || last.ended() == null) {
       return null;
     }
     Instant end = last.ended().at();
     boolean later = of.stream().anyMatch(g -> after(g.started(), end));
-    return later ? null : due(name, last, end, Rechecks.SEASON);
+    return later ? null : due(name, last, end, Due.Why.SEASON, season);
   }
 
-  private static Due due(String name, Store.Glance session, Instant end, Rechecks.Recheck recheck) {
+  private static Due due(
+      String name, Store.Glance session, Instant end, Due.Why why, Limits.Recheck recheck) {
     return new Due(
         end.plus(recheck.after()),
-        recheck.why(),
+        why,
         name,
         recheck.procedure(),
         session.name(),
-        recheck.what(),
+        recheck.due(),
         end);
   }
 

@@ -140,6 +140,7 @@ public final class Engine {
         trail(state),
         state.history().net(),
         state.history().today(now),
+        library.limits().day(),
         rodPlace(state, procedure),
         walk.stages(state, now).all(),
         contact(state, kind));
@@ -151,7 +152,7 @@ public final class Engine {
     if (!asked || kind == null || state.style() == null) {
       return null;
     }
-    BuzzCure cure = new Figures(state, kind, state.style()).cure();
+    BuzzCure cure = new Figures(state, library, kind, state.style()).cure();
     return cure == null ? null : cure.found();
   }
 

@@ -15,11 +15,6 @@ import quarterturn.unit.Turn;
 
 /** Holds an answer against its prompt: the event it is, or why it is not taken. */
 final class Examiner {
-  /**
-   * More than this in one go is a slip of the pen, or nothing this program should carry on from.
-   */
-  private static final Turn MOST_REPORTED = new Turn(1);
-
   private static final int LONGEST_NOTE = 300;
 
   private final Walk walk;
@@ -179,7 +174,7 @@ final class Examiner {
         step.quantity().unit());
   }
 
-  private static Event turned(Prompt.TurnRod prompt, Answer answer, Instant now) throws Refused {
+  private Event turned(Prompt.TurnRod prompt, Answer answer, Instant now) throws Refused {
     String step = prompt.said().step();
     if (answer instanceof Answer.Undo) {
       require(prompt.canUndo(), "There is no turn to take back here.");
@@ -188,9 +183,12 @@ final class Examiner {
     if (!(answer instanceof Answer.Turned turned)) {
       throw new Refused("Say how far the rod was turned and how it felt.");
     }
-    if (turned.turn().size().compareTo(MOST_REPORTED) > 0) {
+    Turn most = walk.limits().mostReported();
+    if (turned.turn().size().compareTo(most) > 0) {
       throw new Refused(
-          "More than a whole turn at once can't be right here. Say what was really turned; if it"
+          "More than "
+              + (most.turns() == 1 ? "a whole turn" : most)
+              + " at once can't be right here. Say what was really turned; if it"
               + " was that much, leave the session and see a repairer.");
     }
     boolean still = turned.turn().turns() == 0;

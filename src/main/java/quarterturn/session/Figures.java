@@ -17,7 +17,10 @@ import quarterturn.craft.Window;
 import quarterturn.craft.WoodMoisture;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Kind;
+import quarterturn.procedure.Library;
 import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Recorded;
+import quarterturn.procedure.Step;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Which;
 import quarterturn.unit.Bracket;
@@ -39,11 +42,13 @@ final class Figures {
   private static final Length POCKET = Length.mm(75);
 
   private final State state;
+  private final Library library;
   private final Kind kind;
   private final Style style;
 
-  Figures(State state, Kind kind, Style style) {
+  Figures(State state, Library library, Kind kind, Style style) {
     this.state = state;
+    this.library = library;
     this.kind = kind;
     this.style = style;
   }
@@ -120,7 +125,7 @@ final class Figures {
     }
     double before = from.noGap() ? 0 : from.middleMm();
     double change = to.middleMm() - before;
-    if (Math.abs(change) < History.SEEN_MM) {
+    if (Math.abs(change) < library.limits().answers().seenMm()) {
       return "The relief is as it was found, and has not moved the action.";
     }
     Held held = Held.at(kind.jointFret(), kind.readAt());
@@ -206,7 +211,11 @@ final class Figures {
 
   /** What the old and the new set pull, and which way the neck will go. */
   String pull() {
-    String typed = state.position().chosen("new-gauges");
+    String typed = null;
+    for (Step step : library.procedure(state.place().procedure()).steps().values()) {
+      boolean here = step.records() == Recorded.NEW_GAUGES;
+      typed = here ? state.position().chosen(step.id()) : typed;
+    }
     List<Length> now = typed == null ? null : Strings.parse(typed, kind);
     if (now == null || kind.make().gauges().isEmpty()) {
       return "Without the new set's diameters its pull can't be reckoned; the next readings tell";
@@ -345,7 +354,9 @@ final class Figures {
         + then
         + " to "
         + last
-        + (Math.abs(change) < History.SEEN_MM ? ", which is no more than a gauge can tell" : "");
+        + (Math.abs(change) < library.limits().answers().seenMm()
+            ? ", which is no more than a gauge can tell"
+            : "");
   }
 
   /** The last reading on the lowest string, of this session or of one before it; or null. */

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Blank;
 import quarterturn.procedure.Kind;
+import quarterturn.procedure.Library;
 import quarterturn.procedure.Which;
 import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
@@ -35,6 +36,7 @@ final class Fill {
    */
   Fill(
       State state,
+      Library library,
       @Nullable Kind kind,
       @Nullable Turn turn,
       String wait,
@@ -43,7 +45,7 @@ final class Fill {
     this.at = at;
     this.stale = stale;
     this.figures =
-        kind == null || state.style() == null ? null : new Figures(state, kind, state.style());
+        kind == null || state.style() == null ? null : new Figures(state, library, kind, state.style());
     this.state = state;
     this.kind = kind;
     this.window = kind == null || state.style() == null ? null : kind.target(state.style()).window();

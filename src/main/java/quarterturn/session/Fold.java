@@ -35,7 +35,7 @@ final class Fold {
   }
 
   State start(Event.Started started) {
-    return walk.enterWhenReady(State.of(started));
+    return walk.enterWhenReady(State.of(started, library.limits()));
   }
 
   /**
@@ -175,7 +175,7 @@ final class Fold {
   private State read(State state, Event.Read read) {
     Step.Measure step = expect(state, read.step(), Step.Measure.class);
     BenchState bench = state.bench();
-    boolean timely = state.history().timely(library.limits(), read.at());
+    boolean timely = state.history().timely(read.at());
     State now =
         read.missing()
             ? state.with(bench.missed(read.quantity()))

@@ -26,9 +26,6 @@ import quarterturn.unit.Turn;
  * state at the same time gets the same ruling.
  */
 final class Guard {
-  /** Put off so often without a fresh reading coming, a procedure is at fault. */
-  private static final int MOST_PUT_OFF = 3;
-
   private final Limits limits;
   private final Advisor advisor;
 
@@ -61,19 +58,19 @@ final class Guard {
     Reading reading = fresh(state);
     Bracket bracket = reading == null ? null : reading.read().bracket();
     if (bracket == null) {
-      return state.pending().putOff() < MOST_PUT_OFF
+      return state.pending().putOff() < limits.putOff()
           ? new Ruling.ReadFirst()
           : fault("it asks for a turn without a fresh reading, taken at pitch after settling");
     }
     // By the last event's time, so that no turn is asked for on it and yet refused a second later.
-    if (reading != null && History.old(limits, reading.at(), state.last())) {
+    if (reading != null && state.history().old(reading.at(), state.last())) {
       return new Ruling.ReadFirst();
     }
     Ruling missing = missing(state);
     if (missing != null) {
       return missing;
     }
-    if (state.history().restDue(limits, now)) {
+    if (state.history().restDue(now)) {
       return rests(state, now);
     }
     return amount(state, step, kind, window, bracket, now);
@@ -183,9 +180,10 @@ final class Guard {
     return new Prompt.Expected(range.lowMm(), range.highMm());
   }
 
-  private static Advisor.Question question(
+  private Advisor.Question question(
       State state, Kind kind, Window window, Bracket bracket, Turn most) {
-    return new Advisor.Question(window, bracket, Known.of(kind.prior()), Story.of(state), most);
+    return new Advisor.Question(
+        window, bracket, Known.of(kind.prior()), Story.of(state, limits), most);
   }
 
   /**
@@ -219,7 +217,7 @@ final class Guard {
     most = Math.min(most, leftToday(state, now).turns());
     double net = state.history().net().turns();
     double room = limits.fromAsFound().turns() - (tighten ? net : -net);
-    return new Turn(Math.max(1 / 16.0, Math.min(most, room)));
+    return new Turn(Math.max(Turn.SIXTEENTH.turns(), Math.min(most, room)));
   }
 
   private static @Nullable Advice undo(State state) {

@@ -17,6 +17,7 @@ import quarterturn.unit.Turn;
 /**
  * What was read, turned and changed in a session, and what that adds up to.
  *
+ * @param limits by which it is counted
  * @param earlier this neck's turns in sessions before this one, oldest first
  * @param elsewhere its turns in other sessions since this one began
  * @param readings every reading, oldest first
@@ -28,6 +29,7 @@ import quarterturn.unit.Turn;
  * @param spoiled so many of the readings, the oldest, something other than a turn has spoiled
  */
 record History(
+    Limits limits,
     List<Event.Past> earlier,
     List<Event.Past> elsewhere,
     List<Reading> readings,
@@ -37,18 +39,6 @@ record History(
     @Nullable Instant tuned,
     @Nullable Lifted lifted,
     int spoiled) {
-  /** A change of less than this cannot be told from the noise of a gauge (policy). */
-  static final double SEEN_MM = 0.05;
-
-  /**
-   * A neck between two leaves reads now one, now the other; only what no such pair of readings can
-   * show is a move the wrong way (policy: twice the error of a reading).
-   */
-  static final double PLAIN_MM = 0.02;
-
-  /** A run of turns smaller than this is too small for an answer to be expected (policy). */
-  static final Turn ANSWERABLE = Turn.EIGHTH;
-
   private static final double SLACK = 1e-6;
 
   /**
@@ -58,20 +48,20 @@ record History(
    */
   record Lifted(Instant at, int turns) {}
 
-  static History of(Event.Started started) {
+  static History of(Event.Started started, Limits limits) {
     return new History(
-        started.past(), List.of(), List.of(), List.of(), List.of(), Map.of(), null, null, 0);
+        limits, started.past(), List.of(), List.of(), List.of(), List.of(), Map.of(), null, null, 0);
   }
 
   History read(Event.Read read, boolean counts) {
     Reading reading = new Reading(read, counts, turns.size(), changes.size());
     return new History(
-        earlier, elsewhere, State.with(readings, reading), turns, changes, given, tuned, lifted, spoiled);
+        limits, earlier, elsewhere, State.with(readings, reading), turns, changes, given, tuned, lifted, spoiled);
   }
 
   History turned(TurnMade made) {
     return new History(
-        earlier, elsewhere, readings, State.with(turns, made), changes, given, tuned, lifted, spoiled);
+        limits, earlier, elsewhere, readings, State.with(turns, made), changes, given, tuned, lifted, spoiled);
   }
 
   /** Something was done to the instrument; null for nothing. */
@@ -79,7 +69,7 @@ record History(
     return change == null
         ? this
         : new History(
-            earlier,
+            limits, earlier,
             elsewhere,
             readings,
             turns,
@@ -92,22 +82,22 @@ record History(
 
   History gave(String result) {
     Map<String, Integer> now = State.with(given, result, changes.size());
-    return new History(earlier, elsewhere, readings, turns, changes, now, tuned, lifted, spoiled);
+    return new History(limits, earlier, elsewhere, readings, turns, changes, now, tuned, lifted, spoiled);
   }
 
   History tuned(Instant at) {
-    return new History(earlier, elsewhere, readings, turns, changes, given, at, lifted, spoiled);
+    return new History(limits, earlier, elsewhere, readings, turns, changes, given, at, lifted, spoiled);
   }
 
   History lifted(Instant at) {
     Lifted now = new Lifted(at, turns.size());
-    return new History(earlier, elsewhere, readings, turns, changes, given, tuned, now, spoiled);
+    return new History(limits, earlier, elsewhere, readings, turns, changes, given, tuned, now, spoiled);
   }
 
   /** Something has spoiled every reading so far. */
   History allSpoiled() {
     int all = readings.size();
-    return new History(earlier, elsewhere, readings, turns, changes, given, tuned, lifted, all);
+    return new History(limits, earlier, elsewhere, readings, turns, changes, given, tuned, lifted, all);
   }
 
   /**
@@ -120,7 +110,7 @@ record History(
       made.add(made.remove(made.size() - 1).unsure());
     }
     return new History(
-        earlier, now, readings, List.copyOf(made), changes, given, tuned, lifted, spoiled);
+        limits, earlier, now, readings, List.copyOf(made), changes, given, tuned, lifted, spoiled);
   }
 
   /** This neck's turns in other sessions, those before this one began first. */
@@ -143,12 +133,12 @@ record History(
   }
 
   /**
-   * All turning in the 24 hours before {@code now}, either way added up, since the last lifting.
+   * All turning in a day before {@code now}, either way added up, since the last lifting.
    * What was turned before a lifting goes by its place among the turns, since a lifting and the
    * turn after it may be in one second.
    */
   Turn today(Instant now) {
-    Instant since = now.minus(Duration.ofHours(24));
+    Instant since = now.minus(limits.day());
     double sum = 0;
     for (Event.Past past : others()) {
       boolean counts = lifted == null || past.at().isAfter(lifted.at());
@@ -201,13 +191,13 @@ record History(
   }
 
   /** Whether tuning or a reading at {@code from} is too long ago to be used at {@code now}. */
-  static boolean old(Limits limits, Instant from, Instant now) {
+  boolean old(Instant from, Instant now) {
     return from.plus(Duration.ofMinutes(limits.readingHoldsMinutes())).isBefore(now);
   }
 
   /** Whether tuning is not too long ago for a reading at {@code now}. */
-  boolean timely(Limits limits, Instant now) {
-    return tuned != null && !old(limits, tuned, now);
+  boolean timely(Instant now) {
+    return tuned != null && !old(tuned, now);
   }
 
   /** The last counting reading taken when {@code turns} turns had been made, or null. */
@@ -268,7 +258,7 @@ record History(
     return found;
   }
 
-  private static Response answer(Turn turn, @Nullable Bracket before, @Nullable Bracket after) {
+  private Response answer(Turn turn, @Nullable Bracket before, @Nullable Bracket after) {
     if (before == null || after == null || turn.turns() == 0) {
       return Response.UNSEEN;
     }
@@ -277,13 +267,13 @@ record History(
     }
     double change = before.middleMm() - after.middleMm();
     double asTold = turn.turns() > 0 ? change : -change;
-    if (asTold >= SEEN_MM - SLACK) {
+    if (asTold >= limits.answers().seenMm() - SLACK) {
       return Response.MOVED;
     }
-    if (most(turn, before, after) <= -PLAIN_MM + SLACK) {
+    if (most(turn, before, after) <= SLACK - limits.answers().wrongMm()) {
       return Response.WRONG_WAY;
     }
-    return turn.size().atLeast(ANSWERABLE) ? Response.NO_ANSWER : Response.UNSEEN;
+    return turn.size().atLeast(limits.answers().expectedFrom()) ? Response.NO_ANSWER : Response.UNSEEN;
   }
 
   /** The most that a neck can have moved as told. */
@@ -292,13 +282,13 @@ record History(
   }
 
   /** Where an end of a bracket is unknown, only what holds for the whole of it was seen. */
-  private static Response answerAtLeast(Turn turn, Bracket before, Bracket after) {
+  private Response answerAtLeast(Turn turn, Bracket before, Bracket after) {
     double least =
         turn.turns() > 0 ? before.lowMm() - after.highMm() : after.lowMm() - before.highMm();
-    if (least >= SEEN_MM - SLACK) {
+    if (least >= limits.answers().seenMm() - SLACK) {
       return Response.MOVED;
     }
-    return most(turn, before, after) <= -PLAIN_MM + SLACK ? Response.WRONG_WAY : Response.UNSEEN;
+    return most(turn, before, after) <= SLACK - limits.answers().wrongMm() ? Response.WRONG_WAY : Response.UNSEEN;
   }
 
   /** How many turns in a row, up to the last, showed no answer under a readable gap. */
@@ -348,7 +338,7 @@ record History(
   }
 
   /** Whether the rest after a day's turning is due: not even the smallest turn is left of it. */
-  boolean restDue(Limits limits, Instant now) {
+  boolean restDue(Instant now) {
     double left = limits.beginnerDay().turns() - today(now).turns();
     return left < Turn.SIXTEENTH.turns() - SLACK;
   }

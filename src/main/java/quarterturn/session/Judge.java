@@ -16,9 +16,9 @@ import quarterturn.procedure.Condition;
 import quarterturn.procedure.Doubt;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Kind;
+import quarterturn.procedure.Library;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Response;
-import quarterturn.procedure.Results;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Subject;
 import quarterturn.procedure.Verdict;
@@ -29,7 +29,7 @@ import quarterturn.unit.Turn;
 /** Decides conditions on a state, whole brackets against whole windows. */
 final class Judge {
   private final State state;
-  private final Results results;
+  private final Library library;
   private final @Nullable Kind kind;
   private final @Nullable Window window;
   private final Instant now;
@@ -42,14 +42,14 @@ final class Judge {
 
   Judge(
       State state,
-      Results results,
+      Library library,
       @Nullable Kind kind,
       @Nullable Window window,
       Instant now,
       Event.@Nullable Read just,
       Supplier<Optional<Decision.Reason>> fault) {
     this.state = state;
-    this.results = results;
+    this.library = library;
     this.kind = kind;
     this.window = window;
     this.now = now;
@@ -134,7 +134,7 @@ final class Judge {
     return kind == null || style == null
         ? Set.of()
         : IntStream.range(0, kind.strings().size())
-            .mapToObj(i -> Values.verdict(state, results, kind, style, quantity, i))
+            .mapToObj(i -> Values.verdict(state, library.results(), kind, style, quantity, i))
             .collect(Collectors.toSet());
   }
 

@@ -1,5 +1,6 @@
 package quarterturn.session;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -25,7 +26,8 @@ import quarterturn.unit.Turn;
  * @param part index of the part that is now
  * @param trail readings and turns so far, oldest first
  * @param net where the rod stands from as found, plus is tighter
- * @param today how much was turned in the last 24 hours, either way added up
+ * @param today how much was turned in the last {@code day}, either way added up
+ * @param day over how long that is added up
  * @param rodPlace option chosen for the place of the rod nut, or null
  * @param stages how the results of a set-up stand
  * @param contact where the player's stroke meets the frets, where enough was read and a picture of
@@ -44,6 +46,7 @@ public record Overview(
     List<Entry> trail,
     Turn net,
     Turn today,
+    Duration day,
     @Nullable String rodPlace,
     List<Stage> stages,
     @Nullable ContactMap contact) {
@@ -53,47 +56,14 @@ public record Overview(
     stages = List.copyOf(stages);
   }
 
-  /** One without results or a contact map. */
-  public Overview(
-      String session,
-      String instrument,
-      @Nullable Kind kind,
-      @Nullable Window window,
-      @Nullable String source,
-      Role role,
-      String stage,
-      List<String> parts,
-      int part,
-      List<Entry> trail,
-      Turn net,
-      Turn today,
-      @Nullable String rodPlace) {
-    this(
-        session,
-        instrument,
-        kind,
-        window,
-        source,
-        role,
-        stage,
-        parts,
-        part,
-        trail,
-        net,
-        today,
-        rodPlace,
-        List.of(),
-        null);
-  }
-
   /** The name of a session that is not recorded. */
   public static final String REHEARSAL = "rehearsal";
 
   /** The same under another name for the instrument. */
   public Overview of(String other) {
     return new Overview(
-        session, other, kind, window, source, role, stage, parts, part, trail, net, today, rodPlace,
-        stages, contact);
+        session, other, kind, window, source, role, stage, parts, part, trail, net, today, day,
+        rodPlace, stages, contact);
   }
 
   /** Whether what is answered is on record, so that it can be taken up again. */

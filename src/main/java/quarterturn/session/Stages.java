@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Kind;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Limits;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Verdict;
@@ -23,12 +25,14 @@ import quarterturn.unit.Decimals;
 final class Stages {
   private final State state;
   private final Results results;
+  private final Limits.Climate climate;
   private final @Nullable Kind kind;
   private final Instant now;
 
-  Stages(State state, Results results, @Nullable Kind kind, Instant now) {
+  Stages(State state, Library library, @Nullable Kind kind, Instant now) {
     this.state = state;
-    this.results = results;
+    this.results = library.results();
+    this.climate = library.limits().climate();
     this.kind = kind;
     this.now = now;
   }
@@ -175,8 +179,9 @@ final class Stages {
 
   /** Time or weather since a reading, or null where neither is enough to matter. */
   private @Nullable Changed climate(Instant read) {
-    if (read.plus(Results.CLIMATE_AFTER).isBefore(now)) {
-      return new Changed(read.plus(Results.CLIMATE_AFTER), Results.CLIMATE);
+    Instant until = read.plus(climate.after());
+    if (until.isBefore(now)) {
+      return new Changed(until, Results.CLIMATE);
     }
     Double then = null;
     for (Event.Before air : state.started().before()) {
@@ -187,7 +192,7 @@ final class Stages {
       if (air.quantity() == Quantity.HUMIDITY && air.value() != null) {
         if (!air.at().isAfter(read)) {
           then = air.value();
-        } else if (then != null && Math.abs(air.value() - then) > Results.CLIMATE_POINTS) {
+        } else if (then != null && Math.abs(air.value() - then) > climate.points()) {
           return new Changed(air.at(), Results.CLIMATE);
         }
       }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Limits;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.bench.BenchState;
 
@@ -34,14 +35,14 @@ record State(
     Set<String> accepted,
     List<Event> log,
     @Nullable State before) {
-  static State of(Event.Started started) {
+  static State of(Event.Started started, Limits limits) {
     return new State(
         started,
         started.at(),
         started.kind(),
         started.style(),
         Position.NOWHERE,
-        History.of(started),
+        History.of(started, limits),
         BenchState.NONE,
         Pending.NOTHING,
         Set.of(),

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import quarterturn.craft.Seen;
+import quarterturn.procedure.Limits;
 import quarterturn.procedure.Which;
 import quarterturn.unit.Bracket;
 
@@ -14,9 +15,6 @@ import quarterturn.unit.Bracket;
  * time, other sessions' included.
  */
 public final class Story {
-  /** A pause shorter than this is part of the work: the neck creeps less than a gauge shows. */
-  private static final Duration PAUSE = Duration.ofHours(6);
-
   /**
    * Something that happened.
    *
@@ -34,19 +32,19 @@ public final class Story {
    *
    * @param past oldest first
    */
-  public static List<Seen> of(List<Event.Past> past) {
+  public static List<Seen> of(List<Event.Past> past, Limits limits) {
     Story story = new Story();
     story.others(past);
-    return story.told();
+    return story.told(limits);
   }
 
-  static List<Seen> of(State state) {
+  static List<Seen> of(State state, Limits limits) {
     Story story = new Story();
     story.others(state.started().past());
     story.others(state.history().elsewhere());
     story.own(state);
     story.all.sort(Comparator.comparing(Timed::at));
-    return story.told();
+    return story.told(limits);
   }
 
   private void add(Instant at, Seen seen) {
@@ -96,7 +94,7 @@ public final class Story {
     }
   }
 
-  private List<Seen> told() {
+  private List<Seen> told(Limits limits) {
     List<Seen> story = new ArrayList<>();
     Timed before = null;
     for (Timed timed : all) {
@@ -104,7 +102,7 @@ public final class Story {
         Duration pause = Duration.between(before.at(), timed.at());
         if (timed.lost()) {
           story.add(new Seen.Rested(Double.POSITIVE_INFINITY));
-        } else if (pause.compareTo(PAUSE) >= 0) {
+        } else if (pause.compareTo(limits.pause()) >= 0) {
           story.add(new Seen.Rested(pause.toMinutes() / 60.0));
         }
       }

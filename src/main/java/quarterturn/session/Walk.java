@@ -13,6 +13,7 @@ import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
@@ -70,8 +71,12 @@ final class Walk {
     return stages(state, at).missing(procedure(state).needs());
   }
 
+  Limits limits() {
+    return library.limits();
+  }
+
   Stages stages(State state, Instant at) {
-    return new Stages(state, library.results(), kind(state), at);
+    return new Stages(state, library, kind(state), at);
   }
 
   /** "Relief is stale, since ...; Action was not done. The way: relief, then action." */
@@ -132,7 +137,7 @@ final class Walk {
     if (!(step(state) instanceof Step.Adjust adjust)) {
       return null;
     }
-    double amount = new Figures(state, kind, state.style()).amount(adjust.adjustment(), state.position().string());
+    double amount = new Figures(state, library, kind, state.style()).amount(adjust.adjustment(), state.position().string());
     String string = kind.strings().get(state.position().string());
     return new Event.Adjusted(state.last(), adjust.id(), adjust.adjustment().word(), string, amount);
   }
@@ -191,8 +196,7 @@ final class Walk {
   }
 
   private Judge judge(State state, Instant at, Event.@Nullable Read just) {
-    return new Judge(
-        state, library.results(), kind(state), window(state), at, just, () -> fault(state));
+    return new Judge(state, library, kind(state), window(state), at, just, () -> fault(state));
   }
 
   /** Whether a condition holds now. */
@@ -304,7 +308,7 @@ final class Walk {
     // A reading that has only grown old is the person's pace, not the procedure's fault.
     boolean fresh = state.bench().held(Quantity.RELIEF) == Held.FRESH;
     boolean ready =
-        state.bench().counts(Quantity.RELIEF, state.history().timely(library.limits(), at));
+        state.bench().counts(Quantity.RELIEF, state.history().timely(at));
     String to = ready ? procedure(state).reread() : retune(state);
     return to(state.with(fresh ? pending : pending.putOffOnceMore()), to);
   }

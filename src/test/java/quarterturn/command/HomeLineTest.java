@@ -11,6 +11,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import quarterturn.line.LineHome;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.ShippedRules;
 import quarterturn.report.Dates;
 import quarterturn.screen.HomeItem;
 import quarterturn.session.Dues;
@@ -18,6 +20,7 @@ import quarterturn.session.Event;
 import quarterturn.session.Store;
 
 class HomeLineTest {
+  private static final Limits.Rechecks RECHECKS = ShippedRules.LIMITS.rechecks();
   private static final Instant NOW = Instant.parse("2027-03-03T12:00:00Z");
 
   private static Store.Glance glance(
@@ -41,7 +44,10 @@ class HomeLineTest {
 
   private static HomeLine.Lines lines(List<Store.Glance> sessions) {
     return HomeLine.lines(
-        sessions, Dues.of(sessions, Set.of("practice-bass"), NOW), NOW, new Dates(ZoneOffset.UTC));
+        sessions,
+        Dues.pressing(Dues.of(sessions, Set.of("practice-bass"), RECHECKS, NOW), RECHECKS, NOW),
+        NOW,
+        new Dates(ZoneOffset.UTC));
   }
 
   @Test

@@ -17,7 +17,10 @@ import quarterturn.unit.NotUnderstood;
 class PlanningTest {
   private static final Planning.Known KNOWN =
       new Planning.Known(
-          Set.of("relief", "season"), Set.of("bass-34"), step -> step.equals("relief/confirm"));
+          "relief",
+          Set.of("relief", "season"),
+          Set.of("bass-34"),
+          step -> step.equals("relief/confirm"));
 
   private static Plan plan(Map<PlanPart, String> typed) {
     return Planning.of("2027-03-01-1-x", typed, KNOWN);

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Role;
+import quarterturn.procedure.ShippedRules;
 
 class LineHomeTest {
   private static final LineHome.Choice BEGIN = new LineHome.Choice.Begin("relief", "practice-bass");
@@ -27,7 +28,7 @@ class LineHomeTest {
     PrintWriter out = new PrintWriter(shown);
     List<String> own = List.of("practice-bass", "blue-guitar");
     PipeSource in = new PipeSource(new StringReader(typed), out, false);
-    return LineHome.ask(due, unfinished, own, in, out);
+    return LineHome.ask(due, unfinished, ShippedRules.ALL.results(), own, in, out);
   }
 
   private String list(List<LineHome.Item> due, List<LineHome.Item> unfinished) throws IOException {

@@ -144,6 +144,9 @@ public final class ScriptedBench implements Bench {
         trail,
         net,
         net.size(),
+        Duration.ofHours(24),
+        null,
+        List.of(),
         null);
   }
 

@@ -2,6 +2,7 @@ package quarterturn.procedure;
 
 import static com.google.common.truth.Truth.assertThat;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -94,6 +95,31 @@ class LibraryFilesTest {
                 Set.of(Feel.JAMMED, Feel.NOISE, Feel.SLIPPED),
                 Set.of(Fact.ROD_IDENTIFIED, Fact.KEY_FITS),
                 Set.of(Fact.DETUNED),
-                List.of("tool-slip", "rod-force", "wrong-key")));
+                List.of("tool-slip", "rod-force", "wrong-key"),
+                Duration.ofHours(24),
+                new Turn(1),
+                3,
+                Duration.ofHours(6),
+                Duration.ofDays(7),
+                new Limits.Answers(0.05, 0.02, Turn.EIGHTH),
+                new Limits.Climate(Duration.ofDays(7), 10),
+                new Limits.Rechecks(
+                    new Limits.Recheck(
+                        Duration.ofHours(24),
+                        "relief",
+                        "A day after the rod was turned, read the relief again.",
+                        "a day after the last turn: the relief"),
+                    new Limits.Recheck(
+                        Duration.ofDays(7),
+                        "relief",
+                        "A week after the rod was turned, read the relief again.",
+                        "a week on: pitch, relief and action, as the wood comes to rest"),
+                    new Limits.Recheck(
+                        Duration.ofDays(90),
+                        "season",
+                        "A season after the last session, see whether the instrument has moved.",
+                        "a season on: the whole of it, as the air becomes another"),
+                    2,
+                    Duration.ofDays(7))));
   }
 }

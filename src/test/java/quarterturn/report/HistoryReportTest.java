@@ -13,6 +13,7 @@ import quarterturn.craft.Belief;
 import quarterturn.craft.Known;
 import quarterturn.craft.Prior;
 import quarterturn.craft.Window;
+import quarterturn.procedure.ShippedRules;
 import quarterturn.session.Event;
 import quarterturn.session.Story;
 import quarterturn.unit.Turn;
@@ -21,7 +22,7 @@ class HistoryReportTest {
   private static final Window WINDOW = new Window(0.30, 0.45);
 
   private static Known known() {
-    return Belief.of(Known.of(Prior.BASS), Story.of(Storied.turns())).known();
+    return Belief.of(Known.of(Prior.BASS), Story.of(Storied.turns(), ShippedRules.LIMITS)).known();
   }
 
   private static String report(History history, Window window) {

@@ -9,10 +9,10 @@ import quarterturn.line.Invented;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Limits;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Results;
+import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Which;
 import quarterturn.procedure.Words;
@@ -142,7 +142,7 @@ class SessionLogTest {
             Map.of("demo", procedure),
             Map.of(),
             Map.of("string-whip", Invented.WHIP),
-            LIMITS,
+            ShippedRules.LIMITS,
             Results.NONE);
     Labels labels = Labels.of(library, "demo");
     assertThat(labels.step("support-neck")).isEqualTo("Lay it on its side");
@@ -155,24 +155,6 @@ class SessionLogTest {
     assertThat(words.of(new Event.Chose(Told.BEGAN, "rod-place", "headstock"), List.of()))
         .isEqualTo("Chose at \"Where is the rod nut?\": At the headstock.");
   }
-
-  private static final Limits LIMITS =
-      new Limits(
-          Turn.QUARTER,
-          Turn.EIGHTH,
-          new Turn(0.5),
-          24,
-          new Turn(1),
-          2,
-          3,
-          2,
-          10,
-          60,
-          120,
-          java.util.Set.of(),
-          java.util.Set.of(),
-          java.util.Set.of(),
-          List.of());
 
   private static Words words(String text) {
     return Words.plain("The key", text);

@@ -13,13 +13,14 @@ import quarterturn.procedure.Ends;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Limits;
 import quarterturn.procedure.Make;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Role;
+import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Which;
@@ -80,7 +81,13 @@ final class SetUp {
           List.of(new Step.Option("headstock", "At the headstock", Set.of(), "x")));
 
   private static final Step HEARD =
-      new Step.Note("heard", words("What did you hear? Write it down."), MARK, "x");
+      new Step.Note("heard", words("What did you hear? Write it down."), MARK, null, "x");
+
+  private static final Step COMPLAINT =
+      new Step.Note("complaint", words("The complaint"), MARK, Recorded.COMPLAINT, "x");
+
+  private static final Step NEW_GAUGES =
+      new Step.Note("new-gauges", words("new gauges"), MARK, Recorded.NEW_GAUGES, "x");
 
   private static final Step DRESSED =
       new Step.Tell(
@@ -119,7 +126,8 @@ final class SetUp {
               "fret-work",
               change("fret-work", "the frets were worked on", "relief", "nut-clearance"),
               "climate",
-              change("climate", "the air changed", "relief", "action", "intonation")));
+              change("climate", "the air changed", "relief", "action", "intonation")),
+          List.of());
 
   static final Library LIBRARY =
       new Library(
@@ -141,28 +149,17 @@ final class SetUp {
                       ROD_PLACE,
                       "heard",
                       HEARD,
+                      "complaint",
+                      COMPLAINT,
+                      "new-gauges",
+                      NEW_GAUGES,
                       "dressed",
                       DRESSED),
                   "0",
                   List.of())),
           Map.of("demo-bass", KIND),
           Map.of("string-whip", Invented.WHIP),
-          new Limits(
-              Turn.QUARTER,
-              Turn.EIGHTH,
-              new Turn(0.5),
-              24,
-              new Turn(1),
-              2,
-              3,
-              2,
-              10,
-              60,
-              120,
-              Set.of(),
-              Set.of(),
-              Set.of(),
-              List.of()),
+          ShippedRules.LIMITS,
           RESULTS);
 
   static Event.Started started(@Nullable String instrument) {

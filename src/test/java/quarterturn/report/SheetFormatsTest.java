@@ -176,7 +176,7 @@ class SheetFormatsTest {
         mapper.readTree(write(SheetFormat.JSON, WHOLE)).properties().stream()
             .map(key -> key.getKey())
             .toList();
-    Sheet bare = Sheet.of("demo", List.of(SetUp.started(null)), null);
+    Sheet bare = Sheet.of("demo", List.of(SetUp.started(null)), SheetTest.NOTHING);
     List<String> none =
         mapper.readTree(write(SheetFormat.JSON, bare)).properties().stream()
             .map(key -> key.getKey())

@@ -5,11 +5,14 @@ import static com.google.common.truth.Truth.assertWithMessage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.Verdict;
 import quarterturn.session.Event;
 import quarterturn.unit.Bracket;
@@ -19,11 +22,15 @@ class SheetTest {
   private static final Bracket HIGH = new Bracket(0.60, 0.65);
   private static final Bracket IN = new Bracket(0.35, 0.40);
 
+  /** Files that know nothing of a record's ids. */
+  static final Library NOTHING =
+      new Library(Map.of(), Map.of(), Map.of(), ShippedRules.LIMITS, Results.NONE);
+
   private static Sheet sheet(Event... after) {
     return sheetOf(SetUp.LIBRARY, after);
   }
 
-  private static Sheet sheetOf(@Nullable Library library, Event... after) {
+  private static Sheet sheetOf(Library library, Event... after) {
     List<Event> events = new ArrayList<>(List.of(SetUp.started("demo-bass")));
     events.addAll(List.of(after));
     return Sheet.of("demo", events, library);
@@ -170,13 +177,13 @@ class SheetTest {
   void withoutTheFilesTheRecordStillReads() {
     Sheet sheet =
         sheetOf(
-            null, SetUp.relief(1, "E1", HIGH), SetUp.turned(2, 0.125), SetUp.action(3, "E1", 2));
+            NOTHING, SetUp.relief(1, "E1", HIGH), SetUp.turned(2, 0.125), SetUp.action(3, "E1", 2));
     assertThat(sheet.heading().kind()).isEqualTo("demo-bass");
     assertThat(row(sheet, Quantity.RELIEF, "E1").left().spoiled()).isEqualTo("rod");
     assertWithMessage("what is not known may have touched all")
         .that(row(sheet, Quantity.ACTION, "E1").found())
         .isNull();
-    assertThat(Sheet.of("empty", List.of(), null).rows()).isEmpty();
+    assertThat(Sheet.of("empty", List.of(), NOTHING).rows()).isEmpty();
   }
 
   @Test

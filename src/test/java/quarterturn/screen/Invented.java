@@ -105,7 +105,10 @@ final class Invented {
         trail,
         new Turn(net),
         new Turn(Math.abs(net)),
-        "headstock");
+        Duration.ofHours(24),
+        "headstock",
+        List.of(),
+        null);
   }
 
   static List<Overview.Entry> trail(int entries) {

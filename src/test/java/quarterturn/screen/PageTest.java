@@ -234,7 +234,10 @@ class PageTest {
             List.of(),
             quarterturn.unit.Turn.NONE,
             quarterturn.unit.Turn.NONE,
-            evil);
+            java.time.Duration.ofHours(24),
+            evil,
+            List.of(),
+            null);
     Prompt prompt = new Prompt.Choose(said, List.of(new Prompt.Option("a", evil)));
     for (Layer layer : Layer.values()) {
       Model model = Model.of(prompt, overview, evil, Invented.NOON).with(layer).saying(evil);

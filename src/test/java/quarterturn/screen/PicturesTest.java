@@ -42,6 +42,9 @@ class PicturesTest {
         trail,
         Turn.NONE,
         Turn.NONE,
+        Duration.ofHours(24),
+        null,
+        List.of(),
         null);
   }
 

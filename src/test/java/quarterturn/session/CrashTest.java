@@ -6,6 +6,7 @@ import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.Seen;
 import quarterturn.procedure.Feel;
+import quarterturn.procedure.ShippedRules;
 import quarterturn.unit.Turn;
 
 /** Leaving and coming back, in order or not. Readings are invented. */
@@ -38,7 +39,10 @@ class CrashTest {
     Play play = atTheTurn().resumeAfter(Duration.ofMinutes(3)).ok().choose(Recall.UNSURE.word());
     assertThat(play.state().history().net()).isEqualTo(Turn.EIGHTH);
     play.to("read-low").read("0.60..0.65");
-    assertThat(Story.of(play.state()).stream().noneMatch(Seen.Turned.class::isInstance)).isTrue();
+    assertThat(
+            Story.of(play.state(), ShippedRules.LIMITS).stream()
+                .noneMatch(Seen.Turned.class::isInstance))
+        .isTrue();
   }
 
   @Test

@@ -11,12 +11,15 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import quarterturn.procedure.Limits;
 import quarterturn.procedure.Role;
+import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.Which;
 import quarterturn.unit.Turn;
 
 /** The waits of re-checks are our policy on common practice, no source. */
 class DuesTest {
+  private static final Limits.Rechecks RECHECKS = ShippedRules.LIMITS.rechecks();
   private static final int DAY = 24 * 60;
   private static final Set<String> KEPT = Set.of("practice-bass", "blue-guitar");
 
@@ -49,7 +52,7 @@ class DuesTest {
   }
 
   private static List<Due> dues(int now, Store.Glance... sessions) {
-    return Dues.of(List.of(sessions), KEPT, Samples.at(now));
+    return Dues.of(List.of(sessions), KEPT, RECHECKS, Samples.at(now));
   }
 
   private static List<Due.Why> why(List<Due> dues) {
@@ -242,7 +245,8 @@ class DuesTest {
 
   @Test
   void anInstrumentThatIsNoLongerKeptHasNothingToCome() {
-    assertThat(Dues.of(List.of(turned("a-1", 0, 60)), Set.of(), Samples.at(70))).isEmpty();
+    assertThat(Dues.of(List.of(turned("a-1", 0, 60)), Set.of(), RECHECKS, Samples.at(70)))
+        .isEmpty();
   }
 
   @Test
@@ -250,7 +254,7 @@ class DuesTest {
     List<Store.Glance> all = new ArrayList<>();
     all.add(glance("d-4", Samples.started(3 * DAY, "blue-guitar")));
     all.add(turned("a-1", 0, 60));
-    List<Due> dues = Dues.of(all, KEPT, Samples.at(4 * DAY));
+    List<Due> dues = Dues.of(all, KEPT, RECHECKS, Samples.at(4 * DAY));
     assertThat(why(dues)).containsExactly(Due.Why.DAY, Due.Why.OPEN, Due.Why.SEASON).inOrder();
     assertThat(dues).isInOrder(Comparator.comparing(Due::at));
   }
@@ -263,16 +267,17 @@ class DuesTest {
       all.add(glance("w-" + i, Samples.started(0, "x"), wait));
     }
     Instant now = Samples.at(DAY);
-    List<Due> dues = Dues.of(all, KEPT, now);
-    assertThat(Dues.pressing(dues, now).stream().map(Due::session).toList())
+    List<Due> dues = Dues.of(all, KEPT, RECHECKS, now);
+    assertThat(Dues.pressing(dues, RECHECKS, now).stream().map(Due::session).toList())
         .containsExactly("w-6", "w-5", "w-4", "w-3", "w-2")
         .inOrder();
-    assertThat(Dues.pressing(dues, now.minusSeconds(1)).stream().map(Due::session).toList())
+    assertThat(
+            Dues.pressing(dues, RECHECKS, now.minusSeconds(1)).stream().map(Due::session).toList())
         .containsExactly("w-6", "w-5", "w-4", "w-3")
         .inOrder();
-    assertThat(Dues.pressing(dues, Samples.at(99 * DAY))).hasSize(5);
+    assertThat(Dues.pressing(dues, RECHECKS, Samples.at(99 * DAY))).hasSize(5);
     assertWithMessage("a season is far off")
-        .that(Dues.pressing(dues(0, read("a-1", 0)), Samples.at(0)))
+        .that(Dues.pressing(dues(0, read("a-1", 0)), RECHECKS, Samples.at(0)))
         .isEmpty();
   }
 

@@ -70,7 +70,7 @@ public final class Exact {
 
   /** Whether the rest after a day's turning is due. */
   public boolean dayUsed() {
-    return state.history().restDue(library.limits(), state.last());
+    return state.history().restDue(state.last());
   }
 
   public BenchState bench() {

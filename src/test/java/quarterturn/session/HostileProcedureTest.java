@@ -21,6 +21,7 @@ import quarterturn.procedure.Feel;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Shelf;
+import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
 import quarterturn.unit.Bracket;

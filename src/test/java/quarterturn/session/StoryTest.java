@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import quarterturn.craft.Seen;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Role;
+import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.Style;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
@@ -29,7 +30,7 @@ class StoryTest {
   void everyCountingReadingAndEveryTurnIsTold() throws Exception {
     Play play = after().to("found-low").read(A).read(A).read("0.60..0.65").to("turn-rod");
     play.turned(0.125, Feel.SMOOTH).to("read-low").read(B);
-    assertThat(Story.of(play.state()))
+    assertThat(Story.of(play.state(), ShippedRules.LIMITS))
         .containsExactly(
             new Seen.Read(A), new Seen.Read(A), new Seen.Turned(Turn.EIGHTH), new Seen.Read(B))
         .inOrder();
@@ -38,7 +39,7 @@ class StoryTest {
   @Test
   void otherSessionsComeFirstWithTheRestBetweenThem() throws Exception {
     Play play = after(past(12, A, B), past(10, C, A)).to("found-low").read(B);
-    List<Seen> story = Story.of(play.state());
+    List<Seen> story = Story.of(play.state(), ShippedRules.LIMITS);
     assertThat(story.subList(0, 8))
         .containsExactly(
             new Seen.Read(A),
@@ -57,7 +58,7 @@ class StoryTest {
   @Test
   void aReadingThatEndsOneTurnAndBeginsTheNextIsToldOnce() throws Exception {
     Play play = after(past(10, A, B), past(10, B, C)).to("found-low");
-    assertThat(Story.of(play.state()))
+    assertThat(Story.of(play.state(), ShippedRules.LIMITS))
         .containsExactly(
             new Seen.Read(A),
             new Seen.Turned(Turn.EIGHTH),
@@ -72,7 +73,9 @@ class StoryTest {
     Play play = after().to("found-low").read(A).read(A).read(A).to("turn-rod");
     play.turned(0.5, Feel.SMOOTH).to("read-low").read("0.50..0.55").to("confirm").read(B);
     List<Seen> rests =
-        Story.of(play.state()).stream().filter(Seen.Rested.class::isInstance).toList();
+        Story.of(play.state(), ShippedRules.LIMITS).stream()
+            .filter(Seen.Rested.class::isInstance)
+            .toList();
     assertThat(rests).hasSize(1);
     assertThat(((Seen.Rested) rests.get(0)).hours()).isWithin(1).of(24);
   }
@@ -82,7 +85,7 @@ class StoryTest {
     Play play = after().to("found-low").read(A).read(A).read(A).to("turn-rod");
     play.resumeAfter(Duration.ofMinutes(3)).ok().choose(Recall.UNSURE.word());
     play.to("read-low").read(B);
-    assertThat(Story.of(play.state()))
+    assertThat(Story.of(play.state(), ShippedRules.LIMITS))
         .containsExactly(
             new Seen.Read(A),
             new Seen.Read(A),

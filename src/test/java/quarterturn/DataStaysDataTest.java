@@ -1,0 +1,180 @@
+package quarterturn;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Shelf;
+import quarterturn.procedure.Unreadable;
+
+/** What a procedure or a file of policy says, no class says a second time. */
+class DataStaysDataTest {
+  private static final Path SOURCES = Path.of("src/main/java/quarterturn");
+  private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
+  private static final Pattern COMMENT = Pattern.compile("\\s*(//|\\*|/\\*).*");
+
+  /** Ids that are words of the program's own as well: where they stand, and as what. */
+  private static final String WORDS =
+      """
+      a key of a file: procedure/FormatSchema rest retune
+      a key of a file: procedure/KindsReader action frets gauges high intonation low nut-clearance
+      a key of a file: procedure/KindsReader pickup-gap relief saddles strings
+      a key of a file: procedure/LimitsReader day rest settle wrong-way
+      a key of a file: procedure/ProcedureReader retune tools
+      a key of a file: procedure/SchemaKeys limit rest retune tools
+      a key of a file: procedure/StepReader limit rest
+      a key of a file: procedure/TurnReader limit
+      a key of a file: lesson/PlanFile holds
+      a word that a file takes: procedure/Aim intonation nut-clearance relief
+      a word that a file takes: procedure/Blank effect joint moisture shim
+      a word that a file takes: procedure/BridgeKind floating
+      a word that a file takes: procedure/Feel jammed noise
+      a word that a file takes: procedure/Handed left
+      a word that a file takes: procedure/NutKind zero-fret
+      a word that a file takes: procedure/Picture hold
+      a word that a file takes: procedure/Quantity action humidity intonation nut-clearance
+      a word that a file takes: procedure/Quantity pickup-gap relief temperature
+      a word that a file takes: procedure/Recorded complaint gauges new-gauges pickups saddles strings
+      a word that a file takes: procedure/RodKind two-rods
+      a quantity in a message: procedure/Amounts temperature
+      a quantity: report/History action
+      a quantity: report/HistoryTable action humidity
+      a change: procedure/Results climate
+      an outcome: craft/Decision end-of-travel limit no-response wrong-way
+      an outcome: rehearsal/Outcome in-window limit
+      an outcome: session/Guard limit no-response wrong-way
+      an event: session/Event adjusted left read
+      an event: session/EventJson adjusted left read
+      a key of JSON: lesson/LessonJson season
+      a key of JSON: lesson/OrderJson hold
+      a key of JSON: report/SheetJson complaint high low strings
+      a key of JSON: reckon/PullTopic strings
+      a key of JSON: script/AdviceLines action answered
+      a key of JSON: script/AdviceQuery answered
+      a key of JSON: script/PromptJson limit rest
+      a key of JSON: script/ScriptFace left
+      a key of JSON: session/InstrumentFile strings
+      a key of JSON: session/OwnJson high low
+      a kind of what is due: session/Due day season
+      a column: report/SheetCsv high low
+      a trait: session/Instrument gauges
+      a trait: session/Trait gauges nut relief strings
+      a trait: session/Traits gauges
+      an answer of the engine's own: session/Recall jammed noise
+      a command: command/ReckonCommand reckon
+      a command: reckon/FretsTopic frets
+      a command: reckon/IntonationTopic intonation
+      a command: reckon/MoistureTopic moisture
+      a command: reckon/ShimTopic shim
+      a word at the board: line/BoardTyped hold taken
+      a word at the board: screen/BoardPage hold
+      a word at a bench: lesson/BenchWords who
+      a word at a bench: line/LessonTalk who
+      a word typed of a reading: quick/Terms high low
+      a string's side: screen/Trail high low
+      a state of a question: lesson/BoardView taken
+      a bench's name in an example: command/LessonNew left
+      an example in a message: lesson/Planning relief/confirm
+      a simulated neck: rehearsal/NamedNeck twisted
+      a mark in a graph: report/ProcedureGraph retune
+      a label in a picture: reckon/Profile nut
+      a label in a picture: screen/HoldPicture hold nut
+      a label in a picture: screen/PlacesPicture plate pocket
+      a unit: report/Dates day
+      a verb: procedure/check/Acts fit lower seat shim slacken trim tune
+      """;
+
+  /** Where a length of time in days or hours may stand: it is no policy. */
+  private static final Set<String> SPANS =
+      Set.of(
+          // From when on a plot's axis shows days and no hours.
+          "report/TimePlot ofDays",
+          // A simulated session's invented past.
+          "rehearsal/AnySession ofDays",
+          // A limit's own unit.
+          "session/Guard ofHours");
+
+  private static Stream<Path> sources() throws IOException {
+    return Files.walk(SOURCES).filter(file -> file.toString().endsWith(".java"));
+  }
+
+  private static String named(Path file) {
+    return SOURCES.relativize(file).toString().replace('\\', '/').replace(".java", "");
+  }
+
+  private static List<String> code(Path file) throws IOException {
+    return Files.readAllLines(file).stream()
+        .filter(line -> !COMMENT.matcher(line).matches())
+        .toList();
+  }
+
+  /** Ids of the procedures that come with the program, of their steps, and of both together. */
+  private static Set<String> ids() throws IOException, Unreadable {
+    Set<String> ids = new TreeSet<>();
+    for (String id : new Shelf(null).procedures()) {
+      Procedure procedure = new Shelf(null).load(id).main();
+      ids.add(id);
+      ids.addAll(procedure.steps().keySet());
+      procedure.steps().keySet().forEach(step -> ids.add(id + "/" + step));
+    }
+    return ids;
+  }
+
+  private static Set<String> words() {
+    Set<String> words = new TreeSet<>();
+    for (String line : WORDS.split("\n")) {
+      List<String> said = List.of(line.substring(line.indexOf(": ") + 2).split(" "));
+      said.stream().skip(1).forEach(word -> words.add(said.get(0) + " " + word));
+    }
+    return words;
+  }
+
+  @Test
+  void noProcedureAndNoStepIsNamedInCode() throws Exception {
+    Set<String> ids = ids();
+    assertThat(ids).containsAtLeast("relief", "rod-place", "strings/new-gauges");
+    Set<String> found = new TreeSet<>();
+    for (Path file : sources().toList()) {
+      for (String line : code(file)) {
+        for (Matcher literal = LITERAL.matcher(line); literal.find(); ) {
+          for (String word : literal.group(1).split(" ")) {
+            boolean whole = word.equals(literal.group(1)) || word.contains("/");
+            if (whole && ids.contains(word)) {
+              found.add(named(file) + " " + word);
+            }
+          }
+        }
+      }
+    }
+    assertWithMessage("a step says in its file what it records; see Recorded")
+        .that(found)
+        .containsExactlyElementsIn(words());
+  }
+
+  @Test
+  void whatIsPolicyStandsInTheLimits() throws IOException {
+    Pattern span = Pattern.compile("Duration\\.(ofDays|ofHours)\\(|\\b(7|90|365) \\* 24\\b");
+    Set<String> found = new LinkedHashSet<>();
+    for (Path file : sources().filter(file -> !named(file).startsWith("craft/")).toList()) {
+      Matcher spans = span.matcher(code(file).stream().collect(Collectors.joining("\n")));
+      while (spans.find()) {
+        found.add(named(file) + " " + (spans.group(1) == null ? spans.group() : spans.group(1)));
+      }
+    }
+    assertWithMessage("a figure of policy stands in safety/limits.yaml alone")
+        .that(found)
+        .containsExactlyElementsIn(SPANS);
+  }
+}
