@@ -3,6 +3,7 @@ package quarterturn.line;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import quarterturn.procedure.Feel;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Prompt;
@@ -15,39 +16,30 @@ final class Ask {
 
   private Ask() {}
 
-  /** The short line under the prompt. */
-  static List<String> of(Prompt prompt) {
-    if (prompt instanceof Prompt.Tell) {
-      return List.of("Press Enter when it is done.");
-    }
-    if (prompt instanceof Prompt.Caution) {
-      return List.of("Type understood (or u) to go on. Enter alone does not.");
-    }
-    if (prompt instanceof Prompt.Choose) {
-      return List.of("Type the number or the word of your answer.");
-    }
-    if (prompt instanceof Prompt.Measure measure) {
-      return List.of(
-          measure.quantity().bracket()
-              ? "Type the reading, for example 0.30 passes 0.35 lifts; or touches; or cannot."
-              : "Type the number, for example " + measure.quantity().example() + "; or cannot.");
-    }
-    if (prompt instanceof Prompt.Write) {
-      return List.of("Type one line; a hyphen stands for nothing to write.");
-    }
-    if (prompt instanceof Prompt.TurnRod turn) {
-      return List.of(
-          "How much did you really turn it? Enter: "
-              + TurnWords.done(turn.turn())
-              + ", as asked. Otherwise type how much, 0, or other way 1/8.");
-    }
-    if (prompt instanceof Prompt.Wait wait) {
-      return List.of(
-          "Type wait to be told when it is over, or done when the time has passed."
-              + (wait.mayLift() ? " Type lift and a reason to end it early." : "")
-              + (wait.rest() ? " You can quit meanwhile and come back." : ""));
-    }
-    return List.of();
+  /** The short line under the prompt; empty where nothing is asked. */
+  static String of(Prompt prompt) {
+    return prompt.match(
+        new Prompt.Cases<>(
+            tell -> "Press Enter when it is done.",
+            caution -> "Type understood (or u) to go on. Enter alone does not.",
+            choose -> "Type the number or the word of your answer.",
+            write -> "Type one line; a hyphen stands for nothing to write.",
+            measure ->
+                measure.quantity().bracket()
+                    ? "Type the reading, for example 0.30 passes 0.35 lifts; or touches; or cannot."
+                    : "Type the number, for example "
+                        + measure.quantity().example()
+                        + "; or cannot.",
+            turn ->
+                "How much did you really turn it? Enter: "
+                    + TurnWords.done(turn.turn())
+                    + ", as asked. Otherwise type how much, 0, or other way 1/8.",
+            wait ->
+                "Type wait to be told when it is over, or done when the time has passed."
+                    + (wait.mayLift() ? " Type lift and a reason to end it early." : "")
+                    + (wait.rest() ? " You can quit meanwhile and come back." : ""),
+            done -> "",
+            over -> ""));
   }
 
   /**
@@ -77,48 +69,48 @@ final class Ask {
   }
 
   private static List<String> own(Prompt prompt) {
-    if (prompt instanceof Prompt.Tell) {
-      return List.of("Enter or done: it is done.");
+    return prompt.match(
+        new Prompt.Cases<>(
+            tell -> List.of("Enter or done: it is done."),
+            caution ->
+                List.of("understood, or u: you have read the hazard and know how to avoid it."),
+            choose ->
+                List.of(
+                    "1 to "
+                        + choose.options().size()
+                        + ", or the word behind it, or its beginning.",
+                    "Enter alone answers nothing here."),
+            write -> List.of("One line of words.", "-: nothing to write."),
+            Ask::reading,
+            Ask::turn,
+            Ask::waiting,
+            done -> List.of(),
+            over -> List.of()));
+  }
+
+  private static List<String> reading(Prompt.Measure measure) {
+    return measure.quantity().bracket()
+        ? List.of(
+            "0.30 passes 0.35 lifts: one leaf just passes, the next lifts the string.",
+            "0.30..0.35, or 12..14 thou: the same in short.",
+            "0.30: this leaf just drags.",
+            "card: a bank card in place of a leaf, as in card passes.",
+            "touches: there is no gap.",
+            "cannot: it can't be measured here.",
+            "Readings for the next questions too, with ; between them.")
+        : List.of(
+            "A number, for example " + measure.quantity().example() + ".",
+            "cannot: it can't be measured here.");
+  }
+
+  private static List<String> waiting(Prompt.Wait wait) {
+    List<String> lines = new ArrayList<>();
+    lines.add("wait: stay here until it is over, with the time left said now and then.");
+    lines.add("done: the time has passed.");
+    if (wait.mayLift()) {
+      lines.add("lift REASON: end it early; the reason is kept in the record.");
     }
-    if (prompt instanceof Prompt.Caution) {
-      return List.of("understood, or u: you have read the hazard and know how to avoid it.");
-    }
-    if (prompt instanceof Prompt.Choose choose) {
-      List<String> lines = new ArrayList<>();
-      lines.add("1 to " + choose.options().size() + ", or the word behind it, or its beginning.");
-      lines.add("Enter alone answers nothing here.");
-      return lines;
-    }
-    if (prompt instanceof Prompt.Measure measure) {
-      return measure.quantity().bracket()
-          ? List.of(
-              "0.30 passes 0.35 lifts: one leaf just passes, the next lifts the string.",
-              "0.30..0.35, or 12..14 thou: the same in short.",
-              "0.30: this leaf just drags.",
-              "card: a bank card in place of a leaf, as in card passes.",
-              "touches: there is no gap.",
-              "cannot: it can't be measured here.",
-              "Readings for the next questions too, with ; between them.")
-          : List.of(
-              "A number, for example " + measure.quantity().example() + ".",
-              "cannot: it can't be measured here.");
-    }
-    if (prompt instanceof Prompt.Write) {
-      return List.of("One line of words.", "-: nothing to write.");
-    }
-    if (prompt instanceof Prompt.TurnRod turn) {
-      return turn(turn);
-    }
-    if (prompt instanceof Prompt.Wait wait) {
-      List<String> lines = new ArrayList<>();
-      lines.add("wait: stay here until it is over, with the time left said now and then.");
-      lines.add("done: the time has passed.");
-      if (wait.mayLift()) {
-        lines.add("lift REASON: end it early; the reason is kept in the record.");
-      }
-      return lines;
-    }
-    return List.of();
+    return lines;
   }
 
   private static List<String> turn(Prompt.TurnRod turn) {
@@ -137,29 +129,22 @@ final class Ask {
 
   /** What completion offers. */
   static List<String> words(Prompt prompt) {
-    List<String> words = new ArrayList<>();
-    if (prompt instanceof Prompt.Caution) {
-      words.add("understood");
-    } else if (prompt instanceof Prompt.Choose choose) {
-      choose.options().forEach(option -> words.add(option.id()));
-    } else if (prompt instanceof Prompt.Measure) {
-      words.addAll(List.of("passes", "lifts", "touches", "cannot"));
-    } else if (prompt instanceof Prompt.TurnRod turn) {
-      words.addAll(List.of("other", "way", "tighten", "loosen"));
-      words.addAll(feels());
-      if (turn.canUndo()) {
-        words.add("undo");
-      }
-    } else if (prompt instanceof Prompt.Wait wait) {
-      words.addAll(wait.mayLift() ? List.of("wait", "done", "lift") : List.of("wait", "done"));
-    } else {
-      words.add("done");
-    }
-    words.addAll(COMMANDS);
-    if (!(prompt instanceof Prompt.Caution) && !words.contains("undo")) {
-      words.add("undo");
-    }
-    return words;
+    List<String> own =
+        prompt.match(
+            new Prompt.Cases<>(
+                tell -> List.of("done"),
+                caution -> List.of("understood"),
+                choose -> choose.options().stream().map(Prompt.Option::id).toList(),
+                write -> List.of("done"),
+                measure -> List.of("passes", "lifts", "touches", "cannot"),
+                turn ->
+                    Stream.concat(Stream.of("other", "way", "tighten", "loosen"), feels().stream())
+                        .toList(),
+                wait -> wait.mayLift() ? List.of("wait", "done", "lift") : List.of("wait", "done"),
+                done -> List.of("done"),
+                over -> List.of("done")));
+    List<String> back = prompt instanceof Prompt.Caution ? List.of() : List.of("undo");
+    return Stream.of(own, COMMANDS, back).flatMap(List::stream).distinct().toList();
   }
 
   static List<String> feels() {

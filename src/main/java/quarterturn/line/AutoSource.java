@@ -3,12 +3,10 @@ package quarterturn.line;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.List;
-import quarterturn.procedure.Feel;
 import quarterturn.session.Answer;
 import quarterturn.session.Player;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Decimals;
-import quarterturn.unit.Turn;
 
 /** Types the lines of a {@link Player}, in its time. */
 public final class AutoSource implements LineSource {
@@ -38,27 +36,23 @@ public final class AutoSource implements LineSource {
 
   /** As a person would type it. */
   static String typed(Prompt prompt, Answer answer) {
-    if (answer instanceof Answer.Chose chose) {
-      return chose.option();
-    } else if (answer instanceof Answer.Measured measured) {
-      return measured.bracket().typed();
-    } else if (answer instanceof Answer.Wrote wrote) {
-      return wrote.text();
-    } else if (answer instanceof Answer.Value value) {
-      return Decimals.plain(value.value());
-    } else if (answer instanceof Answer.CannotMeasure) {
-      return "cannot";
-    } else if (answer instanceof Answer.Turned turned && prompt instanceof Prompt.TurnRod asked) {
-      return turned(asked.turn(), turned.turn(), turned.feel());
-    } else if (answer instanceof Answer.Undo) {
-      return "undo";
-    }
-    return prompt instanceof Prompt.Caution ? "understood" : "";
+    return answer.match(
+        new Answer.Cases<>(
+            confirmed -> prompt instanceof Prompt.Caution ? "understood" : "",
+            Answer.Wrote::text,
+            Answer.Chose::option,
+            measured -> measured.bracket().typed(),
+            value -> Decimals.plain(value.value()),
+            cannot -> "cannot",
+            turned -> turned((Prompt.TurnRod) prompt, turned),
+            undo -> "undo",
+            waited -> "",
+            correct -> "back"));
   }
 
-  private static String turned(Turn asked, Turn turned, Feel feel) {
-    String way = asked.turns() * turned.turns() < 0 ? "other way " : "";
-    return way + Decimals.plain(turned.size().turns()) + " " + feel.word();
+  private static String turned(Prompt.TurnRod asked, Answer.Turned turned) {
+    String way = asked.turn().turns() * turned.turn().turns() < 0 ? "other way " : "";
+    return way + Decimals.plain(turned.turn().size().turns()) + " " + turned.feel().word();
   }
 
   @Override

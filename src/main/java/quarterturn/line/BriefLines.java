@@ -27,12 +27,24 @@ final class BriefLines {
     }
     lines.addAll(PromptLines.warned(prompt));
     lines.addAll(PromptLines.told(prompt));
-    if (prompt instanceof Prompt.Choose choose) {
-      lines.add("Answers: " + answers(choose));
-    } else if (prompt instanceof Prompt.TurnRod || prompt instanceof Prompt.Wait) {
-      lines.addAll(PromptLines.details(prompt, now, dates));
-      lines.addAll(Ask.of(prompt));
-    }
+    lines.addAll(
+        prompt.match(
+            new Prompt.Cases<>(
+                tell -> List.of(),
+                caution -> List.of(),
+                choose -> List.of("Answers: " + answers(choose)),
+                write -> List.of(),
+                measure -> List.of(),
+                turn -> asking(PromptLines.bounds(turn), turn),
+                wait -> asking(PromptLines.time(wait, now, dates), wait),
+                done -> List.of(),
+                over -> List.of())));
+    return lines;
+  }
+
+  private static List<String> asking(List<String> details, Prompt prompt) {
+    List<String> lines = new ArrayList<>(details);
+    lines.add(Ask.of(prompt));
     return lines;
   }
 

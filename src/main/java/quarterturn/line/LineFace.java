@@ -239,7 +239,7 @@ public final class LineFace {
         "Kept until it is asked for, or something is done to the instrument: "
             + Printable.of(String.join("; ", ahead.left()))
             + ".");
-    paper.say(List.of("Still wanted here: " + wanted(prompt)));
+    paper.say(List.of("Still wanted here: " + Ask.of(prompt)));
     return false;
   }
 
@@ -248,10 +248,6 @@ public final class LineFace {
     return coming.isEmpty()
         ? List.of("Nothing can be said yet of what comes next.")
         : coming.stream().map(line -> "Next: " + line).toList();
-  }
-
-  private static String wanted(Prompt prompt) {
-    return String.join(" ", Ask.of(prompt));
   }
 
   private boolean give(Answer answer, Prompt prompt) throws IOException {

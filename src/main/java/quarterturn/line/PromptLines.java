@@ -29,7 +29,9 @@ final class PromptLines {
     lines.addAll(told(prompt));
     lines.addAll(PictureWords.of(prompt, overview));
     lines.addAll(details(prompt, now, dates));
-    lines.addAll(Ask.of(prompt));
+    if (!prompt.ended()) {
+      lines.add(Ask.of(prompt));
+    }
     return lines;
   }
 
@@ -76,42 +78,45 @@ final class PromptLines {
   }
 
   private static List<String> lead(Prompt prompt) {
-    if (prompt instanceof Prompt.TurnRod turn) {
-      return List.of("Turn the rod nut: " + TurnWords.order(turn.turn()) + ".");
-    }
-    if (prompt instanceof Prompt.Done done) {
-      return List.of("Done: " + done.outcome().replace('-', ' '));
-    }
-    if (prompt instanceof Prompt.HandOver over) {
-      return List.of("Hand over to a repairer: " + over.outcome().replace('-', ' '));
-    }
-    return List.of();
+    return prompt.match(
+        new Prompt.Cases<>(
+            tell -> List.of(),
+            caution -> List.of(),
+            choose -> List.of(),
+            write -> List.of(),
+            measure -> List.of(),
+            turn -> List.of("Turn the rod nut: " + TurnWords.order(turn.turn()) + "."),
+            wait -> List.of(),
+            done -> List.of("Done: " + done.words()),
+            over -> List.of("Hand over to a repairer: " + over.words())));
   }
 
   /** What belongs to one kind of prompt: its options, the reading, the bounds of a turn. */
-  static List<String> details(Prompt prompt, Instant now, Dates dates) {
-    if (prompt instanceof Prompt.Choose choose) {
-      return options(choose);
-    }
-    if (prompt instanceof Prompt.Measure measure) {
-      return List.of(
-          "Reading wanted: "
-              + measure.quantity().word()
-              + " in "
-              + measure.quantity().unit()
-              + Which.on(measure.which(), measure.string())
-              + ".");
-    }
-    if (prompt instanceof Prompt.TurnRod turn) {
-      return turn(turn);
-    }
-    if (prompt instanceof Prompt.Wait wait) {
-      String until = dates.seenFrom(now, wait.until());
-      return List.of(
-          "Wait " + Dates.lasting(wait.length()) + ", until " + until + ".",
-          WaitWords.left(wait, now));
-    }
-    return List.of();
+  private static List<String> details(Prompt prompt, Instant now, Dates dates) {
+    return prompt.match(
+        new Prompt.Cases<>(
+            tell -> List.of(),
+            caution -> List.of(),
+            choose -> options(choose),
+            write -> List.of(),
+            measure -> List.of(reading(measure)),
+            turn -> bounds(turn),
+            wait -> time(wait, now, dates),
+            done -> List.of(),
+            over -> List.of()));
+  }
+
+  private static String reading(Prompt.Measure measure) {
+    String string = Which.on(measure.which(), measure.string());
+    return "Reading wanted: " + measure.quantity().word() + " in " + unit + string + ".";
+  }
+
+  /** How long a wait lasts, and until when. */
+  static List<String> time(Prompt.Wait wait, Instant now, Dates dates) {
+    String until = dates.seenFrom(now, wait.until());
+    return List.of(
+        "Wait " + Dates.lasting(wait.length()) + ", until " + until + ".",
+        WaitWords.left(wait, now));
   }
 
   private static List<String> options(Prompt.Choose choose) {
@@ -123,7 +128,8 @@ final class PromptLines {
     return lines;
   }
 
-  private static List<String> turn(Prompt.TurnRod turn) {
+  /** The most that may be turned, and what it should lead to. */
+  static List<String> bounds(Prompt.TurnRod turn) {
     List<String> lines = new ArrayList<>();
     lines.add("The most between two readings: " + turn.limit() + ".");
     Prompt.Expected expected = turn.expected();

@@ -57,31 +57,32 @@ final class ReplyReader {
   }
 
   private static Reply answer(String text, String word, Prompt prompt, Instant now) {
-    if (prompt instanceof Prompt.Choose choose) {
-      return choice(text, word, choose.options());
-    }
-    if (prompt instanceof Prompt.Write) {
-      return text.isEmpty()
-          ? new Reply.Bad(Ask.of(prompt).get(0))
-          : Reply.Give.one(new Answer.Wrote(text));
-    }
-    if (prompt instanceof Prompt.Measure measure) {
-      return readings(text, measure);
-    }
-    if (prompt instanceof Prompt.TurnRod turn) {
-      return TurnReader.read(word, turn);
-    }
-    if (prompt instanceof Prompt.Wait wait) {
-      return waited(text, word, wait, now);
-    }
-    if (prompt instanceof Prompt.Caution) {
-      return word.equals("understood") || word.equals("u")
-          ? Reply.Give.one(new Answer.Confirmed())
-          : new Reply.Bad("Read the hazard above, then type understood, or u.");
-    }
+    return prompt.match(
+        new Prompt.Cases<>(
+            tell -> done(text, word),
+            caution -> accepted(word),
+            choose -> choice(text, word, choose.options()),
+            write ->
+                text.isEmpty()
+                    ? new Reply.Bad(Ask.of(write))
+                    : Reply.Give.one(new Answer.Wrote(text)),
+            measure -> readings(text, measure),
+            turn -> TurnReader.read(word, turn),
+            wait -> waited(text, word, wait, now),
+            done -> done(text, word),
+            over -> done(text, word)));
+  }
+
+  private static Reply done(String text, String word) {
     return List.of("", "done", "d", "yes", "y", "ok").contains(word)
         ? Reply.Give.one(new Answer.Confirmed())
         : bad(text, "Press Enter when it is done.");
+  }
+
+  private static Reply accepted(String word) {
+    return word.equals("understood") || word.equals("u")
+        ? Reply.Give.one(new Answer.Confirmed())
+        : new Reply.Bad("Read the hazard above, then type understood, or u.");
   }
 
   private static Reply choice(String text, String word, List<Option> options) {
@@ -110,7 +111,7 @@ final class ReplyReader {
 
   private static Answer reading(String text, Prompt.Measure measure) {
     if (text.isEmpty()) {
-      throw new NotUnderstood(Ask.of(measure).get(0));
+      throw new NotUnderstood(Ask.of(measure));
     }
     if (text.equalsIgnoreCase("cannot")) {
       return new Answer.CannotMeasure();
@@ -139,7 +140,7 @@ final class ReplyReader {
           ? new Reply.Bad("Type the reason behind lift; it is kept in the record.")
           : Reply.Give.one(new Answer.Waited(reason));
     }
-    return bad(text, Ask.of(wait).get(0));
+    return bad(text, Ask.of(wait));
   }
 
   private static Reply bad(String text, String takes) {

@@ -1,7 +1,7 @@
 package quarterturn.line;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.function.Function;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Decimals;
@@ -17,40 +17,30 @@ final class Taken {
    * @param label what stands before it: "Taken", or what was asked for
    */
   static List<String> of(Answer answer, Prompt prompt, String label) {
-    if (answer instanceof Answer.Correct) {
-      return List.of("The last answer is taken back.");
-    }
-    String words = words(answer, prompt);
-    return words == null ? List.of() : List.of(label + ": " + words);
+    Function<String, List<String>> said = words -> List.of(label + ": " + words);
+    return answer.match(
+        new Answer.Cases<>(
+            confirmed -> List.of(),
+            wrote -> said.apply(Printable.of(wrote.text())),
+            chose -> said.apply(label((Prompt.Choose) prompt, chose.option())),
+            measured -> said.apply(measured.bracket().toString()),
+            value -> said.apply(number((Prompt.Measure) prompt, value.value())),
+            cannot -> said.apply("can't be measured here"),
+            turned -> said.apply(TurnReader.said(turned)),
+            undo -> said.apply("the last turn is to be taken back"),
+            waited -> List.of(),
+            correct -> List.of("The last answer is taken back.")));
   }
 
-  private static @Nullable String words(Answer answer, Prompt prompt) {
-    if (answer instanceof Answer.Chose chose && prompt instanceof Prompt.Choose choose) {
-      return choose.options().stream()
-          .filter(option -> option.id().equals(chose.option()))
-          .map(Prompt.Option::label)
-          .findFirst()
-          .orElse(null);
-    }
-    if (answer instanceof Answer.Measured measured) {
-      return measured.bracket().toString();
-    }
-    if (answer instanceof Answer.Value value && prompt instanceof Prompt.Measure measure) {
-      String number = Decimals.print(value.value(), Decimals.of(measure.step()));
-      return number + " " + measure.quantity().unit();
-    }
-    if (answer instanceof Answer.Wrote wrote) {
-      return Printable.of(wrote.text());
-    }
-    if (answer instanceof Answer.CannotMeasure) {
-      return "can't be measured here";
-    }
-    if (answer instanceof Answer.Turned turned) {
-      return TurnReader.said(turned);
-    }
-    if (answer instanceof Answer.Undo) {
-      return "the last turn is to be taken back";
-    }
-    return null;
+  private static String label(Prompt.Choose choose, String id) {
+    return choose.options().stream()
+        .filter(option -> option.id().equals(id))
+        .map(Prompt.Option::label)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String number(Prompt.Measure measure, double value) {
+    return Decimals.print(value, Decimals.of(measure.step())) + " " + measure.quantity().unit();
   }
 }

@@ -26,7 +26,7 @@ final class TurnReader {
     if (word.equals("undo")) {
       return prompt.canUndo()
           ? Reply.Give.one(new Answer.Undo())
-          : new Reply.Bad("There is no turn to take back here. " + Ask.of(prompt).get(0));
+          : new Reply.Bad("There is no turn to take back here. " + Ask.of(prompt));
     }
     int last = word.lastIndexOf(' ') + 1;
     Feel feel = exact(word.substring(last));
@@ -56,7 +56,7 @@ final class TurnReader {
       size = Turn.parse(much);
     } catch (NotUnderstood e) {
       throw new NotUnderstood(
-          "\"" + ReplyReader.shortened(much) + "\" is no amount. " + Ask.of(prompt).get(0));
+          "\"" + ReplyReader.shortened(much) + "\" is no amount. " + Ask.of(prompt));
     }
     if (much.startsWith("-") || much.startsWith("+")) {
       throw new NotUnderstood(

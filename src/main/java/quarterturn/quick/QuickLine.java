@@ -112,7 +112,7 @@ public final class QuickLine {
               : "\"" + option + "\" is no answer to " + step,
           "Its answers: " + String.join(", ", options));
     }
-    given.add(new Given.Choice(step, option, step + " " + option, at));
+    given.add(new Given.Choice(step, option));
   }
 
   private void words(String step, int at, int place) throws Mistyped {
@@ -123,7 +123,7 @@ public final class QuickLine {
     while (!tokens.atEnd() && !tokens.peek().equals(";")) {
       tokens.take();
     }
-    given.add(new Given.Words(step, tokens.since(place), tokens.since(at), at));
+    given.add(new Given.Words(step, tokens.since(place), tokens.since(at)));
   }
 
   /** A reading whose string is not known yet. */
@@ -170,8 +170,9 @@ public final class QuickLine {
 
   private void add(Quantity quantity, int string, Open one) {
     boolean known = string >= 0 && string < terms.strings().size();
-    String words = known ? one.typed() + " on " + terms.strings().get(string) : one.typed();
-    given.add(new Given.Reading(quantity, string, one.answer(), words, one.at()));
+    String words = quantity.word() + " " + one.typed();
+    String typed = known ? words + " on " + terms.strings().get(string) : words;
+    given.add(new Given.Reading(quantity, string, one.answer(), typed));
   }
 
   private Open reading(Quantity quantity) throws Mistyped {

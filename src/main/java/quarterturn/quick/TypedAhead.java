@@ -1,7 +1,9 @@
 package quarterturn.quick;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Role;
@@ -9,7 +11,6 @@ import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
-import quarterturn.session.Said;
 import quarterturn.unit.Printable;
 
 /** What was typed by its name at a bench before it was asked for; the same in every face. */
@@ -17,8 +18,15 @@ public final class TypedAhead {
   /** Common practice, no source: the step of a set of leaves, put around a single number. */
   private static final double GAUGE_MM = 0.05;
 
+  /** What tells of the instrument as it was; all but the air of the room. */
+  private static final Predicate<Given> OF_INSTRUMENT =
+      one -> !(one instanceof Given.Reading reading) || reading.quantity().onString();
+
   private final Bench bench;
-  private final Supply supply = new Supply();
+
+  /** What was not asked for yet, in the order it was typed. */
+  private final List<Given> kept = new ArrayList<>();
+
   private @Nullable Prompt shown;
   private boolean paused;
   private boolean unread;
@@ -38,8 +46,8 @@ public final class TypedAhead {
 
   /** Keeps what a line gives; returns whether it answers the prompt at hand. */
   public boolean add(List<Given> given) {
-    supply.add(given);
-    return supply.answers(bench.prompt(), terms());
+    kept.addAll(given);
+    return takes(bench.prompt());
   }
 
   /** A prompt is read by the person, with what is to be done before it. */
@@ -49,13 +57,18 @@ public final class TypedAhead {
 
   /** Whether something typed answers a prompt. */
   public boolean takes(Prompt prompt) {
-    return supply.answers(prompt, terms());
+    return kept.stream().anyMatch(one -> one.answers(prompt, terms()));
   }
 
   /** What answers a prompt, taken out; null where nothing does. */
   public @Nullable Answer take(Prompt prompt) {
-    Given given = supply.isEmpty() ? null : supply.take(prompt, terms());
-    return given == null ? null : given.answer();
+    for (Given one : kept) {
+      if (one.answers(prompt, terms())) {
+        kept.remove(one);
+        return one.answer();
+      }
+    }
+    return null;
   }
 
   /**
@@ -73,7 +86,7 @@ public final class TypedAhead {
     if (!unread) {
       return List.of();
     }
-    return begins ? supply.forgetAll() : supply.forgetTheInstrument();
+    return forget(begins ? one -> true : OF_INSTRUMENT);
   }
 
   /** Whether the prompt that came up last is to be read before anything answers it. */
@@ -103,29 +116,34 @@ public final class TypedAhead {
   public List<String> gave(Answer answer, Prompt prompt) {
     boolean looked = prompt instanceof Prompt.Measure || prompt instanceof Prompt.Choose;
     boolean before = looked || prompt instanceof Prompt.Caution || prompt instanceof Prompt.Write;
-    return before && !(answer instanceof Answer.Correct) ? List.of() : supply.forgetTheInstrument();
+    return before && !(answer instanceof Answer.Correct) ? List.of() : forget(OF_INSTRUMENT);
+  }
+
+  private List<String> forget(Predicate<Given> which) {
+    List<String> words = kept.stream().filter(which).map(Given::typed).toList();
+    kept.removeIf(which);
+    return words;
   }
 
   /** What is kept until it is asked for, in words. */
   public List<String> left() {
-    return supply.left();
+    return kept.stream().map(Given::typed).toList();
   }
 
   /** What a prompt wants, in a word or two: "relief E1", "rod-place", "turn". */
   public static String wanted(Prompt prompt) {
-    Said said = prompt.said();
-    if (prompt instanceof Prompt.Measure measure) {
-      String string = measure.string();
-      return measure.quantity().word() + (string == null ? "" : " " + string);
-    } else if (prompt instanceof Prompt.Choose || prompt instanceof Prompt.Write) {
-      return said.step();
-    } else if (prompt instanceof Prompt.Caution) {
-      return "understood";
-    } else if (prompt instanceof Prompt.TurnRod) {
-      return "turned";
-    } else if (prompt instanceof Prompt.Wait) {
-      return "wait";
-    }
-    return "done";
+    return prompt.match(
+        new Prompt.Cases<>(
+            tell -> "done",
+            caution -> "understood",
+            choose -> choose.said().step(),
+            write -> write.said().step(),
+            measure ->
+                measure.quantity().word()
+                    + (measure.string() == null ? "" : " " + measure.string()),
+            turn -> "turned",
+            wait -> "wait",
+            done -> "done",
+            over -> "done"));
   }
 }

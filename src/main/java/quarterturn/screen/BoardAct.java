@@ -1,7 +1,11 @@
 package quarterturn.screen;
 
+import java.io.IOException;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.Board;
 import quarterturn.lesson.Level;
+import quarterturn.lesson.Sight;
+import quarterturn.session.Refused;
 
 /** What a key asks the board to do. */
 sealed interface BoardAct {
@@ -11,18 +15,54 @@ sealed interface BoardAct {
 
   record Leave() implements BoardAct {}
 
-  record Release(String bench, String typed) implements BoardAct {}
+  /** An order, or the sheets. */
+  sealed interface Order extends BoardAct {
+    /** Gives it; returns what to say of it. */
+    String give(Board board, Sight sight) throws Refused, IOException;
+  }
 
-  record ReleaseAll() implements BoardAct {}
+  record Release(String bench, String typed) implements Order {
+    @Override
+    public String give(Board board, Sight sight) throws Refused, IOException {
+      return board.release(bench, typed, sight);
+    }
+  }
+
+  record ReleaseAll() implements Order {
+    @Override
+    public String give(Board board, Sight sight) throws Refused, IOException {
+      return board.releaseAll();
+    }
+  }
 
   /** Holds a bench, or all where {@code bench} is null. */
-  record Hold(@Nullable String bench, String reason) implements BoardAct {}
+  record Hold(@Nullable String bench, String reason) implements Order {
+    @Override
+    public String give(Board board, Sight sight) throws Refused, IOException {
+      return board.hold(bench, reason);
+    }
+  }
 
   /** Null stays as it is. */
   record SetLevel(String bench, String student, @Nullable Level level, @Nullable Boolean frozen)
-      implements BoardAct {}
+      implements Order {
+    @Override
+    public String give(Board board, Sight sight) throws Refused, IOException {
+      return board.level(bench, student, level, frozen);
+    }
+  }
 
-  record End() implements BoardAct {}
+  record End() implements Order {
+    @Override
+    public String give(Board board, Sight sight) throws Refused, IOException {
+      return board.end();
+    }
+  }
 
-  record Sheets() implements BoardAct {}
+  record Sheets() implements Order {
+    @Override
+    public String give(Board board, Sight sight) throws Refused, IOException {
+      return board.sheets();
+    }
+  }
 }

@@ -95,11 +95,11 @@ public final class BoardFace {
       model = next.model();
       if (next.act() instanceof BoardAct.Repaint) {
         surface.repaintWhole();
-      } else if (next.act() instanceof BoardAct.Leave) {
-        return true;
-      } else {
-        act(next.act());
       }
+      if (next.act() instanceof BoardAct.Order order) {
+        give(order);
+      }
+      return next.act() instanceof BoardAct.Leave;
     }
     return false;
   }
@@ -115,15 +115,12 @@ public final class BoardFace {
     }
   }
 
-  private void act(BoardAct act) {
-    if (act instanceof BoardAct.None) {
-      return;
-    }
+  private void give(BoardAct.Order order) {
     try {
-      String done = done(act);
+      String done = order.give(board, model.sight());
       seen();
       // Levels are often set one after the other.
-      model = act instanceof BoardAct.SetLevel ? model : model.with(BoardLayer.NONE);
+      model = order instanceof BoardAct.SetLevel ? model : model.with(BoardLayer.NONE);
       model = model.saying(done);
     } catch (Refused refused) {
       seen();
@@ -137,20 +134,5 @@ public final class BoardFace {
     } catch (IOException notWritten) {
       model = model.saying("Not done: " + notWritten.getMessage() + ".");
     }
-  }
-
-  private String done(BoardAct act) throws Refused, IOException {
-    if (act instanceof BoardAct.Release release) {
-      return board.release(release.bench(), release.typed(), model.sight());
-    } else if (act instanceof BoardAct.ReleaseAll) {
-      return board.releaseAll();
-    } else if (act instanceof BoardAct.Hold hold) {
-      return board.hold(hold.bench(), hold.reason());
-    } else if (act instanceof BoardAct.SetLevel set) {
-      return board.level(set.bench(), set.student(), set.level(), set.frozen());
-    } else if (act instanceof BoardAct.End) {
-      return board.end();
-    }
-    return board.sheets();
   }
 }

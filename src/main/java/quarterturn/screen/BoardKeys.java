@@ -53,59 +53,38 @@ final class BoardKeys {
     if (help(key)) {
       return show(model.with(BoardLayer.KEYS));
     }
-    if (Update.isLetter(key, 'q')) {
-      return new Next(model, new BoardAct.Leave());
-    }
-    if (Update.isLetter(key, 's')) {
-      return show(model.with(BoardLayer.SPREAD));
-    }
-    if (Update.isLetter(key, 'o')) {
-      return show(model.with(BoardLayer.ORDERS));
-    }
-    if (Update.isLetter(key, 'a')) {
-      return show(model.with(BoardLayer.HOLD_ALL));
-    }
-    if (Update.isLetter(key, 'g')) {
-      return new Next(model, new BoardAct.ReleaseAll());
-    }
-    if (Update.isLetter(key, 'w')) {
-      return new Next(model, new BoardAct.Sheets());
-    }
-    if (Update.isLetter(key, 'e')) {
-      return show(
-          model.sight().ended()
-              ? model.saying("The lesson has been ended. w writes the sheets anew.")
-              : model.with(BoardLayer.END));
-    }
-    return onBench(model, key);
+    return switch (Update.letter(key)) {
+      case 'q' -> new Next(model, new BoardAct.Leave());
+      case 's' -> show(model.with(BoardLayer.SPREAD));
+      case 'o' -> show(model.with(BoardLayer.ORDERS));
+      case 'a' -> show(model.with(BoardLayer.HOLD_ALL));
+      case 'g' -> new Next(model, new BoardAct.ReleaseAll());
+      case 'w' -> new Next(model, new BoardAct.Sheets());
+      case 'e' ->
+          show(
+              model.sight().ended()
+                  ? model.saying("The lesson has been ended. w writes the sheets anew.")
+                  : model.with(BoardLayer.END));
+      case 'r' -> onBench(model, BoardLayer.RELEASE);
+      case 'h' -> onBench(model, BoardLayer.HOLD);
+      case 'l' -> onBench(model, BoardLayer.LEVEL);
+      default ->
+          key == Key.Named.ENTER ? onBench(model, BoardLayer.BENCH) : show(model.saying(HINT));
+    };
   }
 
-  private static Next onBench(BoardModel model, Key key) {
-    boolean wants =
-        key == Key.Named.ENTER
-            || Update.isLetter(key, 'r')
-            || Update.isLetter(key, 'h')
-            || Update.isLetter(key, 'l');
+  private static Next onBench(BoardModel model, BoardLayer layer) {
     BoardView.Row row = model.row();
-    if (row == null || !wants) {
-      return show(model.saying(wants ? "No bench has joined yet." : HINT));
+    if (row == null) {
+      return show(model.saying("No bench has joined yet."));
     }
-    if (key == Key.Named.ENTER) {
-      return show(model.with(BoardLayer.BENCH));
-    }
-    if (Update.isLetter(key, 'h')) {
-      return show(model.with(BoardLayer.HOLD));
-    }
-    if (Update.isLetter(key, 'l')) {
-      return show(
-          model.students().isEmpty()
-              ? model.saying("No student has come to this bench yet.")
-              : model.with(BoardLayer.LEVEL));
+    if (layer == BoardLayer.LEVEL && model.students().isEmpty()) {
+      return show(model.saying("No student has come to this bench yet."));
     }
     // Where nothing can be released, the board says why.
-    return model.sight().toRelease(row).isEmpty()
+    return layer == BoardLayer.RELEASE && model.sight().toRelease(row).isEmpty()
         ? new Next(model, new BoardAct.Release(model.marked(), ""))
-        : show(model.with(BoardLayer.RELEASE));
+        : show(model.with(layer));
   }
 
   private static Next reading(BoardModel model, Key key) {

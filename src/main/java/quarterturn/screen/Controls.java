@@ -33,42 +33,40 @@ final class Controls {
       canvas.put(0, 2, Wrap.cut("like  relief .42 low .38 high; a12 2.4 2.2 2.0 1.9", width));
       return canvas;
     }
-    if (prompt instanceof Prompt.Choose choose && draft instanceof Draft.Picking picking) {
-      List<String> labels = choose.options().stream().map(Prompt.Option::label).toList();
-      return Options.draw(labels, picking.at(), width, mostRows);
-    }
-    if (draft instanceof Draft.Feeling feeling) {
-      List<String> labels = Stream.of(Feel.values()).map(Feel::label).toList();
-      return Options.draw(labels, feeling.at(), width, mostRows);
-    }
-    if (prompt instanceof Prompt.Measure measure && draft instanceof Draft.Reading reading) {
-      return reading(measure, reading, width);
-    }
-    if (draft instanceof Draft.Writing writing) {
-      Canvas canvas = new Canvas(width, 2);
-      field(canvas, 0, writing.field(), true, Math.min(70, width - 4));
-      canvas.put(0, 1, "- = nothing to write");
-      return canvas;
-    }
-    if (prompt instanceof Prompt.TurnRod turn && draft instanceof Draft.Amount amount) {
-      return amount(turn, amount, width);
-    }
-    if (prompt instanceof Prompt.Wait wait) {
-      return waiting(model, wait, zone, width);
-    }
-    return lines(width, call(prompt));
+    Prompt.Cases<Canvas> cases =
+        new Prompt.Cases<>(
+            tell -> lines(width, "Press Enter when it is done."),
+            caution -> lines(width, "Press u: I have read this and will do it. (Not Enter.)"),
+            choose -> options(choose, (Draft.Picking) draft, width, mostRows),
+            write -> writing((Draft.Writing) draft, width),
+            measure -> reading(measure, (Draft.Reading) draft, width),
+            turn -> turning(turn, draft, width, mostRows),
+            wait -> waiting(model, wait, zone, width),
+            done -> lines(width, "Press Enter to close."),
+            over -> lines(width, "Press Enter to close."));
+    return prompt.match(cases);
   }
 
-  /** What is asked for where one key answers. */
-  private static String call(Prompt prompt) {
-    if (prompt instanceof Prompt.Caution) {
-      return "Press u: I have read this and will do it. (Not Enter.)";
+  private static Canvas options(Prompt.Choose choose, Draft.Picking draft, int width, int rows) {
+    List<String> labels = choose.options().stream().map(Prompt.Option::label).toList();
+    return Options.draw(labels, draft.at(), width, rows);
+  }
+
+  private static Canvas writing(Draft.Writing draft, int width) {
+    Canvas canvas = new Canvas(width, 2);
+    field(canvas, 0, draft.field(), true, Math.min(70, width - 4));
+    canvas.put(0, 1, "- = nothing to write");
+    return canvas;
+  }
+
+  private static Canvas turning(Prompt.TurnRod turn, Draft draft, int width, int rows) {
+    if (draft instanceof Draft.Feeling feeling) {
+      List<String> labels = Stream.of(Feel.values()).map(Feel::label).toList();
+      return Options.draw(labels, feeling.at(), width, rows);
     }
-    return prompt instanceof Prompt.Tell
-        ? "Press Enter when it is done."
-        : prompt instanceof Prompt.TurnRod
-            ? "Press Enter when you have turned it, or when it would not turn."
-            : "Press Enter to close.";
+    return draft instanceof Draft.Amount amount
+        ? amount(turn, amount, width)
+        : lines(width, "Press Enter when you have turned it, or when it would not turn.");
   }
 
   private static Canvas lines(int width, String text) {

@@ -6,15 +6,34 @@ import quarterturn.session.Prompt;
 
 /** The answer as far as the person has got with it. */
 sealed interface Draft {
+  /** Whether letters are typed, so that they can't be commands. */
+  boolean typing();
+
+  /** One that keys act on. */
+  sealed interface Keyed extends Draft {
+    @Override
+    default boolean typing() {
+      return false;
+    }
+  }
+
+  /** A field that letters go into. */
+  sealed interface Typed extends Draft {
+    @Override
+    default boolean typing() {
+      return true;
+    }
+  }
+
   /** Nothing to draft: one key answers. */
-  record Simple() implements Draft {}
+  record Simple() implements Keyed {}
 
   /**
    * One of several options.
    *
    * @param at index of the marked one, or -1: nothing is marked until the person marks it
    */
-  record Picking(int at) implements Draft {}
+  record Picking(int at) implements Keyed {}
 
   /**
    * A reading.
@@ -24,10 +43,10 @@ sealed interface Draft {
   record Reading(Field field, boolean typing) implements Draft {}
 
   /** The rod is to be turned now. */
-  record Turning() implements Draft {}
+  record Turning() implements Keyed {}
 
   /** It was turned: how did it feel? */
-  record Feeling(int at) implements Draft {}
+  record Feeling(int at) implements Keyed {}
 
   /**
    * It felt like this: how much was it?
@@ -35,54 +54,29 @@ sealed interface Draft {
    * @param otherWay whether it was turned the other way than asked
    * @param sure the text that was already asked about, or null
    */
-  record Amount(Feel feel, Field field, boolean otherWay, @Nullable String sure) implements Draft {}
+  record Amount(Feel feel, Field field, boolean otherWay, @Nullable String sure) implements Typed {}
 
   /** A line of words. */
-  record Writing(Field field) implements Draft {}
+  record Writing(Field field) implements Typed {}
 
   /** A technician's line of readings and answers by their names. */
-  record Naming(Field field) implements Draft {}
+  record Naming(Field field) implements Typed {}
 
   /** Why the wait may end early. */
-  record Lifting(Field field) implements Draft {}
+  record Lifting(Field field) implements Typed {}
 
   /** What a prompt begins with. */
   static Draft of(Prompt prompt) {
-    if (prompt instanceof Prompt.Choose) {
-      return new Picking(-1);
-    }
-    if (prompt instanceof Prompt.Measure) {
-      return new Reading(Field.EMPTY, true);
-    }
-    if (prompt instanceof Prompt.Write) {
-      return new Writing(Field.EMPTY);
-    }
-    return prompt instanceof Prompt.TurnRod ? new Turning() : new Simple();
-  }
-
-  /** Whether letters are typed, so that they can't be commands. */
-  default boolean typing() {
-    return (this instanceof Reading reading && reading.typing())
-        || this instanceof Amount
-        || this instanceof Writing
-        || this instanceof Naming
-        || this instanceof Lifting;
-  }
-
-  /** The field letters go into, or null. */
-  default @Nullable Field field() {
-    if (this instanceof Reading reading) {
-      return reading.field();
-    }
-    if (this instanceof Amount amount) {
-      return amount.field();
-    }
-    if (this instanceof Writing writing) {
-      return writing.field();
-    }
-    if (this instanceof Naming naming) {
-      return naming.field();
-    }
-    return this instanceof Lifting lifting ? lifting.field() : null;
+    return prompt.match(
+        new Prompt.Cases<>(
+            tell -> new Simple(),
+            caution -> new Simple(),
+            choose -> new Picking(-1),
+            write -> new Writing(Field.EMPTY),
+            measure -> new Reading(Field.EMPTY, true),
+            turn -> new Turning(),
+            wait -> new Simple(),
+            done -> new Simple(),
+            over -> new Simple()));
   }
 }

@@ -20,11 +20,8 @@ sealed interface Effect {
   /** Complete the last word of a typed line. */
   record Complete(Field field) implements Effect {}
 
-  /** Leave the session in order. */
+  /** Leave the session in order, or close it where it has ended. */
   record Leave() implements Effect {}
-
-  /** The session has ended: close. */
-  record Finish() implements Effect {}
 
   /** Paint everything anew. */
   record Repaint() implements Effect {}

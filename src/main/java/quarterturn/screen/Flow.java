@@ -48,8 +48,8 @@ final class Flow {
     if (!out.isEmpty()) {
       out.add(Line.BLANK);
     }
-    if (prompt.ended()) {
-      out.addAll(0, ending(prompt, width));
+    if (prompt instanceof Prompt.Ending end) {
+      out.addAll(0, ending(end, width));
       out.addAll(account(model.overview(), width));
     } else {
       for (Said.First first : said.first()) {
@@ -61,17 +61,13 @@ final class Flow {
     return out;
   }
 
-  private static List<Line> ending(Prompt prompt, int width) {
-    boolean handOver = prompt instanceof Prompt.HandOver;
-    String outcome =
-        prompt instanceof Prompt.Done done
-            ? done.outcome().replace('-', ' ')
-            : prompt instanceof Prompt.HandOver over ? over.outcome().replace('-', ' ') : "";
+  private static List<Line> ending(Prompt.Ending end, int width) {
+    boolean handOver = end instanceof Prompt.HandOver;
     List<Line> out = new ArrayList<>();
     String lead = handOver ? " HAND OVER " : " DONE ";
-    out.addAll(Line.wrapped(lead, handOver ? Ink.SIGNAL : Ink.NOW, outcome, Ink.STRONG, width));
+    out.addAll(Line.wrapped(lead, handOver ? Ink.SIGNAL : Ink.NOW, end.words(), Ink.STRONG, width));
     out.add(Line.BLANK);
-    out.addAll(Line.wrapped(prompt.said().text(), width));
+    out.addAll(Line.wrapped(end.said().text(), width));
     out.add(Line.BLANK);
     return out;
   }

@@ -41,10 +41,10 @@ public final class HomeFace {
           surface.repaintWhole();
         } else if (input instanceof Input.Pressed pressed) {
           HomeView.Step step = view.key(pressed.key());
-          if (step instanceof HomeView.Step.Chosen chosen) {
-            return chosen.choice();
+          if (step.choice() != null) {
+            return step.choice();
           }
-          view = step instanceof HomeView.Step.Show show ? show.view() : view;
+          view = step.view();
         }
       } catch (IOException gone) {
         return new HomeChoice.Quit();

@@ -2,6 +2,7 @@ package quarterturn.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is seen when the program is started with nothing to do: what is due, what else is
@@ -24,24 +25,28 @@ record HomeView(
     return new HomeView(due, unfinished, starts, empty ? -1 : 0, "");
   }
 
-  /** What a key leads to: another view, or a choice. */
-  sealed interface Step {
-    record Show(HomeView view) implements Step {}
+  /**
+   * What a key leads to.
+   *
+   * @param choice what was chosen, or null where the view goes on
+   */
+  record Step(HomeView view, @Nullable HomeChoice choice) {}
 
-    record Chosen(HomeChoice choice) implements Step {}
+  private Step show(int marked, String hint) {
+    return new Step(new HomeView(due, unfinished, starts, marked, hint), null);
   }
 
   Step key(Key key) {
     int size = due.size() + unfinished.size() + starts.size();
     int to = Picks.moved(at, size, key);
     if (to != at) {
-      return new Step.Show(new HomeView(due, unfinished, starts, to, ""));
+      return show(to, "");
     }
     if (key == Key.Named.ENTER && at >= 0) {
-      return new Step.Chosen(marked());
+      return new Step(this, marked());
     }
     if (Update.isLetter(key, 'q') || key.equals(new Key.Function(10))) {
-      return new Step.Chosen(new HomeChoice.Quit());
+      return new Step(this, new HomeChoice.Quit());
     }
     String hint =
         key == Key.Named.ESC
@@ -49,7 +54,7 @@ record HomeView(
             : Update.isLetter(key, '?') || key.equals(new Key.Function(1))
                 ? "Keys: a number or the arrows mark a line, Enter goes on, q closes."
                 : "Mark a line with its number or the arrows, then Enter.";
-    return new Step.Show(new HomeView(due, unfinished, starts, at, hint));
+    return show(at, hint);
   }
 
   private HomeChoice marked() {

@@ -1,16 +1,11 @@
 package quarterturn.screen;
 
-import java.time.Instant;
-
 /** What can happen to a full-screen face from outside. */
 sealed interface Input {
   record Pressed(Key key) implements Input {}
 
   /** One UTF-16 unit from the terminal, not yet a key. */
   record Unit(int unit) implements Input {}
-
-  /** Time went on. */
-  record Tick(Instant now) implements Input {}
 
   /** The terminal has another size. */
   record Resized() implements Input {}

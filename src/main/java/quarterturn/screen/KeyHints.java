@@ -6,6 +6,10 @@ import quarterturn.session.Prompt;
 
 /** The keys that work now, the most wanted first; the way to all of them last. */
 final class KeyHints {
+  private static final Hint ACCEPT = new Hint("Enter", "accept");
+  private static final List<Hint> MARKING = List.of(new Hint("1-9 ↑ ↓", "mark"), ACCEPT);
+  private static final List<Hint> CLOSING = List.of(new Hint("Enter", "close"));
+
   private KeyHints() {}
 
   record Hint(String key, String meaning) {
@@ -48,8 +52,6 @@ final class KeyHints {
     }
     if (!model.prompt().ended()) {
       out.add(new Hint(Command.BACK.shown(typing), "take back"));
-    }
-    if (!model.prompt().ended()) {
       out.add(new Hint(Command.LEAVE.shown(typing), "leave"));
     }
     out.add(new Hint(Command.LOG.shown(typing), "log"));
@@ -59,40 +61,43 @@ final class KeyHints {
 
   /** Those special to the prompt as it stands. */
   static List<Hint> own(Model model) {
-    Prompt prompt = model.prompt();
     Draft draft = model.draft();
     if (draft instanceof Draft.Naming) {
       return List.of(
           new Hint("Enter", "give"), new Hint("Tab", "complete"), new Hint("Esc", "back"));
     }
-    if (prompt instanceof Prompt.Tell) {
-      return List.of(new Hint("Enter", "done"));
-    }
-    if (prompt instanceof Prompt.Caution) {
-      return List.of(new Hint("u", "understood"));
-    }
-    if (draft instanceof Draft.Picking || draft instanceof Draft.Feeling) {
-      return List.of(new Hint("1-9 ↑ ↓", "mark"), new Hint("Enter", "accept"));
-    }
-    if (draft instanceof Draft.Reading reading) {
-      return reading.typing()
-          ? List.of(new Hint("Enter", "accept"), new Hint("Esc", "out of the field"))
-          : List.of(new Hint("Enter", "into the field"));
-    }
-    if (draft instanceof Draft.Writing) {
-      return List.of(new Hint("Enter", "accept"));
-    }
-    if (draft instanceof Draft.Turning) {
-      Hint turned = new Hint("Enter", "turned");
-      return prompt instanceof Prompt.TurnRod turn && turn.canUndo()
-          ? List.of(turned, new Hint("z", "undo last turn instead"))
-          : List.of(turned);
+    return model
+        .prompt()
+        .match(
+            new Prompt.Cases<>(
+                tell -> List.of(new Hint("Enter", "done")),
+                caution -> List.of(new Hint("u", "understood")),
+                choose -> MARKING,
+                write -> List.of(ACCEPT),
+                measure -> reading((Draft.Reading) draft),
+                turn -> turning(draft, turn),
+                wait -> waiting(model, wait),
+                done -> CLOSING,
+                over -> CLOSING));
+  }
+
+  private static List<Hint> reading(Draft.Reading draft) {
+    return draft.typing()
+        ? List.of(ACCEPT, new Hint("Esc", "out of the field"))
+        : List.of(new Hint("Enter", "into the field"));
+  }
+
+  private static List<Hint> turning(Draft draft, Prompt.TurnRod turn) {
+    if (draft instanceof Draft.Feeling) {
+      return MARKING;
     }
     if (draft instanceof Draft.Amount) {
-      return List.of(
-          new Hint("Enter", "accept"), new Hint("Tab", "other way"), new Hint("Esc", "back"));
+      return List.of(ACCEPT, new Hint("Tab", "other way"), new Hint("Esc", "back"));
     }
-    return prompt instanceof Prompt.Wait wait ? waiting(model, wait) : ending();
+    Hint turned = new Hint("Enter", "turned");
+    return turn.canUndo()
+        ? List.of(turned, new Hint("z", "undo last turn instead"))
+        : List.of(turned);
   }
 
   private static List<Hint> waiting(Model model, Prompt.Wait wait) {
@@ -103,9 +108,5 @@ final class KeyHints {
       return List.of(new Hint("Enter", "go on"));
     }
     return wait.mayLift() ? List.of(new Hint("e", "end early")) : List.of();
-  }
-
-  private static List<Hint> ending() {
-    return List.of(new Hint("Enter", "close"));
   }
 }

@@ -12,25 +12,23 @@ final class Keystrokes {
   private Keystrokes() {}
 
   static List<Key> of(Prompt prompt, Answer answer) {
-    if (prompt instanceof Prompt.Caution) {
-      return List.of(new Key.Typed('u'));
-    } else if (answer instanceof Answer.Chose chose && prompt instanceof Prompt.Choose choose) {
-      List<String> ids = choose.options().stream().map(Prompt.Option::id).toList();
-      return marked(ids.indexOf(chose.option()));
-    } else if (answer instanceof Answer.Measured measured) {
-      return typed(measured.bracket().typed());
-    } else if (answer instanceof Answer.Wrote wrote) {
-      return typed(wrote.text());
-    } else if (answer instanceof Answer.Value value) {
-      return typed(Decimals.plain(value.value()));
-    } else if (answer instanceof Answer.CannotMeasure) {
-      return typed("cannot");
-    } else if (answer instanceof Answer.Turned turned && prompt instanceof Prompt.TurnRod asked) {
-      return turned(asked, turned);
-    } else if (answer instanceof Answer.Undo) {
-      return List.of(new Key.Typed('z'));
-    }
-    return List.of(Key.Named.ENTER);
+    return answer.match(
+        new Answer.Cases<>(
+            confirmed ->
+                List.of(prompt instanceof Prompt.Caution ? new Key.Typed('u') : Key.Named.ENTER),
+            wrote -> typed(wrote.text()),
+            chose -> marked(index((Prompt.Choose) prompt, chose.option())),
+            measured -> typed(measured.bracket().typed()),
+            value -> typed(Decimals.plain(value.value())),
+            cannot -> typed("cannot"),
+            turned -> turned((Prompt.TurnRod) prompt, turned),
+            undo -> List.of(new Key.Typed('z')),
+            waited -> List.of(Key.Named.ENTER),
+            correct -> List.of(new Key.Function(4))));
+  }
+
+  private static int index(Prompt.Choose choose, String option) {
+    return choose.options().stream().map(Prompt.Option::id).toList().indexOf(option);
   }
 
   /** The arrows reach every answer; the ninth is the last that has a number. */

@@ -1,6 +1,7 @@
 package quarterturn.screen;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Which;
 import quarterturn.session.Overview.Entry;
@@ -11,31 +12,24 @@ final class Latest {
 
   /** The newest reading of a string, or null. */
   static Entry.@Nullable Reading of(List<Entry> trail, Which which) {
-    for (int i = trail.size() - 1; i >= 0; i--) {
-      if (trail.get(i) instanceof Entry.Reading reading && reading.which() == which) {
-        return reading;
-      }
-    }
-    return null;
+    return last(readings(trail).filter(reading -> reading.which() == which));
   }
 
   /** The newest reading of any string, or null. */
   static Entry.@Nullable Reading of(List<Entry> trail) {
-    for (int i = trail.size() - 1; i >= 0; i--) {
-      if (trail.get(i) instanceof Entry.Reading reading) {
-        return reading;
-      }
-    }
-    return null;
+    return last(readings(trail));
   }
 
   /** The oldest reading of a string, or null. */
   static Entry.@Nullable Reading first(List<Entry> trail, Which which) {
-    for (Entry entry : trail) {
-      if (entry instanceof Entry.Reading reading && reading.which() == which) {
-        return reading;
-      }
-    }
-    return null;
+    return readings(trail).filter(one -> one.which() == which).findFirst().orElse(null);
+  }
+
+  private static Stream<Entry.Reading> readings(List<Entry> trail) {
+    return trail.stream().filter(Entry.Reading.class::isInstance).map(Entry.Reading.class::cast);
+  }
+
+  private static Entry.@Nullable Reading last(Stream<Entry.Reading> readings) {
+    return readings.reduce((one, next) -> next).orElse(null);
   }
 }

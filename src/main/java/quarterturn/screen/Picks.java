@@ -8,7 +8,7 @@ final class Picks {
   private Picks() {}
 
   static Next key(Model model, Prompt.Choose choose, Key key) {
-    int now = model.draft() instanceof Draft.Picking picking ? picking.at() : -1;
+    int now = ((Draft.Picking) model.draft()).at();
     int to = moved(now, choose.options().size(), key);
     if (to != now) {
       return Next.show(model.with(new Draft.Picking(to)));

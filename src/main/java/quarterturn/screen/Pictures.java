@@ -15,18 +15,17 @@ final class Pictures {
   static @Nullable Canvas of(Model model, int width, int rows) {
     Prompt prompt = model.prompt();
     Overview overview = model.overview();
-    if (prompt instanceof Prompt.TurnRod && !(model.draft() instanceof Draft.Turning)) {
-      // The turn is over; its dial would look like an order to go on.
-      return null;
-    }
     if (prompt instanceof Prompt.TurnRod turn) {
-      return DialPicture.draw(turn, overview.rodPlace(), width, rows);
+      // Once the turn is over, its dial would look like an order to go on.
+      boolean now = model.draft() instanceof Draft.Turning;
+      return now ? DialPicture.draw(turn, overview.rodPlace(), width, rows) : null;
     }
     Picture asked = prompt.said().picture();
-    if (prompt.ended() || (asked == null && !(prompt instanceof Prompt.Measure))) {
-      asked = Latest.of(overview.trail()) == null || !prompt.ended() ? asked : Picture.CURVE;
-    } else if (asked == null && prompt instanceof Prompt.Measure measure) {
-      asked = measure.held().isEmpty() ? null : Picture.HOLD;
+    if (prompt.ended() && Latest.of(overview.trail()) != null) {
+      asked = Picture.CURVE;
+    }
+    if (asked == null && prompt instanceof Prompt.Measure measure && !measure.held().isEmpty()) {
+      asked = Picture.HOLD;
     }
     if (asked == null) {
       return null;

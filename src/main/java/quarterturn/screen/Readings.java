@@ -2,6 +2,7 @@ package quarterturn.screen;
 
 import java.util.Locale;
 import java.util.Set;
+import quarterturn.procedure.Quantity;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.BracketParser;
@@ -16,10 +17,7 @@ final class Readings {
   private Readings() {}
 
   static Next key(Model model, Prompt.Measure measure, Key key) {
-    Draft.Reading draft =
-        model.draft() instanceof Draft.Reading reading
-            ? reading
-            : new Draft.Reading(Field.EMPTY, true);
+    Draft.Reading draft = (Draft.Reading) model.draft();
     if (key == Key.Named.ESC) {
       return draft.typing()
           ? Next.show(
@@ -66,7 +64,7 @@ final class Readings {
    * @throws NotUnderstood with what may be typed
    */
   static Answer answer(String typed, Prompt.Measure measure) {
-    String text = typed.strip().toLowerCase(Locale.ROOT).replace('’', '\'');
+    String text = plain(typed);
     if (text.isEmpty()) {
       throw new NotUnderstood(
           measure.quantity().bracket()
@@ -81,19 +79,24 @@ final class Readings {
         : new Answer.Value(measure.quantity().value(text));
   }
 
+  private static String plain(String typed) {
+    return typed.strip().toLowerCase(Locale.ROOT).replace('’', '\'');
+  }
+
   /** How the text so far would be read: "read as 0.30 to 0.35 mm", or what may be typed. */
   static String readAs(String typed, Prompt.Measure measure) {
-    if (typed.isBlank()) {
+    String text = plain(typed);
+    if (text.isEmpty()) {
       return "";
     }
+    if (CANNOT.contains(text)) {
+      return "read as: can't be measured here";
+    }
     try {
-      Answer answer = answer(typed, measure);
-      if (answer instanceof Answer.Measured measured) {
-        return "read as: " + measured.bracket();
-      }
-      return answer instanceof Answer.Value value
-          ? "read as: " + Decimals.plain(value.value()) + " " + measure.quantity().unit()
-          : "read as: can't be measured here";
+      Quantity quantity = measure.quantity();
+      return quantity.bracket()
+          ? "read as: " + BracketParser.parse(text, measure.step())
+          : "read as: " + Decimals.plain(quantity.value(text)) + " " + quantity.unit();
     } catch (NotUnderstood notYet) {
       return "not a reading yet";
     }

@@ -126,9 +126,6 @@ public final class ScreenFace {
       if (effect instanceof Effect.Leave) {
         return left(DONE);
       }
-      if (effect instanceof Effect.Finish) {
-        return ended();
-      }
     }
   }
 
@@ -164,36 +161,41 @@ public final class ScreenFace {
 
   private Effect take(@Nullable Input input) throws IOException {
     model = model.at(bench.now());
-    if (input instanceof Input.Suspended) {
-      if (!surface.suspend()) {
-        model = model.saying("Ctrl-Z does not work here. Leave with q and resume later.");
-      }
-    } else if (input instanceof Input.Continued) {
+    if (input instanceof Input.Pressed pressed) {
+      return pressed(pressed.key());
+    }
+    if (input instanceof Input.Continued) {
       surface.repaintWhole();
-    } else if (input instanceof Input.Pressed pressed && cards != null && stops(pressed.key())) {
-      cards.stop();
-    } else if (input instanceof Input.Pressed pressed && cards != null && cards.card() != null) {
-      Effect effect = cards.key(pressed.key());
-      if (effect instanceof Effect.Repaint) {
-        surface.repaintWhole();
-      }
-      return effect;
-    } else if (input instanceof Input.Pressed pressed) {
-      Next next = Update.key(model, pressed.key());
-      model = next.model();
-      if (next.effect() instanceof Effect.Send send) {
-        send(send.answer());
-      } else if (next.effect() instanceof Effect.Named named) {
-        model = typed.take(model, named.line(), named.otherwise());
-        surface.forgetKeys();
-      } else if (next.effect() instanceof Effect.Complete complete) {
-        model = typed.completed(model, complete.field());
-      } else if (next.effect() instanceof Effect.Repaint) {
-        surface.repaintWhole();
-      }
-      return next.effect();
+    }
+    if (input instanceof Input.Suspended && !surface.suspend()) {
+      model = model.saying("Ctrl-Z does not work here. Leave with q and resume later.");
     }
     return new Effect.None();
+  }
+
+  private Effect pressed(Key key) throws IOException {
+    if (cards != null && stops(key)) {
+      cards.stop();
+      return new Effect.None();
+    }
+    Effect effect = cards != null && cards.card() != null ? cards.key(key) : updated(key);
+    if (effect instanceof Effect.Send send) {
+      send(send.answer());
+    } else if (effect instanceof Effect.Named named) {
+      model = typed.take(model, named.line(), named.otherwise());
+      surface.forgetKeys();
+    } else if (effect instanceof Effect.Complete complete) {
+      model = typed.completed(model, complete.field());
+    } else if (effect instanceof Effect.Repaint) {
+      surface.repaintWhole();
+    }
+    return effect;
+  }
+
+  private Effect updated(Key key) {
+    Next next = Update.key(model, key);
+    model = next.model();
+    return next.effect();
   }
 
   /** Whether a key stops the bench: its function key anywhere, its letter where none is typed. */
@@ -222,8 +224,10 @@ public final class ScreenFace {
   }
 
   private Outcome left(int status) throws IOException {
-    if (model.prompt().ended()) {
-      return ended();
+    if (model.prompt() instanceof Prompt.Ending end) {
+      return end instanceof Prompt.HandOver
+          ? new Outcome(HAND_OVER, "For a repairer: " + end.words())
+          : new Outcome(DONE, "Done: " + end.words());
     }
     String standing = bench.leave();
     return new Outcome(status, "Left: " + standing + "\n" + again());
@@ -236,14 +240,5 @@ public final class ScreenFace {
     return model.overview().kept()
         ? "To go on later, start the program again, or: resume " + model.overview().session()
         : "Of a rehearsal nothing is kept.";
-  }
-
-  private Outcome ended() {
-    if (model.prompt() instanceof Prompt.HandOver over) {
-      return new Outcome(HAND_OVER, "For a repairer: " + over.outcome().replace('-', ' '));
-    }
-    String outcome =
-        model.prompt() instanceof Prompt.Done done ? done.outcome().replace('-', ' ') : "";
-    return new Outcome(DONE, "Done: " + outcome);
   }
 }

@@ -31,7 +31,7 @@ final class Update {
 
   private static Next onLayer(Model model, Key key) {
     if (model.layer() == Layer.LEAVE) {
-      if (key instanceof Key.Typed typed && (typed.codePoint() | 0x20) == 'y') {
+      if (isLetter(key, 'y')) {
         return new Next(model.with(Layer.NONE), new Effect.Leave());
       }
       boolean stay = key == Key.Named.ESC || isLetter(key, 'n');
@@ -56,57 +56,57 @@ final class Update {
               : Next.send(model, new Answer.Correct());
       case LEAVE ->
           model.prompt().ended()
-              ? new Next(model, new Effect.Finish())
+              ? new Next(model, new Effect.Leave())
               : Next.show(model.with(Layer.LEAVE));
     };
   }
 
   private static Next answering(Model model, Key key) {
-    Prompt prompt = model.prompt();
     if (model.draft() instanceof Draft.Naming naming) {
       return Naming.key(model, naming, key);
     }
-    if (prompt instanceof Prompt.Tell) {
-      return key == Key.Named.ENTER
-          ? Next.send(model, new Answer.Confirmed())
-          : onlyHint(model, key, "Press Enter when it is done.");
-    }
-    if (prompt instanceof Prompt.Caution) {
-      return isLetter(key, 'u')
-          ? Next.send(model, new Answer.Confirmed())
-          : onlyHint(model, key, "Enter does not accept this. Read it, then press u.");
-    }
-    if (prompt instanceof Prompt.Choose choose) {
-      return Picks.key(model, choose, key);
-    }
-    if (prompt instanceof Prompt.Measure measure) {
-      return Readings.key(model, measure, key);
-    }
-    if (prompt instanceof Prompt.Write) {
-      return writing(model, key);
-    }
-    if (prompt instanceof Prompt.TurnRod turn) {
-      return Turns.key(model, turn, key);
-    }
-    if (prompt instanceof Prompt.Wait wait) {
-      return Waits.key(model, wait, key);
-    }
+    Prompt.Cases<Next> cases =
+        new Prompt.Cases<>(
+            tell -> doing(model, key),
+            caution -> accepting(model, key),
+            choose -> Picks.key(model, choose, key),
+            write -> writing(model, (Draft.Writing) model.draft(), key),
+            measure -> Readings.key(model, measure, key),
+            turn -> Turns.key(model, turn, key),
+            wait -> Waits.key(model, wait, key),
+            done -> closing(model, key),
+            over -> closing(model, key));
+    return model.prompt().match(cases);
+  }
+
+  private static Next doing(Model model, Key key) {
     return key == Key.Named.ENTER
-        ? new Next(model, new Effect.Finish())
+        ? Next.send(model, new Answer.Confirmed())
+        : onlyHint(model, key, "Press Enter when it is done.");
+  }
+
+  private static Next accepting(Model model, Key key) {
+    return isLetter(key, 'u')
+        ? Next.send(model, new Answer.Confirmed())
+        : onlyHint(model, key, "Enter does not accept this. Read it, then press u.");
+  }
+
+  private static Next closing(Model model, Key key) {
+    return key == Key.Named.ENTER
+        ? new Next(model, new Effect.Leave())
         : onlyHint(model, key, "Press Enter to close.");
   }
 
-  private static Next writing(Model model, Key key) {
-    Field field = model.draft() instanceof Draft.Writing writing ? writing.field() : Field.EMPTY;
+  private static Next writing(Model model, Draft.Writing draft, Key key) {
     if (key == Key.Named.ESC) {
       return onlyHint(model, key, "F1 shows the keys.");
     }
     if (key != Key.Named.ENTER) {
-      return Next.show(model.with(new Draft.Writing(field.with(key))));
+      return Next.show(model.with(new Draft.Writing(draft.field().with(key))));
     }
-    return field.blank()
+    return draft.field().blank()
         ? Next.show(model.saying("Type one line; a hyphen stands for nothing to write."))
-        : Next.send(model, new Answer.Wrote(field.text().strip()));
+        : Next.send(model, new Answer.Wrote(draft.field().text().strip()));
   }
 
   /** A key that does nothing here says what would; Esc has no view to go back to. */
@@ -116,6 +116,11 @@ final class Update {
   }
 
   static boolean isLetter(Key key, char letter) {
-    return key instanceof Key.Typed typed && Character.toLowerCase(typed.codePoint()) == letter;
+    return letter(key) == letter;
+  }
+
+  /** The letter typed, in lower case; 0 for any other key. */
+  static int letter(Key key) {
+    return key instanceof Key.Typed typed ? Character.toLowerCase(typed.codePoint()) : 0;
   }
 }

@@ -39,27 +39,19 @@ public final class AutoLines extends InputStream {
     return count;
   }
 
-  static ObjectNode json(Answer answer) {
+  private static ObjectNode json(Answer answer) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    if (answer instanceof Answer.Chose chose) {
-      json.put("answer", chose.option());
-    } else if (answer instanceof Answer.Measured measured) {
-      json.put("answer", measured.bracket().typed());
-    } else if (answer instanceof Answer.Wrote wrote) {
-      json.put("answer", wrote.text());
-    } else if (answer instanceof Answer.Value value) {
-      json.put("answer", value.value());
-    } else if (answer instanceof Answer.CannotMeasure) {
-      json.put("answer", "cannot");
-    } else if (answer instanceof Answer.Turned turned) {
-      json.put("turned", turned.turn().turns()).put("feel", turned.feel().word());
-    } else if (answer instanceof Answer.Undo) {
-      json.put("answer", "undo");
-    } else if (answer instanceof Answer.Waited) {
-      json.put("answer", "waited");
-    } else {
-      json.put("answer", true);
-    }
-    return json;
+    return answer.match(
+        new Answer.Cases<>(
+            confirmed -> json.put("answer", true),
+            wrote -> json.put("answer", wrote.text()),
+            chose -> json.put("answer", chose.option()),
+            measured -> json.put("answer", measured.bracket().typed()),
+            value -> json.put("answer", value.value()),
+            cannot -> json.put("answer", "cannot"),
+            turned -> json.put("turned", turned.turn().turns()).put("feel", turned.feel().word()),
+            undo -> json.put("answer", "undo"),
+            waited -> json.put("answer", "waited"),
+            correct -> json.put("answer", "correct")));
   }
 }

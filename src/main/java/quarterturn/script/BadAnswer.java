@@ -1,7 +1,7 @@
 package quarterturn.script;
 
 /** A line that is no answer to this prompt; the message says why. */
-final class BadAnswer extends Exception {
+final class BadAnswer extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   BadAnswer(String message) {

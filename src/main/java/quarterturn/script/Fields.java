@@ -9,7 +9,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Iterator;
-import java.util.Set;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Printable;
 
@@ -29,7 +29,7 @@ final class Fields {
     this.object = object;
   }
 
-  static Fields parse(String line) throws BadAnswer {
+  static Fields parse(String line) {
     ObjectNode object = object(line);
     if (object.isEmpty()) {
       throw new BadAnswer("an object without an answer");
@@ -38,7 +38,7 @@ final class Fields {
   }
 
   /** One line as a JSON object, as it is. */
-  static ObjectNode object(String line) throws BadAnswer {
+  static ObjectNode object(String line) {
     JsonNode node;
     try {
       node = JSON.readTree(line);
@@ -58,22 +58,24 @@ final class Fields {
     return end < safe.length() ? safe.substring(0, end) + "..." : safe;
   }
 
-  /** Refuses any key that is not one of {@code known}; {@code at} always is. */
-  void only(Set<String> known) throws BadAnswer {
+  /** The same, where no key but those of {@code known} is there; {@code at} always may be. */
+  Fields only(String... known) {
     for (Iterator<String> keys = object.fieldNames(); keys.hasNext(); ) {
       String key = keys.next();
-      if (!known.contains(key) && !key.equals("at")) {
+      if (!List.of(known).contains(key) && !key.equals("at")) {
         throw new BadAnswer("the key \"" + shown(key) + "\" is not taken here");
       }
     }
+    return this;
   }
 
   boolean has(String key) {
     return object.has(key);
   }
 
-  boolean isText(String key) {
-    return object.path(key).isTextual();
+  /** The text under {@code key}, or nothing where there is none. */
+  String word(String key) {
+    return object.path(key).isTextual() ? object.path(key).textValue() : "";
   }
 
   boolean isNumber(String key) {
@@ -81,29 +83,29 @@ final class Fields {
   }
 
   boolean isTrue(String key) {
-    return object.path(key).isBoolean() && object.path(key).booleanValue();
+    return object.path(key).booleanValue();
   }
 
   /** The text under {@code key}, which must be there. */
-  String text(String key) throws BadAnswer {
-    JsonNode node = object.get(key);
-    if (node == null || !node.isTextual()) {
+  String text(String key) {
+    JsonNode node = object.path(key);
+    if (!node.isTextual()) {
       throw new BadAnswer("\"" + key + "\" must be a text");
     }
     return node.textValue();
   }
 
   /** The number under {@code key}, which must be there and finite. */
-  double number(String key) throws BadAnswer {
-    JsonNode node = object.get(key);
-    if (node == null || !node.isNumber() || !Double.isFinite(node.doubleValue())) {
+  double number(String key) {
+    JsonNode node = object.path(key);
+    if (!node.isNumber() || !Double.isFinite(node.doubleValue())) {
       throw new BadAnswer("\"" + key + "\" must be a number");
     }
     return node.doubleValue();
   }
 
   /** The time under "at", or null where there is none. */
-  @Nullable Instant at() throws BadAnswer {
+  @Nullable Instant at() {
     if (!has("at")) {
       return null;
     }

@@ -15,22 +15,32 @@ import quarterturn.unit.Printable;
 
 /** A prompt as one JSON object, its keys in a fixed order. */
 final class PromptJson {
+  private static final Prompt.Cases<String> KIND =
+      new Prompt.Cases<>(
+          tell -> "tell",
+          caution -> "hazard",
+          choose -> "choose",
+          write -> "write",
+          measure -> "measure",
+          turn -> "turn",
+          wait -> "wait",
+          done -> "done",
+          over -> "hand-over");
+
   private PromptJson() {}
 
   static ObjectNode of(Prompt prompt) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     Said said = prompt.said();
-    json.put("prompt", kind(prompt));
+    json.put("prompt", prompt.match(KIND));
     json.put("step", clean(said.step()));
     if (!said.first().isEmpty()) {
       texts(json, "first", said.first().stream().map(Said.First::text).toList());
     }
     json.put("text", clean(said.text()));
-    if (prompt instanceof Prompt.Caution caution) {
-      texts(json, "hazards", List.of(caution.hazard().id()));
-    } else {
-      texts(json, "hazards", said.hazards().stream().map(Hazard::id).toList());
-    }
+    List<Hazard> hazards =
+        prompt instanceof Prompt.Caution caution ? List.of(caution.hazard()) : said.hazards();
+    texts(json, "hazards", hazards.stream().map(Hazard::id).toList());
     if (prompt.ended()) {
       json.put("why", clean(said.text()));
     } else if (said.why() != null) {
@@ -39,59 +49,41 @@ final class PromptJson {
     if (!said.notes().isEmpty()) {
       texts(json, "notes", said.notes());
     }
-    details(json, prompt);
-    return json;
+    return details(json, prompt);
   }
 
-  private static String kind(Prompt prompt) {
-    if (prompt instanceof Prompt.Tell) {
-      return "tell";
-    }
-    if (prompt instanceof Prompt.Caution) {
-      return "hazard";
-    }
-    if (prompt instanceof Prompt.Choose) {
-      return "choose";
-    }
-    if (prompt instanceof Prompt.Write) {
-      return "write";
-    }
-    if (prompt instanceof Prompt.Measure) {
-      return "measure";
-    }
-    if (prompt instanceof Prompt.TurnRod) {
-      return "turn";
-    }
-    if (prompt instanceof Prompt.Wait) {
-      return "wait";
-    }
-    return prompt instanceof Prompt.Done ? "done" : "hand-over";
+  private static ObjectNode details(ObjectNode json, Prompt prompt) {
+    return prompt.match(
+        new Prompt.Cases<>(
+            tell -> json,
+            caution -> hazard(json, caution.hazard()),
+            choose -> options(json, choose.options()),
+            write -> json,
+            measure -> measure(json, measure),
+            turn -> turn(json, turn),
+            wait -> wait(json, wait),
+            done -> json.put("outcome", clean(done.outcome())),
+            over -> json.put("outcome", clean(over.outcome()))));
   }
 
-  private static void details(ObjectNode json, Prompt prompt) {
-    if (prompt instanceof Prompt.Caution caution) {
-      json.put("word", caution.hazard().word().name());
-      json.put("harm", clean(caution.hazard().harm()));
-      json.put("avoid", clean(caution.hazard().avoid()));
-    } else if (prompt instanceof Prompt.Choose choose) {
-      texts(json, "options", choose.options().stream().map(Prompt.Option::id).toList());
-      texts(json, "labels", choose.options().stream().map(Prompt.Option::label).toList());
-    } else if (prompt instanceof Prompt.Measure measure) {
-      measure(json, measure);
-    } else if (prompt instanceof Prompt.TurnRod turn) {
-      turn(json, turn);
-    } else if (prompt instanceof Prompt.Wait wait) {
-      json.put("minutes", Math.max(0, (wait.length().toSeconds() + 59) / 60));
-      json.put("until", wait.until().toString());
-      json.put("rest", wait.rest());
-    } else if (prompt instanceof Prompt.Done done) {
-      json.put("outcome", clean(done.outcome()));
-    } else if (prompt instanceof Prompt.HandOver over) {
-      json.put("outcome", clean(over.outcome()));
-    }
+  private static ObjectNode hazard(ObjectNode json, Hazard hazard) {
+    json.put("word", hazard.word().name());
+    json.put("harm", clean(hazard.harm()));
+    return json.put("avoid", clean(hazard.avoid()));
   }
 
-  private static void measure(ObjectNode json, Prompt.Measure measure) {
+  private static ObjectNode options(ObjectNode json, List<Prompt.Option> options) {
+    texts(json, "options", options.stream().map(Prompt.Option::id).toList());
+    return texts(json, "labels", options.stream().map(Prompt.Option::label).toList());
+  }
+
+  private static ObjectNode wait(ObjectNode json, Prompt.Wait wait) {
+    json.put("minutes", Math.max(0, (wait.length().toSeconds() + 59) / 60));
+    json.put("until", wait.until().toString());
+    return json.put("rest", wait.rest());
+  }
+
+  private static ObjectNode measure(ObjectNode json, Prompt.Measure measure) {
     json.put("quantity", measure.quantity().word());
     json.put("unit", measure.quantity().unit());
     ArrayNode held = json.putArray("held");
@@ -103,9 +95,10 @@ final class PromptJson {
     if (measure.which() != null) {
       json.put("which", measure.which().word());
     }
+    return json;
   }
 
-  private static void turn(ObjectNode json, Prompt.TurnRod turn) {
+  private static ObjectNode turn(ObjectNode json, Prompt.TurnRod turn) {
     json.put("what", "rod");
     json.put("turns", turn.turn().turns());
     json.put("direction", turn.direction());
@@ -115,7 +108,7 @@ final class PromptJson {
       mm(expected, turn.expected().lowMm());
       mm(expected, turn.expected().highMm());
     }
-    json.put("can_undo", turn.canUndo());
+    return json.put("can_undo", turn.canUndo());
   }
 
   /** A bound with the digits it has, or null where there is none. */
@@ -127,9 +120,10 @@ final class PromptJson {
     }
   }
 
-  private static void texts(ObjectNode json, String key, List<String> texts) {
+  private static ObjectNode texts(ObjectNode json, String key, List<String> texts) {
     ArrayNode array = json.putArray(key);
     texts.forEach(text -> array.add(clean(text)));
+    return json;
   }
 
   /** Every line made safe to print; the line breaks between them stay. */

@@ -1,6 +1,5 @@
 package quarterturn.script;
 
-import java.util.Set;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
@@ -11,15 +10,15 @@ import quarterturn.unit.Length;
 final class ReadingFields {
   private ReadingFields() {}
 
-  static Answer read(Fields fields, Prompt.Measure prompt) throws BadAnswer {
+  static Answer read(Fields fields, Prompt.Measure prompt) {
     if (fields.has("answer")) {
       return spoken(fields, prompt);
     }
     if (!prompt.quantity().bracket()) {
-      fields.only(Set.of("answer"));
+      fields.only("answer");
       throw new BadAnswer("an answer is missing");
     }
-    fields.only(Set.of("passes_mm", "lifts_mm", "passes_in", "lifts_in"));
+    fields.only("passes_mm", "lifts_mm", "passes_in", "lifts_in");
     boolean passes = fields.has("passes_mm") || fields.has("passes_in");
     boolean lifts = fields.has("lifts_mm") || fields.has("lifts_in");
     if (passes && lifts) {
@@ -39,9 +38,8 @@ final class ReadingFields {
     throw new BadAnswer("a reading is missing");
   }
 
-  private static Answer spoken(Fields fields, Prompt.Measure prompt) throws BadAnswer {
-    fields.only(Set.of("answer"));
-    if (fields.isText("answer") && fields.text("answer").equals("cannot")) {
+  private static Answer spoken(Fields fields, Prompt.Measure prompt) {
+    if (fields.only("answer").word("answer").equals("cannot")) {
       return new Answer.CannotMeasure();
     }
     if (prompt.quantity().bracket()) {
@@ -54,7 +52,7 @@ final class ReadingFields {
   }
 
   /** A bound in millimetres from the key in either unit. */
-  private static double bound(Fields fields, String which) throws BadAnswer {
+  private static double bound(Fields fields, String which) {
     String mm = which + "_mm";
     String in = which + "_in";
     if (fields.has(mm) && fields.has(in)) {

@@ -1,12 +1,10 @@
 package quarterturn.script;
 
 import java.util.Arrays;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Feel;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
-import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
@@ -14,48 +12,40 @@ import quarterturn.unit.Turn;
 final class ReplyReader {
   private ReplyReader() {}
 
-  static ScriptReply read(String line, Prompt prompt) throws BadAnswer {
+  static ScriptReply read(String line, Prompt prompt) {
     Fields fields = Fields.parse(line);
-    String word = fields.isText("answer") ? fields.text("answer") : "";
+    String word = fields.word("answer");
     boolean option = prompt instanceof Prompt.Choose choose && chosen(choose, word) != null;
     if (!option && (word.equals("quit") || word.equals("correct"))) {
-      fields.only(Set.of("answer"));
+      fields.only("answer");
       return new ScriptReply(word.equals("quit") ? null : new Answer.Correct(), fields.at());
     }
-    try {
-      return new ScriptReply(answer(fields, word, prompt), fields.at());
-    } catch (NotUnderstood e) {
-      throw new BadAnswer(String.valueOf(e.getMessage()));
-    }
+    return new ScriptReply(answer(fields, word, prompt), fields.at());
   }
 
-  private static Answer answer(Fields fields, String word, Prompt prompt) throws BadAnswer {
-    if (prompt instanceof Prompt.Measure measure) {
-      return ReadingFields.read(fields, measure);
-    }
-    if (prompt instanceof Prompt.TurnRod turn) {
-      return turn(fields, word, turn);
-    }
-    if (prompt instanceof Prompt.Choose choose) {
-      return choice(fields, choose);
-    }
-    if (prompt instanceof Prompt.Wait) {
-      return waited(fields);
-    }
-    if (prompt instanceof Prompt.Write) {
-      fields.only(Set.of("answer"));
-      return new Answer.Wrote(fields.text("answer"));
-    }
-    fields.only(Set.of("answer"));
-    if (!fields.isTrue("answer")) {
+  private static Answer answer(Fields fields, String word, Prompt prompt) {
+    return prompt.match(
+        new Prompt.Cases<>(
+            tell -> confirmed(fields),
+            caution -> confirmed(fields),
+            choose -> choice(fields, choose),
+            write -> new Answer.Wrote(fields.only("answer").text("answer")),
+            measure -> ReadingFields.read(fields, measure),
+            turn -> turn(fields, word, turn),
+            wait -> waited(fields),
+            done -> confirmed(fields),
+            over -> confirmed(fields)));
+  }
+
+  private static Answer confirmed(Fields fields) {
+    if (!fields.only("answer").isTrue("answer")) {
       throw new BadAnswer("\"answer\" must be true");
     }
     return new Answer.Confirmed();
   }
 
-  private static Answer choice(Fields fields, Prompt.Choose choose) throws BadAnswer {
-    fields.only(Set.of("answer"));
-    String typed = fields.text("answer");
+  private static Answer choice(Fields fields, Prompt.Choose choose) {
+    String typed = fields.only("answer").text("answer");
     Prompt.Option option = chosen(choose, typed);
     if (option == null) {
       throw new BadAnswer("\"" + Fields.shown(typed) + "\" is not one of the options");
@@ -67,9 +57,8 @@ final class ReplyReader {
     return choose.options().stream().filter(o -> o.id().equals(id)).findFirst().orElse(null);
   }
 
-  private static Answer waited(Fields fields) throws BadAnswer {
-    fields.only(Set.of("answer", "reason"));
-    if (!fields.text("answer").equals("waited")) {
+  private static Answer waited(Fields fields) {
+    if (!fields.only("answer", "reason").text("answer").equals("waited")) {
       throw new BadAnswer("\"answer\" must be \"waited\"");
     }
     if (!fields.has("reason")) {
@@ -82,16 +71,15 @@ final class ReplyReader {
     return new Answer.Waited(reason);
   }
 
-  private static Answer turn(Fields fields, String word, Prompt.TurnRod prompt) throws BadAnswer {
+  private static Answer turn(Fields fields, String word, Prompt.TurnRod prompt) {
     if (fields.has("answer")) {
-      fields.only(Set.of("answer"));
+      fields.only("answer");
       if (!word.equals("undo")) {
         throw new BadAnswer("a turn has no such answer");
       }
       return new Answer.Undo();
     }
-    fields.only(Set.of("turned", "feel", "way"));
-    double amount = fields.number("turned");
+    double amount = fields.only("turned", "feel", "way").number("turned");
     String felt = fields.text("feel");
     Feel feel =
         Arrays.stream(Feel.values())
@@ -102,8 +90,7 @@ final class ReplyReader {
   }
 
   /** The amount with its sign: plus tightens. */
-  private static double signed(double amount, Fields fields, Prompt.TurnRod prompt)
-      throws BadAnswer {
+  private static double signed(double amount, Fields fields, Prompt.TurnRod prompt) {
     boolean loosen = prompt.turn().turns() < 0;
     if (fields.has("way")) {
       String way = fields.text("way");

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.session.Bench;
 import quarterturn.session.Prompt;
 import quarterturn.session.Refused;
+import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Printable;
 import quarterturn.unit.TypedLines;
 
@@ -87,7 +88,7 @@ public final class ScriptFace {
         return false;
       }
       bench.answer(reply.answer());
-    } catch (BadAnswer e) {
+    } catch (BadAnswer | NotUnderstood e) {
       wrong = e.getMessage();
     } catch (Refused e) {
       wrong = e.getMessage();

@@ -8,6 +8,8 @@ import quarterturn.session.Prompt;
 
 /** What each prompt takes, as it stands in an error. */
 final class Takes {
+  private static final String TRUE = "{\"answer\":true}";
+
   private Takes() {}
 
   /** "this prompt takes ...". */
@@ -19,33 +21,40 @@ final class Takes {
   }
 
   private static String own(Prompt prompt) {
-    if (prompt instanceof Prompt.Choose choose) {
-      return choose.options().stream()
-          .map(o -> "{\"answer\":\"" + o.id() + "\"}")
-          .collect(Collectors.joining(" or "));
-    }
-    if (prompt instanceof Prompt.Measure measure) {
-      return measure.quantity().bracket()
-          ? "{\"passes_mm\":0.30,\"lifts_mm\":0.35} or one of the two, the same with passes_in and"
-              + " lifts_in, {\"answer\":\"0.30 passes 0.35 lifts\"}, {\"answer\":\"touches\"} or"
-              + " {\"answer\":\"cannot\"}"
-          : "{\"answer\":"
-              + (measure.quantity() == Quantity.HUMIDITY ? "48" : "2.25")
-              + "} or {\"answer\":\"cannot\"}";
-    }
-    if (prompt instanceof Prompt.Write) {
-      return "{\"answer\":\"one line of words\"}";
-    }
-    if (prompt instanceof Prompt.TurnRod turn) {
-      return "{\"turned\":0.125,\"feel\":\"smooth\"} with feel one of "
-          + feels()
-          + ", the same with \"way\":\"tighten\" or \"way\":\"loosen\""
-          + (turn.canUndo() ? ", or {\"answer\":\"undo\"}" : "");
-    }
-    if (prompt instanceof Prompt.Wait) {
-      return "{\"answer\":\"waited\"}, with \"reason\":\"...\" to end it early";
-    }
-    return "{\"answer\":true}";
+    return prompt.match(
+        new Prompt.Cases<>(
+            tell -> TRUE,
+            caution -> TRUE,
+            Takes::option,
+            write -> "{\"answer\":\"one line of words\"}",
+            Takes::reading,
+            Takes::turn,
+            wait -> "{\"answer\":\"waited\"}, with \"reason\":\"...\" to end it early",
+            done -> TRUE,
+            over -> TRUE));
+  }
+
+  private static String option(Prompt.Choose choose) {
+    return choose.options().stream()
+        .map(o -> "{\"answer\":\"" + o.id() + "\"}")
+        .collect(Collectors.joining(" or "));
+  }
+
+  private static String reading(Prompt.Measure measure) {
+    return measure.quantity().bracket()
+        ? "{\"passes_mm\":0.30,\"lifts_mm\":0.35} or one of the two, the same with passes_in and"
+            + " lifts_in, {\"answer\":\"0.30 passes 0.35 lifts\"}, {\"answer\":\"touches\"} or"
+            + " {\"answer\":\"cannot\"}"
+        : "{\"answer\":"
+            + (measure.quantity() == Quantity.HUMIDITY ? "48" : "2.25")
+            + "} or {\"answer\":\"cannot\"}";
+  }
+
+  private static String turn(Prompt.TurnRod turn) {
+    return "{\"turned\":0.125,\"feel\":\"smooth\"} with feel one of "
+        + feels()
+        + ", the same with \"way\":\"tighten\" or \"way\":\"loosen\""
+        + (turn.canUndo() ? ", or {\"answer\":\"undo\"}" : "");
   }
 
   static String feels() {

@@ -133,16 +133,26 @@ public sealed interface Prompt {
     }
   }
 
-  /** The end: done, or left in good order. Nothing to answer. */
-  record Done(Said said, String outcome) implements Prompt {
+  /** The session has ended. Nothing to answer. */
+  sealed interface Ending extends Prompt {
+    String outcome();
+
+    /** The outcome in plain words. */
+    default String words() {
+      return outcome().replace('-', ' ');
+    }
+  }
+
+  /** The end: done, or left in good order. */
+  record Done(Said said, String outcome) implements Ending {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.done().apply(this);
     }
   }
 
-  /** The end: for a repairer. Nothing to answer. */
-  record HandOver(Said said, String outcome) implements Prompt {
+  /** The end: for a repairer. */
+  record HandOver(Said said, String outcome) implements Ending {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.handOver().apply(this);
@@ -180,7 +190,7 @@ public sealed interface Prompt {
 
   /** Whether the session has ended. */
   default boolean ended() {
-    return this instanceof Done || this instanceof HandOver;
+    return this instanceof Ending;
   }
 
   /**

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class HomeViewTest {
@@ -39,16 +40,13 @@ class HomeViewTest {
           HOME.unfinished(),
           HOME.starts());
 
-  private static HomeView.Step after(HomeView view, Key... keys) {
-    HomeView.Step step = new HomeView.Step.Show(view);
+  /** What is chosen by these keys, or null. */
+  private static @Nullable HomeChoice after(HomeView view, Key... keys) {
+    HomeView.Step step = new HomeView.Step(view, null);
     for (Key key : keys) {
-      step = step instanceof HomeView.Step.Show show ? show.view().key(key) : step;
+      step = step.choice() == null ? step.view().key(key) : step;
     }
-    return step;
-  }
-
-  private static HomeView.Step chosen(HomeChoice choice) {
-    return new HomeView.Step.Chosen(choice);
+    return step.choice();
   }
 
   @Test
@@ -62,24 +60,19 @@ class HomeViewTest {
 
   @Test
   void choosesByNumberAndByArrows() {
-    assertThat(after(HOME, Key.Named.ENTER)).isEqualTo(chosen(new HomeChoice.Resume(0)));
-    assertThat(after(HOME, Key.Named.DOWN, Key.Named.ENTER))
-        .isEqualTo(chosen(new HomeChoice.Resume(1)));
-    assertThat(after(HOME, new Key.Typed('3'), Key.Named.ENTER))
-        .isEqualTo(chosen(new HomeChoice.Start(0)));
+    assertThat(after(HOME, Key.Named.ENTER)).isEqualTo(new HomeChoice.Resume(0));
+    assertThat(after(HOME, Key.Named.DOWN, Key.Named.ENTER)).isEqualTo(new HomeChoice.Resume(1));
+    assertThat(after(HOME, new Key.Typed('3'), Key.Named.ENTER)).isEqualTo(new HomeChoice.Start(0));
   }
 
   @Test
   void whatIsDueStandsFirstAndTheNumbersGoOn() {
-    assertThat(after(DUE, Key.Named.ENTER)).isEqualTo(chosen(new HomeChoice.Due(0)));
-    assertThat(after(DUE, new Key.Typed('2'), Key.Named.ENTER))
-        .isEqualTo(chosen(new HomeChoice.Due(1)));
-    assertThat(after(DUE, new Key.Typed('3'), Key.Named.ENTER))
-        .isEqualTo(chosen(new HomeChoice.Resume(0)));
-    assertThat(after(DUE, new Key.Typed('5'), Key.Named.ENTER))
-        .isEqualTo(chosen(new HomeChoice.Start(0)));
+    assertThat(after(DUE, Key.Named.ENTER)).isEqualTo(new HomeChoice.Due(0));
+    assertThat(after(DUE, new Key.Typed('2'), Key.Named.ENTER)).isEqualTo(new HomeChoice.Due(1));
+    assertThat(after(DUE, new Key.Typed('3'), Key.Named.ENTER)).isEqualTo(new HomeChoice.Resume(0));
+    assertThat(after(DUE, new Key.Typed('5'), Key.Named.ENTER)).isEqualTo(new HomeChoice.Start(0));
     assertThat(after(DUE, new Key.Typed('3'), new Key.Typed('6'), Key.Named.ENTER))
-        .isEqualTo(chosen(new HomeChoice.Resume(0)));
+        .isEqualTo(new HomeChoice.Resume(0));
   }
 
   @Test
@@ -90,8 +83,8 @@ class HomeViewTest {
 
   @Test
   void onlyQCloses() {
-    assertThat(after(HOME, Key.Named.ESC, Key.Named.ESC)).isInstanceOf(HomeView.Step.Show.class);
-    assertThat(after(HOME, new Key.Typed('q'))).isEqualTo(chosen(new HomeChoice.Quit()));
+    assertThat(after(HOME, Key.Named.ESC, Key.Named.ESC)).isNull();
+    assertThat(after(HOME, new Key.Typed('q'))).isEqualTo(new HomeChoice.Quit());
   }
 
   @Test

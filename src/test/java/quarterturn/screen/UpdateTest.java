@@ -111,7 +111,7 @@ class UpdateTest {
   void lettersTypeInAFieldAndFunctionKeysStillWork() {
     Model typed = after(model(Invented.MEASURE), "qwlb?");
     assertThat(typed.layer()).isEqualTo(Layer.NONE);
-    assertThat(String.valueOf(typed.draft().field())).contains("qwlb?");
+    assertThat(typed.draft().toString()).contains("qwlb?");
     assertThat(after(typed, "F1").layer()).isEqualTo(Layer.KEYS);
     assertThat(after(typed, "F2").layer()).isEqualTo(Layer.WHY);
     assertThat(after(typed, "F3").layer()).isEqualTo(Layer.LOG);
@@ -228,8 +228,8 @@ class UpdateTest {
 
   @Test
   void theEndCloses() {
-    assertThat(effects(model(Invented.DONE), "ENTER")).containsExactly(new Effect.Finish());
-    assertThat(effects(model(Invented.HAND_OVER), "q")).containsExactly(new Effect.Finish());
+    assertThat(effects(model(Invented.DONE), "ENTER")).containsExactly(new Effect.Leave());
+    assertThat(effects(model(Invented.HAND_OVER), "q")).containsExactly(new Effect.Leave());
     assertThat(effects(model(Invented.DONE), "b", "ESC", "x")).isEmpty();
   }
 
