@@ -18,6 +18,7 @@ import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
 import quarterturn.procedure.check.Checker;
 import quarterturn.session.Astray;
+import quarterturn.session.CarriedOn;
 import quarterturn.session.Due;
 import quarterturn.session.Dues;
 import quarterturn.session.Engine;
@@ -78,14 +79,15 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
   Opened start(Wish wish) throws IOException, Unreadable {
     Held held = new Held();
     try {
-      return started(wish, held);
+      return started(wish, null, held);
     } catch (IOException | Unreadable | RuntimeException e) {
       held.close();
       throw e;
     }
   }
 
-  private Opened started(Wish wish, Held held) throws IOException, Unreadable {
+  private Opened started(Wish wish, @Nullable CarriedOn from, Held held)
+      throws IOException, Unreadable {
     Library library = proven(wish.procedure());
     Procedure procedure = library.main();
     Instrument instrument = wish.instrument() == null ? null : store.instrument(wish.instrument());
@@ -97,14 +99,20 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
               + "; choose one of "
               + String.join(", ", library.kinds().keySet()));
     }
-    if (instrument != null) {
+    if (instrument != null && from == null) {
       held.keep(store.hold(instrument.name()));
     }
     Style style =
         wish.style() != null ? wish.style() : instrument == null ? null : instrument.style();
     Integer joint = instrument == null ? null : instrument.jointFret();
-    List<Event.Past> past = instrument == null ? List.of() : store.pastOf(instrument.name());
-    List<Event.Before> before = instrument == null ? List.of() : store.resultsOf(instrument.name());
+    List<Event.Past> past =
+        from != null
+            ? from.started().past()
+            : instrument == null ? List.of() : store.pastOf(instrument.name());
+    List<Event.Before> before =
+        instrument != null
+            ? store.resultsOf(instrument.name())
+            : from == null ? List.of() : from.before();
     Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
     Event.Started started =
         new Event.Started(
@@ -129,11 +137,15 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
             new Random());
     Engine engine = new Engine(library, new BeliefAdvisor());
     Journal journal = held.keep(created.journal());
-    LiveBench bench = LiveBench.start(engine, journal::append, created.name(), started, clock);
+    List<Event> beginning = from == null ? List.of(started) : from.beginning(started);
+    LiveBench bench = LiveBench.start(engine, journal::append, created.name(), beginning, clock);
     return new Opened(created.name(), bench, held, null);
   }
 
-  /** Takes a session up again. */
+  /**
+   * Takes a session up again. One whose record does not fit its procedure any more is ended, and a
+   * new one goes on in its place.
+   */
   Opened resume(String session) throws IOException, Unreadable {
     Held held = new Held();
     try {
@@ -152,7 +164,7 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
     }
     Library library = proven(contents.header().procedure());
     Engine engine = new Engine(library, new BeliefAdvisor());
-    List<Event.Past> elsewhere = List.of();
+    List<Event.Past> elsewhere = CarriedOn.elsewhere(contents.events());
     if (contents.events().get(0) instanceof Event.Started s && s.instrument() != null) {
       held.keep(store.hold(s.instrument()));
       elsewhere = store.elsewhere(s.instrument(), session, s.past());
@@ -162,14 +174,13 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
           LiveBench.resume(engine, journal::append, session, contents.events(), elsewhere, clock);
       return new Opened(session, bench, held, contents.notice());
     } catch (Astray e) {
-      if (library.main().digest().equals(contents.header().digest())) {
-        throw e;
-      }
-      throw new IOException(
-          "the procedure was changed since session "
-              + session
-              + " began, and it can't be gone on with; start a new one",
-          e);
+      CarriedOn from = CarriedOn.of(session, contents.events(), elsewhere);
+      Event.Started was = from.started();
+      Wish wish =
+          new Wish(was.procedure(), was.instrument(), from.kind(), from.style(), was.role());
+      Opened anew = started(wish, from, held);
+      journal.append(List.of(from.ended(anew.name(), clock.instant())));
+      return new Opened(anew.name(), anew.bench(), held, contents.notice());
     }
   }
 

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -61,29 +62,47 @@ final class LessonCourse implements Course {
       Instant now = desk.clock().instant();
       desk.store().add(Traits.instrument(setup.kind(), now, Map.of(Trait.KIND, setup.kind())));
     }
-    Store.Glance begun = null;
-    for (Store.Glance glance : desk.store().sessions()) {
-      boolean same = procedure.equals(glance.procedure()) && glance.started() != null;
-      begun = same ? glance : begun;
-    }
+    List<Store.Glance> sessions =
+        desk.store().sessions().stream()
+            .filter(glance -> procedure.equals(glance.procedure()) && glance.started() != null)
+            .toList();
+    Store.Glance begun = sessions.isEmpty() ? null : sessions.get(0);
     return setup.neck() == null
-        ? real(procedure, begun)
+        ? real(procedure, sessions)
         : simulated(procedure, begun, setup.neck());
   }
 
-  private Run real(String procedure, Store.@Nullable Glance begun) throws IOException, Unreadable {
+  /**
+   * On a real instrument.
+   *
+   * @param sessions of this procedure, the newest first; it stands in the place of the others
+   */
+  private Run real(String procedure, List<Store.Glance> sessions) throws IOException, Unreadable {
+    Store.Glance begun = sessions.isEmpty() ? null : sessions.get(0);
     if (begun != null && begun.ended() != null) {
       Library library = desk.proven(procedure);
       Engine engine = new Engine(library, new BeliefAdvisor());
       List<Event> events = desk.store().read(begun.name()).events();
       LiveBench over = LiveBench.ended(engine, begun.name(), events, desk.clock());
-      return new Run(library, over, null, () -> {});
+      return new Run(library, replaced(sessions, begun.name()), over, null, () -> {});
     }
     Desk.Opened opened =
         begun == null
             ? desk.start(new Desk.Wish(procedure, setup.kind(), null, null, Role.BEGINNER))
             : desk.resume(begun.name());
-    return new Run(desk.library(procedure), opened.bench(), null, opened::close);
+    List<Event> replaced = replaced(sessions, opened.name());
+    return new Run(desk.library(procedure), replaced, opened.bench(), null, opened::close);
+  }
+
+  /** What happened in the sessions in whose place one stands, oldest first. */
+  private List<Event> replaced(List<Store.Glance> sessions, String by) throws IOException {
+    List<Event> events = new ArrayList<>();
+    for (Store.Glance glance : sessions) {
+      if (!glance.name().equals(by)) {
+        events.addAll(0, desk.store().read(glance.name()).events());
+      }
+    }
+    return events;
   }
 
   private Run simulated(String procedure, Store.@Nullable Glance begun, NamedNeck neck)
@@ -103,7 +122,7 @@ final class LessonCourse implements Course {
               ? begin(library, engine, simulated, held)
               : again(library, engine, simulated, begun.name(), held);
       last = bench;
-      return new Run(library, null, bench, held);
+      return new Run(library, List.of(), null, bench, held);
     } catch (IOException | RuntimeException e) {
       held.close();
       throw e;

@@ -2,6 +2,7 @@ package quarterturn.lesson;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Library;
@@ -23,13 +24,21 @@ public interface Course {
   /**
    * A session that is open.
    *
+   * @param replaced what happened in sessions in whose place it stands, oldest first
    * @param live the session itself, or null on a simulated neck
    * @param practice the simulated neck's, or null on a real one
    * @param kept what is let go when it is closed
    */
   record Run(
-      Library library, @Nullable LiveBench live, @Nullable PracticeBench practice, Closeable kept)
+      Library library,
+      List<Event> replaced,
+      @Nullable LiveBench live,
+      @Nullable PracticeBench practice,
+      Closeable kept)
       implements Closeable {
+    public Run {
+      replaced = List.copyOf(replaced);
+    }
 
     Bench bench() {
       Bench bench = live == null ? practice : live;
@@ -39,9 +48,12 @@ public interface Course {
       return bench;
     }
 
-    /** What happened in it so far. */
+    /** What happened in it so far, and in those in whose place it stands. */
     List<Event> events() {
-      return practice != null ? practice.events() : live == null ? List.of() : live.events();
+      List<Event> events = new ArrayList<>(replaced);
+      events.addAll(
+          practice != null ? practice.events() : live == null ? List.of() : live.events());
+      return events;
     }
 
     /** What is asked, without what would be seen on a simulated neck. */

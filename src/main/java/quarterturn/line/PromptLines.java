@@ -107,6 +107,7 @@ final class PromptLines {
   }
 
   private static String reading(Prompt.Measure measure) {
+    String unit = measure.quantity().unit();
     String string = Which.on(measure.which(), measure.string());
     return "Reading wanted: " + measure.quantity().word() + " in " + unit + string + ".";
   }

@@ -44,8 +44,19 @@ public final class LiveBench implements Bench {
   public static LiveBench start(
       Engine engine, Ledger ledger, String name, Event.Started started, Clock clock)
       throws IOException {
-    ledger.append(List.of(started));
-    return new LiveBench(engine, ledger, name, clock, engine.start(started));
+    return start(engine, ledger, name, List.of(started), clock);
+  }
+
+  /**
+   * Begins a session.
+   *
+   * @param beginning its start, and what it carries on
+   */
+  public static LiveBench start(
+      Engine engine, Ledger ledger, String name, List<Event> beginning, Clock clock)
+      throws IOException {
+    ledger.append(beginning);
+    return new LiveBench(engine, ledger, name, clock, engine.replay(beginning));
   }
 
   /** As the next, where the neck was in no other session since. */

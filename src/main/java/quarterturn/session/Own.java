@@ -44,12 +44,12 @@ final class Own {
         .append(span(Duration.between(away.left(), away.back())))
         .append(".\nThe instrument was left like this: ")
         .append(away.standing())
-        .append(".\nThe last things done:");
-    for (String action : lastActions(state, procedure)) {
-      text.append("\n- ").append(action);
-    }
+        .append('.');
+    List<String> actions = lastActions(state, procedure);
+    text.append(actions.isEmpty() ? "" : "\nThe last things done:");
+    actions.forEach(action -> text.append("\n- ").append(action));
     if (!state.history().elsewhere().isEmpty()) {
-      text.append("\nSince this session began the rod was turned in another one: ");
+      text.append("\nIn another session the rod was turned: ");
       text.append(
           state.history().elsewhere().stream()
               .map(past -> made(past.turn()))
@@ -62,6 +62,8 @@ final class Own {
       text.append(
           "\nThe last reading is stale, because it was taken before the break."
               + " It is taken once more before anything is turned.");
+    } else if (actions.isEmpty()) {
+      text.append("\nWe begin at the first step. A fresh reading comes before any turn.");
     } else {
       text.append("\nNothing went stale. We go on where you stopped.");
     }
@@ -87,9 +89,6 @@ final class Own {
       if (!action.isEmpty()) {
         actions.add(0, action);
       }
-    }
-    if (actions.isEmpty()) {
-      actions.add("nothing yet");
     }
     return actions;
   }

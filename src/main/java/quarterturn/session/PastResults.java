@@ -22,15 +22,21 @@ final class PastResults {
    */
   static List<Event.Before> of(List<List<Event>> sessions) {
     PastResults past = new PastResults();
-    sessions.forEach(events -> Corrections.standing(events).forEach(past::take));
+    for (List<Event> events : sessions) {
+      Corrections.standing(events).forEach(past::take);
+      if (PastTurns.open(events) != null) {
+        past.changed(Results.ROD);
+      }
+    }
     return List.copyOf(past.last.values());
   }
 
   private void take(Event event) {
-    if (event instanceof Event.Read read && !read.missing()) {
-      String key = read.quantity() + "/" + read.string();
-      last.put(
-          key,
+    if (event instanceof Event.Started started && started.instrument() == null) {
+      // Without a name no other session tells of them.
+      started.before().forEach(this::put);
+    } else if (event instanceof Event.Read read && !read.missing()) {
+      put(
           new Event.Before(
               read.at(),
               read.quantity(),
@@ -51,6 +57,10 @@ final class PastResults {
     } else if (event instanceof Event.Chose chose) {
       changed(chose.changes());
     }
+  }
+
+  private void put(Event.Before before) {
+    last.put(before.quantity() + "/" + before.string(), before);
   }
 
   private void changed(@Nullable String change) {

@@ -28,12 +28,22 @@ final class PastTurns {
   private PastTurns() {}
 
   static List<Event.Past> of(List<Event> events) {
-    PastTurns past = new PastTurns();
-    Corrections.standing(events).forEach(past::take);
+    PastTurns past = taken(events);
     if (past.offered != null) {
       past.turned(past.offered.at(), past.offered.turn(), false);
     }
     return List.copyOf(past.turns);
+  }
+
+  /** The turn that was asked for last and not answered, or null. */
+  static Event.@Nullable Offered open(List<Event> events) {
+    return taken(events).offered;
+  }
+
+  private static PastTurns taken(List<Event> events) {
+    PastTurns past = new PastTurns();
+    Corrections.standing(events).forEach(past::take);
+    return past;
   }
 
   private void take(Event event) {

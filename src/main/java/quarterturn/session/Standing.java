@@ -1,5 +1,6 @@
 package quarterturn.session;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Quantity;
@@ -10,7 +11,53 @@ import quarterturn.procedure.bench.Held;
 final class Standing {
   private Standing() {}
 
+  /** The same of a session that can't be gone on with, by its record alone. */
+  static String of(List<Event> events) {
+    Event.Offered open = PastTurns.open(events);
+    Event.Read read = null;
+    boolean turned = open != null;
+    for (Event event : Corrections.standing(events)) {
+      if (event instanceof Event.Turned || event instanceof Event.Recalled) {
+        turned = true;
+      } else if (event instanceof Event.Read one
+          && one.quantity() == Quantity.RELIEF
+          && one.which() == Which.LOWEST
+          && one.bracket() != null) {
+        read = one;
+        turned = open != null;
+      }
+    }
+    String broken =
+        events.get(events.size() - 1) instanceof Event.Left left ? left.standing() : "broken off";
+    String where =
+        open == null
+            ? broken
+            : "in the middle of a rod turn, " + Own.made(open.turn()) + ", which counts as made";
+    String last = read == null ? "not read" : "last read as " + read.bracket();
+    return where + "; relief " + last + (turned ? ", before the last turn" : "");
+  }
+
   static String of(State state) {
+    String left = left(state);
+    return left == null ? now(state) : left;
+  }
+
+  /** What was said when the person left, where nothing was done since; or null. */
+  private static @Nullable String left(State state) {
+    for (int i = state.log().size() - 1; i >= 0; i--) {
+      Event event = state.log().get(i);
+      if (event instanceof Event.Left left) {
+        return left.standing();
+      }
+      boolean back = event instanceof Event.Told told && told.step().equals(Own.RESUME);
+      if (!back && !(event instanceof Event.Resumed)) {
+        return null;
+      }
+    }
+    return null;
+  }
+
+  private static String now(State state) {
     StringBuilder text = new StringBuilder();
     if (state.bench().has(Fact.NECK_LOOSE)) {
       text.append("neck loose in its pocket, ");
@@ -37,7 +84,10 @@ final class Standing {
           ? "rod turned, strings at pitch, neck settled but not yet read"
           : "rod turned, strings at pitch, neck not yet settled";
     }
-    String rod = state.history().turns().isEmpty() ? "rod not turned" : "rod not turned since the last reading";
+    String rod =
+        !state.history().turns().isEmpty()
+            ? "rod not turned since the last reading"
+            : state.history().elsewhere().isEmpty() ? "rod not turned" : "rod not turned in this session";
     if (detuned) {
       return "strings detuned, " + rod;
     }

@@ -14,7 +14,6 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
-import quarterturn.session.Answer;
 import quarterturn.session.Store;
 
 /** A folder of one's own procedures. */
@@ -25,25 +24,6 @@ class OwnFilesTest {
   void aFolderThatIsNotThereIsSaid() {
     int status = Cli.run(Clock.systemUTC(), "start", "relief", "--own", folder + "/none");
     assertThat(status).isEqualTo(2);
-  }
-
-  @Test
-  void aSessionWhoseProcedureWasChangedSaysSo() throws Exception {
-    Path own = Files.createDirectories(folder.resolve("own/procedures"));
-    Path file = own.resolve("relief.yaml");
-    Files.writeString(file, shipped());
-    Desk desk = new Desk(Store.at(folder.resolve("data")), own.getParent(), Clock.systemUTC());
-    String name;
-    Desk.Wish wish = new Desk.Wish("relief", null, "bass-34", Style.MEDIUM, Role.BEGINNER);
-    try (Desk.Opened opened = desk.start(wish)) {
-      opened.bench().answer(new Answer.Confirmed());
-      name = opened.name();
-    }
-    Files.writeString(file, shipped().replace("welcome", "good-day"));
-    IOException refused = assertThrows(IOException.class, () -> desk.resume(name));
-    assertThat(refused).hasMessageThat().contains("the procedure was changed");
-    Files.writeString(file, shipped());
-    desk.resume(name).close();
   }
 
   @Test

@@ -96,7 +96,7 @@ public final class DemoCourse implements Course {
               started,
               new SimulatedInstrument(traits, neck, kind),
               "An invented neck.");
-      return new Run(library, null, bench, () -> {});
+      return new Run(library, List.of(), null, bench, () -> {});
     } catch (Exception e) {
       throw new IllegalStateException(e);
     }

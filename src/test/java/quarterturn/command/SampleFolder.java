@@ -1,0 +1,44 @@
+package quarterturn.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import quarterturn.session.Event;
+import quarterturn.session.Store;
+
+/** A copy of the samples of the first version, to work in. */
+record SampleFolder(Path root) {
+  private static final Path SAMPLES = Path.of("src/test/resources/quarterturn/samples/v1");
+
+  static SampleFolder copied(Path to) throws IOException {
+    try (Stream<Path> all = Files.walk(SAMPLES)) {
+      for (Path from : all.toList()) {
+        Path copy = to.resolve(SAMPLES.relativize(from).toString());
+        if (Files.isDirectory(from)) {
+          Files.createDirectories(copy);
+        } else {
+          Files.copy(from, copy);
+        }
+      }
+    }
+    return new SampleFolder(to);
+  }
+
+  Path in(String path) {
+    return root.resolve(path);
+  }
+
+  String text(String path) throws IOException {
+    return Files.readString(in(path));
+  }
+
+  Store store() {
+    return Store.at(in("data"));
+  }
+
+  List<Event> events(String session) throws IOException {
+    return store().read(session).events();
+  }
+}

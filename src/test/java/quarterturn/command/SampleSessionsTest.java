@@ -1,0 +1,158 @@
+package quarterturn.command;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import quarterturn.procedure.Role;
+import quarterturn.session.Answer;
+import quarterturn.session.Bench;
+import quarterturn.session.Prompt;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/** Sessions of the first version go on with this one, and count as they did. */
+class SampleSessionsTest {
+  /** What a procedure that comes with the program words, and may word anew. */
+  private static final Set<String> WORDS =
+      Set.of("text", "first", "why", "labels", "harm", "avoid");
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  @TempDir Path folder;
+  private SampleFolder samples = new SampleFolder(Path.of("unset"));
+
+  @BeforeEach
+  void copy() throws Exception {
+    samples = SampleFolder.copied(folder);
+  }
+
+  private Desk desk(String at, @Nullable String own) {
+    Clock clock = Clock.fixed(Instant.parse(at), ZoneOffset.UTC);
+    return new Desk(samples.store(), own == null ? null : samples.in(own), clock);
+  }
+
+  /** What is asked after the break is told of, at the same session. */
+  private Prompt resumed(String session, String at, @Nullable String own) throws Exception {
+    try (Desk.Opened opened = desk(at, own).resume(session)) {
+      assertThat(opened.name()).isEqualTo(session);
+      assertThat(opened.bench().prompt().said().step()).isEqualTo("welcome-back");
+      opened.bench().answer(new Answer.Confirmed());
+      return opened.bench().prompt();
+    }
+  }
+
+  @Test
+  void unfinishedSessionsComeBackToTheSameQuestion() throws Exception {
+    String later = "2027-03-01T15:30:00Z";
+    Map<String, String> asked =
+        Map.of(
+            "2027-03-01-relief-c15s", "was-turn-made",
+            "2027-03-01-relief-257j", "was-turn-made",
+            "2027-03-01-relief-6fqx", "rest",
+            "2027-03-01-relief-1e5x", "tune-again",
+            "2027-03-01-relief-r2cw", "tune-again");
+    for (Map.Entry<String, String> one : asked.entrySet()) {
+      Prompt prompt = resumed(one.getKey(), later, null);
+      assertWithMessage(one.getKey()).that(prompt.said().step()).isEqualTo(one.getValue());
+      if (prompt instanceof Prompt.Wait wait) {
+        assertThat(wait.until()).isEqualTo(Instant.parse("2027-03-02T10:23:00Z"));
+      }
+    }
+    assertThat(resumed("2027-03-01-house-relief-gtp9", later, "own").said().step())
+        .isEqualTo("was-turn-made");
+  }
+
+  @Test
+  void halfATurnMadeAnHourBeforeIsRested() throws Exception {
+    Desk.Wish wish = new Desk.Wish("relief", "rest-bass", null, null, Role.BEGINNER);
+    try (Desk.Opened opened = desk("2027-03-01T11:23:00Z", null).start(wish)) {
+      Bench bench = opened.bench();
+      assertThat(bench.overview().today()).isEqualTo(new Turn(0.5));
+      assertThat(bench.overview().net()).isEqualTo(Turn.NONE);
+      while (!(bench.prompt() instanceof Prompt.Wait wait && wait.rest())) {
+        assertThat(bench.prompt()).isNotInstanceOf(Prompt.TurnRod.class);
+        assertThat(bench.prompt().ended()).isFalse();
+        bench.answer(OrdinaryAnswers.to(bench, new Bracket(1.2, 1.25)));
+      }
+    }
+  }
+
+  @Test
+  void theirOwnLimitsHold() throws Exception {
+    Desk.Wish wish = new Desk.Wish("house-relief", "house-bass", null, null, Role.BEGINNER);
+    try (Desk.Opened opened = desk("2027-03-05T11:23:00Z", "own").start(wish)) {
+      Bench bench = opened.bench();
+      while (!(bench.prompt() instanceof Prompt.TurnRod)) {
+        bench.answer(OrdinaryAnswers.to(bench, new Bracket(1.2, 1.25)));
+      }
+      // The shipped limits let a neck whose answer is known turn a quarter here.
+      assertThat(((Prompt.TurnRod) bench.prompt()).limit()).isEqualTo(Turn.EIGHTH);
+      assertThat(((Prompt.TurnRod) bench.prompt()).turn().size()).isAtMost(Turn.EIGHTH);
+    }
+  }
+
+  @Test
+  void aConversationRunsAsItRan() throws Exception {
+    said("in-window", "2027-02-10T10:00:00Z", true, "relief", "--instrument", "sample-bass");
+    said(
+        "technician",
+        "2027-02-20T14:00:00Z",
+        true,
+        "relief",
+        "--instrument",
+        "brief-bass",
+        "--role",
+        "technician");
+    said(
+        "own",
+        "2027-02-25T09:00:00Z",
+        false,
+        "house-relief",
+        "--instrument",
+        "house-bass",
+        "--own",
+        samples.in("own").toString());
+  }
+
+  /** Starts on instruments that no session has been on, and holds what came out to the sample. */
+  private void said(String name, String at, boolean wordless, String... start) throws Exception {
+    SampleFolder fresh = SampleFolder.copied(folder.resolve(name));
+    List<String> args = new ArrayList<>(List.of("start", "--lines", "--data"));
+    Path data = folder.resolve(name + "-data");
+    Files.createDirectories(data);
+    Files.move(fresh.in("data/instruments"), data.resolve("instruments"));
+    args.add(data.toString());
+    args.addAll(List.of(start));
+    Clock clock = Clock.fixed(Instant.parse(at), ZoneOffset.UTC);
+    String in = samples.text("lines/" + name + ".in.jsonl");
+    Captured ran = Captured.of(clock, in, args.toArray(String[]::new));
+    assertThat(ran.status()).isEqualTo(0);
+    String out = samples.text("lines/" + name + ".out.jsonl");
+    assertThat(lines(ran.out(), wordless)).isEqualTo(lines(out, wordless));
+  }
+
+  private static List<JsonNode> lines(String text, boolean wordless) throws Exception {
+    List<JsonNode> lines = new ArrayList<>();
+    for (String line : text.split("\n")) {
+      ObjectNode json = (ObjectNode) JSON.readTree(line);
+      lines.add(wordless ? json.without(WORDS) : json);
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,172 @@
+package quarterturn.command;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import quarterturn.report.SheetFormat;
+import quarterturn.session.Instrument;
+import quarterturn.session.Store;
+
+/** What was on a disk of the first version reads, lists and exports as it did then. */
+class SamplesTest {
+  private static final Instant THEN = Instant.parse("2027-03-02T09:30:00Z");
+
+  @TempDir Path folder;
+  private SampleFolder samples = new SampleFolder(Path.of("unset"));
+
+  @BeforeEach
+  void copy() throws Exception {
+    samples = SampleFolder.copied(folder);
+  }
+
+  private String run(String... args) {
+    return run(THEN, "", args);
+  }
+
+  private static String run(Instant at, String in, String... args) {
+    Captured ran = Captured.of(Clock.fixed(at, ZoneOffset.UTC), in, args);
+    assertWithMessage(String.join(" ", args)).that(ran.status()).isEqualTo(0);
+    return ran.out();
+  }
+
+  private String data() {
+    return samples.in("data").toString();
+  }
+
+  private List<String> exports(String ending) throws IOException {
+    try (Stream<Path> files = Files.list(samples.in("exports"))) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> name.endsWith(ending))
+          .sorted()
+          .toList();
+    }
+  }
+
+  private String export(String name) throws IOException {
+    return samples.text("exports/" + name);
+  }
+
+  /** Where a session's words come from. */
+  private String own(String session) {
+    return samples.in(session.contains("house") ? "own" : "wordless").toString();
+  }
+
+  @Test
+  void everySessionIsListedAndShownAsItWas() throws Exception {
+    assertThat(run("log", "list", "--data", data())).isEqualTo(export("log-list.txt"));
+    List<String> logs = exports(".log.txt");
+    assertThat(logs).hasSize(12);
+    for (String log : logs) {
+      String session = log.replace(".log.txt", "");
+      assertThat(run("log", "show", session, "--data", data(), "--own", own(session)))
+          .isEqualTo(export(log));
+    }
+    assertThat(samples.store().sessions()).hasSize(12);
+    assertThat(samples.store().sessions().stream().filter(Store.Glance::unfinished).count())
+        .isEqualTo(6L);
+  }
+
+  @Test
+  void everySheetIsTheSame() throws Exception {
+    List<String> compared = new ArrayList<>();
+    for (SheetFormat format : SheetFormat.values()) {
+      String word = format.name().toLowerCase(Locale.ROOT);
+      String ending = word.equals("text") ? "txt" : word.equals("markdown") ? "md" : word;
+      for (String sheet : exports(".sheet." + ending)) {
+        String session = sheet.replace(".sheet." + ending, "");
+        assertThat(
+                run(
+                    "log",
+                    "export",
+                    session,
+                    "--format",
+                    word,
+                    "--data",
+                    data(),
+                    "--own",
+                    own(session)))
+            .isEqualTo(export(sheet));
+        compared.add(sheet);
+      }
+    }
+    assertThat(compared).hasSize(17);
+  }
+
+  @Test
+  void instrumentsAndTheirHistoriesAreTheSame() throws Exception {
+    assertThat(run("instrument", "list", "--data", data()))
+        .isEqualTo(export("instrument-list.txt"));
+    for (String show : exports(".show.txt")) {
+      String name = show.replace(".show.txt", "");
+      assertThat(run("instrument", "show", name, "--data", data())).isEqualTo(export(show));
+    }
+    for (String history : exports(".history.txt")) {
+      String name = history.replace(".history.txt", "");
+      assertThat(run("instrument", "history", name, "--data", data())).isEqualTo(export(history));
+    }
+    for (String history : exports(".history.json")) {
+      String name = history.replace(".history.json", "");
+      assertThat(run("instrument", "history", name, "--json", "--data", data()))
+          .isEqualTo(export(history));
+    }
+    assertThat(exports(".history.txt")).hasSize(4);
+  }
+
+  @Test
+  void anInstrumentWrittenAgainSaysTheSame() throws Exception {
+    List<Instrument> instruments = samples.store().instruments().instruments();
+    assertThat(instruments).hasSize(9);
+    assertThat(samples.store().instruments().notices()).isEmpty();
+    Store again = Store.at(folder.resolve("again"));
+    for (Instrument instrument : instruments) {
+      again.add(instrument);
+    }
+    assertThat(again.instruments().instruments()).isEqualTo(instruments);
+  }
+
+  @Test
+  void whatIsDueIsTheSame() throws Exception {
+    assertThat(run("due", "--data", data())).isEqualTo(export("due.txt"));
+    assertThat(run("due", "--json", "--data", data())).isEqualTo(export("due.json"));
+    assertThat(run("due", "--ics", "--data", data())).isEqualTo(export("due.ics"));
+  }
+
+  @Test
+  void theLessonOpensOnABoardAndItsSheetsAreTheSame() throws Exception {
+    String lesson = samples.in("lesson").toString();
+    Path out = folder.resolve("sheets");
+    Instant then = Instant.parse("2027-03-03T10:30:00Z");
+    run(then, "", "lesson", "sheets", lesson, "--out", out.toString());
+    try (Stream<Path> files = Files.list(samples.in("lesson/sheets-board"))) {
+      List<Path> sheets = files.toList();
+      assertThat(sheets).hasSize(16);
+      for (Path sheet : sheets) {
+        assertThat(Files.readString(out.resolve(sheet.getFileName())))
+            .isEqualTo(Files.readString(sheet));
+      }
+    }
+    String typed = "show\nshow left\nshow right\nspread\norders\nquit\n";
+    assertThat(run(then, typed, "lesson", "board", lesson, "--plain", "--name", "looker"))
+        .isEqualTo(export("lesson-board.txt"));
+  }
+
+  @Test
+  void theFolderOfTheirOwnIsProven() {
+    assertThat(run("check", "house-relief", "--own", samples.in("own").toString()))
+        .contains("nothing found");
+  }
+}
