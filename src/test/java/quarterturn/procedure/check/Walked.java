@@ -105,6 +105,11 @@ public final class Walked {
       lacks.add("day used");
     }
     for (int i = 0; i < cells.length; i++) {
+      Subject subject = frame.domains().get(i).subject();
+      if (subject instanceof Subject.Choice && !frame.decided().contains(subject)) {
+        // What is only expected of an answer is about this time through.
+        continue;
+      }
       if ((at.mask(i) >> cells[i] & 1) == 0) {
         Domain domain = frame.domains().get(i);
         lacks.add(
