@@ -121,6 +121,7 @@ class HouseTest {
             "quarterturn.unit",
             "quarterturn.craft",
             "quarterturn.procedure",
+            "quarterturn.procedure.bench",
             "quarterturn.procedure.check",
             "quarterturn.session",
             "quarterturn.rehearsal",
