@@ -14,11 +14,11 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterturn.report.CheckReport;
 
 /**
- * What README.md shows of {@code check} is what it prints. To accept a change on purpose, run this
- * with {@code -Dgolden.write=true} and read the diff.
+ * What procedures/README.md shows of {@code check} is what it prints. To accept a change on
+ * purpose, run this with {@code -Dgolden.write=true} and read the diff.
  */
 class CheckReadmeTest {
-  private static final Path README = Path.of("README.md");
+  private static final Path README = Path.of("procedures", "README.md");
   private static final Pattern SHOWN =
       Pattern.compile(
           "```yaml\\n(procedure: look\\n.*?)```.*?```\\n(\\$ quarterturn check look.yaml\\n.*?)```\\n",
@@ -43,6 +43,6 @@ class CheckReadmeTest {
       Files.writeString(
           README, readme.substring(0, m.start(2)) + printed + readme.substring(m.end(2)));
     }
-    assertWithMessage("README.md").that(m.group(2)).isEqualTo(printed);
+    assertWithMessage(README.toString()).that(m.group(2)).isEqualTo(printed);
   }
 }

@@ -154,7 +154,9 @@ class DirectionWordsTest {
             new Yaml(new SafeConstructor(new LoaderOptions())).load(Files.readString(file)), texts);
       }
     }
-    texts.addAll(List.of(Files.readString(Path.of("README.md")).split("\n\\s*\n|\\|", -1)));
+    for (String file : List.of("README.md", "procedures/README.md", "safety/README.md")) {
+      texts.addAll(List.of(Files.readString(Path.of(file)).split("\n\\s*\n|\\|", -1)));
+    }
     for (Path file : files("src/main/java", ".java")) {
       Matcher literal = LITERAL.matcher(JOINED.matcher(Files.readString(file)).replaceAll(""));
       while (literal.find()) {

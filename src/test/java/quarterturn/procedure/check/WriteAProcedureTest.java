@@ -10,9 +10,9 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Shelf;
 
-/** What DEVELOPERS.md says of the rules is what the rules themselves say and show. */
+/** What procedures/README.md says of the rules is what the rules themselves say and show. */
 class WriteAProcedureTest {
-  private static final Path FILE = Path.of("DEVELOPERS.md");
+  private static final Path FILE = Path.of("procedures", "README.md");
   private static final String BEGIN = "<!-- rules: written by WriteAProcedureTest -->\n";
   private static final String END = "<!-- end of rules -->\n";
 
