@@ -3,8 +3,6 @@ package quarterturn.session;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Results;
 
 /**
  * What earlier sessions on an instrument leave: the last reading of each quantity on each string,
@@ -28,9 +26,8 @@ final class PastResults {
 
   private void take(Event event) {
     if (event instanceof Event.Read read && !read.missing()) {
-      String key = read.quantity() + "/" + read.string();
       last.put(
-          key,
+          read.quantity() + "/" + read.string(),
           new Event.Before(
               read.at(),
               read.quantity(),
@@ -40,23 +37,10 @@ final class PastResults {
               List.of(),
               read.held(),
               read.readAt()));
-    } else if (event instanceof Event.Turned turned && turned.turn().turns() != 0) {
-      changed(Results.ROD);
-    } else if (event instanceof Event.Recalled recalled && recalled.turned().turns() != 0) {
-      changed(Results.ROD);
-    } else if (event instanceof Event.Adjusted adjusted) {
-      changed(adjusted.change());
-    } else if (event instanceof Event.Told told) {
-      changed(told.changes());
-    } else if (event instanceof Event.Chose chose) {
-      changed(chose.changes());
     }
-  }
-
-  private void changed(@Nullable String change) {
-    if (change == null) {
-      return;
+    String change = event.changes();
+    if (change != null) {
+      last.replaceAll((key, before) -> before.changed(change));
     }
-    last.replaceAll((key, before) -> before.changed(change));
   }
 }
