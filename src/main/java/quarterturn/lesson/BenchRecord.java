@@ -4,10 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,18 +37,8 @@ public record BenchRecord(
 
   private static BenchRecord of(WriterLog log, Level begin) {
     BenchLesson lesson = BenchLesson.of(BoardView.writer(log), begin, log.events());
-    Set<String> students = new LinkedHashSet<>();
-    Set<String> stages = new LinkedHashSet<>();
     Map<Ref, Instant> taken = new HashMap<>();
-    for (LessonEvent event : log.events()) {
-      if (event instanceof LessonEvent.Came came) {
-        students.add(came.student());
-      } else if (event instanceof LessonEvent.Stepped stepped) {
-        stages.add(stepped.spot().part());
-      } else if (event instanceof LessonEvent.Accepted accepted) {
-        taken.putIfAbsent(accepted.ref(), accepted.at());
-      }
-    }
+    log.all(LessonEvent.Accepted.class).forEach(e -> taken.putIfAbsent(e.ref(), e.at()));
     List<Kept> kept = new ArrayList<>();
     for (Keep keep : lesson.keeps()) {
       Instant released = keep.releasedBy() == null ? null : taken.get(keep.releasedBy());
@@ -58,6 +46,10 @@ public record BenchRecord(
       Duration lasted = released == null ? null : Duration.between(keep.since(), released);
       kept.add(new Kept(keep, lasted == null || !lasted.isNegative() ? lasted : Duration.ZERO));
     }
-    return new BenchRecord(lesson, List.copyOf(students), List.copyOf(stages), kept);
+    return new BenchRecord(
+        lesson,
+        log.all(LessonEvent.Came.class).map(LessonEvent.Came::student).distinct().toList(),
+        log.all(LessonEvent.Stepped.class).map(e -> e.spot().part()).distinct().toList(),
+        kept);
   }
 }

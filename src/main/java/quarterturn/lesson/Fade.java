@@ -36,25 +36,26 @@ public final class Fade {
 
   /** The prompt without what the level leaves to the student. */
   public static Prompt of(Prompt prompt, Level level) {
-    if (prompt instanceof Prompt.Measure p) {
-      return new Prompt.Measure(
-          said(p.said(), level),
-          p.quantity(),
-          p.held(),
-          p.readAt(),
-          p.which(),
-          p.string(),
-          p.step());
-    }
-    if (prompt instanceof Prompt.TurnRod p) {
-      return new Prompt.TurnRod(
-          said(p.said(), level),
-          p.turn(),
-          p.limit(),
-          level == Level.WORKED ? p.expected() : null,
-          p.canUndo());
-    }
-    return prompt;
+    Said said = said(prompt.said(), level);
+    return prompt.match(
+        new Prompt.Cases<>(
+            p -> p,
+            p -> p,
+            p -> p,
+            p -> p,
+            p ->
+                new Prompt.Measure(
+                    said, p.quantity(), p.held(), p.readAt(), p.which(), p.string(), p.step()),
+            p ->
+                new Prompt.TurnRod(
+                    said,
+                    p.turn(),
+                    p.limit(),
+                    level == Level.WORKED ? p.expected() : null,
+                    p.canUndo()),
+            p -> p,
+            p -> p,
+            p -> p));
   }
 
   private static Said said(Said said, Level level) {

@@ -33,8 +33,9 @@ public record Keep(
     return releasedBy == null;
   }
 
-  Keep released(Ref by) {
-    return new Keep(ref, kind, since, what, value, spot, by);
+  /** After an order that releases {@code meant}. */
+  Keep released(Ref meant, Ref by) {
+    return open() && ref.equals(meant) ? new Keep(ref, kind, since, what, value, spot, by) : this;
   }
 
   /** Whether both are the same thing that keeps a bench, whatever was noted of it since. */

@@ -1,7 +1,6 @@
 package quarterturn.lesson;
 
 import java.time.Instant;
-import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
@@ -14,6 +13,11 @@ import quarterturn.unit.Bracket;
  */
 public sealed interface LessonEvent {
   Instant at();
+
+  /** What belongs to a round. */
+  sealed interface InRound extends LessonEvent {
+    int round();
+  }
 
   /**
    * A bench is there: for the first time, or once more after a break.
@@ -85,7 +89,7 @@ public sealed interface LessonEvent {
 
   /** A student's prediction is locked. */
   record Predicted(Instant at, int round, String student, Prediction prediction)
-      implements LessonEvent {
+      implements InRound {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.predicted().apply(this);
@@ -93,7 +97,7 @@ public sealed interface LessonEvent {
   }
 
   /** All predictions are locked: the reading or turn may be shown now. */
-  record Shown(Instant at, int round) implements LessonEvent {
+  record Shown(Instant at, int round) implements InRound {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.shown().apply(this);
@@ -101,7 +105,7 @@ public sealed interface LessonEvent {
   }
 
   /** A student's own reading; hidden until all are in. */
-  record BlindRead(Instant at, int round, String student, Bracket bracket) implements LessonEvent {
+  record BlindRead(Instant at, int round, String student, Bracket bracket) implements InRound {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.blindRead().apply(this);
@@ -109,7 +113,7 @@ public sealed interface LessonEvent {
   }
 
   /** All have read: the spread is shown. */
-  record Unveiled(Instant at, int round) implements LessonEvent {
+  record Unveiled(Instant at, int round) implements InRound {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.unveiled().apply(this);
@@ -117,7 +121,7 @@ public sealed interface LessonEvent {
   }
 
   /** What was read or turned; a second one of a round corrects the first. */
-  record Resulted(Instant at, int round, Value result) implements LessonEvent {
+  record Resulted(Instant at, int round, Value result) implements InRound {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.resulted().apply(this);
@@ -139,7 +143,7 @@ public sealed interface LessonEvent {
       @Nullable String question,
       @Nullable String answer,
       boolean missed)
-      implements LessonEvent {
+      implements InRound {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.reflected().apply(this);
@@ -208,28 +212,6 @@ public sealed interface LessonEvent {
       return cases.ordered().apply(this);
     }
   }
-
-  /** The names of the kinds of event in a file. */
-  Map<String, Class<? extends LessonEvent>> NAMES =
-      Map.ofEntries(
-          Map.entry("joined", Joined.class),
-          Map.entry("came", Came.class),
-          Map.entry("went", Went.class),
-          Map.entry("stepped", Stepped.class),
-          Map.entry("ticked", Ticked.class),
-          Map.entry("opened", Opened.class),
-          Map.entry("predicted", Predicted.class),
-          Map.entry("shown", Shown.class),
-          Map.entry("blind-read", BlindRead.class),
-          Map.entry("unveiled", Unveiled.class),
-          Map.entry("resulted", Resulted.class),
-          Map.entry("reflected", Reflected.class),
-          Map.entry("held", Held.class),
-          Map.entry("stopped", Stopped.class),
-          Map.entry("asked-again", AskedAgain.class),
-          Map.entry("accepted", Accepted.class),
-          Map.entry("declined", Declined.class),
-          Map.entry("ordered", Ordered.class));
 
   /**
    * What to do with an event of each kind. A kind without its case does not compile.

@@ -1,7 +1,5 @@
 package quarterturn.lesson;
 
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -55,29 +53,36 @@ final class LessonFold {
   }
 
   private void take(LessonEvent event, int n) {
-    if (event instanceof LessonEvent.Joined e) {
-      name = e.name();
-    } else if (event instanceof LessonEvent.Came e) {
-      came(e.student());
-    } else if (event instanceof LessonEvent.Went e) {
-      students = students.stream().filter(s -> !s.equals(e.student())).toList();
-    } else if (event instanceof LessonEvent.Stepped e) {
-      spot = e.spot();
-    } else if (event instanceof LessonEvent.Opened e) {
-      rounds = Grown.with(rounds, Round.of(n, e));
-    } else if (event instanceof LessonEvent.Held e) {
-      keep(n, Keep.Kind.HOLD_POINT, e.at(), e.waitsFor(), e.value(), e.spot());
-    } else if (event instanceof LessonEvent.Stopped e) {
-      String reason = e.reason() == null ? "" : e.reason();
-      keep(n, Keep.Kind.STOP, e.at(), reason, Value.NONE, spot);
-    } else if (event instanceof LessonEvent.Accepted e) {
-      tookUp(e.ref());
-      accepted(e);
-    } else if (event instanceof LessonEvent.Declined e) {
-      tookUp(e.ref());
-    } else {
-      inRound(event);
-    }
+    event
+        .match(
+            new LessonEvent.Cases<Runnable>(
+                joined -> () -> name = joined.name(),
+                came -> () -> came(came.student()),
+                went -> () -> went(went.student()),
+                stepped -> () -> spot = stepped.spot(),
+                this::nothing,
+                opened -> () -> rounds = Grown.with(rounds, Round.of(n, opened)),
+                e -> change(e, r -> r.predicted(e.student(), e.prediction())),
+                e -> change(e, r -> r.shown(e.at())),
+                e -> change(e, r -> r.read(e.student(), e.bracket())),
+                e -> change(e, r -> r.unveiled(e.at())),
+                e -> change(e, r -> r.resulted(e.result(), e.at())),
+                reflected -> () -> reflected(reflected),
+                e -> keep(n, Keep.Kind.HOLD_POINT, e, e.waitsFor(), e.value(), e.spot()),
+                e -> keep(n, Keep.Kind.STOP, e, shown(e.reason()), Value.NONE, spot),
+                this::nothing,
+                accepted -> () -> accepted(accepted),
+                declined -> () -> tookUp(declined.ref()),
+                this::nothing))
+        .run();
+  }
+
+  private Runnable nothing(LessonEvent event) {
+    return () -> {};
+  }
+
+  private void went(String student) {
+    students = students.stream().filter(s -> !s.equals(student)).toList();
   }
 
   private void came(String student) {
@@ -87,40 +92,29 @@ final class LessonFold {
     levels = Grown.with(levels, student, before.standing(student));
   }
 
-  private void inRound(LessonEvent event) {
-    if (event instanceof LessonEvent.Predicted e) {
-      change(e.round(), r -> r.predicted(e.student(), e.prediction()));
-    } else if (event instanceof LessonEvent.Shown e) {
-      change(e.round(), r -> r.shown(e.at()));
-    } else if (event instanceof LessonEvent.BlindRead e) {
-      change(e.round(), r -> r.read(e.student(), e.bracket()));
-    } else if (event instanceof LessonEvent.Unveiled e) {
-      change(e.round(), r -> r.unveiled(e.at()));
-    } else if (event instanceof LessonEvent.Resulted e) {
-      change(e.round(), r -> r.resulted(e.result(), e.at()));
-    } else if (event instanceof LessonEvent.Reflected e) {
-      reflected(e);
-    }
-  }
-
   /** A level moves once a round, when the student has said what they make of the result. */
   private void reflected(LessonEvent.Reflected e) {
     Round round = before.round(e.round());
     if (round != null && !round.reflected().contains(e.student())) {
       Levels.Standing now = Levels.after(before.standing(e.student()), round.outcome(e.student()));
       levels = Grown.with(levels, e.student(), now);
-      change(e.round(), r -> r.reflected(e.student()));
+      change(e, r -> r.reflected(e.student())).run();
     }
   }
 
-  private void change(int round, UnaryOperator<Round> to) {
-    rounds = rounds.stream().map(r -> r.n() == round ? to.apply(r) : r).toList();
+  private Runnable change(LessonEvent.InRound event, UnaryOperator<Round> to) {
+    return () ->
+        rounds = rounds.stream().map(r -> r.n() == event.round() ? to.apply(r) : r).toList();
   }
 
-  private void keep(
-      int n, Keep.Kind kind, Instant since, String what, Value value, @Nullable Spot at) {
+  private Runnable keep(
+      int n, Keep.Kind kind, LessonEvent event, String what, Value value, @Nullable Spot at) {
     Ref ref = new Ref(before.bench(), n);
-    keeps = Grown.with(keeps, new Keep(ref, kind, since, what, value, at, null));
+    return () -> keeps = Grown.with(keeps, new Keep(ref, kind, event.at(), what, value, at, null));
+  }
+
+  private static String shown(@Nullable String reason) {
+    return reason == null ? "" : reason;
   }
 
   private void tookUp(Ref ref) {
@@ -130,14 +124,10 @@ final class LessonFold {
   }
 
   private void accepted(LessonEvent.Accepted e) {
+    tookUp(e.ref());
     Order order = e.order();
     if (order instanceof Order.Release release) {
-      List<Keep> now = new ArrayList<>();
-      for (Keep keep : keeps) {
-        boolean meant = keep.ref().equals(release.keeps()) && keep.open();
-        now.add(meant ? keep.released(e.ref()) : keep);
-      }
-      keeps = now;
+      keeps = keeps.stream().map(k -> k.released(release.keeps(), e.ref())).toList();
     } else if (order instanceof Order.Hold hold) {
       keeps =
           Grown.with(

@@ -70,8 +70,7 @@ final class Moments {
 
   private static boolean looksAtTheNeck(Event event) {
     return event instanceof Event.Read
-        || event instanceof Event.Turned
-        || event instanceof Event.Recalled
+        || event instanceof Event.OnRod
         || event instanceof Event.UndoAsked;
   }
 
@@ -94,12 +93,8 @@ final class Moments {
   private static Value value(Event event) {
     if (event instanceof Event.Read read) {
       return read(read);
-    } else if (event instanceof Event.Turned turned) {
-      return new Value.Rod(turned.turn());
     }
-    return event instanceof Event.Recalled recalled && recalled.sure()
-        ? new Value.Rod(recalled.turned())
-        : Value.NONE;
+    return event instanceof Event.OnRod rod && rod.sure() ? new Value.Rod(rod.moved()) : Value.NONE;
   }
 
   private static Value read(Event.Read read) {

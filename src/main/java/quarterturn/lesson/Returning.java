@@ -96,7 +96,8 @@ public final class Returning {
           if (e.question() != null) {
             (e.missed() || wrong ? missed : well).add(e.question());
           }
-        } else if (event instanceof LessonEvent.AskedAgain e && e.student().equals(student)) {
+        }
+        if (event instanceof LessonEvent.AskedAgain e && e.student().equals(student)) {
           (e.missed() ? missed : well).add(e.question());
           if (e.season()) {
             season.add(e.question());

@@ -118,9 +118,11 @@ public final class Roster {
       }
       step = stepped.spot().key();
       begin(stepped.spot().procedure() + ", " + stepped.spot().part());
-    } else if (event instanceof LessonEvent.BlindRead read) {
+    }
+    if (event instanceof LessonEvent.BlindRead read) {
       now.computeIfPresent(read.student(), (who, share) -> share.with(1, 0, 0));
-    } else if (event instanceof LessonEvent.Resulted resulted) {
+    }
+    if (event instanceof LessonEvent.Resulted resulted) {
       resulted(resulted, before.round(resulted.round()));
     }
     students = after.students();

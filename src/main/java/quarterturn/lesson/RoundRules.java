@@ -1,44 +1,23 @@
 package quarterturn.lesson;
 
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** The order within a round: all predictions, then the reading; all readings, then their spread. */
 final class RoundRules {
   private RoundRules() {}
 
-  static @Nullable String objection(BenchLesson lesson, LessonEvent event) {
-    if (event instanceof LessonEvent.Predicted e) {
-      Round round = lesson.round(e.round());
-      return round == null ? none() : predicted(lesson, round, e.student());
-    }
-    if (event instanceof LessonEvent.Shown e) {
-      Round round = lesson.round(e.round());
-      return round == null ? none() : shown(lesson, round);
-    }
-    if (event instanceof LessonEvent.BlindRead e) {
-      Round round = lesson.round(e.round());
-      return round == null ? none() : read(lesson, round, e.student());
-    }
-    if (event instanceof LessonEvent.Unveiled e) {
-      Round round = lesson.round(e.round());
-      return round == null ? none() : unveiled(lesson, round);
-    }
-    if (event instanceof LessonEvent.Resulted e) {
-      Round round = lesson.round(e.round());
-      return round == null ? none() : resulted(lesson, round);
-    }
-    if (event instanceof LessonEvent.Reflected e) {
-      Round round = lesson.round(e.round());
-      return round == null ? none() : reflected(round, e.student());
-    }
-    return null;
+  /** What speaks against an event of a round, where there is the round. */
+  static <E extends LessonEvent.InRound> Function<E, @Nullable String> of(
+      BenchLesson lesson, BiFunction<Round, E, @Nullable String> rule) {
+    return event -> {
+      Round round = lesson.round(event.round());
+      return round == null ? "There is no such reading or turn." : rule.apply(round, event);
+    };
   }
 
-  private static String none() {
-    return "There is no such reading or turn.";
-  }
-
-  private static @Nullable String predicted(BenchLesson lesson, Round round, String student) {
+  static @Nullable String predicted(BenchLesson lesson, Round round, String student) {
     if (round.shown() != null) {
       return "The reading was shown already; a prediction comes before it.";
     }
@@ -48,7 +27,7 @@ final class RoundRules {
     return Rules.here(lesson, student);
   }
 
-  private static @Nullable String shown(BenchLesson lesson, Round round) {
+  static @Nullable String shown(BenchLesson lesson, Round round) {
     if (round.shown() != null) {
       return "It was shown already.";
     }
@@ -63,7 +42,7 @@ final class RoundRules {
     return kept(lesson);
   }
 
-  private static @Nullable String read(BenchLesson lesson, Round round, String student) {
+  static @Nullable String read(BenchLesson lesson, Round round, String student) {
     if (round.shown() == null) {
       return "Nothing is read before the predictions are locked.";
     }
@@ -80,7 +59,7 @@ final class RoundRules {
     return absent == null ? kept(lesson) : absent;
   }
 
-  private static @Nullable String unveiled(BenchLesson lesson, Round round) {
+  static @Nullable String unveiled(BenchLesson lesson, Round round) {
     if (!round.opened().blind() || round.unveiled() != null || round.blind().isEmpty()) {
       return "There are no hidden readings to show.";
     }
@@ -92,7 +71,7 @@ final class RoundRules {
     return kept(lesson);
   }
 
-  private static @Nullable String resulted(BenchLesson lesson, Round round) {
+  static @Nullable String resulted(BenchLesson lesson, Round round) {
     if (round.shown() == null) {
       return "Nothing is read or turned before the predictions are locked.";
     }
@@ -102,7 +81,7 @@ final class RoundRules {
     return kept(lesson);
   }
 
-  private static @Nullable String reflected(Round round, String student) {
+  static @Nullable String reflected(Round round, String student) {
     if (round.result() == null) {
       return "There is no result to think about yet.";
     }

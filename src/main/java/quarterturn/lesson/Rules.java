@@ -8,32 +8,46 @@ final class Rules {
 
   /** Why {@code event} can't stand here, in a sentence for people; null where it can. */
   static @Nullable String objection(BenchLesson lesson, LessonEvent event) {
-    if (event instanceof LessonEvent.Came e) {
-      return e.student().isBlank()
-          ? "A student needs a name."
-          : lesson.students().contains(e.student())
-              ? e.student() + " is at this bench already; choose another name."
-              : null;
+    return event.match(
+        new LessonEvent.Cases<@Nullable String>(
+            Rules::none,
+            came -> came(lesson, came.student()),
+            went -> here(lesson, went.student()),
+            Rules::none,
+            Rules::none,
+            opened ->
+                lesson.roundAt(opened.spot()) == null
+                    ? null
+                    : "Predictions are asked for here already.",
+            RoundRules.of(lesson, (r, e) -> RoundRules.predicted(lesson, r, e.student())),
+            RoundRules.of(lesson, (r, e) -> RoundRules.shown(lesson, r)),
+            RoundRules.of(lesson, (r, e) -> RoundRules.read(lesson, r, e.student())),
+            RoundRules.of(lesson, (r, e) -> RoundRules.unveiled(lesson, r)),
+            RoundRules.of(lesson, (r, e) -> RoundRules.resulted(lesson, r)),
+            RoundRules.of(lesson, (r, e) -> RoundRules.reflected(r, e.student())),
+            Rules::none,
+            Rules::none,
+            askedAgain -> here(lesson, askedAgain.student()),
+            accepted -> accepted(lesson, accepted),
+            declined -> answered(lesson, declined.ref()),
+            ordered -> "A bench gives no orders."));
+  }
+
+  private static @Nullable String none(LessonEvent event) {
+    return null;
+  }
+
+  private static @Nullable String came(BenchLesson lesson, String student) {
+    if (student.isBlank()) {
+      return "A student needs a name.";
     }
-    if (event instanceof LessonEvent.Went e) {
-      return here(lesson, e.student());
-    }
-    if (event instanceof LessonEvent.AskedAgain e) {
-      return here(lesson, e.student());
-    }
-    if (event instanceof LessonEvent.Opened e) {
-      return lesson.roundAt(e.spot()) == null ? null : "Predictions are asked for here already.";
-    }
-    if (event instanceof LessonEvent.Ordered) {
-      return "A bench gives no orders.";
-    }
-    if (event instanceof LessonEvent.Accepted e) {
-      return accepted(lesson, e);
-    }
-    if (event instanceof LessonEvent.Declined e) {
-      return lesson.taken().contains(e.ref()) ? "This order was answered already." : null;
-    }
-    return RoundRules.objection(lesson, event);
+    return lesson.students().contains(student)
+        ? student + " is at this bench already; choose another name."
+        : null;
+  }
+
+  private static @Nullable String answered(BenchLesson lesson, Ref order) {
+    return lesson.taken().contains(order) ? "This order was answered already." : null;
   }
 
   static @Nullable String here(BenchLesson lesson, String student) {
@@ -41,13 +55,10 @@ final class Rules {
   }
 
   private static @Nullable String accepted(BenchLesson lesson, LessonEvent.Accepted e) {
-    if (lesson.taken().contains(e.ref())) {
-      return "This order was answered already.";
-    }
-    if (e.order() instanceof Order.Release release) {
+    if (e.order() instanceof Order.Release release && !lesson.taken().contains(e.ref())) {
       Refusal refusal = Acceptance.refusal(lesson, release);
       return refusal == null ? null : "This release can't be taken: " + refusal.words() + ".";
     }
-    return null;
+    return answered(lesson, e.ref());
   }
 }

@@ -2,9 +2,7 @@ package quarterturn.lesson;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
 
@@ -61,15 +59,12 @@ public record StudentRecord(
   /** Everybody who sat at a bench of this lesson, in the order of their names. */
   public static List<StudentRecord> of(Plan plan, List<WriterLog> logs) {
     List<WriterLog> benches = BoardView.benches(plan, logs);
-    Set<String> students = new LinkedHashSet<>();
-    for (WriterLog bench : benches) {
-      for (LessonEvent event : bench.events()) {
-        if (event instanceof LessonEvent.Came came) {
-          students.add(came.student());
-        }
-      }
-    }
-    return students.stream().sorted().map(s -> of(s, plan, benches, logs)).toList();
+    return benches.stream()
+        .flatMap(bench -> bench.all(LessonEvent.Came.class).map(LessonEvent.Came::student))
+        .distinct()
+        .sorted()
+        .map(student -> of(student, plan, benches, logs))
+        .toList();
   }
 
   private static StudentRecord of(
@@ -100,7 +95,11 @@ public record StudentRecord(
     void read(WriterLog log, Level begin) {
       BenchLesson lesson = BenchLesson.empty(BoardView.writer(log), begin);
       List<Stood> stood = new ArrayList<>();
-      List<LessonEvent.Reflected> reflected = new ArrayList<>();
+      List<LessonEvent.Reflected> reflected =
+          log.all(LessonEvent.Reflected.class).filter(e -> e.student().equals(student)).toList();
+      log.all(LessonEvent.AskedAgain.class)
+          .filter(e -> e.student().equals(student))
+          .forEach(again::add);
       for (LessonEvent event : log.events()) {
         Levels.Standing before = lesson.levels().get(student);
         lesson = lesson.after(event);
@@ -113,11 +112,6 @@ public record StudentRecord(
         if (other && now != null) {
           boolean byTeacher = event instanceof LessonEvent.Accepted;
           stood.add(new Stood(lesson.name(), event.at(), lesson.spot(), now, byTeacher));
-        }
-        if (event instanceof LessonEvent.Reflected e && e.student().equals(student)) {
-          reflected.add(e);
-        } else if (event instanceof LessonEvent.AskedAgain e && e.student().equals(student)) {
-          again.add(e);
         }
       }
       if (lesson.levels().containsKey(student)) {

@@ -1,47 +1,37 @@
 package quarterturn.lesson;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import org.jspecify.annotations.Nullable;
-import quarterturn.session.BracketJson;
 import quarterturn.session.Fields;
 import quarterturn.session.NotAnEvent;
-import quarterturn.unit.Bracket;
-import quarterturn.unit.Turn;
+import quarterturn.session.ObjectJson;
+import quarterturn.session.Shapes;
 
-/** A value as a JSON object: a gap as two bounds, a number with its unit, a turn, or nothing. */
-final class ValueJson {
-  private ValueJson() {}
+/** A value as fields: a gap as two bounds, a number with its unit, a turn, or nothing. */
+final class ValueJson implements ObjectJson<Value> {
+  private static final Shapes SHAPES = new Shapes();
+  private static final ObjectJson<Value.Gap> GAP = SHAPES.record(Value.Gap.class, "mm");
+  private static final ObjectJson<Value.Number> NUMBER =
+      SHAPES.record(Value.Number.class, "value unit");
+  private static final ObjectJson<Value.Rod> ROD = SHAPES.record(Value.Rod.class, "turn");
 
-  static ObjectNode write(Value value) {
-    ObjectNode out = JsonNodeFactory.instance.objectNode();
+  @Override
+  public void write(ObjectNode out, Value value) {
     if (value instanceof Value.Gap gap) {
-      BracketJson.write(out, "mm", gap.bracket());
+      GAP.write(out, gap);
     } else if (value instanceof Value.Number number) {
-      out.put("value", number.value()).put("unit", number.unit());
+      NUMBER.write(out, number);
     } else if (value instanceof Value.Rod rod) {
-      out.put("turn", rod.turn().turns());
+      ROD.write(out, rod);
     }
-    return out;
   }
 
-  static Value read(JsonNode node) throws NotAnEvent {
-    Fields f = new Fields(node);
-    Bracket bracket = f.bracketOrNull("mm");
-    Double number = f.numberOrNull("value");
-    Double turn = f.numberOrNull("turn");
-    Value value =
-        bracket != null
-            ? new Value.Gap(bracket)
-            : number != null
-                ? new Value.Number(number, f.text("unit"))
-                : turn != null ? new Value.Rod(new Turn(turn)) : Value.NONE;
-    f.nothingElse();
-    return value;
-  }
-
-  static @Nullable Value readOrNull(Fields f, String name) throws NotAnEvent {
-    return f.has(name) ? read(f.object(name)) : null;
+  @Override
+  public Value read(Fields fields) throws NotAnEvent {
+    if (fields.has("mm")) {
+      return GAP.read(fields);
+    } else if (fields.has("value")) {
+      return NUMBER.read(fields);
+    }
+    return fields.has("turn") ? ROD.read(fields) : Value.NONE;
   }
 }

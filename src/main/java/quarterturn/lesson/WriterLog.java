@@ -4,9 +4,11 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.session.Fields;
 import quarterturn.session.NotAnEvent;
+import quarterturn.session.ObjectJson;
+import quarterturn.session.Shapes;
 import quarterturn.session.SummedLines;
 
 /**
@@ -22,6 +24,9 @@ public record WriterLog(
     @Nullable Header header, List<LessonEvent> events, @Nullable String notice, int damagedAtLine) {
   /** The version this program writes, and the newest it reads. */
   static final int FORMAT = 1;
+
+  private static final ObjectJson<Header> HEADER =
+      new Shapes().words(Part.class, Part::word).record(Header.class, "lesson writer role");
 
   public WriterLog {
     events = List.copyOf(events);
@@ -51,6 +56,11 @@ public record WriterLog(
    */
   public record Header(String lesson, String writer, Part role) {}
 
+  /** The events of one kind, oldest first. */
+  <E extends LessonEvent> Stream<E> all(Class<E> kind) {
+    return events.stream().filter(kind::isInstance).map(kind::cast);
+  }
+
   /** A sound log. */
   static WriterLog of(Header header, List<LessonEvent> events) {
     return new WriterLog(header, events, null, 0);
@@ -61,8 +71,7 @@ public record WriterLog(
 
   static SummedLines.Line line(Header header) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
-    node.put("quarterturn", FORMAT).put("lesson", header.lesson());
-    node.put("writer", header.writer()).put("role", header.role().word());
+    HEADER.write(node.put("quarterturn", FORMAT), header);
     return SummedLines.line(node, "");
   }
 
@@ -96,16 +105,14 @@ public record WriterLog(
     @Override
     public void take(byte[] bytes, int line, String before) throws NotAnEvent {
       if (line == 1) {
-        header = header(new Fields(SummedLines.header(bytes, FORMAT, "a lesson's file")));
+        header = header(SummedLines.header(bytes, FORMAT, "a lesson's file"));
       } else {
         events.add(LessonJson.read(SummedLines.numbered(bytes, line - 1, before)));
       }
     }
 
-    private Header header(Fields f) throws NotAnEvent {
-      Header read =
-          new Header(f.text("lesson"), f.text("writer"), f.word("role", Part.values(), Part::word));
-      f.nothingElse();
+    private Header header(ObjectNode line) throws NotAnEvent {
+      Header read = HEADER.read(line);
       if (!name.equals(read.writer() + ".jsonl")) {
         throw new NotAnEvent("it is a copy of " + read.writer() + "'s file under another name");
       }

@@ -1,6 +1,7 @@
 package quarterturn.rehearsal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Feel;
@@ -107,7 +109,7 @@ final class AnyHands {
       return record;
     }
     if (random.nextInt(10) > 0 && roads.near(place, wanted)) {
-      List<Answer> all = all(prompt);
+      List<Answer> all = new ArrayList<>(all(prompt, place));
       // A seeded shuffle needs the older kind of random.
       Collections.shuffle(all, new Random(random.nextLong()));
       for (Answer one : all) {
@@ -128,55 +130,60 @@ final class AnyHands {
   }
 
   /** Answers of every kind, where there is more than one. */
-  private List<Answer> all(Prompt prompt) {
-    List<Answer> all = new ArrayList<>();
-    if (prompt instanceof Prompt.Choose choose) {
-      choose.options().forEach(option -> all.add(new Answer.Chose(option.id())));
-    } else if (prompt instanceof Prompt.Measure measure) {
-      all.addAll(readings.all(measure, step(measure)));
-    } else if (prompt instanceof Prompt.TurnRod turn) {
-      for (Feel feel : Feel.values()) {
-        all.add(turned(turn, feel));
-      }
-    } else {
-      all.add(plain(prompt));
-    }
-    return all;
+  private List<Answer> all(Prompt prompt, Place place) {
+    Function<Prompt, List<Answer>> one = asked -> List.of(usual(asked, place));
+    return prompt.match(
+        new Prompt.Cases<>(
+            one::apply,
+            one::apply,
+            choose -> choose.options().stream().map(AnyHands::chosen).toList(),
+            one::apply,
+            measure -> readings.all(measure, step(measure)),
+            turn -> Arrays.stream(Feel.values()).map(feel -> turned(turn, feel)).toList(),
+            one::apply,
+            one::apply,
+            one::apply));
+  }
+
+  private static Answer chosen(Prompt.Option option) {
+    return new Answer.Chose(option.id());
   }
 
   private static Answer turned(Prompt.TurnRod turn, Feel feel) {
     return new Answer.Turned(feel == Feel.JAMMED ? Turn.NONE : turn.turn(), feel);
   }
 
-  private Answer plain(Prompt prompt) {
-    if (prompt instanceof Prompt.Write) {
-      return new Answer.Wrote(random.nextBoolean() ? "-" : "110 90 70 50");
-    } else if (prompt instanceof Prompt.Wait wait) {
-      return new Answer.Waited(wait.mayLift() ? "a simulated session" : null);
-    }
-    return new Answer.Confirmed();
+  private Answer usual(Prompt prompt, Place place) {
+    return prompt.match(
+        new Prompt.Cases<Answer>(
+            tell -> new Answer.Confirmed(),
+            caution -> new Answer.Confirmed(),
+            choose -> new Answer.Chose(option(choose, place)),
+            write -> new Answer.Wrote(random.nextBoolean() ? "-" : "110 90 70 50"),
+            measure -> measured(measure, place),
+            turn -> turned(turn, place),
+            wait -> new Answer.Waited(wait.mayLift() ? "a simulated session" : null),
+            done -> new Answer.Confirmed(),
+            handOver -> new Answer.Confirmed()));
   }
 
-  private Answer usual(Prompt prompt, Place place) {
-    if (prompt instanceof Prompt.Choose choose) {
-      return new Answer.Chose(option(choose, place));
-    } else if (prompt instanceof Prompt.Measure measure) {
-      if (slips(30)) {
-        return new Answer.CannotMeasure();
-      }
-      Set<Verdict> hoped = errand.verdicts(place);
-      return measure.quantity() == Quantity.RELIEF
-          ? relief(measure, hoped)
-          : readings.usual(measure, step(measure), hoped, errand.value(place));
-    } else if (prompt instanceof Prompt.TurnRod turn) {
-      if (turn.canUndo() && slips(20)) {
-        return new Answer.Undo();
-      }
-      Road next = errand.next(place);
-      Feel wish = next == null || next.way() == null ? null : Past.feel(next.way().label());
-      return turned(turn, slips(8) ? feel() : wish == null ? usual : wish);
+  private Answer measured(Prompt.Measure measure, Place place) {
+    if (slips(30)) {
+      return new Answer.CannotMeasure();
     }
-    return plain(prompt);
+    Set<Verdict> hoped = errand.verdicts(place);
+    return measure.quantity() == Quantity.RELIEF
+        ? relief(measure, hoped)
+        : readings.usual(measure, step(measure), hoped, errand.value(place));
+  }
+
+  private Answer turned(Prompt.TurnRod turn, Place place) {
+    if (turn.canUndo() && slips(20)) {
+      return new Answer.Undo();
+    }
+    Road next = errand.next(place);
+    Feel wish = next == null || next.way() == null ? null : Past.feel(next.way().label());
+    return turned(turn, slips(8) ? feel() : wish == null ? usual : wish);
   }
 
   /** Whether something else than usual happens, once in so many times; not to the steadiest. */
@@ -230,20 +237,21 @@ final class AnyHands {
   }
 
   private Step.@Nullable Measure step(Prompt.Measure measure) {
-    Step step = library.procedure(measure.said().procedure()).steps().get(measure.said().step());
-    return step instanceof Step.Measure one ? one : null;
+    return step((Prompt) measure) instanceof Step.Measure one ? one : null;
+  }
+
+  private @Nullable Step step(Prompt prompt) {
+    return library.procedure(prompt.said().procedure()).steps().get(prompt.said().step());
   }
 
   /** Does what was answered. */
   void act(Prompt prompt, Answer answer) {
     if (answer instanceof Answer.Turned turned) {
       neck.turn(turned.turn().turns());
-    } else if (prompt instanceof Prompt.Tell
-        && library.procedure(prompt.said().procedure()).steps().get(prompt.said().step())
-            instanceof Step.Adjust adjust) {
-      if (mends) {
-        readings.mood(adjust.adjustment().quantity(), Verdict.IN);
-      }
+    }
+    boolean told = mends && prompt instanceof Prompt.Tell;
+    if (told && step(prompt) instanceof Step.Adjust adjust) {
+      readings.mood(adjust.adjustment().quantity(), Verdict.IN);
     }
   }
 }

@@ -262,10 +262,7 @@ final class AnySession {
 
   /** The word the session ended with, or null. */
   @Nullable String outcome() {
-    if (bench.prompt() instanceof Prompt.Done done) {
-      return done.outcome();
-    }
-    return bench.prompt() instanceof Prompt.HandOver over ? over.outcome() : null;
+    return Outcome.word(bench.prompt());
   }
 
   /** Why the session could not go on, or null where it could. */

@@ -1,5 +1,7 @@
 package quarterturn.rehearsal;
 
+import org.jspecify.annotations.Nullable;
+import quarterturn.session.Prompt;
 import quarterturn.unit.Turn;
 
 /**
@@ -31,6 +33,14 @@ public record Outcome(
 
   /** The session's word for a rod a full turn from as found. */
   public static final String LIMIT = "limit";
+
+  /** The word that a session ended with, or null where it has not ended. */
+  static @Nullable String word(Prompt end) {
+    if (end instanceof Prompt.Done done) {
+      return done.outcome();
+    }
+    return end instanceof Prompt.HandOver over ? over.outcome() : null;
+  }
 
   /** Whether it ended with the relief read in its window. */
   public boolean settled() {

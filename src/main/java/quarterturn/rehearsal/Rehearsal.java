@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Objects;
 import quarterturn.craft.Advisor;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Library;
@@ -101,7 +102,7 @@ public final class Rehearsal {
     }
     Prompt end = bench.prompt();
     return new Outcome(
-        id(end),
+        Objects.requireNonNullElse(Outcome.word(end), Outcome.UNSETTLED),
         FirstGap.of(first),
         end instanceof Prompt.HandOver,
         neck.moves(),
@@ -113,13 +114,6 @@ public final class Rehearsal {
 
   private static boolean over(Prompt prompt, SimulatedNeck neck) {
     return prompt.ended() || (prompt instanceof Prompt.TurnRod && neck.moves() >= MOST_MOVES);
-  }
-
-  private static String id(Prompt end) {
-    if (end instanceof Prompt.Done done) {
-      return done.outcome();
-    }
-    return end instanceof Prompt.HandOver over ? over.outcome() : Outcome.UNSETTLED;
   }
 
   private Event.Started started() {

@@ -11,31 +11,38 @@ final class Sights {
   private Sights() {}
 
   static List<String> of(Prompt prompt, Answer truth, Hands hands) {
-    if (truth instanceof Answer.Measured measured) {
-      return List.of("What the leaves show: " + measured.bracket().typed() + ".");
-    }
-    if (truth instanceof Answer.Value value && prompt instanceof Prompt.Measure measure) {
-      String number = Decimals.plain(value.value()) + " " + measure.quantity().unit();
-      return List.of("What you read: " + number + ".");
-    }
-    if (truth instanceof Answer.CannotMeasure) {
-      return List.of("There is nothing to read here.");
-    }
-    if (truth instanceof Answer.Wrote wrote && !wrote.text().equals("-")) {
-      return List.of("You could write: " + wrote.text());
-    }
-    if (truth instanceof Answer.Turned turned) {
-      String feel = turned.feel().label();
-      return List.of(
-          "How it would feel: "
-              + feel.substring(0, 1).toLowerCase(Locale.ROOT)
-              + feel.substring(1)
-              + ".");
-    }
-    if (prompt instanceof Prompt.Choose choose) {
-      Prompt.Option seen = hands.seen(choose);
-      return seen == null ? List.of() : List.of("What you see: " + seen.label() + ".");
-    }
+    return truth.match(
+        new Answer.Cases<List<String>>(
+            Sights::nothing,
+            wrote ->
+                wrote.text().equals("-") ? List.of() : List.of("You could write: " + wrote.text()),
+            chose -> chosen(prompt, hands),
+            measured -> List.of("What the leaves show: " + measured.bracket().typed() + "."),
+            value -> read(prompt, Decimals.plain(value.value())),
+            cannotMeasure -> List.of("There is nothing to read here."),
+            turned -> List.of("How it would feel: " + inside(turned.feel().label()) + "."),
+            Sights::nothing,
+            Sights::nothing,
+            Sights::nothing));
+  }
+
+  private static List<String> nothing(Answer truth) {
     return List.of();
+  }
+
+  private static List<String> read(Prompt prompt, String number) {
+    return prompt instanceof Prompt.Measure measure
+        ? List.of("What you read: " + number + " " + measure.quantity().unit() + ".")
+        : List.of();
+  }
+
+  private static List<String> chosen(Prompt prompt, Hands hands) {
+    Prompt.Option seen = prompt instanceof Prompt.Choose choose ? hands.seen(choose) : null;
+    return seen == null ? List.of() : List.of("What you see: " + seen.label() + ".");
+  }
+
+  /** A sentence as it goes on within another. */
+  private static String inside(String sentence) {
+    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
   }
 }

@@ -1,6 +1,7 @@
 package quarterturn.report;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Which;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
@@ -22,88 +23,57 @@ final class EventWords {
    * @param before the events that still counted when it happened, for a correction to point to
    */
   String of(Event event, List<Event> before) {
-    if (event instanceof Event.Started started) {
-      return "Began " + started.procedure() + " as " + started.role().word() + ".";
-    }
-    if (event instanceof Event.Accepted accepted) {
-      return "Understood before \""
-          + labels.step(accepted.step())
-          + "\": "
-          + stopped(labels.hazard(accepted.hazard()));
-    }
-    if (event instanceof Event.Told told) {
-      return "Done: " + stopped(labels.step(told.step()));
-    }
-    if (event instanceof Event.Chose chose) {
-      return "Chose at \""
-          + labels.step(chose.step())
-          + "\": "
-          + stopped(labels.option(chose.step(), chose.option()));
-    }
-    if (event instanceof Event.Read read) {
-      return reading(read);
-    }
-    if (event instanceof Event.Noted noted) {
-      return "Noted at \"" + labels.step(noted.step()) + "\": " + stopped(noted.text());
-    }
-    if (event instanceof Event.Adjusted adjusted) {
-      return AdjustedWords.of(adjusted);
-    }
-    if (event instanceof Event.Passed passed) {
-      return "Passed over \"" + labels.step(passed.step()) + "\": " + stopped(passed.why());
-    }
-    if (event instanceof Event.ReadBack back) {
-      return "Said once more, " + back.line() + ": " + stopped(back.value());
-    }
-    if (event instanceof Event.Doubted doubted) {
-      return "Doubted, step by step from here: " + stopped(doubted.why());
-    }
-    return rod(event, before);
+    return event.match(
+        new Event.Cases<>(
+            e -> "Began " + e.procedure() + " as " + e.role().word() + ".",
+            e -> at("Understood before", e.step(), labels.hazard(e.hazard())),
+            e -> "Done: " + stopped(labels.step(e.step())),
+            e -> at("Noted at", e.step(), e.text()),
+            AdjustedWords::of,
+            e -> at("Chose at", e.step(), labels.option(e.step(), e.option())),
+            EventWords::reading,
+            e -> "Asked for: " + TurnWords.order(e.turn()) + ".",
+            e -> "Asked to take the last turn back.",
+            e -> "Rod " + TurnWords.done(e.turn()) + ". " + e.feel().label() + ".",
+            EventWords::recalled,
+            e -> "Began to wait until " + dates.minute(e.until()) + ".",
+            EventWords::waited,
+            e -> at("Passed over", e.step(), e.why()),
+            e -> "Said once more, " + e.line() + ": " + stopped(e.value()),
+            e -> "Doubted, step by step from here: " + stopped(e.why()),
+            e -> corrected(Corrections.withdrawn(before)),
+            e -> "Left: " + stopped(e.standing()),
+            EventWords::resumed,
+            EventWords::ended));
   }
 
-  private String rod(Event event, List<Event> before) {
-    if (event instanceof Event.Offered offered) {
-      return "Asked for: " + TurnWords.order(offered.turn()) + ".";
-    }
-    if (event instanceof Event.UndoAsked) {
-      return "Asked to take the last turn back.";
-    }
-    if (event instanceof Event.Turned turned) {
-      return "Rod " + TurnWords.done(turned.turn()) + ". " + turned.feel().label() + ".";
-    }
-    if (event instanceof Event.Recalled recalled) {
-      return "After a break, said of the rod: "
-          + TurnWords.done(recalled.turned())
-          + (recalled.sure() ? "." : ", but not sure.")
-          + (recalled.feel() == null ? "" : " " + recalled.feel().label() + ".");
-    }
-    if (event instanceof Event.Corrected) {
-      Event gone = Corrections.withdrawn(before);
-      return gone == null
-          ? "Correction: the last answer is withdrawn."
-          : "Correction: this is withdrawn: " + of(gone, List.of());
-    }
-    return time(event);
+  private String at(String what, String step, String said) {
+    return what + " \"" + labels.step(step) + "\": " + stopped(said);
   }
 
-  private String time(Event event) {
-    if (event instanceof Event.WaitBegan wait) {
-      return "Began to wait until " + dates.minute(wait.until()) + ".";
-    }
-    if (event instanceof Event.Waited waited) {
-      return waited.reason() == null
-          ? "The wait is over."
-          : "The wait was ended early: " + stopped(waited.reason());
-    }
-    if (event instanceof Event.Left left) {
-      return "Left: " + stopped(left.standing());
-    }
-    if (event instanceof Event.Resumed resumed) {
-      int turns = resumed.elsewhere().size();
-      String others = turns == 1 ? " 1 turn" : " " + turns + " turns";
-      return "Taken up again." + (turns == 0 ? "" : others + " in other sessions count here too.");
-    }
-    return ended((Event.Ended) event);
+  private static String recalled(Event.Recalled recalled) {
+    return "After a break, said of the rod: "
+        + TurnWords.done(recalled.turned())
+        + (recalled.sure() ? "." : ", but not sure.")
+        + (recalled.feel() == null ? "" : " " + recalled.feel().label() + ".");
+  }
+
+  private static String waited(Event.Waited waited) {
+    return waited.reason() == null
+        ? "The wait is over."
+        : "The wait was ended early: " + stopped(waited.reason());
+  }
+
+  private String corrected(@Nullable Event gone) {
+    return gone == null
+        ? "Correction: the last answer is withdrawn."
+        : "Correction: this is withdrawn: " + of(gone, List.of());
+  }
+
+  private static String resumed(Event.Resumed resumed) {
+    int turns = resumed.elsewhere().size();
+    String others = turns == 1 ? " 1 turn" : " " + turns + " turns";
+    return "Taken up again." + (turns == 0 ? "" : others + " in other sessions count here too.");
   }
 
   /** How a session ended, in one sentence or two. */

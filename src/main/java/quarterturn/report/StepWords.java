@@ -16,6 +16,49 @@ final class StepWords {
   private static final int HOUR = 60;
   private static final int DAY = 24 * HOUR;
 
+  private static final Step.Cases<String> KIND =
+      new Step.Cases<>(
+          tell -> "tell",
+          choose -> "choose",
+          note -> "note",
+          pause -> "pause",
+          adjust -> "adjust",
+          measure -> "measure",
+          compute -> "compute",
+          turn -> "turn",
+          wait -> "wait",
+          call -> "call",
+          done -> "done",
+          handOver -> "hand-over");
+  private static final Step.Cases<String> ABOUT =
+      new Step.Cases<>(
+          tell -> "",
+          choose -> "",
+          note -> "",
+          pause -> "",
+          adjust -> adjust.adjustment().word(),
+          measure -> measure.quantity().word() + string(measure.which()),
+          compute -> compute.calculation().word(),
+          turn -> amount(turn.amount()),
+          wait -> wait.rest() ? "the daily rest" : "",
+          Step.Call::procedure,
+          done -> "ends: " + done.outcome(),
+          handOver -> "ends: " + handOver.outcome());
+  private static final Step.Cases<List<Exit>> EXITS =
+      new Step.Cases<>(
+          tell -> fork(tell.then()),
+          choose -> choose.options().stream().map(StepWords::chosen).toList(),
+          note -> List.of(new Exit("", note.go())),
+          pause -> List.of(new Exit("", pause.go())),
+          adjust -> fork(adjust.then()),
+          measure -> fork(measure.then()),
+          compute -> fork(compute.then()),
+          StepWords::felt,
+          wait -> List.of(new Exit("after " + time(wait.minutes()), wait.go())),
+          call -> fork(call.then()),
+          done -> List.of(),
+          handOver -> List.of());
+
   private StepWords() {}
 
   /**
@@ -27,50 +70,12 @@ final class StepWords {
 
   /** The kind of step, as a file names it. */
   static String kind(Step step) {
-    if (step instanceof Step.Tell) {
-      return "tell";
-    } else if (step instanceof Step.Choose) {
-      return "choose";
-    } else if (step instanceof Step.Note) {
-      return "note";
-    } else if (step instanceof Step.Pause) {
-      return "pause";
-    } else if (step instanceof Step.Measure) {
-      return "measure";
-    } else if (step instanceof Step.Compute) {
-      return "compute";
-    } else if (step instanceof Step.TurnRod) {
-      return "turn";
-    } else if (step instanceof Step.Adjust) {
-      return "adjust";
-    } else if (step instanceof Step.Wait) {
-      return "wait";
-    } else if (step instanceof Step.Call) {
-      return "call";
-    }
-    return step instanceof Step.Done ? "done" : "hand-over";
+    return step.match(KIND);
   }
 
   /** What it works on: a quantity, a calculation, a procedure, an outcome; empty for most. */
   static String about(Step step) {
-    if (step instanceof Step.Measure measure) {
-      return measure.quantity().word() + string(measure.which());
-    } else if (step instanceof Step.Compute compute) {
-      return compute.calculation().word();
-    } else if (step instanceof Step.TurnRod turn) {
-      return amount(turn.amount());
-    } else if (step instanceof Step.Adjust adjust) {
-      return adjust.adjustment().word();
-    } else if (step instanceof Step.Wait wait && wait.rest()) {
-      return "the daily rest";
-    } else if (step instanceof Step.Call call) {
-      return call.procedure();
-    } else if (step instanceof Step.Done done) {
-      return "ends: " + done.outcome();
-    } else if (step instanceof Step.HandOver over) {
-      return "ends: " + over.outcome();
-    }
-    return "";
+    return step.match(ABOUT);
   }
 
   private static String string(@Nullable Which which) {
@@ -90,30 +95,11 @@ final class StepWords {
 
   /** Every way on, in the file's order; feels that lead to the same step together. */
   static List<Exit> exits(Step step) {
-    if (step instanceof Step.Tell tell) {
-      return fork(tell.then());
-    } else if (step instanceof Step.Choose choose) {
-      return choose.options().stream()
-          .map(option -> new Exit(option.id() + ": " + option.label(), option.go()))
-          .toList();
-    } else if (step instanceof Step.Note note) {
-      return List.of(new Exit("", note.go()));
-    } else if (step instanceof Step.Pause pause) {
-      return List.of(new Exit("", pause.go()));
-    } else if (step instanceof Step.Measure measure) {
-      return fork(measure.then());
-    } else if (step instanceof Step.Compute compute) {
-      return fork(compute.then());
-    } else if (step instanceof Step.TurnRod turn) {
-      return felt(turn);
-    } else if (step instanceof Step.Adjust adjust) {
-      return fork(adjust.then());
-    } else if (step instanceof Step.Wait wait) {
-      return List.of(new Exit("after " + time(wait.minutes()), wait.go()));
-    } else if (step instanceof Step.Call call) {
-      return fork(call.then());
-    }
-    return List.of();
+    return step.match(EXITS);
+  }
+
+  private static Exit chosen(Step.Option option) {
+    return new Exit(option.id() + ": " + option.label(), option.go());
   }
 
   private static List<Exit> fork(Branch.Fork fork) {

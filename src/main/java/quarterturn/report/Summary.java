@@ -55,18 +55,17 @@ public record Summary(
         asLeft.put(read.which(), read);
         trail.add(new Entry.Reading(read.at(), read.which(), read.bracket(), false));
       }
-      Turn turn = turned(event);
       if (event instanceof Event.Turned turned) {
         trail.add(new Entry.Turned(turned.at(), turned.turn(), turned.feel()));
       }
-      if (event instanceof Event.Recalled recalled && turn.turns() != 0) {
+      if (event instanceof Event.Recalled recalled && recalled.changes() != null) {
         // How it felt is not known; smooth is the feel that the row does not print.
-        trail.add(new Entry.Turned(recalled.at(), turn, Feel.SMOOTH));
+        trail.add(new Entry.Turned(recalled.at(), recalled.turned(), Feel.SMOOTH));
       }
-      if (turn.turns() != 0) {
+      if (event instanceof Event.OnRod rod && rod.changes() != null) {
         moves++;
-        net = net.plus(turn);
-        total = total.plus(turn.size());
+        net = net.plus(rod.moved());
+        total = total.plus(rod.moved().size());
         asLeft.clear();
       }
       if (event instanceof Event.Ended end) {
@@ -74,13 +73,6 @@ public record Summary(
       }
     }
     return new Summary(asFound, asLeft, net, total, moves, trail, ended);
-  }
-
-  private static Turn turned(Event event) {
-    if (event instanceof Event.Turned turned) {
-      return turned.turn();
-    }
-    return event instanceof Event.Recalled recalled ? recalled.turned() : Turn.NONE;
   }
 
   /** The summary as labelled lines. */

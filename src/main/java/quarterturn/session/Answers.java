@@ -4,6 +4,29 @@ import org.jspecify.annotations.Nullable;
 
 /** The way back from what is on record to what was answered. */
 public final class Answers {
+  private static final Event.Cases<@Nullable Answer> OF =
+      new Event.Cases<>(
+          Answers::none,
+          accepted -> new Answer.Confirmed(),
+          told -> new Answer.Confirmed(),
+          noted -> new Answer.Wrote(noted.text()),
+          adjusted -> new Answer.Confirmed(),
+          chose -> new Answer.Chose(chose.option()),
+          Answers::read,
+          Answers::none,
+          undoAsked -> new Answer.Undo(),
+          turned -> new Answer.Turned(turned.turn(), turned.feel()),
+          recalled -> new Answer.Chose(Recall.of(recalled).word()),
+          Answers::none,
+          waited -> new Answer.Waited(waited.reason()),
+          Answers::none,
+          Answers::none,
+          Answers::none,
+          corrected -> new Answer.Correct(),
+          Answers::none,
+          Answers::none,
+          Answers::none);
+
   private Answers() {}
 
   /** Whether an event records an answer; the others are written by the session itself. */
@@ -13,26 +36,11 @@ public final class Answers {
 
   /** The answer that an event records, or null where it records none. */
   public static @Nullable Answer of(Event event) {
-    if (event instanceof Event.Accepted
-        || event instanceof Event.Told
-        || event instanceof Event.Adjusted) {
-      return new Answer.Confirmed();
-    } else if (event instanceof Event.Noted noted) {
-      return new Answer.Wrote(noted.text());
-    } else if (event instanceof Event.Chose chose) {
-      return new Answer.Chose(chose.option());
-    } else if (event instanceof Event.Recalled recalled) {
-      return new Answer.Chose(Recall.of(recalled).word());
-    } else if (event instanceof Event.Read read) {
-      return read(read);
-    } else if (event instanceof Event.UndoAsked) {
-      return new Answer.Undo();
-    } else if (event instanceof Event.Turned turned) {
-      return new Answer.Turned(turned.turn(), turned.feel());
-    } else if (event instanceof Event.Waited waited) {
-      return new Answer.Waited(waited.reason());
-    }
-    return event instanceof Event.Corrected ? new Answer.Correct() : null;
+    return event.match(OF);
+  }
+
+  private static @Nullable Answer none(Event event) {
+    return null;
   }
 
   private static Answer read(Event.Read read) {

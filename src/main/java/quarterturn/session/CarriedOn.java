@@ -56,7 +56,8 @@ public record CarriedOn(
     for (Event event : Corrections.standing(events)) {
       if (event instanceof Event.Chose chose && chose.step().equals(Own.KIND)) {
         kind = chose.option();
-      } else if (event instanceof Event.Chose chose && chose.step().equals(Own.STYLE)) {
+      }
+      if (event instanceof Event.Chose chose && chose.step().equals(Own.STYLE)) {
         style = Style.valueOf(chose.option().toUpperCase(Locale.ROOT));
       }
     }

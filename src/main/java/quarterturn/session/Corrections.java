@@ -39,7 +39,7 @@ public final class Corrections {
     boolean undone = false;
     for (int i = standing.size() - 1; i >= 0; i--) {
       Event event = standing.get(i);
-      if (answer(event)) {
+      if (event.withdrawable()) {
         return i;
       }
       if (event instanceof Event.Offered && !undone) {
@@ -48,16 +48,5 @@ public final class Corrections {
       undone |= event instanceof Event.UndoAsked;
     }
     return -1;
-  }
-
-  private static boolean answer(Event event) {
-    return event instanceof Event.Told
-        || event instanceof Event.Chose
-        || event instanceof Event.Noted
-        || event instanceof Event.Adjusted
-        || event instanceof Event.Read
-        || event instanceof Event.Turned
-        || event instanceof Event.ReadBack
-        || event instanceof Event.Waited;
   }
 }

@@ -10,6 +10,7 @@ import quarterturn.craft.Window;
 import quarterturn.procedure.Aim;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Results;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Which;
@@ -22,6 +23,50 @@ import quarterturn.unit.Turn;
  */
 public sealed interface Event {
   Instant at();
+
+  /** Id of the change to the instrument that it is or tells of, or null. */
+  @Nullable String changes();
+
+  /** Whether it is an answer that a correction takes back. */
+  boolean withdrawable();
+
+  /** What nobody takes back. */
+  sealed interface Kept extends Event {
+    @Override
+    default boolean withdrawable() {
+      return false;
+    }
+  }
+
+  /** An answer that a correction takes back. */
+  sealed interface Given extends Event {
+    @Override
+    default boolean withdrawable() {
+      return true;
+    }
+  }
+
+  /** What changes nothing on the instrument. */
+  sealed interface Still extends Event {
+    @Override
+    default @Nullable String changes() {
+      return null;
+    }
+  }
+
+  /** What is on record of the rod being turned. */
+  sealed interface OnRod extends Event {
+    /** How far; plus tightened. */
+    Turn moved();
+
+    /** Whether the person knows that it was so. */
+    boolean sure();
+
+    @Override
+    default @Nullable String changes() {
+      return moved().turns() == 0 ? null : Results.ROD;
+    }
+  }
 
   /**
    * The session began.
@@ -51,7 +96,7 @@ public sealed interface Event {
       List<Past> past,
       List<Before> before,
       @Nullable Own own)
-      implements Event {
+      implements Kept, Still {
     public Started {
       past = List.copyOf(past);
       before = List.copyOf(before);
@@ -170,7 +215,7 @@ public sealed interface Event {
   record Past(Instant at, Turn turn, @Nullable Bracket before, @Nullable Bracket after) {}
 
   /** A hazard was shown and accepted before a step. */
-  record Accepted(Instant at, String step, String hazard) implements Event {
+  record Accepted(Instant at, String step, String hazard) implements Kept, Still {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.accepted().apply(this);
@@ -182,7 +227,7 @@ public sealed interface Event {
    *
    * @param changes the change to the instrument that it made, or null
    */
-  record Told(Instant at, String step, @Nullable String changes) implements Event {
+  record Told(Instant at, String step, @Nullable String changes) implements Given {
     /** Where nothing was changed. */
     public Told(Instant at, String step) {
       this(at, step, null);
@@ -195,7 +240,7 @@ public sealed interface Event {
   }
 
   /** Something was written down. */
-  record Noted(Instant at, String step, String text) implements Event {
+  record Noted(Instant at, String step, String text) implements Given, Still {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.noted().apply(this);
@@ -210,7 +255,12 @@ public sealed interface Event {
    * @param amount what was asked for, in millimetres; plus is up, or away from the nut
    */
   record Adjusted(Instant at, String step, String change, String string, double amount)
-      implements Event {
+      implements Given {
+    @Override
+    public String changes() {
+      return change;
+    }
+
     /** The same at another time. */
     Adjusted at(Instant then) {
       return new Adjusted(then, step, change, string, amount);
@@ -227,7 +277,7 @@ public sealed interface Event {
    *
    * @param changes the change to the instrument that it tells of, or null
    */
-  record Chose(Instant at, String step, String option, @Nullable String changes) implements Event {
+  record Chose(Instant at, String step, String option, @Nullable String changes) implements Given {
     /** Where it tells of no change. */
     public Chose(Instant at, String step, String option) {
       this(at, step, option, null);
@@ -262,7 +312,7 @@ public sealed interface Event {
       double gaugeStep,
       @Nullable Bracket bracket,
       @Nullable Double value)
-      implements Event {
+      implements Given, Still {
     public Read {
       held = List.copyOf(held);
     }
@@ -283,7 +333,7 @@ public sealed interface Event {
    *
    * @param turn how far, plus tightens
    */
-  record Offered(Instant at, String step, Turn turn) implements Event {
+  record Offered(Instant at, String step, Turn turn) implements Kept, Still {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.offered().apply(this);
@@ -291,7 +341,7 @@ public sealed interface Event {
   }
 
   /** At a turn, the last turn is to be taken back instead. */
-  record UndoAsked(Instant at, String step) implements Event {
+  record UndoAsked(Instant at, String step) implements Kept, Still {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.undoAsked().apply(this);
@@ -299,7 +349,17 @@ public sealed interface Event {
   }
 
   /** The rod was turned; plus tightened. */
-  record Turned(Instant at, String step, Turn turn, Feel feel) implements Event {
+  record Turned(Instant at, String step, Turn turn, Feel feel) implements Given, OnRod {
+    @Override
+    public Turn moved() {
+      return turn;
+    }
+
+    @Override
+    public boolean sure() {
+      return true;
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.turned().apply(this);
@@ -315,7 +375,12 @@ public sealed interface Event {
    * @param feel how it felt, or null where the rod was not tried or the person could not tell
    */
   record Recalled(Instant at, String step, Turn turned, boolean sure, @Nullable Feel feel)
-      implements Event {
+      implements Kept, OnRod {
+    @Override
+    public Turn moved() {
+      return turned;
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.recalled().apply(this);
@@ -323,7 +388,7 @@ public sealed interface Event {
   }
 
   /** A wait began. */
-  record WaitBegan(Instant at, String step, Instant until) implements Event {
+  record WaitBegan(Instant at, String step, Instant until) implements Kept, Still {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.waitBegan().apply(this);
@@ -335,7 +400,7 @@ public sealed interface Event {
    *
    * @param reason why it was ended early, or null where the time had passed
    */
-  record Waited(Instant at, String step, @Nullable String reason) implements Event {
+  record Waited(Instant at, String step, @Nullable String reason) implements Given, Still {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.waited().apply(this);
@@ -347,7 +412,7 @@ public sealed interface Event {
    *
    * @param why the condition that allowed it
    */
-  record Passed(Instant at, String step, String why) implements Event {
+  record Passed(Instant at, String step, String why) implements Kept, Still {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.passed().apply(this);
@@ -360,7 +425,7 @@ public sealed interface Event {
    * @param line what was asked
    * @param value as it stands on record
    */
-  record ReadBack(Instant at, String step, String line, String value) implements Event {
+  record ReadBack(Instant at, String step, String line, String value) implements Given, Still {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.readBack().apply(this);
@@ -373,7 +438,7 @@ public sealed interface Event {
    *
    * @param why what is wrong with it, in a sentence
    */
-  record Doubted(Instant at, String step, String why) implements Event {
+  record Doubted(Instant at, String step, String why) implements Kept, Still {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.doubted().apply(this);
@@ -381,7 +446,7 @@ public sealed interface Event {
   }
 
   /** The last answer is withdrawn and asked again; the answer that follows is the correction. */
-  record Corrected(Instant at, String step) implements Event {
+  record Corrected(Instant at, String step) implements Kept, Still {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.corrected().apply(this);
@@ -389,7 +454,7 @@ public sealed interface Event {
   }
 
   /** The person left; {@code standing} is the state the instrument was left in. */
-  record Left(Instant at, String standing) implements Event {
+  record Left(Instant at, String standing) implements Kept, Still {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.left().apply(this);
@@ -402,7 +467,7 @@ public sealed interface Event {
    * @param elsewhere turns made on the same neck in other sessions since this one began, oldest
    *     first
    */
-  record Resumed(Instant at, List<Past> elsewhere) implements Event {
+  record Resumed(Instant at, List<Past> elsewhere) implements Kept, Still {
     public Resumed {
       elsewhere = List.copyOf(elsewhere);
     }
@@ -426,36 +491,12 @@ public sealed interface Event {
    * @param why one sentence
    */
   record Ended(Instant at, String step, boolean handOver, String outcome, String why)
-      implements Event {
+      implements Kept, Still {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.ended().apply(this);
     }
   }
-
-  /** The names of the kinds of event in a journal. */
-  Map<String, Class<? extends Event>> NAMES =
-      Map.ofEntries(
-          Map.entry("started", Started.class),
-          Map.entry("accepted", Accepted.class),
-          Map.entry("told", Told.class),
-          Map.entry("chose", Chose.class),
-          Map.entry("noted", Noted.class),
-          Map.entry("adjusted", Adjusted.class),
-          Map.entry("read", Read.class),
-          Map.entry("offered", Offered.class),
-          Map.entry("undo-asked", UndoAsked.class),
-          Map.entry("turned", Turned.class),
-          Map.entry("recalled", Recalled.class),
-          Map.entry("wait-began", WaitBegan.class),
-          Map.entry("waited", Waited.class),
-          Map.entry("passed", Passed.class),
-          Map.entry("read-back", ReadBack.class),
-          Map.entry("doubted", Doubted.class),
-          Map.entry("corrected", Corrected.class),
-          Map.entry("left", Left.class),
-          Map.entry("resumed", Resumed.class),
-          Map.entry("ended", Ended.class));
 
   /**
    * What to do with an event of each kind. A kind without its case does not compile.

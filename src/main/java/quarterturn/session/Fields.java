@@ -1,7 +1,6 @@
 package quarterturn.session;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -9,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Printable;
@@ -72,10 +72,6 @@ public final class Fields {
     return number(name, required(name));
   }
 
-  public @Nullable Double numberOrNull(String name) throws NotAnEvent {
-    return has(name) ? (Double) number(name) : null;
-  }
-
   public boolean yesOrNo(String name) throws NotAnEvent {
     JsonNode value = required(name);
     if (!value.isBoolean()) {
@@ -109,10 +105,7 @@ public final class Fields {
   }
 
   /** Two bounds in millimetres, null for one that is open. */
-  public @Nullable Bracket bracketOrNull(String name) throws NotAnEvent {
-    if (!has(name)) {
-      return null;
-    }
+  public Bracket bracket(String name) throws NotAnEvent {
     JsonNode pair = required(name);
     if (!pair.isArray() || pair.size() != 2) {
       throw wrong(name, "two bounds");
@@ -125,33 +118,40 @@ public final class Fields {
   }
 
   public List<Integer> wholes(String name) throws NotAnEvent {
-    List<Integer> out = new ArrayList<>();
-    for (JsonNode item : list(name)) {
-      if (!item.isInt()) {
-        throw wrong(name, "a list of whole numbers");
-      }
-      out.add(item.intValue());
-    }
-    return out;
+    return list(name, "whole numbers", JsonNode::isInt, JsonNode::intValue);
+  }
+
+  public List<Double> numbers(String name) throws NotAnEvent {
+    return list(name, "numbers", JsonNode::isNumber, JsonNode::doubleValue);
   }
 
   public List<String> texts(String name) throws NotAnEvent {
-    List<String> out = new ArrayList<>();
+    return list(name, "words", JsonNode::isTextual, JsonNode::textValue);
+  }
+
+  private <T> List<T> list(
+      String name, String wanted, Predicate<JsonNode> fits, Function<JsonNode, T> value)
+      throws NotAnEvent {
+    List<T> out = new ArrayList<>();
     for (JsonNode item : list(name)) {
-      if (!item.isTextual()) {
-        throw wrong(name, "a list of words");
+      if (!fits.test(item)) {
+        throw wrong(name, "a list of " + wanted);
       }
-      out.add(item.textValue());
+      out.add(value.apply(item));
     }
     return out;
   }
 
-  /** Empty where the field is not there. */
-  public JsonNode listOrEmpty(String name) throws NotAnEvent {
-    return has(name) ? list(name) : JsonNodeFactory.instance.arrayNode();
+  /** Values that are objects of their own. */
+  public <T> List<T> list(String name, ObjectJson<T> json) throws NotAnEvent {
+    List<T> out = new ArrayList<>();
+    for (JsonNode item : list(name)) {
+      out.add(json.read(item));
+    }
+    return out;
   }
 
-  public JsonNode list(String name) throws NotAnEvent {
+  private JsonNode list(String name) throws NotAnEvent {
     JsonNode value = required(name);
     if (!value.isArray()) {
       throw wrong(name, "a list");

@@ -2,6 +2,7 @@ package quarterturn.session;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Quantity;
 
@@ -10,52 +11,46 @@ final class Glances {
   private Glances() {}
 
   static Store.Glance of(String name, Journal.Contents contents) {
-    Event.@Nullable Started started = null;
-    Event.@Nullable Ended ended = null;
-    @Nullable String standing = null;
-    @Nullable Instant until = null;
-    @Nullable String kind = null;
-    @Nullable Instant turned = null;
-    @Nullable Instant relief = null;
     List<Event> events = Corrections.standing(contents.events());
-    for (Event event : events) {
-      if (event instanceof Event.Started e) {
-        started = e;
-        kind = e.kind();
-      } else if (event instanceof Event.Chose e && e.step().equals(Own.KIND)) {
-        kind = e.option();
-      } else if (event instanceof Event.Ended e) {
-        ended = e;
-        until = null;
-      } else if (event instanceof Event.Left e) {
-        standing = e.standing();
-      } else if (event instanceof Event.WaitBegan e) {
-        until = e.until();
-      } else if (event instanceof Event.Waited) {
-        until = null;
-      } else if (event instanceof Event.Turned e) {
-        turned = e.turn().turns() == 0 ? turned : e.at();
-      } else if (event instanceof Event.Recalled e) {
-        turned = e.turned().turns() == 0 ? turned : e.at();
-      } else if (event instanceof Event.Read e) {
-        relief = e.quantity() == Quantity.RELIEF && !e.missing() ? e.at() : relief;
-      }
-    }
+    Event.Started started = last(events, Event.Started.class, e -> true);
+    Event.Chose kind = last(events, Event.Chose.class, e -> e.step().equals(Own.KIND));
+    Event.Left left = last(events, Event.Left.class, e -> true);
+    Event waiting = last(events, Event.class, Glances::waits);
     Journal.Header header = contents.header();
     return new Store.Glance(
         name,
         header == null ? null : header.procedure(),
         started == null ? null : started.instrument(),
-        kind,
-        started == null ? null : started.at(),
-        events.isEmpty() ? null : events.get(events.size() - 1).at(),
-        ended,
-        standing,
-        until,
+        kind != null ? kind.option() : started == null ? null : started.kind(),
+        at(started),
+        at(last(events, Event.class, e -> true)),
+        last(events, Event.Ended.class, e -> true),
+        left == null ? null : left.standing(),
+        waiting instanceof Event.WaitBegan wait ? wait.until() : null,
         contents.notice(),
         contents.damaged(),
-        turned,
-        relief);
+        at(last(events, Event.OnRod.class, e -> e.changes() != null)),
+        at(last(events, Event.Read.class, e -> e.quantity() == Quantity.RELIEF && !e.missing())));
+  }
+
+  /** Whether a wait begins or is over with it. */
+  private static boolean waits(Event event) {
+    return event instanceof Event.WaitBegan
+        || event instanceof Event.Waited
+        || event instanceof Event.Ended;
+  }
+
+  private static <E extends Event> @Nullable E last(
+      List<Event> events, Class<E> kind, Predicate<E> fits) {
+    return events.stream()
+        .filter(kind::isInstance)
+        .map(kind::cast)
+        .filter(fits)
+        .reduce(null, (one, other) -> other);
+  }
+
+  private static @Nullable Instant at(@Nullable Event event) {
+    return event == null ? null : event.at();
   }
 
   /** Of a file that can't be read at all. */

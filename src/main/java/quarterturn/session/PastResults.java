@@ -35,7 +35,8 @@ final class PastResults {
     if (event instanceof Event.Started started && started.instrument() == null) {
       // Without a name no other session tells of them.
       started.before().forEach(this::put);
-    } else if (event instanceof Event.Read read && !read.missing()) {
+    }
+    if (event instanceof Event.Read read && !read.missing()) {
       put(
           new Event.Before(
               read.at(),
@@ -46,17 +47,8 @@ final class PastResults {
               List.of(),
               read.held(),
               read.readAt()));
-    } else if (event instanceof Event.Turned turned && turned.turn().turns() != 0) {
-      changed(Results.ROD);
-    } else if (event instanceof Event.Recalled recalled && recalled.turned().turns() != 0) {
-      changed(Results.ROD);
-    } else if (event instanceof Event.Adjusted adjusted) {
-      changed(adjusted.change());
-    } else if (event instanceof Event.Told told) {
-      changed(told.changes());
-    } else if (event instanceof Event.Chose chose) {
-      changed(chose.changes());
     }
+    changed(event.changes());
   }
 
   private void put(Event.Before before) {
@@ -64,9 +56,8 @@ final class PastResults {
   }
 
   private void changed(@Nullable String change) {
-    if (change == null) {
-      return;
+    if (change != null) {
+      last.replaceAll((key, before) -> before.changed(change));
     }
-    last.replaceAll((key, before) -> before.changed(change));
   }
 }

@@ -47,24 +47,41 @@ final class PastTurns {
   }
 
   private void take(Event event) {
-    if (event instanceof Event.Read e) {
-      if (e.quantity() == Quantity.RELIEF && e.which() == Which.LOWEST) {
-        read(e.bracket());
-      }
-    } else if (event instanceof Event.Offered e) {
-      offered = e;
-    } else if (event instanceof Event.UndoAsked) {
-      offered = null;
-    } else if (event instanceof Event.Turned e) {
-      turned(e.at(), e.turn(), true);
-    } else if (event instanceof Event.Recalled e) {
-      turned(e.at(), e.turned(), e.sure());
-    } else if (event instanceof Event.Left || event instanceof Event.Resumed) {
-      broken = true;
-    }
+    event
+        .match(
+            new Event.Cases<Runnable>(
+                this::nothing,
+                this::nothing,
+                this::nothing,
+                this::nothing,
+                this::nothing,
+                this::nothing,
+                read -> () -> read(read),
+                asked -> () -> offered = asked,
+                undoAsked -> () -> offered = null,
+                turned -> () -> turned(turned.at(), turned.turn(), true),
+                recalled -> () -> turned(recalled.at(), recalled.turned(), recalled.sure()),
+                this::nothing,
+                this::nothing,
+                this::nothing,
+                this::nothing,
+                this::nothing,
+                this::nothing,
+                left -> () -> broken = true,
+                resumed -> () -> broken = true,
+                this::nothing))
+        .run();
   }
 
-  private void read(@Nullable Bracket bracket) {
+  private Runnable nothing(Event event) {
+    return () -> {};
+  }
+
+  private void read(Event.Read read) {
+    if (read.quantity() != Quantity.RELIEF || read.which() != Which.LOWEST) {
+      return;
+    }
+    Bracket bracket = read.bracket();
     reading = bracket;
     if (!open || bracket == null) {
       return;

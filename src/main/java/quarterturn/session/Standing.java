@@ -17,9 +17,8 @@ final class Standing {
     Event.Read read = null;
     boolean turned = open != null;
     for (Event event : Corrections.standing(events)) {
-      if (event instanceof Event.Turned || event instanceof Event.Recalled) {
-        turned = true;
-      } else if (event instanceof Event.Read one
+      turned |= event instanceof Event.Turned || event instanceof Event.Recalled;
+      if (event instanceof Event.Read one
           && one.quantity() == Quantity.RELIEF
           && one.which() == Which.LOWEST
           && one.bracket() != null) {
