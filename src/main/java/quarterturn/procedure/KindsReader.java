@@ -1,7 +1,6 @@
 package quarterturn.procedure;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +11,7 @@ import quarterturn.craft.Prior;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Node.Scalar;
 import quarterturn.unit.Length;
+import quarterturn.unit.Worded;
 
 /** Reads the kinds of instrument from {@code procedures/kinds.yaml}. */
 public final class KindsReader {
@@ -78,7 +78,7 @@ public final class KindsReader {
     Integer joint = values.count(fields.required("joint-fret"), 1, MOST_FRETS);
     Integer readAt = values.count(fields.required("read-at"), 1, MOST_FRETS);
     order(fields, frets, joint, readAt);
-    Prior prior = values.word(fields.required("rod"), "a kind of rod", Prior.values(), Prior::word);
+    Prior prior = values.word(fields.required("rod"), "a kind of rod", Prior.values());
     Map<Quantity, Map<Style, Ends>> windows = new EnumMap<>(Quantity.class);
     for (Quantity quantity : Quantity.values()) {
       boolean needed = quantity == Quantity.RELIEF;
@@ -186,11 +186,7 @@ public final class KindsReader {
           "Write as many gauges as strings");
     }
     Make.Saddles saddles =
-        values.word(
-            fields.optional("saddles"),
-            "a kind of saddles",
-            Make.Saddles.values(),
-            Make.Saddles::word);
+        values.word(fields.optional("saddles"), "a kind of saddles", Make.Saddles.values());
     return new Make(radius, spread, gauges, saddles == null ? Make.Saddles.ADJUSTABLE : saddles);
   }
 
@@ -201,7 +197,7 @@ public final class KindsReader {
   /** A window for every style, each for all strings or for the two outer ones. */
   private Map<Style, Ends> windows(@Nullable Node node, Quantity quantity) {
     Map<Style, Ends> targets = new EnumMap<>(Style.class);
-    List<String> styles = Arrays.stream(Style.values()).map(Style::word).toList();
+    List<String> styles = Worded.words(Style.values());
     Fields fields = Fields.of(node, quantity.word(), styles, faults);
     if (fields == null) {
       return targets;

@@ -111,7 +111,7 @@ public final class LimitsReader {
             minutes(fields.required("settle")),
             minutes(fields.required("retune-after")),
             minutes(fields.required("reading-holds")),
-            values.words(fields.required("stop-feels"), "a feel", Feel.values(), Feel::word),
+            values.words(fields.required("stop-feels"), "a feel", Feel.values()),
             facts(fields.required("turn-needs")),
             facts(fields.required("tighten-needs")),
             new WordsReader(values.faults(), new References(values.faults()), hazards)
@@ -236,6 +236,6 @@ public final class LimitsReader {
   }
 
   private Set<Fact> facts(@Nullable Node node) {
-    return values.words(node, "a fact", Fact.values(), Fact::word);
+    return values.words(node, "a fact", Fact.values());
   }
 }

@@ -76,8 +76,7 @@ public final class ResultsReader {
     Scalar id = values.id(fields.required("result"), "a result");
     String name = values.fixed(fields.required("name"));
     Scalar by = fields.has("by") ? values.id(fields.optional("by"), "a procedure") : null;
-    Quantity quantity =
-        values.word(fields.optional("quantity"), "a quantity", Quantity.values(), Quantity::word);
+    Quantity quantity = values.word(fields.optional("quantity"), "a quantity", Quantity.values());
     fields.end();
     if (id != null && name != null && added(id, results)) {
       String procedure = by == null ? null : by.text();

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Node.Scalar;
 import quarterturn.procedure.Node.Sequence;
 import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Worded;
 
 /**
  * Turns pieces of a file into values. Where a piece is none, the fault is noted and null comes
@@ -146,6 +147,11 @@ record Scalars(Faults faults) {
     return null;
   }
 
+  /** One of {@code all} by its word. */
+  <T extends Worded> @Nullable T word(@Nullable Node node, String what, T[] all) {
+    return word(node, what, all, Worded::word);
+  }
+
   /** Notes that {@code scalar} is not {@code what}, and what is. */
   void unknown(Slip slip, Scalar scalar, String what, List<String> known) {
     faults.add(
@@ -156,10 +162,10 @@ record Scalars(Faults faults) {
   }
 
   /** Each of a list, as {@link #word}. An absent list is empty. */
-  <T> Set<T> words(@Nullable Node node, String what, T[] all, Function<T, String> word) {
+  <T extends Worded> Set<T> words(@Nullable Node node, String what, T[] all) {
     Set<T> found = new LinkedHashSet<>();
     for (Node item : items(node)) {
-      T one = word(item, what, all, word);
+      T one = word(item, what, all);
       if (one != null) {
         found.add(one);
       }

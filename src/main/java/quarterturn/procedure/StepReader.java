@@ -121,7 +121,7 @@ final class StepReader {
   }
 
   private Set<Fact> establishes(Fields fields) {
-    return values.words(fields.optional("establishes"), "a fact", Fact.values(), Fact::word);
+    return values.words(fields.optional("establishes"), "a fact", Fact.values());
   }
 
   private @Nullable Step tell(Begun step) {
@@ -155,8 +155,7 @@ final class StepReader {
   }
 
   private @Nullable Recorded records(Fields fields) {
-    return values.word(
-        fields.optional("records"), "what is on record", Recorded.values(), Recorded::word);
+    return values.word(fields.optional("records"), "what is on record", Recorded.values());
   }
 
   private Step.@Nullable Option option(Node item, List<String> ids) {
@@ -197,8 +196,7 @@ final class StepReader {
   private @Nullable Step adjust(Begun step) {
     Words said = words.read(step.fields(), step.part(), true);
     Adjustment what =
-        values.word(
-            step.fields().required("what"), "an adjustment", Adjustment.values(), Adjustment::word);
+        values.word(step.fields().required("what"), "an adjustment", Adjustment.values());
     Fork then = forks.read(step.fields(), step.what());
     return what == null || then == null
         ? null
