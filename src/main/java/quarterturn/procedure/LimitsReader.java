@@ -226,11 +226,7 @@ public final class LimitsReader {
     if (node != null && minutes % 60 != 0) {
       values
           .faults()
-          .add(
-              Slip.BAD_VALUE,
-              node.mark(),
-              "the rest is counted in whole hours",
-              "Write for example 24 h");
+          .value(node.mark(), "the rest is counted in whole hours", "Write for example 24 h");
     }
     return minutes / 60;
   }

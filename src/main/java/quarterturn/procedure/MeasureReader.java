@@ -21,8 +21,7 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
     Double gaugeStep = values.parsed(gauge, text -> Amounts.of(quantity, text));
     Amounts.Range range = values.parsed(plausible, text -> Amounts.range(quantity, text));
     if (gauge != null && gaugeStep != null && gaugeStep <= 0) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           gauge.mark(),
           "a gauge's step of nothing",
           "Write its step, for example " + Amounts.example(quantity));

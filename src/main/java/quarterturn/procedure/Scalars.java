@@ -27,14 +27,10 @@ record Scalars(Faults faults) {
       return scalar;
     }
     if (node instanceof Scalar) {
-      faults.add(
-          Slip.BAD_VALUE,
-          node.mark(),
-          "the value is missing here",
-          "Write it behind its key, or take the key out");
+      faults.value(
+          node.mark(), "the value is missing here", "Write it behind its key, or take the key out");
     } else if (node != null && !(node instanceof Node.Refused)) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           node.mark(),
           "expected a single value here, found " + node.name(),
           "Write one value; put text that holds [ ] { } or : in quotes");
@@ -46,8 +42,7 @@ record Scalars(Faults faults) {
   @Nullable String line(@Nullable Node node) {
     Scalar scalar = scalar(node);
     if (scalar != null && scalar.text().contains("\n")) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           scalar.mark(),
           "this text has more than one line",
           "Write it on one, without | and breaks");
@@ -105,8 +100,7 @@ record Scalars(Faults faults) {
     int count = number ? Integer.parseInt(scalar.text()) : 0;
     if (!number || count < least || count > most) {
       String no = !number ? "no whole number" : count < least ? "too small" : "too large";
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           scalar.mark(),
           Quote.of(scalar.text()) + " is " + no,
           "Write a whole number from " + least + " to " + most);
@@ -119,8 +113,7 @@ record Scalars(Faults faults) {
   boolean truth(@Nullable Node node) {
     Scalar scalar = scalar(node);
     if (scalar != null && !scalar.text().equals("true") && !scalar.text().equals("false")) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           scalar.mark(),
           Quote.of(scalar.text()) + " is neither true nor false",
           "Allowed: true, false");
@@ -182,7 +175,7 @@ record Scalars(Faults faults) {
     try {
       return reader.apply(scalar.text());
     } catch (NotUnderstood e) {
-      faults.add(Slip.BAD_VALUE, scalar.mark(), e.wrong(), Quote.sentence(e.mend()));
+      faults.value(scalar.mark(), e.wrong(), Quote.sentence(e.mend()));
       return null;
     }
   }
@@ -195,8 +188,7 @@ record Scalars(Faults faults) {
     if (node != null && !(node instanceof Node.Refused)) {
       String example =
           node instanceof Scalar s && !s.text().isEmpty() ? Quote.cut(s.text()) : "...";
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           node.mark(),
           "expected a list here, found " + node.name(),
           "Write it as [" + example + "]");

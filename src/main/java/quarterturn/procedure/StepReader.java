@@ -143,8 +143,7 @@ final class StepReader {
       }
     }
     if (list instanceof Node.Sequence sequence && sequence.items().size() < 2) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           list.mark(),
           "a choice with fewer than two options",
           "Add an option, or make it a tell step");
@@ -173,11 +172,7 @@ final class StepReader {
     Scalar go = forks.way(fields.required("go"));
     fields.end();
     if (id != null && ids.contains(id.text())) {
-      faults.add(
-          Slip.BAD_ID,
-          id.mark(),
-          "the option " + Quote.of(id.text()) + " stands here a second time",
-          "Give each option of a step its own id");
+      faults.twice(id, "the option ", "Give each option of a step its own id");
     } else if (id != null) {
       ids.add(id.text());
     }
