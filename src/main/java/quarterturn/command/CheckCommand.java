@@ -1,23 +1,16 @@
 package quarterturn.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import quarterturn.procedure.FormatSchema;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
@@ -34,13 +27,12 @@ import quarterturn.unit.Printable;
 /** {@code check}: proves procedures before they run. */
 @Command(
     name = "check",
-    mixinStandardHelpOptions = true,
     description = {
       "Proves procedures before they run: says where one is wrong, why, and how to mend it.",
       "Without a name it checks all there are: your own, and those that come with the program."
     },
     footer = {"", "Exit status: 0 nothing found, 1 findings, 2 a file that can't be read."})
-final class CheckCommand implements Callable<Integer>, Cli.Timed {
+final class CheckCommand extends Placed {
   private static final int FOUND = 1;
 
   /** Enough for most procedures; what is left over then is worth a look. */
@@ -87,60 +79,44 @@ final class CheckCommand implements Callable<Integer>, Cli.Timed {
       description = "Prints the JSON Schema of a procedure file, for an editor to help with.")
   private boolean schema;
 
-  @Mixin private final Where where = new Where();
-  @Spec private CommandSpec spec = CommandSpec.create();
-  private final Clock clock;
-
-  CheckCommand(Clock clock) {
-    this.clock = clock;
-  }
-
   @Override
   public Integer call() throws IOException, Unreadable, InterruptedException {
     complain();
-    PrintWriter out = spec.commandLine().getOut();
-    Desk desk = where.desk(clock);
+    Desk desk = desk();
     if (schema) {
-      out.print(FormatSchema.text());
-      out.flush();
+      out().print(FormatSchema.text());
+      out().flush();
       return 0;
     }
     if (draw) {
       Procedure procedure = desk.library(typed.get(0)).main();
-      (format == Format.DOT ? GraphDot.lines(procedure) : GraphText.lines(procedure))
-          .forEach(out::println);
-      out.flush();
-      return 0;
+      return print(format == Format.DOT ? GraphDot.lines(procedure) : GraphText.lines(procedure));
     }
     if (cover) {
-      return cover(desk.library(typed.get(0)), out);
+      return cover(desk.library(typed.get(0)));
     }
-    return watch ? watch(desk.own(), out) : check(desk.own(), out);
+    return watch ? watch(desk.own()) : check(desk.own());
   }
 
-  private static int cover(Library library, PrintWriter out) {
+  private int cover(Library library) {
     Covered covered = Cover.of(library, 1, MOST_SESSIONS, LONGEST);
-    CoverReport.lines(covered).forEach(out::println);
-    out.flush();
+    print(CoverReport.lines(covered));
     return covered.open().isEmpty() && covered.stuck().isEmpty() ? 0 : FOUND;
   }
 
-  private int check(@Nullable Path own, PrintWriter out) throws IOException {
-    PrintWriter err = spec.commandLine().getErr();
+  private int check(@Nullable Path own) throws IOException {
     List<CheckTarget> targets = CheckTarget.of(typed, own);
-    CheckReport report = Check.of(targets, line -> err.println("quarterturn: " + line));
-    err.flush();
+    CheckReport report = Check.of(targets, this::notice);
     if (format == Format.JSON) {
-      out.println(CheckJson.of(report));
+      print(List.of(CheckJson.of(report)));
     } else if (!report.checked().isEmpty() || !report.findings().isEmpty() || report.readable()) {
-      report.lines().forEach(out::println);
+      print(report.lines());
     }
-    out.flush();
     return report.readable() ? (report.findings().isEmpty() ? 0 : FOUND) : Cli.USAGE;
   }
 
   /** Never ends by itself: Ctrl-C ends the program. */
-  private int watch(@Nullable Path own, PrintWriter out) throws InterruptedException {
+  private int watch(@Nullable Path own) throws InterruptedException {
     complainIf(
         !CheckTarget.watchable(typed, own),
         "--watch: name a .yaml file or a folder, or give --own; nothing else changes.");
@@ -151,15 +127,14 @@ final class CheckCommand implements Callable<Integer>, Cli.Timed {
             + (files.count() == 1 ? " file" : " files")
             + "; Ctrl-C ends it";
     while (true) {
-      out.println(LocalTime.now(clock).format(TIME) + " " + Printable.of(happened));
+      print(List.of(LocalTime.now(clock).format(TIME) + " " + Printable.of(happened)));
       try {
-        check(own, out);
+        check(own);
       } catch (IOException e) {
         // A folder that went meanwhile; it may come back.
-        spec.commandLine().getErr().println("quarterturn: " + Complaint.of(e));
+        notice(Complaint.of(e));
       }
-      out.println();
-      out.flush();
+      print(List.of(""));
       happened = String.join(", ", files.next());
     }
   }
@@ -176,11 +151,5 @@ final class CheckCommand implements Callable<Integer>, Cli.Timed {
     complainIf(draw && typed.size() != 1, "--draw: name one procedure or one .yaml file.");
     complainIf(format == Format.DOT && !draw, "--format dot goes with --draw.");
     complainIf(watch && format == Format.JSON, "--watch goes with --format text alone.");
-  }
-
-  private void complainIf(boolean wrong, String what) {
-    if (wrong) {
-      throw new ParameterException(spec.commandLine(), what);
-    }
   }
 }

@@ -5,7 +5,6 @@ import java.time.Clock;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -18,7 +17,6 @@ import quarterturn.unit.NotUnderstood;
 /** The command line: what can be typed, and the exit status. */
 @Command(
     name = "quarterturn",
-    mixinStandardHelpOptions = true,
     versionProvider = Cli.Version.class,
     description = {
       "Carries you through setting up a fretted string instrument, one safe turn at a time.",
@@ -45,22 +43,17 @@ import quarterturn.unit.NotUnderstood;
       CheckCommand.class,
       LessonCommand.class
     })
-public final class Cli implements Callable<Integer> {
+public final class Cli extends Placed {
   /** Exit status for wrong usage and for files that can't be read. */
   static final int USAGE = 2;
 
-  @Mixin private final Where where = new Where();
   @Mixin private final Looks looks = new Looks();
 
-  private final Clock clock;
-
-  private Cli(Clock clock) {
-    this.clock = clock;
-  }
+  private Cli() {}
 
   /** Runs one command line and returns the exit status. */
   public static int run(Clock clock, String... args) {
-    CommandLine line = new CommandLine(new Cli(clock), new Making(clock));
+    CommandLine line = new CommandLine(Cli.class, new Making(clock));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     return answering(line).execute(commandFirst(line, args));
   }
@@ -127,22 +120,20 @@ public final class Cli implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, Unreadable, InterruptedException {
-    return new Home(where.desk(clock), looks).open();
+    return new Home(desk(), looks).open();
   }
 
   /** Gives each command its clock, since nothing here is global. */
   private record Making(Clock clock) implements CommandLine.IFactory {
     @Override
     public <K> K create(Class<K> type) throws Exception {
-      if (Timed.class.isAssignableFrom(type)) {
-        return type.getDeclaredConstructor(Clock.class).newInstance(clock);
+      K made = CommandLine.defaultFactory().create(type);
+      if (made instanceof Timed command) {
+        command.clock = clock;
       }
-      return CommandLine.defaultFactory().create(type);
+      return made;
     }
   }
-
-  /** A command that is made with the clock. */
-  interface Timed {}
 
   /** The version as the jar states it. */
   static final class Version implements CommandLine.IVersionProvider {

@@ -92,12 +92,8 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
     Procedure procedure = library.main();
     Instrument instrument = wish.instrument() == null ? null : store.instrument(wish.instrument());
     String kind = wish.kind() != null ? wish.kind() : instrument == null ? null : instrument.kind();
-    if (kind != null && !library.kinds().containsKey(kind)) {
-      throw new NotUnderstood(
-          "there is no kind "
-              + kind
-              + "; choose one of "
-              + String.join(", ", library.kinds().keySet()));
+    if (kind != null) {
+      TraitOptions.kind(kind, library.kinds());
     }
     if (instrument != null && from == null) {
       held.keep(store.hold(instrument.name()));

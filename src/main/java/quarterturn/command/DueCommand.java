@@ -1,21 +1,15 @@
 package quarterturn.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import quarterturn.procedure.Unreadable;
 import quarterturn.report.Dates;
 import quarterturn.report.DueCalendar;
@@ -25,12 +19,11 @@ import quarterturn.session.Due;
 /** {@code due}, {@code due --json} and {@code due --ics [FILE]}. */
 @Command(
     name = "due",
-    mixinStandardHelpOptions = true,
     description = {
       "Says what is due for your instruments, and what will be: waits that end, readings to take",
       "again a day and a week after the rod was turned, and a look a season later."
     })
-final class DueCommand implements Callable<Integer>, Cli.Timed {
+final class DueCommand extends Placed {
   private static final String STANDARD_OUTPUT = "-";
 
   static final class Shape {
@@ -51,36 +44,24 @@ final class DueCommand implements Callable<Integer>, Cli.Timed {
   @ArgGroup(exclusive = true)
   private @Nullable Shape shape;
 
-  @Mixin private final Where where = new Where();
-  @Spec private CommandSpec spec = CommandSpec.create();
-  private final Clock clock;
-
-  DueCommand(Clock clock) {
-    this.clock = clock;
-  }
-
   @Override
   public Integer call() throws IOException, Unreadable {
     Instant now = clock.instant();
-    List<Due> dues = where.desk(clock).dues(now);
-    PrintWriter out = spec.commandLine().getOut();
+    List<Due> dues = desk().dues(now);
     if (shape != null && shape.ics != null) {
       calendar(DueCalendar.toCome(dues, now), shape.ics);
     } else if (shape != null && shape.json) {
-      out.println(DueList.json(dues, now));
+      print(List.of(DueList.json(dues, now)));
     } else {
-      DueList.lines(dues, now, new Dates(clock.getZone())).forEach(out::println);
+      print(DueList.lines(dues, now, new Dates(clock.getZone())));
     }
-    out.flush();
     return 0;
   }
 
   /** The bytes as they are, whatever encoding the terminal has. */
   private void calendar(List<Due> toCome, String file) throws IOException {
     if (toCome.isEmpty()) {
-      spec.commandLine()
-          .getErr()
-          .println("quarterturn: nothing is still to come, so no calendar was written");
+      notice("nothing is still to come, so no calendar was written");
       return;
     }
     byte[] bytes = DueCalendar.of(toCome).getBytes(StandardCharsets.UTF_8);

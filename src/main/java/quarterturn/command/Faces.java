@@ -6,6 +6,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneId;
 import org.jline.terminal.Terminal;
+import org.jspecify.annotations.Nullable;
 import quarterturn.line.AutoSource;
 import quarterturn.line.LineFace;
 import quarterturn.line.LineSource;
@@ -50,36 +51,28 @@ record Faces(Kind kind, boolean coloured) {
   }
 
   /** Plays until the session ends or is left, and returns the exit status. */
-  int play(Desk.Opened opened) throws IOException, InterruptedException {
+  int play(Bench bench, @Nullable String notice) throws IOException, InterruptedException {
     return switch (kind) {
       case SCREEN -> {
         try (Terminal terminal = SystemTerminal.open()) {
-          yield onScreen(terminal, opened);
-        }
-      }
-      case TYPED -> {
-        try (Typing typing = typing()) {
-          yield typed(typing, opened);
-        }
-      }
-      case SCRIPT -> script(opened);
-    };
-  }
-
-  /** Plays a rehearsal, and returns the exit status. */
-  int play(PracticeBench bench) throws IOException, InterruptedException {
-    return switch (kind) {
-      case SCREEN -> {
-        try (Terminal terminal = SystemTerminal.open()) {
+          if (notice != null) {
+            terminal.writer().println("Notice: " + notice);
+          }
           yield ScreenFace.run(terminal, bench, settings(terminal), ZoneId.systemDefault());
         }
       }
       case TYPED -> {
         try (Typing typing = typing()) {
-          yield typed(typing.source(), typing, bench);
+          yield typed(typing, bench, notice);
         }
       }
-      case SCRIPT -> ScriptFace.run(bench, System.in, System.out);
+      case SCRIPT -> {
+        if (notice != null) {
+          // Standard output is for prompts alone.
+          System.err.println("quarterturn: " + notice);
+        }
+        yield ScriptFace.run(bench, System.in, System.out);
+      }
     };
   }
 
@@ -110,31 +103,16 @@ record Faces(Kind kind, boolean coloured) {
     return typed(new AutoSource(typing.source(), typing.out(), player), typing, player.bench());
   }
 
-  static int typed(LineSource source, Typing typing, Bench bench) {
+  private static int typed(LineSource source, Typing typing, Bench bench) {
     return LineFace.run(bench, source, typing.out(), new Dates(ZoneId.systemDefault()));
   }
 
-  private static int script(Desk.Opened opened) {
-    if (opened.notice() != null) {
-      // Standard output is for prompts alone.
-      System.err.println("quarterturn: " + opened.notice());
+  /** A session in typed lines. */
+  static int typed(Typing typing, Bench bench, @Nullable String notice) {
+    if (notice != null) {
+      typing.out().println("Notice: " + notice);
     }
-    return ScriptFace.run(opened.bench(), System.in, System.out);
-  }
-
-  private int onScreen(Terminal terminal, Desk.Opened opened)
-      throws IOException, InterruptedException {
-    if (opened.notice() != null) {
-      terminal.writer().println("Notice: " + opened.notice());
-    }
-    return ScreenFace.run(terminal, opened.bench(), settings(terminal), ZoneId.systemDefault());
-  }
-
-  int typed(Typing typing, Desk.Opened opened) {
-    if (opened.notice() != null) {
-      typing.out().println("Notice: " + opened.notice());
-    }
-    return typed(typing.source(), typing, opened.bench());
+    return typed(typing.source(), typing, bench);
   }
 
   Typing typing() {

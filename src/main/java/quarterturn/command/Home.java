@@ -30,19 +30,11 @@ import quarterturn.session.Store;
 import quarterturn.unit.NotUnderstood;
 
 /** The home view: unfinished sessions, what is due, and a start. */
-final class Home {
+record Home(Desk desk, Looks looks) {
   private static final String REHEARSE =
       "Practise without an instrument. Nothing can break, and at the end you see the neck as it"
           + " really was.";
   private static final String WATCH = "See how it is done: a rehearsal that plays by itself.";
-
-  private final Desk desk;
-  private final Looks looks;
-
-  Home(Desk desk, Looks looks) {
-    this.desk = desk;
-    this.looks = looks;
-  }
 
   int open() throws IOException, Unreadable, InterruptedException {
     Faces faces = looks.faces();
@@ -137,10 +129,10 @@ final class Home {
         PracticeBench bench = practice(rehearse);
         return rehearse.watch()
             ? faces.watched(typing, new Player(bench, bench::truth, 1))
-            : Faces.typed(typing.source(), typing, bench);
+            : Faces.typed(typing, bench, null);
       }
       try (Desk.Opened opened = opened(choice)) {
-        return faces.typed(typing, opened);
+        return Faces.typed(typing, opened.bench(), opened.notice());
       }
     }
   }

@@ -1,17 +1,13 @@
 package quarterturn.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Unreadable;
 import quarterturn.report.Dates;
@@ -24,17 +20,10 @@ import quarterturn.session.Store;
 /** {@code instrument list} and {@code instrument show NAME}, and the way to the others. */
 @Command(
     name = "instrument",
-    mixinStandardHelpOptions = true,
     description = "Keeps your instruments, so that each neck's answer is remembered.",
     synopsisSubcommandLabel = "COMMAND",
     subcommands = {InstrumentAdd.class, InstrumentEdit.class, InstrumentHistory.class})
-final class InstrumentCommand implements Runnable, Cli.Timed {
-  @Spec private CommandSpec spec = CommandSpec.create();
-  private final Clock clock;
-
-  InstrumentCommand(Clock clock) {
-    this.clock = clock;
-  }
+final class InstrumentCommand extends Timed implements Runnable {
 
   @Override
   public void run() {
@@ -54,7 +43,7 @@ final class InstrumentCommand implements Runnable, Cli.Timed {
               instrument.name(), instrument.kind(), sessions(store, instrument.name())));
     }
     print(InstrumentPages.list(rows));
-    shelf.notices().forEach(n -> spec.commandLine().getErr().println("quarterturn: " + n));
+    shelf.notices().forEach(this::notice);
     return 0;
   }
 
@@ -66,16 +55,11 @@ final class InstrumentCommand implements Runnable, Cli.Timed {
       throws IOException, Unreadable {
     Store store = where.store();
     Instrument instrument = store.instrument(name);
-    Kind kind = kinds(where, clock).get(instrument.kind());
+    Kind kind = where.desk(clock).rules().kinds().get(instrument.kind());
     Map<String, String> facts = InstrumentFacts.of(instrument, kind);
-    print(
+    return print(
         InstrumentPages.show(
             facts, sessions(store, instrument.name()), new Dates(clock.getZone())));
-    return 0;
-  }
-
-  static Map<String, Kind> kinds(Where where, Clock clock) throws IOException, Unreadable {
-    return where.desk(clock).rules().kinds();
   }
 
   /** Oldest first. */
@@ -87,11 +71,5 @@ final class InstrumentCommand implements Runnable, Cli.Timed {
       }
     }
     return rows;
-  }
-
-  private void print(List<String> lines) {
-    PrintWriter out = spec.commandLine().getOut();
-    lines.forEach(out::println);
-    out.flush();
   }
 }

@@ -3,41 +3,41 @@ package quarterturn.command;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.Map;
-import picocli.CommandLine.ParseResult;
+import java.util.function.Consumer;
+import picocli.CommandLine.Command;
 import quarterturn.line.InstrumentQuestions;
 import quarterturn.line.Typing;
 import quarterturn.procedure.Kind;
+import quarterturn.procedure.Unreadable;
 import quarterturn.session.Instrument;
 import quarterturn.session.Trait;
 import quarterturn.session.Traits;
 import quarterturn.unit.NotUnderstood;
 
 /** Takes an instrument's facts from options, or asks for them where none is given. */
-record InstrumentEntry(Map<String, Kind> kinds) {
+@Command
+abstract class InstrumentEntry extends Placed {
   private static final int INTERRUPTED = 130;
 
   /** What is done with the facts that were taken. */
   interface Keeping {
-    void keep(Instrument instrument, Say say) throws IOException;
-  }
-
-  /** Where it is said. */
-  interface Say {
-    void line(String text);
+    void keep(Instrument instrument, Consumer<String> say) throws IOException;
   }
 
   /**
    * Takes the facts and keeps them.
    *
-   * @param from the instrument as it is, or a new one of which nothing is known yet
+   * @param created when the instrument was added
    * @param known what is known of it
    * @return the exit status
    */
-  int take(Named from, Map<Trait, String> known, ParseResult parsed, Keeping keeping, Say out)
-      throws IOException {
-    Map<Trait, String> given = TraitOptions.given(parsed);
+  int take(String name, Instant created, Map<Trait, String> known, Keeping keeping)
+      throws IOException, Unreadable {
+    Map<String, Kind> kinds = desk().rules().kinds();
+    Map<Trait, String> given = TraitOptions.given(spec.commandLine().getParseResult());
     if (!given.isEmpty()) {
-      keeping.keep(from.with(TraitOptions.merged(known, given, kinds)), out);
+      Map<Trait, String> merged = TraitOptions.merged(known, given, kinds);
+      keeping.keep(Traits.instrument(name, created, merged), out()::println);
       return 0;
     }
     try (Typing typing = new Faces(Faces.Kind.TYPED, false).typing()) {
@@ -45,7 +45,8 @@ record InstrumentEntry(Map<String, Kind> kinds) {
           InstrumentQuestions.ask(known, kinds, typing.source(), typing.out());
       return switch (answers.end()) {
         case ANSWERED -> {
-          keeping.keep(from.with(answers.traits()), typing.out()::println);
+          Instrument answered = Traits.instrument(name, created, answers.traits());
+          keeping.keep(answered, typing.out()::println);
           yield 0;
         }
         case LEFT -> {
@@ -56,13 +57,6 @@ record InstrumentEntry(Map<String, Kind> kinds) {
         case CUT_SHORT ->
             throw new NotUnderstood("the input ended before the questions did; nothing was kept");
       };
-    }
-  }
-
-  /** An instrument's name and when it was added. */
-  record Named(String name, Instant created) {
-    Instrument with(Map<Trait, String> traits) {
-      return Traits.instrument(name, created, traits);
     }
   }
 }

@@ -2,10 +2,8 @@ package quarterturn.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import org.jline.terminal.Terminal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,13 +24,12 @@ import quarterturn.unit.NotUnderstood;
 /** {@code lesson board FOLDER}: the teacher's view of every bench. */
 @Command(
     name = "board",
-    mixinStandardHelpOptions = true,
     description = {
       "Shows every bench of a lesson live: stops first, then who waits longest.",
       "It releases, holds, sets levels, and ends the lesson with a sheet for each student and one",
       "for the class. Nothing leaves the machine."
     })
-final class LessonBoard implements Callable<Integer>, Cli.Timed {
+final class LessonBoard extends Placed {
   @Parameters(paramLabel = "FOLDER", description = "The lesson's folder.")
   private Path folder = Path.of("");
 
@@ -46,12 +43,6 @@ final class LessonBoard implements Callable<Integer>, Cli.Timed {
   private String name = "board";
 
   @Mixin private final Looks looks = new Looks();
-  @Mixin private final Where where = new Where();
-  private final Clock clock;
-
-  LessonBoard(Clock clock) {
-    this.clock = clock;
-  }
 
   @Override
   public Integer call() throws IOException, Unreadable, InterruptedException {
@@ -61,7 +52,7 @@ final class LessonBoard implements Callable<Integer>, Cli.Timed {
     }
     Dates dates = new Dates(clock.getZone());
     String called = Names.check("a board", name);
-    Set<String> saddles = SaddleSteps.of(Board.plan(folder), where.desk(clock));
+    Set<String> saddles = SaddleSteps.of(Board.plan(folder), desk());
     Board.Sheets sheets =
         (plan, logs) ->
             SheetFolder.write(

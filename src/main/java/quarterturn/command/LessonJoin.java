@@ -3,10 +3,8 @@ package quarterturn.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jline.terminal.Terminal;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -38,12 +36,11 @@ import quarterturn.unit.NotUnderstood;
 /** {@code lesson join FOLDER}: a bench in a lesson, for the first time or once more. */
 @Command(
     name = "join",
-    mixinStandardHelpOptions = true,
     description = {
       "Joins a lesson at a bench: quarterturn lesson join first-turn --bench left --as Ana,Ben",
       "The same again after a break goes on where the bench was. Each bench has its own name."
     })
-final class LessonJoin implements Callable<Integer>, Cli.Timed {
+final class LessonJoin extends Placed {
   private static final int INTERRUPTED = 130;
 
   @Parameters(paramLabel = "FOLDER", description = "The lesson's folder.")
@@ -61,13 +58,7 @@ final class LessonJoin implements Callable<Integer>, Cli.Timed {
       description = "Who is at it, by the names they choose, with commas between.")
   private @Nullable String students;
 
-  @Mixin private final Where where = new Where();
   @Mixin private final Looks looks = new Looks();
-  private final Clock clock;
-
-  LessonJoin(Clock clock) {
-    this.clock = clock;
-  }
 
   @Override
   public Integer call() throws IOException, Unreadable, InterruptedException {
@@ -134,7 +125,7 @@ final class LessonJoin implements Callable<Integer>, Cli.Timed {
       come(lesson, name, named);
       Path own = folder.resolve(writer(file));
       Store store = Store.at(own);
-      Desk desk = new Desk(store, where.desk(clock).own(), clock);
+      Desk desk = new Desk(store, desk().own(), clock);
       return new LessonSession(lesson, plan, folder, clock, new LessonCourse(desk, plan, setup));
     } catch (IOException | Unreadable | RuntimeException e) {
       lesson.close();

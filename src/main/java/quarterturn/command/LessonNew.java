@@ -1,26 +1,20 @@
 package quarterturn.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import quarterturn.lesson.LessonFolder;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.PlanFile;
@@ -36,13 +30,13 @@ import quarterturn.unit.NotUnderstood;
 /** {@code lesson new FOLDER}: plans a lesson, by options or by answering questions. */
 @Command(
     name = "new",
-    mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
       "Plans a lesson in a folder: quarterturn lesson new first-turn --neck too-much",
-      "Without an option it asks for each part in turn. The plan is lesson.yaml, which you may edit."
+      "Without an option it asks for each part in turn. The plan is lesson.yaml, which you may"
+          + " edit."
     })
-final class LessonNew implements Callable<Integer>, Cli.Timed {
+final class LessonNew extends Placed {
   private static final int INTERRUPTED = 130;
 
   @Parameters(paramLabel = "FOLDER", description = "Local, shared or synced; made where needed.")
@@ -95,14 +89,6 @@ final class LessonNew implements Callable<Integer>, Cli.Timed {
       description = "Follows the lesson that is in the folder; what was missed there comes back.")
   private boolean next;
 
-  @Mixin private final Where where = new Where();
-  @Spec private CommandSpec spec = CommandSpec.create();
-  private final Clock clock;
-
-  LessonNew(Clock clock) {
-    this.clock = clock;
-  }
-
   @Override
   public Integer call() throws IOException, Unreadable {
     Path plan = folder.resolve(LessonFolder.PLAN);
@@ -110,7 +96,7 @@ final class LessonNew implements Callable<Integer>, Cli.Timed {
       throw new NotUnderstood(
           folder + " holds a lesson already; choose another folder, or follow it with --next");
     }
-    PlanChecks checks = new PlanChecks(where.desk(clock));
+    PlanChecks checks = new PlanChecks(desk());
     Map<PlanPart, String> given = given();
     if (given.isEmpty()) {
       try (Typing typing = new Faces(Faces.Kind.TYPED, false).typing()) {
@@ -164,13 +150,13 @@ final class LessonNew implements Callable<Integer>, Cli.Timed {
       Files.move(file, folder.resolve(former.lesson() + ".yaml"));
     }
     Files.write(file, text, StandardOpenOption.CREATE_NEW);
-    PrintWriter out = spec.commandLine().getOut();
-    out.println("The plan of lesson " + id + " is in " + file + ".");
     Plan.Setup first = plan.instruments().get(0);
     String bench = first.bench() == null ? "left" : first.bench();
-    out.println("At each bench: quarterturn lesson join " + folder + " --bench " + bench);
-    out.println("At your own desk: quarterturn lesson board " + folder);
-    out.flush();
+    print(
+        List.of(
+            "The plan of lesson " + id + " is in " + file + ".",
+            "At each bench: quarterturn lesson join " + folder + " --bench " + bench,
+            "At your own desk: quarterturn lesson board " + folder));
   }
 
   /** The lessons that the folder has held. */

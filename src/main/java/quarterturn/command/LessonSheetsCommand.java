@@ -3,16 +3,11 @@ package quarterturn.command;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import quarterturn.lesson.Board;
 import quarterturn.lesson.LessonFolder;
 import quarterturn.lesson.Plan;
@@ -24,12 +19,11 @@ import quarterturn.report.LessonSheets;
 /** {@code lesson sheets FOLDER}: a sheet for each student, and one for the class. */
 @Command(
     name = "sheets",
-    mixinStandardHelpOptions = true,
     description = {
       "Writes a sheet for each student and one for the class, as a lesson stands. No grades.",
       "Without --out it prints them, the class's first. Nothing leaves the machine."
     })
-final class LessonSheetsCommand implements Callable<Integer>, Cli.Timed {
+final class LessonSheetsCommand extends Placed {
   @Parameters(paramLabel = "FOLDER", description = "The lesson's folder.")
   private Path folder = Path.of("");
 
@@ -45,19 +39,11 @@ final class LessonSheetsCommand implements Callable<Integer>, Cli.Timed {
       description = "The folder to write into; what is there is never written over.")
   private @Nullable Path out;
 
-  @Spec private CommandSpec spec = CommandSpec.create();
-  @Mixin private final Where where = new Where();
-  private final Clock clock;
-
-  LessonSheetsCommand(Clock clock) {
-    this.clock = clock;
-  }
-
   @Override
   public Integer call() throws IOException, Unreadable {
     Plan plan = Board.plan(folder);
     LessonFolder.Contents contents = LessonFolder.read(folder);
-    contents.notices().forEach(n -> spec.commandLine().getErr().println("quarterturn: " + n));
+    contents.notices().forEach(this::notice);
     List<LessonFormat> formats =
         format != null
             ? List.of(format)
@@ -66,14 +52,12 @@ final class LessonSheetsCommand implements Callable<Integer>, Cli.Timed {
         LessonSheets.of(
             plan,
             contents.logs(),
-            SaddleSteps.of(plan, where.desk(clock)),
+            SaddleSteps.of(plan, desk()),
             formats,
             new Dates(clock.getZone()));
     if (out != null) {
       SheetFolder.into(out, files);
-      spec.commandLine().getOut().println("The sheets are in " + out + ".");
-      spec.commandLine().getOut().flush();
-      return 0;
+      return print(List.of("The sheets are in " + out + "."));
     }
     for (LessonSheets.File file : files) {
       // By way of the shell they become files: UTF-8, whatever the terminal speaks.

@@ -1,20 +1,16 @@
 package quarterturn.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Unreadable;
@@ -32,16 +28,9 @@ import quarterturn.unit.NotUnderstood;
 /** {@code log list}, {@code log show SESSION} and {@code log export SESSION}. */
 @Command(
     name = "log",
-    mixinStandardHelpOptions = true,
     description = "Shows what was recorded, and writes it as a set-up sheet.",
     synopsisSubcommandLabel = "COMMAND")
-final class LogCommand implements Runnable, Cli.Timed {
-  @Spec private CommandSpec spec = CommandSpec.create();
-  private final Clock clock;
-
-  LogCommand(Clock clock) {
-    this.clock = clock;
-  }
+final class LogCommand extends Timed implements Runnable {
 
   @Override
   public void run() {
@@ -60,8 +49,7 @@ final class LogCommand implements Runnable, Cli.Timed {
     for (Store.Glance glance : store.sessions()) {
       rows.add(row(store, glance));
     }
-    print(SessionList.lines(rows, dates));
-    return 0;
+    return print(SessionList.lines(rows, dates));
   }
 
   static SessionList.Row row(Store store, Store.Glance glance) throws IOException {
@@ -86,7 +74,7 @@ final class LogCommand implements Runnable, Cli.Timed {
       throws IOException, Unreadable {
     Journal.Contents contents = where.store().read(session);
     if (contents.notice() != null) {
-      spec.commandLine().getErr().println("quarterturn: " + contents.notice());
+      notice(contents.notice());
     }
     Labels labels = labels(where, contents);
     print(SessionLog.lines(session, contents.events(), labels, new Dates(clock.getZone())));
@@ -124,15 +112,15 @@ final class LogCommand implements Runnable, Cli.Timed {
       throw new IOException("session " + session + " holds nothing yet, so it has no sheet");
     }
     if (contents.notice() != null) {
-      spec.commandLine().getErr().println("quarterturn: " + contents.notice());
+      notice(contents.notice());
     }
     Sheet sheet = Sheet.of(session, contents.events(), library(where, contents));
     String text = format.write(sheet, new Dates(clock.getZone()));
     if (file != null) {
       SheetFile.write(file, text, force);
     } else if (format == SheetFormat.TEXT) {
-      spec.commandLine().getOut().print(text);
-      spec.commandLine().getOut().flush();
+      out().print(text);
+      out().flush();
     } else {
       // A file by way of the shell: UTF-8, whatever the terminal speaks.
       System.out.writeBytes(text.getBytes(StandardCharsets.UTF_8));
@@ -162,11 +150,5 @@ final class LogCommand implements Runnable, Cli.Timed {
     } catch (IOException | Unreadable e) {
       return shipped.has(procedure) ? shipped.load(procedure) : shipped.rules();
     }
-  }
-
-  private void print(List<String> lines) {
-    PrintWriter out = spec.commandLine().getOut();
-    lines.forEach(out::println);
-    out.flush();
   }
 }

@@ -21,7 +21,6 @@ import quarterturn.rehearsal.SimulatedInstrument;
 import quarterturn.rehearsal.SimulatedNeck;
 import quarterturn.session.Engine;
 import quarterturn.session.Event;
-import quarterturn.unit.NotUnderstood;
 
 /**
  * Opens rehearsals.
@@ -72,13 +71,7 @@ record Practice(Desk desk, String procedure, String kind, Style style, Role role
 
   private Library library() throws IOException, Unreadable {
     Library library = desk.library(procedure);
-    if (!library.kinds().containsKey(kind)) {
-      throw new NotUnderstood(
-          "there is no kind "
-              + kind
-              + "; choose one of "
-              + String.join(", ", library.kinds().keySet()));
-    }
+    TraitOptions.kind(kind, library.kinds());
     return library;
   }
 

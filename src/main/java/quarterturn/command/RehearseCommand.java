@@ -1,20 +1,15 @@
 package quarterturn.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
+import java.util.List;
 import java.util.Random;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Style;
@@ -31,7 +26,6 @@ import quarterturn.session.Overview;
 /** {@code rehearse}: simulated necks to practise on, to watch, and by the thousand. */
 @Command(
     name = "rehearse",
-    mixinStandardHelpOptions = true,
     description = {
       "Practises on a simulated neck. Nothing can break, waits pass at once, nothing is kept, and",
       "at the end the neck is shown as it really was."
@@ -39,10 +33,11 @@ import quarterturn.session.Overview;
     footer = {
       "",
       "Necks: too-much, back-bow, right, slow, lively, slack, stiff, dead, reversed, jammed,",
-      "stripped, fully-tight, fully-loose, twisted, cracked, and for a whole set-up neglected. They are",
+      "stripped, fully-tight, fully-loose, twisted, cracked, and for a whole set-up neglected. They"
+          + " are",
       "our own invention."
     })
-final class RehearseCommand implements Callable<Integer>, Cli.Timed {
+final class RehearseCommand extends Placed {
   private static final int MOST_NECKS = 1_000_000;
   private static final double LEAST_SPEED = 0.1;
   private static final double MOST_SPEED = 1000;
@@ -101,14 +96,7 @@ final class RehearseCommand implements Callable<Integer>, Cli.Timed {
   @Option(names = "--json", description = "With --fleet: one JSON object.")
   private boolean json;
 
-  @Mixin private final Where where = new Where();
   @Mixin private final Looks looks = new Looks();
-  @Spec private CommandSpec spec = CommandSpec.create();
-  private final Clock clock;
-
-  RehearseCommand(Clock clock) {
-    this.clock = clock;
-  }
 
   @Override
   public Integer call() throws IOException, Unreadable, InterruptedException {
@@ -122,7 +110,7 @@ final class RehearseCommand implements Callable<Integer>, Cli.Timed {
             ? practice.on(seed == null ? new Random().nextInt(Practice.NUMBERED) : seed)
             : practice.on(NamedNeck.of(neck));
     Faces faces = looks.faces();
-    int status = auto ? faces.watch(bench, speed == null ? 1 : speed) : faces.play(bench);
+    int status = auto ? faces.watch(bench, speed == null ? 1 : speed) : faces.play(bench, null);
     if (sheet != null) {
       Library library = practice.desk().library(practice.procedure());
       Sheet filled = Sheet.of(Overview.REHEARSAL, bench.events(), library);
@@ -133,7 +121,7 @@ final class RehearseCommand implements Callable<Integer>, Cli.Timed {
   }
 
   private Practice practice() throws IOException, Unreadable {
-    Desk desk = where.desk(clock);
+    Desk desk = desk();
     return new Practice(
         desk,
         desk.named(procedure),
@@ -167,12 +155,6 @@ final class RehearseCommand implements Callable<Integer>, Cli.Timed {
         "--speed: a number from " + LEAST_SPEED + " to " + (int) MOST_SPEED + ".");
   }
 
-  private void complainIf(boolean wrong, String what) {
-    if (wrong) {
-      throw new ParameterException(spec.commandLine(), what);
-    }
-  }
-
   private int fleet(Practice practice, int necks)
       throws IOException, Unreadable, InterruptedException {
     Fleet all =
@@ -185,13 +167,6 @@ final class RehearseCommand implements Callable<Integer>, Cli.Timed {
     } else {
       result = all.run(done -> {});
     }
-    PrintWriter out = spec.commandLine().getOut();
-    if (json) {
-      out.println(FleetJson.of(result));
-    } else {
-      FleetReport.lines(result).forEach(out::println);
-    }
-    out.flush();
-    return 0;
+    return print(json ? List.of(FleetJson.of(result)) : FleetReport.lines(result));
   }
 }

@@ -1,8 +1,6 @@
 package quarterturn.command;
 
 import java.io.IOException;
-import java.time.Clock;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -13,11 +11,8 @@ import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
 
 /** {@code start relief}. */
-@Command(
-    name = "start",
-    mixinStandardHelpOptions = true,
-    description = "Starts a procedure, for example: quarterturn start relief")
-final class StartCommand implements Callable<Integer>, Cli.Timed {
+@Command(name = "start", description = "Starts a procedure, for example: quarterturn start relief")
+final class StartCommand extends Placed {
   @Parameters(
       arity = "0..1",
       paramLabel = "PROCEDURE",
@@ -42,21 +37,15 @@ final class StartCommand implements Callable<Integer>, Cli.Timed {
   @Option(names = "--role", paramLabel = "ROLE", description = "beginner or technician.")
   private Role role = Role.BEGINNER;
 
-  @Mixin private final Where where = new Where();
   @Mixin private final Looks looks = new Looks();
-  private final Clock clock;
-
-  StartCommand(Clock clock) {
-    this.clock = clock;
-  }
 
   @Override
   public Integer call() throws IOException, Unreadable, InterruptedException {
     Faces faces = looks.faces();
-    Desk desk = where.desk(clock);
+    Desk desk = desk();
     Desk.Wish wish = new Desk.Wish(desk.named(procedure), instrument, kind, style, role);
     try (Desk.Opened opened = desk.start(wish)) {
-      return faces.play(opened);
+      return faces.play(opened.bench(), opened.notice());
     }
   }
 }

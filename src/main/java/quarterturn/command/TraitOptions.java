@@ -26,6 +26,7 @@ final class TraitOptions implements IModelTransformer {
               .type(String.class)
               .paramLabel(trait.aim() == null ? label(trait) : "WINDOW")
               .description(trait.meaning())
+              .order(Where.ORDER + 1)
               .build());
     }
     return command;
@@ -75,7 +76,7 @@ final class TraitOptions implements IModelTransformer {
     return traits;
   }
 
-  private static Kind kind(@Nullable String id, Map<String, Kind> kinds) {
+  static Kind kind(@Nullable String id, Map<String, Kind> kinds) {
     String all = String.join(", ", kinds.keySet());
     if (id == null) {
       throw new NotUnderstood("--kind: an instrument needs a kind; choose one of " + all);

@@ -10,15 +10,20 @@ import quarterturn.unit.NotUnderstood;
 
 /** Where things are kept. */
 final class Where {
+  /** Where a command's options are not sorted, these stand behind its own. */
+  static final int ORDER = 1;
+
   @Option(
       names = "--data",
       paramLabel = "DIR",
+      order = ORDER,
       description = "Folder for sessions and instruments, in place of the platform's own.")
   private @Nullable Path data;
 
   @Option(
       names = "--own",
       paramLabel = "DIR",
+      order = ORDER,
       description = "Folder with your own procedures/ and safety/ files, which come first.")
   private @Nullable Path own;
 

@@ -1,5 +1,7 @@
 package quarterturn.craft;
 
+import quarterturn.unit.Worded;
+
 /**
  * What to expect of a rod before it was ever turned: millimetres of relief per quarter turn, a
  * lognormal distribution given by its median and the standard deviation of its logarithm.
@@ -8,23 +10,17 @@ package quarterturn.craft;
  * bass 0.22 mm, guitar 0.18 mm, sigma 0.5. Common practice, no source, puts a quarter turn at 0.05
  * to 0.25 mm.
  */
-public enum Prior {
-  BASS("bass", 0.22),
-  GUITAR("guitar", 0.18);
+public enum Prior implements Worded {
+  BASS(0.22),
+  GUITAR(0.18);
 
   /** Standard deviation of the natural logarithm of the response. */
   public static final double SIGMA = 0.5;
 
-  private final String word;
   private final double mmPerQuarter;
 
-  Prior(String word, double mmPerQuarter) {
-    this.word = word;
+  Prior(double mmPerQuarter) {
     this.mmPerQuarter = mmPerQuarter;
-  }
-
-  public String word() {
-    return word;
   }
 
   /** Median response in millimetres of relief per quarter turn. */

@@ -1,22 +1,17 @@
 package quarterturn.procedure;
 
-/** What can be set string by string, and by which reading. */
-public enum Adjustment {
-  SADDLE_HEIGHT("saddle-height", Quantity.ACTION),
-  SADDLE_PLACE("saddle-place", Quantity.INTONATION),
-  PICKUP_HEIGHT("pickup-height", Quantity.PICKUP_GAP);
+import quarterturn.unit.Worded;
 
-  private final String word;
+/** What can be set string by string, and by which reading. */
+public enum Adjustment implements Worded {
+  SADDLE_HEIGHT(Quantity.ACTION),
+  SADDLE_PLACE(Quantity.INTONATION),
+  PICKUP_HEIGHT(Quantity.PICKUP_GAP);
+
   private final Quantity quantity;
 
-  Adjustment(String word, Quantity quantity) {
-    this.word = word;
+  Adjustment(Quantity quantity) {
     this.quantity = quantity;
-  }
-
-  /** Its word in a file, and the change it makes. */
-  public String word() {
-    return word;
   }
 
   /** The reading it follows. */

@@ -9,39 +9,34 @@ import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Printable;
+import quarterturn.unit.Worded;
 
 /**
  * What an instrument can have a window of its own for: millimetres, and cents for intonation. Low
  * and high are the lowest and the highest string.
  */
-public enum Aim {
-  RELIEF("relief", "0.30..0.45 mm", 0, 2),
-  NUT_CLEARANCE("nut-clearance", "0.3..0.5 mm", 0, 2),
-  ACTION_LOW("action-low", "1.8..2.2 mm", 0.2, 10),
-  ACTION_HIGH("action-high", "1.4..1.8 mm", 0.2, 10),
-  INTONATION("intonation", "-2..2 cents", -50, 50),
-  PICKUP_LOW("pickup-low", "2.5..3.5 mm", 0.2, 20),
-  PICKUP_HIGH("pickup-high", "2.0..3.0 mm", 0.2, 20);
+public enum Aim implements Worded {
+  RELIEF("0.30..0.45 mm", 0, 2),
+  NUT_CLEARANCE("0.3..0.5 mm", 0, 2),
+  ACTION_LOW("1.8..2.2 mm", 0.2, 10),
+  ACTION_HIGH("1.4..1.8 mm", 0.2, 10),
+  INTONATION("-2..2 cents", -50, 50),
+  PICKUP_LOW("2.5..3.5 mm", 0.2, 20),
+  PICKUP_HIGH("2.0..3.0 mm", 0.2, 20);
 
   private static final Pattern TYPED = Pattern.compile("(.+?)(?:\\.\\.|\\s+to\\s+)(.+)");
   private static final Pattern BARE = Pattern.compile("[-+]?[\\d.,/ ]+");
   private static final int LONGEST = 40;
 
-  private final String word;
   private final String example;
   private final double least;
   private final double most;
 
   /** The limits are ours and wide: they only catch a slip of the unit. */
-  Aim(String word, String example, double least, double most) {
-    this.word = word;
+  Aim(String example, double least, double most) {
     this.example = example;
     this.least = least;
     this.most = most;
-  }
-
-  public String word() {
-    return word;
   }
 
   /** A window as it may be typed. */
@@ -97,7 +92,7 @@ public enum Aim {
     if (kept.lowMm() < least || kept.highMm() > most) {
       throw new NotUnderstood(
           "a window of %s lies between %s and %s %s, not %s"
-              .formatted(word, Decimals.plain(least), Decimals.plain(most), unit(), text(kept)));
+              .formatted(word(), Decimals.plain(least), Decimals.plain(most), unit(), text(kept)));
     }
     return kept;
   }

@@ -65,8 +65,7 @@ record AskReader(WordsReader words) {
     for (String second : kinds.subList(1, kinds.size())) {
       words
           .faults()
-          .add(
-              Slip.BAD_VALUE,
+          .value(
               fields.key(second),
               "a question is of one kind, not " + kinds.get(0) + " and " + second,
               "Give each its own place in the list. Allowed: one of " + String.join(", ", KINDS));

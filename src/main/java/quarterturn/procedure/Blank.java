@@ -3,47 +3,41 @@ package quarterturn.procedure;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import quarterturn.unit.Worded;
 
 /** A place in a step's text, written {@code {reading}}, that is filled in when it is shown. */
-public enum Blank {
-  JOINT("joint", "the fret held at the body joint"),
-  READ_AT("read-at", "the fret over which the gap is read"),
-  LOWEST("lowest", "the note of the lowest string"),
-  HIGHEST("highest", "the note of the highest string"),
-  WINDOW("window", "the window for this player"),
-  SOURCE("source", "where the window comes from"),
-  READING("reading", "the last reading"),
-  TURN("turn", "how far to turn"),
-  WAY("way", "tighten or loosen"),
-  SENSE("sense", "clockwise or anticlockwise, facing the rod nut's end"),
-  NET("net", "where the rod stands from as found"),
-  KIND("kind", "the kind of instrument"),
-  MINUTES("minutes", "how long to wait, in minutes"),
-  STRING("string", "the note of the string at hand"),
-  VALUE("value", "the last reading on that string"),
-  TARGET("target", "the window of that reading"),
-  ORDER("order", "how far to set that string's saddle or pickup"),
-  EFFECT("effect", "what the change of relief did to the action"),
-  ARC("arc", "how the strings stand over the rounded board"),
-  SHIM("shim", "the shim that would bring the saddles into reach"),
-  PULL("pull", "what the old and the new strings pull"),
-  CONTACT("contact", "where this player's stroke meets the frets, and what would cure it"),
-  MOISTURE("moisture", "the wood's moisture in this air"),
-  STALE("stale", "the results that are stale");
+public enum Blank implements Worded {
+  JOINT("the fret held at the body joint"),
+  READ_AT("the fret over which the gap is read"),
+  LOWEST("the note of the lowest string"),
+  HIGHEST("the note of the highest string"),
+  WINDOW("the window for this player"),
+  SOURCE("where the window comes from"),
+  READING("the last reading"),
+  TURN("how far to turn"),
+  WAY("tighten or loosen"),
+  SENSE("clockwise or anticlockwise, facing the rod nut's end"),
+  NET("where the rod stands from as found"),
+  KIND("the kind of instrument"),
+  MINUTES("how long to wait, in minutes"),
+  STRING("the note of the string at hand"),
+  VALUE("the last reading on that string"),
+  TARGET("the window of that reading"),
+  ORDER("how far to set that string's saddle or pickup"),
+  EFFECT("what the change of relief did to the action"),
+  ARC("how the strings stand over the rounded board"),
+  SHIM("the shim that would bring the saddles into reach"),
+  PULL("what the old and the new strings pull"),
+  CONTACT("where this player's stroke meets the frets, and what would cure it"),
+  MOISTURE("the wood's moisture in this air"),
+  STALE("the results that are stale");
 
   static final Pattern WRITTEN = Pattern.compile("\\{([^{}]*)\\}");
 
-  private final String word;
   private final String meaning;
 
-  Blank(String word, String meaning) {
-    this.word = word;
+  Blank(String meaning) {
     this.meaning = meaning;
-  }
-
-  /** The word between the braces. */
-  public String word() {
-    return word;
   }
 
   /** What is filled in. */
@@ -57,7 +51,7 @@ public enum Blank {
     return m.replaceAll(
         found -> {
           for (Blank blank : values()) {
-            if (blank.word.equals(found.group(1))) {
+            if (blank.word().equals(found.group(1))) {
               return Matcher.quoteReplacement(words.apply(blank));
             }
           }

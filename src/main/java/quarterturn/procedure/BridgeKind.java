@@ -1,21 +1,13 @@
 package quarterturn.procedure;
 
+import quarterturn.unit.Worded;
+
 /** What can be moved at a bridge. */
-public enum BridgeKind {
+public enum BridgeKind implements Worded {
   /** Saddles that can be raised and moved. */
-  ADJUSTABLE("adjustable"),
+  ADJUSTABLE,
   /** A saddle that stands as it was made. */
-  FIXED("fixed"),
+  FIXED,
   /** Held between the strings and springs: each string's pull moves the others. */
-  FLOATING("floating");
-
-  private final String word;
-
-  BridgeKind(String word) {
-    this.word = word;
-  }
-
-  public String word() {
-    return word;
-  }
+  FLOATING
 }

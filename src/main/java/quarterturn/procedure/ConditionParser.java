@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import quarterturn.unit.Worded;
 
 /**
  * Reads the condition of a branch from words.
@@ -120,7 +121,7 @@ final class ConditionParser {
   private static Misread unknown(String first, int at) {
     List<String> starts =
         Stream.concat(
-                Arrays.stream(Quantity.values()).map(Quantity::word),
+                Worded.words(Quantity.values()).stream(),
                 Stream.of("every", "some", "no", "not", "role", "turned", "neck", "rod", "called"))
             .toList();
     boolean missing = first.isEmpty() || first.equals("and");
@@ -136,7 +137,7 @@ final class ConditionParser {
   }
 
   private Condition role() throws Misread {
-    List<String> roles = Arrays.stream(Role.values()).map(Role::word).toList();
+    List<String> roles = Worded.words(Role.values());
     if (!words.take("is")) {
       throw words.noneOf(List.of("is"), "role", List.of("is " + String.join(", is ", roles)));
     }

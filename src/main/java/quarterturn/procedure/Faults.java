@@ -39,6 +39,16 @@ final class Faults {
     }
   }
 
+  /** A value that cannot be. */
+  void value(Mark mark, String wrong, String mend) {
+    add(Slip.BAD_VALUE, mark, wrong, mend);
+  }
+
+  /** What has been named before. */
+  void twice(Node.Scalar id, String what, String mend) {
+    add(Slip.BAD_ID, id.mark(), what + Quote.of(id.text()) + " stands here a second time", mend);
+  }
+
   boolean none() {
     return found.isEmpty();
   }

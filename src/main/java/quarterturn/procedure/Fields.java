@@ -29,8 +29,7 @@ final class Fields {
       @Nullable Node node, String what, List<String> allowed, Faults faults) {
     if (!(node instanceof Node.Mapping mapping)) {
       if (node != null && !(node instanceof Node.Refused)) {
-        faults.add(
-            Slip.BAD_VALUE,
+        faults.value(
             node.mark(),
             "expected " + what + " here, found " + node.name(),
             "It is written as keys with values. Allowed: " + String.join(", ", allowed));

@@ -63,11 +63,7 @@ public final class Form {
     for (Node item : values.items(fields.required(key))) {
       Scalar id = values.id(item, what);
       if (id != null && ids.contains(id.text())) {
-        faults.add(
-            Slip.BAD_ID,
-            id.mark(),
-            Quote.of(id.text()) + " stands here a second time",
-            "Name each one once");
+        faults.twice(id, "", "Name each one once");
       } else if (id != null) {
         ids.add(id.text());
       }
@@ -115,7 +111,7 @@ public final class Form {
   /** Notes that the value of a key is wrong. */
   public void wrong(String key, String wrong, String mend) {
     Node value = fields.optional(key);
-    faults.add(Slip.BAD_VALUE, value == null ? fields.key(key) : value.mark(), wrong, mend);
+    faults.value(value == null ? fields.key(key) : value.mark(), wrong, mend);
   }
 
   /** Notes the keys of this piece that are missing; asks for nothing after it. */

@@ -1,17 +1,9 @@
 package quarterturn.procedure;
 
+import quarterturn.unit.Worded;
+
 /** Which hand plucks. */
-public enum Handed {
-  RIGHT("right"),
-  LEFT("left");
-
-  private final String word;
-
-  Handed(String word) {
-    this.word = word;
-  }
-
-  public String word() {
-    return word;
-  }
+public enum Handed implements Worded {
+  RIGHT,
+  LEFT
 }

@@ -54,11 +54,7 @@ public final class HazardsReader {
               with,
               words);
       if (hazards.putIfAbsent(id.text(), hazard) != null) {
-        faults.add(
-            Slip.BAD_ID,
-            id.mark(),
-            "the hazard " + Quote.of(id.text()) + " stands here a second time",
-            "Give each its own id");
+        faults.twice(id, "the hazard ", "Give each its own id");
       }
     }
     return hazards;

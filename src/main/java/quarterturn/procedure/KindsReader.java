@@ -1,7 +1,6 @@
 package quarterturn.procedure;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +11,7 @@ import quarterturn.craft.Prior;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Node.Scalar;
 import quarterturn.unit.Length;
+import quarterturn.unit.Worded;
 
 /** Reads the kinds of instrument from {@code procedures/kinds.yaml}. */
 public final class KindsReader {
@@ -78,7 +78,7 @@ public final class KindsReader {
     Integer joint = values.count(fields.required("joint-fret"), 1, MOST_FRETS);
     Integer readAt = values.count(fields.required("read-at"), 1, MOST_FRETS);
     order(fields, frets, joint, readAt);
-    Prior prior = values.word(fields.required("rod"), "a kind of rod", Prior.values(), Prior::word);
+    Prior prior = values.word(fields.required("rod"), "a kind of rod", Prior.values());
     Map<Quantity, Map<Style, Ends>> windows = new EnumMap<>(Quantity.class);
     for (Quantity quantity : Quantity.values()) {
       boolean needed = quantity == Quantity.RELIEF;
@@ -92,11 +92,7 @@ public final class KindsReader {
       return;
     }
     if (kinds.containsKey(id.text())) {
-      faults.add(
-          Slip.BAD_ID,
-          id.mark(),
-          "the kind " + Quote.of(id.text()) + " stands here a second time",
-          "Give each its own id");
+      faults.twice(id, "the kind ", "Give each its own id");
     }
     if (name == null || scale == null || frets == null || joint == null || readAt == null) {
       return;
@@ -112,21 +108,16 @@ public final class KindsReader {
   private void order(
       Fields fields, @Nullable Integer frets, @Nullable Integer joint, @Nullable Integer readAt) {
     if (frets != null && joint != null && joint > frets) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           fields.key("joint-fret"),
           "the joint fret is " + joint + " of only " + frets + " frets",
           "Write " + frets + " at most");
     }
     if (readAt != null && readAt <= 1) {
-      faults.add(
-          Slip.BAD_VALUE,
-          fields.key("read-at"),
-          "relief is read beyond fret 1, which is held",
-          "Write 2 or more");
+      faults.value(
+          fields.key("read-at"), "relief is read beyond fret 1, which is held", "Write 2 or more");
     } else if (readAt != null && joint != null && readAt >= joint) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           fields.key("read-at"),
           "relief is read before the joint fret, which is held",
           "Write less than " + joint);
@@ -136,8 +127,7 @@ public final class KindsReader {
   private @Nullable Length scale(@Nullable Node node) {
     Length scale = values.parsed(node, text -> Amounts.length(text, "scale length", "34 in"));
     if (node != null && scale != null && !(scale.mm() >= 200 && scale.mm() <= 1500)) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           node.mark(),
           "no instrument has a scale length of " + scale,
           "Write one between 200 mm and 1500 mm");
@@ -151,8 +141,7 @@ public final class KindsReader {
     for (Node item : values.items(node)) {
       Scalar note = values.scalar(item);
       if (note != null && !NOTE.matcher(note.text()).matches()) {
-        faults.add(
-            Slip.BAD_VALUE,
+        faults.value(
             note.mark(),
             Quote.of(note.text()) + " is no note",
             "Write its letter and octave, as in E1, A#2 or Bb0");
@@ -161,8 +150,7 @@ public final class KindsReader {
       }
     }
     if (node instanceof Node.Sequence list && list.items().isEmpty()) {
-      faults.add(
-          Slip.BAD_VALUE, list.mark(), "no string is named", "Name each of them, the lowest first");
+      faults.value(list.mark(), "no string is named", "Name each of them, the lowest first");
     }
     return notes;
   }
@@ -179,18 +167,13 @@ public final class KindsReader {
       }
     }
     if (list != null && gauges.size() != strings.size()) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           list.mark(),
           gauges.size() + " gauges for " + strings.size() + " strings",
           "Write as many gauges as strings");
     }
     Make.Saddles saddles =
-        values.word(
-            fields.optional("saddles"),
-            "a kind of saddles",
-            Make.Saddles.values(),
-            Make.Saddles::word);
+        values.word(fields.optional("saddles"), "a kind of saddles", Make.Saddles.values());
     return new Make(radius, spread, gauges, saddles == null ? Make.Saddles.ADJUSTABLE : saddles);
   }
 
@@ -201,7 +184,7 @@ public final class KindsReader {
   /** A window for every style, each for all strings or for the two outer ones. */
   private Map<Style, Ends> windows(@Nullable Node node, Quantity quantity) {
     Map<Style, Ends> targets = new EnumMap<>(Style.class);
-    List<String> styles = Arrays.stream(Style.values()).map(Style::word).toList();
+    List<String> styles = Worded.words(Style.values());
     Fields fields = Fields.of(node, quantity.word(), styles, faults);
     if (fields == null) {
       return targets;

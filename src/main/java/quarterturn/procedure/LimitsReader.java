@@ -111,7 +111,7 @@ public final class LimitsReader {
             minutes(fields.required("settle")),
             minutes(fields.required("retune-after")),
             minutes(fields.required("reading-holds")),
-            values.words(fields.required("stop-feels"), "a feel", Feel.values(), Feel::word),
+            values.words(fields.required("stop-feels"), "a feel", Feel.values()),
             facts(fields.required("turn-needs")),
             facts(fields.required("tighten-needs")),
             new WordsReader(values.faults(), new References(values.faults()), hazards)
@@ -226,16 +226,12 @@ public final class LimitsReader {
     if (node != null && minutes % 60 != 0) {
       values
           .faults()
-          .add(
-              Slip.BAD_VALUE,
-              node.mark(),
-              "the rest is counted in whole hours",
-              "Write for example 24 h");
+          .value(node.mark(), "the rest is counted in whole hours", "Write for example 24 h");
     }
     return minutes / 60;
   }
 
   private Set<Fact> facts(@Nullable Node node) {
-    return values.words(node, "a fact", Fact.values(), Fact::word);
+    return values.words(node, "a fact", Fact.values());
   }
 }

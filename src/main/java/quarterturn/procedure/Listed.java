@@ -20,11 +20,7 @@ final class Listed {
     Node list = fields.required(key);
     fields.end();
     if (list instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-      faults.add(
-          Slip.BAD_VALUE,
-          list.mark(),
-          "the list of " + key + " is empty",
-          "Put one into it at least");
+      faults.value(list.mark(), "the list of " + key + " is empty", "Put one into it at least");
     }
     return new Scalars(faults).items(list);
   }

@@ -4,32 +4,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** A library with the text of the files it was read from, so that more can be said of them. */
-public final class Loaded {
-  private final Library library;
-  private final Map<String, Source> sources;
-  private final Set<String> own;
-
-  /**
-   * @param sources by the file's name, as marks give it
-   * @param own ids of the procedures that did not come with the program as they stand
-   */
-  Loaded(Library library, Map<String, Source> sources, Set<String> own) {
-    this.library = library;
-    this.sources = Map.copyOf(sources);
-    this.own = Set.copyOf(own);
-  }
-
-  public Library library() {
-    return library;
-  }
-
-  /**
-   * Ids of the procedures that were not proven when the program was built: those of the user's own,
-   * and all of them where hazards, limits or results are the user's own.
-   */
-  public Set<String> own() {
-    return own;
+/**
+ * A library with the text of the files it was read from, so that more can be said of them.
+ *
+ * @param sources by the file's name, as marks give it
+ * @param own ids of the procedures that were not proven when the program was built: those of the
+ *     user's own, and all of them where hazards, limits or results are the user's own
+ */
+public record Loaded(Library library, Map<String, Source> sources, Set<String> own) {
+  public Loaded {
+    sources = Map.copyOf(sources);
+    own = Set.copyOf(own);
   }
 
   /** A fault at {@code mark}, with the line that stands there. */

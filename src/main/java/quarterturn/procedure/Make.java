@@ -3,6 +3,7 @@ package quarterturn.procedure;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Length;
+import quarterturn.unit.Worded;
 
 /**
  * How a kind of instrument is usually made, where a figure needs to know.
@@ -20,20 +21,10 @@ public record Make(
   }
 
   /** What the saddles allow. */
-  public enum Saddles {
+  public enum Saddles implements Worded {
     /** Each can be raised and moved by its screws. */
-    ADJUSTABLE("adjustable"),
+    ADJUSTABLE,
     /** One piece that is only worked on by a repairer. */
-    FIXED("fixed");
-
-    private final String word;
-
-    Saddles(String word) {
-      this.word = word;
-    }
-
-    public String word() {
-      return word;
-    }
+    FIXED
   }
 }

@@ -9,7 +9,7 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
     Fields fields = step.fields();
     Words said = words.read(fields, step.part(), true);
     Node named = fields.required("quantity");
-    Quantity quantity = values.word(named, "a quantity", Quantity.values(), Quantity::word);
+    Quantity quantity = values.word(named, "a quantity", Quantity.values());
     Node gauge = fields.required("gauge");
     Node plausible = fields.required("plausible");
     Node branches = fields.required("branches");
@@ -21,8 +21,7 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
     Double gaugeStep = values.parsed(gauge, text -> Amounts.of(quantity, text));
     Amounts.Range range = values.parsed(plausible, text -> Amounts.range(quantity, text));
     if (gauge != null && gaugeStep != null && gaugeStep <= 0) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           gauge.mark(),
           "a gauge's step of nothing",
           "Write its step, for example " + Amounts.example(quantity));
@@ -56,12 +55,14 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
       }
       return null;
     }
-    return values.word(fields.required("string"), "a string", Which.values(), Which::word);
+    return values.word(fields.required("string"), "a string", Which.values());
   }
 
   private void immeasurable(Fields fields, Quantity quantity, Fork then) {
     Condition wanted = new Condition.Against(quantity, Verdict.NOT_MEASURED);
-    if (then.branches().stream().flatMap(branch -> branch.when().atoms()).noneMatch(wanted::equals)) {
+    if (then.branches().stream()
+        .flatMap(branch -> branch.when().atoms())
+        .noneMatch(wanted::equals)) {
       faults.add(
           Slip.OPEN_BRANCHES,
           fields.key("branches"),
@@ -69,5 +70,4 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
           "Add one with when: " + quantity.word() + " " + Verdict.NOT_MEASURED.words());
     }
   }
-
 }

@@ -1,20 +1,12 @@
 package quarterturn.procedure;
 
+import quarterturn.unit.Worded;
+
 /** How a neck is joined to the body. */
-public enum NeckJoint {
+public enum NeckJoint implements Worded {
   /** Screwed on, so that it can come off, and be tilted by a shim. */
-  BOLT_ON("bolt-on"),
+  BOLT_ON,
   /** Glued in. */
-  SET("set"),
-  UNKNOWN("unknown");
-
-  private final String word;
-
-  NeckJoint(String word) {
-    this.word = word;
-  }
-
-  public String word() {
-    return word;
-  }
+  SET,
+  UNKNOWN
 }

@@ -1,21 +1,13 @@
 package quarterturn.procedure;
 
+import quarterturn.unit.Worded;
+
 /** What holds the strings at the headstock end. */
-public enum NutKind {
+public enum NutKind implements Worded {
   /** A slot for each string, cut to its height. */
-  SLOTTED("slotted"),
+  SLOTTED,
   /** Clamps; its height is that of the whole, by shims. */
-  LOCKING("locking"),
+  LOCKING,
   /** The strings rest on a fret; the nut only spaces them. */
-  ZERO_FRET("zero-fret");
-
-  private final String word;
-
-  NutKind(String word) {
-    this.word = word;
-  }
-
-  public String word() {
-    return word;
-  }
+  ZERO_FRET
 }

@@ -21,8 +21,7 @@ record PauseReader(
       }
     }
     if (list != null && (items.isEmpty() || items.size() > Step.Pause.MOST_LINES)) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           list.mark(),
           "a pause with " + items.size() + " lines",
           "Give it one line at least, and at most " + Step.Pause.MOST_LINES);
@@ -48,8 +47,7 @@ record PauseReader(
         }
       }
     }
-    faults.add(
-        Slip.BAD_VALUE,
+    faults.value(
         scalar.mark(),
         Quote.of(text) + " is no line of a pause",
         "Write direction, a reading such as relief lowest, or the id of a choose step");

@@ -1,27 +1,19 @@
 package quarterturn.procedure;
 
+import quarterturn.unit.Worded;
+
 /** The pictures a step can ask for. */
-public enum Picture {
+public enum Picture implements Worded {
   /** Which frets are held and where the gap is read. */
-  HOLD("hold"),
+  HOLD,
   /** The neck's curve with its window and its reading. */
-  CURVE("curve"),
+  CURVE,
   /** The turn dial, seen from the rod nut's end. */
-  DIAL("dial"),
+  DIAL,
   /** Where a rod nut can be. */
-  PLACES("places"),
+  PLACES,
   /** A key in its socket: seated, and not. */
-  KEY("key"),
+  KEY,
   /** Where the player's stroke meets the frets. */
-  CONTACT("contact");
-
-  private final String word;
-
-  Picture(String word) {
-    this.word = word;
-  }
-
-  public String word() {
-    return word;
-  }
+  CONTACT
 }

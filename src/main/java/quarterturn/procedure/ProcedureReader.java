@@ -139,11 +139,7 @@ public final class ProcedureReader {
     for (Node entry : entries) {
       if (!(entry instanceof Node.Mapping mapping) || mapping.entries().isEmpty()) {
         if (!(entry instanceof Node.Refused)) {
-          faults.add(
-              Slip.BAD_VALUE,
-              entry.mark(),
-              "expected a step here, found " + entry.name(),
-              begins());
+          faults.value(entry.mark(), "expected a step here, found " + entry.name(), begins());
         }
         continue;
       }
@@ -163,11 +159,8 @@ public final class ProcedureReader {
       step(mapping, kind, part);
     }
     if (entries.isEmpty() && node instanceof Node.Sequence) {
-      faults.add(
-          Slip.BAD_VALUE,
-          node.mark(),
-          "the list of steps is empty",
-          "A procedure needs one step at least");
+      faults.value(
+          node.mark(), "the list of steps is empty", "A procedure needs one step at least");
     }
   }
 

@@ -6,41 +6,36 @@ import quarterturn.unit.Humidity;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Temperature;
+import quarterturn.unit.Worded;
 
 /** What can be measured, in which unit and by which convention. */
-public enum Quantity {
+public enum Quantity implements Worded {
   /** Gap under a string held at fret 1 and at the joint fret, by thickness gauges. */
-  RELIEF("relief", "mm", true, true),
+  RELIEF("mm", true, true),
   /** Gap over fret 1 with the string pressed between frets 2 and 3, by thickness gauges. */
-  NUT_CLEARANCE("nut-clearance", "mm", true, true),
+  NUT_CLEARANCE("mm", true, true),
   /** Underside of the open string to the top of fret 12. */
-  ACTION("action", "mm", false, true),
+  ACTION("mm", false, true),
   /** Note at fret 12 against the open string's octave; plus is sharp. */
-  INTONATION("intonation", "cents", false, true),
+  INTONATION("cents", false, true),
   /** Underside of the string, pressed at the last fret, to the top of the pole. */
-  PICKUP_GAP("pickup-gap", "mm", false, true),
+  PICKUP_GAP("mm", false, true),
   /** Relative humidity of the room. */
-  HUMIDITY("humidity", "%", false, false),
+  HUMIDITY("%", false, false),
   /** Of the room. */
-  TEMPERATURE("temperature", "C", false, false);
+  TEMPERATURE("C", false, false);
 
   /** Where action is read, and where the octave is. */
   public static final int OCTAVE = 12;
 
-  private final String word;
   private final String unit;
   private final boolean bracket;
   private final boolean onString;
 
-  Quantity(String word, String unit, boolean bracket, boolean onString) {
-    this.word = word;
+  Quantity(String unit, boolean bracket, boolean onString) {
     this.unit = unit;
     this.bracket = bracket;
     this.onString = onString;
-  }
-
-  public String word() {
-    return word;
   }
 
   public String unit() {
@@ -90,7 +85,7 @@ public enum Quantity {
       case HUMIDITY -> Humidity.parse(typed).percent();
       case TEMPERATURE -> Temperature.parse(typed).celsius();
       case RELIEF, NUT_CLEARANCE ->
-          throw new IllegalStateException(word + " is read as a bracket, not as one number");
+          throw new IllegalStateException(word() + " is read as a bracket, not as one number");
     };
   }
 

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.unit.NotUnderstood;
 
 /** The part of a condition that follows a quantity. */
-final class QuantityClause {
+record QuantityClause(Clause words, Quantity quantity) {
   private static final String BELOW = "below";
   private static final String AT_LEAST = "at least";
   private static final String DIFFERS = "differs by more than";
@@ -14,14 +14,6 @@ final class QuantityClause {
   private static final String REPEATS = "repeats within";
   private static final String SCATTERS = "does not repeat within";
   private static final String READ = "was read";
-
-  private final Clause words;
-  private final Quantity quantity;
-
-  QuantityClause(Clause words, Quantity quantity) {
-    this.words = words;
-    this.quantity = quantity;
-  }
 
   Condition read() throws Misread {
     List<Condition> standings = new ArrayList<>();

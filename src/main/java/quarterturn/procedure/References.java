@@ -37,10 +37,9 @@ final class References {
   void step(Scalar id, String kind, List<String> options) {
     Defined before = steps.putIfAbsent(id.text(), new Defined(id.mark(), kind, options));
     if (before != null) {
-      faults.add(
-          Slip.BAD_ID,
-          id.mark(),
-          "the step " + Quote.of(id.text()) + " stands here a second time",
+      faults.twice(
+          id,
+          "the step ",
           "Give each step its own id; the first is in line " + before.mark().line());
     }
   }
@@ -90,8 +89,7 @@ final class References {
     if (asks == null) {
       faults.add(Slip.UNKNOWN_ID, step.mark(), noStep(step.text()), instead(step.text()));
     } else if (!asks.kind().equals("choose")) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           step.mark(),
           "the " + asks.kind() + " step " + Quote.of(step.text()) + " asks for no choice",
           "Name a choose step, a reading such as relief lowest, or direction");

@@ -28,18 +28,6 @@ public final class ResultsReader {
   }
 
   /**
-   * Reads the matrix.
-   *
-   * @throws Unreadable with every fault of the file
-   */
-  public static Results read(String fileName, byte[] bytes) throws Unreadable {
-    Faults faults = new Faults(Source.of(fileName, bytes));
-    Results results = draft(faults, null, null);
-    faults.check();
-    return results;
-  }
-
-  /**
    * Reads as much as can be read.
    *
    * @param limits what counts as another climate, or null where that is not known
@@ -76,8 +64,7 @@ public final class ResultsReader {
     Scalar id = values.id(fields.required("result"), "a result");
     String name = values.fixed(fields.required("name"));
     Scalar by = fields.has("by") ? values.id(fields.optional("by"), "a procedure") : null;
-    Quantity quantity =
-        values.word(fields.optional("quantity"), "a quantity", Quantity.values(), Quantity::word);
+    Quantity quantity = values.word(fields.optional("quantity"), "a quantity", Quantity.values());
     fields.end();
     if (id != null && name != null && added(id, results)) {
       String procedure = by == null ? null : by.text();
@@ -129,11 +116,7 @@ public final class ResultsReader {
 
   private boolean added(Scalar id, Map<String, ?> before) {
     if (before.containsKey(id.text())) {
-      faults.add(
-          Slip.BAD_ID,
-          id.mark(),
-          Quote.of(id.text()) + " stands here a second time",
-          "Give each its own id");
+      faults.twice(id, "", "Give each its own id");
       return false;
     }
     return true;

@@ -9,12 +9,7 @@ import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Turn;
 
 /** The part of a condition that follows "turned", "neck" or "rod". */
-final class RodClause {
-  private final Clause words;
-
-  RodClause(Clause words) {
-    this.words = words;
-  }
+record RodClause(Clause words) {
 
   /** "turned today at least 1/2 turn". */
   Condition turned() throws Misread {

@@ -1,23 +1,15 @@
 package quarterturn.procedure;
 
+import quarterturn.unit.Worded;
+
 /** What rod a neck has. */
-public enum RodKind {
+public enum RodKind implements Worded {
   /** It can bend the neck back only. */
-  SINGLE("single"),
+  SINGLE,
   /** It can bend the neck either way, with a slack zone between. */
-  TWO_WAY("two-way"),
+  TWO_WAY,
   /** Two rods, to be turned in step. */
-  TWO("two-rods"),
+  TWO_RODS,
   /** None that can be adjusted. */
-  NONE("none-fitted");
-
-  private final String word;
-
-  RodKind(String word) {
-    this.word = word;
-  }
-
-  public String word() {
-    return word;
-  }
+  NONE_FITTED
 }

@@ -1,17 +1,9 @@
 package quarterturn.procedure;
 
+import quarterturn.unit.Worded;
+
 /** Who is at the bench. */
-public enum Role {
-  BEGINNER("beginner"),
-  TECHNICIAN("technician");
-
-  private final String word;
-
-  Role(String word) {
-    this.word = word;
-  }
-
-  public String word() {
-    return word;
-  }
+public enum Role implements Worded {
+  BEGINNER,
+  TECHNICIAN
 }

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Node.Scalar;
 import quarterturn.procedure.Node.Sequence;
 import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Worded;
 
 /**
  * Turns pieces of a file into values. Where a piece is none, the fault is noted and null comes
@@ -26,14 +27,10 @@ record Scalars(Faults faults) {
       return scalar;
     }
     if (node instanceof Scalar) {
-      faults.add(
-          Slip.BAD_VALUE,
-          node.mark(),
-          "the value is missing here",
-          "Write it behind its key, or take the key out");
+      faults.value(
+          node.mark(), "the value is missing here", "Write it behind its key, or take the key out");
     } else if (node != null && !(node instanceof Node.Refused)) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           node.mark(),
           "expected a single value here, found " + node.name(),
           "Write one value; put text that holds [ ] { } or : in quotes");
@@ -45,8 +42,7 @@ record Scalars(Faults faults) {
   @Nullable String line(@Nullable Node node) {
     Scalar scalar = scalar(node);
     if (scalar != null && scalar.text().contains("\n")) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           scalar.mark(),
           "this text has more than one line",
           "Write it on one, without | and breaks");
@@ -104,8 +100,7 @@ record Scalars(Faults faults) {
     int count = number ? Integer.parseInt(scalar.text()) : 0;
     if (!number || count < least || count > most) {
       String no = !number ? "no whole number" : count < least ? "too small" : "too large";
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           scalar.mark(),
           Quote.of(scalar.text()) + " is " + no,
           "Write a whole number from " + least + " to " + most);
@@ -118,8 +113,7 @@ record Scalars(Faults faults) {
   boolean truth(@Nullable Node node) {
     Scalar scalar = scalar(node);
     if (scalar != null && !scalar.text().equals("true") && !scalar.text().equals("false")) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           scalar.mark(),
           Quote.of(scalar.text()) + " is neither true nor false",
           "Allowed: true, false");
@@ -146,6 +140,11 @@ record Scalars(Faults faults) {
     return null;
   }
 
+  /** One of {@code all} by its word. */
+  <T extends Worded> @Nullable T word(@Nullable Node node, String what, T[] all) {
+    return word(node, what, all, Worded::word);
+  }
+
   /** Notes that {@code scalar} is not {@code what}, and what is. */
   void unknown(Slip slip, Scalar scalar, String what, List<String> known) {
     faults.add(
@@ -156,10 +155,10 @@ record Scalars(Faults faults) {
   }
 
   /** Each of a list, as {@link #word}. An absent list is empty. */
-  <T> Set<T> words(@Nullable Node node, String what, T[] all, Function<T, String> word) {
+  <T extends Worded> Set<T> words(@Nullable Node node, String what, T[] all) {
     Set<T> found = new LinkedHashSet<>();
     for (Node item : items(node)) {
-      T one = word(item, what, all, word);
+      T one = word(item, what, all);
       if (one != null) {
         found.add(one);
       }
@@ -176,7 +175,7 @@ record Scalars(Faults faults) {
     try {
       return reader.apply(scalar.text());
     } catch (NotUnderstood e) {
-      faults.add(Slip.BAD_VALUE, scalar.mark(), e.wrong(), Quote.sentence(e.mend()));
+      faults.value(scalar.mark(), e.wrong(), Quote.sentence(e.mend()));
       return null;
     }
   }
@@ -189,8 +188,7 @@ record Scalars(Faults faults) {
     if (node != null && !(node instanceof Node.Refused)) {
       String example =
           node instanceof Scalar s && !s.text().isEmpty() ? Quote.cut(s.text()) : "...";
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           node.mark(),
           "expected a list here, found " + node.name(),
           "Write it as [" + example + "]");

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import quarterturn.unit.Worded;
 
 /**
  * What may stand under each key of a procedure file, as a schema with a description. A key means
@@ -55,7 +57,7 @@ final class SchemaKeys {
       case "hazards" ->
           list(id("A hazard of safety/hazards.yaml."), "Shown right before the step.");
       case "never-skip" -> truth("Whether no role may pass over it.");
-      case "picture" -> word("What is drawn beside it.", Picture.values(), Picture::word);
+      case "picture" -> word("What is drawn beside it.", Picture.values());
       case "expects" -> expects();
       case "when" -> condition("When this way is taken.");
       case "go" -> id("The step that comes next.");
@@ -65,21 +67,20 @@ final class SchemaKeys {
       case "changes" -> id("The change it makes to the instrument, of procedures/results.yaml.");
       case "gives" -> id("The result that is given here, of procedures/results.yaml.");
       case "records" ->
-          word(
-              "What is put on record, where the program asks for it again.",
-              Recorded.values(),
-              Recorded::word);
+          word("What is put on record, where the program asks for it again.", Recorded.values());
       case "options" -> options();
       case "is" -> id("The option's name, for conditions.");
       case "label" -> pattern(text("The answer as it is shown, one line."), filled("\\n"));
-      case "what" -> word("What is set anew.", Adjustment.values(), Adjustment::word);
-      case "quantity" -> word("What is measured.", Quantity.values(), Quantity::word);
-      case "string" -> word("On which string.", Which.values(), Which::word);
+      case "what" -> word("What is set anew.", Adjustment.values());
+      case "quantity" -> word("What is measured.", Quantity.values());
+      case "string" -> word("On which string.", Which.values());
       case "gauge" -> amount("The gauge's step with its unit: 0.05 mm.", "^\\S.*" + UNIT + "$");
       case "plausible" ->
           amount("The range of what can be true: 0..3 mm.", "^\\S.*\\.\\..*\\S\\s*" + UNIT + "$");
       case "calculation" ->
-          word("What is worked out.", Step.Calculation.values(), Step.Calculation::word);
+          word(
+              "What is worked out.",
+              Stream.of(Step.Calculation.values()).map(Step.Calculation::word).toList());
       case "amount" ->
           amount(
               "How far: advised, undo, or for example tighten 1/8 turn.",
@@ -88,10 +89,7 @@ final class SchemaKeys {
       case "felt" -> felt();
       case "for" -> amount("How long: 10 min, 24 h, 2 days.", "^[0-9]{1,4} ?(min|h|days?)$");
       case "short" ->
-          word(
-              "What becomes of it on a technician's short path.",
-              Shortcut.Way.values(),
-              Shortcut.Way::word);
+          word("What becomes of it on a technician's short path.", Shortcut.Way.values());
       case "short-when" -> condition("When that is so; without it, always.");
       case "lines" -> lines();
       case "rest" -> truth("Whether this is the daily rest.");
@@ -149,7 +147,7 @@ final class SchemaKeys {
 
   /** Text that is not empty, in which every brace belongs to a blank. */
   private static String filled(String without) {
-    String words = Arrays.stream(Blank.values()).map(Blank::word).collect(Collectors.joining("|"));
+    String words = String.join("|", Worded.words(Blank.values()));
     String plain = "[^{}" + without + "]*";
     return "^(?=[\\s\\S]*\\S)" + plain + "(\\{(" + words + ")\\}" + plain + ")*\\s*$";
   }
@@ -161,11 +159,15 @@ final class SchemaKeys {
     return schema;
   }
 
-  private static <T> ObjectNode word(String description, T[] all, Function<T, String> word) {
+  private static ObjectNode word(String description, Worded... all) {
+    return word(description, Worded.words(all));
+  }
+
+  private static ObjectNode word(String description, List<String> all) {
     ObjectNode schema = NODES.objectNode();
     schema.put("description", description);
     ArrayNode words = schema.putArray("enum");
-    Arrays.stream(all).map(word).forEach(words::add);
+    all.forEach(words::add);
     return schema;
   }
 
@@ -211,7 +213,7 @@ final class SchemaKeys {
         Arrays.stream(Fact.values())
             .map(fact -> fact.word() + ": " + fact.meaning())
             .collect(Collectors.joining("; "));
-    return word("A fact. " + meanings + ".", Fact.values(), Fact::word);
+    return word("A fact. " + meanings + ".", Fact.values());
   }
 
   private static ObjectNode ask() {

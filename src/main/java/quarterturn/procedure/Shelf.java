@@ -38,34 +38,7 @@ public final class Shelf {
   }
 
   /** A file as found: its name for faults, and what is in it. */
-  static final class Found {
-    private final String name;
-    private final byte[] bytes;
-    private final boolean own;
-
-    /**
-     * A file.
-     *
-     * @param own whether it is the user's own, not one that came with the program
-     */
-    Found(String name, byte[] bytes, boolean own) {
-      this.name = name;
-      this.bytes = bytes;
-      this.own = own;
-    }
-
-    boolean own() {
-      return own;
-    }
-
-    String name() {
-      return name;
-    }
-
-    byte[] bytes() {
-      return bytes;
-    }
-  }
+  record Found(String name, byte[] bytes, boolean own) {}
 
   /**
    * Reads a procedure, those it calls, and all they need.

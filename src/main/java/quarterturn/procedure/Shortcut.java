@@ -1,6 +1,7 @@
 package quarterturn.procedure;
 
 import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Worded;
 
 /**
  * What becomes of a step on a technician's short path. The engine holds that nothing is skipped
@@ -10,20 +11,10 @@ import org.jspecify.annotations.Nullable;
  */
 public record Shortcut(Way way, @Nullable Condition when) {
   /** What becomes of it. */
-  public enum Way {
+  public enum Way implements Worded {
     /** It is passed over, and that goes on record. */
-    SKIP("skip"),
+    SKIP,
     /** It is shown together with what is asked next, and confirmed by the answer to that. */
-    MERGE("merge");
-
-    private final String word;
-
-    Way(String word) {
-      this.word = word;
-    }
-
-    public String word() {
-      return word;
-    }
+    MERGE
   }
 }

@@ -8,14 +8,7 @@ import quarterturn.procedure.ConditionParser.Named;
 import quarterturn.procedure.ConditionParser.NamedOption;
 
 /** The part of a condition that follows the id of a step; the step is noted for a later check. */
-final class StepClause {
-  private final Clause words;
-  private final List<Named> named;
-
-  StepClause(Clause words, List<Named> named) {
-    this.words = words;
-    this.named = named;
-  }
+record StepClause(Clause words, List<Named> named) {
 
   Condition chosen(String step, int at) throws Misread {
     words.take("is");

@@ -121,7 +121,7 @@ final class StepReader {
   }
 
   private Set<Fact> establishes(Fields fields) {
-    return values.words(fields.optional("establishes"), "a fact", Fact.values(), Fact::word);
+    return values.words(fields.optional("establishes"), "a fact", Fact.values());
   }
 
   private @Nullable Step tell(Begun step) {
@@ -143,8 +143,7 @@ final class StepReader {
       }
     }
     if (list instanceof Node.Sequence sequence && sequence.items().size() < 2) {
-      faults.add(
-          Slip.BAD_VALUE,
+      faults.value(
           list.mark(),
           "a choice with fewer than two options",
           "Add an option, or make it a tell step");
@@ -155,8 +154,7 @@ final class StepReader {
   }
 
   private @Nullable Recorded records(Fields fields) {
-    return values.word(
-        fields.optional("records"), "what is on record", Recorded.values(), Recorded::word);
+    return values.word(fields.optional("records"), "what is on record", Recorded.values());
   }
 
   private Step.@Nullable Option option(Node item, List<String> ids) {
@@ -174,11 +172,7 @@ final class StepReader {
     Scalar go = forks.way(fields.required("go"));
     fields.end();
     if (id != null && ids.contains(id.text())) {
-      faults.add(
-          Slip.BAD_ID,
-          id.mark(),
-          "the option " + Quote.of(id.text()) + " stands here a second time",
-          "Give each option of a step its own id");
+      faults.twice(id, "the option ", "Give each option of a step its own id");
     } else if (id != null) {
       ids.add(id.text());
     }
@@ -197,8 +191,7 @@ final class StepReader {
   private @Nullable Step adjust(Begun step) {
     Words said = words.read(step.fields(), step.part(), true);
     Adjustment what =
-        values.word(
-            step.fields().required("what"), "an adjustment", Adjustment.values(), Adjustment::word);
+        values.word(step.fields().required("what"), "an adjustment", Adjustment.values());
     Fork then = forks.read(step.fields(), step.what());
     return what == null || then == null
         ? null

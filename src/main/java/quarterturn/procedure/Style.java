@@ -1,18 +1,10 @@
 package quarterturn.procedure;
 
+import quarterturn.unit.Worded;
+
 /** How hard the player plays, which sets the window. */
-public enum Style {
-  LIGHT("light"),
-  MEDIUM("medium"),
-  HARD("hard");
-
-  private final String word;
-
-  Style(String word) {
-    this.word = word;
-  }
-
-  public String word() {
-    return word;
-  }
+public enum Style implements Worded {
+  LIGHT,
+  MEDIUM,
+  HARD
 }

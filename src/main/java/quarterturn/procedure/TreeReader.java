@@ -18,17 +18,9 @@ import quarterturn.unit.Printable;
  * anchors, aliases, further documents and deep nesting are refused, and whatever the parser throws
  * becomes a fault.
  */
-final class TreeReader {
+record TreeReader(Faults faults, YAMLParser parser) {
   /** Most lists and mappings inside each other. */
   static final int DEEPEST = 20;
-
-  private final Faults faults;
-  private final YAMLParser parser;
-
-  private TreeReader(Faults faults, YAMLParser parser) {
-    this.faults = faults;
-    this.parser = parser;
-  }
 
   /**
    * Reads the one document of a file. Adds what is refused but can be passed over to {@code

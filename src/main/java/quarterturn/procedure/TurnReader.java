@@ -1,7 +1,6 @@
 package quarterturn.procedure;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Node.Scalar;
 import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Turn;
+import quarterturn.unit.Worded;
 
 /** Reads a turn step: how far, the limit, and where each feel leads. */
 record TurnReader(Faults faults, Scalars values, WordsReader words, ForkReader forks) {
@@ -71,7 +71,7 @@ record TurnReader(Faults faults, Scalars values, WordsReader words, ForkReader f
 
   private Map<Feel, String> felt(@Nullable Node node) {
     Map<Feel, String> ways = new EnumMap<>(Feel.class);
-    List<String> feels = Arrays.stream(Feel.values()).map(Feel::word).toList();
+    List<String> feels = Worded.words(Feel.values());
     Fields fields = Fields.of(node, "felt", feels, faults);
     if (fields == null) {
       return ways;

@@ -1,29 +1,20 @@
 package quarterturn.procedure;
 
 import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Worded;
 
 /** Which string a reading is taken on. */
-public enum Which {
-  LOWEST("lowest"),
-  HIGHEST("highest"),
+public enum Which implements Worded {
+  LOWEST,
+  HIGHEST,
   /** Every string in turn, the lowest first. */
-  EACH("each");
-
-  private final String word;
-
-  Which(String word) {
-    this.word = word;
-  }
-
-  public String word() {
-    return word;
-  }
+  EACH;
 
   /** " on the lowest string (E)", as far as the string and its name are known. */
   public static String on(@Nullable Which which, @Nullable String name) {
     if (which == null) {
       return name == null ? "" : " on the string " + name;
     }
-    return " on the " + which.word + " string" + (name == null ? "" : " (" + name + ")");
+    return " on the " + which.word() + " string" + (name == null ? "" : " (" + name + ")");
   }
 }

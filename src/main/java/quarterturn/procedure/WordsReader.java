@@ -1,12 +1,12 @@
 package quarterturn.procedure;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Node.Scalar;
+import quarterturn.unit.Worded;
 
 /**
  * Reads what a step says.
@@ -38,7 +38,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
         new AskReader(this).read(fields.optional("ask")),
         hazards(values, fields.optional("hazards")),
         values.truth(fields.optional("never-skip")),
-        values.word(fields.optional("picture"), "a picture", Picture.values(), Picture::word),
+        values.word(fields.optional("picture"), "a picture", Picture.values()),
         expects(fields));
   }
 
@@ -58,9 +58,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
   /** What becomes of a step on a technician's short path, or null. */
   @Nullable Shortcut shortcut(Fields fields) {
     Shortcut.Way way =
-        new Scalars(faults)
-            .word(
-                fields.optional("short"), "a shortcut", Shortcut.Way.values(), Shortcut.Way::word);
+        new Scalars(faults).word(fields.optional("short"), "a shortcut", Shortcut.Way.values());
     Node when = fields.optional("short-when");
     if (way == null && when != null && !fields.has("short")) {
       faults.add(
@@ -96,7 +94,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
     if (scalar == null) {
       return null;
     }
-    List<String> known = Arrays.stream(Blank.values()).map(Blank::word).toList();
+    List<String> known = Worded.words(Blank.values());
     Matcher m = BRACES.matcher(scalar.text());
     int found = 0;
     while (m.find() && found < MOST_BLANKS) {

@@ -1,72 +1,47 @@
 package quarterturn.reckon;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
-import java.io.StringWriter;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 
-/** One JSON object on one line. */
+/** What was reckoned as JSON: numbers to twelve digits, null for what is no number. */
 final class Json {
-  /** Enough for every tolerance, and no noise of binary fractions behind it. */
   private static final MathContext DIGITS = new MathContext(12);
 
   private Json() {}
 
   static String object(Map<String, @Nullable Object> keys) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.writeStartObject();
-      for (Map.Entry<String, @Nullable Object> key : keys.entrySet()) {
-        json.writeFieldName(key.getKey());
-        value(json, key.getValue());
-      }
-      json.writeEndObject();
-    } catch (IOException e) {
+    Map<String, @Nullable Object> plain = new LinkedHashMap<>();
+    keys.forEach((key, value) -> plain.put(key, plain(value)));
+    try {
+      return new ObjectMapper().writeValueAsString(plain);
+    } catch (JsonProcessingException e) {
       throw new UncheckedIOException("a string can't fail to be written to", e);
     }
-    return text.toString();
   }
 
-  private static void value(JsonGenerator json, @Nullable Object value) throws IOException {
+  private static @Nullable Object plain(@Nullable Object value) {
     if (value instanceof Double number) {
-      number(json, number);
-    } else if (value instanceof Integer number) {
-      json.writeNumber(number);
-    } else if (value instanceof Boolean truth) {
-      json.writeBoolean(truth);
-    } else if (value instanceof String text) {
-      json.writeString(text);
-    } else if (value instanceof double[] numbers) {
-      json.writeStartArray();
-      for (double number : numbers) {
-        number(json, number);
-      }
-      json.writeEndArray();
-    } else if (value instanceof Iterable<?> items) {
-      json.writeStartArray();
-      for (Object item : items) {
-        value(json, item);
-      }
-      json.writeEndArray();
-    } else if (value == null) {
-      json.writeNull();
-    } else {
-      throw new IllegalArgumentException("no JSON for " + value.getClass());
+      return number(number);
     }
+    if (value instanceof double[] numbers) {
+      return plain(DoubleStream.of(numbers).boxed().toList());
+    }
+    return value instanceof List<?> items ? items.stream().map(Json::plain).toList() : value;
   }
 
-  /** What is no number, or without an end, is null. */
-  private static void number(JsonGenerator json, double number) throws IOException {
-    if (Double.isFinite(number)) {
-      BigDecimal rounded = new BigDecimal(number).round(DIGITS).stripTrailingZeros();
-      json.writeNumber(rounded.signum() == 0 ? BigDecimal.ZERO : rounded);
-    } else {
-      json.writeNull();
+  private static @Nullable BigDecimal number(double number) {
+    if (!Double.isFinite(number)) {
+      return null;
     }
+    BigDecimal rounded = new BigDecimal(number).round(DIGITS).stripTrailingZeros();
+    return rounded.signum() == 0 ? BigDecimal.ZERO : rounded;
   }
 }

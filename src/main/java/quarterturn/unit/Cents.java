@@ -1,7 +1,5 @@
 package quarterturn.unit;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * A pitch interval in hundredths of an equal-tempered semitone, plus for sharp. {@link #parse}
  * takes {@code +6}, {@code -2.5 cents} and {@code 3c}.
@@ -33,8 +31,8 @@ public record Cents(double cents) implements Comparable<Cents> {
    * @throws NotUnderstood with the spellings that are understood
    */
   public static Cents parse(String typed) {
-    @Nullable Typed read = Typed.read(typed);
-    if (read == null || !read.unit().matches("|c|ct|cent|cents")) {
+    Typed read = Typed.read(typed);
+    if (!read.unit().matches("|c|ct|cent|cents")) {
       throw Typed.no(typed, "an interval", "+6, -2.5 or 3 cents");
     }
     return new Cents(read.number());

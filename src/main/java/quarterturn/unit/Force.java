@@ -1,7 +1,5 @@
 package quarterturn.unit;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * A force in newtons. {@link #parse} takes {@code 180}, {@code 180 N}, {@code 40 lbf} and {@code 18
  * kgf}; a bare number is newtons.
@@ -29,22 +27,13 @@ public record Force(double newtons) implements Comparable<Force> {
    * @throws NotUnderstood with the spellings that are understood
    */
   public static Force parse(String typed) {
-    @Nullable Typed read = Typed.read(typed);
-    if (read != null) {
-      switch (read.unit()) {
-        case "", "n" -> {
-          return new Force(read.number());
-        }
-        case "lbf", "lb", "lbs" -> {
-          return new Force(read.number() * NEWTONS_PER_POUND_FORCE);
-        }
-        case "kgf", "kg" -> {
-          return new Force(read.number() * GRAVITY);
-        }
-        default -> {}
-      }
-    }
-    throw Typed.no(typed, "a force", "180, 180 N or 40 lbf");
+    Typed read = Typed.read(typed);
+    return switch (read.unit()) {
+      case "", "n" -> new Force(read.number());
+      case "lbf", "lb", "lbs" -> new Force(read.number() * NEWTONS_PER_POUND_FORCE);
+      case "kgf", "kg" -> new Force(read.number() * GRAVITY);
+      default -> throw Typed.no(typed, "a force", "180, 180 N or 40 lbf");
+    };
   }
 
   public double poundForce() {

@@ -1,7 +1,5 @@
 package quarterturn.unit;
 
-import org.jspecify.annotations.Nullable;
-
 /** A frequency in hertz, above zero. {@link #parse} takes {@code 41.2} and {@code 41.2 Hz}. */
 public record Frequency(double hertz) implements Comparable<Frequency> {
   public Frequency {
@@ -16,8 +14,8 @@ public record Frequency(double hertz) implements Comparable<Frequency> {
    * @throws NotUnderstood with the spellings that are understood
    */
   public static Frequency parse(String typed) {
-    @Nullable Typed read = Typed.read(typed);
-    if (read == null || !(read.unit().isEmpty() || read.unit().equals("hz"))) {
+    Typed read = Typed.read(typed);
+    if (!read.unit().matches("|hz")) {
       throw Typed.no(typed, "a frequency", "41.2 or 41.2 Hz");
     }
     return new Frequency(read.number());

@@ -23,8 +23,7 @@ public record Humidity(double percent) {
             .replaceAll("\\s*(%|%?\\s*rh)$", "")
             .replace(',', '.');
     if (!number.matches("\\d{1,3}(\\.\\d{0,4})?")) {
-      throw new NotUnderstood(
-          "\"" + Printable.of(typed) + "\" is not a humidity; type for example 48 or 48 %");
+      throw Typed.no(typed, "a humidity", "48 or 48 %");
     }
     return new Humidity(Double.parseDouble(number));
   }

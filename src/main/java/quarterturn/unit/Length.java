@@ -69,10 +69,7 @@ public record Length(double mm) implements Comparable<Length> {
   }
 
   private static NotUnderstood no(String typed) {
-    return new NotUnderstood(
-        "\""
-            + Printable.of(typed)
-            + "\" is not a length; type for example 0.30, 0.30 mm, .012\", 12 thou or 1/64 in");
+    return Typed.no(typed, "a length", "0.30, 0.30 mm, .012\", 12 thou or 1/64 in");
   }
 
   /** In inches. */

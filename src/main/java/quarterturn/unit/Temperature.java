@@ -1,7 +1,5 @@
 package quarterturn.unit;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * A temperature in degrees Celsius. {@link #parse} takes {@code 21}, {@code 21 C}, {@code 21 °C}
  * and {@code 70 F}.
@@ -26,19 +24,12 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
    * @throws NotUnderstood with the spellings that are understood
    */
   public static Temperature parse(String typed) {
-    @Nullable Typed read = Typed.read(typed);
-    if (read != null) {
-      switch (read.unit().replace("°", "").strip()) {
-        case "", "c" -> {
-          return new Temperature(read.number());
-        }
-        case "f" -> {
-          return fahrenheit(read.number());
-        }
-        default -> {}
-      }
-    }
-    throw Typed.no(typed, "a temperature", "21, 21 C or 70 F");
+    Typed read = Typed.read(typed);
+    return switch (read.unit().replace("°", "").strip()) {
+      case "", "c" -> new Temperature(read.number());
+      case "f" -> fahrenheit(read.number());
+      default -> throw Typed.no(typed, "a temperature", "21, 21 C or 70 F");
+    };
   }
 
   /** In degrees Fahrenheit. */

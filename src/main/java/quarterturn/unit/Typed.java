@@ -3,7 +3,6 @@ package quarterturn.unit;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A number with its unit as a person types it: {@code 180N}, {@code 68 °F}, {@code -2,5 cents}. The
@@ -13,11 +12,11 @@ record Typed(double number, String unit) {
   private static final Pattern TYPED =
       Pattern.compile("([-+]?(?:\\d{1,9}(?:[.,]\\d{0,9})?|[.,]\\d{1,9}))\\s*([^\\d\\s.,][^\\d]*)?");
 
-  /** Reads {@code text}, or null where it does not begin with a number. */
-  static @Nullable Typed read(String text) {
+  /** Reads {@code text}; its unit is one that nothing has where it is no number with a unit. */
+  static Typed read(String text) {
     Matcher m = TYPED.matcher(text.strip().toLowerCase(Locale.ROOT));
     if (!m.matches()) {
-      return null;
+      return new Typed(0, "?");
     }
     String unit = m.group(2) == null ? "" : m.group(2);
     return new Typed(Double.parseDouble(m.group(1).replace(',', '.')), unit);

@@ -1,7 +1,5 @@
 package quarterturn.unit;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * A string's mass per length, in grams per metre, above zero. {@link #parse} takes {@code 23.5},
  * {@code 23.5 g/m}, {@code 0.0235 kg/m} and {@code 0.0013 lb/in}.
@@ -21,22 +19,13 @@ public record UnitWeight(double gramsPerMetre) implements Comparable<UnitWeight>
    * @throws NotUnderstood with the spellings that are understood
    */
   public static UnitWeight parse(String typed) {
-    @Nullable Typed read = Typed.read(typed);
-    if (read != null) {
-      switch (read.unit().replace(" ", "")) {
-        case "", "g/m" -> {
-          return new UnitWeight(read.number());
-        }
-        case "kg/m" -> {
-          return new UnitWeight(read.number() * 1000);
-        }
-        case "lb/in" -> {
-          return new UnitWeight(read.number() * GRAMS_PER_METRE_OF_POUND_PER_INCH);
-        }
-        default -> {}
-      }
-    }
-    throw Typed.no(typed, "a unit weight", "23.5, 23.5 g/m or 0.0013 lb/in");
+    Typed read = Typed.read(typed);
+    return switch (read.unit().replace(" ", "")) {
+      case "", "g/m" -> new UnitWeight(read.number());
+      case "kg/m" -> new UnitWeight(read.number() * 1000);
+      case "lb/in" -> new UnitWeight(read.number() * GRAMS_PER_METRE_OF_POUND_PER_INCH);
+      default -> throw Typed.no(typed, "a unit weight", "23.5, 23.5 g/m or 0.0013 lb/in");
+    };
   }
 
   public double kgPerMetre() {

@@ -1,0 +1,37 @@
+package quarterturn.command;
+
+import java.io.PrintWriter;
+import java.time.Clock;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** A command: its clock, which is given to it once it is made, and what it prints to. */
+@Command(mixinStandardHelpOptions = true)
+abstract class Timed {
+  Clock clock = Clock.systemDefaultZone();
+  @Spec CommandSpec spec = CommandSpec.create();
+
+  PrintWriter out() {
+    return spec.commandLine().getOut();
+  }
+
+  int print(List<String> lines) {
+    lines.forEach(out()::println);
+    out().flush();
+    return 0;
+  }
+
+  /** Tells of something beside the answer. */
+  void notice(String text) {
+    spec.commandLine().getErr().println("quarterturn: " + text);
+  }
+
+  void complainIf(boolean wrong, String what) {
+    if (wrong) {
+      throw new ParameterException(spec.commandLine(), what);
+    }
+  }
+}

@@ -1,0 +1,20 @@
+package quarterturn.unit;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** A constant that is written as its name, in small letters and with hyphens. */
+public interface Worded {
+  String name();
+
+  /** How a file or a command line writes it, such as "zero-fret". */
+  default String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** The words of all these, in their order. */
+  static List<String> words(Worded... all) {
+    return Arrays.stream(all).map(Worded::word).toList();
+  }
+}
