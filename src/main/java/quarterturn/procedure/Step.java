@@ -196,7 +196,8 @@ public sealed interface Step {
    *
    * @param lines at most {@link #MOST_LINES}
    */
-  record Pause(String id, Words words, Mark mark, List<Line> lines, String go) implements Still, Straight, Passing {
+  record Pause(String id, Words words, Mark mark, List<Line> lines, String go)
+      implements Still, Straight, Passing {
     /** More is not gone through, but ticked off. */
     public static final int MOST_LINES = 9;
 
@@ -374,7 +375,8 @@ public sealed interface Step {
   }
 
   /** The end, with the instrument given to a repairer. */
-  record HandOver(String id, Words words, Mark mark, String outcome) implements Still, End, Passing {
+  record HandOver(String id, Words words, Mark mark, String outcome)
+      implements Still, End, Passing {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.handOver().apply(this);

@@ -79,9 +79,7 @@ public final class Ways {
    */
   private static boolean reaches(
       Procedure procedure, String from, Predicate<Step> wanted, Predicate<Step> past) {
-    return reach(procedure, from, past.negate()).stream()
-        .map(procedure::step)
-        .anyMatch(wanted);
+    return reach(procedure, from, past.negate()).stream().map(procedure::step).anyMatch(wanted);
   }
 
   /**

@@ -18,7 +18,6 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Subject;
 import quarterturn.procedure.Verdict;
-import quarterturn.procedure.Ways;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;

@@ -15,7 +15,6 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
 import quarterturn.procedure.Way;
-import quarterturn.procedure.Ways;
 import quarterturn.session.Place;
 
 /** The ways that no session can take, by what stands in the files alone, and why. */
@@ -84,9 +83,7 @@ final class Closed {
   }
 
   private Stream<String> whys(Place here, List<Condition> parts) {
-    return parts.stream()
-        .<@Nullable String>map(part -> never(here, part))
-        .filter(Objects::nonNull);
+    return parts.stream().<@Nullable String>map(part -> never(here, part)).filter(Objects::nonNull);
   }
 
   private @Nullable String never(Place here, Subject about, Condition.Atom atom) {

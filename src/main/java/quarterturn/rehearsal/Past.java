@@ -153,9 +153,7 @@ final class Past {
     }
     boolean is = wanted.options().contains(chosen.getOrDefault(at, ""));
     int pains = chosen.containsKey(at) ? Lack.BACK : 1;
-    return is == holds
-        ? null
-        : new Lack(road -> chooses(road, at, wanted.options(), holds), pains);
+    return is == holds ? null : new Lack(road -> chooses(road, at, wanted.options(), holds), pains);
   }
 
   private @Nullable Lack count(Place at, Condition.Reached wanted, boolean holds) {

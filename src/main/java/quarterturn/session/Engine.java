@@ -126,7 +126,8 @@ public final class Engine {
     String part = state.position().nowhere() ? parts.get(0) : walk.step(state).words().part();
     String named = state.started().instrument();
     String instrument = named != null ? named : kind == null ? "unnamed" : kind.name();
-    String source = kind == null || state.style() == null ? null : kind.target(state.style()).source();
+    String source =
+        kind == null || state.style() == null ? null : kind.target(state.style()).source();
     return new Overview(
         session,
         instrument,

@@ -150,7 +150,8 @@ final class Figures {
     Event.Read first = Values.first(state, Quantity.ACTION, lowest);
     Event.Read last = Values.last(state, Quantity.ACTION, lowest);
     boolean set =
-        state.history().changes().stream().anyMatch(c -> c.change().equals(Adjustment.SADDLE_HEIGHT.word()));
+        state.history().changes().stream()
+            .anyMatch(c -> c.change().equals(Adjustment.SADDLE_HEIGHT.word()));
     if (set || first == null || last == null || first.value() == null || last.value() == null) {
       return "";
     }

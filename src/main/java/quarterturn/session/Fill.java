@@ -45,11 +45,15 @@ final class Fill {
     this.at = at;
     this.stale = stale;
     this.figures =
-        kind == null || state.style() == null ? null : new Figures(state, library, kind, state.style());
+        kind == null || state.style() == null
+            ? null
+            : new Figures(state, library, kind, state.style());
     this.state = state;
     this.kind = kind;
-    this.window = kind == null || state.style() == null ? null : kind.target(state.style()).window();
-    this.source = kind == null || state.style() == null ? null : kind.target(state.style()).source();
+    this.window =
+        kind == null || state.style() == null ? null : kind.target(state.style()).window();
+    this.source =
+        kind == null || state.style() == null ? null : kind.target(state.style()).source();
     this.turn = turn;
     this.wait = wait;
   }

@@ -127,7 +127,8 @@ final class Fold {
     }
     Step.Tell step = expect(state, told.step(), Step.Tell.class);
     State changed = changed(state.backTo(before), told.changes(), told.at());
-    State done = bench(changed, bench -> bench.done(library.results(), told.changes(), step.establishes()));
+    State done =
+        bench(changed, bench -> bench.done(library.results(), told.changes(), step.establishes()));
     return walk.go(tuned(done, step, told.at()), step.then(), told.at(), null);
   }
 
@@ -164,7 +165,9 @@ final class Fold {
         State now = state.with(state.position().chose(step.id(), option.id()));
         now = changed(now, chose.changes(), chose.at());
         now = step.gives() == null ? now : now.with(now.history().gave(step.gives()));
-        now = bench(now, bench -> bench.done(library.results(), chose.changes(), option.establishes()));
+        now =
+            bench(
+                now, bench -> bench.done(library.results(), chose.changes(), option.establishes()));
         now = tuned(now, option.establishes().contains(Fact.AT_PITCH), chose.at());
         return walk.go(now, way, chose.at());
       }
@@ -192,8 +195,7 @@ final class Fold {
 
   private State noted(State state, Event.Noted noted) {
     Step.Note step = expect(state, noted.step(), Step.Note.class);
-    return walk.go(
-        state.with(state.position().chose(step.id(), noted.text())), 0, noted.at());
+    return walk.go(state.with(state.position().chose(step.id(), noted.text())), 0, noted.at());
   }
 
   private State adjusted(State state, Event.Adjusted adjusted) {
@@ -236,13 +238,11 @@ final class Fold {
     Prompt.Expected expected =
         kind == null || window == null ? null : guard.expected(state, kind, window, turn);
     boolean moved = turn.turns() != 0;
-    TurnMade made =
-        new TurnMade(at, turn, open == null ? turn : open.turn(), feel, sure, expected);
+    TurnMade made = new TurnMade(at, turn, open == null ? turn : open.turn(), feel, sure, expected);
     State now = state.with(state.history().turned(made)).with(state.pending().turnOver(0));
     now = changed(now, moved ? walk.step(now).changes() : null, at);
     return now.with(now.bench().turned(library.results(), moved));
   }
-
 
   private State recalled(State state, Event.Recalled recalled) {
     Step.TurnRod step = expect(state, recalled.step(), Step.TurnRod.class);
@@ -265,8 +265,7 @@ final class Fold {
     Step.Wait wait = expect(state, waited.step(), Step.Wait.class);
     Instant tuned = state.history().tuned();
     boolean settled =
-        waited.reason() != null
-            || (tuned != null && !waited.at().isBefore(tuned.plus(settle())));
+        waited.reason() != null || (tuned != null && !waited.at().isBefore(tuned.plus(settle())));
     State now = wait.rest() ? lifted(over, waited) : over;
     now = tuned(bench(now, bench -> bench.waited(wait, settled)), wait, waited.at());
     return walk.go(now, 0, waited.at());

@@ -101,7 +101,8 @@ final class Guard {
     }
     if (state.history().touching() >= limits.movesWhileTouching()) {
       return new Ruling.Stops(
-          "no-response", "The string still touches after " + state.history().touching() + " turns.");
+          "no-response",
+          "The string still touches after " + state.history().touching() + " turns.");
     }
     return null;
   }

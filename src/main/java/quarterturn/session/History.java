@@ -50,18 +50,45 @@ record History(
 
   static History of(Event.Started started, Limits limits) {
     return new History(
-        limits, started.past(), List.of(), List.of(), List.of(), List.of(), Map.of(), null, null, 0);
+        limits,
+        started.past(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        Map.of(),
+        null,
+        null,
+        0);
   }
 
   History read(Event.Read read, boolean counts) {
     Reading reading = new Reading(read, counts, turns.size(), changes.size());
     return new History(
-        limits, earlier, elsewhere, State.with(readings, reading), turns, changes, given, tuned, lifted, spoiled);
+        limits,
+        earlier,
+        elsewhere,
+        State.with(readings, reading),
+        turns,
+        changes,
+        given,
+        tuned,
+        lifted,
+        spoiled);
   }
 
   History turned(TurnMade made) {
     return new History(
-        limits, earlier, elsewhere, readings, State.with(turns, made), changes, given, tuned, lifted, spoiled);
+        limits,
+        earlier,
+        elsewhere,
+        readings,
+        State.with(turns, made),
+        changes,
+        given,
+        tuned,
+        lifted,
+        spoiled);
   }
 
   /** Something was done to the instrument; null for nothing. */
@@ -69,7 +96,8 @@ record History(
     return change == null
         ? this
         : new History(
-            limits, earlier,
+            limits,
+            earlier,
             elsewhere,
             readings,
             turns,
@@ -82,22 +110,26 @@ record History(
 
   History gave(String result) {
     Map<String, Integer> now = State.with(given, result, changes.size());
-    return new History(limits, earlier, elsewhere, readings, turns, changes, now, tuned, lifted, spoiled);
+    return new History(
+        limits, earlier, elsewhere, readings, turns, changes, now, tuned, lifted, spoiled);
   }
 
   History tuned(Instant at) {
-    return new History(limits, earlier, elsewhere, readings, turns, changes, given, at, lifted, spoiled);
+    return new History(
+        limits, earlier, elsewhere, readings, turns, changes, given, at, lifted, spoiled);
   }
 
   History lifted(Instant at) {
     Lifted now = new Lifted(at, turns.size());
-    return new History(limits, earlier, elsewhere, readings, turns, changes, given, tuned, now, spoiled);
+    return new History(
+        limits, earlier, elsewhere, readings, turns, changes, given, tuned, now, spoiled);
   }
 
   /** Something has spoiled every reading so far. */
   History allSpoiled() {
     int all = readings.size();
-    return new History(limits, earlier, elsewhere, readings, turns, changes, given, tuned, lifted, all);
+    return new History(
+        limits, earlier, elsewhere, readings, turns, changes, given, tuned, lifted, all);
   }
 
   /**
@@ -133,9 +165,9 @@ record History(
   }
 
   /**
-   * All turning in a day before {@code now}, either way added up, since the last lifting.
-   * What was turned before a lifting goes by its place among the turns, since a lifting and the
-   * turn after it may be in one second.
+   * All turning in a day before {@code now}, either way added up, since the last lifting. What was
+   * turned before a lifting goes by its place among the turns, since a lifting and the turn after
+   * it may be in one second.
    */
   Turn today(Instant now) {
     Instant since = now.minus(limits.day());
@@ -144,8 +176,7 @@ record History(
       boolean counts = lifted == null || past.at().isAfter(lifted.at());
       sum += counts && past.at().isAfter(since) ? past.turn().size().turns() : 0;
     }
-    for (TurnMade made :
-        turns.subList(lifted == null ? 0 : lifted.turns(), turns.size())) {
+    for (TurnMade made : turns.subList(lifted == null ? 0 : lifted.turns(), turns.size())) {
       sum += made.at().isAfter(since) ? made.turn().size().turns() : 0;
     }
     return new Turn(sum);
@@ -273,7 +304,9 @@ record History(
     if (most(turn, before, after) <= SLACK - limits.answers().wrongMm()) {
       return Response.WRONG_WAY;
     }
-    return turn.size().atLeast(limits.answers().expectedFrom()) ? Response.NO_ANSWER : Response.UNSEEN;
+    return turn.size().atLeast(limits.answers().expectedFrom())
+        ? Response.NO_ANSWER
+        : Response.UNSEEN;
   }
 
   /** The most that a neck can have moved as told. */
@@ -288,7 +321,9 @@ record History(
     if (least >= limits.answers().seenMm() - SLACK) {
       return Response.MOVED;
     }
-    return most(turn, before, after) <= SLACK - limits.answers().wrongMm() ? Response.WRONG_WAY : Response.UNSEEN;
+    return most(turn, before, after) <= SLACK - limits.answers().wrongMm()
+        ? Response.WRONG_WAY
+        : Response.UNSEEN;
   }
 
   /** How many turns in a row, up to the last, showed no answer under a readable gap. */

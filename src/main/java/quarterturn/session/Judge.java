@@ -74,18 +74,18 @@ final class Judge {
   /** How things stand with each subject: the one value that a session knows of it. */
   private Subject.Cases<Cell> stands() {
     return new Subject.Cases<>(
-          reading -> standing(reading.quantity()),
-          differing -> Cell.Apart.by(differing()),
-          repeating -> Cell.Apart.by(repeating()),
-          each -> new Cell.Strings(verdicts(each.quantity())),
-          choice -> new Cell.Option(chosen(choice.step())),
-          count -> Cell.Amount.of(state.position().reached(count.step())),
-          person -> new Cell.Person(state.started().role()),
-          turning -> Cell.Amount.of(turned(turning.span()).turns() + Turn.SLACK),
-          neck -> answer(),
-          rod -> new Cell.Rod(doubt()),
-          feeling -> new Cell.Felt(feel()),
-          callers -> new Cell.Within(callers()));
+        reading -> standing(reading.quantity()),
+        differing -> Cell.Apart.by(differing()),
+        repeating -> Cell.Apart.by(repeating()),
+        each -> new Cell.Strings(verdicts(each.quantity())),
+        choice -> new Cell.Option(chosen(choice.step())),
+        count -> Cell.Amount.of(state.position().reached(count.step())),
+        person -> new Cell.Person(state.started().role()),
+        turning -> Cell.Amount.of(turned(turning.span()).turns() + Turn.SLACK),
+        neck -> answer(),
+        rod -> new Cell.Rod(doubt()),
+        feeling -> new Cell.Felt(feel()),
+        callers -> new Cell.Within(callers()));
   }
 
   private String chosen(String step) {
@@ -144,13 +144,13 @@ final class Judge {
     if (value == null) {
       return Cell.Standing.NOTHING;
     }
+    if (bracket == null || window == null) {
+      return Cell.Standing.at(Verdict.UNDECIDED, null, value);
+    }
     // Only relief is held to its window by one reading; the others are, string by string.
-    boolean held = quantity == Quantity.RELIEF && bracket != null && window != null;
-    Verdict verdict = held ? Verdict.of(bracket, window) : Verdict.UNDECIDED;
-    Verdict lean =
-        bracket != null && window != null && verdict == Verdict.UNDECIDED
-            ? Verdict.leaning(bracket, window)
-            : null;
+    Verdict verdict =
+        quantity == Quantity.RELIEF ? Verdict.of(bracket, window) : Verdict.UNDECIDED;
+    Verdict lean = verdict == Verdict.UNDECIDED ? Verdict.leaning(bracket, window) : null;
     return Cell.Standing.at(verdict, lean, value);
   }
 
@@ -180,8 +180,9 @@ final class Judge {
   private double differing() {
     Reading low = state.history().last(Which.LOWEST);
     Reading high = state.history().last(Which.HIGHEST);
-    boolean both = low != null && high != null && low.turnsBefore() == high.turnsBefore();
-    return both ? apart(low, high) : 0;
+    return low == null || high == null || low.turnsBefore() != high.turnsBefore()
+        ? 0
+        : apart(low, high);
   }
 
   /** How far the last two readings are apart on the string read last, with no turn between. */

@@ -138,7 +138,8 @@ public final class LiveBench implements Bench {
     State from = back ? state : merged.state();
     Prompt asked = back ? own : merged.prompt();
     State after = engine.apply(from, engine.examine(from, asked, answer, now()));
-    int before = Math.min(merged.state().position().passages().size(), after.position().passages().size());
+    int before =
+        Math.min(merged.state().position().passages().size(), after.position().passages().size());
     return after.position().passages().subList(before, after.position().passages().size());
   }
 

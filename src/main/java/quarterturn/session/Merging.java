@@ -56,13 +56,11 @@ record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
 
   /** Whether what the present step brings about is on record already. */
   private boolean stands(State state) {
-    return walk.step(state) instanceof Step.Tell tell
-        && state.bench().hasAll(tell.establishes());
+    return walk.step(state) instanceof Step.Tell tell && state.bench().hasAll(tell.establishes());
   }
 
   private boolean mayMerge(State state, Instant now) {
-    return state.atStep()
-        && (sets(state) || path.merges(state, walk.step(state), now));
+    return state.atStep() && (sets(state) || path.merges(state, walk.step(state), now));
   }
 
   /** Whether something is set on one string after the other: it is shown as one list. */

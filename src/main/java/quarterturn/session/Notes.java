@@ -35,8 +35,7 @@ final class Notes {
                 passed -> notes(),
                 back -> readBack(state, back),
                 doubted ->
-                    notes(
-                        doubted.why(), "From here this stage goes step by step, in full words."),
+                    notes(doubted.why(), "From here this stage goes step by step, in full words."),
                 corrected -> notes("The last answer was taken back. Give it again."),
                 left -> notes(),
                 resumed -> notes(),
@@ -108,7 +107,8 @@ final class Notes {
             + window
             + ". "
             + verdict(bracket, window));
-    if (!state.history().turns().isEmpty() && state.history().readings().get(state.history().readings().size() - 1).counts()) {
+    if (!state.history().turns().isEmpty()
+        && state.history().readings().get(state.history().readings().size() - 1).counts()) {
       answered(state, bracket, notes);
     }
   }
@@ -163,7 +163,10 @@ final class Notes {
   /** Whether a quantity was read after the last turn. */
   private static boolean readSince(State state, Quantity quantity) {
     return state.history().readings().stream()
-        .anyMatch(r -> r.read().quantity() == quantity && r.turnsBefore() == state.history().turns().size());
+        .anyMatch(
+            r ->
+                r.read().quantity() == quantity
+                    && r.turnsBefore() == state.history().turns().size());
   }
 
   /** What the instrument was found at and is left at. */

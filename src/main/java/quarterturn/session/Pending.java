@@ -26,8 +26,7 @@ record Pending(
     @Nullable String fault,
     @Nullable String refused,
     Event.@Nullable Ended ended) {
-  static final Pending NOTHING =
-      new Pending(null, false, false, null, 0, null, null, null, null);
+  static final Pending NOTHING = new Pending(null, false, false, null, 0, null, null, null, null);
 
   /**
    * A break that was just ended.
@@ -62,7 +61,8 @@ record Pending(
   }
 
   Pending putOffOnceMore() {
-    return new Pending(open, undoAsked, recalling, waiting, putOff + 1, away, fault, refused, ended);
+    return new Pending(
+        open, undoAsked, recalling, waiting, putOff + 1, away, fault, refused, ended);
   }
 
   Pending waiting(Event.@Nullable WaitBegan now) {

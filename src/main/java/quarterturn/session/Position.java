@@ -70,8 +70,7 @@ record Position(
   }
 
   private Position with(List<Place> now) {
-    return new Position(
-        now, reached, path, passages, chosen, string, line, entering, stepwise);
+    return new Position(now, reached, path, passages, chosen, string, line, entering, stepwise);
   }
 
   /** The present step is entered. */

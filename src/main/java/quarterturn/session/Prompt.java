@@ -181,7 +181,9 @@ public sealed interface Prompt {
             caution -> new Caution(more, caution.hazard()),
             choose -> new Choose(more, choose.options()),
             write -> new Write(more),
-            p -> new Measure(more, p.quantity(), p.held(), p.readAt(), p.which(), p.string(), p.step()),
+            p ->
+                new Measure(
+                    more, p.quantity(), p.held(), p.readAt(), p.which(), p.string(), p.step()),
             p -> new TurnRod(more, p.turn(), p.limit(), p.expected(), p.canUndo()),
             p -> new Wait(more, p.from(), p.until(), p.rest(), p.mayLift()),
             done -> new Done(more, done.outcome()),

@@ -75,11 +75,13 @@ final class Prompter {
       return show(new Prompt.Choose(said(state, Own.STYLE, STYLE_ASK, STYLE_WHY), styles(state)));
     }
     if (state.pending().fault() != null) {
-      String why = "This procedure is at fault: " + state.pending().fault() + ". Nothing more is turned.";
+      String why =
+          "This procedure is at fault: " + state.pending().fault() + ". Nothing more is turned.";
       return record(new Event.Ended(now, here(state), true, "procedure-fault", why));
     }
     if (state.pending().refused() != null) {
-      return record(new Event.Ended(now, Own.NEEDS, false, Own.NOT_FRESH, state.pending().refused()));
+      return record(
+          new Event.Ended(now, Own.NEEDS, false, Own.NOT_FRESH, state.pending().refused()));
     }
     if (state.position().entering()) {
       return show(needs(state, now));
@@ -243,7 +245,9 @@ final class Prompter {
         kind == null || window == null ? null : guard.expected(state, kind, window, turn);
     Advice advice = ruling instanceof Guard.Ruling.Turns turns ? turns.advice() : null;
     Said said = said(state, step, advice == null ? null : advice.why(), now);
-    if (advice != null && state.started().role() == Role.TECHNICIAN && !advice.numbers().isEmpty()) {
+    if (advice != null
+        && state.started().role() == Role.TECHNICIAN
+        && !advice.numbers().isEmpty()) {
       said = said.noting(List.of(advice.numbers()));
     }
     boolean canUndo =
@@ -339,10 +343,12 @@ final class Prompter {
     }
     if (step instanceof Step.Adjust adjust) {
       Adjustment what = adjust.adjustment();
-      return new AtString(state, kind, state.style(), what.quantity(), what, state.position().string());
+      return new AtString(
+          state, kind, state.style(), what.quantity(), what, state.position().string());
     }
     return step instanceof Step.Measure measure && kind.windows().containsKey(measure.quantity())
-        ? new AtString(state, kind, state.style(), measure.quantity(), null, state.position().string())
+        ? new AtString(
+            state, kind, state.style(), measure.quantity(), null, state.position().string())
         : null;
   }
 
@@ -356,7 +362,9 @@ final class Prompter {
   }
 
   private static @Nullable Turn lastTurn(State state) {
-    return state.history().turns().isEmpty() ? null : state.history().turns().get(state.history().turns().size() - 1).turn();
+    return state.history().turns().isEmpty()
+        ? null
+        : state.history().turns().get(state.history().turns().size() - 1).turn();
   }
 
   private Said said(State state, String id, String text, @Nullable String why) {

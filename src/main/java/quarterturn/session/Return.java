@@ -15,8 +15,7 @@ record Return(Library library, Walk walk) {
   State resumed(State state, State before, Event.Resumed resumed) {
     BenchState left = before.bench();
     boolean fresh = left.held(Quantity.RELIEF) == Held.FRESH;
-    Pending.Break away =
-        new Pending.Break(before.last(), resumed.at(), Standing.of(before), fresh);
+    Pending.Break away = new Pending.Break(before.last(), resumed.at(), Standing.of(before), fresh);
     boolean recalling = state.pending().open() != null;
     State now =
         state

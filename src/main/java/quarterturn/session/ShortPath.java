@@ -40,7 +40,10 @@ record ShortPath(Walk walk) {
       return tell.establishes().isEmpty() && tell.changes() == null;
     }
     boolean began = state.pending().waiting() != null;
-    return step instanceof Step.Wait wait && !wait.rest() && !began && state.history().changes().isEmpty();
+    return step instanceof Step.Wait wait
+        && !wait.rest()
+        && !began
+        && state.history().changes().isEmpty();
   }
 
   /** Whether the present step is shown together with what comes next. */

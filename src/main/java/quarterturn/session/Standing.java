@@ -75,7 +75,9 @@ final class Standing {
       return (pitch ? "strings at pitch" : detuned ? "strings detuned" : "strings as found")
           + ", rod nut did not move";
     }
-    if (state.bench().held(Quantity.RELIEF) != Held.FRESH && !state.history().turns().isEmpty() && readSinceTurn(state) == null) {
+    if (state.bench().held(Quantity.RELIEF) != Held.FRESH
+        && !state.history().turns().isEmpty()
+        && readSinceTurn(state) == null) {
       if (!pitch) {
         return "rod turned, strings not yet back at pitch";
       }
@@ -86,7 +88,9 @@ final class Standing {
     String rod =
         !state.history().turns().isEmpty()
             ? "rod not turned since the last reading"
-            : state.history().elsewhere().isEmpty() ? "rod not turned" : "rod not turned in this session";
+            : state.history().elsewhere().isEmpty()
+                ? "rod not turned"
+                : "rod not turned in this session";
     if (detuned) {
       return "strings detuned, " + rod;
     }

@@ -54,7 +54,11 @@ final class Values {
       Reading reading = state.history().readings().get(i);
       Event.Read read = reading.read();
       if (read.quantity() == quantity && string.equals(read.string()) && !read.missing()) {
-        List<Changed> since = state.history().changes().subList(reading.changesBefore(), state.history().changes().size());
+        List<Changed> since =
+            state
+                .history()
+                .changes()
+                .subList(reading.changesBefore(), state.history().changes().size());
         return since.stream().anyMatch(change -> spoils(results, change, quantity)) ? null : read;
       }
     }

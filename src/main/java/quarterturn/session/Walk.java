@@ -137,9 +137,12 @@ final class Walk {
     if (!(step(state) instanceof Step.Adjust adjust)) {
       return null;
     }
-    double amount = new Figures(state, library, kind, state.style()).amount(adjust.adjustment(), state.position().string());
+    double amount =
+        new Figures(state, library, kind, state.style())
+            .amount(adjust.adjustment(), state.position().string());
     String string = kind.strings().get(state.position().string());
-    return new Event.Adjusted(state.last(), adjust.id(), adjust.adjustment().word(), string, amount);
+    return new Event.Adjusted(
+        state.last(), adjust.id(), adjust.adjustment().word(), string, amount);
   }
 
   /**
@@ -269,9 +272,7 @@ final class Walk {
   private Arrived branch(State state, Branch.Fork fork, Instant at, String lacking) {
     int way = judge(state, at, null).choose(fork);
     String to = fork.way(way);
-    return to == null
-        ? new Arrived(faulty(state, lacking), false)
-        : to(passed(state, way), to);
+    return to == null ? new Arrived(faulty(state, lacking), false) : to(passed(state, way), to);
   }
 
   private Arrived adjust(State state, Step.Adjust adjust, Instant at) {
@@ -307,8 +308,7 @@ final class Walk {
     Pending pending = state.pending().undoForgotten();
     // A reading that has only grown old is the person's pace, not the procedure's fault.
     boolean fresh = state.bench().held(Quantity.RELIEF) == Held.FRESH;
-    boolean ready =
-        state.bench().counts(Quantity.RELIEF, state.history().timely(at));
+    boolean ready = state.bench().counts(Quantity.RELIEF, state.history().timely(at));
     String to = ready ? procedure(state).reread() : retune(state);
     return to(state.with(fresh ? pending : pending.putOffOnceMore()), to);
   }

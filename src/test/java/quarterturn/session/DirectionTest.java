@@ -7,7 +7,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Response;
-import quarterturn.procedure.ShippedRules;
 import quarterturn.unit.Turn;
 
 /** No turn without a known direction. The readings are invented; the window is 0.30 to 0.45 mm. */

@@ -50,7 +50,10 @@ public final class Exact {
 
   /** Whether somebody took so long after tuning that a reading does not count. */
   public boolean late() {
-    Reading last = state.history().readings().isEmpty() ? null : state.history().readings().get(state.history().readings().size() - 1);
+    Reading last =
+        state.history().readings().isEmpty()
+            ? null
+            : state.history().readings().get(state.history().readings().size() - 1);
     return last != null
         && !last.counts()
         && state.bench().hasAll(Set.of(Fact.AT_PITCH, Fact.SETTLED));

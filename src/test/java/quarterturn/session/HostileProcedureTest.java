@@ -21,7 +21,6 @@ import quarterturn.procedure.Feel;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Shelf;
-import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
 import quarterturn.unit.Bracket;

@@ -23,16 +23,14 @@ final class CellWords {
         new Subject.Cases<>(
             reading -> standing(reading.quantity(), (Cell.Standing) cell),
             d -> d.quantity().word() + " differing by " + apart((Cell.Apart) cell, d.quantity()),
-            r -> r.quantity().word() + " repeating within " + apart((Cell.Apart) cell, r.quantity()),
+            r ->
+                r.quantity().word() + " repeating within " + apart((Cell.Apart) cell, r.quantity()),
             each -> strings(each.quantity(), (Cell.Strings) cell),
             choice -> option(choice.step(), ((Cell.Option) cell).id()),
             count -> count.step() + " reached " + number(cell) + " times",
             person -> "role is " + ((Cell.Person) cell).role().word(),
             turning ->
-                "turned "
-                    + turning.span().words()
-                    + " "
-                    + new Turn(((Cell.Amount) cell).from()),
+                "turned " + turning.span().words() + " " + new Turn(((Cell.Amount) cell).from()),
             neck -> answer((Cell.Answer) cell),
             rod -> rod(((Cell.Rod) cell).doubt()),
             feeling -> feel(((Cell.Felt) cell).feel()),

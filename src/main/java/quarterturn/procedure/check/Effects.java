@@ -152,8 +152,7 @@ final class Effects {
       now.bench(now.bench().offPitch().spoiled(Quantity.RELIEF));
       open(now, today);
     }
-    now.dayLeft(
-        now.dayLeft() || (wait.rest() && wait.minutes() >= limits.restHours() * 60));
+    now.dayLeft(now.dayLeft() || (wait.rest() && wait.minutes() >= limits.restHours() * 60));
     return now;
   }
 

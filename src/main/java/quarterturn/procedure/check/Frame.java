@@ -9,7 +9,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Cell;
 import quarterturn.procedure.Condition;

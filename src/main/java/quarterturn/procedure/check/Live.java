@@ -237,8 +237,7 @@ final class Live {
     }
     for (BenchState bench : loose.contains(step.id()) ? List.of(PITCH, LOOSE) : List.of(PITCH)) {
       for (boolean drifted : new boolean[] {false, true}) {
-        String to =
-            detours.afterBreak(step, bench, drifted, step instanceof Step.Wait);
+        String to = detours.afterBreak(step, bench, drifted, step instanceof Step.Wait);
         next.add(to == null ? step.id() : to);
       }
       String to = detours.afterBreak(step, bench, false, false);
