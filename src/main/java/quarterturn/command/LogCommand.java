@@ -114,7 +114,8 @@ final class LogCommand extends Timed implements Runnable {
     if (contents.notice() != null) {
       notice(contents.notice());
     }
-    Sheet sheet = Sheet.of(session, contents.events(), library(where, contents));
+    Library library = library(where, contents);
+    Sheet sheet = Sheet.of(session, contents.events(), library, shipped(library, contents));
     String text = format.write(sheet, new Dates(clock.getZone()));
     if (file != null) {
       SheetFile.write(file, text, force);
@@ -135,20 +136,22 @@ final class LogCommand extends Timed implements Runnable {
         : Labels.of(library(where, contents), contents.header().procedure());
   }
 
-  /**
-   * A record can be read without its procedure: the one that comes with the program under its name
-   * stands in, or the ids stand for the words.
-   */
-  private Library library(Where where, Journal.Contents contents) throws IOException, Unreadable {
+  private static Library shipped(Library library, Journal.Contents contents)
+      throws IOException, Unreadable {
     Shelf shipped = new Shelf(null);
-    if (contents.header() == null) {
-      return shipped.rules();
-    }
-    String procedure = contents.header().procedure();
+    String procedure = contents.header() == null ? "" : contents.header().procedure();
+    return shipped.has(procedure) ? shipped.load(procedure) : library;
+  }
+
+  /** A record can be read without its procedure; the ids stand in for the words then. */
+  private Library library(Where where, Journal.Contents contents) throws IOException, Unreadable {
     try {
-      return where.desk(clock).library(procedure);
+      if (contents.header() != null) {
+        return where.desk(clock).library(contents.header().procedure());
+      }
     } catch (IOException | Unreadable e) {
-      return shipped.has(procedure) ? shipped.load(procedure) : shipped.rules();
+      // What is wrong with the file is told by check, and where it is to be run.
     }
+    return new Shelf(null).rules().limitsAlone();
   }
 }

@@ -25,6 +25,11 @@ public record Library(
     return procedures.values().iterator().next();
   }
 
+  /** Its limits, and nothing that has a name. */
+  public Library limitsAlone() {
+    return new Library(Map.of(), Map.of(), Map.of(), limits, Results.NONE);
+  }
+
   public Kind kind(String id) {
     Kind kind = kinds.get(id);
     if (kind == null) {

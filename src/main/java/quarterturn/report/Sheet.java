@@ -71,7 +71,17 @@ public record Sheet(
    *     gone from it
    */
   public static Sheet of(String session, List<Event> events, Library library) {
-    return new SheetFold(library).of(session, events);
+    return of(session, events, library, library);
+  }
+
+  /**
+   * The same.
+   *
+   * @param shipped tells what a step records whose procedure is gone from the library
+   */
+  public static Sheet of(
+      String session, List<Event> events, Library library, Library shipped) {
+    return new SheetFold(library, shipped).of(session, events);
   }
 
   /**

@@ -12,6 +12,7 @@ import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Results;
+import quarterturn.procedure.Step;
 import quarterturn.procedure.Style;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
@@ -23,6 +24,7 @@ final class SheetFold {
   private static final String STYLE = "style";
 
   private final Library library;
+  private final Library shipped;
   private final List<Sheet.Remark> notes = new ArrayList<>();
   private final List<Sheet.Remark> strings = new ArrayList<>();
   private final List<Sheet.Remark> findings = new ArrayList<>();
@@ -38,8 +40,9 @@ final class SheetFold {
   private Event.@Nullable Ended ended;
   private @Nullable String standing;
 
-  SheetFold(Library library) {
+  SheetFold(Library library, Library shipped) {
     this.library = library;
+    this.shipped = shipped;
   }
 
   Sheet of(String session, List<Event> all) {
@@ -111,7 +114,7 @@ final class SheetFold {
 
   private void noted(Event.Noted noted, SheetSteps steps) {
     Labels labels = steps.labels(noted.step());
-    Recorded what = labels.records(noted.step());
+    Recorded what = labels.procedure() == null ? records(noted) : labels.records(noted.step());
     if (what == Recorded.COMPLAINT) {
       complaint = noted.text();
       return;
@@ -123,6 +126,15 @@ final class SheetFold {
     String about = brief.equals(noted.step()) ? brief.replace('-', ' ') : brief;
     List<Sheet.Remark> to = what == Recorded.NEW_GAUGES ? strings : notes;
     to.add(new Sheet.Remark(noted.at(), about, noted.text()));
+  }
+
+  private @Nullable Recorded records(Event.Noted noted) {
+    return shipped.procedures().values().stream()
+        .map(procedure -> procedure.steps().get(noted.step()))
+        .filter(Step.Note.class::isInstance)
+        .findFirst()
+        .map(Step::records)
+        .orElse(null);
   }
 
   private void chose(Event.Chose chose, SheetSteps steps) {

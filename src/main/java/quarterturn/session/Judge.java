@@ -148,8 +148,7 @@ final class Judge {
       return Cell.Standing.at(Verdict.UNDECIDED, null, value);
     }
     // Only relief is held to its window by one reading; the others are, string by string.
-    Verdict verdict =
-        quantity == Quantity.RELIEF ? Verdict.of(bracket, window) : Verdict.UNDECIDED;
+    Verdict verdict = quantity == Quantity.RELIEF ? Verdict.of(bracket, window) : Verdict.UNDECIDED;
     Verdict lean = verdict == Verdict.UNDECIDED ? Verdict.leaning(bracket, window) : null;
     return Cell.Standing.at(verdict, lean, value);
   }

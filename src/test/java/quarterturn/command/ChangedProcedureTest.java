@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -24,6 +25,7 @@ import quarterturn.session.Astray;
 import quarterturn.session.Bench;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
+import quarterturn.session.Store;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -192,7 +194,9 @@ class ChangedProcedureTest {
             List.of(),
             false);
     rename("relief", "welcome", "good-day");
-    LessonCourse course = new LessonCourse(desk(), plan, real);
+    Store work = Store.at(samples.in("work-of-the-bench"));
+    Desk desk = new Desk(work, samples.in("own"), CLOCK);
+    LessonCourse course = new LessonCourse(desk, plan, real);
     try (Course.Run run = course.open(0)) {
       Bench bench = requireNonNull(run.live());
       for (int i = 0; i < 3; i++) {
@@ -200,8 +204,10 @@ class ChangedProcedureTest {
       }
     }
     rename("relief", "good-day", "good-morning");
+    Clock later = Clock.offset(CLOCK, Duration.ofHours(1));
+    LessonCourse next = new LessonCourse(new Desk(work, samples.in("own"), later), plan, real);
     for (int i = 0; i < 2; i++) {
-      try (Course.Run run = course.open(0)) {
+      try (Course.Run run = next.open(0)) {
         assertThat(requireNonNull(run.live()).prompt().said().text())
             .contains("The procedure was changed");
         // What was answered at the bench before counts on.

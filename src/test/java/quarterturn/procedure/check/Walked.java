@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Cell;
 import quarterturn.procedure.Condition;
@@ -19,6 +20,7 @@ import quarterturn.session.Exact;
 public final class Walked {
   private final Library library;
   private final Calls calls;
+  private final Map<Paths, Set<Subject>> decided = new HashMap<>();
 
   public Walked(Library library) {
     this.library = library;
@@ -45,10 +47,11 @@ public final class Walked {
         return "no cell of " + domain.subject() + " is like " + domain.pieces() + " " + so;
       }
     }
+    Set<Subject> asked = decided.computeIfAbsent(paths, walked -> walked.frame().decided());
     List<String> best = null;
     for (Paths.Node node : paths.at(exact.place().step())) {
       Situation at = exact.arrived() ? node.at() : paths.frame().settled(node.at());
-      List<String> lacks = lacks(paths.frame(), at, exact, held, cells);
+      List<String> lacks = lacks(paths.frame(), at, exact, held, cells, asked);
       if (lacks.isEmpty()) {
         return null;
       }
@@ -78,7 +81,12 @@ public final class Walked {
   }
 
   private static List<String> lacks(
-      Frame frame, Situation at, Exact exact, Map<Quantity, Held> held, int[] cells) {
+      Frame frame,
+      Situation at,
+      Exact exact,
+      Map<Quantity, Held> held,
+      int[] cells,
+      Set<Subject> decided) {
     List<String> lacks = new ArrayList<>();
     for (Fact fact : Fact.values()) {
       boolean bad = fact == Fact.NECK_LOOSE ? exact.bench().has(fact) : at.has(fact);
@@ -106,7 +114,7 @@ public final class Walked {
     }
     for (int i = 0; i < cells.length; i++) {
       Subject subject = frame.domains().get(i).subject();
-      if (subject instanceof Subject.Choice && !frame.decided().contains(subject)) {
+      if (subject instanceof Subject.Choice && !decided.contains(subject)) {
         // What is only expected of an answer is about this time through.
         continue;
       }
