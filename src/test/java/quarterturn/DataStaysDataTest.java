@@ -37,17 +37,6 @@ class DataStaysDataTest {
       a key of a file: procedure/StepReader limit rest
       a key of a file: procedure/TurnReader limit
       a key of a file: lesson/PlanFile holds
-      a word that a file takes: procedure/Aim intonation nut-clearance relief
-      a word that a file takes: procedure/Blank effect joint moisture shim
-      a word that a file takes: procedure/BridgeKind floating
-      a word that a file takes: procedure/Feel jammed noise
-      a word that a file takes: procedure/Handed left
-      a word that a file takes: procedure/NutKind zero-fret
-      a word that a file takes: procedure/Picture hold
-      a word that a file takes: procedure/Quantity action humidity intonation nut-clearance
-      a word that a file takes: procedure/Quantity pickup-gap relief temperature
-      a word that a file takes: procedure/Recorded complaint gauges new-gauges pickups saddles strings
-      a word that a file takes: procedure/RodKind two-rods
       a quantity in a message: procedure/Amounts temperature
       a quantity: report/History action
       a quantity: report/HistoryTable action humidity
@@ -55,10 +44,7 @@ class DataStaysDataTest {
       an outcome: craft/Decision end-of-travel limit no-response wrong-way
       an outcome: rehearsal/Outcome in-window limit
       an outcome: session/Guard limit no-response wrong-way
-      an event: session/Event adjusted left read
       an event: session/EventJson adjusted left read
-      a key of JSON: lesson/LessonJson season
-      a key of JSON: lesson/OrderJson hold
       a key of JSON: report/SheetJson complaint high low strings
       a key of JSON: reckon/PullTopic strings
       a key of JSON: script/AdviceLines action answered
@@ -66,7 +52,6 @@ class DataStaysDataTest {
       a key of JSON: script/PromptJson limit rest
       a key of JSON: script/ScriptFace left
       a key of JSON: session/InstrumentFile strings
-      a key of JSON: session/OwnJson high low
       a kind of what is due: session/Due day season
       a column: report/SheetCsv high low
       a trait: session/Instrument gauges
@@ -93,6 +78,16 @@ class DataStaysDataTest {
       a label in a picture: screen/HoldPicture hold nut
       a label in a picture: screen/PlacesPicture plate pocket
       a unit: report/Dates day
+      a key of JSON: lesson/LessonJson hold
+      a piece of an example: procedure/check/EarlyReading fine tune
+      a piece of an example: procedure/check/MissingHazard fine
+      a piece of an example: procedure/check/Pieces settle who
+      a piece of an example: procedure/check/SkippedStep play rest
+      a piece of an example: procedure/check/SkippedWait play rest
+      a piece of an example: procedure/check/StaleReading judge
+      a piece of an example: procedure/check/StrayHazard fine
+      a piece of an example: procedure/check/UncountedReading fine
+      a piece of an example: procedure/check/WrongShortcut play
       a verb: procedure/check/Acts fit lower seat shim slacken trim tune
       """;
 

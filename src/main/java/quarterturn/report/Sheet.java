@@ -79,8 +79,7 @@ public record Sheet(
    *
    * @param shipped tells what a step records whose procedure is gone from the library
    */
-  public static Sheet of(
-      String session, List<Event> events, Library library, Library shipped) {
+  public static Sheet of(String session, List<Event> events, Library library, Library shipped) {
     return new SheetFold(library, shipped).of(session, events);
   }
 
