@@ -68,22 +68,31 @@ public final class Hands {
    * @throws IllegalArgumentException for the end of a session, which asks nothing
    */
   public Answer truth(Prompt prompt) {
-    if (prompt instanceof Prompt.Tell || prompt instanceof Prompt.Caution) {
-      return new Answer.Confirmed();
-    } else if (prompt instanceof Prompt.Choose choose) {
-      Prompt.Option seen = seen(choose);
-      return new Answer.Chose((seen == null ? choose.options().get(0) : seen).id());
-    } else if (prompt instanceof Prompt.Write) {
-      return new Answer.Wrote(written(prompt));
-    } else if (prompt instanceof Prompt.Measure measure) {
-      return read(measure);
-    } else if (prompt instanceof Prompt.TurnRod turn) {
-      boolean turns = neck.traits().fault().turns();
-      return new Answer.Turned(turns ? turn.turn() : Turn.NONE, neck.feel(turn.turn()));
-    } else if (prompt instanceof Prompt.Wait) {
-      return new Answer.Waited(null);
-    }
-    throw new IllegalArgumentException("a session that has ended asks nothing");
+    return prompt.match(
+        new Prompt.Cases<>(
+            tell -> new Answer.Confirmed(),
+            caution -> new Answer.Confirmed(),
+            choose -> new Answer.Chose(chosen(choose).id()),
+            write -> new Answer.Wrote(written(write)),
+            this::read,
+            this::turned,
+            wait -> new Answer.Waited(null),
+            Hands::ended,
+            Hands::ended));
+  }
+
+  private Prompt.Option chosen(Prompt.Choose choose) {
+    Prompt.Option seen = seen(choose);
+    return seen == null ? choose.options().get(0) : seen;
+  }
+
+  private Answer turned(Prompt.TurnRod turn) {
+    boolean turns = neck.traits().fault().turns();
+    return new Answer.Turned(turns ? turn.turn() : Turn.NONE, neck.feel(turn.turn()));
+  }
+
+  private static Answer ended(Prompt end) {
+    throw new IllegalArgumentException("a session that has ended asks nothing: " + end);
   }
 
   /** The option that says what is not as usual here, or null where none does. */
@@ -188,7 +197,8 @@ public final class Hands {
     done.add(key(prompt));
     if (prompt instanceof Prompt.Tell && answer instanceof Answer.Confirmed) {
       told(step(prompt));
-    } else if (answer instanceof Answer.Turned turned) {
+    }
+    if (answer instanceof Answer.Turned turned) {
       neck.turn(turned.turn());
     }
   }

@@ -79,9 +79,11 @@ final class Past {
     Step step = step(place);
     if (step instanceof Step.Choose) {
       chosen.put(place, way.label());
-    } else if (step instanceof Step.Call call && ended.containsKey(call.procedure())) {
+    }
+    if (step instanceof Step.Call call && ended.containsKey(call.procedure())) {
       chosen.put(place, ended.get(call.procedure()));
-    } else if (step instanceof Step.TurnRod) {
+    }
+    if (step instanceof Step.TurnRod) {
       felt = feel(way.label());
     }
   }

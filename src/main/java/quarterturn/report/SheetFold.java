@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Feel;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
@@ -80,35 +81,49 @@ final class SheetFold {
   }
 
   private void take(Event event, SheetSteps steps) {
-    if (event instanceof Event.Noted noted) {
-      noted(noted, steps);
-    } else if (event instanceof Event.Chose chose) {
-      chose(chose, steps);
-    } else if (event instanceof Event.Told told) {
-      newStrings(told, steps, "", fitted(steps.change(told)));
-    } else if (event instanceof Event.Accepted accepted) {
-      Labels labels = steps.labels(accepted.step());
-      hazards.putIfAbsent(
-          accepted.hazard(),
-          new Sheet.Remark(
-              accepted.at(), asked(labels, accepted.step()), labels.hazard(accepted.hazard())));
-    } else if (event instanceof Event.Adjusted adjusted) {
-      settings.add(adjusted);
-    } else if (event instanceof Event.Turned turned) {
-      move(new Sheet.Move(turned.at(), turned.turn(), turned.feel(), true));
-    } else if (event instanceof Event.Recalled recalled) {
-      move(new Sheet.Move(recalled.at(), recalled.turned(), recalled.feel(), recalled.sure()));
-    } else if (event instanceof Event.WaitBegan began) {
-      waiting = began;
-    } else if (event instanceof Event.Waited waited) {
-      waited(waited);
-    } else if (event instanceof Event.Passed passed && steps.waits(passed.step())) {
+    event
+        .match(
+            new Event.Cases<Runnable>(
+                this::unsaid,
+                accepted -> () -> accepted(accepted, steps),
+                told -> () -> newStrings(told, steps, "", fitted(steps.change(told))),
+                noted -> () -> noted(noted, steps),
+                adjusted -> () -> settings.add(adjusted),
+                chose -> () -> chose(chose, steps),
+                this::unsaid,
+                this::unsaid,
+                this::unsaid,
+                turned -> () -> move(turned.at(), turned.turn(), turned.feel(), true),
+                did -> () -> move(did.at(), did.turned(), did.feel(), did.sure()),
+                began -> () -> waiting = began,
+                waited -> () -> waited(waited),
+                passed -> () -> passed(passed, steps),
+                this::unsaid,
+                this::unsaid,
+                this::unsaid,
+                left -> () -> standing = left.standing(),
+                this::unsaid,
+                end -> () -> ended = end))
+        .run();
+  }
+
+  /** Readings are told by their rows; the rest has no place on a sheet. */
+  private Runnable unsaid(Event event) {
+    return () -> {};
+  }
+
+  private void accepted(Event.Accepted accepted, SheetSteps steps) {
+    Labels labels = steps.labels(accepted.step());
+    String about = asked(labels, accepted.step());
+    hazards.putIfAbsent(
+        accepted.hazard(),
+        new Sheet.Remark(accepted.at(), about, labels.hazard(accepted.hazard())));
+  }
+
+  private void passed(Event.Passed passed, SheetSteps steps) {
+    if (steps.waits(passed.step())) {
       Instant at = passed.at();
       waits.add(new Sheet.Pause(passed.step(), at, at, at, "passed over: " + passed.why()));
-    } else if (event instanceof Event.Left left) {
-      standing = left.standing();
-    } else if (event instanceof Event.Ended end) {
-      ended = end;
     }
   }
 
@@ -175,10 +190,9 @@ final class SheetFold {
     return words.equals(step) ? step.replace('-', ' ') : words;
   }
 
-  private void move(Sheet.Move move) {
-    boolean stopped = move.feel() != null && move.turn().turns() == 0;
-    if (move.turn().turns() != 0 || stopped) {
-      moves.add(move);
+  private void move(Instant at, Turn turn, @Nullable Feel feel, boolean sure) {
+    if (turn.turns() != 0 || feel != null) {
+      moves.add(new Sheet.Move(at, turn, feel, sure));
     }
   }
 

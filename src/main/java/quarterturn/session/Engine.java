@@ -95,9 +95,11 @@ public final class Engine {
           choices
               .computeIfAbsent(step.id(), id -> new ArrayList<>())
               .addAll(choose.options().stream().map(Step.Option::id).toList());
-        } else if (step instanceof Step.Note) {
+        }
+        if (step instanceof Step.Note) {
           choices.putIfAbsent(step.id(), new ArrayList<>());
-        } else if (step instanceof Step.Pause pause
+        }
+        if (step instanceof Step.Pause pause
             && pause.lines().contains(new Step.Line.OfDirection())) {
           choices.put(Step.Line.OfDirection.WORD, Pauses.directions());
         }

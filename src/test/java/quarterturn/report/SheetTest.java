@@ -174,6 +174,14 @@ class SheetTest {
   }
 
   @Test
+  void theStepSaysWhatItRecordsNotItsId() {
+    Event noted = new Event.Noted(SetUp.minute(1), "complaint", "It buzzes.");
+    assertThat(sheet(noted).complaint()).isEqualTo("It buzzes.");
+    assertThat(sheetOf(NOTHING, noted).complaint()).isNull();
+    assertThat(sheetOf(NOTHING, noted).notes()).hasSize(1);
+  }
+
+  @Test
   void withoutTheFilesTheRecordStillReads() {
     Sheet sheet =
         sheetOf(
