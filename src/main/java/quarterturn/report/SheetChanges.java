@@ -74,14 +74,13 @@ final class SheetChanges {
     if (!quantity.onString()) {
       return false;
     }
-    Results.Change change = results.changes().get(id);
-    if (change == null) {
+    if (!results.changes().containsKey(id)) {
       return true;
     }
     // The quantity's own result is its first; the others are verdicts on the same readings.
     return results.of(quantity).stream()
         .limit(1)
-        .anyMatch(result -> change.spoils().contains(result.id()));
+        .anyMatch(result -> results.spoils(id, result.id()));
   }
 
   /** Whether much time went by after a reading, or the air became another. */

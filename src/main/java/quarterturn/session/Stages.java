@@ -118,7 +118,7 @@ final class Stages {
     Changed recheck = null;
     for (Changed changed : since) {
       Results.Change change = results.changes().get(changed.change());
-      if (change != null && change.spoils().contains(result.id())) {
+      if (change != null && results.spoils(change.id(), result.id())) {
         return stage(result, Stage.Status.STALE, words, change.name(), changed.at());
       }
       recheck = change != null && change.recheck().contains(result.id()) ? changed : recheck;

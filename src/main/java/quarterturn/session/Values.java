@@ -59,16 +59,11 @@ final class Values {
                 .history()
                 .changes()
                 .subList(reading.changesBefore(), state.history().changes().size());
-        return since.stream().anyMatch(change -> spoils(results, change, quantity)) ? null : read;
+        boolean spoiled = since.stream().anyMatch(one -> results.spoils(one.change(), quantity));
+        return spoiled ? null : read;
       }
     }
     return null;
-  }
-
-  private static boolean spoils(Results results, Changed changed, Quantity quantity) {
-    Results.Change change = results.changes().get(changed.change());
-    return change != null
-        && results.of(quantity).stream().anyMatch(r -> change.spoils().contains(r.id()));
   }
 
   /** How the last reading of a string stands to its window; none where it is stale. */
