@@ -181,7 +181,7 @@ final class Fold {
     boolean timely = state.history().timely(read.at());
     State now =
         read.missing()
-            ? state.with(bench.missed(read.quantity()))
+            ? state.with(bench.missed(read.quantity(), step.which()))
             : state
                 .with(state.history().read(read, bench.counts(read.quantity(), timely)))
                 .with(bench.read(read.quantity(), step.which(), timely));

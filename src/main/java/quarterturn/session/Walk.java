@@ -288,9 +288,14 @@ final class Walk {
     State out = state.with(state.position().out());
     if (step(out) instanceof Step.Call caller && caller.procedure().equals(ended)) {
       State now = out.with(out.position().chose(caller.id(), done.outcome()));
-      return branch(now, caller.then(), at, " has no way on after " + done.outcome());
+      Arrived back = branch(now, caller.then(), at, " has no way on after " + done.outcome());
+      return back.on() ? to(back.state(), afterCall(back.state())) : back;
     }
     return entered(out, at);
+  }
+
+  private String afterCall(State back) {
+    return new Detours(procedure(back)).afterCall(back.place().step(), back.bench());
   }
 
   /** To where a fresh reading is taken, if this turn needs one first. */

@@ -176,9 +176,13 @@ public record BenchState(long bits) {
         : !quantity.onString() || has(Fact.AT_PITCH);
   }
 
-  /** Nothing could be read; an earlier reading is still there. */
-  public BenchState missed(Quantity quantity) {
-    return held(quantity) == Held.NEVER ? with(quantity, Held.MISSED) : this;
+  /**
+   * Nothing could be read; an earlier reading is still there. Where each string is read, what was
+   * spoiled before is not used any more.
+   */
+  public BenchState missed(Quantity quantity, @Nullable Which which) {
+    boolean unused = which == Which.EACH && !held(quantity).usable();
+    return unused || held(quantity) == Held.NEVER ? with(quantity, Held.MISSED) : this;
   }
 
   /**

@@ -56,6 +56,21 @@ public final class Detours {
   }
 
   /**
+   * Where a session goes on after a call: a break in it may have cost the pitch that the steps after
+   * it take for granted.
+   *
+   * @param to the step that the call leads to
+   * @param bench as the call left it
+   */
+  public String afterCall(String to, BenchState bench) {
+    return !bench.has(Fact.AT_PITCH) && readingAhead(to) ? retune(bench) : to;
+  }
+
+  private boolean readingAhead(String step) {
+    return readings.computeIfAbsent(step, id -> Ways.readingBeforeTuning(procedure, id));
+  }
+
+  /**
    * Where a session goes on after a break: before a turn the neck is read anew, and before a string
    * is read its pitch is seen to.
    *
@@ -72,7 +87,7 @@ public final class Detours {
             && turns.computeIfAbsent(step.id(), id -> Ways.turnBeforeReading(procedure, id));
     boolean readingAhead =
         (waiting && step instanceof Step.Wait wait && !wait.rest())
-            || readings.computeIfAbsent(step.id(), id -> Ways.readingBeforeTuning(procedure, id));
+            || readingAhead(step.id());
     boolean tunes = drifted ? turnAhead || readingAhead : turnAhead && !bench.has(Fact.AT_PITCH);
     return tunes ? retune(bench) : turnAhead ? procedure.reread() : null;
   }

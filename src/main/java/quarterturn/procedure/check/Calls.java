@@ -19,6 +19,8 @@ import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
+import quarterturn.procedure.bench.BenchState;
+import quarterturn.procedure.bench.Detours;
 import quarterturn.procedure.bench.Held;
 
 /**
@@ -59,6 +61,7 @@ final class Calls {
       return ways;
     }
     Frame frame = caller.frame();
+    Detours detours = new Detours(frame.procedure());
     int subject = frame.index(new Subject.Choice(call.id()));
     boolean turns = any(called, step -> step instanceof Step.TurnRod, new HashSet<>());
     boolean tunes = any(called, this::tunes, new HashSet<>());
@@ -81,6 +84,14 @@ final class Calls {
               }
               caller.effects().spread(ways, call, call.then(), now);
             });
+    List<Effects.Onward> broken = new ArrayList<>();
+    for (Effects.Onward way : ways) {
+      // A break in what was called may have cost the pitch.
+      BenchState lost = way.at().bench().offPitch();
+      String to = detours.afterCall(way.step(), lost);
+      broken.add(new Effects.Onward(to, way.at().with(lost), way.branch()));
+    }
+    ways.addAll(broken);
     return ways;
   }
 

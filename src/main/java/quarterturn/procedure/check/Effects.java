@@ -199,9 +199,10 @@ final class Effects {
     if (step.which() == Which.EACH) {
       // Some strings may have been read for all that.
       taken(step, subject, now, before);
-      now.bench(now.bench().with(step.quantity(), Held.MISSED));
+      boolean counts = now.held(step.quantity()).usable();
+      now.bench(counts ? now.bench().with(step.quantity(), Held.MISSED) : now.bench());
     } else {
-      now.bench(before.bench().missed(step.quantity()));
+      now.bench(before.bench().missed(step.quantity(), step.which()));
       now.mask(subject, before.mask(subject));
     }
     return now;

@@ -243,6 +243,9 @@ final class Live {
       String to = detours.afterBreak(step, bench, false, false);
       next.add(to == null ? step.id() : to);
     }
+    if (step instanceof Step.Call) {
+      Ways.from(step).forEach(to -> next.add(detours.afterCall(to, BenchState.NONE)));
+    }
     return next;
   }
 }
