@@ -190,6 +190,11 @@ record History(
     return times.stream().max(Comparator.naturalOrder()).orElse(null);
   }
 
+  /** This session's last turn, or null. */
+  @Nullable TurnMade lastTurn() {
+    return turns.isEmpty() ? null : turns.get(turns.size() - 1);
+  }
+
   /** This session's last turn in which the rod moved, or null. */
   @Nullable TurnMade lastMoved() {
     for (int i = turns.size() - 1; i >= 0; i--) {

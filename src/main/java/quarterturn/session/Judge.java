@@ -117,8 +117,8 @@ final class Judge {
   }
 
   private @Nullable Feel feel() {
-    List<TurnMade> turns = state.history().turns();
-    return turns.isEmpty() ? null : turns.get(turns.size() - 1).feel();
+    TurnMade last = state.history().lastTurn();
+    return last == null ? null : last.feel();
   }
 
   private Set<String> callers() {

@@ -55,12 +55,12 @@ final class Notes {
   }
 
   private static List<String> turned(State state, Event.Turned turned) {
-    if (turned.turn().turns() == 0) {
+    TurnMade made = state.history().lastTurn();
+    if (made == null || turned.turn().turns() == 0) {
       return notes();
     }
     List<String> notes =
         notes("After the turn every reading is stale: relief, action and intonation.");
-    TurnMade made = state.history().turns().get(state.history().turns().size() - 1);
     if (made.turn().size().turns() > made.asked().size().turns() + 0.01) {
       notes.add("That was more than was asked. It counts, and the next reading tells its effect.");
     } else if (made.turn().turns() * made.asked().turns() < 0) {
@@ -107,8 +107,8 @@ final class Notes {
             + window
             + ". "
             + verdict(bracket, window));
-    if (!state.history().turns().isEmpty()
-        && state.history().readings().get(state.history().readings().size() - 1).counts()) {
+    List<Reading> readings = state.history().readings();
+    if (readings.get(readings.size() - 1).counts()) {
       answered(state, bracket, notes);
     }
   }
@@ -125,8 +125,8 @@ final class Notes {
   }
 
   private static void answered(State state, Bracket bracket, List<String> notes) {
-    TurnMade made = state.history().turns().get(state.history().turns().size() - 1);
-    if (made.expected() == null) {
+    TurnMade made = state.history().lastTurn();
+    if (made == null || made.expected() == null) {
       return;
     }
     String expected = "Expected after " + Own.made(made.turn()) + ": " + range(made.expected());

@@ -362,9 +362,8 @@ final class Prompter {
   }
 
   private static @Nullable Turn lastTurn(State state) {
-    return state.history().turns().isEmpty()
-        ? null
-        : state.history().turns().get(state.history().turns().size() - 1).turn();
+    TurnMade last = state.history().lastTurn();
+    return last == null ? null : last.turn();
   }
 
   private Said said(State state, String id, String text, @Nullable String why) {

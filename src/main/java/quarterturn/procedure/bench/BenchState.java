@@ -1,7 +1,6 @@
 package quarterturn.procedure.bench;
 
 import java.util.Collection;
-import java.util.EnumSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Adjustment;
@@ -203,16 +202,5 @@ public record BenchState(long bits) {
       now = now.held(quantity) == Held.FRESH ? now.with(quantity, Held.AGED) : now;
     }
     return now;
-  }
-
-  /** The facts, for what lists them. */
-  public Set<Fact> facts() {
-    Set<Fact> facts = EnumSet.noneOf(Fact.class);
-    for (Fact fact : Fact.values()) {
-      if (has(fact)) {
-        facts.add(fact);
-      }
-    }
-    return facts;
   }
 }

@@ -3,10 +3,7 @@ package quarterturn.procedure.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Predicate;
-import quarterturn.procedure.Cell;
 import quarterturn.procedure.Quantity;
-import quarterturn.procedure.Response;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Subject;
 import quarterturn.procedure.bench.Held;
@@ -51,24 +48,8 @@ final class Entry {
   }
 
   private static int unknown(Domain domain) {
-    return domain.where(domain.subject().match(INITIAL));
+    return domain.where(Knowledge.of(domain.subject()).initial());
   }
-
-  /** How things may stand before anything was read, chosen, reached or turned. */
-  private static final Subject.Cases<Predicate<Cell>> INITIAL =
-      new Subject.Cases<>(
-          reading -> Cell.Standing.NOTHING::equals,
-          differing -> cell -> true,
-          repeating -> cell -> true,
-          each -> cell -> true,
-          choice -> new Cell.Option("")::equals,
-          count -> cell -> cell instanceof Cell.Amount amount && amount.from() == 0,
-          person -> cell -> true,
-          turning -> cell -> true,
-          neck -> new Cell.Answer(Response.NOT_TURNED, 1, 2)::equals,
-          rod -> new Cell.Rod(null)::equals,
-          feeling -> new Cell.Felt(null)::equals,
-          callers -> cell -> true);
 
   /** What a procedure needs is fresh, since the engine sees to that before it begins. */
   private void needed(Situation situation) {
@@ -87,26 +68,6 @@ final class Entry {
     }
   }
 
-  /** Whether what is known of a subject can still be known when the procedure begins once more. */
-  static boolean stays(Subject subject) {
-    return subject.match(STAYS);
-  }
-
-  private static final Subject.Cases<Boolean> STAYS =
-      new Subject.Cases<>(
-          reading -> false,
-          differing -> false,
-          repeating -> false,
-          each -> false,
-          choice -> true,
-          count -> true,
-          person -> true,
-          turning -> false,
-          neck -> true,
-          rod -> false,
-          feeling -> false,
-          callers -> true);
-
   /**
    * Begun once more by the larger job it ended in: its own choices and counts are as it left them,
    * what is true of the bench is for others to say.
@@ -118,7 +79,7 @@ final class Entry {
     for (int i = 0; i < frame.domains().size(); i++) {
       Domain domain = frame.domains().get(i);
       boolean moved = domain.subject() instanceof Subject.Neck && again.turned();
-      if (moved || !stays(domain.subject())) {
+      if (moved || !Knowledge.of(domain.subject()).stays()) {
         again.mask(i, domain.all());
       } else if (domain.subject() instanceof Subject.Choice
           && !decided.contains(domain.subject())) {

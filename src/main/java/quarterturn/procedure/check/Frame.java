@@ -163,22 +163,11 @@ final class Frame {
   }
 
   private static boolean fleeting(Domain domain) {
-    return domain
-        .subject()
-        .match(
-            new Subject.Cases<>(
-                reading -> false,
-                differing -> true,
-                repeating -> true,
-                each -> false,
-                choice -> false,
-                count -> domain.cells().size() != 2 || !domain.cells().contains(ONCE),
-                person -> false,
-                turning -> true,
-                neck -> false,
-                rod -> true,
-                feeling -> false,
-                callers -> false));
+    // A count is kept as long as it tells only whether a step was reached.
+    boolean kept =
+        !(domain.subject() instanceof Subject.Count)
+            || (domain.cells().size() == 2 && domain.cells().contains(ONCE));
+    return !kept || !Knowledge.of(domain.subject()).lasting();
   }
 
   private static final Cell ONCE = new Cell.Amount(0, 1);

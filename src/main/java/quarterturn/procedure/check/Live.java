@@ -157,7 +157,7 @@ final class Live {
 
   /** What is only expected is about the answers of one time through. */
   private boolean staysDecided(Subject subject) {
-    return Entry.stays(subject)
+    return Knowledge.of(subject).stays()
         && (!(subject instanceof Subject.Choice) || decided.contains(subject));
   }
 
