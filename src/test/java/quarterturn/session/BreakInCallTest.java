@@ -38,8 +38,7 @@ class BreakInCallTest {
     Library library = Play.library("sign-off");
     Kind kind = library.kind("bass-34");
     Stream<Event.Before> action =
-        kind.strings().stream()
-            .map(s -> before(Quantity.ACTION, s, null, 2.4));
+        kind.strings().stream().map(s -> before(Quantity.ACTION, s, null, 2.4));
     Stream<Event.Before> relief =
         Stream.of(before(Quantity.RELIEF, kind.strings().get(0), new Bracket(0.35, 0.4), null));
     List<Event.Before> known = Stream.concat(relief, action).toList();
@@ -53,10 +52,7 @@ class BreakInCallTest {
   }
 
   private static Event.Before before(
-      Quantity quantity,
-      String string,
-      @Nullable Bracket bracket,
-      @Nullable Double value) {
+      Quantity quantity, String string, @Nullable Bracket bracket, @Nullable Double value) {
     return new Event.Before(Play.NOON, quantity, string, bracket, value, List.of());
   }
 }

@@ -56,8 +56,8 @@ public final class Detours {
   }
 
   /**
-   * Where a session goes on after a call: a break in it may have cost the pitch that the steps after
-   * it take for granted.
+   * Where a session goes on after a call: a break in it may have cost the pitch that the steps
+   * after it take for granted.
    *
    * @param to the step that the call leads to
    * @param bench as the call left it
@@ -86,8 +86,7 @@ public final class Detours {
             && !waiting
             && turns.computeIfAbsent(step.id(), id -> Ways.turnBeforeReading(procedure, id));
     boolean readingAhead =
-        (waiting && step instanceof Step.Wait wait && !wait.rest())
-            || readingAhead(step.id());
+        (waiting && step instanceof Step.Wait wait && !wait.rest()) || readingAhead(step.id());
     boolean tunes = drifted ? turnAhead || readingAhead : turnAhead && !bench.has(Fact.AT_PITCH);
     return tunes ? retune(bench) : turnAhead ? procedure.reread() : null;
   }
