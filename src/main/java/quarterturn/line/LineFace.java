@@ -208,20 +208,26 @@ public final class LineFace {
       paper.say(bad.message());
       return false;
     }
-    if (reply == Reply.Command.HELP) {
-      paper.say(Ask.help(prompt, between.ahead(), technician()));
-      paper.say(between.help());
-    } else if (reply == Reply.Command.NEXT) {
-      paper.say(coming());
-    } else if (reply == Reply.Command.WHY) {
-      String why = prompt.said().why();
-      paper.say(why == null ? "There is no more to say about this step." : "Why: " + why);
-    } else if (reply == Reply.Command.OVERVIEW) {
-      paper.say(StageTable.lines(bench.overview().stages(), dates));
-    } else if (reply == Reply.Command.LOG) {
-      paper.say(record());
+    if (reply instanceof Reply.Command command) {
+      paper.say(told(command, prompt));
     }
     return reply == Reply.Command.AGAIN;
+  }
+
+  private List<String> told(Reply.Command command, Prompt prompt) {
+    String why = prompt.said().why();
+    return switch (command) {
+      case HELP -> {
+        List<String> help = new ArrayList<>(Ask.help(prompt, between.ahead(), technician()));
+        help.addAll(between.help());
+        yield help;
+      }
+      case NEXT -> coming();
+      case WHY -> List.of(why == null ? "There is no more to say about this step." : "Why: " + why);
+      case OVERVIEW -> StageTable.lines(bench.overview().stages(), dates);
+      case LOG -> record();
+      case AGAIN, QUIT, HANDLED -> List.of();
+    };
   }
 
   /** Keeps what was named until it is asked for, and says what is wanted here. */

@@ -3,7 +3,7 @@ package quarterturn.line;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import quarterturn.procedure.Feel;
+import java.util.stream.IntStream;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Which;
 import quarterturn.report.Dates;
@@ -121,12 +121,11 @@ final class PromptLines {
   }
 
   private static List<String> options(Prompt.Choose choose) {
-    List<String> lines = new ArrayList<>();
-    int number = 1;
-    for (Prompt.Option option : choose.options()) {
-      lines.add(number++ + ". " + option.label() + " (" + option.id() + ")");
-    }
-    return lines;
+    return numbered(choose.options().stream().map(o -> o.label() + " (" + o.id() + ")").toList());
+  }
+
+  private static List<String> numbered(List<String> answers) {
+    return IntStream.range(0, answers.size()).mapToObj(i -> i + 1 + ". " + answers.get(i)).toList();
   }
 
   /** The most that may be turned, and what it should lead to. */
@@ -149,10 +148,8 @@ final class PromptLines {
   static List<String> feels() {
     List<String> lines = new ArrayList<>();
     lines.add("How did it feel? Type the number or the word.");
-    int number = 1;
-    for (Feel feel : TurnReader.FEELS) {
-      lines.add(number++ + ". " + feel.label() + " (" + feel.word() + ")");
-    }
+    lines.addAll(
+        numbered(TurnReader.FEELS.stream().map(f -> f.label() + " (" + f.word() + ")").toList()));
     return lines;
   }
 }

@@ -1,7 +1,6 @@
 package quarterturn.quick;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -16,7 +15,7 @@ import java.util.Map;
 public record Terms(List<String> strings, Map<String, List<String>> choices, double gaugeMm) {
   public Terms {
     strings = List.copyOf(strings);
-    choices = Map.copyOf(new LinkedHashMap<>(choices));
+    choices = Map.copyOf(choices);
   }
 
   /** Which string a word means, or -1: low, high, its note, or s1 for the lowest. */

@@ -70,6 +70,18 @@ abstract class CardSteps {
     return session.due(student).isEmpty() ? null : new Again(session, student);
   }
 
+  /** A question, and once it is answered, whether it is to come back. */
+  private static Card question(
+      String title, List<String> lines, String student, @Nullable String answer) {
+    return answer == null
+        ? Card.question(title, lines, student + ", your answer", "Your own words, one line.")
+        : Card.asked(
+            title,
+            lines,
+            "Shall this question come back next time? yes or no",
+            "yes: it is asked again at the next lesson.");
+  }
+
   private static String said(String text) {
     String safe = Printable.of(text).strip();
     if (safe.isEmpty() || safe.length() > LONGEST) {
@@ -303,14 +315,7 @@ abstract class CardSteps {
             "Your own words, one line. back: the reading was typed wrong.");
       }
       lines.add(question);
-      return answer == null
-          ? Card.question(
-              "Think on", lines, gate.student() + ", your answer", "Your own words, one line.")
-          : Card.asked(
-              "Think on",
-              lines,
-              "Shall this question come back next time? yes or no",
-              "yes: it is asked again at the next lesson.");
+      return question("Think on", lines, gate.student(), answer);
     }
 
     @Override
@@ -361,14 +366,7 @@ abstract class CardSteps {
         return null;
       }
       List<String> lines = List.of("From an earlier lesson, for " + student + ":", due.get(0));
-      return answer == null
-          ? Card.question(
-              "It comes back", lines, student + ", your answer", "Your own words, one line.")
-          : Card.asked(
-              "It comes back",
-              lines,
-              "Shall this question come back next time? yes or no",
-              "yes: it is asked again at the next lesson.");
+      return question(title(), lines, student, answer);
     }
 
     @Override
