@@ -21,18 +21,16 @@ import quarterturn.lesson.WriterLog;
  * stop is told without its bench, so that nobody is pointed at.
  */
 final class ClassSheet {
+  private static final String HEAD =
+      "lesson,step,predictions,less,same,more,size low,size high,readings,read low,read high,"
+          + "mean low,mean high";
+
   private final Plan plan;
   private final List<BenchRecord> benches;
   private final List<StudentRecord> students;
   private final List<StepSpread> spreads;
-  private final List<Roster.Share> shares;
 
-  private final boolean saddlesToo;
-
-  private ClassSheet(
-      Plan plan, List<WriterLog> logs, List<Roster.Share> shares, boolean saddlesToo) {
-    this.saddlesToo = saddlesToo;
-    this.shares = List.copyOf(shares);
+  private ClassSheet(Plan plan, List<WriterLog> logs) {
     this.plan = plan;
     this.benches = BenchRecord.of(plan, logs);
     this.students = StudentRecord.of(plan, logs);
@@ -46,45 +44,56 @@ final class ClassSheet {
    */
   static LessonPage of(
       Plan plan, List<WriterLog> logs, List<Roster.Share> shares, boolean saddlesToo) {
-    ClassSheet sheet = new ClassSheet(plan, logs, shares, saddlesToo);
-    return new LessonPage("Lesson sheet of the class", sheet.parts(), sheet.rows());
+    ClassSheet sheet = new ClassSheet(plan, logs);
+    return new LessonPage(
+        "Lesson sheet of the class",
+        sheet.parts(shares, saddlesToo),
+        SheetCsv.table(HEAD, sheet.spreads.stream().map(sheet::row).toList()));
   }
 
-  private List<SheetPart> parts() {
-    List<SheetPart> parts = new ArrayList<>();
+  private List<SheetPart> parts(List<Roster.Share> shares, boolean saddlesToo) {
     Map<String, String> facts = new LinkedHashMap<>();
     facts.put("Lesson", plan.title());
     facts.put("Id", plan.lesson());
     facts.put("Procedures", String.join(", ", plan.procedures()));
     facts.put("Benches", String.valueOf(benches.size()));
     facts.put("Students", String.valueOf(students.size()));
-    parts.add(new SheetPart("Lesson", List.of(new SheetPart.Facts(facts))));
-    parts.add(new SheetPart("Benches", List.of(benches())));
-    parts.add(new SheetPart("Predicted and read", List.of(spread())));
-    parts.add(new SheetPart("Who did what", roster()));
-    parts.add(new SheetPart("Holds", holds()));
-    parts.add(StudentSheet.points("Stops", stops()));
-    parts.add(StudentSheet.points("Questions that come back next time", returning()));
-    parts.add(LessonPage.about());
-    return parts;
+    return List.of(
+        new SheetPart("Lesson", List.of(new SheetPart.Facts(facts))),
+        new SheetPart("Benches", List.of(benches())),
+        new SheetPart("Predicted and read", List.of(spread())),
+        SheetPart.grid(
+            "Who did what",
+            "Nobody came.",
+            "How often each read, turned the rod and set a saddle, as the duties went round.",
+            List.of("Student", "Readings", "Rod turns", "Saddles", "Still to come"),
+            students.stream().map(s -> did(s.student(), shares, saddlesToo)).toList()),
+        SheetPart.grid(
+            "Holds",
+            "None.",
+            "What kept the benches, and for how long.",
+            List.of("Bench", "Held by", "Step", "For", "Lasted"),
+            holds()),
+        SheetPart.points("Stops", stops()),
+        SheetPart.points("Questions that come back next time", returning()),
+        LessonPage.about());
   }
 
   private SheetPart.Grid benches() {
-    List<List<String>> rows = new ArrayList<>();
-    for (BenchRecord record : benches) {
-      rows.add(
-          List.of(
-              record.bench().name(),
-              String.join(", ", record.students()),
-              String.join(", ", record.stages()),
-              String.valueOf(
-                  record.bench().rounds().stream().filter(r -> r.result() != null).count()),
-              record.bench().over() ? "yes" : "no"));
-    }
     return new SheetPart.Grid(
         "Who was there, and the parts a bench came to.",
         List.of("Bench", "Students", "Parts", "Readings and turns", "Left in order"),
-        rows);
+        benches.stream().map(ClassSheet::bench).toList());
+  }
+
+  private static List<String> bench(BenchRecord record) {
+    long results = record.bench().rounds().stream().filter(r -> r.result() != null).count();
+    return List.of(
+        record.bench().name(),
+        String.join(", ", record.students()),
+        String.join(", ", record.stages()),
+        String.valueOf(results),
+        record.bench().over() ? "yes" : "no");
   }
 
   private SheetPart.Block spread() {
@@ -99,44 +108,27 @@ final class ClassSheet {
   }
 
   /** In the order of their names, so that nobody stands first for having done more. */
-  private List<SheetPart.Block> roster() {
-    List<List<String>> rows = new ArrayList<>();
-    for (StudentRecord student : students) {
-      int readings = 0;
-      int turns = 0;
-      int saddles = 0;
-      for (Roster.Share share : shares) {
-        if (share.student().equals(student.student())) {
-          readings += share.readings();
-          turns += share.turns();
-          saddles += share.saddles();
-        }
-      }
-      List<String> toCome = new ArrayList<>();
-      if (readings == 0) {
-        toCome.add("a reading");
-      }
-      if (saddlesToo && saddles == 0) {
-        toCome.add("a saddle");
-      }
-      rows.add(
-          List.of(
-              student.student(),
-              String.valueOf(readings),
-              String.valueOf(turns),
-              String.valueOf(saddles),
-              String.join(", ", toCome)));
+  private static List<String> did(String student, List<Roster.Share> shares, boolean saddlesToo) {
+    List<Roster.Share> own = shares.stream().filter(s -> s.student().equals(student)).toList();
+    int readings = own.stream().mapToInt(Roster.Share::readings).sum();
+    int turns = own.stream().mapToInt(Roster.Share::turns).sum();
+    int saddles = own.stream().mapToInt(Roster.Share::saddles).sum();
+    List<String> toCome = new ArrayList<>();
+    if (readings == 0) {
+      toCome.add("a reading");
     }
-    return rows.isEmpty()
-        ? List.of(new SheetPart.Points(List.of("Nobody came.")))
-        : List.of(
-            new SheetPart.Grid(
-                "How often each read, turned the rod and set a saddle, as the duties went round.",
-                List.of("Student", "Readings", "Rod turns", "Saddles", "Still to come"),
-                rows));
+    if (saddlesToo && saddles == 0) {
+      toCome.add("a saddle");
+    }
+    return List.of(
+        student,
+        String.valueOf(readings),
+        String.valueOf(turns),
+        String.valueOf(saddles),
+        String.join(", ", toCome));
   }
 
-  private List<SheetPart.Block> holds() {
+  private List<List<String>> holds() {
     List<List<String>> rows = new ArrayList<>();
     for (BenchRecord record : benches) {
       for (BenchRecord.Kept kept : record.kept()) {
@@ -152,28 +144,23 @@ final class ClassSheet {
         }
       }
     }
-    return rows.isEmpty()
-        ? List.of(new SheetPart.Points(List.of("None.")))
-        : List.of(
-            new SheetPart.Grid(
-                "What kept the benches, and for how long.",
-                List.of("Bench", "Held by", "Step", "For", "Lasted"),
-                rows));
+    return rows;
   }
 
   private List<String> stops() {
-    List<String> out = new ArrayList<>();
-    for (BenchRecord record : benches) {
-      for (BenchRecord.Kept kept : record.kept()) {
-        if (kept.keep().kind() == Keep.Kind.STOP) {
-          String reason = kept.keep().what().isEmpty() ? "No reason given." : kept.keep().what();
-          String at = kept.keep().spot() == null ? "" : "At " + kept.keep().spot().key() + ": ";
-          out.add(at + reason + " (" + lasted(kept) + ")");
-        }
-      }
-    }
-    // Not bench by bench, since that order would tell whose they are.
-    return out.stream().sorted().toList();
+    return benches.stream()
+        .flatMap(record -> record.kept().stream())
+        .filter(kept -> kept.keep().kind() == Keep.Kind.STOP)
+        .map(ClassSheet::stop)
+        .sorted()
+        .toList();
+  }
+
+  private static String stop(BenchRecord.Kept kept) {
+    Keep keep = kept.keep();
+    String reason = keep.what().isEmpty() ? "No reason given." : keep.what();
+    String at = keep.spot() == null ? "" : "At " + keep.spot().key() + ": ";
+    return at + reason + " (" + lasted(kept) + ")";
   }
 
   private static String lasted(BenchRecord.Kept kept) {
@@ -189,40 +176,21 @@ final class ClassSheet {
   }
 
   /** A step a row: how far apart first, the mean last. */
-  private List<List<String>> rows() {
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(
-        List.of(
-            "lesson",
-            "step",
-            "predictions",
-            "less",
-            "same",
-            "more",
-            "size low",
-            "size high",
-            "readings",
-            "read low",
-            "read high",
-            "mean low",
-            "mean high"));
-    for (StepSpread spread : spreads) {
-      List<String> row = new ArrayList<>();
-      row.add(SheetCsv.text(plan.lesson()));
-      row.add(SheetCsv.text(spread.step()));
-      row.add(String.valueOf(spread.sizes().size()));
-      for (Direction way : Direction.values()) {
-        row.add(String.valueOf(spread.directions().getOrDefault(way, 0)));
-      }
-      boolean none = spread.sizes().isEmpty();
-      row.add(none ? "" : SheetCsv.number(spread.sizes().get(0)));
-      row.add(none ? "" : SheetCsv.number(spread.sizes().get(spread.sizes().size() - 1)));
-      row.add(String.valueOf(spread.readings().size()));
-      Spread readings = Spread.of(spread.readings(), spread.readings().size());
-      StudentCsv.bounds(row, readings == null ? null : readings.extent());
-      StudentCsv.bounds(row, readings == null ? null : readings.mean());
-      rows.add(row);
+  private List<String> row(StepSpread spread) {
+    List<String> row = new ArrayList<>();
+    row.add(SheetCsv.text(plan.lesson()));
+    row.add(SheetCsv.text(spread.step()));
+    row.add(String.valueOf(spread.sizes().size()));
+    for (Direction way : Direction.values()) {
+      row.add(String.valueOf(spread.directions().getOrDefault(way, 0)));
     }
-    return rows;
+    boolean none = spread.sizes().isEmpty();
+    row.add(none ? "" : SheetCsv.number(spread.sizes().get(0)));
+    row.add(none ? "" : SheetCsv.number(spread.sizes().get(spread.sizes().size() - 1)));
+    row.add(String.valueOf(spread.readings().size()));
+    Spread readings = Spread.of(spread.readings(), spread.readings().size());
+    row.addAll(SheetCsv.bounds(readings == null ? null : readings.extent()));
+    row.addAll(SheetCsv.bounds(readings == null ? null : readings.mean()));
+    return row;
   }
 }

@@ -1,7 +1,5 @@
 package quarterturn.report;
 
-import java.util.stream.Collectors;
-
 /** What a lesson's sheets can be written as. */
 public enum LessonFormat {
   TEXT("txt"),
@@ -25,10 +23,7 @@ public enum LessonFormat {
       case TEXT -> SheetText.of(page.title(), page.parts());
       case MARKDOWN -> SheetMarkdown.of(page.title(), page.parts());
       case HTML -> SheetHtml.of(page.title(), page.parts());
-      case CSV ->
-          page.rows().stream()
-              .map(row -> String.join(",", row) + "\r\n")
-              .collect(Collectors.joining());
+      case CSV -> page.csv();
     };
   }
 }

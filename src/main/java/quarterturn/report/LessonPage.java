@@ -5,13 +5,11 @@ import java.util.List;
 /**
  * A sheet of a lesson, in words but in no format yet.
  *
- * @param rows the same as a table for a spreadsheet, under a first row that names its columns; each
- *     cell is safe as it stands
+ * @param csv the same as a table for a spreadsheet
  */
-record LessonPage(String title, List<SheetPart> parts, List<List<String>> rows) {
+record LessonPage(String title, List<SheetPart> parts, String csv) {
   LessonPage {
     parts = List.copyOf(parts);
-    rows = List.copyOf(rows);
   }
 
   /** What every sheet of a lesson says of itself. */

@@ -3,6 +3,7 @@ package quarterturn.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Verdict;
@@ -17,48 +18,36 @@ import quarterturn.unit.Printable;
  * one that the gauge could not find; a reading with neither bounds nor value could not be taken.
  */
 final class SheetCsv {
-  private static final String END = "\r\n";
-
-  private static final List<String> HEAD =
-      List.of(
-          "time",
-          "quantity",
-          "string",
-          "low",
-          "high",
-          "value",
-          "unit",
-          "frets held",
-          "read at",
-          "gauge step",
-          "part",
-          "window low",
-          "window high",
-          "in window",
-          "spoiled by");
+  private static final String HEAD =
+      "time,quantity,string,low,high,value,unit,frets held,read at,gauge step,part,window low,"
+          + "window high,in window,spoiled by";
 
   private SheetCsv() {}
 
   static String of(Sheet sheet) {
-    StringBuilder out = new StringBuilder();
-    out.append(String.join(",", HEAD)).append(END);
-    for (Sheet.Taken taken : sheet.readings()) {
-      out.append(String.join(",", row(taken))).append(END);
-    }
-    return out.toString();
+    return table(HEAD, sheet.readings().stream().map(SheetCsv::row).toList());
+  }
+
+  /**
+   * A table under the line that names its columns.
+   *
+   * @param rows each cell safe as it stands
+   */
+  static String table(String head, List<List<String>> rows) {
+    return Stream.concat(Stream.of(head), rows.stream().map(row -> String.join(",", row)))
+        .map(line -> line + "\r\n")
+        .collect(Collectors.joining());
   }
 
   private static List<String> row(Sheet.Taken taken) {
     Event.Read read = taken.read();
-    Bracket bracket = read.bracket();
     Window window = taken.window();
     List<String> cells = new ArrayList<>();
     cells.add(read.at().toString());
     cells.add(read.quantity().word());
     cells.add(text(SheetRows.string(read)));
-    cells.add(bracket == null ? "" : number(bracket.lowMm()));
-    cells.add(bracket == null ? "" : number(bracket.highMm()));
-    cells.add(read.value() == null ? "" : number(read.value()));
+    cells.addAll(bounds(read.bracket()));
+    cells.add(number(read.value()));
     cells.add(read.quantity().unit());
     cells.add(read.held().stream().map(String::valueOf).collect(Collectors.joining(" ")));
     cells.add(read.readAt() == 0 ? "" : String.valueOf(read.readAt()));
@@ -67,7 +56,7 @@ final class SheetCsv {
     cells.add(window == null ? "" : number(window.lowMm()));
     cells.add(window == null ? "" : number(window.highMm()));
     cells.add(inWindow(taken.verdict()));
-    cells.add(text(taken.spoiled() == null ? "" : taken.spoiled()));
+    cells.add(text(taken.spoiled()));
     return cells;
   }
 
@@ -85,13 +74,15 @@ final class SheetCsv {
     return verdict == Verdict.IN ? "in" : verdict == Verdict.UNDECIDED ? "undecided" : "out";
   }
 
-  /** Our own numbers are no formulas, a minus before them included. */
-  static String number(double number) {
-    return Double.isFinite(number) ? Decimals.plain(number) : "";
+  static List<String> bounds(@Nullable Bracket bracket) {
+    return bracket == null
+        ? List.of("", "")
+        : List.of(number(bracket.lowMm()), number(bracket.highMm()));
   }
 
-  static String textOrEmpty(@Nullable String typed) {
-    return typed == null ? "" : text(typed);
+  /** Our own numbers are no formulas, a minus before them included. */
+  static String number(@Nullable Double number) {
+    return number != null && Double.isFinite(number) ? Decimals.plain(number) : "";
   }
 
   /**
@@ -101,7 +92,10 @@ final class SheetCsv {
    * out, quotes or none: what a stranger typed would run on the reader's machine. An apostrophe
    * before it makes it text.
    */
-  static String text(String typed) {
+  static String text(@Nullable String typed) {
+    if (typed == null) {
+      return "";
+    }
     boolean formula = !typed.isEmpty() && "=+-@\t\r\n".indexOf(typed.charAt(0)) >= 0;
     String cell = (formula ? "'" : "") + Printable.of(typed);
     boolean quoted =

@@ -9,6 +9,19 @@ record SheetPart(String title, List<Block> blocks) {
     blocks = List.copyOf(blocks);
   }
 
+  /** A part of points; without any it says so. */
+  static SheetPart points(String title, List<String> points) {
+    return new SheetPart(title, List.of(new Points(points.isEmpty() ? List.of("None.") : points)));
+  }
+
+  /** A part of one table; without a row it says {@code none}. */
+  static SheetPart grid(
+      String title, String none, String caption, List<String> head, List<List<String>> rows) {
+    return rows.isEmpty()
+        ? new SheetPart(title, List.of(new Points(List.of(none))))
+        : new SheetPart(title, List.of(new Grid(caption, head, rows)));
+  }
+
   /** What stands in a part. */
   sealed interface Block {}
 

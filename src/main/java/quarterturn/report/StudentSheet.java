@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Direction;
 import quarterturn.lesson.LessonEvent;
@@ -25,7 +25,7 @@ final class StudentSheet {
   private final Dates dates;
 
   private StudentSheet(Plan plan, StudentRecord record, List<Roster.Share> shares, Dates dates) {
-    this.shares = shares.stream().filter(s -> s.student().equals(record.student())).toList();
+    this.shares = shares;
     this.plan = plan;
     this.record = record;
     this.dates = dates;
@@ -34,44 +34,53 @@ final class StudentSheet {
   static LessonPage of(Plan plan, StudentRecord record, List<Roster.Share> shares, Dates dates) {
     StudentSheet sheet = new StudentSheet(plan, record, shares, dates);
     return new LessonPage(
-        "Lesson sheet of " + record.student(), sheet.parts(), StudentCsv.rows(plan, record));
+        "Lesson sheet of " + record.student(), sheet.parts(), StudentCsv.of(plan, record));
   }
 
   private List<SheetPart> parts() {
     List<SheetPart> parts = new ArrayList<>();
-    parts.add(new SheetPart("Lesson", List.of(new SheetPart.Facts(heading()))));
-    parts.add(new SheetPart("Expected, and what came", expected()));
-    if (!record.tries().isEmpty()) {
-      parts.add(new SheetPart("In your own words", words()));
-    }
-    if (!record.again().isEmpty()) {
-      parts.add(new SheetPart("Asked again from earlier lessons", again()));
-    }
-    parts.add(points("Questions that come back next time", record.returning()));
-    parts.add(new SheetPart("What you did at the bench", duties()));
-    parts.add(new SheetPart("How much of the example was shown", levels()));
-    parts.add(LessonPage.about());
-    return parts;
-  }
-
-  static SheetPart points(String title, List<String> points) {
-    return new SheetPart(
-        title, List.of(new SheetPart.Points(points.isEmpty() ? List.of("None.") : points)));
-  }
-
-  private Map<String, String> heading() {
     Map<String, String> facts = new LinkedHashMap<>();
     facts.put("Lesson", plan.title());
     facts.put("Id", plan.lesson());
     facts.put("Student", record.student());
     facts.put("Bench", String.join(", ", record.benches()));
-    return facts;
+    parts.add(new SheetPart("Lesson", List.of(new SheetPart.Facts(facts))));
+    parts.add(expected());
+    if (!record.tries().isEmpty()) {
+      parts.add(
+          new SheetPart(
+              "In your own words",
+              IntStream.rangeClosed(1, record.tries().size()).mapToObj(this::words).toList()));
+    }
+    if (!record.again().isEmpty()) {
+      parts.add(
+          new SheetPart(
+              "Asked again from earlier lessons",
+              record.again().stream().map(StudentSheet::again).toList()));
+    }
+    parts.add(SheetPart.points("Questions that come back next time", record.returning()));
+    parts.add(
+        SheetPart.grid(
+            "What you did at the bench",
+            "Nothing was begun.",
+            "The duties go round with every part.",
+            List.of("Bench", "Part", "Duty", "Readings", "Rod turns", "Saddles"),
+            shares.stream()
+                .filter(share -> share.student().equals(record.student()))
+                .map(StudentSheet::duties)
+                .toList()));
+    SheetPart.Block levels =
+        new SheetPart.Grid(
+            "It gives way as predictions come right without help, and comes back on an error."
+                + " Hazards are always shown.",
+            List.of("Bench", "From", "Step", "Shown", "Set by"),
+            record.levels().stream().map(this::level).toList());
+    parts.add(new SheetPart("How much of the example was shown", List.of(levels)));
+    parts.add(LessonPage.about());
+    return parts;
   }
 
-  private List<SheetPart.Block> expected() {
-    if (record.tries().isEmpty()) {
-      return List.of(new SheetPart.Points(List.of("Nothing was predicted.")));
-    }
+  private SheetPart expected() {
     boolean own = record.tries().stream().anyMatch(t -> t.own() != null);
     List<String> head = new ArrayList<>(List.of("No.", "Step", "Before", "Expected", "Came"));
     if (own) {
@@ -90,7 +99,12 @@ final class StudentSheet {
       }
       rows.add(row);
     }
-    return List.of(new SheetPart.Grid("Each prediction was locked before its result.", head, rows));
+    return SheetPart.grid(
+        "Expected, and what came",
+        "Nothing was predicted.",
+        "Each prediction was locked before its result.",
+        head,
+        rows);
   }
 
   private static String expected(Tried tried) {
@@ -128,76 +142,45 @@ final class StudentSheet {
         : result instanceof Value.None ? "could not be measured" : result.toString();
   }
 
-  private List<SheetPart.Block> words() {
-    List<SheetPart.Block> blocks = new ArrayList<>();
-    int number = 1;
-    for (Tried tried : record.tries()) {
-      Map<String, String> facts = new LinkedHashMap<>();
-      facts.put("No. " + number++, tried.opened().spot().part());
-      facts.put("Expected because", tried.prediction().reason());
-      LessonEvent.Reflected reflected = tried.reflected();
-      if (reflected != null) {
-        facts.put("Made of it", reflected.reason());
-        if (reflected.question() != null) {
-          facts.put("Asked", reflected.question());
-          facts.put("Answered", reflected.answer() == null ? "nothing" : reflected.answer());
-        }
+  private SheetPart.Block words(int number) {
+    Tried tried = record.tries().get(number - 1);
+    Map<String, String> facts = new LinkedHashMap<>();
+    facts.put("No. " + number, tried.opened().spot().part());
+    facts.put("Expected because", tried.prediction().reason());
+    LessonEvent.Reflected reflected = tried.reflected();
+    if (reflected != null) {
+      facts.put("Made of it", reflected.reason());
+      if (reflected.question() != null) {
+        facts.put("Asked", reflected.question());
+        facts.put("Answered", reflected.answer() == null ? "nothing" : reflected.answer());
       }
-      blocks.add(new SheetPart.Facts(facts));
     }
-    return blocks;
+    return new SheetPart.Facts(facts);
   }
 
-  private List<SheetPart.Block> again() {
-    return record.again().stream()
-        .map(
-            e -> {
-              Map<String, String> facts = new LinkedHashMap<>();
-              facts.put("Asked", e.question());
-              facts.put("Answered", e.answer());
-              return (SheetPart.Block) new SheetPart.Facts(facts);
-            })
-        .collect(Collectors.toList());
+  private static SheetPart.Block again(LessonEvent.AskedAgain asked) {
+    Map<String, String> facts = new LinkedHashMap<>();
+    facts.put("Asked", asked.question());
+    facts.put("Answered", asked.answer());
+    return new SheetPart.Facts(facts);
   }
 
-  private List<SheetPart.Block> duties() {
-    if (shares.isEmpty()) {
-      return List.of(new SheetPart.Points(List.of("Nothing was begun.")));
-    }
-    List<List<String>> rows = new ArrayList<>();
-    for (Roster.Share share : shares) {
-      rows.add(
-          List.of(
-              share.bench(),
-              share.part(),
-              String.join(", ", share.duties()),
-              String.valueOf(share.readings()),
-              String.valueOf(share.turns()),
-              String.valueOf(share.saddles())));
-    }
+  private static List<String> duties(Roster.Share share) {
     return List.of(
-        new SheetPart.Grid(
-            "The duties go round with every part.",
-            List.of("Bench", "Part", "Duty", "Readings", "Rod turns", "Saddles"),
-            rows));
+        share.bench(),
+        share.part(),
+        String.join(", ", share.duties()),
+        String.valueOf(share.readings()),
+        String.valueOf(share.turns()),
+        String.valueOf(share.saddles()));
   }
 
-  private List<SheetPart.Block> levels() {
-    List<List<String>> rows = new ArrayList<>();
-    for (StudentRecord.Stood stood : record.levels()) {
-      rows.add(
-          List.of(
-              stood.bench(),
-              dates.clock(stood.at()),
-              stood.spot() == null ? "" : stood.spot().key(),
-              BoardWords.level(stood.standing()),
-              stood.byTeacher() ? "the teacher" : ""));
-    }
+  private List<String> level(StudentRecord.Stood stood) {
     return List.of(
-        new SheetPart.Grid(
-            "It gives way as predictions come right without help, and comes back on an error."
-                + " Hazards are always shown.",
-            List.of("Bench", "From", "Step", "Shown", "Set by"),
-            rows));
+        stood.bench(),
+        dates.clock(stood.at()),
+        stood.spot() == null ? "" : stood.spot().key(),
+        BoardWords.level(stood.standing()),
+        stood.byTeacher() ? "the teacher" : "");
   }
 }

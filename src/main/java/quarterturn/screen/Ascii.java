@@ -5,6 +5,11 @@ package quarterturn.screen;
  * layout on a terminal that only shows ASCII.
  */
 final class Ascii {
+  private static final String DRAWN =
+      "─‾–—▄▀═│║╞╡┌┐└┘├┤╤╧╪╢╟┬┴┼╔╗╚╝█▓■▒░►→›»◄←‹«▲↑▼↓↕√·•∙●○°×…‘’“”″\u00a0";
+  private static final String TWINS =
+      "------=||||++++++++++++++++++###..>>>><<<<^^vv:x...@oox~''\"\"\" ";
+
   private Ascii() {}
 
   /** The twin of {@code codePoint}; a question mark where it has none. */
@@ -12,46 +17,7 @@ final class Ascii {
     if (codePoint < 0x7f) {
       return codePoint;
     }
-    return switch (codePoint) {
-      case '─', '‾', '–', '—', '▄', '▀' -> '-';
-      case '═' -> '=';
-      case '│', '║', '╞', '╡' -> '|';
-      case '┌',
-          '┐',
-          '└',
-          '┘',
-          '├',
-          '┤',
-          '╤',
-          '╧',
-          '╪',
-          '╢',
-          '╟',
-          '┬',
-          '┴',
-          '┼',
-          '╔',
-          '╗',
-          '╚',
-          '╝' ->
-          '+';
-      case '█', '▓', '■' -> '#';
-      case '▒', '░' -> '.';
-      case '►', '→', '›', '»' -> '>';
-      case '◄', '←', '‹', '«' -> '<';
-      case '▲', '↑' -> '^';
-      case '▼', '↓' -> 'v';
-      case '↕' -> ':';
-      case '√' -> 'x';
-      case '·', '•', '∙' -> '.';
-      case '●' -> '@';
-      case '○', '°' -> 'o';
-      case '×' -> 'x';
-      case '…' -> '~';
-      case '‘', '’' -> '\'';
-      case '“', '”', '″' -> '"';
-      case '\u00a0' -> ' ';
-      default -> '?';
-    };
+    int place = DRAWN.indexOf(codePoint);
+    return place < 0 ? '?' : TWINS.charAt(place);
   }
 }

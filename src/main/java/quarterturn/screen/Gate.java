@@ -2,7 +2,6 @@ package quarterturn.screen;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.concurrent.locks.ReentrantLock;
 
 /**
  * The way to the terminal. Once shut, drawing that is still under way in another thread goes
@@ -10,7 +9,6 @@ import java.util.concurrent.locks.ReentrantLock;
  */
 final class Gate extends OutputStream {
   private final OutputStream out;
-  private final ReentrantLock lock = new ReentrantLock();
   private boolean open;
 
   Gate(OutputStream out) {
@@ -33,28 +31,18 @@ final class Gate extends OutputStream {
   }
 
   /** Does {@code turn} between what others write, unless it is shut. */
-  void whileOpen(Turn turn) throws IOException {
-    lock.lock();
-    try {
-      if (open) {
-        turn.take(out);
-        out.flush();
-      }
-    } finally {
-      lock.unlock();
+  synchronized void whileOpen(Turn turn) throws IOException {
+    if (open) {
+      turn.take(out);
+      out.flush();
     }
   }
 
-  private void change(boolean to, Turn turn) throws IOException {
-    lock.lock();
-    try {
-      if (open != to) {
-        open = to;
-        turn.take(out);
-        out.flush();
-      }
-    } finally {
-      lock.unlock();
+  private synchronized void change(boolean to, Turn turn) throws IOException {
+    if (open != to) {
+      open = to;
+      turn.take(out);
+      out.flush();
     }
   }
 
@@ -64,26 +52,16 @@ final class Gate extends OutputStream {
   }
 
   @Override
-  public void write(byte[] bytes, int from, int length) throws IOException {
-    lock.lock();
-    try {
-      if (open) {
-        out.write(bytes, from, length);
-      }
-    } finally {
-      lock.unlock();
+  public synchronized void write(byte[] bytes, int from, int length) throws IOException {
+    if (open) {
+      out.write(bytes, from, length);
     }
   }
 
   @Override
-  public void flush() throws IOException {
-    lock.lock();
-    try {
-      if (open) {
-        out.flush();
-      }
-    } finally {
-      lock.unlock();
+  public synchronized void flush() throws IOException {
+    if (open) {
+      out.flush();
     }
   }
 }

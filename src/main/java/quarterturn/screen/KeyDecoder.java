@@ -8,6 +8,10 @@ import org.jspecify.annotations.Nullable;
  * follows for a moment, {@link #giveUp} says that it was the key.
  */
 final class KeyDecoder {
+  /** What stands for F1, F2 and so on. */
+  private static final List<String> FUNCTIONS =
+      List.of("11", "12", "13", "14", "15", "17", "18", "19", "20", "21", "23", "24");
+
   private final StringBuilder held = new StringBuilder();
 
   /** Whether more may follow. */
@@ -95,31 +99,22 @@ final class KeyDecoder {
       case 'M' -> s.charAt(1) == 'O' ? Key.Named.ENTER : null;
       case 'P', 'Q', 'R', 'S' -> new Key.Function(last - 'P' + 1);
       case 'Z' -> Key.Named.BACK_TAB;
-      case '~' -> numbered(s.substring(2, s.length() - 1));
+      case '~' -> numbered(s.substring(2, s.length() - 1).replaceAll(";.*", ""));
       default -> null;
     };
   }
 
-  private static @Nullable Key numbered(String parameters) {
-    return switch (parameters.replaceAll(";.*", "")) {
+  private static @Nullable Key numbered(String number) {
+    return switch (number) {
       case "1", "7" -> Key.Named.HOME;
       case "3" -> Key.Named.DELETE;
       case "4", "8" -> Key.Named.END;
       case "5" -> Key.Named.PAGE_UP;
       case "6" -> Key.Named.PAGE_DOWN;
-      case "11" -> new Key.Function(1);
-      case "12" -> new Key.Function(2);
-      case "13" -> new Key.Function(3);
-      case "14" -> new Key.Function(4);
-      case "15" -> new Key.Function(5);
-      case "17" -> new Key.Function(6);
-      case "18" -> new Key.Function(7);
-      case "19" -> new Key.Function(8);
-      case "20" -> new Key.Function(9);
-      case "21" -> new Key.Function(10);
-      case "23" -> new Key.Function(11);
-      case "24" -> new Key.Function(12);
-      default -> null;
+      default -> {
+        int function = FUNCTIONS.indexOf(number);
+        yield function < 0 ? null : new Key.Function(function + 1);
+      }
     };
   }
 }

@@ -1,13 +1,12 @@
 package quarterturn.screen;
 
-import com.googlecode.lanterna.TerminalSize;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.EnumMap;
-import java.util.List;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Queue;
 import java.util.concurrent.BlockingQueue;
@@ -15,6 +14,8 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.jline.terminal.Attributes;
+import org.jline.terminal.Attributes.InputFlag;
+import org.jline.terminal.Attributes.LocalFlag;
 import org.jline.terminal.Terminal;
 import org.jline.utils.NonBlockingReader;
 import org.jspecify.annotations.Nullable;
@@ -109,17 +110,9 @@ public final class Surface implements AutoCloseable {
   /** Raw, but Ctrl-C and Ctrl-Z stay signals: they work even while the face is busy. */
   private Attributes raw() {
     Attributes raw = new Attributes(found);
-    for (Attributes.LocalFlag flag :
-        List.of(
-            Attributes.LocalFlag.ICANON, Attributes.LocalFlag.ECHO, Attributes.LocalFlag.IEXTEN)) {
-      raw.setLocalFlag(flag, false);
-    }
-    for (Attributes.InputFlag flag :
-        List.of(
-            Attributes.InputFlag.IXON, Attributes.InputFlag.ICRNL, Attributes.InputFlag.INLCR)) {
-      raw.setInputFlag(flag, false);
-    }
-    raw.setLocalFlag(Attributes.LocalFlag.ISIG, true);
+    raw.setLocalFlags(EnumSet.of(LocalFlag.ICANON, LocalFlag.ECHO, LocalFlag.IEXTEN), false);
+    raw.setInputFlags(EnumSet.of(InputFlag.IXON, InputFlag.ICRNL, InputFlag.INLCR), false);
+    raw.setLocalFlag(LocalFlag.ISIG, true);
     raw.setControlChar(Attributes.ControlChar.VMIN, 1);
     raw.setControlChar(Attributes.ControlChar.VTIME, 0);
     return raw;
@@ -230,15 +223,11 @@ public final class Surface implements AutoCloseable {
   }
 
   int width() throws IOException {
-    return size().getColumns();
+    return bridge.getTerminalSize().getColumns();
   }
 
   int height() throws IOException {
-    return size().getRows();
-  }
-
-  private TerminalSize size() throws IOException {
-    return bridge.getTerminalSize();
+    return bridge.getTerminalSize().getRows();
   }
 
   void paint(Canvas canvas) throws IOException {

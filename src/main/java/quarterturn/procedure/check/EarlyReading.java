@@ -11,10 +11,7 @@ final class EarlyReading {
       new Rule(
           "early-reading",
           "A reading is asked for before anything rests on it.",
-          EarlyReading::prove,
-          new Examples(
-              Example.steps(Pieces.relief("say") + say("fine") + Pieces.LOOKED),
-              Example.steps(say("tune") + Pieces.relief("fine") + Pieces.LOOKED)));
+          EarlyReading::prove);
 
   private EarlyReading() {}
 
@@ -31,14 +28,5 @@ final class EarlyReading {
                         node, step.id() + wrong, "measure it before, or name it under needs"));
       }
     }
-  }
-
-  private static String say(String next) {
-    return """
-        - tell: say
-          text: The relief is {reading}.
-          go: %s
-        """
-        .formatted(next);
   }
 }

@@ -9,27 +9,7 @@ final class LeftApart {
       new Rule(
           "left-apart",
           "A procedure does not end as done with the neck loose in its pocket or the strings slack.",
-          LeftApart::prove,
-          Example.steps(
-                  """
-                  - tell: loose
-                    text: Unscrew the neck.
-                    hazards: [neck-joint]
-                    establishes: [neck-loose]
-                    go: fine
-                  """
-                      + Pieces.LOOKED)
-              .mended(
-                  "  go: fine\n",
-                  """
-                    go: fast
-                  - tell: fast
-                    text: Tighten the screws of the neck crosswise.
-                    hazards: [neck-joint]
-                    establishes: [neck-fast]
-                    changes: neck-refit
-                    go: fine
-                  """));
+          LeftApart::prove);
 
   private LeftApart() {}
 

@@ -13,9 +13,7 @@ final class LeftOver {
       new Rule(
           "left-over",
           "Every branch says when it is taken; nothing is left to otherwise.",
-          LeftOver::prove,
-          Example.steps(Pieces.FORK)
-              .broken("when: ask is socket\n      go: other", "otherwise: other"));
+          LeftOver::prove);
 
   private LeftOver() {}
 

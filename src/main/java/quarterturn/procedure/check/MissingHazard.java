@@ -9,9 +9,7 @@ final class MissingHazard {
       new Rule(
           "missing-hazard",
           "A step shows each hazard that goes with what it does or says.",
-          MissingHazard::prove,
-          Example.steps(Pieces.tune("fine") + Pieces.TUNED)
-              .broken("  hazards: [string-whip]\n", ""));
+          MissingHazard::prove);
 
   private MissingHazard() {}
 

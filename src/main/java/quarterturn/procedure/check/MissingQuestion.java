@@ -30,30 +30,7 @@ final class MissingQuestion {
           "missing-question",
           "Where turning or adjusting is asked about, one question predicts, one names a wrong idea and"
               + " why not, one checks with an answer.",
-          MissingQuestion::prove,
-          Example.sound(
-                  """
-                  - turn: turn
-                    text: Now {way} the rod nut by {turn}.
-                  """)
-              .with(
-                  "{turn}.\n",
-                  """
-                  {turn}.
-                    ask:
-                      - Write down the gap you expect after this turn.
-                  """)
-              .mended(
-                  "after this turn.\n",
-                  """
-                  after this turn.
-                      - idea: The gap reads as before. Turn once more at once?
-                        wrong:
-                          - says: Nothing has moved, so it needs a bigger turn.
-                            but: Part of the answer comes late, and a second turn would come on top of it.
-                      - check: What would you do if the gap moved the wrong way?
-                        answer: Take exactly that turn back, retune and read again.
-                  """));
+          MissingQuestion::prove);
 
   private MissingQuestion() {}
 

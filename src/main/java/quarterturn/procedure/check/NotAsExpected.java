@@ -5,42 +5,11 @@ import quarterturn.procedure.Step;
 
 /** A step's words are true when they are read. */
 final class NotAsExpected {
-  private static final Example BAD =
-      Example.steps(
-          """
-          - choose: look
-            text: Does a fret stand out?
-            options:
-              - is: even
-                label: No
-                go: high
-              - is: high
-                label: Yes
-                go: high
-          - done: high
-            text: That fret stands out. A qualified repairer can seat it.
-            expects: look is high
-            outcome: high-fret
-          """);
-
-  private static final Example GOOD =
-      BAD.with("No\n      go: high", "No\n      go: fine")
-          .with(
-              "- done: high\n",
-              """
-              - done: fine
-                text: Nothing more to do.
-                expects: look is even
-                outcome: even
-              - done: high
-              """);
-
   static final Rule RULE =
       new Rule(
           "not-as-expected",
           "What a step expects holds on every way that leads to it.",
-          NotAsExpected::prove,
-          new Examples(GOOD, BAD));
+          NotAsExpected::prove);
 
   private NotAsExpected() {}
 

@@ -13,16 +13,7 @@ final class OverLimit {
       new Rule(
           "over-limit",
           "No turn, rest, settling or count goes beyond safety/limits.yaml.",
-          OverLimit::prove,
-          Example.sound(
-                  """
-                  - wait: rest
-                    text: Let the rod rest for {minutes}.
-                    for: 24 h
-                    rest: true
-                    go: tune
-                  """)
-              .broken("24 h", "12 h"));
+          OverLimit::prove);
 
   private OverLimit() {}
 

@@ -11,12 +11,11 @@ import quarterturn.procedure.Slip;
  * @param id as a finding names it, such as {@code unknown-key}
  * @param means what has to hold, in one line
  * @param proving how it is decided where it is broken
- * @param examples a piece of a procedure that keeps it, and one that breaks it
  */
-record Rule(String id, String means, Proving proving, Examples examples) {
+record Rule(String id, String means, Proving proving) {
   /** One that is decided while a file is read, so that nothing of it is left to be proven. */
-  static Rule read(Slip slip, String means, Examples examples) {
-    return new Rule(slip.rule(), means, (proof, found) -> {}, examples);
+  static Rule read(Slip slip, String means) {
+    return new Rule(slip.rule(), means, (proof, found) -> {});
   }
 
   /** The places where it is broken, as they were found. */

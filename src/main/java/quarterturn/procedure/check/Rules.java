@@ -1,25 +1,55 @@
 package quarterturn.procedure.check;
 
 import java.util.List;
+import java.util.stream.Stream;
+import quarterturn.procedure.Slip;
 
 /** All the rules, in the order in which they are explained. */
 final class Rules {
-  /** First those that are decided while a file is read, then those that are proven. */
-  static final List<Rule> ALL =
+  /** Decided while a file is read. */
+  private static final List<Rule> READ =
       List.of(
-          NotYaml.RULE,
-          ControlCharacter.RULE,
-          UnknownKey.RULE,
-          MissingKey.RULE,
-          UnknownWord.RULE,
-          UnknownId.RULE,
-          BadId.RULE,
-          BadValue.RULE,
-          BadBlank.RULE,
-          BadCondition.RULE,
-          WayOn.RULE,
-          CallCircle.RULE,
-          NoBeginnerText.RULE,
+          Rule.read(
+              Slip.NOT_YAML,
+              "A file is UTF-8 text in plain YAML: one document, each key once, no tags,"
+                  + " anchors or aliases."),
+          Rule.read(
+              Slip.CONTROL_CHARACTER,
+              "Every character of a file can be shown; none is lost, and none drives a terminal."),
+          Rule.read(Slip.UNKNOWN_KEY, "Every key is one that may stand in its place."),
+          Rule.read(Slip.MISSING_KEY, "Every key that must stand in a place stands there."),
+          Rule.read(
+              Slip.UNKNOWN_WORD,
+              "Kinds of step, facts, hazards, pictures, quantities and the like are words that"
+                  + " the program knows."),
+          Rule.read(
+              Slip.UNKNOWN_ID,
+              "Every step, option, procedure, change and result that is named exists."),
+          Rule.read(
+              Slip.BAD_ID,
+              "An id is made of a to z, 0 to 9 and -, and no two things of one kind share theirs."),
+          Rule.read(
+              Slip.BAD_VALUE,
+              "A value is of the kind, the size and the unit that its key takes; every amount"
+                  + " has its unit."),
+          Rule.read(
+              Slip.BAD_BLANK,
+              "A blank in braces is one that the program can fill in, in a text where it does so."),
+          Rule.read(
+              Slip.BAD_CONDITION,
+              "A condition is made of the words that the program can judge, with amounts in"
+                  + " their units."),
+          Rule.read(
+              Slip.WAY_ON,
+              "Every step but the last says the way on, in one way: by go, or by branches."),
+          Rule.read(Slip.CALL_CIRCLE, "No procedure calls itself, nor one that leads back to it."),
+          Rule.read(
+              Slip.NO_BEGINNER_TEXT,
+              "A step with a technician's wording has the beginner's text as well."));
+
+  /** Proven of a file that could be read. */
+  private static final List<Rule> PROVEN =
+      List.of(
           OpenBranches.RULE,
           OverlappingBranches.RULE,
           IdleBranch.RULE,
@@ -49,6 +79,8 @@ final class Rules {
           NotAsExpected.RULE,
           UnknownOutcome.RULE,
           CannotProve.RULE);
+
+  static final List<Rule> ALL = Stream.of(READ, PROVEN).flatMap(List::stream).toList();
 
   private Rules() {}
 }

@@ -5,31 +5,11 @@ import quarterturn.procedure.Step;
 
 /** A beginner waits. */
 final class SkippedWait {
-  private static final String REST =
-      """
-      - wait: rest
-        text: Let it rest for {minutes}.
-        for: 24 h
-        go: play
-      """;
-
   static final Rule RULE =
       new Rule(
           "skipped-wait",
           "A wait that one role has to let pass is not skipped for a beginner.",
-          SkippedWait::prove,
-          Example.steps(Pieces.roles("rest", "play") + REST + Pieces.PLAY)
-              .broken(
-                  """
-                  beginner
-                        go: rest
-                      - when: role is technician
-                  """,
-                  """
-                  technician
-                        go: rest
-                      - when: role is beginner
-                  """));
+          SkippedWait::prove);
 
   private SkippedWait() {}
 

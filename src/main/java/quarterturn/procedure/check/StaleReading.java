@@ -9,42 +9,11 @@ import quarterturn.procedure.bench.Held;
 final class StaleReading {
   private static final Set<Held> STALE = Set.of(Held.STALE, Held.AFTER_TURN);
 
-  private static final String JUDGE =
-      """
-      - compute: judge
-        calculation: comparison
-        branches:
-          - when: relief touches
-            go: bowed-back
-          - when: relief below target or in target or undecided or above target
-            go: fine
-      - done: bowed-back
-        text: The string touches.
-        outcome: touches
-      """;
-
   static final Rule RULE =
       new Rule(
           "stale-reading",
           "Nothing rests on a reading that something done since has spoiled.",
-          StaleReading::prove,
-          Example.steps(Pieces.relief("judge") + JUDGE + Pieces.LOOKED)
-              .broken(
-                  "      go: judge\n",
-                  """
-                        go: off
-                  - tell: off
-                    text: Take the neck off.
-                    hazards: [neck-joint]
-                    establishes: [neck-loose]
-                    go: back
-                  - tell: back
-                    text: Screw the neck back on.
-                    hazards: [neck-joint]
-                    establishes: [neck-fast]
-                    changes: neck-refit
-                    go: judge
-                  """));
+          StaleReading::prove);
 
   private StaleReading() {}
 

@@ -4,34 +4,11 @@ import quarterturn.procedure.bench.Held;
 
 /** Between two turns the neck is read. */
 final class TurnAfterTurn {
-  private static final String FELT =
-      """
-          smooth: tune
-          stiff: tune
-          jammed: repairer
-          free: tune
-          noise: repairer
-          slipped: repairer
-      """;
-
   static final Rule RULE =
       new Rule(
           "turn-after-turn",
           "Between two turns the strings are retuned, the neck settles and its relief is read, on every way.",
-          TurnAfterTurn::prove,
-          Example.sound(FELT)
-              .broken(
-                  FELT,
-                  FELT.replace("stiff: tune", "stiff: turn-back")
-                      + """
-                      - turn: turn-back
-                        text: Take the turn back, {turn}.
-                        hazards: [tool-slip, rod-force, wrong-key]
-                        amount: undo
-                        limit: 1/4 turn
-                        felt:
-                      """
-                      + FELT));
+          TurnAfterTurn::prove);
 
   private TurnAfterTurn() {}
 

@@ -10,16 +10,7 @@ final class TurnHazards {
       new Rule(
           "turn-hazards",
           "A turn names the hazards that the limits put before every turn.",
-          TurnHazards::prove,
-          Example.sound(
-                  """
-                  - turn: turn
-                    text: Now {way} the rod nut by {turn}.
-                    hazards: [tool-slip, rod-force, wrong-key]
-                    amount: advised
-                    limit: 1/4 turn
-                  """)
-              .broken(", rod-force, wrong-key", ""));
+          TurnHazards::prove);
 
   private TurnHazards() {}
 

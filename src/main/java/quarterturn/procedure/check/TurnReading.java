@@ -8,24 +8,7 @@ final class TurnReading {
       new Rule(
           "turn-reading",
           "Before a turn relief was read on the lowest string, at pitch and settled, and nothing changed since.",
-          TurnReading::prove,
-          Example.sound(
-                  """
-                  - tell: slacken
-                    text: Slacken every string by a whole tone.
-                    hazards: [string-whip]
-                    establishes: [detuned]
-                    go: turn
-                  """)
-              .broken(
-                  "  go: turn\n",
-                  """
-                    go: hang
-                  - wait: hang
-                    text: Let the strings hang for {minutes}.
-                    for: 24 h
-                    go: turn
-                  """));
+          TurnReading::prove);
 
   private TurnReading() {}
 

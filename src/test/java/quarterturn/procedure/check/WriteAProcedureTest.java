@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Shelf;
 
@@ -15,8 +14,6 @@ class WriteAProcedureTest {
   private static final Path FILE = Path.of("procedures", "README.md");
   private static final String BEGIN = "<!-- rules: written by WriteAProcedureTest -->\n";
   private static final String END = "<!-- end of rules -->\n";
-
-  @TempDir Path folder;
 
   @Test
   void theRulesStandThereAsTheyAre() throws IOException {
@@ -32,7 +29,7 @@ class WriteAProcedureTest {
     assertThat(text.substring(from, to)).isEqualTo(rules);
   }
 
-  private String rules() throws IOException {
+  private static String rules() throws IOException {
     StringBuilder text = new StringBuilder("\n");
     for (Rule rule : Rules.ALL) {
       text.append("**").append(rule.id()).append("** ").append(rule.means()).append("\n\n");
@@ -41,10 +38,9 @@ class WriteAProcedureTest {
     return text.toString();
   }
 
-  /** The first finding on the rule's bad example. */
-  private String finding(Rule rule) throws IOException {
-    Path file = folder.resolve("example.yaml");
-    Files.writeString(file, rule.examples().bad().file());
+  /** The first finding on the rule's example. */
+  private static String finding(Rule rule) throws IOException {
+    Path file = RulesTest.example(rule);
     Fault fault = Checker.check(new Shelf(null), file.toString()).findings().get(0);
     return fault.toString().replace(file.toString(), "example.yaml");
   }
