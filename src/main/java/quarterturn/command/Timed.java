@@ -3,16 +3,29 @@ package quarterturn.command;
 import java.io.PrintWriter;
 import java.time.Clock;
 import java.util.List;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** A command: its clock, which is given to it once it is made, and what it prints to. */
-@Command(mixinStandardHelpOptions = true)
 abstract class Timed {
   Clock clock = Clock.systemDefaultZone();
   @Spec CommandSpec spec = CommandSpec.create();
+
+  @Option(
+      names = {"-h", "--help"},
+      order = Where.ORDER + 1,
+      usageHelp = true,
+      description = "Show this help message and exit.")
+  private boolean help;
+
+  @Option(
+      names = {"-V", "--version"},
+      order = Where.ORDER + 1,
+      versionHelp = true,
+      description = "Print version information and exit.")
+  private boolean version;
 
   PrintWriter out() {
     return spec.commandLine().getOut();
