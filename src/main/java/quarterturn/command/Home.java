@@ -1,5 +1,6 @@
 package quarterturn.command;
 
+import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -65,10 +66,10 @@ record Home(Desk desk, Looks looks) {
                 HomeLine.Lines.drawn(lines.unfinished()),
                 starts);
         if (choice instanceof HomeChoice.Interrupted) {
-          return ScreenFace.INTERRUPTED;
+          return ExitStatus.INTERRUPTED;
         }
         if (choice instanceof HomeChoice.Quit) {
-          return ScreenFace.DONE;
+          return ExitStatus.DONE;
         }
         outcome = played(surface, chosen(choice, lines, results));
       }
@@ -123,7 +124,7 @@ record Home(Desk desk, Looks looks) {
               typing.source(),
               typing.out());
       if (choice instanceof LineHome.Choice.Quit quit) {
-        return quit.interrupted() ? 130 : 0;
+        return quit.interrupted() ? ExitStatus.INTERRUPTED : ExitStatus.DONE;
       }
       if (choice instanceof LineHome.Choice.Rehearse rehearse) {
         PracticeBench bench = practice(rehearse);

@@ -1,5 +1,6 @@
 package quarterturn.command;
 
+import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.Map;
@@ -17,8 +18,6 @@ import quarterturn.unit.NotUnderstood;
 /** Takes an instrument's facts from options, or asks for them where none is given. */
 @Command
 abstract class InstrumentEntry extends Placed {
-  private static final int INTERRUPTED = 130;
-
   /** What is done with the facts that were taken. */
   interface Keeping {
     void keep(Instrument instrument, Consumer<String> say) throws IOException;
@@ -53,7 +52,7 @@ abstract class InstrumentEntry extends Placed {
           typing.out().println("Left without a change.");
           yield 0;
         }
-        case INTERRUPTED -> INTERRUPTED;
+        case INTERRUPTED -> ExitStatus.INTERRUPTED;
         case CUT_SHORT ->
             throw new NotUnderstood("the input ended before the questions did; nothing was kept");
       };

@@ -1,5 +1,6 @@
 package quarterturn.command;
 
+import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,8 +42,6 @@ import quarterturn.unit.NotUnderstood;
       "The same again after a break goes on where the bench was. Each bench has its own name."
     })
 final class LessonJoin extends Placed {
-  private static final int INTERRUPTED = 130;
-
   @Parameters(paramLabel = "FOLDER", description = "The lesson's folder.")
   private Path folder = Path.of("");
 
@@ -79,7 +78,7 @@ final class LessonJoin extends Placed {
           return typed(plan, Names.check("a bench", name), named, typing);
         }
       } catch (LineSource.Interrupted e) {
-        return INTERRUPTED;
+        return ExitStatus.INTERRUPTED;
       }
     }
     try (Terminal terminal = SystemTerminal.open();

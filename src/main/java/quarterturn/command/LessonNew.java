@@ -1,5 +1,6 @@
 package quarterturn.command;
 
+import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -37,8 +38,6 @@ import quarterturn.unit.NotUnderstood;
           + " edit."
     })
 final class LessonNew extends Placed {
-  private static final int INTERRUPTED = 130;
-
   @Parameters(paramLabel = "FOLDER", description = "Local, shared or synced; made where needed.")
   private Path folder = Path.of("");
 
@@ -106,7 +105,7 @@ final class LessonNew extends Placed {
           return 0;
         }
       } catch (LineSource.Interrupted e) {
-        return INTERRUPTED;
+        return ExitStatus.INTERRUPTED;
       }
     }
     make(plan, given, checks);

@@ -1,5 +1,6 @@
 package quarterturn.line;
 
+import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.HashSet;
@@ -55,7 +56,7 @@ public final class LessonLine implements Between {
     try (LessonWatch watch = LessonWatch.over(session, in::aside)) {
       while (true) {
         int status = LineFace.run(session, in, out, dates, line);
-        boolean done = status == LineFace.DONE && session.prompt().ended();
+        boolean done = status == ExitStatus.DONE && session.prompt().ended();
         if (!done || watch.broke() != null) {
           return status;
         }

@@ -1,5 +1,6 @@
 package quarterturn.line;
 
+import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Duration;
@@ -22,7 +23,6 @@ import quarterturn.unit.Printable;
 
 /** The board in typed lines: what changes is printed, and commands are typed. */
 public final class LineBoard {
-  private static final int INTERRUPTED = 130;
   private static final Duration LOOK = Duration.ofSeconds(1);
 
   private final Board board;
@@ -144,7 +144,7 @@ public final class LineBoard {
         act(command);
       }
     } catch (LineSource.Interrupted e) {
-      return INTERRUPTED;
+      return ExitStatus.INTERRUPTED;
     }
   }
 

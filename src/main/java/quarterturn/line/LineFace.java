@@ -1,5 +1,6 @@
 package quarterturn.line;
 
+import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Duration;
@@ -24,18 +25,6 @@ import quarterturn.unit.Printable;
 
 /** The session as plain lines that a screen reader can follow. */
 public final class LineFace {
-  /** Ended in order, or left in order. */
-  public static final int DONE = 0;
-
-  /** The instrument goes to a repairer. */
-  public static final int HAND_OVER = 1;
-
-  /** Something could not be read or written. */
-  public static final int FAILED = 2;
-
-  /** Stopped by the key that stops a program, after leaving in order. */
-  public static final int INTERRUPTED = 130;
-
   private static final String TYPE = "> ";
 
   private final Bench bench;
@@ -73,7 +62,7 @@ public final class LineFace {
           "Stopped: the record could not be read or written ("
               + e.getMessage()
               + "). Everything answered before is kept.");
-      return FAILED;
+      return ExitStatus.FAILED;
     }
   }
 
@@ -83,7 +72,7 @@ public final class LineFace {
       return talk();
     } catch (Interrupted e) {
       leave();
-      return INTERRUPTED;
+      return ExitStatus.INTERRUPTED;
     }
   }
 
@@ -101,7 +90,7 @@ public final class LineFace {
       Between.Then then = between.before();
       if (then == Between.Then.LEAVE) {
         leave();
-        return DONE;
+        return ExitStatus.DONE;
       }
       show |= then == Between.Then.SAID;
       Prompt prompt = bench.prompt();
@@ -116,12 +105,12 @@ public final class LineFace {
       }
       if (prompt.ended()) {
         paper.say(record());
-        return prompt instanceof Prompt.HandOver ? HAND_OVER : DONE;
+        return prompt instanceof Prompt.HandOver ? ExitStatus.HAND_OVER : ExitStatus.DONE;
       }
       Reply reply = next(prompt);
       if (reply == null || (reply == Reply.Command.QUIT && sure())) {
         leave();
-        return DONE;
+        return ExitStatus.DONE;
       }
       show = act(reply, prompt);
     }

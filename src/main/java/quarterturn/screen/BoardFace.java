@@ -1,5 +1,6 @@
 package quarterturn.screen;
 
+import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
@@ -55,19 +56,19 @@ public final class BoardFace {
         surface.paint(BoardPage.draw(model, dates, width, height));
         Input input = surface.next(toLook());
         if (input instanceof Input.Interrupted) {
-          return ScreenFace.INTERRUPTED;
+          return ExitStatus.INTERRUPTED;
         }
         if (input instanceof Input.Closed) {
-          return ScreenFace.DONE;
+          return ExitStatus.DONE;
         }
         if (input instanceof Input.Broke broke) {
           throw new IllegalStateException("something broke", broke.cause());
         }
         if (take(input)) {
-          return ScreenFace.DONE;
+          return ExitStatus.DONE;
         }
       } catch (IOException gone) {
-        return ScreenFace.DONE;
+        return ExitStatus.DONE;
       }
     }
   }

@@ -1,5 +1,6 @@
 package quarterturn.screen;
 
+import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.time.ZoneId;
 import org.jline.terminal.Terminal;
@@ -33,7 +34,7 @@ public final class LessonFace {
   }
 
   private static boolean done(ScreenFace.Outcome outcome, LessonSession session) {
-    return outcome.status() == ScreenFace.DONE
+    return outcome.status() == ExitStatus.DONE
         && session.prompt() instanceof Prompt.Done
         && !session.lesson().over();
   }

@@ -1,5 +1,6 @@
 package quarterturn.screen;
 
+import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.time.Duration;
 import java.time.ZoneId;
@@ -14,15 +15,6 @@ import quarterturn.unit.Printable;
 
 /** The full-screen face of one session. */
 public final class ScreenFace {
-  /** The session is done, or was left in order. */
-  public static final int DONE = 0;
-
-  /** The session ended with a hand-over. */
-  public static final int HAND_OVER = 1;
-
-  /** Ctrl-C; the session was left in order. */
-  public static final int INTERRUPTED = 130;
-
   private static final Duration TICK = Duration.ofSeconds(1);
   private static final Duration CALM = Duration.ofMinutes(1);
 
@@ -108,14 +100,14 @@ public final class ScreenFace {
         model = shown(bench).saying(cards.news());
       }
       if (!painted()) {
-        return left(DONE);
+        return left(ExitStatus.DONE);
       }
       Input input = next();
       if (input instanceof Input.Interrupted) {
-        return left(INTERRUPTED);
+        return left(ExitStatus.INTERRUPTED);
       }
       if (input instanceof Input.Closed) {
-        return left(DONE);
+        return left(ExitStatus.DONE);
       }
       if (input instanceof Input.Broke broke) {
         bench.leave();
@@ -124,7 +116,7 @@ public final class ScreenFace {
       }
       Effect effect = take(input);
       if (effect instanceof Effect.Leave) {
-        return left(DONE);
+        return left(ExitStatus.DONE);
       }
     }
   }
@@ -226,8 +218,8 @@ public final class ScreenFace {
   private Outcome left(int status) throws IOException {
     if (model.prompt() instanceof Prompt.Ending end) {
       return end instanceof Prompt.HandOver
-          ? new Outcome(HAND_OVER, "For a repairer: " + end.words())
-          : new Outcome(DONE, "Done: " + end.words());
+          ? new Outcome(ExitStatus.HAND_OVER, "For a repairer: " + end.words())
+          : new Outcome(ExitStatus.DONE, "Done: " + end.words());
     }
     String standing = bench.leave();
     return new Outcome(status, "Left: " + standing + "\n" + again());

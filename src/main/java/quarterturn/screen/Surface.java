@@ -1,5 +1,6 @@
 package quarterturn.screen;
 
+import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -170,7 +171,7 @@ public final class Surface implements AutoCloseable {
       interruptedAt = System.nanoTime();
     } else if (System.nanoTime() - interruptedAt > TimeUnit.MILLISECONDS.toNanos(HANGS_MILLIS)) {
       giveBack();
-      Runtime.getRuntime().halt(ScreenFace.INTERRUPTED);
+      Runtime.getRuntime().halt(ExitStatus.INTERRUPTED);
     }
     inputs.add(new Input.Interrupted());
   }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Bench;
+import quarterturn.session.ExitStatus;
 import quarterturn.session.Prompt;
 import quarterturn.session.Refused;
 import quarterturn.unit.NotUnderstood;
@@ -21,15 +22,6 @@ import quarterturn.unit.TypedLines;
  * nothing else. UTF-8 both ways. After an {@code error} line the same prompt follows again.
  */
 public final class ScriptFace {
-  /** Ended in order, or left in order. */
-  public static final int DONE = 0;
-
-  /** The instrument goes to a repairer. */
-  public static final int HAND_OVER = 1;
-
-  /** Something could not be read or written. */
-  public static final int FAILED = 2;
-
   /** Most characters of an answer. */
   public static final int LONGEST = 64 * 1024;
 
@@ -48,7 +40,7 @@ public final class ScriptFace {
       return face.play(bench);
     } catch (IOException e) {
       face.error("could not go on: " + e.getMessage());
-      return FAILED;
+      return ExitStatus.FAILED;
     }
   }
 
@@ -57,17 +49,17 @@ public final class ScriptFace {
       Prompt prompt = bench.prompt();
       print(PromptJson.of(prompt));
       if (prompt.ended()) {
-        return prompt instanceof Prompt.HandOver ? HAND_OVER : DONE;
+        return prompt instanceof Prompt.HandOver ? ExitStatus.HAND_OVER : ExitStatus.DONE;
       }
       if (out.checkError()) {
         // Nobody reads the prompts any more, so what still comes in answers nothing.
         bench.leave();
-        return FAILED;
+        return ExitStatus.FAILED;
       }
       TypedLines.Line line = in.next();
       if (line == null || !answered(bench, prompt, line)) {
         print(JsonNodeFactory.instance.objectNode().put("left", Printable.of(bench.leave())));
-        return DONE;
+        return ExitStatus.DONE;
       }
     }
   }

@@ -10,6 +10,7 @@ import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import quarterturn.session.ExitStatus;
 import quarterturn.procedure.Feel;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.PracticeBench;
@@ -56,7 +57,7 @@ class AutoSourceTest {
     LineSource place = new PipeSource(new StringReader(""), out, false);
     int status =
         LineFace.run(bench, new AutoSource(place, out, player), out, new Dates(ZoneOffset.UTC));
-    assertThat(status).isEqualTo(LineFace.DONE);
+    assertThat(status).isEqualTo(ExitStatus.DONE);
     assertThat(text.toString()).contains("> understood");
     assertThat(text.toString()).contains("> 0.70 passes, 0.75 lifts");
     assertThat(text.toString()).contains("The neck as it really was: sound");

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.session.ExitStatus;
 import quarterturn.lesson.DemoCourse;
 import quarterturn.lesson.Gate;
 import quarterturn.lesson.LessonSession;
@@ -73,7 +74,7 @@ class LessonLineTest {
       int status =
           LessonLine.run(
               session, "lesson join x", new Lines(lines, out), out, new Dates(ZoneOffset.UTC));
-      assertThat(status).isEqualTo(LineFace.DONE);
+      assertThat(status).isEqualTo(ExitStatus.DONE);
     }
     out.flush();
     return shown.toString();
