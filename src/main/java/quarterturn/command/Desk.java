@@ -9,7 +9,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.BeliefAdvisor;
+import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;

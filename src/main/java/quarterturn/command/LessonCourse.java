@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.BeliefAdvisor;
+import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.lesson.Course;
 import quarterturn.lesson.Plan;
 import quarterturn.procedure.Library;

@@ -1,6 +1,6 @@
 package quarterturn.procedure;
 
-import quarterturn.craft.Decision;
+import quarterturn.craft.rod.Decision;
 
 /** What may be the matter with a rod, as all its readings and turns together tell. */
 public enum Doubt {

@@ -3,7 +3,7 @@ package quarterturn.procedure;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import quarterturn.craft.Prior;
+import quarterturn.craft.rod.Prior;
 import quarterturn.craft.Window;
 import quarterturn.unit.Length;
 

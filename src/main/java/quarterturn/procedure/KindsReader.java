@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.Prior;
+import quarterturn.craft.rod.Prior;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Node.Scalar;
 import quarterturn.unit.Length;

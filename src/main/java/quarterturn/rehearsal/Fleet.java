@@ -13,7 +13,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
-import quarterturn.craft.BeliefAdvisor;
+import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;

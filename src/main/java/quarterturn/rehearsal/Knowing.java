@@ -1,6 +1,6 @@
 package quarterturn.rehearsal;
 
-import quarterturn.craft.Advice;
+import quarterturn.craft.rod.Advice;
 import quarterturn.unit.Turn;
 
 /** Knows its neck: straight to the middle of the window, in sixteenths. Nobody can do better. */

@@ -1,6 +1,6 @@
 package quarterturn.rehearsal;
 
-import quarterturn.craft.Creep;
+import quarterturn.craft.rod.Creep;
 
 /**
  * What a simulated neck is like as found.

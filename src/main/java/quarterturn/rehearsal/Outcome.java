@@ -35,7 +35,7 @@ public record Outcome(
   public static final String LIMIT = "limit";
 
   /** The word that a session ended with, or null where it has not ended. */
-  static @Nullable String word(Prompt end) {
+  public static @Nullable String word(Prompt end) {
     if (end instanceof Prompt.Done done) {
       return done.outcome();
     }

@@ -8,7 +8,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
-import quarterturn.craft.Advisor;
+import quarterturn.craft.rod.Advisor;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;

@@ -1,7 +1,7 @@
 package quarterturn.rehearsal;
 
-import quarterturn.craft.Advice;
-import quarterturn.craft.Seen;
+import quarterturn.craft.rod.Advice;
+import quarterturn.craft.rod.Seen;
 import quarterturn.unit.Turn;
 
 /** An eighth, then a quarter the right way until it reads right: common practice, no source. */

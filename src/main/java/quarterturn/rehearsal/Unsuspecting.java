@@ -1,9 +1,9 @@
 package quarterturn.rehearsal;
 
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.Advisor;
-import quarterturn.craft.Decision;
-import quarterturn.craft.Range;
+import quarterturn.craft.rod.Advisor;
+import quarterturn.craft.rod.Decision;
+import quarterturn.craft.rod.Range;
 import quarterturn.unit.Turn;
 
 /** An advisor to compare with, that finds no fault with a rod, whatever it does. */

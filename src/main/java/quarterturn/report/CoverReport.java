@@ -3,7 +3,7 @@ package quarterturn.report;
 import java.util.ArrayList;
 import java.util.List;
 import quarterturn.procedure.Way;
-import quarterturn.rehearsal.Covered;
+import quarterturn.rehearsal.cover.Covered;
 
 /** What many simulated sessions of a procedure came to, as text. */
 public final class CoverReport {

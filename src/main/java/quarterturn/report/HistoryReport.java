@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.Known;
+import quarterturn.craft.rod.Known;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Quantity;
 

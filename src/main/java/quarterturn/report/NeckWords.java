@@ -1,7 +1,7 @@
 package quarterturn.report;
 
 import java.util.List;
-import quarterturn.craft.Known;
+import quarterturn.craft.rod.Known;
 import quarterturn.unit.Decimals;
 
 /** What is known of how a neck answers its rod. */

@@ -7,12 +7,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
-import quarterturn.craft.Allowed;
-import quarterturn.craft.BeliefAdvisor;
-import quarterturn.craft.Decision;
-import quarterturn.craft.Known;
-import quarterturn.craft.Range;
-import quarterturn.craft.Seen;
+import quarterturn.craft.rod.Allowed;
+import quarterturn.craft.rod.BeliefAdvisor;
+import quarterturn.craft.rod.Decision;
+import quarterturn.craft.rod.Known;
+import quarterturn.craft.rod.Range;
+import quarterturn.craft.rod.Seen;
 import quarterturn.procedure.Limits;
 import quarterturn.unit.TypedLines;
 

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.Known;
+import quarterturn.craft.rod.Known;
 import quarterturn.report.History;
 import quarterturn.unit.Bracket;
 

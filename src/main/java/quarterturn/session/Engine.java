@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.Advisor;
+import quarterturn.craft.rod.Advisor;
 import quarterturn.craft.BuzzCure;
 import quarterturn.craft.ContactMap;
 import quarterturn.craft.Window;

@@ -8,7 +8,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.Decision;
+import quarterturn.craft.rod.Decision;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Cell;

@@ -8,7 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.Advice;
+import quarterturn.craft.rod.Advice;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Hazard;

@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import quarterturn.craft.Seen;
+import quarterturn.craft.rod.Seen;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Which;
 import quarterturn.unit.Bracket;

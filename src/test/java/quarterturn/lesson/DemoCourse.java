@@ -6,7 +6,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.SplittableRandom;
-import quarterturn.craft.BeliefAdvisor;
+import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;

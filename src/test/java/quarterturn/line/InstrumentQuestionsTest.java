@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import quarterturn.craft.Prior;
+import quarterturn.craft.rod.Prior;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Style;

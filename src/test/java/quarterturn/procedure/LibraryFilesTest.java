@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import quarterturn.craft.Prior;
+import quarterturn.craft.rod.Prior;
 import quarterturn.craft.Window;
 import quarterturn.unit.Turn;
 

@@ -5,7 +5,7 @@ import static com.google.common.truth.Truth.assertWithMessage;
 
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
-import quarterturn.craft.Prior;
+import quarterturn.craft.rod.Prior;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Kind;
 import quarterturn.procedure.Shelf;

@@ -2,7 +2,7 @@ package quarterturn.rehearsal;
 
 import java.util.List;
 import java.util.SplittableRandom;
-import quarterturn.craft.BeliefAdvisor;
+import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Shelf;

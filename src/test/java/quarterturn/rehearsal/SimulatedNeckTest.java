@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.time.Duration;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import quarterturn.craft.Creep;
+import quarterturn.craft.rod.Creep;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Which;
 import quarterturn.unit.Bracket;

@@ -7,8 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Way;
-import quarterturn.rehearsal.Cover;
-import quarterturn.rehearsal.Covered;
+import quarterturn.rehearsal.cover.Cover;
+import quarterturn.rehearsal.cover.Covered;
 
 /** What is said of a cover; the figures are invented. */
 class CoverReportTest {

@@ -4,7 +4,7 @@ import static com.google.common.truth.Truth.assertThat;
 
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
-import quarterturn.craft.Seen;
+import quarterturn.craft.rod.Seen;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.ShippedRules;
 import quarterturn.unit.Turn;

@@ -2,7 +2,7 @@ package quarterturn.session;
 
 import java.time.Instant;
 import java.util.Set;
-import quarterturn.craft.Advisor;
+import quarterturn.craft.rod.Advisor;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;

@@ -5,7 +5,7 @@ import static com.google.common.truth.Truth.assertThat;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import quarterturn.craft.Seen;
+import quarterturn.craft.rod.Seen;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.ShippedRules;

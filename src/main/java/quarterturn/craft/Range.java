@@ -1,8 +1,0 @@
-package quarterturn.craft;
-
-/**
- * Relief to expect, in millimetres.
- *
- * @param lowMm minus infinity where the string may still touch
- */
-public record Range(double lowMm, double highMm) {}

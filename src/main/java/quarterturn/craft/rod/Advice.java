@@ -1,0 +1,17 @@
+package quarterturn.craft.rod;
+
+import quarterturn.unit.Turn;
+
+/**
+ * What to turn next.
+ *
+ * @param turn plus tightens; {@link Turn#NONE} where nothing should be turned
+ * @param why one sentence or two that a beginner understands
+ * @param numbers the same in figures, for a technician; empty where nothing was reckoned
+ */
+public record Advice(Turn turn, String why, String numbers) {
+  /** Advice that rests on no figures. */
+  public Advice(Turn turn, String why) {
+    this(turn, why, "");
+  }
+}

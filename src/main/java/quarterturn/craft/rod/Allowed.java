@@ -1,0 +1,16 @@
+package quarterturn.craft.rod;
+
+import quarterturn.unit.Turn;
+
+/**
+ * How far a rod may be turned.
+ *
+ * @param most in one move, without direction
+ * @param fromAsFound the most it may stand from where it was found, without direction
+ */
+public record Allowed(Turn most, Turn fromAsFound) {
+  /** Whether a turn is allowed with the rod at {@code net} from as found; back to it always is. */
+  boolean after(double net, double turn) {
+    return Math.abs(net + turn) <= fromAsFound.turns() + 1e-9 || net * turn < 0;
+  }
+}

@@ -1,0 +1,131 @@
+package quarterturn.craft.rod;
+
+/**
+ * The cases a belief weighs: a state of the rod, a response and a slack, each with its chance
+ * before anything was read. Responses of a working rod stand in even steps of their logarithm.
+ */
+final class Cases {
+  /**
+   * Chances of a rod that does not work as it should, on a neck never seen to answer; estimates.
+   */
+  private static final double DEAD = 0.02;
+
+  private static final double REVERSED = 0.01;
+  private static final double AT_AN_END = 0.02;
+
+  /** What is left of the first two for a neck that has answered before; an estimate. */
+  private static final double SINCE_ANSWERED = 0.1;
+
+  private static final int FINE = 31;
+  private static final int COARSE = 11;
+  private static final double REACH = 3.2;
+  private static final int ALL = FINE * Known.SLACK.size() + 1 + 3 * COARSE;
+
+  private final RodState[] states = new RodState[ALL];
+  private final double[] responses = new double[ALL];
+  private final int[] slacks = new int[ALL];
+  private final double[] chances = new double[ALL];
+  private final double step;
+  private int size;
+
+  private Cases(double step) {
+    this.step = step;
+  }
+
+  /** All cases of a neck. */
+  static Cases of(Known known) {
+    return of(known, Math.log(known.mmPerQuarter()), REACH * known.sigma());
+  }
+
+  /**
+   * All cases, the responses of a working rod close around one place.
+   *
+   * @param middle natural logarithm of the response in the middle
+   * @param reach of the logarithm to either side
+   */
+  static Cases of(Known known, double middle, double reach) {
+    Cases cases = new Cases(2 * reach / (FINE - 1));
+    double since = known.answered() ? SINCE_ANSWERED : 1;
+    double works = 1 - since * (DEAD + REVERSED) - 2 * AT_AN_END;
+    Spread fine = new Spread(known, middle, reach, FINE);
+    for (int slack = 0; slack < Known.SLACK.size(); slack++) {
+      cases.spread(RodState.WORKS, fine, slack, works * known.slack().get(slack));
+    }
+    Spread coarse =
+        new Spread(known, Math.log(known.mmPerQuarter()), REACH * known.sigma(), COARSE);
+    cases.add(RodState.DEAD, 0, 0, since * DEAD);
+    cases.spread(RodState.REVERSED, coarse, 0, since * REVERSED);
+    cases.spread(RodState.FULLY_LOOSE, coarse, 0, AT_AN_END);
+    cases.spread(RodState.FULLY_TIGHT, coarse, 0, AT_AN_END);
+    return cases;
+  }
+
+  /**
+   * Even steps of a response's logarithm, weighed by the lognormal distribution of what is known.
+   */
+  private record Spread(Known known, double middle, double reach, int steps) {
+    double log(int i) {
+      return middle + reach * (2.0 * i / (steps - 1) - 1);
+    }
+
+    double weight(int i) {
+      double z = (log(i) - Math.log(known.mmPerQuarter())) / known.sigma();
+      return Math.exp(-z * z / 2);
+    }
+  }
+
+  private void spread(RodState state, Spread spread, int slack, double all) {
+    double sum = 0;
+    for (int i = 0; i < spread.steps(); i++) {
+      sum += spread.weight(i);
+    }
+    for (int i = 0; i < spread.steps(); i++) {
+      double response = Math.exp(spread.log(i));
+      add(
+          state,
+          state == RodState.REVERSED ? -response : response,
+          slack,
+          all * spread.weight(i) / sum);
+    }
+  }
+
+  private void add(RodState state, double response, int slack, double chance) {
+    states[size] = state;
+    responses[size] = response;
+    slacks[size] = slack;
+    chances[size] = chance;
+    size++;
+  }
+
+  int size() {
+    return size;
+  }
+
+  RodState state(int c) {
+    return states[c];
+  }
+
+  /** Millimetres of relief that a quarter turn of tightening takes away. */
+  double response(int c) {
+    return responses[c];
+  }
+
+  /** Which of {@link Known#SLACK}. */
+  int slackIndex(int c) {
+    return slacks[c];
+  }
+
+  /** In turns. */
+  double slack(int c) {
+    return Known.SLACK.get(slacks[c]);
+  }
+
+  double chance(int c) {
+    return chances[c];
+  }
+
+  /** From one response of a working rod to the next, as a logarithm. */
+  double step() {
+    return step;
+  }
+}

@@ -1,0 +1,34 @@
+package quarterturn.craft.rod;
+
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/** Something that happened to a neck and that can be learned from. */
+public sealed interface Seen {
+  /** Relief was read, settled and at pitch. */
+  record Read(Bracket relief) implements Seen {}
+
+  /** The rod was turned; plus tightens. */
+  record Turned(Turn turn) implements Seen {}
+
+  /**
+   * Time went by in which the neck moved by itself.
+   *
+   * @param hours how long; positive infinity where something unknown happened to the neck
+   */
+  record Rested(double hours) implements Seen {
+    /** From here on the relief is found anew. */
+    private static final double LONG_HOURS = 72;
+
+    public Rested {
+      if (!(hours >= 0)) {
+        throw new IllegalArgumentException("a rest lasts zero hours or more");
+      }
+    }
+
+    /** Whether only the rod is still known afterwards, and no more where the neck stands. */
+    boolean anew() {
+      return hours >= LONG_HOURS;
+    }
+  }
+}

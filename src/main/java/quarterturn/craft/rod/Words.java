@@ -1,0 +1,54 @@
+package quarterturn.craft.rod;
+
+import quarterturn.craft.Window;
+
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.Turn;
+
+/** What {@link BeliefAdvisor} says, for a beginner. */
+final class Words {
+  /** Half of what a normal distribution holds nine times in ten, in standard deviations. */
+  private static final double NINE_IN_TEN = 1.645;
+
+  private Words() {}
+
+  static String of(Bracket reading, Belief belief, Course course, Turn turn) {
+    boolean tighten = turn.turns() > 0;
+    String gap =
+        reading.noGap()
+            ? "No gap shows, so the neck is straight or bowed back."
+            : "The gap is " + (tighten ? "larger" : "smaller") + " than it should be.";
+    String way = tighten ? " Tightening makes it smaller." : " Loosening makes it larger.";
+    if (course.moves() > 0 && belief.chanceOfNoAnswer(course.way()) > BeliefAdvisor.MAY_BE) {
+      return gap + way + " The neck was not seen to answer its last turn.";
+    }
+    Known known = belief.known();
+    String source =
+        course.moves() == 0 && !known.answered()
+            ? " How far this neck moves is not known yet; most move about %s mm for a quarter turn."
+            : " Going by its turns so far, this neck moves about %s mm for a quarter turn.";
+    return gap + way + source.formatted(Decimals.print(known.mmPerQuarter(), 2));
+  }
+
+  /**
+   * The same for a technician: what a quarter turn does, nine times in ten between which, how
+   * likely the window is, and what is left of doubt in the rod.
+   */
+  static String numbers(Belief belief, Window window, Turn turn) {
+    Known known = belief.known();
+    double reach = Math.exp(NINE_IN_TEN * known.sigma());
+    String response =
+        "A quarter turn: %s mm (%s to %s). In the window after %s: %s %%."
+            .formatted(
+                Decimals.print(known.mmPerQuarter(), 2),
+                Decimals.print(known.mmPerQuarter() / reach, 2),
+                Decimals.print(known.mmPerQuarter() * reach, 2),
+                turn.size(),
+                Decimals.print(100 * belief.chanceIn(window, turn), 0));
+    double silent = 100 * belief.chanceOfNoAnswer(turn.turns());
+    return silent < 1
+        ? response
+        : response + " Rod without effect: " + Decimals.print(silent, 0) + " %.";
+  }
+}

@@ -1,0 +1,257 @@
+package quarterturn.rehearsal.cover;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Style;
+import quarterturn.procedure.Verdict;
+import quarterturn.procedure.Way;
+import quarterturn.procedure.Which;
+import quarterturn.session.Answer;
+import quarterturn.session.LiveBench;
+import quarterturn.session.Place;
+import quarterturn.session.Prompt;
+import quarterturn.session.Refused;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/**
+ * Somebody at the bench who may answer anything: on an errand as a rule, and quick to go where
+ * nobody went before.
+ */
+final class AnyHands {
+  private final Library library;
+  private final Roads roads;
+  private final SplittableRandom random;
+  private final Window window;
+  private AnyNeck neck;
+  private final AnyReading readings;
+  private final Feel usual;
+  private final double steady;
+  private final boolean mends;
+  private final Map<Place, Integer> asked = new HashMap<>();
+  private Errand errand;
+  private @Nullable Answer low;
+
+  AnyHands(
+      Library library,
+      Roads roads,
+      Kind kind,
+      Style style,
+      Errand errand,
+      SplittableRandom random) {
+    this.library = library;
+    this.roads = roads;
+    this.random = random;
+    this.errand = errand;
+    this.window = kind.target(style).window();
+    this.neck = neck(errand.wishes());
+    this.readings = new AnyReading(library, kind, style, random.split());
+    this.usual = random.nextInt(4) == 0 ? feel() : Feel.SMOOTH;
+    this.steady = random.nextBoolean() ? 1 : 0.5 + 0.5 * random.nextDouble();
+    this.mends = random.nextBoolean();
+  }
+
+  private AnyNeck neck(Wishes wishes) {
+    Temper temper = wishes.temper();
+    if (temper == null || random.nextInt(4) == 0) {
+      Temper[] all = Temper.values();
+      temper = random.nextBoolean() ? Temper.SOUND : all[random.nextInt(all.length)];
+    }
+    Set<Verdict> stands = wishes.relief();
+    return new AnyNeck(temper, stands.isEmpty() ? null : any(stands), window, random.split());
+  }
+
+  private Verdict any(Set<Verdict> verdicts) {
+    return verdicts.stream().sorted().toList().get(random.nextInt(verdicts.size()));
+  }
+
+  /** From now on; the neck becomes such as the errand needs it, as if the weather had changed. */
+  void goOn(Errand next) {
+    errand = next;
+    Temper temper = next.wishes().temper();
+    if (temper != null && temper != neck.temper() && random.nextInt(4) > 0) {
+      neck = neck(next.wishes());
+    }
+  }
+
+  Errand errand() {
+    return errand;
+  }
+
+  /** How often a question was answered. */
+  int asked(Place place) {
+    return asked.getOrDefault(place, 0);
+  }
+
+  /** An answer to what a bench asks, by ways that are wanted where there are some at hand. */
+  Answer answer(LiveBench bench, Set<Way> wanted) {
+    Prompt prompt = bench.prompt();
+    Place place = new Place(prompt.said().procedure(), prompt.said().step());
+    asked.merge(place, 1, Integer::sum);
+    Answer record = bench.onRecord();
+    if (record != null) {
+      return record;
+    }
+    if (random.nextInt(10) > 0 && roads.near(place, wanted)) {
+      List<Answer> all = new ArrayList<>(all(prompt, place));
+      // A seeded shuffle needs the older kind of random.
+      Collections.shuffle(all, new Random(random.nextLong()));
+      for (Answer one : all) {
+        if (leads(bench, one, wanted)) {
+          return one;
+        }
+      }
+    }
+    return usual(prompt, place);
+  }
+
+  private boolean leads(LiveBench bench, Answer answer, Set<Way> wanted) {
+    try {
+      return bench.ahead(answer).stream().anyMatch(passage -> wanted.contains(roads.way(passage)));
+    } catch (Refused e) {
+      return false;
+    }
+  }
+
+  /** Answers of every kind, where there is more than one. */
+  private List<Answer> all(Prompt prompt, Place place) {
+    Function<Prompt, List<Answer>> one = asked -> List.of(usual(asked, place));
+    return prompt.match(
+        new Prompt.Cases<>(
+            one::apply,
+            one::apply,
+            choose -> choose.options().stream().map(AnyHands::chosen).toList(),
+            one::apply,
+            measure -> readings.all(measure, step(measure)),
+            turn -> Arrays.stream(Feel.values()).map(feel -> turned(turn, feel)).toList(),
+            one::apply,
+            one::apply,
+            one::apply));
+  }
+
+  private static Answer chosen(Prompt.Option option) {
+    return new Answer.Chose(option.id());
+  }
+
+  private static Answer turned(Prompt.TurnRod turn, Feel feel) {
+    return new Answer.Turned(feel == Feel.JAMMED ? Turn.NONE : turn.turn(), feel);
+  }
+
+  private Answer usual(Prompt prompt, Place place) {
+    return prompt.match(
+        new Prompt.Cases<Answer>(
+            tell -> new Answer.Confirmed(),
+            caution -> new Answer.Confirmed(),
+            choose -> new Answer.Chose(option(choose, place)),
+            write -> new Answer.Wrote(random.nextBoolean() ? "-" : "110 90 70 50"),
+            measure -> measured(measure, place),
+            turn -> turned(turn, place),
+            wait -> new Answer.Waited(wait.mayLift() ? "a simulated session" : null),
+            done -> new Answer.Confirmed(),
+            handOver -> new Answer.Confirmed()));
+  }
+
+  private Answer measured(Prompt.Measure measure, Place place) {
+    if (slips(30)) {
+      return new Answer.CannotMeasure();
+    }
+    Set<Verdict> hoped = errand.verdicts(place);
+    return measure.quantity() == Quantity.RELIEF
+        ? relief(measure, hoped)
+        : readings.usual(measure, step(measure), hoped, errand.value(place));
+  }
+
+  private Answer turned(Prompt.TurnRod turn, Place place) {
+    if (turn.canUndo() && slips(20)) {
+      return new Answer.Undo();
+    }
+    Road next = errand.next(place);
+    Feel wish = next == null || next.way() == null ? null : Past.feel(next.way().label());
+    return turned(turn, slips(8) ? feel() : wish == null ? usual : wish);
+  }
+
+  /** Whether something else than usual happens, once in so many times; not to the steadiest. */
+  private boolean slips(int times) {
+    return steady < 1 && random.nextInt(times) == 0;
+  }
+
+  /** What the neck shows; where that is not what is hoped for, the neck moves. */
+  private Answer relief(Prompt.Measure measure, Set<Verdict> hoped) {
+    if (hoped.equals(Set.of(Verdict.NOT_MEASURED))) {
+      return new Answer.CannotMeasure();
+    }
+    if (highest(measure)) {
+      // The steadiest reads both edges alike.
+      boolean alike = steady == 1 && low != null && !neck.twisted();
+      return alike && low != null ? low : new Answer.Measured(neck.read(true));
+    }
+    Bracket read = neck.read(false);
+    if (!hoped.isEmpty() && !hoped.contains(Verdict.of(read, window)) && random.nextInt(8) > 0) {
+      Set<Verdict> readable = EnumSet.copyOf(hoped);
+      readable.remove(Verdict.NOT_MEASURED);
+      Verdict stands = any(readable);
+      neck.stand(stands, window);
+      read = neck.read(false);
+      if (stands == Verdict.UNDECIDED) {
+        // It takes leaves that do not tell.
+        return readings.usual(measure, step(measure), Set.of(stands), null);
+      }
+    }
+    low = new Answer.Measured(read);
+    return low;
+  }
+
+  private static boolean highest(Prompt.Measure measure) {
+    return measure.which() == Which.HIGHEST;
+  }
+
+  private String option(Prompt.Choose choose, Place place) {
+    List<String> ids = choose.options().stream().map(Prompt.Option::id).toList();
+    boolean steers = random.nextDouble() < Math.pow(steady, asked.getOrDefault(place, 1));
+    Road next = errand.next(place);
+    if (steers && next != null && next.way() != null && ids.contains(next.way().label())) {
+      return next.way().label();
+    }
+    boolean first = !steers || roads.out(place).size() != ids.size();
+    return first && random.nextInt(4) > 0 ? ids.get(0) : ids.get(random.nextInt(ids.size()));
+  }
+
+  private Feel feel() {
+    return Feel.values()[random.nextInt(Feel.values().length)];
+  }
+
+  private Step.@Nullable Measure step(Prompt.Measure measure) {
+    return step((Prompt) measure) instanceof Step.Measure one ? one : null;
+  }
+
+  private @Nullable Step step(Prompt prompt) {
+    return library.procedure(prompt.said().procedure()).steps().get(prompt.said().step());
+  }
+
+  /** Does what was answered. */
+  void act(Prompt prompt, Answer answer) {
+    if (answer instanceof Answer.Turned turned) {
+      neck.turn(turned.turn().turns());
+    }
+    boolean told = mends && prompt instanceof Prompt.Tell;
+    if (told && step(prompt) instanceof Step.Adjust adjust) {
+      readings.mood(adjust.adjustment().quantity(), Verdict.IN);
+    }
+  }
+}

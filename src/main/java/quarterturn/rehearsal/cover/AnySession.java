@@ -1,0 +1,285 @@
+package quarterturn.rehearsal.cover;
+
+import quarterturn.rehearsal.Outcome;
+import quarterturn.rehearsal.Rehearsal;
+
+import java.io.IOException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Kind;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Style;
+import quarterturn.procedure.Way;
+import quarterturn.session.Answer;
+import quarterturn.session.Astray;
+import quarterturn.session.Engine;
+import quarterturn.session.Event;
+import quarterturn.session.LiveBench;
+import quarterturn.session.Overview;
+import quarterturn.session.Place;
+import quarterturn.session.Prompt;
+import quarterturn.session.Refused;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/** One simulated session in memory, with breaks, slips and time that passes. */
+final class AnySession {
+  /** A session that asks more often than this is left. */
+  private static final int MOST_PROMPTS = 500;
+
+  /** So is one that asks the same so often; a choice counts four times. */
+  private static final int MOST_AGAIN = 60;
+
+  /** So many of the last steps are told of a session that could not go on. */
+  private static final int LAST = 6;
+
+  private static final Duration PACE = Duration.ofMinutes(1);
+
+  private final Engine engine;
+  private final Roads roads;
+  private final SplittableRandom random;
+  private final AnyHands hands;
+  private final List<Event> events;
+  private final boolean restless;
+  private LiveBench bench;
+  private int prompts;
+  private int again;
+  private int seenWays;
+  private int seenSteps;
+  private final Past past;
+  private Covered.@Nullable Stuck stuck;
+
+  private AnySession(
+      Engine engine,
+      Roads roads,
+      AnyHands hands,
+      LiveBench bench,
+      List<Event> events,
+      Past past,
+      SplittableRandom random) {
+    this.engine = engine;
+    this.roads = roads;
+    this.hands = hands;
+    this.bench = bench;
+    this.events = events;
+    this.past = past;
+    this.random = random;
+    this.restless = random.nextInt(4) == 0;
+  }
+
+  /** Draws who is at the bench, with what instrument, and begins. */
+  static AnySession start(
+      Library library, Engine engine, Roads roads, Errand errand, SplittableRandom random)
+      throws IOException {
+    List<Kind> kinds = List.copyOf(library.kinds().values());
+    Kind kind = kinds.get(random.nextBoolean() ? 0 : random.nextInt(kinds.size()));
+    Style style = Style.values()[random.nextInt(Style.values().length)];
+    Role wished = errand.wishes().role();
+    Role role =
+        wished != null && random.nextInt(8) > 0
+            ? wished
+            : random.nextInt(3) == 0 ? Role.TECHNICIAN : Role.BEGINNER;
+    Procedure main = library.main();
+    Event.Started started =
+        new Event.Started(
+            Rehearsal.START,
+            main.id(),
+            main.revision(),
+            main.digest(),
+            role,
+            null,
+            kind.id(),
+            style,
+            null,
+            random.nextInt(8) == 0 ? turned() : List.of(),
+            errand.wishes().lacking() ? List.of() : before(kind, style, random),
+            null);
+    List<Event> events = new ArrayList<>();
+    LiveBench bench =
+        LiveBench.start(
+            engine, events::addAll, Overview.REHEARSAL, started, clock(Rehearsal.START));
+    AnyHands hands = new AnyHands(library, roads, kind, style, errand, random.split());
+    Past past = new Past(library, role);
+    return new AnySession(engine, roads, hands, bench, events, past, random);
+  }
+
+  private static Clock clock(Instant at) {
+    return Clock.fixed(at, ZoneOffset.UTC);
+  }
+
+  private static List<Event.Past> turned() {
+    Instant then = Rehearsal.START.minus(Duration.ofDays(2));
+    return List.of(
+        new Event.Past(then, Turn.EIGHTH, new Bracket(0.60, 0.65), new Bracket(0.50, 0.55)));
+  }
+
+  /** What was read in an earlier session: all of it as a rule, all in its window; or nothing. */
+  private static List<Event.Before> before(Kind kind, Style style, SplittableRandom random) {
+    List<Event.Before> before = new ArrayList<>();
+    boolean all = random.nextInt(4) > 0;
+    Instant then = Rehearsal.START.minus(Duration.ofDays(1));
+    for (Quantity quantity : Quantity.values()) {
+      if (!kind.windows().containsKey(quantity) || !(all || random.nextInt(3) == 0)) {
+        continue;
+      }
+      for (int i = 0; i < kind.strings().size(); i++) {
+        Window window = kind.target(quantity, style, i).window();
+        Bracket bracket = quantity.bracket() ? AnyNeck.leaves(window.middleMm()) : null;
+        Double value = bracket == null ? window.middleMm() : null;
+        String string = kind.strings().get(i);
+        before.add(new Event.Before(then, quantity, string, bracket, value, List.of()));
+      }
+    }
+    return before;
+  }
+
+  boolean goesOn() {
+    return stuck == null && !bench.prompt().ended() && prompts < MOST_PROMPTS && again < MOST_AGAIN;
+  }
+
+  AnyHands hands() {
+    return hands;
+  }
+
+  /** All that is on record of it, oldest first. */
+  List<Event> events() {
+    return Collections.unmodifiableList(events);
+  }
+
+  /** Where the session stands. */
+  Place place() {
+    return new Place(bench.prompt().said().procedure(), bench.prompt().said().step());
+  }
+
+  /** What it has behind it. */
+  Past past() {
+    return past;
+  }
+
+  /** Answers once, or comes back from a break. */
+  void step(Set<Way> wanted) throws IOException {
+    prompts++;
+    try {
+      Road next = hands.errand().next(place());
+      if (next != null && next.breaks()) {
+        away(Duration.ofMinutes(100 + random.nextInt(1000)));
+        return;
+      }
+      if (random.nextInt(1000) < perMilleAway()) {
+        // Some days as a rule, now and then some weeks.
+        away(Duration.ofMinutes(random.nextInt(random.nextInt(3) == 0 ? 30_000 : 5000)));
+        return;
+      }
+      if (restless && random.nextInt(60) == 0) {
+        take(new Answer.Correct());
+        return;
+      }
+      pass();
+      Prompt asked = bench.prompt();
+      Answer answer = hands.answer(bench, wanted);
+      again = Math.max(again, hands.asked(place()) * (asked instanceof Prompt.Choose ? 4 : 1));
+      if (take(answer)) {
+        hands.act(asked, answer);
+      } else if (asked instanceof Prompt.Measure) {
+        take(new Answer.CannotMeasure());
+      }
+    } catch (Astray e) {
+      stuck = new Covered.Stuck("astray", String.valueOf(e.getMessage()), last());
+    }
+  }
+
+  /** A wait is waited out, unless a technician ends it early. */
+  private void pass() {
+    Instant then = bench.now().plus(PACE);
+    if (bench.prompt() instanceof Prompt.Wait wait && !(wait.mayLift() && random.nextInt(4) == 0)) {
+      then = wait.until().isAfter(then) ? wait.until() : then;
+    }
+    if (restless && random.nextInt(20) == 0) {
+      then = then.plus(Duration.ofMinutes(random.nextInt(600)));
+    }
+    try {
+      bench.setClock(then);
+    } catch (Refused e) {
+      throw new IllegalStateException("time at a bench only goes forward", e);
+    }
+  }
+
+  /** Answers, if that is taken. */
+  boolean take(Answer answer) throws IOException {
+    try {
+      bench.answer(answer);
+      return true;
+    } catch (Refused e) {
+      return false;
+    }
+  }
+
+  /**
+   * How likely a break is. Where no way leads on, one may: it leads back to tuning and reading; and
+   * what was read goes stale in it.
+   */
+  private int perMilleAway() {
+    Errand errand = hands.errand();
+    if (errand.lost()) {
+      return 120;
+    }
+    return errand.wishes().lacking() ? 50 : restless ? 30 : 0;
+  }
+
+  private void away(Duration gone) throws IOException {
+    List<Event> record = List.copyOf(events);
+    Clock clock = clock(bench.now().plus(gone));
+    bench = LiveBench.resume(engine, events::addAll, Overview.REHEARSAL, record, List.of(), clock);
+  }
+
+  /** The ways taken since this was last asked. */
+  List<Way> fresh() {
+    int size = bench.passages().size();
+    List<Way> fresh =
+        bench.passages().subList(Math.min(seenWays, size), size).stream().map(roads::way).toList();
+    seenWays = size;
+    fresh.forEach(past::take);
+    return fresh;
+  }
+
+  /** The steps entered since this was last asked. */
+  List<Place> entered() {
+    int size = bench.path().size();
+    List<Place> entered = bench.path().subList(Math.min(seenSteps, size), size);
+    seenSteps = size;
+    entered.forEach(past::enter);
+    return entered;
+  }
+
+  /** The word the session ended with, or null. */
+  @Nullable String outcome() {
+    return Outcome.word(bench.prompt());
+  }
+
+  /** Why the session could not go on, or null where it could. */
+  Covered.@Nullable Stuck stuck() {
+    boolean fault = "procedure-fault".equals(outcome());
+    return fault
+        ? new Covered.Stuck("procedure-fault", bench.prompt().said().text(), last())
+        : stuck;
+  }
+
+  private List<String> last() {
+    List<Place> path = bench.path();
+    return path.subList(Math.max(0, path.size() - LAST), path.size()).stream()
+        .map(place -> place.procedure() + "/" + place.step())
+        .toList();
+  }
+}

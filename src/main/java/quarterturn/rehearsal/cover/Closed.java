@@ -1,0 +1,124 @@
+package quarterturn.rehearsal.cover;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Branch;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.ConditionWords;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
+import quarterturn.procedure.Way;
+import quarterturn.session.Place;
+
+/** The ways that no session can take, by what stands in the files alone, and why. */
+final class Closed {
+  private final Library library;
+  private final Roads roads;
+  private final Map<Way, String> ways = new HashMap<>();
+
+  Closed(Library library, Roads roads) {
+    this.library = library;
+    this.roads = roads;
+    for (Procedure procedure : library.procedures().values()) {
+      for (Step step : procedure.steps().values()) {
+        Branch.Fork fork = step.fork();
+        if (fork != null) {
+          close(new Place(procedure.id(), step.id()), fork);
+        }
+      }
+    }
+    Place begin = new Place(library.main().id(), library.main().begin());
+    Set<Place> open = roads.beyond(begin, Set.copyOf(ways.keySet()));
+    for (Way way : roads.ways()) {
+      Place from = new Place(way.procedure(), way.step());
+      if (!from.equals(begin) && !open.contains(from)) {
+        ways.putIfAbsent(way, BEHIND);
+      }
+    }
+  }
+
+  /** Why a way is closed whose step only other closed ways lead to. */
+  static final String BEHIND = "only ways that can't be taken lead to its step";
+
+  /** Each way with why it can't be taken. */
+  Map<Way, String> ways() {
+    return ways;
+  }
+
+  private void close(Place here, Branch.Fork fork) {
+    String before = null;
+    List<Way> out = roads.out(here);
+    for (int i = 0; i < out.size(); i++) {
+      Condition when = i < fork.branches().size() ? fork.branches().get(i).when() : null;
+      String because = before != null ? before : when == null ? null : never(here, when);
+      if (because != null) {
+        ways.put(out.get(i), because);
+      }
+      if (when != null && before == null && always(here, when)) {
+        before = "\"" + ConditionWords.of(when) + "\" always holds here";
+      }
+    }
+  }
+
+  /** Why a condition can't hold at a step, or null where it may. */
+  private @Nullable String never(Place here, Condition when) {
+    return when.match(
+        all -> whys(here, all.parts()).findFirst().orElse(null),
+        any -> {
+          List<String> whys = whys(here, any.parts()).toList();
+          return whys.size() < any.parts().size() ? null : String.join("; ", whys);
+        },
+        not ->
+            always(here, not.part())
+                ? "\"" + ConditionWords.of(not.part()) + "\" always holds here"
+                : null,
+        atom -> never(here, atom.about(), atom));
+  }
+
+  private Stream<String> whys(Place here, List<Condition> parts) {
+    return parts.stream().<@Nullable String>map(part -> never(here, part)).filter(Objects::nonNull);
+  }
+
+  private @Nullable String never(Place here, Subject about, Condition.Atom atom) {
+    if (atom instanceof Condition.Called called) {
+      boolean caller = library.procedures().containsKey(called.procedure());
+      return caller ? null : called.procedure() + " does not call it in this job";
+    }
+    // The first time at a step it was reached once.
+    boolean first = about.equals(new Subject.Count(here.step())) && atom.bounds().contains(1.0);
+    String step = step(about);
+    boolean comes =
+        step == null
+            || first
+            || roads.beyond(new Place(here.procedure(), step), Set.of()).contains(here);
+    return comes ? null : "no way leads from " + step + " to " + here.step();
+  }
+
+  /** The step that a subject is about, or null. */
+  private static @Nullable String step(Subject about) {
+    if (about instanceof Subject.Count count) {
+      return count.step();
+    }
+    return about instanceof Subject.Choice choice ? choice.step() : null;
+  }
+
+  /** Whether a condition holds at a step whatever happens. */
+  private boolean always(Place here, Condition when) {
+    return when.match(
+        all -> all.parts().stream().allMatch(part -> always(here, part)),
+        any -> any.parts().stream().anyMatch(part -> always(here, part)),
+        not -> never(here, not.part()) != null,
+        // Whatever is not the job itself was called by it.
+        atom ->
+            atom instanceof Condition.Called called
+                && called.procedure().equals(library.main().id())
+                && !here.procedure().equals(called.procedure()));
+  }
+}

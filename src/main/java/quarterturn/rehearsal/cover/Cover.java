@@ -1,0 +1,184 @@
+package quarterturn.rehearsal.cover;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.TreeSet;
+import quarterturn.craft.rod.BeliefAdvisor;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Way;
+import quarterturn.session.Engine;
+import quarterturn.session.Place;
+
+/**
+ * Plays sessions of a procedure until every way of it, and of those it calls, was taken.
+ *
+ * <p>Each session has an errand: a way that no session took yet. It chooses what leads there, its
+ * neck and its readings are such as the conditions along the road ask for, and wherever one answer
+ * leads to a way never taken, that answer is given. The rest is chance, from a seed.
+ */
+public final class Cover {
+  /** So many goals are looked for a road to, before a session goes on without. */
+  private static final int MOST_GOALS = 6;
+
+  /**
+   * The job's own ways are tried so many times as often: those that it calls can be played alone.
+   */
+  private static final int OWN = 3;
+
+  /** Where even at the beginning no road is found, it counts as tried so many times. */
+  private static final int NEVER = 12;
+
+  /** Tried so often without coming through, a way is left. */
+  private static final int MOST_TRIES = 200;
+
+  private final Library library;
+  private final Engine engine;
+  private final Roads roads;
+  private final Place begin;
+  private final Set<Way> wanted = new LinkedHashSet<>();
+  private final Map<Way, Integer> tried = new HashMap<>();
+  private final Map<Place, Integer> reached = new HashMap<>();
+  private final Set<String> outcomes = new TreeSet<>();
+  private final Map<String, Covered.Stuck> stuck = new LinkedHashMap<>();
+
+  private Cover(Library library) {
+    this.library = library;
+    this.engine = new Engine(library, new BeliefAdvisor());
+    this.roads = new Roads(library);
+    this.begin = new Place(library.main().id(), library.main().begin());
+    this.wanted.addAll(roads.ways());
+  }
+
+  /**
+   * Plays until every way was taken or tried often, or a bound is met. The same seed gives the same
+   * result, unless the time was up first.
+   *
+   * @param library the procedure to play stands first
+   * @param most sessions at the most
+   * @param time after which no further session is begun
+   */
+  public static Covered of(Library library, long seed, int most, Duration time) {
+    return new Cover(library).play(seed, most, time);
+  }
+
+  private Covered play(long seed, int most, Duration time) {
+    SplittableRandom random = new SplittableRandom(seed);
+    long end = System.nanoTime() + time.toNanos();
+    int sessions = 0;
+    while (sessions < most && open().stream().anyMatch(this::goesOn) && System.nanoTime() < end) {
+      session(random.split());
+      sessions++;
+    }
+    List<Way> taken = new ArrayList<>(roads.ways());
+    taken.removeAll(wanted);
+    return new Covered(
+        library.main().id(),
+        taken,
+        wanted.stream().map(this::never).toList(),
+        sessions,
+        List.copyOf(outcomes),
+        List.copyOf(stuck.values()));
+  }
+
+  private Covered.Never never(Way way) {
+    int times = reached.getOrDefault(new Place(way.procedure(), way.step()), 0);
+    return new Covered.Never(way, times, roads.closed(way));
+  }
+
+  private boolean goesOn(Way way) {
+    return tried.getOrDefault(way, 0) < MOST_TRIES;
+  }
+
+  /** Ways that were never taken and may be. */
+  private Set<Way> open() {
+    Set<Way> open = new LinkedHashSet<>(wanted);
+    open.removeIf(way -> roads.closed(way) != null);
+    return open;
+  }
+
+  /** The one that was tried least often of those that a road leads to; the job's own come first. */
+  private Errand errand(Place from, Past past, SplittableRandom random) {
+    List<Way> open = new ArrayList<>(open());
+    if (open.isEmpty() || random.nextInt(12) == 0) {
+      return Errand.none(library, random);
+    }
+    Collections.rotate(open, random.nextInt(open.size()));
+    open.sort(Comparator.comparing(this::turn));
+    for (Way goal : open.subList(0, Math.min(MOST_GOALS, open.size()))) {
+      List<Road> route = Route.to(goal, from, past, wanted, roads, random);
+      boolean never = route.isEmpty() && from.equals(begin);
+      tried.merge(goal, never ? NEVER : 1, Integer::sum);
+      if (!route.isEmpty()) {
+        return Errand.along(goal, route, library, random);
+      }
+    }
+    return Errand.along(open.get(0), List.of(), library, random);
+  }
+
+  private int turn(Way way) {
+    int times = tried.getOrDefault(way, 0);
+    return way.procedure().equals(library.main().id()) ? times / OWN : times;
+  }
+
+  private void session(SplittableRandom random) {
+    Errand errand = errand(begin, new Past(library, null), random);
+    try {
+      AnySession session = AnySession.start(library, engine, roads, errand, random);
+      onward(session, see(session), random);
+      while (session.goesOn()) {
+        session.step(open());
+        onward(session, see(session), random);
+      }
+      String outcome = session.outcome();
+      if (outcome != null) {
+        outcomes.add(outcome);
+      }
+      Covered.Stuck found = session.stuck();
+      if (found != null) {
+        stuck.putIfAbsent(found.outcome() + found.last().get(found.last().size() - 1), found);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Off the road, a new one is looked for; where the errand is done, or can't be, another is. */
+  private void onward(AnySession session, List<Place> entered, SplittableRandom random) {
+    Errand errand = session.hands().errand();
+    Way goal = errand.goal();
+    boolean follows = errand.follow(entered);
+    Place from = session.place();
+    if (goal == null || !session.goesOn() || roads.from(from).isEmpty()) {
+      return;
+    }
+    if (wanted.contains(goal)) {
+      if (follows && (errand.next(from) != null || errand.lost())) {
+        return;
+      }
+      List<Road> route = Route.to(goal, from, session.past(), wanted, roads, random);
+      if (!route.isEmpty()) {
+        session.hands().goOn(Errand.along(goal, route, library, random));
+        return;
+      }
+    }
+    session.hands().goOn(errand(from, session.past(), random));
+  }
+
+  private List<Place> see(AnySession session) {
+    List<Place> entered = session.entered();
+    session.fresh().forEach(wanted::remove);
+    entered.forEach(place -> reached.merge(place, 1, Integer::sum));
+    return entered;
+  }
+}

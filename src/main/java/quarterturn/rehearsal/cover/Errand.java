@@ -1,0 +1,80 @@
+package quarterturn.rehearsal.cover;
+
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Verdict;
+import quarterturn.procedure.Way;
+import quarterturn.session.Place;
+
+/** The way that a session is to take, by which road, and how far on that road it has come. */
+final class Errand {
+  private final @Nullable Way goal;
+  private final List<Road> route;
+  private final Wishes wishes;
+  private int passed;
+
+  private Errand(@Nullable Way goal, List<Road> route, Wishes wishes) {
+    this.goal = goal;
+    this.route = route;
+    this.wishes = wishes;
+  }
+
+  /** Nowhere in particular. */
+  static Errand none(Library library, SplittableRandom random) {
+    return new Errand(null, List.of(), new Wishes(List.of(), library, random));
+  }
+
+  /** Down a road that ends with a way. */
+  static Errand along(Way goal, List<Road> route, Library library, SplittableRandom random) {
+    return new Errand(goal, route, new Wishes(route, library, random));
+  }
+
+  @Nullable Way goal() {
+    return goal;
+  }
+
+  /** Whether no road is known that leads to the goal. */
+  boolean lost() {
+    return goal != null && route.isEmpty();
+  }
+
+  /**
+   * Goes on by the steps that were entered.
+   *
+   * @return whether they lie on the road
+   */
+  boolean follow(List<Place> entered) {
+    for (Place place : entered) {
+      boolean begin = passed == 0 && !route.isEmpty() && place.equals(route.get(0).from());
+      if (passed < route.size() && place.equals(route.get(passed).to())) {
+        passed++;
+      } else if (!begin) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The next piece of the road, where a place is the one it has come to; or null. */
+  @Nullable Road next(Place place) {
+    boolean here = passed < route.size() && route.get(passed).from().equals(place);
+    return here ? route.get(passed) : null;
+  }
+
+  /** How a reading that is taken at a place should stand; empty where it is all the same. */
+  Set<Verdict> verdicts(Place place) {
+    return next(place) == null ? Set.of() : wishes.verdicts(passed);
+  }
+
+  /** What should be read at a place, or null. */
+  @Nullable Double value(Place place) {
+    return next(place) == null ? null : wishes.value(passed);
+  }
+
+  Wishes wishes() {
+    return wishes;
+  }
+}

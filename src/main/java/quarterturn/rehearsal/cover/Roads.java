@@ -1,0 +1,234 @@
+package quarterturn.rehearsal.cover;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Branch;
+import quarterturn.procedure.Cell;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Way;
+import quarterturn.procedure.Ways;
+import quarterturn.session.Passage;
+import quarterturn.session.Place;
+
+/** How the steps of a procedure and those it calls lead to each other. */
+final class Roads {
+  private final Library library;
+  private final List<Way> ways = new ArrayList<>();
+  private final Map<Place, List<Way>> out = new HashMap<>();
+  private final Map<Place, List<Road>> from = new LinkedHashMap<>();
+  private final Map<Place, List<Road>> to = new HashMap<>();
+  private final Map<Place, List<Place>> aside = new HashMap<>();
+  private final Map<Way, String> closed;
+
+  Roads(Library library) {
+    this.library = library;
+    Set<Procedure> called = called(library.main(), new LinkedHashSet<>());
+    called.forEach(one -> ways.addAll(Ways.of(one)));
+    for (Procedure procedure : library.procedures().values()) {
+      for (Step step : procedure.steps().values()) {
+        lay(procedure, step);
+      }
+      for (String need : procedure.needs()) {
+        Results.Result result = library.results().results().get(need);
+        Procedure by = result == null ? null : library.procedures().get(result.by());
+        if (by != null) {
+          through(new Place(procedure.id(), procedure.begin()), by, called.contains(by));
+        }
+      }
+    }
+    closed = new Closed(library, this).ways();
+  }
+
+  /** A procedure and those it calls, and they call; not what they need to be done before. */
+  private Set<Procedure> called(Procedure procedure, Set<Procedure> seen) {
+    if (seen.add(procedure)) {
+      for (Step step : procedure.steps().values()) {
+        if (step instanceof Step.Call call) {
+          called(library.procedure(call.procedure()), seen);
+        }
+      }
+    }
+    return seen;
+  }
+
+  private void lay(Procedure procedure, Step step) {
+    Place here = new Place(procedure.id(), step.id());
+    Branch.Fork fork = step.fork();
+    List<Way> own = Ways.of(procedure.id(), step);
+    out.put(here, own);
+    for (int i = 0; i < own.size(); i++) {
+      Way way = own.get(i);
+      boolean branch = fork != null && i < fork.branches().size();
+      Condition when = branch && fork != null ? fork.branches().get(i).when() : null;
+      List<Condition> unless =
+          fork == null
+              ? List.of()
+              : fork.branches().subList(0, i).stream().map(Branch::when).toList();
+      Place next = new Place(procedure.id(), way.to());
+      if (step instanceof Step.Call call) {
+        for (Place end : ends(library.procedure(call.procedure()), step.id(), when)) {
+          add(new Road(end, next, way, when, unless));
+        }
+      } else {
+        add(new Road(here, next, way, when, unless));
+      }
+    }
+    if (step instanceof Step.Measure measure && measure.quantity().bracket()) {
+      // Over a long break the strings drift, so that they are tuned again before such a reading.
+      add(new Road(here, new Place(procedure.id(), procedure.retune())));
+    }
+    if (step instanceof Step.Call call) {
+      Procedure called = library.procedure(call.procedure());
+      add(new Road(here, new Place(called.id(), called.begin())));
+    }
+  }
+
+  /** Where a called procedure ends in a way that goes with a condition on how it ended. */
+  private static List<Place> ends(Procedure called, String call, @Nullable Condition when) {
+    List<Place> ends = new ArrayList<>();
+    for (Step step : called.steps().values()) {
+      if (step instanceof Step.Done done && (when == null || fits(when, call, done.outcome()))) {
+        ends.add(new Place(called.id(), done.id()));
+      }
+    }
+    return ends;
+  }
+
+  private static boolean fits(Condition when, String call, String outcome) {
+    return when.match(
+        all -> all.parts().stream().allMatch(part -> fits(part, call, outcome)),
+        any -> any.parts().stream().anyMatch(part -> fits(part, call, outcome)),
+        not -> !speaks(not.part(), call) || !fits(not.part(), call, outcome),
+        atom -> !speaks(atom, call) || atom.holds(about -> new Cell.Option(outcome)));
+  }
+
+  /** Whether a condition is on how a call ended. */
+  private static boolean speaks(Condition when, String call) {
+    return when instanceof Condition.Chosen chosen && chosen.step().equals(call);
+  }
+
+  /**
+   * A procedure that is gone through first where what it gives is needed. Where it is called too,
+   * that is no road to go by: it would lead out of the middle of one job into another.
+   */
+  private void through(Place begin, Procedure by, boolean called) {
+    Place first = new Place(by.id(), by.begin());
+    aside.computeIfAbsent(begin, place -> new ArrayList<>()).add(first);
+    for (Place end : ends(by, "", null)) {
+      aside.computeIfAbsent(end, place -> new ArrayList<>()).add(begin);
+      if (!called) {
+        add(new Road(end, begin));
+      }
+    }
+    if (!called) {
+      add(new Road(begin, first));
+    }
+  }
+
+  private void add(Road road) {
+    from.computeIfAbsent(road.from(), p -> new ArrayList<>()).add(road);
+    to.computeIfAbsent(road.to(), p -> new ArrayList<>()).add(road);
+  }
+
+  /** Every place that can come after one by ways that are not shut; breaks included. */
+  Set<Place> beyond(Place place, Set<Way> shut) {
+    Set<Place> seen = new HashSet<>();
+    Deque<Place> open = new ArrayDeque<>(List.of(place));
+    while (!open.isEmpty()) {
+      Place next = open.pop();
+      List<Place> after = new ArrayList<>();
+      for (Road road : from.getOrDefault(next, List.of())) {
+        if (road.way() == null || !shut.contains(road.way())) {
+          after.add(road.to());
+        }
+      }
+      after.addAll(aside.getOrDefault(next, List.of()));
+      Procedure procedure = library.procedure(next.procedure());
+      after.add(new Place(procedure.id(), procedure.retune()));
+      after.add(new Place(procedure.id(), procedure.reread()));
+      after.stream().filter(seen::add).forEach(open::push);
+    }
+    return seen;
+  }
+
+  /** The pieces of road that begin at a place. */
+  List<Road> from(Place place) {
+    return from.getOrDefault(place, List.of());
+  }
+
+  /** Every place from which pieces that can be gone lead to one of some kind. */
+  Set<Place> towards(Predicate<Road> kind) {
+    Set<Place> seen = new HashSet<>();
+    Deque<Road> open = new ArrayDeque<>();
+    from.values().forEach(pieces -> pieces.stream().filter(kind).forEach(open::add));
+    while (!open.isEmpty()) {
+      Road road = open.pop();
+      if (closed(road) == null && seen.add(road.from())) {
+        to.getOrDefault(road.from(), List.of()).forEach(open::push);
+      }
+    }
+    return seen;
+  }
+
+  /** The way that was taken. */
+  Way way(Passage passage) {
+    return out(passage.from()).get(passage.way());
+  }
+
+  /** The ways out of a place; none out of a question that the engine asks on its own account. */
+  List<Way> out(Place place) {
+    return out.getOrDefault(place, List.of());
+  }
+
+  /** Every way of the procedure and those it calls, in the files' order. */
+  List<Way> ways() {
+    return ways;
+  }
+
+  /** Why no session can take a way, or null. */
+  @Nullable String closed(Way way) {
+    return closed.get(way);
+  }
+
+  /** Why no session can go down a piece of road, or null. */
+  @Nullable String closed(Road road) {
+    return road.way() == null ? null : closed.get(road.way());
+  }
+
+  /** Whether one of some ways can come up from a place before anything more is asked. */
+  boolean near(Place place, Set<Way> wanted) {
+    Set<Place> seen = new HashSet<>(Set.of(place));
+    Deque<Place> open = new ArrayDeque<>(seen);
+    while (!open.isEmpty()) {
+      for (Road road : from.getOrDefault(open.pop(), List.of())) {
+        if (wanted.contains(road.way())) {
+          return true;
+        }
+        Step next = library.procedure(road.to().procedure()).step(road.to().step());
+        boolean silent =
+            next instanceof Step.Compute
+                || next instanceof Step.Call
+                || next instanceof Step.Done
+                || next instanceof Step.Adjust;
+        if (silent && seen.add(road.to())) {
+          open.push(road.to());
+        }
+      }
+    }
+    return false;
+  }
+}

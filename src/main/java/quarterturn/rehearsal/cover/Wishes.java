@@ -1,0 +1,191 @@
+package quarterturn.rehearsal.cover;
+
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.random.RandomGenerator;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Quantity;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
+import quarterturn.procedure.Verdict;
+import quarterturn.procedure.Which;
+import quarterturn.session.Place;
+
+/**
+ * What a session would have to be like to go down a certain road, as its conditions tell: who is at
+ * the bench, how the neck answers, and what is read at which piece of the road.
+ */
+final class Wishes {
+  private final List<Road> route;
+  private final Library library;
+  private final RandomGenerator random;
+  private final Map<Integer, Set<Verdict>> verdicts = new HashMap<>();
+  private final Map<Integer, Double> values = new HashMap<>();
+  private boolean lacking;
+  private @Nullable Role role;
+  private @Nullable Temper temper;
+
+  /** Of a road; what its end asks for counts before what its beginning does. */
+  Wishes(List<Road> route, Library library, RandomGenerator random) {
+    this.route = route;
+    this.library = library;
+    this.random = random;
+    for (int i = route.size() - 1; i >= 0; i--) {
+      Road piece = route.get(i);
+      boolean begins = piece.way() == null && !piece.breaks();
+      lacking |= begins && !(step(piece.from()) instanceof Step.Call);
+      if (piece.when() != null) {
+        wish(i, piece.when(), true);
+      }
+      for (Condition before : piece.unless()) {
+        wish(i, before, false);
+      }
+      agree(i);
+    }
+  }
+
+  private Wishes wish(int at, Condition when, boolean holds) {
+    when.match(
+        all -> parts(at, all.parts(), holds, holds),
+        any -> parts(at, any.parts(), holds, !holds),
+        not -> wish(at, not.part(), !holds),
+        atom -> wish(at, atom, holds));
+    Stands stands = Stands.of(when, holds);
+    if (stands != null) {
+      narrow(at, stands);
+    }
+    return this;
+  }
+
+  private Wishes wish(int at, Condition.Atom atom, boolean holds) {
+    if (atom instanceof Condition.Is is) {
+      Role other = is.role() == Role.BEGINNER ? Role.TECHNICIAN : Role.BEGINNER;
+      role = role != null ? role : holds ? is.role() : other;
+    }
+    if (atom.about() instanceof Subject.Reading reading) {
+      // A value is below a limit where it is less, and at least a limit where it is that.
+      boolean below = atom instanceof Condition.Below == holds;
+      double less = below ? step(reading.quantity()) : 0;
+      atom.bounds().forEach(limit -> value(at, reading.quantity(), limit - less));
+    }
+    temper = temper == null && holds ? Temper.of(atom) : temper;
+    return this;
+  }
+
+  /**
+   * @param all whether all of them are to be so, or one of them is enough
+   */
+  private Wishes parts(int at, List<Condition> parts, boolean holds, boolean all) {
+    if (all) {
+      parts.forEach(part -> wish(at, part, holds));
+      return this;
+    }
+    boolean readings = parts.stream().allMatch(part -> Stands.of(part, holds) != null);
+    boolean given = parts.stream().anyMatch(part -> temper != null && temper == Temper.of(part));
+    if (!readings && !given) {
+      wish(at, parts.get(random.nextInt(parts.size())), holds);
+    }
+    return this;
+  }
+
+  private static double step(Quantity quantity) {
+    return quantity.unit().equals("mm") ? 0.05 : 1;
+  }
+
+  private void narrow(int at, Stands stands) {
+    int reading = reading(at, stands.quantity());
+    Set<Verdict> now = verdicts.getOrDefault(reading, EnumSet.allOf(Verdict.class));
+    Set<Verdict> both = EnumSet.copyOf(now);
+    both.retainAll(stands.verdicts());
+    if (reading >= 0 && (reading == at || !both.isEmpty())) {
+      verdicts.put(reading, both.isEmpty() ? stands.verdicts() : both);
+    }
+  }
+
+  private void value(int at, Quantity quantity, double value) {
+    int reading = reading(at, quantity);
+    if (reading >= 0) {
+      values.put(reading, value);
+    }
+  }
+
+  /** Which piece of the road takes the reading that a condition further down rests on, or -1. */
+  private int reading(int at, Quantity quantity) {
+    for (int i = at; i >= 0; i--) {
+      boolean reads =
+          step(route.get(i).from()) instanceof Step.Measure measure
+              && measure.quantity() == quantity
+              && (i == at || measure.which() != Which.HIGHEST);
+      if (reads) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** A reading is best such as the one after it, so that the two agree. */
+  private void agree(int at) {
+    if (!(step(route.get(at).from()) instanceof Step.Measure measure)
+        || measure.which() == Which.HIGHEST) {
+      return;
+    }
+    for (int i = at + 1; i < route.size(); i++) {
+      if (step(route.get(i).from()) instanceof Step.Measure next
+          && next.quantity() == measure.quantity()
+          && next.which() != Which.HIGHEST) {
+        Set<Verdict> both = EnumSet.allOf(Verdict.class);
+        both.retainAll(verdicts.getOrDefault(at, both));
+        both.retainAll(verdicts.getOrDefault(i, both));
+        if (!both.isEmpty()) {
+          verdicts.put(at, both);
+        }
+        return;
+      }
+    }
+  }
+
+  private Step step(Place place) {
+    return library.procedure(place.procedure()).step(place.step());
+  }
+
+  /** How the reading at a piece of the road should stand; empty where it is all the same. */
+  Set<Verdict> verdicts(int piece) {
+    Set<Verdict> some = verdicts.getOrDefault(piece, Set.of());
+    return some.size() == Verdict.values().length ? Set.of() : some;
+  }
+
+  /** What should be read at a piece of the road, or null. */
+  @Nullable Double value(int piece) {
+    return values.get(piece);
+  }
+
+  /** How the neck should stand at first; empty where it is all the same. */
+  Set<Verdict> relief() {
+    for (int i = 0; i < route.size(); i++) {
+      if (step(route.get(i).from()) instanceof Step.Measure measure
+          && measure.quantity() == Quantity.RELIEF) {
+        return verdicts(i);
+      }
+    }
+    return Set.of();
+  }
+
+  /** Whether nothing should be known from earlier sessions, so that it is read first. */
+  boolean lacking() {
+    return lacking;
+  }
+
+  @Nullable Role role() {
+    return role;
+  }
+
+  @Nullable Temper temper() {
+    return temper;
+  }
+}
