@@ -16,8 +16,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.read.Shelf;
 
 /** What a procedure or a file of policy says, no class says a second time. */
 class DataStaysDataTest {
@@ -28,36 +28,35 @@ class DataStaysDataTest {
   /** Ids that are words of the program's own as well: where they stand, and as what. */
   private static final String WORDS =
       """
-      a key of a file: procedure/FormatSchema rest retune
-      a key of a file: procedure/KindsReader action frets gauges high intonation low nut-clearance
-      a key of a file: procedure/KindsReader pickup-gap relief saddles strings
-      a key of a file: procedure/LimitsReader day rest settle wrong-way
-      a key of a file: procedure/ProcedureReader retune tools
-      a key of a file: procedure/SchemaKeys limit rest retune tools
-      a key of a file: procedure/StepReader limit rest
-      a key of a file: procedure/TurnReader limit
+      a key of a file: procedure/read/FormatSchema rest retune
+      a key of a file: procedure/read/KindsReader action frets gauges high intonation low nut-clearance
+      a key of a file: procedure/read/KindsReader pickup-gap relief saddles strings
+      a key of a file: procedure/read/LimitsReader day rest settle wrong-way
+      a key of a file: procedure/read/ProcedureReader retune tools
+      a key of a file: procedure/read/SchemaKeys limit rest retune tools
+      a key of a file: procedure/read/StepReader limit rest
+      a key of a file: procedure/read/TurnReader limit
       a key of a file: lesson/PlanFile holds
       a quantity in a message: procedure/Amounts temperature
       a quantity: report/History action
       a quantity: report/HistoryTable action humidity
       a change: procedure/Results climate
-      an outcome: craft/Decision end-of-travel limit no-response wrong-way
+      an outcome: craft/rod/Decision end-of-travel limit no-response wrong-way
       an outcome: rehearsal/Outcome in-window limit
-      an outcome: session/Guard limit no-response wrong-way
-      an event: session/EventJson adjusted left read
-      a key of JSON: report/SheetJson complaint high low strings
+      an outcome: session/engine/Guard limit no-response wrong-way
+      an event: session/journal/EventJson adjusted left read
+      a key of JSON: report/sheet/SheetJson complaint high low strings
       a key of JSON: reckon/PullTopic strings
       a key of JSON: script/AdviceLines action answered
       a key of JSON: script/AdviceQuery answered
       a key of JSON: script/PromptJson limit rest
       a key of JSON: script/ScriptFace left
-      a key of JSON: session/InstrumentFile strings
+      a key of JSON: session/store/InstrumentFile strings
       a kind of what is due: session/Due day season
-      a column: report/SheetCsv high low
       a trait: session/Instrument gauges
-      a trait: session/Trait gauges nut relief strings
-      a trait: session/Traits gauges
-      an answer of the engine's own: session/Recall jammed noise
+      a trait: session/store/Trait gauges nut relief strings
+      a trait: session/store/Traits gauges
+      an answer of the engine's own: session/engine/Recall jammed noise
       a command: command/ReckonCommand reckon
       a command: reckon/FretsTopic frets
       a command: reckon/IntonationTopic intonation
@@ -65,29 +64,20 @@ class DataStaysDataTest {
       a command: reckon/ShimTopic shim
       a word at the board: line/BoardTyped hold taken
       a word at the board: screen/BoardPage hold
-      a word at a bench: lesson/BenchWords who
+      a word at a bench: lesson/bench/BenchWords who
       a word at a bench: line/LessonTalk who
       a word typed of a reading: quick/Terms high low
-      a string's side: screen/Trail high low
-      a state of a question: lesson/BoardView taken
+      a string's side: screen/page/Trail high low
+      a state of a question: lesson/teacher/BoardView taken
       a bench's name in an example: command/LessonNew left
       an example in a message: lesson/Planning relief/confirm
       a simulated neck: rehearsal/NamedNeck twisted
       a mark in a graph: report/ProcedureGraph retune
       a label in a picture: reckon/Profile nut
-      a label in a picture: screen/HoldPicture hold nut
-      a label in a picture: screen/PlacesPicture plate pocket
+      a label in a picture: screen/page/HoldPicture hold nut
+      a label in a picture: screen/page/PlacesPicture plate pocket
       a unit: report/Dates day
       a key of JSON: lesson/LessonJson hold
-      a piece of an example: procedure/check/EarlyReading fine tune
-      a piece of an example: procedure/check/MissingHazard fine
-      a piece of an example: procedure/check/Pieces settle who
-      a piece of an example: procedure/check/SkippedStep play rest
-      a piece of an example: procedure/check/SkippedWait play rest
-      a piece of an example: procedure/check/StaleReading judge
-      a piece of an example: procedure/check/StrayHazard fine
-      a piece of an example: procedure/check/UncountedReading fine
-      a piece of an example: procedure/check/WrongShortcut play
       a verb: procedure/check/Acts fit lower seat shim slacken trim tune
       """;
 
@@ -97,9 +87,9 @@ class DataStaysDataTest {
           // From when on a plot's axis shows days and no hours.
           "report/TimePlot ofDays",
           // A simulated session's invented past.
-          "rehearsal/AnySession ofDays",
+          "rehearsal/cover/AnySession ofDays",
           // A limit's own unit.
-          "session/Guard ofHours");
+          "session/engine/Guard ofHours");
 
   private static Stream<Path> sources() throws IOException {
     return Files.walk(SOURCES).filter(file -> file.toString().endsWith(".java"));

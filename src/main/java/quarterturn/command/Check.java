@@ -13,7 +13,7 @@ import quarterturn.procedure.Fault;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.check.Checker;
 import quarterturn.procedure.check.Report;
-import quarterturn.procedure.check.Walks;
+import quarterturn.procedure.check.walk.Walks;
 import quarterturn.report.CheckReport;
 
 /** Checks several files and keeps each finding once, by whatever way it was reached. */

@@ -12,7 +12,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Shelf;
+import quarterturn.procedure.read.Shelf;
 
 /**
  * One procedure or file to check.

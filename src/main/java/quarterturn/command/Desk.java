@@ -13,20 +13,20 @@ import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Shelf;
-import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
 import quarterturn.procedure.check.Checker;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.session.Astray;
-import quarterturn.session.CarriedOn;
 import quarterturn.session.Due;
-import quarterturn.session.Dues;
-import quarterturn.session.Engine;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
-import quarterturn.session.Journal;
-import quarterturn.session.LiveBench;
-import quarterturn.session.Store;
+import quarterturn.session.engine.CarriedOn;
+import quarterturn.session.engine.Engine;
+import quarterturn.session.engine.LiveBench;
+import quarterturn.session.journal.Journal;
+import quarterturn.session.store.Dues;
+import quarterturn.session.store.Store;
 import quarterturn.unit.NotUnderstood;
 
 /** Opens sessions: the store, the shelf of procedures and the clock in one place. */

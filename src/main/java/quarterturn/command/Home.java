@@ -1,6 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -22,12 +21,13 @@ import quarterturn.screen.HomeChoice;
 import quarterturn.screen.HomeFace;
 import quarterturn.screen.HomeItem;
 import quarterturn.screen.ScreenFace;
-import quarterturn.screen.Surface;
-import quarterturn.screen.SystemTerminal;
+import quarterturn.screen.terminal.Surface;
+import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.session.Due;
-import quarterturn.session.Dues;
+import quarterturn.session.ExitStatus;
 import quarterturn.session.Player;
-import quarterturn.session.Store;
+import quarterturn.session.store.Dues;
+import quarterturn.session.store.Store;
 import quarterturn.unit.NotUnderstood;
 
 /** The home view: unfinished sessions, what is due, and a start. */

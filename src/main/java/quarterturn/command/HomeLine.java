@@ -10,7 +10,7 @@ import quarterturn.line.LineHome;
 import quarterturn.report.Dates;
 import quarterturn.screen.HomeItem;
 import quarterturn.session.Due;
-import quarterturn.session.Store;
+import quarterturn.session.store.Store;
 
 /** A line of the home view as both faces show it, and what choosing it leads to. */
 record HomeLine(HomeItem drawn, LineHome.Item typed) {

@@ -5,7 +5,7 @@ import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import quarterturn.procedure.Unreadable;
-import quarterturn.session.Store;
+import quarterturn.session.store.Store;
 
 /** {@code instrument add NAME}: by options, or by answering questions. */
 @Command(

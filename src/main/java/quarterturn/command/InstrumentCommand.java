@@ -8,14 +8,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import quarterturn.procedure.Kind;
 import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.kind.Kind;
 import quarterturn.report.Dates;
 import quarterturn.report.InstrumentFacts;
 import quarterturn.report.InstrumentPages;
 import quarterturn.report.SessionList;
 import quarterturn.session.Instrument;
-import quarterturn.session.Store;
+import quarterturn.session.store.Store;
 
 /** {@code instrument list} and {@code instrument show NAME}, and the way to the others. */
 @Command(

@@ -9,9 +9,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import quarterturn.procedure.Unreadable;
 import quarterturn.session.Instrument;
-import quarterturn.session.Store;
-import quarterturn.session.Trait;
-import quarterturn.session.Traits;
+import quarterturn.session.store.Store;
+import quarterturn.session.store.Trait;
+import quarterturn.session.store.Traits;
 
 /** {@code instrument edit NAME}: by options, or by answering questions. */
 @Command(

@@ -1,6 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.Map;
@@ -8,11 +7,12 @@ import java.util.function.Consumer;
 import picocli.CommandLine.Command;
 import quarterturn.line.InstrumentQuestions;
 import quarterturn.line.Typing;
-import quarterturn.procedure.Kind;
 import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.session.ExitStatus;
 import quarterturn.session.Instrument;
-import quarterturn.session.Trait;
-import quarterturn.session.Traits;
+import quarterturn.session.store.Trait;
+import quarterturn.session.store.Traits;
 import quarterturn.unit.NotUnderstood;
 
 /** Takes an instrument's facts from options, or asks for them where none is given. */

@@ -8,21 +8,21 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import quarterturn.craft.Window;
 import quarterturn.craft.rod.Belief;
 import quarterturn.craft.rod.Known;
-import quarterturn.craft.Window;
 import quarterturn.procedure.Aim;
-import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.kind.Kind;
 import quarterturn.report.Dates;
 import quarterturn.report.History;
 import quarterturn.report.HistoryReport;
 import quarterturn.script.HistoryJson;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
-import quarterturn.session.Store;
-import quarterturn.session.Story;
+import quarterturn.session.engine.Story;
+import quarterturn.session.store.Store;
 
 /** {@code instrument history NAME}. */
 @Command(

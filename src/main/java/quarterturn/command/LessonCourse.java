@@ -12,8 +12,8 @@ import java.util.Random;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.BeliefAdvisor;
-import quarterturn.lesson.Course;
 import quarterturn.lesson.Plan;
+import quarterturn.lesson.bench.Course;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
@@ -23,13 +23,13 @@ import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.SimulatedInstrument;
 import quarterturn.rehearsal.SimulatedNeck;
-import quarterturn.session.Engine;
 import quarterturn.session.Event;
-import quarterturn.session.Journal;
-import quarterturn.session.LiveBench;
-import quarterturn.session.Store;
-import quarterturn.session.Trait;
-import quarterturn.session.Traits;
+import quarterturn.session.engine.Engine;
+import quarterturn.session.engine.LiveBench;
+import quarterturn.session.journal.Journal;
+import quarterturn.session.store.Store;
+import quarterturn.session.store.Trait;
+import quarterturn.session.store.Traits;
 
 /**
  * A bench's sessions, in a data folder of its own. A simulated instrument is built again from its

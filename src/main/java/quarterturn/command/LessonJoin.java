@@ -1,6 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,14 +12,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import quarterturn.lesson.BenchLesson;
-import quarterturn.lesson.LessonBench;
 import quarterturn.lesson.LessonEvent;
-import quarterturn.lesson.LessonSession;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.PlanFile;
 import quarterturn.lesson.Students;
 import quarterturn.lesson.WriterFile;
 import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.bench.LessonBench;
+import quarterturn.lesson.bench.LessonSession;
 import quarterturn.line.BenchQuestions;
 import quarterturn.line.LessonLine;
 import quarterturn.line.LineSource;
@@ -28,10 +27,11 @@ import quarterturn.line.Typing;
 import quarterturn.procedure.Unreadable;
 import quarterturn.report.Dates;
 import quarterturn.screen.LessonFace;
-import quarterturn.screen.SystemTerminal;
+import quarterturn.screen.terminal.SystemTerminal;
+import quarterturn.session.ExitStatus;
 import quarterturn.session.Names;
 import quarterturn.session.Refused;
-import quarterturn.session.Store;
+import quarterturn.session.store.Store;
 import quarterturn.unit.NotUnderstood;
 
 /** {@code lesson join FOLDER}: a bench in a lesson, for the first time or once more. */

@@ -1,6 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -26,6 +25,7 @@ import quarterturn.line.LineSource;
 import quarterturn.line.PlanQuestions;
 import quarterturn.line.Typing;
 import quarterturn.procedure.Unreadable;
+import quarterturn.session.ExitStatus;
 import quarterturn.unit.NotUnderstood;
 
 /** {@code lesson new FOLDER}: plans a lesson, by options or by answering questions. */

@@ -8,13 +8,13 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import quarterturn.lesson.Board;
 import quarterturn.lesson.LessonFolder;
 import quarterturn.lesson.Plan;
+import quarterturn.lesson.teacher.Board;
 import quarterturn.procedure.Unreadable;
 import quarterturn.report.Dates;
-import quarterturn.report.LessonFormat;
-import quarterturn.report.LessonSheets;
+import quarterturn.report.lesson.LessonFormat;
+import quarterturn.report.lesson.LessonSheets;
 
 /** {@code lesson sheets FOLDER}: a sheet for each student, and one for the class. */
 @Command(

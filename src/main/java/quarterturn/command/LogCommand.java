@@ -12,17 +12,17 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.report.Dates;
 import quarterturn.report.Labels;
 import quarterturn.report.SessionList;
 import quarterturn.report.SessionLog;
-import quarterturn.report.Sheet;
-import quarterturn.report.SheetFormat;
+import quarterturn.report.sheet.Sheet;
+import quarterturn.report.sheet.SheetFormat;
 import quarterturn.session.Event;
-import quarterturn.session.Journal;
-import quarterturn.session.Store;
+import quarterturn.session.journal.Journal;
+import quarterturn.session.store.Store;
 import quarterturn.unit.NotUnderstood;
 
 /** {@code log list}, {@code log show SESSION} and {@code log export SESSION}. */

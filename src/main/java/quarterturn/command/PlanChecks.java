@@ -17,8 +17,8 @@ import quarterturn.lesson.Planning;
 import quarterturn.line.PlanQuestions;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.unit.NotUnderstood;
 

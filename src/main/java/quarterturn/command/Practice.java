@@ -6,12 +6,12 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.SplittableRandom;
 import quarterturn.craft.rod.BeliefAdvisor;
-import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Style;
 import quarterturn.rehearsal.Draw;
 import quarterturn.rehearsal.InstrumentTraits;
 import quarterturn.rehearsal.NamedNeck;
@@ -19,8 +19,8 @@ import quarterturn.rehearsal.NeckTraits;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.SimulatedInstrument;
 import quarterturn.rehearsal.SimulatedNeck;
-import quarterturn.session.Engine;
 import quarterturn.session.Event;
+import quarterturn.session.engine.Engine;
 
 /**
  * Opens rehearsals.

@@ -12,14 +12,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.kind.Style;
 import quarterturn.rehearsal.Fleet;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.report.Dates;
 import quarterturn.report.FleetReport;
-import quarterturn.report.Sheet;
+import quarterturn.report.sheet.Sheet;
 import quarterturn.script.FleetJson;
 import quarterturn.session.Overview;
 

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.Set;
 import java.util.TreeSet;
 import quarterturn.lesson.Plan;
-import quarterturn.lesson.Roster;
+import quarterturn.lesson.teacher.Roster;
 import quarterturn.procedure.Unreadable;
 
 /** The steps of a lesson's procedures at which a saddle is set. */

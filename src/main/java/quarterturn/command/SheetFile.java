@@ -8,7 +8,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
-import quarterturn.report.SheetFormat;
+import quarterturn.report.sheet.SheetFormat;
 import quarterturn.unit.NotUnderstood;
 
 /** Writes a sheet where the user said, in UTF-8. */

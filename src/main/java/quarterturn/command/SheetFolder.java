@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
-import quarterturn.report.LessonSheets;
+import quarterturn.report.lesson.LessonSheets;
 
 /** Writes a lesson's sheets. What is there already is never written over. */
 final class SheetFolder {

@@ -7,8 +7,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.kind.Style;
 
 /** {@code start relief}. */
 @Command(name = "start", description = "Starts a procedure, for example: quarterturn start relief")

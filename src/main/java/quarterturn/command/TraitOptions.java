@@ -8,9 +8,9 @@ import picocli.CommandLine.IModelTransformer;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
-import quarterturn.procedure.Kind;
-import quarterturn.session.Trait;
-import quarterturn.session.Traits;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.session.store.Trait;
+import quarterturn.session.store.Traits;
 import quarterturn.unit.NotUnderstood;
 
 /** An option for each fact of an instrument. */

@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import quarterturn.session.Store;
+import quarterturn.session.store.Store;
 import quarterturn.unit.NotUnderstood;
 
 /** Where things are kept. */

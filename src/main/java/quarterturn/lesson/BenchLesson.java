@@ -72,7 +72,7 @@ public record BenchLesson(
   }
 
   /** The round that was opened at a spot, or null. */
-  @Nullable Round roundAt(Spot spot) {
+  public @Nullable Round roundAt(Spot spot) {
     return rounds.stream().filter(r -> r.opened().spot().equals(spot)).findFirst().orElse(null);
   }
 

@@ -39,7 +39,7 @@ public record Keep(
   }
 
   /** Whether both are the same thing that keeps a bench, whatever was noted of it since. */
-  boolean sameAs(Keep other) {
+  public boolean sameAs(Keep other) {
     return ref.equals(other.ref);
   }
 }

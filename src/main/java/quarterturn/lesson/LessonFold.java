@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * Takes one event of a bench into what stood before. Pure, and total: an event that does not fit
  * changes nothing it names; {@link Rules} says what does not fit.
  */
-final class LessonFold {
+public final class LessonFold {
   private final BenchLesson before;
   private String name;
   private List<String> students;
@@ -34,7 +34,7 @@ final class LessonFold {
     this.over = before.over();
   }
 
-  static BenchLesson after(BenchLesson before, LessonEvent event) {
+  public static BenchLesson after(BenchLesson before, LessonEvent event) {
     LessonFold fold = new LessonFold(before);
     fold.take(event, before.events() + 1);
     return new BenchLesson(

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import quarterturn.session.ForcedFile;
+import quarterturn.session.journal.ForcedFile;
 import quarterturn.unit.Printable;
 
 /**
@@ -60,7 +60,7 @@ public final class LessonFolder {
    *
    * @param but a writer whose file is passed over
    */
-  static Map<String, Long> lengths(Path folder, String but) throws IOException {
+  public static Map<String, Long> lengths(Path folder, String but) throws IOException {
     Map<String, Long> out = new TreeMap<>();
     for (Path file : files(folder)) {
       String name = String.valueOf(file.getFileName());

@@ -3,9 +3,9 @@ package quarterturn.lesson;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import quarterturn.session.KindsJson;
-import quarterturn.session.NotAnEvent;
-import quarterturn.session.Shapes;
+import quarterturn.session.journal.KindsJson;
+import quarterturn.session.journal.NotAnEvent;
+import quarterturn.session.journal.Shapes;
 
 /** An event of a lesson as one JSON object: {@code at} and {@code event} first, then its fields. */
 final class LessonJson {

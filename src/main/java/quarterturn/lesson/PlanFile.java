@@ -16,8 +16,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Form;
 import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.read.Form;
 import quarterturn.rehearsal.NamedNeck;
 
 /** A plan as YAML, which the teacher may read and edit. */

@@ -83,17 +83,17 @@ public record Round(
   }
 
   /** Those of {@code students} whose prediction is not locked. */
-  List<String> toPredict(Collection<String> students) {
+  public List<String> toPredict(Collection<String> students) {
     return students.stream().filter(s -> !predictions.containsKey(s)).toList();
   }
 
   /** Those who have not read for themselves. */
-  List<String> toRead(Collection<String> students) {
+  public List<String> toRead(Collection<String> students) {
     return students.stream().filter(s -> !blind.containsKey(s)).toList();
   }
 
   /** Those who predicted something that has come out, and have not said what they make of it. */
-  List<String> toReflect(Collection<String> students) {
+  public List<String> toReflect(Collection<String> students) {
     if (result == null || result instanceof Value.None) {
       return List.of();
     }

@@ -3,11 +3,11 @@ package quarterturn.lesson;
 import org.jspecify.annotations.Nullable;
 
 /** What a bench may write after what it has written: the order that a lesson promises. */
-final class Rules {
+public final class Rules {
   private Rules() {}
 
   /** Why {@code event} can't stand here, in a sentence for people; null where it can. */
-  static @Nullable String objection(BenchLesson lesson, LessonEvent event) {
+  public static @Nullable String objection(BenchLesson lesson, LessonEvent event) {
     return event.match(
         new LessonEvent.Cases<@Nullable String>(
             Rules::none,

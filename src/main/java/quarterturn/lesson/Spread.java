@@ -20,7 +20,7 @@ public record Spread(List<Bracket> readings, @Nullable Bracket extent, @Nullable
   }
 
   /** The spread of a blind round; null before everybody present has read. */
-  static @Nullable Spread of(Round round, Collection<String> present) {
+  public static @Nullable Spread of(Round round, Collection<String> present) {
     return round.unveiled() == null || !round.toRead(present).isEmpty()
         ? null
         : of(List.copyOf(round.blind().values()), round.blind().size());

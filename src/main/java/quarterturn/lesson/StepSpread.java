@@ -37,7 +37,7 @@ public record StepSpread(
   }
 
   /** By step, in the order of their names. */
-  static List<StepSpread> of(List<BenchLesson> benches) {
+  public static List<StepSpread> of(List<BenchLesson> benches) {
     Map<String, SortedMap<Integer, List<Round>>> bySteps = new TreeMap<>();
     for (BenchLesson bench : benches) {
       Map<String, Integer> times = new HashMap<>();

@@ -1,10 +1,10 @@
 package quarterturn.lesson;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import quarterturn.session.Fields;
-import quarterturn.session.NotAnEvent;
-import quarterturn.session.ObjectJson;
-import quarterturn.session.Shapes;
+import quarterturn.session.journal.Fields;
+import quarterturn.session.journal.NotAnEvent;
+import quarterturn.session.journal.ObjectJson;
+import quarterturn.session.journal.Shapes;
 
 /** A value as fields: a gap as two bounds, a number with its unit, a turn, or nothing. */
 final class ValueJson implements ObjectJson<Value> {

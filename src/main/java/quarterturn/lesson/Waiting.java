@@ -30,7 +30,7 @@ public record Waiting(
     OVER
   }
 
-  static Waiting of(BenchLesson lesson) {
+  public static Waiting of(BenchLesson lesson) {
     if (lesson.over()) {
       return of(lesson, Kind.OVER, "the lesson is over here", List.of(), null);
     }

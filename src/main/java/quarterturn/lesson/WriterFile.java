@@ -6,13 +6,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import quarterturn.session.ForcedFile;
-import quarterturn.session.Journal;
-import quarterturn.session.SummedLines;
+import quarterturn.session.journal.ForcedFile;
+import quarterturn.session.journal.Journal;
+import quarterturn.session.journal.SummedLines;
 
 /** One writer's file, open for appending. What was appended is on disk before it counts. */
 public final class WriterFile implements Closeable {
-  static final String ENDING = ".jsonl";
+  public static final String ENDING = ".jsonl";
 
   private final ForcedFile file;
   private final WriterLog found;

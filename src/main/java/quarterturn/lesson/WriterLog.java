@@ -6,10 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.session.NotAnEvent;
-import quarterturn.session.ObjectJson;
-import quarterturn.session.Shapes;
-import quarterturn.session.SummedLines;
+import quarterturn.session.journal.NotAnEvent;
+import quarterturn.session.journal.ObjectJson;
+import quarterturn.session.journal.Shapes;
+import quarterturn.session.journal.SummedLines;
 
 /**
  * What one writer's file says.
@@ -57,12 +57,12 @@ public record WriterLog(
   public record Header(String lesson, String writer, Part role) {}
 
   /** The events of one kind, oldest first. */
-  <E extends LessonEvent> Stream<E> all(Class<E> kind) {
+  public <E extends LessonEvent> Stream<E> all(Class<E> kind) {
     return events.stream().filter(kind::isInstance).map(kind::cast);
   }
 
   /** A sound log. */
-  static WriterLog of(Header header, List<LessonEvent> events) {
+  public static WriterLog of(Header header, List<LessonEvent> events) {
     return new WriterLog(header, events, null, 0);
   }
 

@@ -1,5 +1,6 @@
 /**
- * Floor 6: the teacher's lesson: benches that predict before they read, and a board that follows.
+ * Floor 6: a lesson's plan, its events, and what one bench's events add up to. What a bench asks
+ * its students is in {@code bench}, what a teacher sees and orders in {@code teacher}.
  */
 @NullMarked
 package quarterturn.lesson;

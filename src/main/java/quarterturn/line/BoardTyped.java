@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Level;
-import quarterturn.lesson.Sight;
+import quarterturn.lesson.teacher.Sight;
 import quarterturn.session.Refused;
 import quarterturn.unit.Printable;
 
@@ -76,7 +76,7 @@ sealed interface BoardTyped {
     }
   }
 
-  record Spread() implements BoardTyped {}
+  public record Spread() implements BoardTyped {}
 
   record Orders() implements BoardTyped {}
 

@@ -9,10 +9,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Kind;
+import quarterturn.procedure.kind.Kind;
 import quarterturn.report.InstrumentFacts;
-import quarterturn.session.Trait;
-import quarterturn.session.Traits;
+import quarterturn.session.store.Trait;
+import quarterturn.session.store.Traits;
 import quarterturn.unit.NotUnderstood;
 
 /** Asks for an instrument's facts, one after the other, in plain typed lines. */

@@ -1,16 +1,16 @@
 package quarterturn.line;
 
-import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import quarterturn.lesson.BenchWords;
-import quarterturn.lesson.Gate;
-import quarterturn.lesson.LessonSession;
+import quarterturn.lesson.bench.BenchWords;
+import quarterturn.lesson.bench.Gate;
+import quarterturn.lesson.bench.LessonSession;
 import quarterturn.procedure.Unreadable;
 import quarterturn.report.Dates;
+import quarterturn.session.ExitStatus;
 import quarterturn.session.Refused;
 import quarterturn.unit.Printable;
 

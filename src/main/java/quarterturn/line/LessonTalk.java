@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import quarterturn.lesson.BenchWords;
-import quarterturn.lesson.LessonSession;
 import quarterturn.lesson.Students;
+import quarterturn.lesson.bench.BenchWords;
+import quarterturn.lesson.bench.LessonSession;
 import quarterturn.session.Refused;
 
 /** Lines typed at a bench in a lesson, with the words that work at every one of them. */

@@ -10,8 +10,8 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.Keep;
-import quarterturn.lesson.LessonSession;
 import quarterturn.lesson.Ref;
+import quarterturn.lesson.bench.LessonSession;
 import quarterturn.session.Refused;
 import quarterturn.unit.Printable;
 

@@ -1,23 +1,23 @@
 package quarterturn.line;
 
-import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.lesson.Board;
-import quarterturn.lesson.BoardView;
-import quarterturn.lesson.Called;
 import quarterturn.lesson.Keep;
-import quarterturn.lesson.ReadBack;
-import quarterturn.lesson.Sight;
 import quarterturn.lesson.StepSpread;
-import quarterturn.report.BoardNews;
-import quarterturn.report.BoardWords;
+import quarterturn.lesson.teacher.Board;
+import quarterturn.lesson.teacher.BoardView;
+import quarterturn.lesson.teacher.Called;
+import quarterturn.lesson.teacher.ReadBack;
+import quarterturn.lesson.teacher.Sight;
 import quarterturn.report.Dates;
 import quarterturn.report.Paragraph;
+import quarterturn.report.lesson.BoardNews;
+import quarterturn.report.lesson.BoardWords;
+import quarterturn.session.ExitStatus;
 import quarterturn.session.Refused;
 import quarterturn.unit.Printable;
 

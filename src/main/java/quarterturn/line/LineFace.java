@@ -1,6 +1,5 @@
 package quarterturn.line;
 
-import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Duration;
@@ -18,6 +17,7 @@ import quarterturn.report.TrailLine;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
+import quarterturn.session.ExitStatus;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 import quarterturn.session.Refused;

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import quarterturn.procedure.Hazard;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Which;
 import quarterturn.report.Dates;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Overview;

@@ -1,5 +1,6 @@
 package quarterturn.procedure;
 
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Worded;
 
 /** What can be set string by string, and by which reading. */

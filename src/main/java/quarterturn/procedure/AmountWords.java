@@ -7,6 +7,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Turn;
 

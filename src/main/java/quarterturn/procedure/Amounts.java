@@ -3,6 +3,7 @@ package quarterturn.procedure;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Humidity;
 import quarterturn.unit.Length;
@@ -11,7 +12,7 @@ import quarterturn.unit.Temperature;
 import quarterturn.unit.Turn;
 
 /** Amounts as a file writes them: always with their unit. */
-final class Amounts {
+public final class Amounts {
   private static final Pattern LENGTH = Pattern.compile("(.*?)\\s*(mm|in|thou)");
   private static final Pattern PERCENT = Pattern.compile("(.*?)\\s*%");
   private static final Pattern CENTS = Pattern.compile("(.*?)\\s*cents?");
@@ -27,14 +28,14 @@ final class Amounts {
   private Amounts() {}
 
   /** The least and the most of a range. */
-  record Range(double least, double most) {}
+  public record Range(double least, double most) {}
 
   /**
    * An amount of {@code quantity}, in its unit.
    *
    * @throws NotUnderstood when it is none, lacks its unit or has another's
    */
-  static double of(Quantity quantity, String text) {
+  public static double of(Quantity quantity, String text) {
     limit(text);
     return switch (quantity) {
       case RELIEF, NUT_CLEARANCE, ACTION, PICKUP_GAP ->
@@ -50,7 +51,7 @@ final class Amounts {
    *
    * @throws NotUnderstood when it is none or its ends are not in order
    */
-  static Range range(Quantity quantity, String text) {
+  public static Range range(Quantity quantity, String text) {
     limit(text);
     Matcher m = RANGE.matcher(text);
     if (!m.matches()) {
@@ -72,7 +73,7 @@ final class Amounts {
    * @param what what it measures, for the message
    * @param example an amount of it, for the message
    */
-  static Length length(String text, String what, String example) {
+  public static Length length(String text, String what, String example) {
     limit(text);
     String mend = "write it in mm, in or thou, for example " + example;
     Length length = read(LENGTH, Length::parse, text, "amount of " + what, mend);
@@ -98,7 +99,7 @@ final class Amounts {
   }
 
   /** {@code 1/8 turn} or {@code 45 deg}: more than nothing. */
-  static Turn turn(String text) {
+  public static Turn turn(String text) {
     limit(text);
     String mend = "write for example 1/8 turn or 45 deg";
     Turn turn = read(TURN, Turn::parse, text, "part of a turn", mend);
@@ -110,7 +111,7 @@ final class Amounts {
   }
 
   /** {@code 10 min}, {@code 24 h} or {@code 2 days}, in minutes: more than nothing. */
-  static int minutes(String text) {
+  public static int minutes(String text) {
     limit(text);
     Matcher m = TIME.matcher(text);
     int number = m.matches() ? Integer.parseInt(m.group(1)) : 0;
@@ -146,7 +147,7 @@ final class Amounts {
   }
 
   /** An amount to show how one is written. */
-  static String example(Quantity quantity) {
+  public static String example(Quantity quantity) {
     return switch (quantity) {
       case RELIEF, NUT_CLEARANCE -> "0.10 mm";
       case ACTION, PICKUP_GAP -> "2.00 mm";

@@ -32,7 +32,7 @@ public enum Blank implements Worded {
   MOISTURE("the wood's moisture in this air"),
   STALE("the results that are stale");
 
-  static final Pattern WRITTEN = Pattern.compile("\\{([^{}]*)\\}");
+  public static final Pattern WRITTEN = Pattern.compile("\\{([^{}]*)\\}");
 
   private final String meaning;
 

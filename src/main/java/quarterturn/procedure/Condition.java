@@ -8,6 +8,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.read.ConditionParser;
 import quarterturn.unit.Turn;
 
 /**

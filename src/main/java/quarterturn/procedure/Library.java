@@ -3,6 +3,7 @@ package quarterturn.procedure;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import quarterturn.procedure.kind.Kind;
 
 /**
  * Everything the engine reads: procedures, the one asked for first, kinds, hazards, limits, and

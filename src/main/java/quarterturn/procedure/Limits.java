@@ -82,7 +82,7 @@ public record Limits(
    */
   public record Climate(Duration after, double points) {
     /** {@code text} with the figures in it: "by more than {points}, or {time} went by". */
-    String in(String text) {
+    public String in(String text) {
       long days = after.toDays();
       String time = days == 7 ? "a week" : days < 2 ? after.toHours() + " h" : days + " days";
       return text.replace("{points}", Decimals.plain(points) + " points").replace("{time}", time);

@@ -7,18 +7,18 @@ import java.util.Optional;
 import quarterturn.unit.Printable;
 
 /** Words of a file as a message repeats them, and the word that was probably meant. */
-final class Quote {
+public final class Quote {
   private static final int LONGEST = 40;
 
   private Quote() {}
 
   /** {@code word} in quotes, safe to show and not too long. */
-  static String of(String word) {
+  public static String of(String word) {
     return '"' + cut(word) + '"';
   }
 
   /** {@code word}, safe to show and not too long. */
-  static String cut(String word) {
+  public static String cut(String word) {
     String line = word.replace('\n', ' ');
     boolean whole = line.codePointCount(0, line.length()) <= LONGEST;
     String shown =
@@ -27,23 +27,23 @@ final class Quote {
   }
 
   /** {@code Did you mean "reread"?} where one of {@code known} is close, else nothing. */
-  static String meant(String word, Collection<String> known) {
+  public static String meant(String word, Collection<String> known) {
     return nearest(word, known).map(near -> "Did you mean " + of(near) + "?").orElse("");
   }
 
   /** {@code further}, after {@link #meant} where one of {@code known} is close. */
-  static String hint(String word, Collection<String> known, String further) {
+  public static String hint(String word, Collection<String> known, String further) {
     String meant = meant(word, known);
     return meant.isEmpty() ? further : meant + " " + further;
   }
 
   /** What is allowed instead of {@code word}, after {@link #meant} where one of it is close. */
-  static String allowed(String word, Collection<String> known) {
+  public static String allowed(String word, Collection<String> known) {
     return hint(word, known, "Allowed: " + String.join(", ", known));
   }
 
   /** {@code words} with a capital at their head. */
-  static String sentence(String words) {
+  public static String sentence(String words) {
     return words.isEmpty()
         ? words
         : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);

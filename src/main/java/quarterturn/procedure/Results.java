@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.kind.Quantity;
 
 /**
  * What a set-up comes to, and which change spoils which of it.

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Turn;
 
 /** One step of a procedure: it does one thing and has an id. */

@@ -1,6 +1,7 @@
 package quarterturn.procedure;
 
 import java.util.function.Function;
+import quarterturn.procedure.kind.Quantity;
 
 /** What a condition speaks about: a reading, a choice, a count. */
 public sealed interface Subject {

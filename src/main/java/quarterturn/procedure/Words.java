@@ -48,7 +48,7 @@ public record Words(
   }
 
   /** The same, with what becomes of it on a technician's short path. */
-  Words with(@Nullable Shortcut how) {
+  public Words with(@Nullable Shortcut how) {
     return new Words(part, text, brief, why, ask, hazards, neverSkip, picture, expects, how);
   }
 
@@ -58,7 +58,7 @@ public record Words(
   }
 
   /** Words of a step that says nothing. */
-  static Words silent(String part, @Nullable Condition expects) {
+  public static Words silent(String part, @Nullable Condition expects) {
     return new Words(part, "", null, null, List.of(), List.of(), false, null, expects);
   }
 

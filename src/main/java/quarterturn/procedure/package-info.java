@@ -1,6 +1,6 @@
 /**
- * Floor 3: procedures, instrument kinds, targets, hazards and limits, and the reader that proves
- * each file.
+ * Floor 3: the model of a procedure and of the rules around it: steps, conditions, hazards, limits,
+ * results. Nothing here reads a file or runs a session.
  */
 @NullMarked
 package quarterturn.procedure;

@@ -1,6 +1,6 @@
 package quarterturn.quick;
 
-import quarterturn.procedure.Quantity;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Quantity;
+import quarterturn.procedure.kind.Quantity;
 
 /** What a reading is called on a typed line: its whole word, and a short one. */
 enum Name {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import quarterturn.procedure.Quantity;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Answer;
 import quarterturn.unit.BracketParser;
 import quarterturn.unit.NotUnderstood;

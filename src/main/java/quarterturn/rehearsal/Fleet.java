@@ -13,12 +13,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
-import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Kind;
+import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Style;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Style;
 
 /**
  * Whole sessions on many necks: sound ones, each adjusted three ways, and as many again in all with

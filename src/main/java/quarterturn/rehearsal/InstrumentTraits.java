@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
-import quarterturn.procedure.Kind;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Recorded;
-import quarterturn.procedure.Style;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Style;
 
 /**
  * What a simulated instrument is like as found. Lists hold a value for each string, the lowest

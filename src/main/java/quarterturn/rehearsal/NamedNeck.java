@@ -3,8 +3,8 @@ package quarterturn.rehearsal;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import quarterturn.procedure.Kind;
-import quarterturn.procedure.Style;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Style;
 import quarterturn.unit.NotUnderstood;
 
 /** Necks of our own invention to practise on, each with something to learn from. */

@@ -12,16 +12,16 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Library;
 import quarterturn.session.Answer;
-import quarterturn.session.Answers;
 import quarterturn.session.Astray;
 import quarterturn.session.Bench;
-import quarterturn.session.Engine;
 import quarterturn.session.Event;
 import quarterturn.session.Ledger;
-import quarterturn.session.LiveBench;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 import quarterturn.session.Refused;
+import quarterturn.session.engine.Answers;
+import quarterturn.session.engine.Engine;
+import quarterturn.session.engine.LiveBench;
 import quarterturn.unit.Bracket;
 
 /**

@@ -8,18 +8,18 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
-import quarterturn.craft.rod.Advisor;
 import quarterturn.craft.Window;
+import quarterturn.craft.rod.Advisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Style;
+import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
-import quarterturn.session.Engine;
 import quarterturn.session.Event;
-import quarterturn.session.LiveBench;
 import quarterturn.session.Prompt;
 import quarterturn.session.Refused;
+import quarterturn.session.engine.Engine;
+import quarterturn.session.engine.LiveBench;
 import quarterturn.unit.Bracket;
 
 /**

@@ -6,9 +6,9 @@ import quarterturn.craft.Neck;
 import quarterturn.craft.Scale;
 import quarterturn.craft.StringLine;
 import quarterturn.procedure.Adjustment;
-import quarterturn.procedure.Kind;
-import quarterturn.procedure.Make;
-import quarterturn.procedure.Quantity;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Make;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Length;
 
 /**

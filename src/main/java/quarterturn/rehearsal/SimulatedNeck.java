@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import quarterturn.procedure.Feel;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -5,10 +5,10 @@ import quarterturn.procedure.Adjustment;
 import quarterturn.session.Event;
 
 /** A saddle or a pickup that was set, as a sentence. */
-final class AdjustedWords {
+public final class AdjustedWords {
   private AdjustedWords() {}
 
-  static String of(Event.Adjusted adjusted) {
+  public static String of(Event.Adjusted adjusted) {
     String mm = String.format(Locale.ROOT, "%.1f mm", Math.abs(adjusted.amount()));
     boolean plus = adjusted.amount() > 0;
     String what = adjusted.change().replace('-', ' ');

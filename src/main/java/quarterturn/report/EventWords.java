@@ -2,13 +2,13 @@ package quarterturn.report;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.unit.Decimals;
 
 /** Each event as one plain sentence. */
-final class EventWords {
+public final class EventWords {
   private final Labels labels;
   private final Dates dates;
 
@@ -91,7 +91,7 @@ final class EventWords {
   }
 
   /** A reading's value with its unit, or "not measured". */
-  static String value(Event.Read read) {
+  public static String value(Event.Read read) {
     if (read.bracket() != null) {
       return read.bracket().toString();
     }

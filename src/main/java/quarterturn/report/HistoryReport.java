@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.rod.Known;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Quantity;
+import quarterturn.craft.rod.Known;
+import quarterturn.procedure.kind.Quantity;
 
 /** An instrument's history as text: a table, plots over time, and what is known of its neck. */
 public final class HistoryReport {

@@ -4,11 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Kind;
-import quarterturn.procedure.Style;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Style;
 import quarterturn.session.Instrument;
-import quarterturn.session.Trait;
-import quarterturn.session.Traits;
+import quarterturn.session.store.Trait;
+import quarterturn.session.store.Traits;
 
 /** An instrument's facts in words: its own, and what its kind says where it has none. */
 public final class InstrumentFacts {

@@ -40,7 +40,7 @@ public record Labels(@Nullable Library library, @Nullable Procedure procedure) {
   }
 
   /** What is written down at a step, where the program asks for it again; or null. */
-  @Nullable Recorded records(String id) {
+  public @Nullable Recorded records(String id) {
     Step step = procedure == null ? null : procedure.steps().get(id);
     return step == null ? null : step.records();
   }

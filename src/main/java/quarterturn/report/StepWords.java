@@ -9,7 +9,7 @@ import quarterturn.procedure.Branch;
 import quarterturn.procedure.ConditionWords;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Which;
 
 /** What a drawing says of one step. */
 final class StepWords {

@@ -5,7 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import quarterturn.procedure.Feel;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Overview.Entry;
 import quarterturn.unit.Bracket;
 

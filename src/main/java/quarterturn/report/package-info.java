@@ -1,4 +1,7 @@
-/** Floor 6: what is printed about sessions and instruments. */
+/**
+ * Floor 6: what is printed about sessions, instruments and procedures, as text. Sheets for a
+ * customer are in {@code sheet}, those of a lesson in {@code lesson}.
+ */
 @NullMarked
 package quarterturn.report;
 

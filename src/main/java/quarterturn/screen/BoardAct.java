@@ -2,9 +2,9 @@ package quarterturn.screen;
 
 import java.io.IOException;
 import org.jspecify.annotations.Nullable;
-import quarterturn.lesson.Board;
 import quarterturn.lesson.Level;
-import quarterturn.lesson.Sight;
+import quarterturn.lesson.teacher.Board;
+import quarterturn.lesson.teacher.Sight;
 import quarterturn.session.Refused;
 
 /** What a key asks the board to do. */

@@ -1,16 +1,20 @@
 package quarterturn.screen;
 
-import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
 import org.jline.terminal.Terminal;
 import org.jspecify.annotations.Nullable;
-import quarterturn.lesson.Board;
-import quarterturn.lesson.BoardView;
-import quarterturn.lesson.Sight;
-import quarterturn.report.BoardNews;
+import quarterturn.lesson.teacher.Board;
+import quarterturn.lesson.teacher.BoardView;
+import quarterturn.lesson.teacher.Sight;
 import quarterturn.report.Dates;
+import quarterturn.report.lesson.BoardNews;
+import quarterturn.screen.terminal.Input;
+import quarterturn.screen.terminal.Settings;
+import quarterturn.screen.terminal.Surface;
+import quarterturn.screen.terminal.SystemTerminal;
+import quarterturn.session.ExitStatus;
 import quarterturn.session.Refused;
 
 /** The board on the full screen. */

@@ -1,9 +1,13 @@
 package quarterturn.screen;
 
 import java.util.List;
-import quarterturn.lesson.BoardView;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Levels;
+import quarterturn.lesson.teacher.BoardView;
+import quarterturn.screen.state.Picks;
+import quarterturn.screen.state.Scrolling;
+import quarterturn.screen.state.Update;
+import quarterturn.screen.terminal.Key;
 
 /** What a key does on a board. A pure function of what is shown. */
 final class BoardKeys {

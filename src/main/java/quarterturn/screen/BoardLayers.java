@@ -3,15 +3,18 @@ package quarterturn.screen;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import quarterturn.lesson.BoardView;
-import quarterturn.lesson.Called;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.Level;
-import quarterturn.lesson.ReadBack;
 import quarterturn.lesson.StepSpread;
 import quarterturn.lesson.Value;
-import quarterturn.report.BoardWords;
+import quarterturn.lesson.teacher.BoardView;
+import quarterturn.lesson.teacher.Called;
+import quarterturn.lesson.teacher.ReadBack;
 import quarterturn.report.Dates;
+import quarterturn.report.lesson.BoardWords;
+import quarterturn.screen.page.Line;
+import quarterturn.screen.terminal.Ink;
+import quarterturn.screen.terminal.Wrap;
 import quarterturn.unit.Printable;
 
 /** The lines of what stands over the benches. */

@@ -5,11 +5,12 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import quarterturn.lesson.BoardView;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.Ref;
-import quarterturn.lesson.Sight;
 import quarterturn.lesson.Value;
+import quarterturn.lesson.teacher.BoardView;
+import quarterturn.lesson.teacher.Sight;
+import quarterturn.screen.state.Field;
 
 /**
  * What a board's screen shows.

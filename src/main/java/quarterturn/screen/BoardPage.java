@@ -2,12 +2,20 @@ package quarterturn.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import quarterturn.lesson.BoardView;
-import quarterturn.lesson.Called;
 import quarterturn.lesson.StepSpread;
 import quarterturn.lesson.Waiting;
-import quarterturn.report.BoardWords;
+import quarterturn.lesson.teacher.BoardView;
+import quarterturn.lesson.teacher.Called;
 import quarterturn.report.Dates;
+import quarterturn.report.lesson.BoardWords;
+import quarterturn.screen.page.Foot;
+import quarterturn.screen.page.KeyHints;
+import quarterturn.screen.page.Line;
+import quarterturn.screen.page.Page;
+import quarterturn.screen.page.TooSmall;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
+import quarterturn.screen.terminal.Wrap;
 import quarterturn.unit.Printable;
 
 /** The board's whole screen. A pure function of what is shown and of the size. */

@@ -1,10 +1,13 @@
 package quarterturn.screen;
 
 import java.util.List;
-import quarterturn.lesson.BoardView;
-import quarterturn.lesson.Called;
-import quarterturn.report.BoardWords;
+import quarterturn.lesson.teacher.BoardView;
+import quarterturn.lesson.teacher.Called;
 import quarterturn.report.Dates;
+import quarterturn.report.lesson.BoardWords;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
+import quarterturn.screen.terminal.Wrap;
 
 /** The benches: stops first, then who waits longest; the marked one always in view. */
 final class BoardRows {

@@ -2,6 +2,15 @@ package quarterturn.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import quarterturn.screen.page.Foot;
+import quarterturn.screen.page.Head;
+import quarterturn.screen.page.KeyHints;
+import quarterturn.screen.page.Line;
+import quarterturn.screen.page.TooSmall;
+import quarterturn.screen.state.Field;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
+import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Overview;
 import quarterturn.unit.Printable;
 

@@ -3,6 +3,8 @@ package quarterturn.screen;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
+import quarterturn.screen.terminal.Input;
+import quarterturn.screen.terminal.Surface;
 
 /** The home view on a terminal. */
 public final class HomeFace {

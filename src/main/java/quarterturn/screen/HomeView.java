@@ -3,6 +3,16 @@ package quarterturn.screen;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.screen.page.Foot;
+import quarterturn.screen.page.KeyHints;
+import quarterturn.screen.page.Line;
+import quarterturn.screen.page.TooSmall;
+import quarterturn.screen.state.Picks;
+import quarterturn.screen.state.Update;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
+import quarterturn.screen.terminal.Key;
+import quarterturn.screen.terminal.Wrap;
 
 /**
  * What is seen when the program is started with nothing to do: what is due, what else is

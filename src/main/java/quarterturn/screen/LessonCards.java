@@ -8,15 +8,22 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
-import quarterturn.lesson.BenchWords;
-import quarterturn.lesson.Gate;
-import quarterturn.lesson.LessonSession;
+import quarterturn.lesson.bench.BenchWords;
+import quarterturn.lesson.bench.Gate;
+import quarterturn.lesson.bench.LessonSession;
+import quarterturn.screen.page.Foot;
+import quarterturn.screen.state.Effect;
+import quarterturn.screen.state.Field;
+import quarterturn.screen.state.Update;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
+import quarterturn.screen.terminal.Key;
 import quarterturn.session.Overview;
 import quarterturn.session.Refused;
 import quarterturn.unit.NotUnderstood;
 
 /** What lies over a bench's session in a lesson, one card at a time, and what its keys do. */
-final class LessonCards {
+public final class LessonCards {
   /** Stops the bench, anywhere. */
   static final Key STOP = new Key.Function(8);
 
@@ -55,7 +62,7 @@ final class LessonCards {
    * @param again the command by which the bench goes on later
    * @param nanos a clock that only goes forward
    */
-  LessonCards(LessonSession session, String again, LongSupplier nanos) {
+  public LessonCards(LessonSession session, String again, LongSupplier nanos) {
     this.session = session;
     this.again = again;
     this.nanos = nanos;
@@ -63,12 +70,12 @@ final class LessonCards {
   }
 
   /** The card on top, or null where the session's prompt is open. */
-  @Nullable Card card() {
+  public @Nullable Card card() {
     return card;
   }
 
   /** What is told with the prompt that was opened. */
-  String news() {
+  public String news() {
     return news;
   }
 
@@ -79,7 +86,7 @@ final class LessonCards {
   }
 
   /** Takes the teacher's orders and sees what comes first; true where a prompt was opened anew. */
-  boolean look() throws IOException {
+  public boolean look() throws IOException {
     try {
       session.look();
       Gate now = session.gate();
@@ -170,14 +177,14 @@ final class LessonCards {
   }
 
   /** Begins to stop the bench. */
-  void stop() {
+  public void stop() {
     stopping = !session.lesson().over();
     leaving = false;
     message = "";
     show();
   }
 
-  Effect key(Key key) throws IOException {
+  public Effect key(Key key) throws IOException {
     message = "";
     if (key instanceof Key.Ctrl ctrl && ctrl.letter() == 'l') {
       return new Effect.Repaint();
@@ -265,7 +272,7 @@ final class LessonCards {
     }
   }
 
-  Canvas draw(Overview overview, int width, int height) {
+  public Canvas draw(Overview overview, int width, int height) {
     if (card == null) {
       throw new IllegalStateException("the session's own view is on top");
     }

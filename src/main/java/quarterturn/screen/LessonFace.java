@@ -1,11 +1,14 @@
 package quarterturn.screen;
 
-import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.time.ZoneId;
 import org.jline.terminal.Terminal;
-import quarterturn.lesson.LessonSession;
+import quarterturn.lesson.bench.LessonSession;
 import quarterturn.procedure.Unreadable;
+import quarterturn.screen.terminal.Settings;
+import quarterturn.screen.terminal.Surface;
+import quarterturn.screen.terminal.SystemTerminal;
+import quarterturn.session.ExitStatus;
 import quarterturn.session.Prompt;
 
 /** A bench in a lesson on the whole screen. */

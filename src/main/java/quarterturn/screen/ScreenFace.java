@@ -1,13 +1,26 @@
 package quarterturn.screen;
 
-import quarterturn.session.ExitStatus;
 import java.io.IOException;
 import java.time.Duration;
 import java.time.ZoneId;
 import org.jline.terminal.Terminal;
 import org.jspecify.annotations.Nullable;
+import quarterturn.screen.page.Page;
+import quarterturn.screen.state.Autoplay;
+import quarterturn.screen.state.Effect;
+import quarterturn.screen.state.Layer;
+import quarterturn.screen.state.Model;
+import quarterturn.screen.state.Next;
+import quarterturn.screen.state.Update;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Input;
+import quarterturn.screen.terminal.Key;
+import quarterturn.screen.terminal.Settings;
+import quarterturn.screen.terminal.Surface;
+import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
+import quarterturn.session.ExitStatus;
 import quarterturn.session.Player;
 import quarterturn.session.Prompt;
 import quarterturn.session.Refused;
@@ -41,7 +54,7 @@ public final class ScreenFace {
     model = shown(bench);
   }
 
-  static Model shown(Bench bench) {
+  public static Model shown(Bench bench) {
     return Model.of(bench.prompt(), bench.overview(), bench.standing(), bench.now());
   }
 

@@ -7,23 +7,27 @@ import quarterturn.quick.Given;
 import quarterturn.quick.Mistyped;
 import quarterturn.quick.QuickLine;
 import quarterturn.quick.TypedAhead;
+import quarterturn.screen.state.Draft;
+import quarterturn.screen.state.Field;
+import quarterturn.screen.state.Model;
+import quarterturn.screen.state.Naming;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Prompt;
 import quarterturn.session.Refused;
 
 /** A technician's typed lines on the screen: the same names as in the typed face. */
-final class TypedLine {
+public final class TypedLine {
   private final Bench bench;
   private final TypedAhead ahead;
 
-  TypedLine(Bench bench) {
+  public TypedLine(Bench bench) {
     this.bench = bench;
     this.ahead = new TypedAhead(bench);
   }
 
   /** A prompt is on view. */
-  void shown(Prompt prompt) {
+  public void shown(Prompt prompt) {
     ahead.shown(prompt);
   }
 
@@ -33,7 +37,7 @@ final class TypedLine {
    * @param otherwise what to say where the line names nothing
    * @return the view after it
    */
-  Model take(Model model, String line, String otherwise) throws IOException {
+  public Model take(Model model, String line, String otherwise) throws IOException {
     if (!QuickLine.names(line, ahead.terms())) {
       return model.saying(otherwise);
     }
@@ -62,7 +66,7 @@ final class TypedLine {
    *
    * @return what to say of it, empty where there is nothing
    */
-  String gave(Answer answer, Prompt prompt) throws IOException {
+  public String gave(Answer answer, Prompt prompt) throws IOException {
     List<String> said = new ArrayList<>();
     forgotten(ahead.gave(answer, prompt), said);
     follow(said);

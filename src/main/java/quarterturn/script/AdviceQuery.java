@@ -6,10 +6,10 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
+import quarterturn.craft.Window;
 import quarterturn.craft.rod.Known;
 import quarterturn.craft.rod.Prior;
 import quarterturn.craft.rod.Seen;
-import quarterturn.craft.Window;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -3,7 +3,7 @@ package quarterturn.script;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import quarterturn.procedure.Feel;
-import quarterturn.procedure.Quantity;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Prompt;
 
 /** What each prompt takes, as it stands in an error. */

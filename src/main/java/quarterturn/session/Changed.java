@@ -7,4 +7,4 @@ import java.time.Instant;
  *
  * @param change its id in the matrix of results
  */
-record Changed(Instant at, String change) {}
+public record Changed(Instant at, String change) {}

@@ -9,11 +9,11 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Aim;
 import quarterturn.procedure.Feel;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Style;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -22,7 +22,7 @@ import quarterturn.unit.Turn;
  * prompt is shown, and none is ever changed.
  */
 public sealed interface Event {
-  Instant at();
+  public Instant at();
 
   /** Id of the change to the instrument that it is or tells of, or null. */
   @Nullable String changes();
@@ -262,7 +262,7 @@ public sealed interface Event {
     }
 
     /** The same at another time. */
-    Adjusted at(Instant then) {
+    public Adjusted at(Instant then) {
       return new Adjusted(then, step, change, string, amount);
     }
 

@@ -11,7 +11,9 @@ public final class ExitStatus {
   /** Something could not be read or written. */
   public static final int FAILED = 2;
 
-  /** Stopped by Ctrl-C, after leaving in order: 128 and the number of the signal, as shells have it. */
+  /**
+   * Stopped by Ctrl-C, after leaving in order: 128 and the number of the signal, as shells have it.
+   */
   public static final int INTERRUPTED = 130;
 
   private ExitStatus() {}

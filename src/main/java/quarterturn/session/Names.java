@@ -48,7 +48,7 @@ public final class Names {
    * A name for a new session: its day, its procedure and a mark drawn at random, so that two
    * machines that share a folder never write the same file: {@code 2027-03-01-relief-k3f9}.
    */
-  static String session(LocalDate day, String procedure, RandomGenerator random) {
+  public static String session(LocalDate day, String procedure, RandomGenerator random) {
     String word = procedure.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     StringBuilder name = new StringBuilder().append(day).append('-');
     name.append(word, 0, Math.min(word.length(), LONGEST_PROCEDURE));

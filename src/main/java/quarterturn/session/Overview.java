@@ -7,9 +7,9 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.ContactMap;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Feel;
-import quarterturn.procedure.Kind;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -7,22 +7,22 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Radius;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Aim;
-import quarterturn.procedure.BridgeKind;
-import quarterturn.procedure.Ends;
-import quarterturn.procedure.Kind;
-import quarterturn.procedure.Make;
-import quarterturn.procedure.Quantity;
-import quarterturn.procedure.Style;
+import quarterturn.procedure.kind.BridgeKind;
+import quarterturn.procedure.kind.Ends;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Make;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Style;
 import quarterturn.unit.Length;
 
 /** An instrument's own facts laid over those of its kind. */
-final class OwnMake {
+public final class OwnMake {
   private static final String SOURCE = "this instrument's own window";
 
   private OwnMake() {}
 
   /** What an instrument's file has of its own, or null where all is as its kind has it. */
-  static Event.@Nullable Own of(Instrument instrument) {
+  public static Event.@Nullable Own of(Instrument instrument) {
     Instrument.Build build = instrument.build();
     Length scale = build.scale();
     Radius radius = build.radius();
@@ -57,7 +57,7 @@ final class OwnMake {
   }
 
   /** The kind as this instrument is. */
-  static Kind of(Kind kind, Event.Own own) {
+  public static Kind of(Kind kind, Event.Own own) {
     int strings = own.tuning().isEmpty() ? kind.strings().size() : own.tuning().size();
     Make make = kind.make();
     List<Length> gauges =

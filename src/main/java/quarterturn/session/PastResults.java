@@ -10,7 +10,7 @@ import quarterturn.procedure.Results;
  * What earlier sessions on an instrument leave: the last reading of each quantity on each string,
  * with the changes made to the instrument since.
  */
-final class PastResults {
+public final class PastResults {
   private final Map<String, Event.Before> last = new LinkedHashMap<>();
 
   private PastResults() {}
@@ -20,7 +20,7 @@ final class PastResults {
    *
    * @param sessions the events of each, the oldest session first
    */
-  static List<Event.Before> of(List<List<Event>> sessions) {
+  public static List<Event.Before> of(List<List<Event>> sessions) {
     PastResults past = new PastResults();
     for (List<Event> events : sessions) {
       Corrections.standing(events).forEach(past::take);

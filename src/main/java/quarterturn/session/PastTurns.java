@@ -4,8 +4,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Quantity;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -18,7 +18,7 @@ import quarterturn.unit.Turn;
  * nothing can be learned from it. So does a turn that was asked for when the session was left,
  * since it may have been made.
  */
-final class PastTurns {
+public final class PastTurns {
   private final List<Event.Past> turns = new ArrayList<>();
   private @Nullable Bracket reading;
   private boolean open;
@@ -27,7 +27,7 @@ final class PastTurns {
 
   private PastTurns() {}
 
-  static List<Event.Past> of(List<Event> events) {
+  public static List<Event.Past> of(List<Event> events) {
     PastTurns past = taken(events);
     if (past.offered != null) {
       past.turned(past.offered.at(), past.offered.turn(), false);
@@ -36,7 +36,7 @@ final class PastTurns {
   }
 
   /** The turn that was asked for last and not answered, or null. */
-  static Event.@Nullable Offered open(List<Event> events) {
+  public static Event.@Nullable Offered open(List<Event> events) {
     return taken(events).offered;
   }
 

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
-import quarterturn.procedure.Quantity;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Turn;
 
 /**

@@ -78,7 +78,7 @@ public record Said(
   }
 
   /** Other words, at a step of another name. */
-  Said saying(String name, String words) {
+  public Said saying(String name, String words) {
     return new Said(procedure, name, part, words, why, hazards, picture, notes, first);
   }
 

@@ -1,4 +1,8 @@
-/** Floor 4: prompt, answer and event; the engine between them; the journal on disk; instruments. */
+/**
+ * Floor 4, the seam: what is asked, answered and recorded, and the instrument it is about.
+ * Everything above speaks to a session in these words; how the next prompt is found, kept on disk
+ * or looked up is in the rooms beside it.
+ */
 @NullMarked
 package quarterturn.session;
 

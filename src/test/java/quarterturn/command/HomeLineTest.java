@@ -15,9 +15,9 @@ import quarterturn.procedure.Limits;
 import quarterturn.procedure.ShippedRules;
 import quarterturn.report.Dates;
 import quarterturn.screen.HomeItem;
-import quarterturn.session.Dues;
 import quarterturn.session.Event;
-import quarterturn.session.Store;
+import quarterturn.session.store.Dues;
+import quarterturn.session.store.Store;
 
 class HomeLineTest {
   private static final Limits.Rechecks RECHECKS = ShippedRules.LIMITS.rechecks();

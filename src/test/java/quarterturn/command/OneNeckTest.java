@@ -13,12 +13,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Style;
+import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Instrument;
 import quarterturn.session.Prompt;
-import quarterturn.session.Store;
+import quarterturn.session.store.Store;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -12,9 +12,9 @@ import java.time.Clock;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Style;
 import quarterturn.procedure.Unreadable;
-import quarterturn.session.Store;
+import quarterturn.procedure.kind.Style;
+import quarterturn.session.store.Store;
 
 /** A folder of one's own procedures. */
 class OwnFilesTest {

@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import quarterturn.session.Event;
-import quarterturn.session.Store;
+import quarterturn.session.store.Store;
 
 /** A copy of the samples of the first version, to work in. */
 record SampleFolder(Path root) {

@@ -16,9 +16,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quarterturn.report.SheetFormat;
+import quarterturn.report.sheet.SheetFormat;
 import quarterturn.session.Instrument;
-import quarterturn.session.Store;
+import quarterturn.session.store.Store;
 
 /** What was on a disk of the first version reads, lists and exports as it did then. */
 class SamplesTest {

@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import quarterturn.session.Event;
-import quarterturn.session.Journal;
+import quarterturn.session.journal.Journal;
 
 /** A data folder, a clock that moves on with every answer, and the jar started on them. */
 final class Bench {

@@ -17,10 +17,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Style;
+import quarterturn.procedure.kind.Style;
 import quarterturn.session.Event;
-import quarterturn.session.Journal;
-import quarterturn.session.Store;
+import quarterturn.session.journal.Journal;
+import quarterturn.session.store.Store;
 import quarterturn.unit.Turn;
 
 /** The command line of the real jar: what it says, and its exit status. */

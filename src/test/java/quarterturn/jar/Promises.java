@@ -3,7 +3,7 @@ package quarterturn.jar;
 import static com.google.common.truth.Truth.assertWithMessage;
 
 import java.util.List;
-import quarterturn.procedure.Quantity;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Event;
 
 /**

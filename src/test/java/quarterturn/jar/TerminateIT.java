@@ -8,7 +8,7 @@ import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quarterturn.session.Journal;
+import quarterturn.session.journal.Journal;
 
 /** The real process, told by the system to end. */
 class TerminateIT {

@@ -4,9 +4,10 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.bench.Moment;
 import quarterturn.procedure.Ask;
-import quarterturn.procedure.Quantity;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.session.Prompt;
 import quarterturn.session.Said;
@@ -14,12 +15,12 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /** A lesson of our own invention, in small pieces. */
-final class Demo {
-  static final Instant T = Instant.parse("2027-03-01T09:00:00Z");
+public final class Demo {
+  public static final Instant T = Instant.parse("2027-03-01T09:00:00Z");
   static final String LESSON = "2027-03-01-first-turn";
-  static final String BENCH = "bench-a";
-  static final Value.Gap GAP = gap(0.30);
-  static final Plan PLAN =
+  public static final String BENCH = "bench-a";
+  public static final Value.Gap GAP = gap(0.30);
+  public static final Plan PLAN =
       new Plan(
           LESSON,
           "The first turn",
@@ -32,62 +33,62 @@ final class Demo {
 
   private Demo() {}
 
-  static Value.Gap gap(double low) {
+  public static Value.Gap gap(double low) {
     return new Value.Gap(new Bracket(low, low + 0.05));
   }
 
-  static Spot spot(String step, int asked) {
+  public static Spot spot(String step, int asked) {
     return new Spot("relief", step, "Measure", asked);
   }
 
-  static Said said(String step) {
+  public static Said said(String step) {
     return new Said("relief", step, "Measure", "Do it.", "So.", List.of(), null, List.of("Note."));
   }
 
-  static Prompt measure() {
+  public static Prompt measure() {
     return new Prompt.Measure(
         said("read"), Quantity.RELIEF, List.of(1, 16), 8, Which.LOWEST, "E1", 0.05);
   }
 
-  static Prompt turn() {
+  public static Prompt turn() {
     Prompt.Expected expected = new Prompt.Expected(0.2, 0.4);
     return new Prompt.TurnRod(said("turn"), Turn.EIGHTH, Turn.QUARTER, expected, false);
   }
 
-  static Moment moment(Prompt prompt, int asked, @Nullable Value before) {
+  public static Moment moment(Prompt prompt, int asked, @Nullable Value before) {
     Spot spot = spot(prompt.said().step(), asked);
     return new Moment(spot, prompt, before, null, false, List.of(new Ask("What if?", null)));
   }
 
-  static Prediction guess(Direction direction, double size) {
+  public static Prediction guess(Direction direction, double size) {
     return new Prediction(direction, size, "because", false);
   }
 
-  static LessonEvent came(String student) {
+  public static LessonEvent came(String student) {
     return new LessonEvent.Came(T, student);
   }
 
-  static LessonEvent opened(String step, int asked, boolean blind) {
+  public static LessonEvent opened(String step, int asked, boolean blind) {
     return new LessonEvent.Opened(T, spot(step, asked), false, blind, null, 0.05, "What if?");
   }
 
-  static LessonEvent predicted(int round, String student) {
+  public static LessonEvent predicted(int round, String student) {
     return new LessonEvent.Predicted(T, round, student, guess(Direction.MORE, 0.3));
   }
 
-  static LessonEvent shown(int round) {
+  public static LessonEvent shown(int round) {
     return new LessonEvent.Shown(T, round);
   }
 
-  static LessonEvent blindRead(int round, String student) {
+  public static LessonEvent blindRead(int round, String student) {
     return new LessonEvent.BlindRead(T, round, student, GAP.bracket());
   }
 
-  static LessonEvent resulted(int round) {
+  public static LessonEvent resulted(int round) {
     return new LessonEvent.Resulted(T, round, GAP);
   }
 
-  static LessonEvent release(Ref keeps, Value value) {
+  public static LessonEvent release(Ref keeps, Value value) {
     return new LessonEvent.Ordered(T, BENCH, new Order.Release(keeps, value));
   }
 
@@ -95,15 +96,16 @@ final class Demo {
     return BenchLesson.of(BENCH, Level.WORKED, Arrays.asList(events));
   }
 
-  static WriterLog bench(String writer, LessonEvent... events) {
+  public static WriterLog bench(String writer, LessonEvent... events) {
     return log(LESSON, writer, WriterLog.Part.BENCH, events);
   }
 
-  static WriterLog board(String writer, LessonEvent... events) {
+  public static WriterLog board(String writer, LessonEvent... events) {
     return log(LESSON, writer, WriterLog.Part.BOARD, events);
   }
 
-  static WriterLog log(String lesson, String writer, WriterLog.Part role, LessonEvent... events) {
+  public static WriterLog log(
+      String lesson, String writer, WriterLog.Part role, LessonEvent... events) {
     return WriterLog.of(new WriterLog.Header(lesson, writer, role), Arrays.asList(events));
   }
 }

@@ -7,19 +7,22 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.SplittableRandom;
 import quarterturn.craft.rod.BeliefAdvisor;
-import quarterturn.procedure.Kind;
+import quarterturn.lesson.bench.Course;
+import quarterturn.lesson.bench.LessonBench;
+import quarterturn.lesson.bench.LessonSession;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Shelf;
-import quarterturn.procedure.Style;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.InstrumentTraits;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.SimulatedInstrument;
 import quarterturn.rehearsal.SimulatedNeck;
-import quarterturn.session.Engine;
 import quarterturn.session.Event;
+import quarterturn.session.engine.Engine;
 
 /** A bench on an invented neck whose sessions are kept nowhere. */
 public final class DemoCourse implements Course {

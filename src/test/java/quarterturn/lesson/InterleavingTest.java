@@ -14,6 +14,7 @@ import java.util.Set;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterturn.lesson.teacher.BoardView;
 
 /** Three benches and two boards in any order, with crashes, late joins and wrong clocks. */
 class InterleavingTest {

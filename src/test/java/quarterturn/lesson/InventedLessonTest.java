@@ -4,6 +4,7 @@ import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
 import org.junit.jupiter.api.Test;
+import quarterturn.lesson.teacher.BoardView;
 
 class InventedLessonTest {
   /** Else what is shown of it would prove nothing. */

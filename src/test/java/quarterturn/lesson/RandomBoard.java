@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.teacher.BoardView;
+import quarterturn.lesson.teacher.Orders;
 
 /** A board that releases, sometimes late or with a wrong value, holds, and sets levels. */
 final class RandomBoard extends RandomWriter {

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import quarterturn.session.SummedLines;
+import quarterturn.session.journal.SummedLines;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import quarterturn.craft.rod.Prior;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Kind;
-import quarterturn.procedure.Style;
-import quarterturn.session.Trait;
+import quarterturn.craft.rod.Prior;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Style;
+import quarterturn.session.store.Trait;
 import quarterturn.unit.Length;
 
 /** Whole guided entries on invented kinds; lines after a question's colon are what was typed. */

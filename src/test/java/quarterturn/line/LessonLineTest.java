@@ -16,11 +16,11 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quarterturn.session.ExitStatus;
 import quarterturn.lesson.DemoCourse;
-import quarterturn.lesson.Gate;
-import quarterturn.lesson.LessonSession;
+import quarterturn.lesson.bench.Gate;
+import quarterturn.lesson.bench.LessonSession;
 import quarterturn.report.Dates;
+import quarterturn.session.ExitStatus;
 
 /** A bench in a lesson in typed lines, on an invented neck. */
 class LessonLineTest {

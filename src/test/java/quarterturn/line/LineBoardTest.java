@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterturn.lesson.Board;
 import quarterturn.lesson.InventedLesson;
+import quarterturn.lesson.teacher.Board;
 import quarterturn.report.Dates;
 
 /** A board on a pipe; while it waits, the benches look. */

@@ -6,7 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Overview;

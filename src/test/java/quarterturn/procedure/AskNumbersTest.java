@@ -16,6 +16,7 @@ import quarterturn.craft.Shim;
 import quarterturn.craft.StringGauge;
 import quarterturn.craft.Tension;
 import quarterturn.craft.WoodMoisture;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Frequency;
 import quarterturn.unit.Humidity;

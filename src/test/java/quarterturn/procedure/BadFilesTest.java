@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import quarterturn.procedure.read.Readings;
 
 /** Each file in {@code bad} is refused with exactly the words in the text beside it. */
 class BadFilesTest {

@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterturn.procedure.read.Readings;
+import quarterturn.procedure.read.Source;
 
 class FaultTest {
   private static final Mark MARK = new Mark("a.yaml", 1, 3);

@@ -10,6 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
+import quarterturn.procedure.read.ProcedureReader;
+import quarterturn.procedure.read.Readings;
 import quarterturn.unit.Turn;
 
 class GoodFilesTest {

@@ -7,13 +7,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import quarterturn.craft.rod.Prior;
 import quarterturn.craft.Window;
+import quarterturn.craft.rod.Prior;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.read.HazardsReader;
+import quarterturn.procedure.read.KindsReader;
+import quarterturn.procedure.read.LimitsReader;
+import quarterturn.procedure.read.Readings;
 import quarterturn.unit.Turn;
 
 /** Kinds, hazards and limits as they are read. */
-class LibraryFilesTest {
-  static final String KINDS =
+public class LibraryFilesTest {
+  public static final String KINDS =
       """
       kinds:
         - kind: invented-bass
@@ -30,7 +36,7 @@ class LibraryFilesTest {
             hard: {window: "0.35..0.50 mm", source: invented}
       """;
 
-  static final String HAZARDS =
+  public static final String HAZARDS =
       """
       hazards:
         - hazard: string-break

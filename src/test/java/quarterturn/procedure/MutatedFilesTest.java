@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import quarterturn.procedure.read.MutatedFiles;
 
 /** A hundred thousand mutated files neither crash the checker nor hold it up, in 256 MiB. */
 class MutatedFilesTest {

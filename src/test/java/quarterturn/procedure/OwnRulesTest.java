@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import quarterturn.procedure.read.Readings;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.unit.Turn;
 
 /** Limits and results of a user's own, beside those that come with the program. */

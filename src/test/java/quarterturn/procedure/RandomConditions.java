@@ -7,10 +7,11 @@ import java.util.Random;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Turn;
 
 /** Conditions that a file can hold, drawn at random. */
-final class RandomConditions {
+public final class RandomConditions {
   /** Some of them words of the grammar, which a step or an option may be called all the same. */
   private static final List<String> IDS =
       List.of(
@@ -37,11 +38,11 @@ final class RandomConditions {
 
   private final Random random;
 
-  RandomConditions(long seed) {
+  public RandomConditions(long seed) {
     this.random = new Random(seed);
   }
 
-  Condition next() {
+  public Condition next() {
     int clauses = 1 + random.nextInt(3);
     List<Condition> parts = IntStream.range(0, clauses).mapToObj(i -> clause()).toList();
     return parts.size() == 1 ? parts.get(0) : new Condition.All(parts);

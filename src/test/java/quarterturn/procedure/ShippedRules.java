@@ -2,6 +2,7 @@ package quarterturn.procedure;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import quarterturn.procedure.read.Shelf;
 
 /** What procedures are held to, as it comes with the program. */
 public final class ShippedRules {

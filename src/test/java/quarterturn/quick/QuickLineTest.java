@@ -8,7 +8,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterturn.procedure.Quantity;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Answer;
 import quarterturn.unit.Bracket;
 

@@ -5,12 +5,12 @@ import static com.google.common.truth.Truth.assertWithMessage;
 
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
-import quarterturn.craft.rod.Prior;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Kind;
-import quarterturn.procedure.Shelf;
-import quarterturn.procedure.Style;
+import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.read.Shelf;
 
 /** What rests on an estimate or on common practice without a source. */
 class EstimatesReferenceTest {

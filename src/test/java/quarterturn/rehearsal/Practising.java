@@ -5,10 +5,10 @@ import java.util.SplittableRandom;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Shelf;
-import quarterturn.procedure.Style;
-import quarterturn.session.Engine;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.session.Event;
+import quarterturn.session.engine.Engine;
 
 /** Rehearsals for tests: a beginner on a bass, with one of the named necks. */
 public final class Practising {

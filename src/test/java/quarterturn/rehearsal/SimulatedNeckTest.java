@@ -8,7 +8,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.rod.Creep;
 import quarterturn.procedure.Feel;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

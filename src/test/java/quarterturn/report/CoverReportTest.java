@@ -5,8 +5,8 @@ import static com.google.common.truth.Truth.assertThat;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Way;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.cover.Cover;
 import quarterturn.rehearsal.cover.Covered;
 

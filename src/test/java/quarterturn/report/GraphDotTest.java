@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Ways;
+import quarterturn.procedure.read.Shelf;
 
 /** A procedure in the DOT language, read back. */
 class GraphDotTest {

@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.ProcedureReader;
-import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Unreadable;
 import quarterturn.procedure.Ways;
+import quarterturn.procedure.read.ProcedureReader;
+import quarterturn.procedure.read.Shelf;
 
 /** A procedure drawn as text. */
 class GraphTextTest {

@@ -9,13 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import quarterturn.craft.Window;
 import quarterturn.craft.rod.Belief;
 import quarterturn.craft.rod.Known;
 import quarterturn.craft.rod.Prior;
-import quarterturn.craft.Window;
 import quarterturn.procedure.ShippedRules;
 import quarterturn.session.Event;
-import quarterturn.session.Story;
+import quarterturn.session.engine.Story;
 import quarterturn.unit.Turn;
 
 class HistoryReportTest {

@@ -7,12 +7,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import quarterturn.craft.rod.Prior;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Kind;
-import quarterturn.procedure.Style;
-import quarterturn.session.Trait;
-import quarterturn.session.Traits;
+import quarterturn.craft.rod.Prior;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Style;
+import quarterturn.session.store.Trait;
+import quarterturn.session.store.Traits;
 import quarterturn.unit.Length;
 
 /** Pages of invented instruments. */

@@ -5,33 +5,33 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.rod.Prior;
 import quarterturn.craft.Window;
+import quarterturn.craft.rod.Prior;
 import quarterturn.line.Invented;
 import quarterturn.procedure.Branch;
-import quarterturn.procedure.Ends;
 import quarterturn.procedure.Feel;
-import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Make;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Style;
-import quarterturn.procedure.Which;
 import quarterturn.procedure.Words;
+import quarterturn.procedure.kind.Ends;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Make;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Length;
 import quarterturn.unit.Turn;
 
 /** An invented set-up of an invented bass with three strings. */
-final class SetUp {
+public final class SetUp {
   static final Instant BEGAN = Told.BEGAN;
   private static final Mark MARK = new Mark("demo.yaml", 1, 1);
   private static final String INVENTED = "invented for the tests";
@@ -129,7 +129,7 @@ final class SetUp {
               change("climate", "the air changed", "relief", "action", "intonation")),
           List.of());
 
-  static final Library LIBRARY =
+  public static final Library LIBRARY =
       new Library(
           Map.of(
               "demo",
@@ -162,7 +162,7 @@ final class SetUp {
           ShippedRules.LIMITS,
           RESULTS);
 
-  static Event.Started started(@Nullable String instrument) {
+  public static Event.Started started(@Nullable String instrument) {
     return new Event.Started(
         BEGAN,
         "demo",
@@ -176,11 +176,11 @@ final class SetUp {
         List.of());
   }
 
-  static Instant minute(int minute) {
+  public static Instant minute(int minute) {
     return Told.minute(minute);
   }
 
-  static Event.Read relief(int minute, String string, @Nullable Bracket bracket) {
+  public static Event.Read relief(int minute, String string, @Nullable Bracket bracket) {
     return new Event.Read(
         minute(minute),
         "read-relief",
@@ -194,7 +194,7 @@ final class SetUp {
         null);
   }
 
-  static Event.Read nut(int minute, String string, Bracket bracket) {
+  public static Event.Read nut(int minute, String string, Bracket bracket) {
     return new Event.Read(
         minute(minute),
         "read-nut",
@@ -222,7 +222,7 @@ final class SetUp {
         minute(minute), id, quantity, which, string, held, readAt, step, null, value);
   }
 
-  static Event.Read action(int minute, String string, double mm) {
+  public static Event.Read action(int minute, String string, double mm) {
     return value(minute, Quantity.ACTION, string, List.of(), 12, 0.25, mm);
   }
 
@@ -230,20 +230,20 @@ final class SetUp {
     return value(minute, Quantity.INTONATION, string, List.of(12), 0, 1, cents);
   }
 
-  static Event.Read pickup(int minute, String string, double mm) {
+  public static Event.Read pickup(int minute, String string, double mm) {
     return value(minute, Quantity.PICKUP_GAP, string, List.of(20), 0, 0.1, mm);
   }
 
-  static Event.Read air(int minute, Quantity quantity, double value) {
+  public static Event.Read air(int minute, Quantity quantity, double value) {
     return value(minute, quantity, null, List.of(), 0, 1, value);
   }
 
-  static Event.Turned turned(int minute, double turn) {
+  public static Event.Turned turned(int minute, double turn) {
     return new Event.Turned(minute(minute), "turn", new Turn(turn), Feel.SMOOTH);
   }
 
   /** From a complaint to an ending, with what is left open. */
-  static List<Event> whole() {
+  public static List<Event> whole() {
     return List.of(
         started("demo-bass"),
         new Event.Noted(minute(1), "complaint", "It buzzes low down since the winter."),
@@ -290,7 +290,7 @@ final class SetUp {
   }
 
   /** Handed over in the middle, after a turn that is remembered unsurely. */
-  static List<Event> handedOver() {
+  public static List<Event> handedOver() {
     return List.of(
         started(null),
         relief(5, "E1", Bracket.touches()),

@@ -5,17 +5,17 @@ import java.time.ZoneOffset;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Feel;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Style;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /** An invented session. */
-final class Told {
-  static final Dates DATES = new Dates(ZoneOffset.UTC);
+public final class Told {
+  public static final Dates DATES = new Dates(ZoneOffset.UTC);
   static final Instant BEGAN = Instant.parse("2027-03-01T10:00:00Z");
 
   private Told() {}

@@ -9,14 +9,16 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import quarterturn.lesson.BoardView;
 import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Order;
-import quarterturn.lesson.Sight;
 import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.teacher.BoardView;
+import quarterturn.lesson.teacher.Sight;
 import quarterturn.report.Dates;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Key;
 
 /** The board's pages and keys. */
 class BoardPageTest {

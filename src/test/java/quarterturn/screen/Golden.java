@@ -5,17 +5,19 @@ import static com.google.common.truth.Truth.assertWithMessage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
 
 /**
  * Compares a view with its text file in {@code src/test/resources/quarterturn/screen/golden}. To
  * accept a change on purpose, run the tests with {@code -Dgolden.write=true} and read the diff.
  */
-final class Golden {
+public final class Golden {
   private static final Path FOLDER = Path.of("src/test/resources/quarterturn/screen/golden");
 
   private Golden() {}
 
-  static void check(String name, Canvas canvas) throws IOException {
+  public static void check(String name, Canvas canvas) throws IOException {
     Path file = FOLDER.resolve(name + ".txt");
     String drawn = marked(canvas);
     if (Boolean.getBoolean("golden.write")) {

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import quarterturn.screen.terminal.Key;
 
 class HomeViewTest {
   private static final HomeView HOME =

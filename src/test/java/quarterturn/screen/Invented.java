@@ -5,18 +5,18 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.rod.Prior;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Ends;
+import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Hazard;
-import quarterturn.procedure.Kind;
-import quarterturn.procedure.Make;
 import quarterturn.procedure.Picture;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Style;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Ends;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Make;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 import quarterturn.session.Said;
@@ -25,8 +25,8 @@ import quarterturn.unit.Length;
 import quarterturn.unit.Turn;
 
 /** An invented instrument and an invented session; no fact of the trade is taken from here. */
-final class Invented {
-  static final Instant NOON = Instant.parse("2026-03-02T12:00:00Z");
+public final class Invented {
+  public static final Instant NOON = Instant.parse("2026-03-02T12:00:00Z");
 
   static final List<String> PARTS =
       List.of(
@@ -38,9 +38,9 @@ final class Invented {
           "Settle and read",
           "Finish");
 
-  static final Window WINDOW = new Window(0.30, 0.45);
+  public static final Window WINDOW = new Window(0.30, 0.45);
 
-  static final Kind KIND =
+  public static final Kind KIND =
       new Kind(
           "invented-bass",
           "Invented bass",
@@ -53,21 +53,21 @@ final class Invented {
           Map.of(Quantity.RELIEF, Map.of(Style.MEDIUM, Ends.all(WINDOW, "invented for a test"))),
           new Make(Length.mm(241), Length.mm(57), List.of(), Make.Saddles.ADJUSTABLE));
 
-  static final Hazard WHIP =
+  public static final Hazard WHIP =
       new Hazard(
           "whip",
           Hazard.Word.WARNING,
           "A string under tension can slip and whip into an eye. Such wounds can be lasting.",
           "Wear eye protection. Keep your face out of the string's line and others a metre away.");
 
-  static final Hazard FORCE =
+  public static final Hazard FORCE =
       new Hazard(
           "rod-force",
           Hazard.Word.NOTICE,
           "A forced rod nut can strip its thread.",
           "Turn with the force of two fingers and stop at any noise.");
 
-  static final Hazard SLIP =
+  public static final Hazard SLIP =
       new Hazard(
           "tool-slip",
           Hazard.Word.CAUTION,
@@ -87,11 +87,12 @@ final class Invented {
 
   private Invented() {}
 
-  static Said said(String step, String text, @Nullable Picture picture, List<Hazard> hazards) {
+  public static Said said(
+      String step, String text, @Nullable Picture picture, List<Hazard> hazards) {
     return new Said("invented", step, "Turn", text, WHY, hazards, picture, List.of());
   }
 
-  static Overview overview(int part, List<Overview.Entry> trail, double net) {
+  public static Overview overview(int part, List<Overview.Entry> trail, double net) {
     return new Overview(
         "2026-03-02-practice",
         "Practice bass (invented)",
@@ -111,7 +112,7 @@ final class Invented {
         null);
   }
 
-  static List<Overview.Entry> trail(int entries) {
+  public static List<Overview.Entry> trail(int entries) {
     List<Overview.Entry> all =
         List.of(
             reading(0, Which.LOWEST, 0.60, entries > 2),
@@ -132,7 +133,7 @@ final class Invented {
     return NOON.plus(Duration.ofMinutes(minute));
   }
 
-  static final Prompt.Tell TELL =
+  public static final Prompt.Tell TELL =
       new Prompt.Tell(
           new Said(
               "invented",
@@ -145,10 +146,10 @@ final class Invented {
               null,
               List.of("After the turn every reading is stale: relief, action and intonation.")));
 
-  static final Prompt.Caution CAUTION =
+  public static final Prompt.Caution CAUTION =
       new Prompt.Caution(said("tune", "Tune every string to pitch.", null, List.of()), WHIP);
 
-  static final Prompt.Choose CHOOSE =
+  public static final Prompt.Choose CHOOSE =
       new Prompt.Choose(
           said(
               "place",
@@ -164,14 +165,14 @@ final class Invented {
               new Prompt.Option("pocket", "Hidden in the neck pocket"),
               new Prompt.Option("unsure", "I can't find it")));
 
-  static final Prompt.Choose KEY =
+  public static final Prompt.Choose KEY =
       new Prompt.Choose(
           said("key", "Seat the tool to its full depth and rock it.", Picture.KEY, List.of()),
           List.of(
               new Prompt.Option("fits", "Full depth, and it hardly rocks"),
               new Prompt.Option("rocks", "It rocks, or does not go in fully")));
 
-  static final Prompt.Measure MEASURE =
+  public static final Prompt.Measure MEASURE =
       new Prompt.Measure(
           said(
               "read-low",
@@ -187,7 +188,7 @@ final class Invented {
           "E1",
           0.05);
 
-  static final Prompt.Measure HUMIDITY =
+  public static final Prompt.Measure HUMIDITY =
       new Prompt.Measure(
           said("humidity", "Read the humidity of the room.", null, List.of()),
           Quantity.HUMIDITY,
@@ -197,7 +198,7 @@ final class Invented {
           null,
           1);
 
-  static final Prompt.Tell CURVE =
+  public static final Prompt.Tell CURVE =
       new Prompt.Tell(
           new Said(
               "invented",
@@ -209,7 +210,7 @@ final class Invented {
               Picture.CURVE,
               List.of("Relief on E1: 0.60 to 0.65 mm. Window: 0.30 to 0.45 mm.")));
 
-  static final Prompt.TurnRod LOOSEN =
+  public static final Prompt.TurnRod LOOSEN =
       new Prompt.TurnRod(
           said(
               "turn",
@@ -223,7 +224,7 @@ final class Invented {
           new Prompt.Expected(0.65, 0.75),
           false);
 
-  static final Prompt.TurnRod TIGHTEN =
+  public static final Prompt.TurnRod TIGHTEN =
       new Prompt.TurnRod(
           said("turn", "Now tighten the rod nut by 1/4 turn.", Picture.DIAL, List.of(FORCE)),
           Turn.QUARTER,
@@ -231,7 +232,7 @@ final class Invented {
           new Prompt.Expected(0.35, 0.50),
           true);
 
-  static Prompt.Wait settle(boolean mayLift) {
+  public static Prompt.Wait settle(boolean mayLift) {
     return new Prompt.Wait(
         said("settle", "Let the neck settle. Leave the strings at pitch.", null, List.of()),
         NOON,
@@ -240,12 +241,12 @@ final class Invented {
         mayLift);
   }
 
-  static final Prompt.Done DONE =
+  public static final Prompt.Done DONE =
       new Prompt.Done(
           said("done", "The relief stands in its window. Read it again tomorrow.", null, List.of()),
           "relief in the window");
 
-  static final Prompt.HandOver HAND_OVER =
+  public static final Prompt.HandOver HAND_OVER =
       new Prompt.HandOver(
           said(
               "stop",

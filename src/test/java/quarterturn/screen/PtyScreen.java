@@ -21,7 +21,7 @@ import org.jline.builtins.ScreenTerminal;
  * A program in a pseudo-terminal, with a terminal emulator that reads its screen. For tests of
  * whatever runs in a terminal: keys in, text out, sizes, signals and the exit status.
  */
-final class PtyScreen implements AutoCloseable {
+public final class PtyScreen implements AutoCloseable {
   private static final Duration PATIENCE = Duration.ofSeconds(40);
 
   private final PtyProcess process;
@@ -37,7 +37,7 @@ final class PtyScreen implements AutoCloseable {
   }
 
   /** Starts a command at 80 by 24 on a UTF-8 terminal. */
-  static PtyScreen start(String... command) throws IOException {
+  public static PtyScreen start(String... command) throws IOException {
     return start(80, 24, Map.of(), command);
   }
 
@@ -46,7 +46,8 @@ final class PtyScreen implements AutoCloseable {
    *
    * @param environment what is changed of this process's environment
    */
-  static PtyScreen start(int columns, int rows, Map<String, String> environment, String... command)
+  public static PtyScreen start(
+      int columns, int rows, Map<String, String> environment, String... command)
       throws IOException {
     Map<String, String> all = new HashMap<>(System.getenv());
     all.put("TERM", "xterm-256color");
@@ -121,19 +122,19 @@ final class PtyScreen implements AutoCloseable {
   }
 
   /** Types. Use \r for Enter, \u001b for Esc, \u0003 for Ctrl-C. */
-  PtyScreen keys(String keys) throws IOException {
+  public PtyScreen keys(String keys) throws IOException {
     process.getOutputStream().write(keys.getBytes(StandardCharsets.UTF_8));
     process.getOutputStream().flush();
     return this;
   }
 
   /** Waits until the text is on the screen. */
-  PtyScreen waitFor(String text) throws InterruptedException {
+  public PtyScreen waitFor(String text) throws InterruptedException {
     return until("to show: " + text, () -> text().contains(text));
   }
 
   /** Waits until the text is no longer on the screen. */
-  PtyScreen waitUntilGone(String text) throws InterruptedException {
+  public PtyScreen waitUntilGone(String text) throws InterruptedException {
     return until("to show no more: " + text, () -> !text().contains(text));
   }
 
@@ -149,7 +150,7 @@ final class PtyScreen implements AutoCloseable {
   }
 
   /** Resizes the window. */
-  PtyScreen resize(int columns, int rows) {
+  public PtyScreen resize(int columns, int rows) {
     synchronized (emulator) {
       emulator.setSize(columns, rows);
       // The emulator leaves its cursor outside a window that shrank, and fails on the next letter.
@@ -160,44 +161,44 @@ final class PtyScreen implements AutoCloseable {
   }
 
   /** What stands on the screen. */
-  String text() {
+  public String text() {
     synchronized (emulator) {
       return emulator.toString();
     }
   }
 
   /** Everything that was sent to the terminal so far. */
-  String sent() {
+  public String sent() {
     synchronized (sent) {
       return sent.toString();
     }
   }
 
   /** Whether the alternate screen was entered and not left. */
-  boolean onAlternateScreen() {
+  public boolean onAlternateScreen() {
     String all = sent();
     return all.lastIndexOf("\u001b[?1049h") > all.lastIndexOf("\u001b[?1049l");
   }
 
   /** Whether the cursor was left hidden. */
-  boolean cursorHidden() {
+  public boolean cursorHidden() {
     String all = sent();
     return all.lastIndexOf("\u001b[?25l") > all.lastIndexOf("\u001b[?25h");
   }
 
   /** The process started in the terminal. */
-  ProcessHandle handle() {
+  public ProcessHandle handle() {
     return ProcessHandle.of(process.pid()).orElseThrow();
   }
 
   /** Sends a signal such as TERM to a process in the terminal. */
-  PtyScreen signal(String name, ProcessHandle to) throws IOException, InterruptedException {
+  public PtyScreen signal(String name, ProcessHandle to) throws IOException, InterruptedException {
     new ProcessBuilder("kill", "-" + name, String.valueOf(to.pid())).start().waitFor();
     return this;
   }
 
   /** Waits for the end and gives the exit status. */
-  int exitStatus() throws InterruptedException {
+  public int exitStatus() throws InterruptedException {
     if (!process.waitFor(PATIENCE.toSeconds(), TimeUnit.SECONDS)) {
       throw new AssertionError("it did not end\n" + text());
     }

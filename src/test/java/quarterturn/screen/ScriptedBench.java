@@ -12,7 +12,7 @@ import quarterturn.session.Prompt;
 import quarterturn.session.Refused;
 
 /** Plays a list of prompts, whatever is answered, and remembers what was answered. */
-final class ScriptedBench implements Bench {
+public final class ScriptedBench implements Bench {
   private final List<Prompt> prompts;
   private final List<Answer> answers = new ArrayList<>();
   private Clock clock;
@@ -20,11 +20,11 @@ final class ScriptedBench implements Bench {
   private final Runnable onLeave;
   private int left;
 
-  ScriptedBench(Clock clock, List<Prompt> prompts) {
+  public ScriptedBench(Clock clock, List<Prompt> prompts) {
     this(clock, prompts, () -> {});
   }
 
-  ScriptedBench(Clock clock, List<Prompt> prompts, Runnable onLeave) {
+  public ScriptedBench(Clock clock, List<Prompt> prompts, Runnable onLeave) {
     this.onLeave = onLeave;
     this.clock = clock;
     this.prompts = List.copyOf(prompts);
@@ -34,7 +34,7 @@ final class ScriptedBench implements Bench {
     return List.copyOf(answers);
   }
 
-  int timesLeft() {
+  public int timesLeft() {
     return left;
   }
 

@@ -11,6 +11,8 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.jline.terminal.Terminal;
+import quarterturn.screen.terminal.Settings;
+import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.session.Prompt;
 
 /**
@@ -18,7 +20,7 @@ import quarterturn.session.Prompt;
  * lets another thread fail after a moment; {@code plain} draws without colour; {@code ascii}
  * without Unicode.
  */
-final class ScriptedMain {
+public final class ScriptedMain {
   private static final List<Prompt> STEPS =
       List.of(
           Invented.CAUTION,

@@ -8,6 +8,10 @@ import quarterturn.procedure.Role;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.Practising;
+import quarterturn.screen.state.Draft;
+import quarterturn.screen.state.Field;
+import quarterturn.screen.state.Model;
+import quarterturn.screen.state.Naming;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 

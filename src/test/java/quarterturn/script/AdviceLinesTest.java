@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.procedure.Limits;
-import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.unit.TypedLines;
 
 /** Queries and answers of {@code advise --lines}. */

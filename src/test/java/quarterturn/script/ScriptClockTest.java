@@ -14,11 +14,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Shelf;
-import quarterturn.procedure.Style;
-import quarterturn.session.Engine;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.session.Event;
-import quarterturn.session.LiveBench;
+import quarterturn.session.engine.Engine;
+import quarterturn.session.engine.LiveBench;
 
 /** An answer that is not taken does not set the session's clock. */
 class ScriptClockTest {

@@ -9,15 +9,15 @@ import java.nio.channels.ReadableByteChannel;
 import java.nio.channels.WritableByteChannel;
 
 /** A real file on a disk that has room for so many bytes more, and then reports that it is full. */
-final class FullDisk extends FileChannel {
+public final class FullDisk extends FileChannel {
   private final FileChannel real;
-  int room;
-  boolean stuck;
+  public int room;
+  public boolean stuck;
 
   /**
    * @param stuck whether it can't even be cut back
    */
-  FullDisk(FileChannel real, int room, boolean stuck) {
+  public FullDisk(FileChannel real, int room, boolean stuck) {
     this.real = real;
     this.room = room;
     this.stuck = stuck;

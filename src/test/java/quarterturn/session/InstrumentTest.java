@@ -14,7 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import quarterturn.procedure.Style;
+import quarterturn.procedure.kind.Style;
+import quarterturn.session.store.Store;
 import quarterturn.unit.NotUnderstood;
 
 class InstrumentTest {

@@ -11,24 +11,24 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Radius;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Aim;
-import quarterturn.procedure.BridgeKind;
 import quarterturn.procedure.Handed;
-import quarterturn.procedure.NeckJoint;
-import quarterturn.procedure.NutKind;
-import quarterturn.procedure.RodKind;
-import quarterturn.procedure.Style;
+import quarterturn.procedure.kind.BridgeKind;
+import quarterturn.procedure.kind.NeckJoint;
+import quarterturn.procedure.kind.NutKind;
+import quarterturn.procedure.kind.RodKind;
+import quarterturn.procedure.kind.Style;
 import quarterturn.unit.Length;
 import quarterturn.unit.Note;
 
 /** Instruments drawn from a seed, each fact known or not. */
-final class InventedInstruments {
+public final class InventedInstruments {
   private final Random random;
 
-  InventedInstruments(long seed) {
+  public InventedInstruments(long seed) {
     random = new Random(seed);
   }
 
-  Instrument next(String name) {
+  public Instrument next(String name) {
     int strings = 1 + random.nextInt(12);
     Instrument.Build build =
         new Instrument.Build(

@@ -5,7 +5,8 @@ import static com.google.common.truth.Truth.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Feel;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Which;
+import quarterturn.session.store.Samples;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -1,9 +1,8 @@
 package quarterturn.craft.rod;
 
-import quarterturn.craft.Window;
-
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

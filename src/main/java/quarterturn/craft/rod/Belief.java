@@ -1,10 +1,9 @@
 package quarterturn.craft.rod;
 
-import quarterturn.craft.Window;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import quarterturn.craft.Window;
 import quarterturn.unit.Turn;
 
 /**

@@ -1,10 +1,9 @@
 package quarterturn.craft.rod;
 
-import quarterturn.craft.Window;
-
 import java.util.List;
 import java.util.function.DoublePredicate;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -1,7 +1,6 @@
 package quarterturn.craft.rod;
 
 import quarterturn.craft.Window;
-
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;

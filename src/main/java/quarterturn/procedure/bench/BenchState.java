@@ -5,10 +5,10 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Fact;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
 
 /**
  * What is true of the bench, what there is of the reading of each quantity, and whether the rod was

@@ -6,10 +6,10 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
+import quarterturn.procedure.kind.Quantity;
 
 /** Where a procedure is gone back to, whatever its steps say. */
 public final class Detours {

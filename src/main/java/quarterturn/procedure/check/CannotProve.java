@@ -2,6 +2,8 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
+import quarterturn.procedure.check.walk.Domain;
+import quarterturn.procedure.check.walk.Paths;
 
 /** What is too wide to be proven is said. */
 final class CannotProve {

@@ -6,11 +6,13 @@ import java.util.Collection;
 import java.util.List;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Loaded;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.check.walk.Calls;
+import quarterturn.procedure.check.walk.Walks;
+import quarterturn.procedure.read.Loaded;
+import quarterturn.procedure.read.Shelf;
 
 /** Holds procedures to all the rules. */
 public final class Checker {

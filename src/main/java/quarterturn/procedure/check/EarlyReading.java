@@ -1,9 +1,10 @@
 package quarterturn.procedure.check;
 
 import java.util.Set;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.check.walk.Uses;
+import quarterturn.procedure.kind.Quantity;
 
 /** No reading is used before it was asked for. */
 final class EarlyReading {

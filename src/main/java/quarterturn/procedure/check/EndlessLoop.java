@@ -3,6 +3,8 @@ package quarterturn.procedure.check;
 import java.util.ArrayList;
 import java.util.List;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.Loops;
+import quarterturn.procedure.check.walk.Shape;
 
 /** Every loop has a limit. */
 final class EndlessLoop {

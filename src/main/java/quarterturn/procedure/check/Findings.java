@@ -8,9 +8,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import quarterturn.procedure.Fault;
-import quarterturn.procedure.Loaded;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.Paths;
+import quarterturn.procedure.read.Loaded;
 
 /** Where one procedure breaks one rule, as far as was found. */
 final class Findings {

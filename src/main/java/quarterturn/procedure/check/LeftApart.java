@@ -2,6 +2,7 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.Paths;
 
 /** No end leaves the instrument apart. */
 final class LeftApart {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.stream.Collectors;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.Fan;
 
 /** Nothing is left over. */
 final class LeftOver {

@@ -1,6 +1,7 @@
 package quarterturn.procedure.check;
 
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.Shape;
 
 /** Every way has an end. */
 final class NoEnd {

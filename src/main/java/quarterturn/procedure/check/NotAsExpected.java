@@ -2,6 +2,8 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.Fan;
+import quarterturn.procedure.check.walk.Paths;
 
 /** A step's words are true when they are read. */
 final class NotAsExpected {

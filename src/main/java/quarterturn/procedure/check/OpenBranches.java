@@ -1,5 +1,8 @@
 package quarterturn.procedure.check;
 
+import quarterturn.procedure.check.walk.Fan;
+import quarterturn.procedure.check.walk.Paths;
+
 /** Some way on is always open. */
 final class OpenBranches {
   static final Rule RULE =

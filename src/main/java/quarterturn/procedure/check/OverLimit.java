@@ -5,6 +5,7 @@ import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.Frame;
 import quarterturn.unit.Turn;
 
 /** No limit lies above policy. */

@@ -1,6 +1,8 @@
 package quarterturn.procedure.check;
 
 import quarterturn.procedure.Branch;
+import quarterturn.procedure.check.walk.Fan;
+import quarterturn.procedure.check.walk.Paths;
 
 /** No answer has two ways on. */
 final class OverlappingBranches {

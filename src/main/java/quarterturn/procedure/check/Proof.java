@@ -9,6 +9,9 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.Paths;
+import quarterturn.procedure.check.walk.Situation;
+import quarterturn.procedure.check.walk.Turning;
 
 /**
  * What rules are decided on.

@@ -2,8 +2,8 @@ package quarterturn.procedure.check;
 
 import java.util.List;
 import quarterturn.procedure.Fault;
-import quarterturn.procedure.Loaded;
 import quarterturn.procedure.Slip;
+import quarterturn.procedure.read.Loaded;
 
 /**
  * One thing that must hold of a procedure.

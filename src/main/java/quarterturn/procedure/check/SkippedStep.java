@@ -1,5 +1,7 @@
 package quarterturn.procedure.check;
 
+import quarterturn.procedure.check.walk.Skips;
+
 /** What nobody may skip, nobody skips. */
 final class SkippedStep {
   static final Rule RULE =

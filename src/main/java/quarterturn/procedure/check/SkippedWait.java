@@ -2,6 +2,7 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.Skips;
 
 /** A beginner waits. */
 final class SkippedWait {

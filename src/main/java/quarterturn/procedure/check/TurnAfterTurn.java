@@ -1,6 +1,7 @@
 package quarterturn.procedure.check;
 
 import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.check.walk.Turning;
 
 /** Between two turns the neck is read. */
 final class TurnAfterTurn {

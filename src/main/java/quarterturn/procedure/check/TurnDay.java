@@ -1,6 +1,7 @@
 package quarterturn.procedure.check;
 
 import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.check.walk.Turning;
 
 /** Nobody turns on past the day. */
 final class TurnDay {

@@ -1,9 +1,11 @@
 package quarterturn.procedure.check;
 
 import quarterturn.procedure.Fact;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
+import quarterturn.procedure.check.walk.Frame;
+import quarterturn.procedure.check.walk.Turning;
+import quarterturn.procedure.kind.Quantity;
 
 /** A rod is tightened with its strings slack. */
 final class TurnDetuned {

@@ -1,10 +1,14 @@
 package quarterturn.procedure.check;
 
 import quarterturn.procedure.Cell;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
 import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.check.walk.CellWords;
+import quarterturn.procedure.check.walk.Domain;
+import quarterturn.procedure.check.walk.Frame;
+import quarterturn.procedure.check.walk.Turning;
+import quarterturn.procedure.kind.Quantity;
 
 /** A turn has a known direction. */
 final class TurnDirection {

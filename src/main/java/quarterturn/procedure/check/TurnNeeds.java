@@ -1,6 +1,7 @@
 package quarterturn.procedure.check;
 
 import quarterturn.procedure.Fact;
+import quarterturn.procedure.check.walk.Turning;
 
 /** Before a turn its ground is laid. */
 final class TurnNeeds {

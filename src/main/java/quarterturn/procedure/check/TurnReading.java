@@ -1,6 +1,7 @@
 package quarterturn.procedure.check;
 
 import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.check.walk.Turning;
 
 /** A turn rests on a fresh reading. */
 final class TurnReading {

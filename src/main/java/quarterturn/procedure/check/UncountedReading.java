@@ -1,8 +1,9 @@
 package quarterturn.procedure.check;
 
 import quarterturn.procedure.Fact;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.Paths;
+import quarterturn.procedure.kind.Quantity;
 
 /** A reading is taken so that it counts. */
 final class UncountedReading {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.Frame;
 
 /** A call can end as its branches say. */
 final class UnknownOutcome {

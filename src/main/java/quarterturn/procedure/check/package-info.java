@@ -1,6 +1,6 @@
 /**
- * Floor 3, the proving room: the rules that a procedure has to keep before it runs, one a file, and
- * the walk over all its paths that they rest on.
+ * Floor 3: the rules that a procedure has to keep before it runs, one a file, and the command that
+ * applies them. How the ways through a procedure are found is in {@code walk}.
  */
 @NullMarked
 package quarterturn.procedure.check;

@@ -1,8 +1,5 @@
 package quarterturn.rehearsal.cover;
 
-import quarterturn.rehearsal.Outcome;
-import quarterturn.rehearsal.Rehearsal;
-
 import java.io.IOException;
 import java.time.Clock;
 import java.time.Duration;
@@ -15,22 +12,24 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Kind;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Style;
 import quarterturn.procedure.Way;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Style;
+import quarterturn.rehearsal.Outcome;
+import quarterturn.rehearsal.Rehearsal;
 import quarterturn.session.Answer;
 import quarterturn.session.Astray;
-import quarterturn.session.Engine;
 import quarterturn.session.Event;
-import quarterturn.session.LiveBench;
 import quarterturn.session.Overview;
 import quarterturn.session.Place;
 import quarterturn.session.Prompt;
 import quarterturn.session.Refused;
+import quarterturn.session.engine.Engine;
+import quarterturn.session.engine.LiveBench;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -17,8 +17,8 @@ import java.util.TreeSet;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Way;
-import quarterturn.session.Engine;
 import quarterturn.session.Place;
+import quarterturn.session.engine.Engine;
 
 /**
  * Plays sessions of a procedure until every way of it, and of those it calls, was taken.

@@ -5,8 +5,8 @@ import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Condition;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Verdict;
+import quarterturn.procedure.kind.Quantity;
 
 /** How a reading may stand so that a condition holds. */
 record Stands(Quantity quantity, Set<Verdict> verdicts) {

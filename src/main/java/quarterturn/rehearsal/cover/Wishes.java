@@ -9,12 +9,12 @@ import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Quantity;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
 import quarterturn.procedure.Verdict;
-import quarterturn.procedure.Which;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Place;
 
 /**

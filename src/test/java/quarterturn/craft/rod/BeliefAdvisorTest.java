@@ -1,12 +1,11 @@
 package quarterturn.craft.rod;
 
-import quarterturn.craft.Window;
-
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import quarterturn.craft.Window;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -1,7 +1,5 @@
 package quarterturn.craft.rod;
 
-import quarterturn.craft.Window;
-
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -11,6 +9,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
+import quarterturn.craft.Window;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

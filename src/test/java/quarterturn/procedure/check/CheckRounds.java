@@ -2,7 +2,8 @@ package quarterturn.procedure.check;
 
 import java.util.List;
 import java.util.Locale;
-import quarterturn.procedure.Shelf;
+import quarterturn.procedure.check.walk.Walks;
+import quarterturn.procedure.read.Shelf;
 
 /**
  * Checks all shipped procedures round after round, as {@code check --watch} does, and prints the

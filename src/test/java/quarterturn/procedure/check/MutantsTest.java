@@ -16,7 +16,7 @@ import java.util.Random;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quarterturn.procedure.Shelf;
+import quarterturn.procedure.read.Shelf;
 
 /**
  * The shipped procedures are changed, one place at a time, and the rules have to notice. What they

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import quarterturn.procedure.Fault;
-import quarterturn.procedure.Shelf;
+import quarterturn.procedure.read.Shelf;
 
 /**
  * Each rule has a folder of files: those whose name begins with {@code bad} break it, and are

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import quarterturn.procedure.Fault;
-import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Slip;
+import quarterturn.procedure.read.Shelf;
 
 class RulesTest {
   /** What breaks the rule and no other, as procedures/README.md shows it. */

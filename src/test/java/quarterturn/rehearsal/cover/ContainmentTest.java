@@ -13,14 +13,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Way;
-import quarterturn.procedure.check.Walked;
+import quarterturn.procedure.check.walk.Walked;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.session.Answer;
-import quarterturn.session.Engine;
 import quarterturn.session.Event;
-import quarterturn.session.Exact;
 import quarterturn.session.Place;
+import quarterturn.session.engine.Engine;
+import quarterturn.session.engine.Exact;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -10,9 +10,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Shelf;
 import quarterturn.procedure.Way;
 import quarterturn.procedure.Ways;
+import quarterturn.procedure.read.Shelf;
 
 /** Simulated sessions take every way of the shipped procedures, and tell of those they can't. */
 class CoverTest {

@@ -1,0 +1,107 @@
+package quarterturn.lesson.teacher;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.LessonFolder;
+import quarterturn.lesson.WriterFile;
+import quarterturn.lesson.WriterLog;
+import quarterturn.unit.Printable;
+
+/**
+ * Follows a lesson's folder. On a synced folder a file may be gone, cut short or closed for a
+ * moment: what was seen of it stays until more of it is there.
+ */
+final class Following {
+  private final Path folder;
+  private final Map<String, WriterLog> known = new TreeMap<>();
+  private final Map<String, Instant> grown = new HashMap<>();
+  private Set<String> halves = Set.of();
+  private boolean begun;
+
+  Following(Path folder) {
+    this.folder = folder;
+  }
+
+  /**
+   * What is known after a look.
+   *
+   * @param grown when a file was seen to grow, by the follower's clock; no entry where it has not
+   *     grown since the first look
+   */
+  record Known(List<WriterLog> logs, Map<String, Instant> grown, List<String> notices) {
+    Known {
+      logs = List.copyOf(logs);
+      grown = Map.copyOf(grown);
+      notices = List.copyOf(notices);
+    }
+  }
+
+  /** Reads what can be read now. */
+  Known look(Instant now) {
+    List<String> notices = new ArrayList<>();
+    try {
+      LessonFolder.Contents contents = LessonFolder.read(folder);
+      notices.addAll(lasting(contents));
+      Map<String, WriterLog> read = new TreeMap<>();
+      for (WriterLog log : contents.logs()) {
+        if (log.header() != null) {
+          read.put(log.header().writer(), log);
+        }
+      }
+      known.forEach((writer, log) -> notices.addAll(missed(writer, log, read.get(writer))));
+      read.forEach((writer, log) -> take(writer, log, now));
+      begun = true;
+    } catch (IOException e) {
+      String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+      notices.add(
+          "The folder can't be read right now (" + Printable.of(why) + "); it is tried again.");
+    }
+    return new Known(List.copyOf(known.values()), grown, notices);
+  }
+
+  /**
+   * Notices without those of a last line that is only being written: it is told of when the next
+   * look finds it as it was.
+   */
+  private List<String> lasting(LessonFolder.Contents contents) {
+    Set<String> now = new HashSet<>();
+    for (WriterLog log : contents.logs()) {
+      if (log.notice() != null && log.damagedAtLine() == 0) {
+        now.add(Printable.of(log.notice()));
+      }
+    }
+    Set<String> before = halves;
+    halves = now;
+    return contents.notices().stream().filter(n -> !now.contains(n) || before.contains(n)).toList();
+  }
+
+  private static List<String> missed(String writer, WriterLog before, @Nullable WriterLog now) {
+    String name = Printable.of(writer + WriterFile.ENDING);
+    if (now == null) {
+      return List.of(name + " is not there right now; what was seen of it stands here.");
+    }
+    return now.events().size() < before.events().size()
+        ? List.of(name + " is shorter than it was; what was seen of it stands here.")
+        : List.of();
+  }
+
+  private void take(String writer, WriterLog log, Instant now) {
+    WriterLog before = known.get(writer);
+    int events = before == null ? -1 : before.events().size();
+    if (log.events().size() > events && begun) {
+      grown.put(writer, now);
+    }
+    if (log.events().size() >= events) {
+      known.put(writer, log);
+    }
+  }
+}

@@ -1,0 +1,111 @@
+package quarterturn.lesson.teacher;
+
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import quarterturn.lesson.Value;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.BracketParser;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Printable;
+import quarterturn.unit.Turn;
+
+/** Reads the value that a bench reads to its teacher. */
+public final class ReadBack {
+  private static final Pattern OK =
+      Pattern.compile("ok(ay)?|y|yes|yep|fine|good|done|sure|right|go( on)?");
+  private static final Pattern WAY = Pattern.compile("(tighten|loosen)(?:ed)?\\s+(.+)");
+  private static final Pattern NUMBER =
+      Pattern.compile("([-+]?(?:\\d{1,9}(?:[.,]\\d{0,9})?|[.,]\\d{1,9}))\\s*(.*)");
+
+  /** The step of an open reading is not known; none of them has a single number anyway. */
+  private static final double STEP_MM = 0.05;
+
+  private ReadBack() {}
+
+  /**
+   * What was typed, as a value of the kind that is kept. Whether it agrees is for the bench.
+   *
+   * @throws NotUnderstood saying what can be typed; a nod is no value
+   */
+  public static Value of(String typed, Value kept) {
+    String text = typed.strip().toLowerCase(Locale.ROOT);
+    if (kept instanceof Value.None) {
+      if (text.isEmpty() || text.equals("nothing")) {
+        return Value.NONE;
+      }
+      throw new NotUnderstood("nothing is to be read back here; leave the value out");
+    }
+    if (text.isEmpty()) {
+      throw new NotUnderstood(
+          "have the bench read its value to you, and type it, for example " + example(kept));
+    }
+    if (OK.matcher(text).matches()) {
+      throw new NotUnderstood(
+          "\""
+              + Printable.of(typed.strip())
+              + "\" is no value; type what the bench reads to you, for example "
+              + example(kept));
+    }
+    if (kept instanceof Value.Gap gap) {
+      return new Value.Gap(gap(text, gap.bracket()));
+    }
+    return kept instanceof Value.Rod ? rod(typed, text) : number(typed, text, kept);
+  }
+
+  /** How such a value is written; never the value itself, which the board does not tell. */
+  public static String example(Value kept) {
+    if (kept instanceof Value.Gap) {
+      return another("0.10 to 0.15", "0.20 to 0.25", kept) + ", or touches";
+    }
+    return kept instanceof Value.Rod
+        ? another("loosen 3/16", "tighten 1/16", kept)
+        : kept instanceof Value.Number ? another("12", "15", kept) : "";
+  }
+
+  private static String another(String one, String other, Value kept) {
+    return of(one, kept).agrees(kept) ? other : one;
+  }
+
+  /** What is to be read back, in a word or two. */
+  public static String kind(Value kept) {
+    if (kept instanceof Value.Gap) {
+      return "a gap";
+    }
+    return kept instanceof Value.Rod
+        ? "a turn with its way"
+        : kept instanceof Value.Number number ? "a number in " + number.unit() : "nothing";
+  }
+
+  /** One number alone stands for the middle of what the bench has. */
+  private static Bracket gap(String text, Bracket kept) {
+    String plain =
+        text.replaceFirst("^over\\s+(.+)$", "$1 passes")
+            .replaceFirst("^under\\s+(.+)$", "$1 lifts")
+            .replaceFirst("^touches \\(no gap\\)$", "touches");
+    return BracketParser.parse(plain, kept.bounded() ? kept.widthMm() : STEP_MM);
+  }
+
+  private static Value rod(String typed, String text) {
+    if (text.equals("no turn")) {
+      return new Value.Rod(Turn.NONE);
+    }
+    Matcher way = WAY.matcher(text);
+    if (!way.matches()) {
+      throw new NotUnderstood(
+          "\"" + Printable.of(typed.strip()) + "\" has no way; type for example loosen 3/16");
+    }
+    Turn size = Turn.parse(way.group(2)).size();
+    return new Value.Rod(way.group(1).equals("tighten") ? size : size.opposite());
+  }
+
+  private static Value number(String typed, String text, Value kept) {
+    Matcher m = NUMBER.matcher(text);
+    if (!m.matches() || !(kept instanceof Value.Number number)) {
+      throw new NotUnderstood(
+          "\"" + Printable.of(typed.strip()) + "\" is no number; type for example 12");
+    }
+    String unit = m.group(2).isEmpty() ? number.unit() : m.group(2);
+    return new Value.Number(Double.parseDouble(m.group(1).replace(',', '.')), unit);
+  }
+}

@@ -1,0 +1,79 @@
+package quarterturn.lesson.teacher;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.Acceptance;
+import quarterturn.lesson.Keep;
+import quarterturn.lesson.Order;
+import quarterturn.lesson.Plan;
+
+/**
+ * What a board shows at one moment.
+ *
+ * @param board its name
+ * @param now by the board's clock
+ * @param grown when this board saw a bench's file grow, by its own clock; no two clocks are
+ *     compared
+ * @param notices what is wrong with files right now
+ * @param sheets where the sheets are, or why they could not be written; empty before
+ */
+public record Sight(
+    Plan plan,
+    String board,
+    Instant now,
+    BoardView view,
+    Map<String, Instant> grown,
+    List<String> notices,
+    String sheets) {
+  public Sight {
+    grown = Map.copyOf(grown);
+    notices = List.copyOf(notices);
+  }
+
+  /** The row of a bench, or null. */
+  public BoardView.@Nullable Row row(String bench) {
+    return view.rows().stream()
+        .filter(r -> r.bench().bench().equals(bench))
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** Whether a board has ended the lesson. */
+  public boolean ended() {
+    return view.given().stream().anyMatch(g -> g.order() instanceof Order.End);
+  }
+
+  /** Whether every bench has left the lesson in order. */
+  public boolean over() {
+    return !view.rows().isEmpty() && view.rows().stream().allMatch(r -> r.bench().over());
+  }
+
+  /** What keeps a bench and no board has released yet, stops first. */
+  public List<Keep> toRelease(BoardView.Row row) {
+    return row.releases().stream().filter(keep -> pending(row, keep) == null).toList();
+  }
+
+  /**
+   * The order that releases a bench once it looks, or null; one it will not take does not count.
+   */
+  public BoardView.@Nullable Given pending(BoardView.Row row, Keep keep) {
+    for (BoardView.Given given : view.given()) {
+      if (given.order() instanceof Order.Release release
+          && release.keeps().equals(keep.ref())
+          && BoardView.NOT_SEEN.equals(given.answers().get(row.bench().bench()))
+          && Acceptance.refusal(row.bench(), release) == null) {
+        return given;
+      }
+    }
+    return null;
+  }
+
+  /** Orders that some bench has not answered. */
+  public List<BoardView.Given> unanswered() {
+    return view.given().stream()
+        .filter(g -> g.answers().containsValue(BoardView.NOT_SEEN))
+        .toList();
+  }
+}

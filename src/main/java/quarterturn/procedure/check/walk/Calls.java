@@ -1,0 +1,209 @@
+package quarterturn.procedure.check.walk;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
+import quarterturn.procedure.bench.BenchState;
+import quarterturn.procedure.bench.Detours;
+import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.kind.Quantity;
+
+/**
+ * What calling a procedure comes to, from a walk of its own: which outcomes it can have, and what
+ * it leaves of each reading. A procedure takes nothing of its caller's for granted but what it
+ * needs.
+ */
+public final class Calls {
+  private final Library library;
+  private final Walks walks;
+  private final Set<String> walking = new HashSet<>();
+  private final Map<String, Paths> walked = new HashMap<>();
+  private final Map<String, Map<String, Map<Quantity, Held>>> left = new HashMap<>();
+
+  public Calls(Library library, Walks walks) {
+    this.library = library;
+    this.walks = walks;
+  }
+
+  /** Every way through a procedure, walked once. */
+  public Paths paths(Procedure procedure) {
+    Paths known = walked.get(procedure.id());
+    if (known == null) {
+      walking.add(procedure.id());
+      known = walks.of(library, procedure, () -> new Paths(new Frame(library, procedure), this));
+      walking.remove(procedure.id());
+      walked.put(procedure.id(), known);
+    }
+    return known;
+  }
+
+  /** Every way on after a call. */
+  List<Effects.Onward> from(Paths caller, Step.Call call, Situation before) {
+    Procedure called = library.procedures().get(call.procedure());
+    List<Effects.Onward> ways = new ArrayList<>();
+    if (called == null || walking.contains(called.id())) {
+      // A circle of calls; reading the files finds it.
+      return ways;
+    }
+    Frame frame = caller.frame();
+    Detours detours = new Detours(frame.procedure());
+    int subject = frame.index(new Subject.Choice(call.id()));
+    boolean turns = any(called, step -> step instanceof Step.TurnRod, new HashSet<>());
+    boolean tunes = any(called, this::tunes, new HashSet<>());
+    left(called)
+        .forEach(
+            (outcome, readings) -> {
+              Situation now = before.copy();
+              if (tunes) {
+                now.bench(now.bench().unknownPitch());
+              }
+              readings.forEach((quantity, held) -> leave(frame, now, quantity, held));
+              if (subject >= 0) {
+                now.mask(subject, frame.domains().get(subject).option(outcome));
+              }
+              if (turns) {
+                now.dayLeft(false);
+                caller.effects().spread(ways, call, call.then(), now);
+                now.bench(now.bench().with(true));
+                openNeck(frame, now);
+              }
+              caller.effects().spread(ways, call, call.then(), now);
+            });
+    List<Effects.Onward> broken = new ArrayList<>();
+    for (Effects.Onward way : ways) {
+      // A break in what was called may have cost the pitch.
+      BenchState lost = way.at().bench().offPitch();
+      String to = detours.afterCall(way.step(), lost);
+      broken.add(new Effects.Onward(to, way.at().with(lost), way.branch()));
+    }
+    ways.addAll(broken);
+    return ways;
+  }
+
+  private static void leave(Frame frame, Situation now, Quantity quantity, Held held) {
+    if (held.compareTo(Held.STALE) < 0) {
+      // Not read there, but spoiled.
+      now.bench(now.bench().spoiled(quantity));
+      return;
+    }
+    now.bench(now.bench().with(quantity, held));
+    for (Subject subject :
+        List.of(
+            new Subject.Reading(quantity),
+            new Subject.Each(quantity),
+            new Subject.Differing(quantity),
+            new Subject.Repeating(quantity))) {
+      int at = frame.index(subject);
+      if (at >= 0) {
+        now.mask(at, frame.domains().get(at).all());
+      }
+    }
+  }
+
+  private static void openNeck(Frame frame, Situation now) {
+    for (Subject subject : List.of(new Subject.Neck(), new Subject.Rod(), new Subject.Feeling())) {
+      int at = frame.index(subject);
+      if (at >= 0) {
+        now.mask(at, frame.domains().get(at).all());
+      }
+    }
+  }
+
+  /** By outcome, the worst that is left of each reading the procedure takes or spoils. */
+  private Map<String, Map<Quantity, Held>> left(Procedure called) {
+    Map<String, Map<Quantity, Held>> known = left.get(called.id());
+    if (known != null) {
+      return known;
+    }
+    Map<String, Map<Quantity, Held>> found = new HashMap<>();
+    Set<Quantity> touched = new HashSet<>();
+    for (Quantity quantity : Quantity.values()) {
+      if (any(called, s -> reads(s, quantity) || spoils(s, quantity), new HashSet<>())) {
+        touched.add(quantity);
+      }
+    }
+    Paths paths = paths(called);
+    for (Step step : called.steps().values()) {
+      if (!(step instanceof Step.Done done) || paths.at(step.id()).isEmpty()) {
+        continue;
+      }
+      Map<Quantity, Held> readings =
+          found.computeIfAbsent(done.outcome(), o -> new EnumMap<>(Quantity.class));
+      for (Paths.Node node : paths.at(step.id())) {
+        for (Quantity quantity : touched) {
+          Held held = node.at().held(quantity);
+          readings.merge(quantity, held, (a, b) -> a.compareTo(b) < 0 ? a : b);
+        }
+      }
+    }
+    left.put(called.id(), found);
+    return found;
+  }
+
+  /** Whether some step of a procedure, or of one it calls, is so. */
+  private boolean any(Procedure procedure, Predicate<Step> so, Set<String> seen) {
+    if (!seen.add(procedure.id())) {
+      return false;
+    }
+    for (Step step : procedure.steps().values()) {
+      Procedure called =
+          step instanceof Step.Call call ? library.procedures().get(call.procedure()) : null;
+      if (so.test(step) || (called != null && any(called, so, seen))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a step can change the pitch of the strings, or let time pass in which it drifts. */
+  private boolean tunes(Step step) {
+    boolean drifts =
+        step instanceof Step.Wait wait && wait.minutes() > library.limits().readingHoldsMinutes();
+    return drifts
+        || facts(step).stream().anyMatch(TUNING::contains)
+        || changes(step).anyMatch(change -> library.results().spoils(change, Results.PITCH));
+  }
+
+  private static final Set<Fact> TUNING = Set.of(Fact.AT_PITCH, Fact.DETUNED, Fact.NECK_LOOSE);
+
+  private static Set<Fact> facts(Step step) {
+    Set<Fact> facts = EnumSet.noneOf(Fact.class);
+    facts.addAll(step.establishes());
+    if (step instanceof Step.Choose choose) {
+      choose.options().forEach(option -> facts.addAll(option.establishes()));
+    }
+    return facts;
+  }
+
+  private static boolean reads(Step step, Quantity quantity) {
+    return step instanceof Step.Measure measure && measure.quantity() == quantity;
+  }
+
+  private boolean spoils(Step step, Quantity quantity) {
+    return changes(step).anyMatch(change -> library.results().spoils(change, quantity));
+  }
+
+  /** The changes that a step can make, whatever is answered. */
+  private static Stream<String> changes(Step step) {
+    Stream<@Nullable String> changes =
+        step instanceof Step.Choose choose
+            ? choose.options().stream().map(Step.Option::changes)
+            : Stream.of(step.changes());
+    return changes.filter(Objects::nonNull);
+  }
+}

@@ -1,0 +1,262 @@
+package quarterturn.procedure.check.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiConsumer;
+import quarterturn.procedure.Branch;
+import quarterturn.procedure.Cell;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.Response;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
+import quarterturn.procedure.bench.BenchState;
+import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
+
+/** What each kind of step does to a {@link Situation}: the engine's rules, on what is known. */
+final class Effects {
+  private final Frame frame;
+  private final Limits limits;
+  private final Results results;
+  private final Fans fans;
+
+  /** Is told what came of each fork. */
+  private final BiConsumer<Fan, Fan.Spread> watch;
+
+  private final int relief;
+  private final int differing;
+  private final int repeating;
+  private final int neck;
+  private final int rod;
+  private final int feeling;
+  private final int today;
+  private final int inAll;
+
+  /** The cells in which the day's turning may be used up. */
+  private final int dayUsed;
+
+  Effects(Frame frame, Fans fans, BiConsumer<Fan, Fan.Spread> watch) {
+    this.watch = watch;
+    this.frame = frame;
+    this.fans = fans;
+    this.limits = frame.library().limits();
+    this.results = frame.library().results();
+    this.relief = frame.index(new Subject.Reading(Quantity.RELIEF));
+    this.differing = frame.index(new Subject.Differing(Quantity.RELIEF));
+    this.repeating = frame.index(new Subject.Repeating(Quantity.RELIEF));
+    this.neck = frame.index(new Subject.Neck());
+    this.rod = frame.index(new Subject.Rod());
+    this.feeling = frame.index(new Subject.Feeling());
+    this.today = frame.index(new Subject.Turning(Condition.Span.TODAY));
+    this.inAll = frame.index(new Subject.Turning(Condition.Span.IN_ALL));
+    double day = limits.beginnerDay().turns() + Cell.SLACK;
+    this.dayUsed =
+        today < 0
+            ? 0
+            : frame
+                .domains()
+                .get(today)
+                .where(cell -> cell instanceof Cell.Amount amount && amount.below() > day);
+  }
+
+  /** Where a step can go, and what is known there. */
+  record Onward(String step, Situation at, int branch) {}
+
+  /** Every way on from a step that asks or does something within this procedure. */
+  List<Onward> from(Step step, Situation before) {
+    return step.match(
+        new Step.Cases<>(
+            tell -> forked(tell, before.with(before.bench().told(results, tell))),
+            choose -> choose.options().stream().map(one -> chosen(choose, one, before)).toList(),
+            note -> List.of(new Onward(note.go(), before, Fan.REST)),
+            pause -> List.of(new Onward(pause.go(), before, Fan.REST)),
+            adjust -> adjusted(adjust, before),
+            measure -> read(measure, before),
+            compute -> forked(compute, before),
+            turn -> turned(turn, before),
+            wait -> List.of(new Onward(wait.go(), waited(wait, before), Fan.REST)),
+            // What a call comes to is walked in the procedure that it calls.
+            call -> List.of(),
+            done -> List.of(),
+            handOver -> List.of()));
+  }
+
+  private List<Onward> forked(Step.Forked step, Situation now) {
+    List<Onward> ways = new ArrayList<>();
+    spread(ways, step, step.then(), now);
+    return ways;
+  }
+
+  private Onward chosen(Step.Choose choose, Step.Option option, Situation before) {
+    Situation now = before.with(before.bench().chosen(results, option));
+    int subject = frame.index(new Subject.Choice(choose.id()));
+    if (subject >= 0) {
+      now.mask(subject, frame.domains().get(subject).option(option.id()));
+    }
+    return new Onward(option.go(), now, Fan.REST);
+  }
+
+  /** On by what is out of its window, which may be nothing. */
+  private List<Onward> adjusted(Step.Adjust step, Situation before) {
+    List<Onward> ways = forked(step, before);
+    BenchState set = before.bench().adjusted(results, step.adjustment());
+    ways.addAll(forked(step, before.with(set)));
+    return ways;
+  }
+
+  private List<Onward> turned(Step.TurnRod turn, Situation before) {
+    List<Onward> ways = new ArrayList<>();
+    turn.felt().forEach((feel, go) -> ways.add(new Onward(go, turned(before, feel), Fan.REST)));
+    return ways;
+  }
+
+  private Situation turned(Situation before, Feel feel) {
+    Situation now = before.with(before.bench().turned(results, true));
+    now.dayLeft(false);
+    open(now, relief, differing, repeating, rod, today, inAll);
+    if (neck >= 0) {
+      now.mask(neck, answered(Response.UNSEEN));
+    }
+    if (feeling >= 0) {
+      now.mask(feeling, frame.domains().get(feeling).where(new Cell.Felt(feel)::equals));
+    }
+    return now;
+  }
+
+  /** The cells in which the neck answered so. */
+  private int answered(Response response) {
+    return frame
+        .domains()
+        .get(neck)
+        .where(cell -> cell instanceof Cell.Answer answer && answer.response() == response);
+  }
+
+  private void open(Situation now, int... subjects) {
+    for (int subject : subjects) {
+      if (subject >= 0) {
+        now.mask(subject, frame.domains().get(subject).all());
+      }
+    }
+  }
+
+  private Situation waited(Step.Wait wait, Situation before) {
+    boolean settles = wait.minutes() >= limits.settleMinutes() && before.has(Fact.AT_PITCH);
+    Situation now = before.with(before.bench().waited(wait, settles));
+    if (wait.minutes() > limits.readingHoldsMinutes()) {
+      // Pitch drifts and the neck moves on.
+      now.bench(now.bench().offPitch().spoiled(Quantity.RELIEF));
+      open(now, today);
+    }
+    now.dayLeft(now.dayLeft() || (wait.rest() && wait.minutes() >= limits.restHours() * 60));
+    return now;
+  }
+
+  private List<Onward> read(Step.Measure step, Situation before) {
+    Quantity quantity = step.quantity();
+    int subject = frame.index(new Subject.Reading(quantity));
+    Situation asked = before.copy();
+    asked.mask(subject, plausible(subject, step));
+    if (quantity == Quantity.RELIEF) {
+      open(asked, differing, repeating, rod);
+    }
+    int missing = frame.where(Frame.unread(quantity));
+    List<Onward> ways = new ArrayList<>();
+    for (Onward way : forked(step, asked)) {
+      int mask = way.at().mask(subject);
+      if ((mask & missing) != 0) {
+        ways.add(new Onward(way.step(), missed(step, subject, way.at(), before), way.branch()));
+      }
+      if ((mask & ~missing) != 0) {
+        Situation now = way.at().copy();
+        now.mask(subject, mask & ~missing);
+        taken(step, subject, now, before);
+        ways.add(new Onward(way.step(), now, way.branch()));
+      }
+    }
+    return ways;
+  }
+
+  /** A step can be answered with what is plausible there, and with nothing. */
+  private int plausible(int subject, Step.Measure step) {
+    return frame
+        .domains()
+        .get(subject)
+        .where(
+            cell ->
+                cell instanceof Cell.Standing s
+                    && (s.equals(Cell.Standing.NOTHING)
+                        || (s.from() <= step.most() && s.below() > step.least())));
+  }
+
+  /** Nothing was read: an earlier reading is still there. */
+  private Situation missed(Step.Measure step, int subject, Situation after, Situation before) {
+    Situation now = after.copy();
+    if (step.which() == Which.EACH) {
+      // Some strings may have been read for all that.
+      taken(step, subject, now, before);
+      boolean counts = now.held(step.quantity()).usable();
+      now.bench(counts ? now.bench().with(step.quantity(), Held.MISSED) : now.bench());
+    } else {
+      now.bench(before.bench().missed(step.quantity(), step.which()));
+      now.mask(subject, before.mask(subject));
+    }
+    return now;
+  }
+
+  private void taken(Step.Measure step, int subject, Situation now, Situation before) {
+    Quantity quantity = step.quantity();
+    now.bench(now.bench().read(quantity, step.which(), true));
+    if (quantity == Quantity.RELIEF && step.which() == Which.HIGHEST) {
+      now.mask(subject, before.mask(subject));
+      return;
+    }
+    now.dayLeft(now.dayLeft() && quantity != Quantity.RELIEF);
+    open(now, frame.index(new Subject.Each(quantity)));
+    if (quantity == Quantity.RELIEF && now.held(quantity) == Held.FRESH && neck >= 0) {
+      int never = answered(Response.NOT_TURNED);
+      now.mask(neck, now.turned() ? frame.domains().get(neck).all() & ~never : never);
+    }
+  }
+
+  /** On by each branch that can hold. */
+  void spread(List<Onward> ways, Step step, Branch.Fork fork, Situation now) {
+    Fan fan = fans.of(step, fork);
+    int[] subjects = fan.subjects();
+    Fan.Spread spread = fan.spread(now);
+    watch.accept(fan, spread);
+    for (Fan.Taken taken : spread.taken()) {
+      if (taken.branch() == Fan.HOLE) {
+        continue;
+      }
+      Situation then = now.copy();
+      for (int i = 0; i < subjects.length; i++) {
+        then.mask(subjects[i], taken.masks()[i]);
+      }
+      if (today >= 0 && (then.mask(today) & dayUsed) == 0) {
+        then.dayLeft(true);
+      }
+      String go =
+          taken.branch() == Fan.REST
+              ? String.valueOf(fork.otherwise())
+              : fork.branches().get(taken.branch()).go();
+      ways.add(new Onward(go, then, taken.branch()));
+    }
+  }
+
+  /** Back from a break: what was read may have moved since, and pitch may have drifted. */
+  Situation back(Situation before, boolean drifted) {
+    Situation now = before.with(before.bench().back(drifted));
+    now.dayLeft(false);
+    open(now, today, inAll, rod);
+    if (neck >= 0 && now.turned()) {
+      // Turned elsewhere meanwhile, nothing more is learned of the last turn here.
+      now.mask(neck, now.mask(neck) | answered(Response.UNSEEN));
+    }
+    return now;
+  }
+}

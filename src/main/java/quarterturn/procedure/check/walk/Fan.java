@@ -1,0 +1,203 @@
+package quarterturn.procedure.check.walk;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Branch;
+import quarterturn.procedure.Condition;
+
+/** The ways on from one fork, for what may be known when it is reached. */
+public final class Fan {
+  /** No branch holds and there is no {@code otherwise}. */
+  public static final int HOLE = -1;
+
+  /** The way that {@code otherwise} takes, or a plain {@code go}. */
+  public static final int REST = -2;
+
+  /** More cases than this are not looked at one by one. */
+  private static final int MOST_CASES = 50_000;
+
+  private final Frame frame;
+  private final Branch.Fork fork;
+  private final int[] subjects;
+  private final List<Frame.OnCells> tests;
+  private final Map<Masks, Spread> known = new HashMap<>();
+
+  /** Masks as a key. */
+  private record Masks(int[] masks) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Masks m && Arrays.equals(masks, m.masks);
+    }
+
+    @Override
+    public int hashCode() {
+      return Arrays.hashCode(masks);
+    }
+  }
+
+  Fan(Frame frame, Branch.Fork fork) {
+    this.frame = frame;
+    this.fork = fork;
+    List<Condition> conditions = fork.branches().stream().map(Branch::when).toList();
+    this.subjects = frame.subjects(conditions);
+    this.tests = conditions.stream().map(one -> frame.onCells(one, subjects)).toList();
+  }
+
+  /**
+   * A way on.
+   *
+   * @param branch its place, {@link #REST} or {@link #HOLE}
+   * @param masks what is known then of each of the fork's subjects
+   */
+  public record Taken(int branch, int[] masks) {}
+
+  /**
+   * Two branches that hold at once and lead to different steps.
+   *
+   * @param cells one case
+   */
+  public record Overlap(int first, int second, int[] cells) {}
+
+  /**
+   * All that can come of it.
+   *
+   * @param whole whether every case was looked at
+   * @param wanting whether it has a hole or an overlap, or is not whole
+   */
+  public record Spread(List<Taken> taken, List<Overlap> overlaps, boolean whole, boolean wanting) {
+    Spread(List<Taken> taken, List<Overlap> overlaps, boolean whole) {
+      this(
+          taken,
+          overlaps,
+          whole,
+          !whole || !overlaps.isEmpty() || taken.stream().anyMatch(t -> t.branch() == HOLE));
+    }
+  }
+
+  public int[] subjects() {
+    return subjects;
+  }
+
+  public Branch.Fork fork() {
+    return fork;
+  }
+
+  /** The ways on where things stand so. */
+  public Spread spread(Situation at) {
+    int[] masks = new int[subjects.length];
+    for (int i = 0; i < masks.length; i++) {
+      masks[i] = at.mask(subjects[i]);
+    }
+    return spread(masks);
+  }
+
+  /** The ways on where each of the fork's subjects may stand as its mask says. */
+  public Spread spread(int[] masks) {
+    return known.computeIfAbsent(new Masks(masks), key -> spreadOut(masks));
+  }
+
+  private Spread spreadOut(int[] masks) {
+    long cases = 1;
+    for (int mask : masks) {
+      cases *= Integer.bitCount(mask);
+    }
+    if (cases > MOST_CASES) {
+      return new Spread(blindly(masks), List.of(), false);
+    }
+    Map<Integer, List<int[]>> by = new LinkedHashMap<>();
+    Map<List<Integer>, Overlap> overlaps = new LinkedHashMap<>();
+    cases(masks, 0, new int[masks.length], cells -> sort(cells, by, overlaps));
+    List<Taken> taken = new ArrayList<>();
+    by.forEach((branch, all) -> taken.addAll(taken(branch, all)));
+    return new Spread(taken, List.copyOf(overlaps.values()), true);
+  }
+
+  /** Every branch, with nothing learned from it. */
+  private List<Taken> blindly(int[] masks) {
+    List<Taken> all = new ArrayList<>();
+    for (int i = 0; i < fork.branches().size(); i++) {
+      all.add(new Taken(i, masks));
+    }
+    if (fork.otherwise() != null) {
+      all.add(new Taken(REST, masks));
+    }
+    return all;
+  }
+
+  private interface Case {
+    void at(int[] cells);
+  }
+
+  private static void cases(int[] masks, int place, int[] cells, Case each) {
+    if (place == masks.length) {
+      each.at(cells.clone());
+      return;
+    }
+    for (int cell = 0; cell < Integer.SIZE; cell++) {
+      if ((masks[place] >> cell & 1) == 1) {
+        cells[place] = cell;
+        cases(masks, place + 1, cells, each);
+      }
+    }
+  }
+
+  private void sort(
+      int[] cells, Map<Integer, List<int[]>> by, Map<List<Integer>, Overlap> overlaps) {
+    int first = HOLE;
+    for (int i = 0; i < fork.branches().size(); i++) {
+      if (!tests.get(i).holds(cells)) {
+        continue;
+      }
+      if (first == HOLE) {
+        first = i;
+      } else if (!fork.branches().get(first).go().equals(fork.branches().get(i).go())) {
+        overlaps.putIfAbsent(List.of(first, i), new Overlap(first, i, cells));
+      }
+    }
+    int way = first == HOLE && fork.otherwise() != null ? REST : first;
+    by.computeIfAbsent(way, w -> new ArrayList<>()).add(cells);
+  }
+
+  /** One way for all cases together where nothing is lost by it, else one for each. */
+  private List<Taken> taken(int branch, List<int[]> cases) {
+    int[] joint = new int[subjects.length];
+    for (int[] cells : cases) {
+      for (int i = 0; i < joint.length; i++) {
+        joint[i] |= 1 << cells[i];
+      }
+    }
+    long product = 1;
+    for (int mask : joint) {
+      product *= Integer.bitCount(mask);
+    }
+    if (product == cases.size()) {
+      return List.of(new Taken(branch, joint));
+    }
+    return cases.stream()
+        .map(cells -> new Taken(branch, Arrays.stream(cells).map(cell -> 1 << cell).toArray()))
+        .toList();
+  }
+
+  /** One case in words: "relief undecided, leaning nowhere and rod-place is pocket". */
+  public String words(int[] cells) {
+    return IntStream.range(0, subjects.length)
+        .mapToObj(
+            i -> {
+              Domain domain = frame.domains().get(subjects[i]);
+              return CellWords.of(domain.subject(), domain.cells().get(cells[i]));
+            })
+        .collect(Collectors.joining(" and "));
+  }
+
+  /** The first case of some masks, in words. */
+  public String words(Taken taken) {
+    return words(Arrays.stream(taken.masks()).map(Integer::numberOfTrailingZeros).toArray());
+  }
+}

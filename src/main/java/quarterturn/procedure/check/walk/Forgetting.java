@@ -1,0 +1,101 @@
+package quarterturn.procedure.check.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Subject;
+import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.kind.Quantity;
+
+/**
+ * What is known where a step is reached, less what no longer matters from there on, so that ways
+ * that differ in nothing that matters are one.
+ */
+final class Forgetting {
+  /** Bits of the subjects of which something matters, and of those that may be anything. */
+  private final long[] kept;
+
+  private final long[] open;
+  private final List<Alike> alike;
+  private final List<Spoiled> spoiled;
+  private final List<Quantity> unread;
+  private final int count;
+  private final @Nullable Domain counted;
+
+  /** By cell of a subject, the cells that are one with it. */
+  private record Alike(int subject, int[] cells) {}
+
+  /** The cells of a subject that are possible once a quantity's reading is spoiled. */
+  private record Spoiled(Quantity quantity, int subject, int cells) {}
+
+  /** One that keeps what matters from a step on, and counts it. */
+  Forgetting(Frame frame, Live live, String step) {
+    List<Integer> kept = new ArrayList<>();
+    List<Alike> alike = new ArrayList<>();
+    for (int i = 0; i < frame.domains().size(); i++) {
+      Domain domain = frame.domains().get(i);
+      Set<Condition> pieces = live.pieces(step, domain);
+      if (!pieces.isEmpty()) {
+        kept.add(i);
+      }
+      if (!pieces.isEmpty() && pieces.size() < domain.pieces().size()) {
+        alike.add(new Alike(i, domain.alike(pieces)));
+      }
+    }
+    this.kept = frame.layout().all(kept::contains);
+    this.open = frame.layout().all(place -> !kept.contains(place));
+    this.alike = List.copyOf(alike);
+    this.spoiled =
+        Stream.of(Quantity.values())
+            .flatMap(quantity -> spoiled(frame, quantity))
+            .filter(one -> kept.contains(one.subject()))
+            .toList();
+    List<Quantity> unread = new ArrayList<>(List.of(Quantity.values()));
+    unread.removeAll(live.readings(step));
+    this.unread = List.copyOf(unread);
+    int count = frame.index(new Subject.Count(step));
+    boolean counts = kept.contains(count);
+    this.count = counts ? count : -1;
+    this.counted = counts ? frame.domains().get(count) : null;
+  }
+
+  private static Stream<Spoiled> spoiled(Frame frame, Quantity quantity) {
+    return Stream.of(new Subject.Reading(quantity), new Subject.Each(quantity))
+        .map(frame::index)
+        .filter(place -> place >= 0)
+        .map(place -> new Spoiled(quantity, place, readable(frame.domains().get(place))));
+  }
+
+  /** Anything that can have been read. */
+  private static int readable(Domain domain) {
+    int read = domain.all();
+    if (domain.subject() instanceof Subject.Reading reading) {
+      read &= ~domain.where(Frame.unread(reading.quantity()));
+    }
+    return read == 0 ? domain.all() : read;
+  }
+
+  /** Makes {@code at} the situation in which the step is reached from another. */
+  void reach(Situation from, Situation at) {
+    at.keep(from, kept, open, unread);
+    if (counted != null) {
+      at.mask(count, counted.onward(at.mask(count)));
+    }
+    for (Spoiled one : spoiled) {
+      Held held = from.held(one.quantity());
+      if (held.compareTo(Held.STALE) >= 0 && !held.usable()) {
+        at.mask(one.subject(), one.cells());
+      }
+    }
+    for (Alike one : alike) {
+      int wide = 0;
+      for (int mask = at.mask(one.subject()); mask != 0; mask &= mask - 1) {
+        wide |= one.cells()[Integer.numberOfTrailingZeros(mask)];
+      }
+      at.mask(one.subject(), wide);
+    }
+  }
+}

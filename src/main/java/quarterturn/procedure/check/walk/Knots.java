@@ -1,0 +1,76 @@
+package quarterturn.procedure.check.walk;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Deque;
+import java.util.List;
+
+/**
+ * The knots of a graph: sets of places that all lead to each other, by Tarjan's algorithm for
+ * strongly connected components (SIAM Journal on Computing 1, 1972).
+ */
+final class Knots {
+  /** By place, the places it leads to. */
+  private final BitSet[] graph;
+
+  /** By place, one more than its turn at being visited; 0 before. */
+  private final int[] order;
+
+  private final int[] lowest;
+  private final Deque<Integer> open = new ArrayDeque<>();
+  private final BitSet standing = new BitSet();
+  private final List<BitSet> found = new ArrayList<>();
+  private int visited;
+
+  private Knots(BitSet[] graph) {
+    this.graph = graph;
+    this.order = new int[graph.length];
+    this.lowest = new int[graph.length];
+  }
+
+  /**
+   * Those with a loop in them.
+   *
+   * @param graph by place, the places it leads to
+   */
+  static List<BitSet> of(BitSet[] graph) {
+    Knots knots = new Knots(graph);
+    for (int place = 0; place < graph.length; place++) {
+      // A place that leads nowhere is in no loop.
+      if (knots.order[place] == 0 && !graph[place].isEmpty()) {
+        knots.visit(place);
+      }
+    }
+    return knots.found;
+  }
+
+  /** A file has few enough steps for their chain to fit the stack. */
+  private void visit(int place) {
+    order[place] = ++visited;
+    lowest[place] = visited;
+    open.push(place);
+    standing.set(place);
+    BitSet nexts = graph[place];
+    for (int next = nexts.nextSetBit(0); next >= 0; next = nexts.nextSetBit(next + 1)) {
+      if (order[next] == 0) {
+        visit(next);
+        lowest[place] = Math.min(lowest[place], lowest[next]);
+      } else if (standing.get(next)) {
+        lowest[place] = Math.min(lowest[place], order[next]);
+      }
+    }
+    if (lowest[place] == order[place]) {
+      BitSet knot = new BitSet();
+      int last;
+      do {
+        last = open.pop();
+        standing.clear(last);
+        knot.set(last);
+      } while (last != place);
+      if (knot.cardinality() > 1 || nexts.get(place)) {
+        found.add(knot);
+      }
+    }
+  }
+}

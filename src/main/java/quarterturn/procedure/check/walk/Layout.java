@@ -1,0 +1,57 @@
+package quarterturn.procedure.check.walk;
+
+import java.util.List;
+import java.util.function.IntPredicate;
+
+/** Where the mask of each subject stands in the words of a {@link Situation}. */
+final class Layout {
+  private final int[] word;
+  private final int[] shift;
+  private final int[] all;
+  private final int words;
+
+  Layout(List<Domain> domains) {
+    this.word = new int[domains.size()];
+    this.shift = new int[domains.size()];
+    this.all = new int[domains.size()];
+    int at = 0;
+    int used = 0;
+    for (int i = 0; i < word.length; i++) {
+      int cells = domains.get(i).cells().size();
+      if (used + cells > Long.SIZE) {
+        at++;
+        used = 0;
+      }
+      word[i] = at;
+      shift[i] = used;
+      all[i] = domains.get(i).all();
+      used += cells;
+    }
+    this.words = at + 1;
+  }
+
+  /** Words in which nothing is possible. */
+  long[] none() {
+    return new long[words];
+  }
+
+  /**
+   * Words in which all is possible of the subjects that are so, by place, and nothing of others.
+   */
+  long[] all(IntPredicate so) {
+    long[] words = none();
+    for (int i = 0; i < word.length; i++) {
+      mask(words, i, so.test(i) ? all[i] : 0);
+    }
+    return words;
+  }
+
+  int mask(long[] in, int subject) {
+    return (int) (in[word[subject]] >>> shift[subject]) & all[subject];
+  }
+
+  void mask(long[] in, int subject, int mask) {
+    long place = (long) all[subject] << shift[subject];
+    in[word[subject]] = in[word[subject]] & ~place | (long) mask << shift[subject];
+  }
+}

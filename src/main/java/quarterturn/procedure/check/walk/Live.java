@@ -1,0 +1,251 @@
+package quarterturn.procedure.check.walk;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
+import quarterturn.procedure.Ways;
+import quarterturn.procedure.bench.BenchState;
+import quarterturn.procedure.bench.Detours;
+import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
+
+/** What can still matter at each step: what some step from there on asks for. */
+final class Live {
+  private final Frame frame;
+  private final Fans fans;
+  private final Set<Subject> decided;
+  private final Set<String> loose;
+  private final Detours detours;
+
+  /** Everything that any step states, each piece with what it speaks about. */
+  private final List<Condition> pieces = new ArrayList<>();
+
+  private final List<Subject> subjects = new ArrayList<>();
+  private final Map<Condition, Integer> places = new HashMap<>();
+  private final Map<String, Matter> matters = new LinkedHashMap<>();
+
+  /**
+   * What matters at a step, as far as it is known.
+   *
+   * @param next the steps it can lead to
+   * @param unread those of them it can lead to where nothing could be read
+   * @param replaced places of the pieces about what it reads
+   * @param gone places of those that do not matter before it, whatever comes after
+   * @param own places of those it states itself
+   * @param live places of those that matter there
+   * @param readings the quantities whose readings matter there
+   */
+  private record Matter(
+      Step step,
+      Set<String> next,
+      Set<String> unread,
+      BitSet replaced,
+      BitSet gone,
+      BitSet own,
+      BitSet live,
+      Set<Quantity> readings) {}
+
+  Live(Frame frame, Fans fans) {
+    this.frame = frame;
+    this.fans = fans;
+    this.decided = frame.decided();
+    this.loose = Paths.loose(frame.procedure());
+    this.detours = new Detours(frame.procedure());
+    List<Step> steps = List.copyOf(frame.procedure().steps().values());
+    List<BitSet> own = steps.stream().map(this::own).toList();
+    List<Matter> all = new ArrayList<>();
+    for (int i = 0; i < steps.size(); i++) {
+      Matter matter = matter(steps.get(i), own.get(i));
+      all.add(matter);
+      matters.put(steps.get(i).id(), matter);
+    }
+    boolean more = true;
+    while (more) {
+      more = false;
+      // What matters spreads against the way, so the last steps come first.
+      for (int i = steps.size() - 1; i >= 0; i--) {
+        more |= grow(all.get(i));
+      }
+    }
+  }
+
+  /** The pieces about a subject that matter at a step. */
+  Set<Condition> pieces(String step, Domain domain) {
+    Set<Condition> live = new HashSet<>();
+    Matter matter = matters.get(step);
+    if (matter != null) {
+      for (Condition piece : domain.pieces()) {
+        if (matter.live().get(places.getOrDefault(piece, pieces.size()))) {
+          live.add(piece);
+        }
+      }
+    }
+    return live;
+  }
+
+  /** The quantities whose readings matter at a step. */
+  Set<Quantity> readings(String step) {
+    Matter matter = matters.get(step);
+    return matter == null ? Set.of() : matter.readings();
+  }
+
+  /** What a step states; all of it is given places. */
+  private BitSet own(Step step) {
+    BitSet own = new BitSet();
+    Condition expects = step.words().expects();
+    for (Condition condition : Frame.stated(step)) {
+      condition
+          .pieces()
+          .forEach(
+              (piece, subject) -> {
+                int place = place(piece, subject);
+                // A reading's own branches are about the reading that is just taken.
+                boolean itself =
+                    step instanceof Step.Measure measure
+                        && subject.equals(new Subject.Reading(measure.quantity()));
+                if (!itself || condition.equals(expects)) {
+                  own.set(place);
+                }
+              });
+    }
+    return own;
+  }
+
+  private int place(Condition piece, Subject subject) {
+    return places.computeIfAbsent(
+        piece,
+        p -> {
+          subjects.add(subject);
+          pieces.add(piece);
+          return pieces.size() - 1;
+        });
+  }
+
+  private Matter matter(Step step, BitSet own) {
+    boolean reads = step instanceof Step.Measure measure && measure.which() != Which.HIGHEST;
+    Subject chosen = new Subject.Choice(step.id());
+    BitSet gone =
+        about(
+            subject ->
+                // What is chosen here replaces what was chosen before.
+                subject.equals(chosen)
+                    || (step instanceof Step.Done && !staysDecided(subject))
+                    || (step instanceof Step.TurnRod && subject instanceof Subject.Feeling));
+    return new Matter(
+        step,
+        next(frame.procedure(), step),
+        reads ? withoutReading((Step.Measure) step) : Set.of(),
+        reads ? about(subject -> shows((Step.Measure) step, subject)) : new BitSet(),
+        gone,
+        own,
+        new BitSet(),
+        EnumSet.noneOf(Quantity.class));
+  }
+
+  /** What is only expected is about the answers of one time through. */
+  private boolean staysDecided(Subject subject) {
+    return Knowledge.of(subject).stays()
+        && (!(subject instanceof Subject.Choice) || decided.contains(subject));
+  }
+
+  /** The places of the pieces about some subjects. */
+  private BitSet about(Predicate<Subject> so) {
+    BitSet about = new BitSet();
+    for (int i = 0; i < subjects.size(); i++) {
+      about.set(i, so.test(subjects.get(i)));
+    }
+    return about;
+  }
+
+  private boolean grow(Matter matter) {
+    BitSet live = new BitSet();
+    Set<Quantity> read = EnumSet.noneOf(Quantity.class);
+    add(matter.next(), live, read);
+    if (matter.step() instanceof Step.Measure measure && measure.which() != Which.HIGHEST) {
+      // A reading replaces the one before, but on the ways on where nothing could be read.
+      live.andNot(matter.replaced());
+      read.remove(measure.quantity());
+      add(matter.unread(), live, read);
+    }
+    live.andNot(matter.gone());
+    live.or(matter.own());
+    read.addAll(Uses.of(matter.step()));
+    boolean more = !live.equals(matter.live()) || !read.equals(matter.readings());
+    matter.live().or(live);
+    matter.readings().addAll(read);
+    return more;
+  }
+
+  private void add(Set<String> steps, BitSet live, Set<Quantity> read) {
+    for (String step : steps) {
+      Matter next = matters.get(step);
+      if (next != null) {
+        live.or(next.live());
+        read.addAll(next.readings());
+      }
+    }
+  }
+
+  private static boolean shows(Step.Measure step, Subject subject) {
+    Quantity quantity = step.quantity();
+    return subject.equals(new Subject.Reading(quantity))
+        || subject.equals(new Subject.Each(quantity))
+        || (quantity == Quantity.RELIEF && subject instanceof Subject.Neck);
+  }
+
+  private Set<String> withoutReading(Step.Measure step) {
+    Fan fan = fans.of(step, step.then());
+    int[] masks = new int[fan.subjects().length];
+    for (int i = 0; i < masks.length; i++) {
+      Domain domain = frame.domains().get(fan.subjects()[i]);
+      boolean own = domain.subject().equals(new Subject.Reading(step.quantity()));
+      masks[i] = own ? domain.where(Frame.unread(step.quantity())) : domain.all();
+    }
+    Set<String> found = new HashSet<>();
+    for (Fan.Taken taken : fan.spread(masks).taken()) {
+      if (taken.branch() >= 0) {
+        found.add(step.then().branches().get(taken.branch()).go());
+      } else if (taken.branch() == Fan.REST) {
+        found.add(String.valueOf(step.then().otherwise()));
+      }
+    }
+    return found;
+  }
+
+  private static final BenchState PITCH =
+      BenchState.NONE.established(Set.of(Fact.AT_PITCH)).with(Quantity.RELIEF, Held.FRESH);
+
+  private static final BenchState LOOSE = PITCH.established(Set.of(Fact.NECK_LOOSE));
+
+  private Set<String> next(Procedure procedure, Step step) {
+    Set<String> next = new HashSet<>(Ways.from(step));
+    if (step instanceof Step.Done) {
+      next.add(procedure.begin());
+    }
+    for (BenchState bench : loose.contains(step.id()) ? List.of(PITCH, LOOSE) : List.of(PITCH)) {
+      for (boolean drifted : new boolean[] {false, true}) {
+        String to = detours.afterBreak(step, bench, drifted, step instanceof Step.Wait);
+        next.add(to == null ? step.id() : to);
+      }
+      String to = detours.afterBreak(step, bench, false, false);
+      next.add(to == null ? step.id() : to);
+    }
+    if (step instanceof Step.Call) {
+      Ways.from(step).forEach(to -> next.add(detours.afterCall(to, BenchState.NONE)));
+    }
+    return next;
+  }
+}

@@ -1,0 +1,234 @@
+package quarterturn.procedure.check.walk;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Branch;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
+import quarterturn.procedure.Ways;
+
+/**
+ * The loops of a procedure that nothing limits. A loop is limited where it passes a step and a way
+ * that is open only while that step was reached less than so often; where it turns the rod and asks
+ * what the neck did; and where it rests for a day and asks what was turned that day.
+ */
+public final class Loops {
+  private record Way(String from, String to) {}
+
+  /**
+   * What limits the loops that pass it.
+   *
+   * @param steps places of steps: loops that pass one of these
+   * @param ways and one of these ways come to an end: by place, the places they lead to
+   */
+  private record Limit(BitSet steps, BitSet[] ways) {}
+
+  private final List<String> ids;
+  private final BitSet[] next;
+  private final List<Limit> limits = new ArrayList<>();
+
+  public Loops(Procedure procedure) {
+    Collection<Step> steps = procedure.steps().values();
+    this.ids = List.copyOf(procedure.steps().keySet());
+    this.next = none();
+    steps.forEach(step -> Ways.from(step).forEach(to -> add(next, new Way(step.id(), to))));
+    Map<String, Set<Way>> counted = new LinkedHashMap<>();
+    Set<String> turns = new HashSet<>();
+    Set<String> rests = new HashSet<>();
+    Set<Way> progress = new HashSet<>();
+    Set<Way> days = new HashSet<>();
+    for (Step step : steps) {
+      if (step instanceof Step.TurnRod) {
+        turns.add(step.id());
+      }
+      if (step instanceof Step.Wait wait && wait.rest()) {
+        rests.add(step.id());
+      }
+      Branch.Fork fork = step.fork();
+      if (fork == null) {
+        continue;
+      }
+      counted(step, fork, counted);
+      if (asks(fork, Subject.Neck.class)) {
+        Ways.from(step).forEach(to -> progress.add(new Way(step.id(), to)));
+      }
+      if (asks(fork, Subject.Turning.class)) {
+        Ways.from(step).forEach(to -> days.add(new Way(step.id(), to)));
+      }
+    }
+    counted.forEach((step, ways) -> limit(Set.of(step), ways));
+    limit(turns, progress);
+    limit(rests, days);
+  }
+
+  /** A graph of the steps in which none leads anywhere. */
+  private BitSet[] none() {
+    return ids.stream().map(id -> new BitSet()).toArray(BitSet[]::new);
+  }
+
+  private void add(BitSet[] graph, Way way) {
+    int from = ids.indexOf(way.from());
+    int to = ids.indexOf(way.to());
+    if (from >= 0 && to >= 0) {
+      graph[from].set(to);
+    }
+  }
+
+  private void limit(Set<String> steps, Set<Way> ways) {
+    BitSet passed = new BitSet();
+    steps.stream().mapToInt(ids::indexOf).filter(place -> place >= 0).forEach(passed::set);
+    BitSet[] open = none();
+    ways.forEach(way -> add(open, way));
+    limits.add(new Limit(passed, open));
+  }
+
+  private static boolean asks(Branch.Fork fork, Class<? extends Subject> about) {
+    return fork.branches().stream()
+        .flatMap(branch -> branch.when().subjects().stream())
+        .anyMatch(about::isInstance);
+  }
+
+  /** Ways that are open only while a step was reached less than so often. */
+  private static void counted(Step step, Branch.Fork fork, Map<String, Set<Way>> counted) {
+    Map<String, Set<String>> limited = new HashMap<>();
+    Map<String, Set<String>> free = new HashMap<>();
+    for (Branch branch : fork.branches()) {
+      Set<String> by = below(branch.when());
+      for (String one : by) {
+        limited.computeIfAbsent(branch.go(), go -> new HashSet<>()).add(one);
+      }
+      free.computeIfAbsent(branch.go(), go -> new HashSet<>(by)).retainAll(by);
+    }
+    limited.forEach(
+        (go, steps) -> {
+          Set<String> always = free.getOrDefault(go, Set.of());
+          if (!go.equals(fork.otherwise())) {
+            always.forEach(
+                one ->
+                    counted.computeIfAbsent(one, s -> new HashSet<>()).add(new Way(step.id(), go)));
+          }
+        });
+  }
+
+  /** The steps of which a condition demands that they were reached less than so often. */
+  private static Set<String> below(Condition condition) {
+    return condition.match(
+        all ->
+            all.parts().stream().flatMap(part -> below(part).stream()).collect(Collectors.toSet()),
+        any -> Set.of(),
+        not -> not.part() instanceof Condition.Reached reached ? Set.of(reached.step()) : Set.of(),
+        atom -> Set.of());
+  }
+
+  /** The shortest endless loop of each knot of steps, as the ids on it, in the file's order. */
+  public List<List<String>> endless() {
+    List<List<Integer>> found = new ArrayList<>();
+    List<BitSet> knots = new ArrayList<>(Knots.of(next));
+    knots.sort(Comparator.comparingInt(knot -> knot.nextSetBit(0)));
+    for (BitSet knot : knots) {
+      List<Integer> loop = endless(within(next, knot), knot);
+      if (loop != null) {
+        found.add(loop);
+      }
+    }
+    return found.stream().map(loop -> loop.stream().map(ids::get).toList()).toList();
+  }
+
+  /** An endless loop within a knot, or null: one that leaves out what would limit it. */
+  private @Nullable List<Integer> endless(BitSet[] graph, BitSet knot) {
+    for (Limit limit : limits) {
+      if (knot.intersects(limit.steps()) && anyOf(graph, limit.ways())) {
+        BitSet left = (BitSet) knot.clone();
+        left.andNot(limit.steps());
+        List<Integer> loop = inKnots(within(graph, left));
+        return loop != null ? loop : inKnots(without(graph, limit.ways()));
+      }
+    }
+    return shortest(graph);
+  }
+
+  private @Nullable List<Integer> inKnots(BitSet[] graph) {
+    for (BitSet knot : Knots.of(graph)) {
+      List<Integer> loop = endless(within(graph, knot), knot);
+      if (loop != null) {
+        return loop;
+      }
+    }
+    return null;
+  }
+
+  private static boolean anyOf(BitSet[] graph, BitSet[] ways) {
+    return IntStream.range(0, graph.length).anyMatch(from -> graph[from].intersects(ways[from]));
+  }
+
+  private static BitSet[] without(BitSet[] graph, BitSet[] ways) {
+    BitSet[] less = new BitSet[graph.length];
+    for (int from = 0; from < less.length; from++) {
+      less[from] = (BitSet) graph[from].clone();
+      less[from].andNot(ways[from]);
+    }
+    return less;
+  }
+
+  /** The graph with no ways but those among some places. */
+  private static BitSet[] within(BitSet[] graph, BitSet places) {
+    BitSet[] inner = new BitSet[graph.length];
+    for (int from = 0; from < inner.length; from++) {
+      inner[from] = new BitSet();
+      if (places.get(from)) {
+        inner[from].or(graph[from]);
+        inner[from].and(places);
+      }
+    }
+    return inner;
+  }
+
+  /** The shortest loop of a graph. */
+  private static @Nullable List<Integer> shortest(BitSet[] graph) {
+    List<Integer> best = null;
+    for (int start = 0; start < graph.length; start++) {
+      List<Integer> loop = back(graph, start);
+      if (loop != null && (best == null || loop.size() < best.size())) {
+        best = loop;
+      }
+    }
+    return best;
+  }
+
+  private static @Nullable List<Integer> back(BitSet[] graph, int start) {
+    Map<Integer, Integer> from = new HashMap<>();
+    Deque<Integer> open = new ArrayDeque<>(List.of(start));
+    while (!open.isEmpty()) {
+      int step = open.poll();
+      for (int to : graph[step].stream().toArray()) {
+        if (to == start) {
+          List<Integer> loop = new ArrayList<>(List.of(step));
+          for (int at = step; at != start; ) {
+            at = from.getOrDefault(at, start);
+            loop.add(0, at);
+          }
+          return loop;
+        }
+        if (from.putIfAbsent(to, step) == null) {
+          open.add(to);
+        }
+      }
+    }
+    return null;
+  }
+}

@@ -1,0 +1,251 @@
+package quarterturn.procedure.check.walk;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Branch;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Ways;
+import quarterturn.procedure.bench.Detours;
+
+/**
+ * Every way through a procedure: all situations in which each of its steps can be reached, the
+ * nearest to the beginning first. Breaks are walked too, since the engine then goes back to a
+ * reading.
+ */
+public final class Paths {
+  /** More situations than this are not walked; that is a finding of its own. */
+  static final int MOST = 100_000;
+
+  private final Frame frame;
+  private final Fans fans;
+  private final Effects effects;
+  private final Calls calls;
+  private final Entry entry;
+  private final List<Node> nodes = new ArrayList<>();
+  private final List<Wanting> wanting = new ArrayList<>();
+  private final Map<String, Fan> expectations = new HashMap<>();
+  private final Set<Branched> taken = new HashSet<>();
+  private final Map<String, Spot> spots = new HashMap<>();
+  private final Detours detours;
+  private final @Nullable String undoing;
+
+  /** Made anew each time, since most of what is reached was seen before. */
+  private final Situation reached;
+
+  /** All that a step was reached in. */
+  private record Spot(Step step, Forgetting forgetting, Set<Situation> seen, List<Node> nodes) {}
+
+  /**
+   * A fork that has a hole, or branches that overlap, or too many cases to look at.
+   *
+   * @param spread what can come of it there
+   */
+  public record Wanting(Node node, Fan fan, Fan.Spread spread) {}
+
+  /** A branch that was taken. */
+  record Branched(String step, int branch) {}
+
+  /**
+   * A step reached in a situation.
+   *
+   * @param from place of the node it was reached from, or -1
+   * @param broken whether a break lies between
+   */
+  public record Node(Step step, Situation at, int from, boolean broken) {}
+
+  Paths(Frame frame, Calls calls) {
+    this.frame = frame;
+    this.calls = calls;
+    this.fans = new Fans(frame);
+    this.effects = new Effects(frame, fans, this::spread);
+    Live live = new Live(frame, fans);
+    this.entry = new Entry(frame);
+    Procedure procedure = frame.procedure();
+    for (Step step : procedure.steps().values()) {
+      Forgetting forgetting = new Forgetting(frame, live, step.id());
+      spots.put(step.id(), new Spot(step, forgetting, new HashSet<>(), new ArrayList<>()));
+    }
+    this.reached = new Situation(frame.layout(), frame.allMasks());
+    this.detours = new Detours(procedure);
+    this.undoing = detours.undoing();
+    entry.first().forEach(first -> reach(procedure.begin(), first, -1, false));
+    for (int i = 0; i < nodes.size() && whole(); i++) {
+      expand(i);
+    }
+  }
+
+  /** Whether every situation was walked. */
+  public boolean whole() {
+    return nodes.size() < MOST;
+  }
+
+  List<Node> nodes() {
+    return Collections.unmodifiableList(nodes);
+  }
+
+  public Frame frame() {
+    return frame;
+  }
+
+  Fans fans() {
+    return fans;
+  }
+
+  Effects effects() {
+    return effects;
+  }
+
+  /** The fork of a step that has one. */
+  public Fan fan(Step step) {
+    Branch.Fork fork = step.fork();
+    if (fork == null) {
+      throw new IllegalArgumentException("step " + step.id() + " has no fork");
+    }
+    return fans.of(step, fork);
+  }
+
+  /** What a step expects, as a fork with one branch. */
+  public Fan expected(Step step, Condition expects) {
+    Branch one = new Branch(expects, step.id(), step.mark());
+    return expectations.computeIfAbsent(
+        step.id(), id -> new Fan(frame, new Branch.Fork(List.of(one), null)));
+  }
+
+  /** The forks that were found wanting, where they were reached. */
+  public List<Wanting> wanting() {
+    return Collections.unmodifiableList(wanting);
+  }
+
+  public boolean taken(String step, int branch) {
+    return taken.contains(new Branched(step, branch));
+  }
+
+  /** The ids of the steps on the shortest way to a node, itself the last. */
+  public List<String> way(Node node) {
+    List<String> way = new ArrayList<>();
+    for (Node at = node; ; at = nodes.get(at.from())) {
+      way.add(0, at.step().id());
+      if (at.broken()) {
+        way.add(0, "(a break)");
+      }
+      if (at.from() < 0) {
+        return way;
+      }
+    }
+  }
+
+  private void reach(String id, Situation situation, int from, boolean broken) {
+    Spot spot = spots.get(id);
+    if (spot == null) {
+      return;
+    }
+    spot.forgetting().reach(situation, reached);
+    if (!spot.seen().contains(reached)) {
+      Situation at = reached.copy();
+      spot.seen().add(at);
+      Node node = new Node(spot.step(), at, from, broken);
+      nodes.add(node);
+      spot.nodes().add(node);
+    }
+  }
+
+  /** The node that is looked at. */
+  private int now;
+
+  private void spread(Fan fan, Fan.Spread spread) {
+    if (spread.wanting()) {
+      wanting.add(new Wanting(nodes.get(now), fan, spread));
+    }
+  }
+
+  private void expand(int from) {
+    now = from;
+    Node node = nodes.get(from);
+    Step step = node.step();
+    Situation at = frame.settled(node.at());
+    List<Effects.Onward> ways =
+        step instanceof Step.Call call ? calls.from(this, call, at) : effects.from(step, at);
+    for (Effects.Onward way : ways) {
+      taken.add(new Branched(step.id(), way.branch()));
+      reach(way.step(), way.at(), from, false);
+    }
+    if (step instanceof Step.Done) {
+      reach(frame.procedure().begin(), entry.again(at), from, true);
+    }
+    breaks(from, step, at);
+  }
+
+  /** Where a session goes on after a break at a step, short or long. */
+  private void breaks(int from, Step step, Situation at) {
+    for (boolean waiting : step instanceof Step.Wait ? BOTH : NEVER) {
+      for (boolean drifted : at.has(Fact.AT_PITCH) ? BOTH : NEVER) {
+        String to = detours.afterBreak(step, at.bench(), drifted, waiting);
+        if (to != null) {
+          reach(to, effects.back(at, drifted), from, true);
+        } else if (drifted && !(step instanceof Step.Silent)) {
+          stay(from, at.with(at.bench().offPitch()));
+        }
+      }
+    }
+    boolean undoes = step instanceof Step.TurnRod && at.turned() && !at.has(Fact.DETUNED);
+    if (undoes && undoing != null) {
+      reach(undoing, at, from, false);
+    }
+  }
+
+  private static final boolean[] BOTH = {false, true};
+  private static final boolean[] NEVER = {false};
+
+  /** Left for long at a step where pitch does not matter any more. */
+  private void stay(int from, Situation drifted) {
+    Spot spot = spots.get(nodes.get(from).step().id());
+    if (spot != null && spot.seen().add(drifted)) {
+      Node node = new Node(spot.step(), drifted, from, true);
+      nodes.add(node);
+      spot.nodes().add(node);
+    }
+  }
+
+  /** Whether a node is where the step before it was left, and only a break lies between. */
+  public boolean stayed(Node node) {
+    return node.broken() && nodes.get(node.from()).step().equals(node.step());
+  }
+
+  /** The nodes at a step, the nearest first; none where it is never reached. */
+  public List<Node> at(String step) {
+    Spot spot = spots.get(step);
+    return spot == null ? List.of() : Collections.unmodifiableList(spot.nodes());
+  }
+
+  /** The steps at which the neck may be loose in its pocket. */
+  static Set<String> loose(Procedure procedure) {
+    List<String> seating = new Detours(procedure).seating();
+    Set<String> loose = new HashSet<>();
+    for (Step step : procedure.steps().values()) {
+      if (step.establishes().contains(Fact.NECK_LOOSE)) {
+        for (String next : Ways.from(step)) {
+          loose.addAll(Ways.reach(procedure, next, one -> !seating.contains(one.id())));
+        }
+      }
+    }
+    return loose;
+  }
+
+  /** The steps that were reached. */
+  public Set<String> reached() {
+    return spots.values().stream()
+        .filter(spot -> !spot.nodes().isEmpty())
+        .map(spot -> spot.step().id())
+        .collect(Collectors.toSet());
+  }
+}

@@ -1,0 +1,100 @@
+package quarterturn.procedure.check.walk;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import quarterturn.procedure.Branch;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Step;
+
+/** Steps that one role has to pass and another one is led around. */
+public final class Skips {
+  private Skips() {}
+
+  /**
+   * A step that is skipped.
+   *
+   * @param fork where the roles part
+   * @param skipped the role that is led around it
+   * @param way the fork, where that role goes, and a step behind the one that is skipped
+   */
+  public record Skip(Step fork, Step step, Role skipped, List<String> way) {}
+
+  public static List<Skip> of(Procedure procedure) {
+    List<Skip> skips = new ArrayList<>();
+    for (Step fork : procedure.steps().values()) {
+      Map<Role, Set<String>> ways = ways(fork);
+      for (Role passing : ways.keySet()) {
+        for (Role skipping : ways.keySet()) {
+          if (passing != skipping) {
+            skips.addAll(
+                skips(
+                    procedure,
+                    fork,
+                    ways.getOrDefault(passing, Set.of()),
+                    ways.getOrDefault(skipping, Set.of()),
+                    skipping));
+          }
+        }
+      }
+    }
+    return skips;
+  }
+
+  /** Where each role goes from a step that asks for the role. */
+  private static Map<Role, Set<String>> ways(Step step) {
+    Map<Role, Set<String>> ways = new EnumMap<>(Role.class);
+    Branch.Fork fork = step.fork();
+    if (fork == null) {
+      return ways;
+    }
+    for (Branch branch : fork.branches()) {
+      for (Condition.Atom atom : branch.when().atoms().toList()) {
+        if (atom instanceof Condition.Is is) {
+          ways.computeIfAbsent(is.role(), role -> new LinkedHashSet<>()).add(branch.go());
+        }
+      }
+    }
+    return ways;
+  }
+
+  private static List<Skip> skips(
+      Procedure procedure, Step fork, Set<String> passing, Set<String> around, Role skipping) {
+    List<Skip> skips = new ArrayList<>();
+    for (Step step : procedure.steps().values()) {
+      if (!(step instanceof Step.Wait) && !step.words().neverSkip()) {
+        continue;
+      }
+      Set<String> behind = reach(procedure, passing, Set.of(fork.id()));
+      if (!behind.contains(step.id())) {
+        continue;
+      }
+      Set<String> barred = Set.of(fork.id(), step.id());
+      behind.removeAll(reach(procedure, passing, barred));
+      behind.remove(step.id());
+      behind.retainAll(reach(procedure, around, barred));
+      procedure.steps().keySet().stream()
+          .filter(behind::contains)
+          .filter(id -> !(procedure.step(id) instanceof Step.HandOver))
+          .findFirst()
+          .ifPresent(
+              id ->
+                  skips.add(
+                      new Skip(
+                          fork, step, skipping, List.of(fork.id(), around.iterator().next(), id))));
+    }
+    return skips;
+  }
+
+  private static Set<String> reach(Procedure procedure, Set<String> from, Set<String> barred) {
+    Set<String> reached = new HashSet<>();
+    from.forEach(id -> reached.addAll(Shape.reach(procedure, id, at -> !barred.contains(at))));
+    return reached;
+  }
+}

@@ -1,0 +1,67 @@
+package quarterturn.procedure.check.walk;
+
+import java.util.EnumSet;
+import java.util.Set;
+import quarterturn.procedure.Blank;
+import quarterturn.procedure.Branch;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Subject;
+import quarterturn.procedure.kind.Quantity;
+
+/** The readings that a step rests on, taken before it. */
+public final class Uses {
+  private Uses() {}
+
+  /** Those its conditions, its text and its turn rest on, not the one it takes itself. */
+  public static Set<Quantity> of(Step step) {
+    Set<Quantity> used = decided(step);
+    if (step instanceof Step.TurnRod || says(step, Blank.READING)) {
+      used.add(Quantity.RELIEF);
+    }
+    return used;
+  }
+
+  /** Those its conditions rest on. */
+  public static Set<Quantity> decided(Step step) {
+    Set<Quantity> used = EnumSet.noneOf(Quantity.class);
+    Branch.Fork fork = step.fork();
+    if (fork != null) {
+      fork.branches().forEach(branch -> add(used, branch.when()));
+    }
+    if (step instanceof Step.Measure measure) {
+      used.remove(measure.quantity());
+    }
+    if (step.words().expects() != null) {
+      add(used, step.words().expects());
+    }
+    return used;
+  }
+
+  private static void add(Set<Quantity> used, Condition condition) {
+    condition.subjects().forEach(subject -> used.addAll(subject.match(READINGS)));
+  }
+
+  /** The quantities whose readings a subject rests on. */
+  private static final Subject.Cases<Set<Quantity>> READINGS =
+      new Subject.Cases<>(
+          reading -> Set.of(reading.quantity()),
+          differing -> Set.of(differing.quantity()),
+          repeating -> Set.of(repeating.quantity()),
+          each -> Set.of(each.quantity()),
+          choice -> Set.of(),
+          count -> Set.of(),
+          person -> Set.of(),
+          turning -> Set.of(),
+          neck -> Set.of(),
+          rod -> Set.of(),
+          feeling -> Set.of(),
+          callers -> Set.of());
+
+  /** Whether a step's words have a blank. */
+  static boolean says(Step step, Blank blank) {
+    String written = "{" + blank.word() + "}";
+    String brief = step.words().brief();
+    return step.words().text().contains(written) || (brief != null && brief.contains(written));
+  }
+}

@@ -1,0 +1,113 @@
+package quarterturn.procedure.kind;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import quarterturn.craft.Window;
+import quarterturn.craft.rod.Prior;
+import quarterturn.unit.Length;
+
+/**
+ * A kind of instrument.
+ *
+ * @param id as in {@code --kind bass-34}
+ * @param strings note names, lowest first
+ * @param frets how many
+ * @param jointFret the fret nearest the body joint, held for a relief reading
+ * @param readAt the fret over which relief is read
+ * @param prior what to expect of its rod
+ * @param windows what its readings should come to, by quantity and playing style; relief is one of
+ *     them
+ * @param make how it is usually made
+ */
+public record Kind(
+    String id,
+    String name,
+    Length scale,
+    List<String> strings,
+    int frets,
+    int jointFret,
+    int readAt,
+    Prior prior,
+    Map<Quantity, Map<Style, Ends>> windows,
+    Make make) {
+  public Kind {
+    strings = List.copyOf(strings);
+    windows = Map.copyOf(windows);
+  }
+
+  /** A kind of which only the relief and the scale are known. */
+  public Kind(
+      String id,
+      String name,
+      Length scale,
+      List<String> strings,
+      int frets,
+      int jointFret,
+      int readAt,
+      Prior prior,
+      Map<Style, Target> relief) {
+    this(
+        id,
+        name,
+        scale,
+        strings,
+        frets,
+        jointFret,
+        readAt,
+        prior,
+        Map.of(Quantity.RELIEF, ends(relief)),
+        new Make(null, null, List.of(), Make.Saddles.ADJUSTABLE));
+  }
+
+  private static Map<Style, Ends> ends(Map<Style, Target> relief) {
+    Map<Style, Ends> all = new EnumMap<>(Style.class);
+    relief.forEach((style, target) -> all.put(style, Ends.all(target.window(), target.source())));
+    return all;
+  }
+
+  /** The same kind with another joint fret. */
+  public Kind withJoint(int fret) {
+    return new Kind(id, name, scale, strings, frets, fret, readAt, prior, windows, make);
+  }
+
+  /** The same kind with another window of relief for every style. */
+  public Kind withRelief(Window window, String source) {
+    Map<Style, Ends> relief = new EnumMap<>(Style.class);
+    for (Style style : Style.values()) {
+      relief.put(style, Ends.all(window, source));
+    }
+    Map<Quantity, Map<Style, Ends>> all = new EnumMap<>(windows);
+    all.put(Quantity.RELIEF, relief);
+    return new Kind(id, name, scale, strings, frets, jointFret, readAt, prior, all, make);
+  }
+
+  /** A window and where it comes from. */
+  public record Target(Window window, String source) {}
+
+  /** The window of relief for a style. */
+  public Target target(Style style) {
+    return target(Quantity.RELIEF, style, 0);
+  }
+
+  /**
+   * The window of a quantity on one string.
+   *
+   * @param index 0 for the lowest string
+   * @throws IllegalStateException where there is none
+   */
+  public Target target(Quantity quantity, Style style, int index) {
+    Map<Style, Ends> styles = windows.get(quantity);
+    Ends ends = styles == null ? null : styles.get(style);
+    if (ends == null) {
+      throw new IllegalStateException(
+          id + " has no window of " + quantity.word() + " for " + style.word());
+    }
+    return new Target(ends.at(index, strings.size()), ends.source());
+  }
+
+  /** The note of the string a reading is taken on. */
+  public String string(Which which) {
+    return which == Which.HIGHEST ? strings.get(strings.size() - 1) : strings.get(0);
+  }
+}

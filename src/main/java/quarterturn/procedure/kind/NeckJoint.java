@@ -1,0 +1,12 @@
+package quarterturn.procedure.kind;
+
+import quarterturn.unit.Worded;
+
+/** How a neck is joined to the body. */
+public enum NeckJoint implements Worded {
+  /** Screwed on, so that it can come off, and be tilted by a shim. */
+  BOLT_ON,
+  /** Glued in. */
+  SET,
+  UNKNOWN
+}

@@ -1,0 +1,102 @@
+package quarterturn.procedure.kind;
+
+import java.util.List;
+import quarterturn.unit.Cents;
+import quarterturn.unit.Humidity;
+import quarterturn.unit.Length;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Temperature;
+import quarterturn.unit.Worded;
+
+/** What can be measured, in which unit and by which convention. */
+public enum Quantity implements Worded {
+  /** Gap under a string held at fret 1 and at the joint fret, by thickness gauges. */
+  RELIEF("mm", true, true),
+  /** Gap over fret 1 with the string pressed between frets 2 and 3, by thickness gauges. */
+  NUT_CLEARANCE("mm", true, true),
+  /** Underside of the open string to the top of fret 12. */
+  ACTION("mm", false, true),
+  /** Note at fret 12 against the open string's octave; plus is sharp. */
+  INTONATION("cents", false, true),
+  /** Underside of the string, pressed at the last fret, to the top of the pole. */
+  PICKUP_GAP("mm", false, true),
+  /** Relative humidity of the room. */
+  HUMIDITY("%", false, false),
+  /** Of the room. */
+  TEMPERATURE("C", false, false);
+
+  /** Where action is read, and where the octave is. */
+  public static final int OCTAVE = 12;
+
+  private final String unit;
+  private final boolean bracket;
+  private final boolean onString;
+
+  Quantity(String unit, boolean bracket, boolean onString) {
+    this.unit = unit;
+    this.bracket = bracket;
+    this.onString = onString;
+  }
+
+  public String unit() {
+    return unit;
+  }
+
+  /** Whether it is read as a bracket (and can touch), not as one number. */
+  public boolean bracket() {
+    return bracket;
+  }
+
+  /** Whether it is read on a string, and has a window. */
+  public boolean onString() {
+    return onString;
+  }
+
+  /** The frets that are held, by the house's convention. */
+  public List<Integer> held(Kind kind) {
+    return switch (this) {
+      case RELIEF -> List.of(1, kind.jointFret());
+      case NUT_CLEARANCE -> List.of(3);
+      case INTONATION -> List.of(OCTAVE);
+      case PICKUP_GAP -> List.of(kind.frets());
+      case ACTION, HUMIDITY, TEMPERATURE -> List.of();
+    };
+  }
+
+  /** The fret over which the gap is read, 0 where none is. */
+  public int readAt(Kind kind) {
+    return switch (this) {
+      case RELIEF -> kind.readAt();
+      case NUT_CLEARANCE -> 1;
+      case ACTION -> OCTAVE;
+      case INTONATION, PICKUP_GAP, HUMIDITY, TEMPERATURE -> 0;
+    };
+  }
+
+  /**
+   * What a person types for a quantity that is one number, in its unit.
+   *
+   * @throws NotUnderstood with what may be typed
+   */
+  public double value(String typed) {
+    return switch (this) {
+      case ACTION, PICKUP_GAP -> Length.parse(typed).mm();
+      case INTONATION -> Cents.parse(typed).cents();
+      case HUMIDITY -> Humidity.parse(typed).percent();
+      case TEMPERATURE -> Temperature.parse(typed).celsius();
+      case RELIEF, NUT_CLEARANCE ->
+          throw new IllegalStateException(word() + " is read as a bracket, not as one number");
+    };
+  }
+
+  /** What may be typed for one number. */
+  public String example() {
+    return switch (this) {
+      case ACTION, PICKUP_GAP -> "2.25";
+      case INTONATION -> "-3, or 6 where it is sharp";
+      case TEMPERATURE -> "21 C";
+      case RELIEF, NUT_CLEARANCE -> "0.30 passes 0.35 lifts";
+      case HUMIDITY -> "48";
+    };
+  }
+}

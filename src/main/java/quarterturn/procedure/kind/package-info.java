@@ -1,0 +1,8 @@
+/**
+ * Floor 3: the kinds of instrument and the quantities that are measured on them, with their words
+ * and units. What a step asks of them does not belong here.
+ */
+@NullMarked
+package quarterturn.procedure.kind;
+
+import org.jspecify.annotations.NullMarked;

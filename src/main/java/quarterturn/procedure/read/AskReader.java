@@ -1,0 +1,106 @@
+package quarterturn.procedure.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Ask;
+import quarterturn.procedure.Slip;
+import quarterturn.procedure.read.Node.Scalar;
+
+/** Reads the questions of a lesson. */
+record AskReader(WordsReader words) {
+  /** The keys that say what kind of question it is, the last for one to think about beforehand. */
+  static final List<String> KINDS = List.of("predict", "idea", "check", "question");
+
+  static final List<String> MORE = List.of("about", "answer", "wrong");
+  static final List<String> WRONG = List.of("says", "but");
+
+  private static final List<String> KEYS = Stream.concat(KINDS.stream(), MORE.stream()).toList();
+
+  /** Each question of a list that can be read. */
+  List<Ask> read(@Nullable Node list) {
+    List<Ask> asks = new ArrayList<>();
+    for (Node item : scalars().items(list)) {
+      Ask ask = one(item);
+      if (ask != null) {
+        asks.add(ask);
+      }
+    }
+    return asks;
+  }
+
+  /** A question, by itself or under the key of its kind. */
+  private @Nullable Ask one(Node item) {
+    if (!(item instanceof Node.Mapping)) {
+      String question = words.text(item);
+      return question == null ? null : new Ask(question, null);
+    }
+    Fields fields = Fields.of(item, "a question", KEYS, words.faults());
+    String kind = fields == null ? null : kind(fields);
+    if (fields == null || kind == null) {
+      return null;
+    }
+    String question = words.text(fields.optional(kind));
+    Scalar about = fields.has("about") ? scalars().scalar(fields.optional("about")) : null;
+    words.references().about(about);
+    String answer = words.text(fields.optional("answer"));
+    List<Ask.Idea> ideas = ideas(fields.optional("wrong"));
+    return question == null
+        ? null
+        : new Ask(of(kind), question, about == null ? null : about.text(), answer, ideas);
+  }
+
+  /** The one key under which the question stands, or null with a fault. */
+  private @Nullable String kind(Fields fields) {
+    List<String> kinds = KINDS.stream().filter(fields::has).toList();
+    if (kinds.isEmpty()) {
+      words
+          .faults()
+          .add(
+              Slip.MISSING_KEY,
+              fields.mark(),
+              "a question lacks its own words",
+              "Write them under one of " + String.join(", ", KINDS));
+      return null;
+    }
+    for (String second : kinds.subList(1, kinds.size())) {
+      words
+          .faults()
+          .value(
+              fields.key(second),
+              "a question is of one kind, not " + kinds.get(0) + " and " + second,
+              "Give each its own place in the list. Allowed: one of " + String.join(", ", KINDS));
+    }
+    return kinds.get(0);
+  }
+
+  private static Ask.Kind of(String key) {
+    return switch (key) {
+      case "idea" -> Ask.Kind.IDEA;
+      case "check" -> Ask.Kind.CHECK;
+      default -> Ask.Kind.PREDICT;
+    };
+  }
+
+  private List<Ask.Idea> ideas(@Nullable Node list) {
+    List<Ask.Idea> ideas = new ArrayList<>();
+    for (Node item : scalars().items(list)) {
+      Fields fields = Fields.of(item, "a wrong idea", WRONG, words.faults());
+      if (fields == null) {
+        continue;
+      }
+      String says = words.text(fields.required("says"));
+      String but = words.text(fields.required("but"));
+      fields.end();
+      if (says != null && but != null) {
+        ideas.add(new Ask.Idea(says, but));
+      }
+    }
+    return ideas;
+  }
+
+  private Scalars scalars() {
+    return new Scalars(words.faults());
+  }
+}

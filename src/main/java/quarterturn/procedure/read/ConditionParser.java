@@ -1,0 +1,203 @@
+package quarterturn.procedure.read;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Quote;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Verdict;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.unit.Worded;
+
+/**
+ * Reads the condition of a branch from words.
+ *
+ * <pre>
+ * condition = clause { "and" clause }
+ * clause    = QUANTITY STANDING { "or" STANDING }
+ *           | QUANTITY "below" | "at least" AMOUNT
+ *           | QUANTITY "differs by" "more than" | "at most" AMOUNT
+ *           | QUANTITY "repeats within" | "does not repeat within" AMOUNT
+ *           | STEP "is" | "is not" OPTION { "or" OPTION }
+ *           | STEP "reached" COUNT
+ *           | "role is" ROLE
+ *           | "turned today" | "turned in all" "at least" | "less than" TURN
+ *           | "neck" RESPONSE [ COUNT ] | "neck" RESPONSE { "or" RESPONSE }
+ *           | "rod seems" | "rod does not seem" DOUBT { "or" DOUBT }
+ *           | "rod felt" | "rod did not feel" FEEL { "or" FEEL }
+ *           | "every" | "not every" | "some" | "no" QUANTITY VERDICT { "or" VERDICT }
+ *           | "called by" | "not called by" PROCEDURE { "or" PROCEDURE }
+ * STANDING  = VERDICT | "was read" | "leans nowhere"
+ *           | "leans below" | "leans into" | "leans above" "target"
+ * VERDICT   = "cannot be measured" | "touches" | "below target" | "in target" | "undecided"
+ *           | "above target"
+ * COUNT     = "at least" | "less than" N "times"
+ * </pre>
+ *
+ * <p>Only "some" and "no" take more than one verdict. Only a quantity read as a bracket can touch,
+ * stand to the target, lean, differ or repeat.
+ */
+public final class ConditionParser {
+  /**
+   * A condition, and the steps it names, which can be checked once all steps are known.
+   *
+   * @param named in the order they stand
+   */
+  record Parsed(Condition condition, List<Named> named) {}
+
+  /**
+   * A step named in a condition.
+   *
+   * @param at where it stands in the text
+   * @param options the options of it that are named, empty for a step that is only reached
+   */
+  record Named(String step, int at, List<NamedOption> options) {}
+
+  /** An option named in a condition. */
+  record NamedOption(String option, int at) {}
+
+  private final Clause words;
+  private final List<Named> named = new ArrayList<>();
+
+  private ConditionParser(String text) {
+    words = new Clause(text);
+  }
+
+  /**
+   * Reads {@code text}.
+   *
+   * @throws Misread with the place of the word that does not fit and what may stand there
+   */
+  static Parsed parse(String text) throws Misread {
+    ConditionParser parser = new ConditionParser(text);
+    List<Condition> parts = new ArrayList<>();
+    do {
+      parts.add(parser.clause());
+    } while (parser.another());
+    Condition whole = parts.size() == 1 ? parts.get(0) : new Condition.All(parts);
+    return new Parsed(whole, List.copyOf(parser.named));
+  }
+
+  private boolean another() throws Misread {
+    if (words.atEnd()) {
+      return false;
+    }
+    if (words.take("and")) {
+      return true;
+    }
+    int at = words.at();
+    throw new Misread(
+        at,
+        Quote.of(words.take()) + " cannot stand here",
+        "Allowed: \"and\" with a further condition, or the end");
+  }
+
+  private Condition clause() throws Misread {
+    int at = words.at();
+    String first = words.take();
+    String second = words.peek(0);
+    if (first.equals("role") && !second.equals("reached")) {
+      return role();
+    }
+    if (second.equals("reached")) {
+      return new StepClause(words, named).reached(first, at);
+    }
+    if (second.equals("is")) {
+      return new StepClause(words, named).chosen(first, at);
+    }
+    for (Quantity quantity : Quantity.values()) {
+      if (quantity.word().equals(first)) {
+        return new QuantityClause(words, quantity).read();
+      }
+    }
+    return switch (first) {
+      case "turned" -> new RodClause(words).turned();
+      case "neck" -> new RodClause(words).neck();
+      case "rod" -> new RodClause(words).rod();
+      case "every", "some", "no" -> strings(first);
+      case "called" -> called();
+      case "not" -> not();
+      default -> throw unknown(first, at);
+    };
+  }
+
+  private static Misread unknown(String first, int at) {
+    List<String> starts =
+        Stream.concat(
+                Worded.words(Quantity.values()).stream(),
+                Stream.of("every", "some", "no", "not", "role", "turned", "neck", "rod", "called"))
+            .toList();
+    boolean missing = first.isEmpty() || first.equals("and");
+    String wrong =
+        missing
+            ? "a condition is missing here"
+            : "a condition cannot begin with " + Quote.of(first);
+    String mend =
+        "It begins with one of: "
+            + String.join(", ", starts)
+            + ", or with a step's id followed by \"is\" or \"reached\"";
+    return new Misread(at, wrong, missing ? mend : Quote.hint(first, starts, mend));
+  }
+
+  private Condition role() throws Misread {
+    List<String> roles = Worded.words(Role.values());
+    if (!words.take("is")) {
+      throw words.noneOf(List.of("is"), "role", List.of("is " + String.join(", is ", roles)));
+    }
+    for (Role role : Role.values()) {
+      if (words.take(role.word())) {
+        return new Condition.Is(role);
+      }
+    }
+    throw words.noneOf(roles, "role is", roles);
+  }
+
+  /** "not called by setup", "not every action in target". */
+  private Condition not() throws Misread {
+    if (words.take("called")) {
+      return new Condition.Not(called());
+    }
+    if (words.take("every")) {
+      return new Condition.Not(strings("every"));
+    }
+    throw words.noneOf(
+        List.of("called", "every"),
+        "not",
+        List.of("called by PROCEDURE", "every QUANTITY VERDICT"));
+  }
+
+  private Condition strings(String which) throws Misread {
+    List<Quantity> onString = Arrays.stream(Quantity.values()).filter(Quantity::onString).toList();
+    Quantity quantity = words.oneOf(which, onString.toArray(Quantity[]::new), Quantity::word);
+    List<Condition> parts = new ArrayList<>();
+    boolean more = !which.equals("every");
+    do {
+      Verdict verdict =
+          words.oneOf(which + " " + quantity.word(), Verdict.values(), Verdict::words);
+      parts.add(new Condition.Strings(!more, quantity, verdict));
+    } while (more && words.take("or"));
+    return which.equals("no") ? new Condition.Not(Clause.any(parts)) : Clause.any(parts);
+  }
+
+  private Condition called() throws Misread {
+    if (!words.take("by")) {
+      throw words.noneOf(List.of("by"), "called", List.of("by PROCEDURE"));
+    }
+    List<Condition> parts = new ArrayList<>();
+    do {
+      int at = words.at();
+      String procedure = words.take();
+      if (!Scalars.isId(procedure)) {
+        String wrong =
+            procedure.isEmpty()
+                ? "the name of a procedure is missing here"
+                : Quote.of(procedure) + " is no name of a procedure";
+        throw new Misread(at, wrong, "Write for example: called by setup");
+      }
+      parts.add(new Condition.Called(procedure));
+    } while (words.take("or"));
+    return Clause.any(parts);
+  }
+}

@@ -1,0 +1,47 @@
+package quarterturn.procedure.read;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Quote;
+
+/** "at least 2 times", "less than 2 times". */
+record Count(String words, int times) {
+  /** What a count begins with. */
+  static final List<String> BEGINNINGS = List.of("at least", "less than");
+
+  /** What holds where {@code atLeast} does, or where it does not. */
+  Condition of(Condition atLeast) {
+    return of(words, atLeast);
+  }
+
+  /** The same for what begins like a count. */
+  static Condition of(String beginning, Condition atLeast) {
+    return beginning.equals("less than") ? new Condition.Not(atLeast) : atLeast;
+  }
+
+  /** A count, or null where none comes next. */
+  static @Nullable Count next(Clause words) throws Misread {
+    for (String beginning : BEGINNINGS) {
+      if (words.take(beginning)) {
+        return new Count(beginning, times(words));
+      }
+    }
+    return null;
+  }
+
+  private static int times(Clause words) throws Misread {
+    int at = words.at();
+    String number = words.take();
+    if (!number.matches("[1-9][0-9]{0,2}")) {
+      String wrong =
+          number.isEmpty() ? "a count is missing here" : Quote.of(number) + " is no count";
+      throw new Misread(at, wrong, "Write for example: at least 2 times");
+    }
+    if (!words.take("times") && !words.take("time")) {
+      throw new Misread(
+          words.at(), "the word \"times\" is missing here", "Write for example: at least 2 times");
+    }
+    return Integer.parseInt(number);
+  }
+}

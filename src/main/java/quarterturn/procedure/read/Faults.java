@@ -1,0 +1,92 @@
+package quarterturn.procedure.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import quarterturn.procedure.Fault;
+import quarterturn.procedure.Mark;
+import quarterturn.procedure.Quote;
+import quarterturn.procedure.Slip;
+import quarterturn.procedure.Unreadable;
+
+/** The faults found in one file so far. */
+final class Faults {
+  /** More than anybody mends in one go; a file that is no procedure at all has any number. */
+  static final int MOST = 200;
+
+  private final Source source;
+  private final List<Fault> found = new ArrayList<>();
+  private int more;
+
+  Faults(Source source) {
+    this.source = source;
+    for (Source.Unshown unshown : source.unshown()) {
+      boolean lost = unshown.codePoint() == Source.LOST;
+      add(
+          Slip.CONTROL_CHARACTER,
+          source.mark(unshown.offset()),
+          lost
+              ? "a character was lost here (U+FFFD)"
+              : String.format("a character that cannot be shown (U+%04X)", unshown.codePoint()),
+          lost ? "Write it anew" : "Take it out");
+    }
+  }
+
+  Source source() {
+    return source;
+  }
+
+  void add(Slip slip, Mark mark, String wrong, String mend) {
+    if (found.size() < MOST) {
+      found.add(source.fault(slip.rule(), mark, wrong, mend, List.of()));
+    } else {
+      more++;
+    }
+  }
+
+  /** A value that cannot be. */
+  void value(Mark mark, String wrong, String mend) {
+    add(Slip.BAD_VALUE, mark, wrong, mend);
+  }
+
+  /** What has been named before. */
+  void twice(Node.Scalar id, String what, String mend) {
+    add(Slip.BAD_ID, id.mark(), what + Quote.of(id.text()) + " stands here a second time", mend);
+  }
+
+  boolean none() {
+    return found.isEmpty();
+  }
+
+  /** Every fault, in the order of the file. */
+  List<Fault> sorted() {
+    Stream<Fault> sorted = found.stream().sorted(Fault.BY_PLACE).distinct();
+    if (more == 0) {
+      return sorted.toList();
+    }
+    Fault rest =
+        Fault.of(
+            Slip.NOT_YAML,
+            source.mark(0),
+            "there are " + more + " more faults in this file",
+            "Mend these first");
+    return Stream.concat(sorted, Stream.of(rest)).toList();
+  }
+
+  /** All faults with one after which nothing more can be read. */
+  Unreadable stop(Mark mark, String wrong, String mend) {
+    add(Slip.NOT_YAML, mark, wrong, mend);
+    return new Unreadable(sorted());
+  }
+
+  /**
+   * Ends the reading of a file.
+   *
+   * @throws Unreadable when a fault was found
+   */
+  void check() throws Unreadable {
+    if (!none()) {
+      throw new Unreadable(sorted());
+    }
+  }
+}

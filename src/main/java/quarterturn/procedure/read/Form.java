@@ -1,0 +1,132 @@
+package quarterturn.procedure.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.read.Node.Scalar;
+
+/**
+ * The keys of a file, or of a piece of one, for readers on the floors above. Each asks for what it
+ * needs; whatever is wrong is noted with its line and column, and {@link #end} tells it all at
+ * once. Where a value is wrong or missing, null comes back.
+ */
+public final class Form {
+  private final Faults faults;
+  private final Scalars values;
+  private final Fields fields;
+
+  private Form(Faults faults, Fields fields) {
+    this.faults = faults;
+    this.values = new Scalars(faults);
+    this.fields = fields;
+  }
+
+  /**
+   * A file.
+   *
+   * @param allowed every key that may stand in it
+   * @throws Unreadable where it is no YAML with keys
+   */
+  public static Form of(String fileName, byte[] bytes, List<String> allowed) throws Unreadable {
+    Faults faults = new Faults(Source.of(fileName, bytes));
+    Fields fields = Fields.of(TreeReader.read(faults), "this file", allowed, faults);
+    if (fields == null) {
+      throw new Unreadable(faults.sorted());
+    }
+    return new Form(faults, fields);
+  }
+
+  public boolean has(String key) {
+    return fields.has(key);
+  }
+
+  /** One line of text that must be there. */
+  public @Nullable String line(String key) {
+    return values.fixed(fields.required(key));
+  }
+
+  /** One line of text that may be there. */
+  public @Nullable String lineOrNull(String key) {
+    return values.fixed(fields.optional(key));
+  }
+
+  /** An id that must be there. */
+  public @Nullable String id(String key, String what) {
+    Scalar id = values.id(fields.required(key), what);
+    return id == null ? null : id.text();
+  }
+
+  /** Ids in a list that must be there, each once. */
+  public List<String> ids(String key, String what) {
+    List<String> ids = new ArrayList<>();
+    for (Node item : values.items(fields.required(key))) {
+      Scalar id = values.id(item, what);
+      if (id != null && ids.contains(id.text())) {
+        faults.twice(id, "", "Name each one once");
+      } else if (id != null) {
+        ids.add(id.text());
+      }
+    }
+    return ids;
+  }
+
+  /** Lines of text in a list that may be there. */
+  public List<String> lines(String key) {
+    return values.fixedLines(fields.optional(key));
+  }
+
+  /** A whole number that may be there. */
+  public @Nullable Integer countOrNull(String key, int least, int most) {
+    return values.count(fields.optional(key), least, most);
+  }
+
+  /** One of {@code all} that must be there, by its word. */
+  public <T> @Nullable T word(String key, String what, T[] all, Function<T, String> word) {
+    return values.word(fields.required(key), what, all, word);
+  }
+
+  /** One of {@code all} that may be there, by its word. */
+  public <T> @Nullable T wordOrNull(String key, String what, T[] all, Function<T, String> word) {
+    return values.word(fields.optional(key), what, all, word);
+  }
+
+  /** {@code true} or {@code false}; false where it is not there. */
+  public boolean truth(String key) {
+    return fields.has(key) && values.truth(fields.optional(key));
+  }
+
+  /** The pieces of a list that may be there, each with keys of its own. */
+  public List<Form> each(String key, String what, List<String> allowed) {
+    List<Form> out = new ArrayList<>();
+    for (Node item : values.items(fields.optional(key))) {
+      Fields piece = Fields.of(item, what, allowed, faults);
+      if (piece != null) {
+        out.add(new Form(faults, piece));
+      }
+    }
+    return out;
+  }
+
+  /** Notes that the value of a key is wrong. */
+  public void wrong(String key, String wrong, String mend) {
+    Node value = fields.optional(key);
+    faults.value(value == null ? fields.key(key) : value.mark(), wrong, mend);
+  }
+
+  /** Notes the keys of this piece that are missing; asks for nothing after it. */
+  public void complete() {
+    fields.end();
+  }
+
+  /**
+   * Ends the reading of the whole file.
+   *
+   * @throws Unreadable with every fault of it
+   */
+  public void end() throws Unreadable {
+    fields.end();
+    faults.check();
+  }
+}

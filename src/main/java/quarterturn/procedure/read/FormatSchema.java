@@ -1,0 +1,131 @@
+package quarterturn.procedure.read;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import quarterturn.procedure.kind.Quantity;
+
+/**
+ * The JSON Schema (draft 2020-12) of a procedure file, for editors that complete and underline. It
+ * is made from the readers' own keys and words. It takes what the readers take (but for values with
+ * blanks around them in quotes); what only a reading of the whole can tell, such as a step that is
+ * not there, it lets pass.
+ */
+public final class FormatSchema {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+  private static final String PART = "part";
+
+  /** What each kind of step is for. */
+  private static final Map<String, String> MEANINGS =
+      Map.ofEntries(
+          Map.entry("tell", "Something to do or look at, confirmed when done."),
+          Map.entry("choose", "One of named answers."),
+          Map.entry("note", "Something to be written down in words."),
+          Map.entry("pause", "A short list of values that a technician says once more."),
+          Map.entry("measure", "A reading."),
+          Map.entry("compute", "A calculation; asks nothing and branches on what it found."),
+          Map.entry("turn", "A turn of the truss rod."),
+          Map.entry("adjust", "A screw set anew on each string out of its window."),
+          Map.entry("wait", "A time to let pass."),
+          Map.entry("call", "Another procedure, then on by how it ended."),
+          Map.entry("done", "The end, with the work done or left in order."),
+          Map.entry("hand-over", "The end, with the instrument given to a repairer."));
+
+  private FormatSchema() {}
+
+  /** The schema as text, indented, with a line break at its end. */
+  public static String text() {
+    return schema().toPrettyString().replace(System.lineSeparator(), "\n") + "\n";
+  }
+
+  private static ObjectNode schema() {
+    ObjectNode schema = NODES.objectNode();
+    schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+    schema.put("title", "A procedure of quarterturn");
+    List<String> optional = List.of("needs", "retune", "reread");
+    schema.setAll(
+        SchemaKeys.object(
+            ProcedureReader.KEYS.stream().filter(key -> !optional.contains(key)).toList(),
+            ProcedureReader.KEYS));
+    ObjectNode defs = schema.putObject("$defs");
+    defs.set("entry", entry());
+    defs.set("ask", SchemaKeys.question());
+    defs.set(PART, SchemaKeys.object(List.of(PART), List.of(PART)));
+    StepReader.KINDS.forEach(kind -> defs.set(kind, step(kind)));
+    return schema;
+  }
+
+  /** An entry of the list of steps: its kind, the key that no other kind has, says which. */
+  private static ObjectNode entry() {
+    ObjectNode entry = NODES.objectNode();
+    entry.put("type", "object");
+    ObjectNode properties = entry.putObject("properties");
+    ArrayNode one = entry.putArray("oneOf");
+    ArrayNode all = entry.putArray("allOf");
+    for (String kind : Stream.concat(Stream.of(PART), StepReader.KINDS.stream()).toList()) {
+      properties.putObject(kind);
+      one.add(required(kind));
+      ObjectNode choice = all.addObject();
+      choice.set("if", required(kind));
+      choice.putObject("then").put("$ref", "#/$defs/" + kind);
+    }
+    return entry;
+  }
+
+  private static ObjectNode required(String key) {
+    ObjectNode schema = NODES.objectNode();
+    schema.putArray("required").add(key);
+    return schema;
+  }
+
+  private static ObjectNode step(String kind) {
+    boolean silent = kind.equals("compute");
+    List<String> keys = new ArrayList<>(silent ? List.of("expects") : WordsReader.KEYS);
+    keys.addAll(StepReader.own(kind));
+    List<String> required = new ArrayList<>(List.of(kind));
+    if (!silent && !kind.equals("call")) {
+      required.add("text");
+    }
+    required.addAll(needed(kind));
+    ObjectNode schema = SchemaKeys.object(required, keys);
+    schema.withObject("/properties").set(kind, SchemaKeys.id("The step's id."));
+    schema.put("description", MEANINGS.getOrDefault(kind, ""));
+    if (keys.containsAll(ForkReader.KEYS)) {
+      ArrayNode way = schema.putArray("oneOf");
+      ForkReader.KEYS.forEach(key -> way.add(required(key)));
+    }
+    if (kind.equals("measure")) {
+      onString(schema);
+    }
+    return schema;
+  }
+
+  /** Its own keys that cannot be left out. */
+  private static List<String> needed(String kind) {
+    List<String> optional =
+        List.of(
+            "establishes", "changes", "gives", "records", "rest", "string", "short", "short-when");
+    List<String> forked =
+        StepReader.own(kind).containsAll(ForkReader.KEYS) ? ForkReader.KEYS : List.of();
+    return StepReader.own(kind).stream()
+        .filter(key -> !optional.contains(key) && !forked.contains(key))
+        .toList();
+  }
+
+  /** Which string a reading is taken on has to be said, unless it is taken on none. */
+  private static void onString(ObjectNode measure) {
+    ObjectNode quantity = measure.putObject("if").putObject("properties").putObject("quantity");
+    ArrayNode words = quantity.putArray("enum");
+    Arrays.stream(Quantity.values())
+        .filter(Quantity::onString)
+        .map(Quantity::word)
+        .forEach(words::add);
+    measure.putObject("then").putArray("required").add("string");
+    measure.putObject("else").putObject("not").putArray("required").add("string");
+  }
+}

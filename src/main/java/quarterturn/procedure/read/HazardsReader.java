@@ -1,0 +1,64 @@
+package quarterturn.procedure.read;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import quarterturn.procedure.Hazard;
+import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.read.Node.Scalar;
+
+/** Reads the hazards from {@code safety/hazards.yaml}. */
+public final class HazardsReader {
+  private HazardsReader() {}
+
+  /**
+   * Reads hazards by id, in the file's order.
+   *
+   * @throws Unreadable with every fault of the file
+   */
+  public static Map<String, Hazard> read(String fileName, byte[] bytes) throws Unreadable {
+    Faults faults = new Faults(Source.of(fileName, bytes));
+    Map<String, Hazard> hazards = draft(faults);
+    faults.check();
+    return hazards;
+  }
+
+  private static final List<String> KEYS =
+      List.of("hazard", "word", "harm", "avoid", "with", "words");
+
+  /** Reads as much as can be read; ids are kept even of hazards with a fault. */
+  static Map<String, Hazard> draft(Faults faults) throws Unreadable {
+    Scalars values = new Scalars(faults);
+    Map<String, Hazard> hazards = new LinkedHashMap<>();
+    for (Node item : Listed.items(faults, "hazards")) {
+      Fields fields = Fields.of(item, "a hazard", KEYS, faults);
+      if (fields == null) {
+        continue;
+      }
+      Scalar id = values.id(fields.required("hazard"), "a hazard");
+      Hazard.Word word =
+          values.word(
+              fields.required("word"), "a signal word", Hazard.Word.values(), Hazard.Word::name);
+      String harm = values.fixed(fields.required("harm"));
+      String avoid = values.fixed(fields.required("avoid"));
+      List<String> with = values.fixedLines(fields.optional("with"));
+      List<String> words = values.fixedLines(fields.optional("words"));
+      fields.end();
+      if (id == null) {
+        continue;
+      }
+      Hazard hazard =
+          new Hazard(
+              id.text(),
+              word == null ? Hazard.Word.WARNING : word,
+              harm == null ? "" : harm,
+              avoid == null ? "" : avoid,
+              with,
+              words);
+      if (hazards.putIfAbsent(id.text(), hazard) != null) {
+        faults.twice(id, "the hazard ", "Give each its own id");
+      }
+    }
+    return hazards;
+  }
+}

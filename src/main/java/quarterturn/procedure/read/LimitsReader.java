@@ -1,0 +1,244 @@
+package quarterturn.procedure.read;
+
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Amounts;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.Slip;
+import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.unit.Turn;
+
+/** Reads the limits from {@code safety/limits.yaml}. */
+public final class LimitsReader {
+  private static final List<String> KEYS =
+      List.of(
+          "per-reading",
+          "first-move",
+          "beginner-day",
+          "day",
+          "rest",
+          "from-as-found",
+          "moves-without-answer",
+          "moves-while-touching",
+          "wrong-way-moves",
+          "settle",
+          "retune-after",
+          "reading-holds",
+          "stop-feels",
+          "turn-needs",
+          "tighten-needs",
+          "turn-hazards",
+          "most-reported",
+          "put-off",
+          "pause",
+          "known-for",
+          "seen",
+          "wrong-way",
+          "answer-expected",
+          "climate-after",
+          "climate-points",
+          "day-on",
+          "week-on",
+          "season-on",
+          "answered-at",
+          "ahead");
+
+  private static final int MOST_MOVES = 20;
+
+  private final Scalars values;
+  private final Fields fields;
+  private final @Nullable Fields shipped;
+
+  private LimitsReader(Faults faults, Fields fields, @Nullable Fields shipped) {
+    this.values = new Scalars(faults);
+    this.fields = fields;
+    this.shipped = shipped;
+  }
+
+  /**
+   * Reads the limits.
+   *
+   * @throws Unreadable with every fault of the file
+   */
+  public static Limits read(String fileName, byte[] bytes) throws Unreadable {
+    Faults faults = new Faults(Source.of(fileName, bytes));
+    Limits limits = draft(faults, null, null);
+    faults.check();
+    return limits;
+  }
+
+  /**
+   * Reads as much as can be read; what cannot is nothing.
+   *
+   * @param hazards ids of the known hazards, or null where they are not known
+   * @param shipped the file that comes with the program, where this is a user's own: what it leaves
+   *     out is as there, and some of what it says may only be stricter; else null
+   */
+  static Limits draft(Faults faults, @Nullable List<String> hazards, @Nullable Faults shipped)
+      throws Unreadable {
+    Fields own = listed(faults);
+    if (shipped == null) {
+      return new LimitsReader(faults, own, null).limits(hazards);
+    }
+    Fields theirs = listed(shipped);
+    return new LimitsReader(faults, own.over(theirs), theirs).limits(hazards);
+  }
+
+  private static Fields listed(Faults faults) throws Unreadable {
+    Fields file = Fields.ofFile(faults, List.of("limits"));
+    Fields fields = Fields.of(file.required("limits"), "the list of limits", KEYS, faults);
+    file.end();
+    if (fields == null) {
+      throw new Unreadable(faults.sorted());
+    }
+    return fields;
+  }
+
+  private Limits limits(@Nullable List<String> hazards) {
+    Node first = fields.required("first-move");
+    Turn perReading = TurnReader.limit(values, fields.required("per-reading"), Turn.QUARTER);
+    Limits limits =
+        new Limits(
+            orNone(perReading),
+            orNone(TurnReader.limit(values, first, perReading == null ? Turn.QUARTER : perReading)),
+            turn(fields.required("beginner-day")),
+            hours(fields.required("rest")),
+            turn(fields.required("from-as-found")),
+            moves(fields.required("moves-without-answer")),
+            moves(fields.required("moves-while-touching")),
+            moves(fields.required("wrong-way-moves")),
+            minutes(fields.required("settle")),
+            minutes(fields.required("retune-after")),
+            minutes(fields.required("reading-holds")),
+            values.words(fields.required("stop-feels"), "a feel", Feel.values()),
+            facts(fields.required("turn-needs")),
+            facts(fields.required("tighten-needs")),
+            new WordsReader(values.faults(), new References(values.faults()), hazards)
+                .hazards(values, fields.required("turn-hazards")),
+            least("day", this::time),
+            most("most-reported", this::turn),
+            most("put-off", this::moves),
+            most("pause", this::time),
+            least("known-for", this::time),
+            new Limits.Answers(
+                least("seen", this::mm),
+                most("wrong-way", this::mm),
+                most("answer-expected", this::turn)),
+            new Limits.Climate(
+                most("climate-after", this::time), most("climate-points", this::points)),
+            new Limits.Rechecks(
+                recheck("day-on"),
+                recheck("week-on"),
+                recheck("season-on"),
+                most("answered-at", this::moves),
+                time(fields.required("ahead"))));
+    fields.end();
+    return limits;
+  }
+
+  /** A figure that a user's own file may only make smaller. */
+  private <T extends Comparable<T>> T most(String key, Function<@Nullable Node, T> read) {
+    return held(key, read, Comparator.naturalOrder());
+  }
+
+  /** A figure that a user's own file may only make larger. */
+  private <T extends Comparable<T>> T least(String key, Function<@Nullable Node, T> read) {
+    return held(key, read, Comparator.reverseOrder());
+  }
+
+  /**
+   * A figure that a user's own file may only make stricter.
+   *
+   * @param laxer puts the laxer one last
+   */
+  private <T> T held(String key, Function<@Nullable Node, T> read, Comparator<T> laxer) {
+    T figure = read.apply(fields.required(key));
+    if (shipped != null && laxer.compare(figure, read.apply(shipped.optional(key))) > 0) {
+      values
+          .faults()
+          .add(
+              Slip.OVER_LIMIT,
+              fields.key(key),
+              key + " is laxer than in the limits that come with the program",
+              "Write a stricter figure, or take it out: theirs holds then");
+    }
+    return figure;
+  }
+
+  private Limits.Recheck recheck(String key) {
+    return held(key, this::recheck, Comparator.comparing(Limits.Recheck::after));
+  }
+
+  private Limits.Recheck recheck(@Nullable Node node) {
+    List<String> keys = List.of("after", "start", "due", "sheet");
+    Fields one = Fields.of(node, "a re-check", keys, values.faults());
+    if (one == null) {
+      return new Limits.Recheck(Duration.ZERO, "", "", "");
+    }
+    Node.Scalar start = values.id(one.required("start"), "a procedure");
+    String due = values.fixed(one.required("due"));
+    String sheet = values.fixed(one.required("sheet"));
+    Duration after = time(one.required("after"));
+    one.end();
+    return new Limits.Recheck(
+        after,
+        start == null ? "" : start.text(),
+        Objects.requireNonNullElse(due, ""),
+        Objects.requireNonNullElse(sheet, ""));
+  }
+
+  private static Turn orNone(@Nullable Turn turn) {
+    return Objects.requireNonNullElse(turn, Turn.NONE);
+  }
+
+  private Turn turn(@Nullable Node node) {
+    return orNone(values.parsed(node, Amounts::turn));
+  }
+
+  private double mm(@Nullable Node node) {
+    return amount(node, Quantity.RELIEF);
+  }
+
+  private double points(@Nullable Node node) {
+    return amount(node, Quantity.HUMIDITY);
+  }
+
+  private double amount(@Nullable Node node, Quantity quantity) {
+    Double read = values.parsed(node, text -> Amounts.of(quantity, text));
+    return Objects.requireNonNullElse(read, 0.0);
+  }
+
+  private int moves(@Nullable Node node) {
+    return Objects.requireNonNullElse(values.count(node, 1, MOST_MOVES), 1);
+  }
+
+  private int minutes(@Nullable Node node) {
+    return Objects.requireNonNullElse(values.parsed(node, Amounts::minutes), 0);
+  }
+
+  private Duration time(@Nullable Node node) {
+    return Duration.ofMinutes(minutes(node));
+  }
+
+  private int hours(@Nullable Node node) {
+    int minutes = minutes(node);
+    if (node != null && minutes % 60 != 0) {
+      values
+          .faults()
+          .value(node.mark(), "the rest is counted in whole hours", "Write for example 24 h");
+    }
+    return minutes / 60;
+  }
+
+  private Set<Fact> facts(@Nullable Node node) {
+    return values.words(node, "a fact", Fact.values());
+  }
+}

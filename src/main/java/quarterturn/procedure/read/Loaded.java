@@ -1,0 +1,30 @@
+package quarterturn.procedure.read;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import quarterturn.procedure.Fault;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Mark;
+
+/**
+ * A library with the text of the files it was read from, so that more can be said of them.
+ *
+ * @param sources by the file's name, as marks give it
+ * @param own ids of the procedures that were not proven when the program was built: those of the
+ *     user's own, and all of them where hazards, limits or results are the user's own
+ */
+public record Loaded(Library library, Map<String, Source> sources, Set<String> own) {
+  public Loaded {
+    sources = Map.copyOf(sources);
+    own = Set.copyOf(own);
+  }
+
+  /** A fault at {@code mark}, with the line that stands there. */
+  public Fault fault(String rule, Mark mark, String wrong, String mend, List<String> path) {
+    Source source = sources.get(mark.file());
+    return source == null
+        ? new Fault(rule, mark, wrong, mend, "", 0, path)
+        : source.fault(rule, mark, wrong, mend, path);
+  }
+}

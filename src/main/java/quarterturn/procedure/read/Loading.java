@@ -1,0 +1,266 @@
+package quarterturn.procedure.read;
+
+import java.io.IOException;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Fault;
+import quarterturn.procedure.Hazard;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Quote;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.Slip;
+import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.Shelf.Found;
+
+/** One reading of a library: the files read so far, and the faults of all of them. */
+final class Loading {
+  /** A procedure that was read, with what is needed to name its faults. */
+  private record Read(ProcedureReader.Draft draft, Faults faults, boolean own) {}
+
+  /** Names of the files that procedures are held to. */
+  static final Set<String> RULES =
+      Set.of("kinds.yaml", "results.yaml", "hazards.yaml", "limits.yaml");
+
+  private final Shelf shelf;
+  private final List<Faults> files = new ArrayList<>();
+  private final List<Fault> broken = new ArrayList<>();
+  private final Map<String, Read> procedures = new LinkedHashMap<>();
+  private final Set<String> tried = new LinkedHashSet<>();
+  private boolean ownRules;
+
+  Loading(Shelf shelf) {
+    this.shelf = shelf;
+  }
+
+  /**
+   * Reads everything that the procedure {@code first} needs.
+   *
+   * @param first null where no procedure is asked for, but what they are held to
+   * @param expected the id it was asked for by, or null where its file says it
+   */
+  Loaded load(@Nullable Found first, @Nullable String expected) throws Unreadable, IOException {
+    Map<String, Hazard> hazards = rule("safety", "hazards", HazardsReader::draft);
+    Map<String, Kind> kinds = read(shelf.needed("procedures", "kinds"), KindsReader::draft);
+    List<String> known = hazards == null ? null : List.copyOf(hazards.keySet());
+    Limits limits = limits(shelf.needed("safety", "limits"), known);
+    Results results = results(shelf.needed("procedures", "results"), limits);
+    if (expected != null) {
+      tried.add(expected);
+    }
+    String begin = first == null ? null : procedure(first, expected, known);
+    if (results != null) {
+      needed(results, known);
+    }
+    if (begin != null) {
+      circles(begin, new LinkedHashSet<>(), new LinkedHashSet<>());
+    }
+    if (results != null) {
+      procedures.values().forEach(one -> named(one, results));
+    }
+    List<Fault> faults = faults();
+    if (!faults.isEmpty()) {
+      throw new Unreadable(faults);
+    }
+    if (hazards == null || limits == null || kinds == null || results == null) {
+      throw new IllegalStateException("a file was not read, and has no fault");
+    }
+    Map<String, Procedure> read = new LinkedHashMap<>();
+    procedures.forEach((id, one) -> read.put(id, one.draft().procedure()));
+    Map<String, Source> sources = new LinkedHashMap<>();
+    files.forEach(file -> sources.put(file.source().file(), file.source()));
+    Set<String> own = new LinkedHashSet<>();
+    procedures.forEach((id, one) -> own.addAll(ownRules || one.own() ? Set.of(id) : Set.of()));
+    return new Loaded(new Library(read, kinds, hazards, limits, results), sources, own);
+  }
+
+  /**
+   * The faults of one of the files that procedures are held to.
+   *
+   * @param name one of {@link #RULES}, which says what it is
+   */
+  List<Fault> faults(Found file, String name) throws IOException {
+    switch (name) {
+      case "kinds.yaml" -> read(file, KindsReader::draft);
+      case "results.yaml" -> results(file, null);
+      case "hazards.yaml" -> read(file, HazardsReader::draft);
+      default -> {
+        Map<String, Hazard> hazards = rule("safety", "hazards", HazardsReader::draft);
+        List<String> known = hazards == null ? null : List.copyOf(hazards.keySet());
+        limits(file, known);
+      }
+    }
+    return faults();
+  }
+
+  /** Reads a file as far as it goes. */
+  private interface Drafting<T> {
+    T read(Faults faults) throws Unreadable;
+  }
+
+  /** A file that other files are held to. */
+  private <T> @Nullable T rule(String folder, String name, Drafting<T> drafting)
+      throws IOException {
+    Found found = shelf.needed(folder, name);
+    ownRules |= found.own();
+    return read(found, drafting);
+  }
+
+  private @Nullable Limits limits(Found found, @Nullable List<String> hazards) throws IOException {
+    Found shipped = new Shelf(null).needed("safety", "limits");
+    return read(found, faults -> LimitsReader.draft(faults, hazards, behind(found, shipped)));
+  }
+
+  private @Nullable Results results(Found found, @Nullable Limits limits) throws IOException {
+    Found shipped = new Shelf(null).needed("procedures", "results");
+    return read(found, faults -> ResultsReader.draft(faults, limits, behind(found, shipped)));
+  }
+
+  /** The file that says what a user's own leaves out, or null where it is none of theirs. */
+  private @Nullable Faults behind(Found found, Found shipped) throws Unreadable {
+    ownRules |= found.own();
+    return found.own() ? new Faults(shelf.source(shipped)) : null;
+  }
+
+  private <T> @Nullable T read(Found found, Drafting<T> drafting) {
+    Faults faults = null;
+    try {
+      faults = new Faults(shelf.source(found));
+      T read = drafting.read(faults);
+      files.add(faults);
+      return read;
+    } catch (Unreadable e) {
+      broken.addAll(e.faults());
+      return null;
+    }
+  }
+
+  /**
+   * Reads a procedure, and those it calls.
+   *
+   * @param expected the id it is called by, or null where its file says it
+   * @return its id, or null where it could not be read
+   */
+  private @Nullable String procedure(
+      Found found, @Nullable String expected, @Nullable List<String> hazards) throws IOException {
+    Read one =
+        read(
+            found,
+            faults ->
+                new Read(
+                    ProcedureReader.draft(faults, found.bytes(), hazards), faults, found.own()));
+    if (one == null) {
+      return null;
+    }
+    Scalar id = one.draft().id();
+    if (expected != null && id != null && !id.text().equals(expected)) {
+      one.faults()
+          .add(
+              Slip.BAD_ID,
+              id.mark(),
+              "the file of the procedure " + Quote.of(expected) + " calls itself another",
+              "Write procedure: " + expected + ", or give the file the name of its procedure");
+    }
+    String name = expected != null ? expected : one.draft().procedure().id();
+    procedures.put(name, one);
+    for (Scalar call : one.draft().calls()) {
+      follow(one, call, hazards);
+    }
+    return name;
+  }
+
+  /** Procedures that take anew what others need. */
+  private void needed(Results results, @Nullable List<String> hazards) throws IOException {
+    Deque<Read> open = new ArrayDeque<>(procedures.values());
+    while (!open.isEmpty()) {
+      Read one = open.pop();
+      for (String need : one.draft().procedure().needs()) {
+        Results.Result result = results.results().get(need);
+        String by = result == null ? null : result.by();
+        Found found = by == null ? null : shelf.procedure(by);
+        if (by != null && found != null && !procedures.containsKey(by) && tried.add(by)) {
+          procedure(found, by, hazards);
+          Read read = procedures.get(by);
+          if (read != null) {
+            open.add(read);
+          }
+        }
+      }
+    }
+  }
+
+  /** Changes and results that a procedure names must be known. */
+  private static void named(Read one, Results results) {
+    Scalars values = new Scalars(one.faults());
+    for (Scalar change : one.draft().changes()) {
+      if (!results.changes().containsKey(change.text())) {
+        values.unknown(
+            Slip.UNKNOWN_ID, change, "a change", List.copyOf(results.changes().keySet()));
+      }
+    }
+    for (Scalar result : one.draft().results()) {
+      if (!results.results().containsKey(result.text())) {
+        values.unknown(
+            Slip.UNKNOWN_ID, result, "a result", List.copyOf(results.results().keySet()));
+      }
+    }
+  }
+
+  private void follow(Read caller, Scalar call, @Nullable List<String> hazards) throws IOException {
+    String called = call.text();
+    Found found = shelf.procedure(called);
+    if (found == null && !procedures.containsKey(called)) {
+      caller
+          .faults()
+          .add(Slip.UNKNOWN_ID, call.mark(), Shelf.noProcedure(called), shelf.lookedFor());
+    } else if (found != null && !procedures.containsKey(called) && tried.add(called)) {
+      procedure(found, called, hazards);
+    }
+  }
+
+  /** A procedure that calls itself, by whatever way round, would never end. */
+  private void circles(String id, Set<String> above, Set<String> done) {
+    Read caller = procedures.get(id);
+    if (caller == null || !done.add(id)) {
+      return;
+    }
+    above.add(id);
+    for (Scalar call : caller.draft().calls()) {
+      if (above.contains(call.text())) {
+        String way =
+            Stream.concat(
+                    above.stream().dropWhile(one -> !one.equals(call.text())),
+                    Stream.of(call.text()))
+                .collect(Collectors.joining(", which calls "));
+        caller
+            .faults()
+            .add(
+                Slip.CALL_CIRCLE,
+                call.mark(),
+                "procedures that call each other never end: " + way,
+                "Take one of these calls out");
+      } else {
+        circles(call.text(), above, done);
+      }
+    }
+    above.remove(id);
+  }
+
+  private List<Fault> faults() {
+    List<Fault> all = new ArrayList<>(broken);
+    files.forEach(file -> all.addAll(file.sorted()));
+    return all;
+  }
+}

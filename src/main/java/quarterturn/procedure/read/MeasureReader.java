@@ -1,0 +1,81 @@
+package quarterturn.procedure.read;
+
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Amounts;
+import quarterturn.procedure.Branch.Fork;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Slip;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Verdict;
+import quarterturn.procedure.Words;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
+
+/** Reads a measure step: quantity, string, gauge and the range that is plausible. */
+record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReader forks) {
+  @Nullable Step read(StepReader.Begun step) {
+    Fields fields = step.fields();
+    Words said = words.read(fields, step.part(), true);
+    Node named = fields.required("quantity");
+    Quantity quantity = values.word(named, "a quantity", Quantity.values());
+    Node gauge = fields.required("gauge");
+    Node plausible = fields.required("plausible");
+    Node branches = fields.required("branches");
+    Fork then = branches == null ? null : forks.read(fields, step.what());
+    if (quantity == null) {
+      return null;
+    }
+    Which which = string(fields, quantity);
+    Double gaugeStep = values.parsed(gauge, text -> Amounts.of(quantity, text));
+    Amounts.Range range = values.parsed(plausible, text -> Amounts.range(quantity, text));
+    if (gauge != null && gaugeStep != null && gaugeStep <= 0) {
+      faults.value(
+          gauge.mark(),
+          "a gauge's step of nothing",
+          "Write its step, for example " + Amounts.example(quantity));
+    }
+    if (then != null) {
+      immeasurable(fields, quantity, then);
+    }
+    if (gaugeStep == null || range == null || then == null) {
+      return null;
+    }
+    return new Step.Measure(
+        step.id(),
+        said,
+        step.mark(),
+        quantity,
+        which,
+        range.least(),
+        range.most(),
+        gaugeStep,
+        then);
+  }
+
+  private @Nullable Which string(Fields fields, Quantity quantity) {
+    if (!quantity.onString()) {
+      if (fields.has("string")) {
+        faults.add(
+            Slip.UNKNOWN_KEY,
+            fields.key("string"),
+            quantity.word() + " is not read on a string",
+            "Take it out");
+      }
+      return null;
+    }
+    return values.word(fields.required("string"), "a string", Which.values());
+  }
+
+  private void immeasurable(Fields fields, Quantity quantity, Fork then) {
+    Condition wanted = new Condition.Against(quantity, Verdict.NOT_MEASURED);
+    if (then.branches().stream()
+        .flatMap(branch -> branch.when().atoms())
+        .noneMatch(wanted::equals)) {
+      faults.add(
+          Slip.OPEN_BRANCHES,
+          fields.key("branches"),
+          "no branch says what to do when nothing can be read",
+          "Add one with when: " + quantity.word() + " " + Verdict.NOT_MEASURED.words());
+    }
+  }
+}

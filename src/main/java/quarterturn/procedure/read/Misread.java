@@ -1,0 +1,32 @@
+package quarterturn.procedure.read;
+
+/** A condition that cannot be read, and the letter at which it goes wrong. */
+final class Misread extends Exception {
+  private static final long serialVersionUID = 1L;
+
+  private final int at;
+  private final String wrong;
+  private final String mend;
+
+  Misread(int at, String wrong, String mend) {
+    super(wrong + ". " + mend);
+    this.at = at;
+    this.wrong = wrong;
+    this.mend = mend;
+  }
+
+  /** Index into the condition's text. */
+  int at() {
+    return at;
+  }
+
+  /** What was found there. */
+  String wrong() {
+    return wrong;
+  }
+
+  /** What may stand there. */
+  String mend() {
+    return mend;
+  }
+}

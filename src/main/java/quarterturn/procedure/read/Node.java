@@ -1,0 +1,53 @@
+package quarterturn.procedure.read;
+
+import java.util.List;
+import java.util.Map;
+import quarterturn.procedure.Mark;
+
+/** A piece of a file that remembers where it stood. */
+sealed interface Node {
+  Mark mark();
+
+  /** What it is, as a message calls it. */
+  String name();
+
+  /**
+   * A single value.
+   *
+   * @param text as written, without quotes and without blank space at its ends
+   * @param raw the same as it stands in the file
+   */
+  record Scalar(String text, String raw, Mark mark) implements Node {
+    @Override
+    public String name() {
+      return text.isEmpty() ? "nothing" : "a single value";
+    }
+  }
+
+  /** A list. */
+  record Sequence(List<Node> items, Mark mark) implements Node {
+    @Override
+    public String name() {
+      return "a list";
+    }
+  }
+
+  /** Keys with their values, in the file's order. */
+  record Mapping(Map<String, Entry> entries, Mark mark) implements Node {
+    @Override
+    public String name() {
+      return "keys with values";
+    }
+  }
+
+  /** A value of a mapping and where its key stands. */
+  record Entry(Mark key, Node value) {}
+
+  /** A piece already refused with a fault of its own, so that nothing more is said about it. */
+  record Refused(Mark mark) implements Node {
+    @Override
+    public String name() {
+      return "a refused value";
+    }
+  }
+}

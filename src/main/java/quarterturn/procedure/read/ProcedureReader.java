@@ -1,0 +1,223 @@
+package quarterturn.procedure.read;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Quote;
+import quarterturn.procedure.Slip;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.read.Node.Scalar;
+
+/** Reads a procedure from its file. */
+public final class ProcedureReader {
+  static final List<String> KEYS =
+      List.of(
+          "procedure",
+          "revision",
+          "title",
+          "purpose",
+          "tools",
+          "begin",
+          "needs",
+          "retune",
+          "reread",
+          "steps");
+
+  private final Faults faults;
+  private final Scalars values;
+  private final References references;
+  private final StepReader stepReader;
+  private final Map<String, Step> steps = new LinkedHashMap<>();
+  private final List<Scalar> needs = new ArrayList<>();
+
+  private ProcedureReader(Faults faults, @Nullable List<String> hazards) {
+    this.faults = faults;
+    this.values = new Scalars(faults);
+    this.references = new References(faults);
+    this.stepReader = new StepReader(faults, references, hazards);
+  }
+
+  /**
+   * Reads a procedure.
+   *
+   * @param fileName as faults name it
+   * @param bytes the file, UTF-8
+   * @param hazards ids of the hazards a step may name
+   * @throws Unreadable with every fault of the file
+   */
+  public static Procedure read(String fileName, byte[] bytes, Collection<String> hazards)
+      throws Unreadable {
+    Faults faults = new Faults(Source.of(fileName, bytes));
+    Procedure procedure = draft(faults, bytes, List.copyOf(hazards)).procedure();
+    faults.check();
+    return procedure;
+  }
+
+  /**
+   * A procedure that is to be used only if its file has no faults.
+   *
+   * @param id its id where it stands, or null where it has none
+   * @param calls the ids of the procedures it calls, where they stand
+   * @param changes the ids of the changes it makes, where they stand
+   * @param results the ids of the results it needs or gives, where they stand
+   */
+  record Draft(
+      Procedure procedure,
+      @Nullable Scalar id,
+      List<Scalar> calls,
+      List<Scalar> changes,
+      List<Scalar> results) {}
+
+  /**
+   * Reads as much as can be read.
+   *
+   * @param hazards ids of the known hazards, or null where they are not known
+   * @throws Unreadable when the file is no YAML
+   */
+  static Draft draft(Faults faults, byte[] bytes, @Nullable List<String> hazards)
+      throws Unreadable {
+    Node root = TreeReader.read(faults);
+    ProcedureReader reader = new ProcedureReader(faults, hazards);
+    Fields fields = Fields.of(root, "a procedure", KEYS, faults);
+    if (fields == null) {
+      throw new Unreadable(faults.sorted());
+    }
+    Scalar id = reader.values.id(fields.required("procedure"), "a procedure");
+    Procedure procedure = reader.procedure(fields, id == null ? "" : id.text(), digest(bytes));
+    List<Scalar> results = new ArrayList<>(reader.stepReader.given());
+    results.addAll(reader.needs);
+    return new Draft(
+        procedure, id, reader.stepReader.calls(), reader.stepReader.changed(), results);
+  }
+
+  private Procedure procedure(Fields fields, String id, String digest) {
+    Integer revision = values.count(fields.required("revision"), 1, 999_999);
+    String title = values.fixed(fields.required("title"));
+    String purpose = values.fixed(fields.required("purpose"));
+    List<String> tools = values.fixedLines(fields.required("tools"));
+    for (Node need : values.items(fields.optional("needs"))) {
+      Scalar result = values.id(need, "a result");
+      if (result != null) {
+        needs.add(result);
+      }
+    }
+    String begin = way(fields, "begin");
+    String retune = fields.has("retune") ? way(fields, "retune") : begin;
+    String reread = fields.has("reread") ? way(fields, "reread") : begin;
+    steps(fields.required("steps"));
+    fields.end();
+    if (!steps.isEmpty()) {
+      references.check();
+    }
+    return new Procedure(
+        id,
+        revision == null ? 0 : revision,
+        Objects.requireNonNullElse(title, ""),
+        Objects.requireNonNullElse(purpose, ""),
+        tools,
+        begin,
+        retune,
+        reread,
+        steps,
+        digest,
+        needs.stream().map(Scalar::text).toList());
+  }
+
+  private String way(Fields fields, String key) {
+    Scalar step = values.scalar(fields.required(key));
+    references.way(step);
+    return step == null ? "" : step.text();
+  }
+
+  private void steps(@Nullable Node node) {
+    List<Node> entries = values.items(node);
+    String part = null;
+    for (Node entry : entries) {
+      if (!(entry instanceof Node.Mapping mapping) || mapping.entries().isEmpty()) {
+        if (!(entry instanceof Node.Refused)) {
+          faults.value(entry.mark(), "expected a step here, found " + entry.name(), begins());
+        }
+        continue;
+      }
+      String kind = mapping.entries().keySet().iterator().next();
+      if (kind.equals("part")) {
+        part = part(mapping);
+        continue;
+      }
+      if (part == null) {
+        faults.add(
+            Slip.MISSING_KEY,
+            entry.mark(),
+            "this step belongs to no part of the work",
+            "Begin the list with the name of a part: - part: Get ready");
+        part = "";
+      }
+      step(mapping, kind, part);
+    }
+    if (entries.isEmpty() && node instanceof Node.Sequence) {
+      faults.value(
+          node.mark(), "the list of steps is empty", "A procedure needs one step at least");
+    }
+  }
+
+  private String part(Node.Mapping mapping) {
+    Fields fields = Fields.of(mapping, "a part", List.of("part"), faults);
+    String name = fields == null ? null : values.fixed(fields.required("part"));
+    return Objects.requireNonNullElse(name, "");
+  }
+
+  private void step(Node.Mapping mapping, String kind, String part) {
+    if (StepReader.KINDS.contains(kind)) {
+      Step step = stepReader.read(mapping, kind, part);
+      if (step != null) {
+        steps.putIfAbsent(step.id(), step);
+      }
+      return;
+    }
+    for (String other : StepReader.KINDS) {
+      if (mapping.entries().containsKey(other)) {
+        faults.add(
+            Slip.UNKNOWN_WORD,
+            mapping.mark(),
+            "this step begins with " + Quote.of(kind) + ", not with its kind",
+            "Put " + other + " before it");
+        stepReader.read(mapping, other, part);
+        return;
+      }
+    }
+    // Its id counts all the same, so that the ways to it are not called faults too.
+    Node.Entry named = mapping.entries().get(kind);
+    if (named != null && named.value() instanceof Scalar id) {
+      references.step(id, kind, List.of());
+    }
+    faults.add(
+        Slip.UNKNOWN_WORD,
+        mapping.mark(),
+        Quote.of(kind) + " is no kind of step",
+        Quote.hint(kind, StepReader.KINDS, begins()));
+  }
+
+  private static String begins() {
+    return "A step begins with its kind. Allowed: "
+        + String.join(", ", StepReader.KINDS)
+        + ", part";
+  }
+
+  /** SHA-256 in hexadecimal. */
+  public static String digest(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}

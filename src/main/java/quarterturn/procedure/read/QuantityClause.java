@@ -1,0 +1,127 @@
+package quarterturn.procedure.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Amounts;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Quote;
+import quarterturn.procedure.Verdict;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.unit.NotUnderstood;
+
+/** The part of a condition that follows a quantity. */
+record QuantityClause(Clause words, Quantity quantity) {
+  private static final String BELOW = "below";
+  private static final String AT_LEAST = "at least";
+  private static final String DIFFERS = "differs by more than";
+  private static final String AGREES = "differs by at most";
+  private static final String REPEATS = "repeats within";
+  private static final String SCATTERS = "does not repeat within";
+  private static final String READ = "was read";
+
+  Condition read() throws Misread {
+    List<Condition> standings = new ArrayList<>();
+    for (Condition one = standing(); one != null; one = standing()) {
+      standings.add(one);
+      if (!words.take("or")) {
+        return standings.size() == 1 ? one : new Condition.Any(standings);
+      }
+    }
+    if (!standings.isEmpty()) {
+      throw words.noneOf(standings(), quantity.word() + " ... or", standings());
+    }
+    for (String comparison : comparisons()) {
+      if (words.take(comparison)) {
+        return compared(comparison, amount(comparison));
+      }
+    }
+    throw words.noneOf(phrases(""), quantity.word(), phrases(" " + Amounts.example(quantity)));
+  }
+
+  /** How the reading stands, where that comes next; else null. */
+  private @Nullable Condition standing() {
+    for (Verdict verdict : verdicts()) {
+      if (words.take(verdict.words())) {
+        return new Condition.Against(quantity, verdict);
+      }
+    }
+    for (Verdict towards : leanings()) {
+      if (words.take(leans(towards))) {
+        return new Condition.Leans(quantity, towards);
+      }
+    }
+    return words.take(READ)
+        ? new Condition.Not(new Condition.Against(quantity, Verdict.NOT_MEASURED))
+        : null;
+  }
+
+  private Condition compared(String comparison, double limit) {
+    return switch (comparison) {
+      case BELOW -> new Condition.Below(quantity, limit);
+      case AT_LEAST -> new Condition.AtLeast(quantity, limit);
+      case DIFFERS -> new Condition.Differs(quantity, limit);
+      case AGREES -> new Condition.Not(new Condition.Differs(quantity, limit));
+      case REPEATS -> new Condition.Repeats(quantity, limit);
+      default -> new Condition.Not(new Condition.Repeats(quantity, limit));
+    };
+  }
+
+  private double amount(String comparison) throws Misread {
+    int at = words.at();
+    String amount = words.takeRest();
+    if (amount.isEmpty() || (comparison.equals(BELOW) && !amount.matches("[-+.,\\d].*"))) {
+      String target = comparison.equals(BELOW) && quantity.bracket() ? "target or " : "";
+      String found =
+          amount.isEmpty() ? "something is missing here" : Quote.of(amount) + " cannot stand here";
+      String allowed = target + "an amount such as " + Amounts.example(quantity);
+      String mend = "Allowed after " + quantity.word() + " " + comparison + ": " + allowed;
+      throw new Misread(
+          at, found, target.isEmpty() ? mend : Quote.hint(amount, List.of("target"), mend));
+    }
+    try {
+      return Amounts.of(quantity, amount);
+    } catch (NotUnderstood e) {
+      throw new Misread(at, e.wrong(), Quote.sentence(e.mend()));
+    }
+  }
+
+  /** Every phrase that can follow, with {@code amount} after those that take one. */
+  private List<String> phrases(String amount) {
+    List<String> phrases = new ArrayList<>(standings());
+    comparisons().forEach(comparison -> phrases.add(comparison + amount));
+    return phrases;
+  }
+
+  private List<String> standings() {
+    List<String> phrases = new ArrayList<>();
+    verdicts().forEach(verdict -> phrases.add(verdict.words()));
+    phrases.add(READ);
+    leanings().forEach(towards -> phrases.add(leans(towards)));
+    return phrases;
+  }
+
+  private List<Verdict> verdicts() {
+    return quantity.bracket() ? List.of(Verdict.values()) : List.of(Verdict.NOT_MEASURED);
+  }
+
+  private List<Verdict> leanings() {
+    return quantity.bracket()
+        ? List.of(Verdict.BELOW, Verdict.IN, Verdict.ABOVE, Verdict.UNDECIDED)
+        : List.of();
+  }
+
+  private List<String> comparisons() {
+    return quantity.bracket()
+        ? List.of(BELOW, AT_LEAST, DIFFERS, AGREES, REPEATS, SCATTERS)
+        : List.of(BELOW, AT_LEAST);
+  }
+
+  private static String leans(Verdict towards) {
+    return switch (towards) {
+      case IN -> "leans into target";
+      case UNDECIDED -> "leans nowhere";
+      default -> "leans " + towards.words();
+    };
+  }
+}

@@ -1,0 +1,142 @@
+package quarterturn.procedure.read;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.Slip;
+import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.read.Node.Scalar;
+
+/** Reads results and changes from {@code procedures/results.yaml}. */
+public final class ResultsReader {
+  private static final List<String> KEYS = List.of("results", "changes", "offers");
+
+  private final Faults faults;
+  private final Scalars values;
+  private final Map<String, Results.Result> results = new LinkedHashMap<>();
+  private final Map<String, Results.Change> changes = new LinkedHashMap<>();
+  private final List<Results.Offer> offers = new ArrayList<>();
+  private final @Nullable Limits limits;
+
+  private ResultsReader(Faults faults, @Nullable Limits limits) {
+    this.faults = faults;
+    this.limits = limits;
+    this.values = new Scalars(faults);
+  }
+
+  /**
+   * Reads as much as can be read.
+   *
+   * @param limits what counts as another climate, or null where that is not known
+   * @param shipped the file that comes with the program, where this is a user's own: what it leaves
+   *     out is as there; else null
+   */
+  static Results draft(Faults faults, @Nullable Limits limits, @Nullable Faults shipped)
+      throws Unreadable {
+    ResultsReader reader = new ResultsReader(faults, limits);
+    Fields own = Fields.ofFile(faults, KEYS);
+    Fields fields = shipped == null ? own : own.over(Fields.ofFile(shipped, KEYS));
+    reader.values.items(fields.required("results")).forEach(reader::result);
+    reader.values.items(fields.required("changes")).forEach(reader::change);
+    reader.values.items(fields.required("offers")).forEach(reader::offer);
+    fields.end();
+    for (String needed : List.of(Results.ROD, Results.CLIMATE)) {
+      if (!reader.changes.containsKey(needed)) {
+        faults.add(
+            Slip.UNKNOWN_ID,
+            fields.mark(),
+            "the change " + needed + " is missing",
+            "Add it to the changes; the program makes it by itself");
+      }
+    }
+    return new Results(reader.results, reader.changes, reader.offers);
+  }
+
+  private void result(Node item) {
+    List<String> keys = List.of("result", "name", "by", "quantity");
+    Fields fields = Fields.of(item, "a result", keys, faults);
+    if (fields == null) {
+      return;
+    }
+    Scalar id = values.id(fields.required("result"), "a result");
+    String name = values.fixed(fields.required("name"));
+    Scalar by = fields.has("by") ? values.id(fields.optional("by"), "a procedure") : null;
+    Quantity quantity = values.word(fields.optional("quantity"), "a quantity", Quantity.values());
+    fields.end();
+    if (id != null && name != null && added(id, results)) {
+      String procedure = by == null ? null : by.text();
+      results.put(id.text(), new Results.Result(id.text(), name, procedure, quantity));
+    }
+  }
+
+  private void change(Node item) {
+    List<String> keys = List.of("change", "name", "spoils", "recheck");
+    Fields fields = Fields.of(item, "a change", keys, faults);
+    if (fields == null) {
+      return;
+    }
+    Scalar id = values.id(fields.required("change"), "a change");
+    String name = name(id, fields.required("name"));
+    Set<String> spoils = known(fields.required("spoils"));
+    Set<String> recheck = known(fields.optional("recheck"));
+    fields.end();
+    if (id != null && name != null && added(id, changes)) {
+      changes.put(id.text(), new Results.Change(id.text(), name, spoils, recheck));
+    }
+  }
+
+  /** The name of the change of climate says the figures that make it one. */
+  private @Nullable String name(@Nullable Scalar id, @Nullable Node name) {
+    if (id == null || !id.text().equals(Results.CLIMATE)) {
+      return values.fixed(name);
+    }
+    String line = values.line(name);
+    return line == null || limits == null ? line : limits.climate().in(line);
+  }
+
+  private void offer(Node item) {
+    List<String> keys = List.of("procedure", "name", "start", "about");
+    Fields fields = Fields.of(item, "an offer", keys, faults);
+    if (fields != null) {
+      Scalar id = values.id(fields.required("procedure"), "a procedure");
+      String name = words(fields, "name");
+      String start = words(fields, "start");
+      offers.add(
+          new Results.Offer(id == null ? "" : id.text(), name, start, words(fields, "about")));
+      fields.end();
+    }
+  }
+
+  private String words(Fields fields, String key) {
+    return Objects.requireNonNullElse(values.fixed(fields.optional(key)), "");
+  }
+
+  private boolean added(Scalar id, Map<String, ?> before) {
+    if (before.containsKey(id.text())) {
+      faults.twice(id, "", "Give each its own id");
+      return false;
+    }
+    return true;
+  }
+
+  private Set<String> known(@Nullable Node node) {
+    Set<String> found = new LinkedHashSet<>();
+    for (Node item : values.items(node)) {
+      Scalar id = values.scalar(item);
+      if (id != null && !results.containsKey(id.text())) {
+        values.unknown(Slip.UNKNOWN_ID, id, "a result", List.copyOf(results.keySet()));
+      } else if (id != null) {
+        found.add(id.text());
+      }
+    }
+    return found;
+  }
+}

@@ -1,0 +1,88 @@
+package quarterturn.procedure.read;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import quarterturn.procedure.Amounts;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Doubt;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Quote;
+import quarterturn.procedure.Response;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Turn;
+
+/** The part of a condition that follows "turned", "neck" or "rod". */
+record RodClause(Clause words) {
+
+  /** "turned today at least 1/2 turn". */
+  Condition turned() throws Misread {
+    List<String> phrases = new ArrayList<>();
+    for (Condition.Span span : Condition.Span.values()) {
+      for (String count : Count.BEGINNINGS) {
+        String phrase = span.words() + " " + count;
+        phrases.add(phrase);
+        if (words.take(phrase)) {
+          return Count.of(count, new Condition.Turned(span, turn()));
+        }
+      }
+    }
+    List<String> shown = phrases.stream().map(phrase -> phrase + " 1/2 turn").toList();
+    throw words.noneOf(phrases, "turned", shown);
+  }
+
+  private Turn turn() throws Misread {
+    int at = words.at();
+    try {
+      return Amounts.turn(words.takeRest());
+    } catch (NotUnderstood e) {
+      throw new Misread(at, e.wrong(), Quote.sentence(e.mend()));
+    }
+  }
+
+  /** "neck moved", "neck did not answer at least 2 times". */
+  Condition neck() throws Misread {
+    Response first = response();
+    Count count = Count.next(words);
+    if (count != null) {
+      return count.of(new Condition.Answered(first, count.times()));
+    }
+    List<Condition> parts = new ArrayList<>(List.of(new Condition.Answered(first, 1)));
+    while (words.take("or")) {
+      parts.add(new Condition.Answered(response(), 1));
+    }
+    return Clause.any(parts);
+  }
+
+  private Response response() throws Misread {
+    return words.oneOf("neck", Response.values(), Response::words);
+  }
+
+  /** "rod felt free or smooth", "rod does not seem dead". */
+  Condition rod() throws Misread {
+    boolean unfelt = words.take("did not feel");
+    if (unfelt || words.take("felt")) {
+      return not(unfelt, words.anyOf("rod felt", Feel.values(), Feel::word, Condition.Felt::new));
+    }
+    boolean unlike = words.take("does not seem");
+    if (unlike || words.take("seems")) {
+      String after = unlike ? "rod does not seem" : "rod seems";
+      return not(unlike, words.anyOf(after, Doubt.values(), Doubt::words, Condition.Seems::new));
+    }
+    List<String> shown =
+        Stream.of(
+                Arrays.stream(Doubt.values()).map(doubt -> "seems " + doubt.words()),
+                Arrays.stream(Doubt.values()).map(doubt -> "does not seem " + doubt.words()),
+                Arrays.stream(Feel.values()).map(feel -> "felt " + feel.word()),
+                Arrays.stream(Feel.values()).map(feel -> "did not feel " + feel.word()))
+            .flatMap(Function.identity())
+            .toList();
+    throw words.noneOf(List.of("seems", "does not seem", "felt", "did not feel"), "rod", shown);
+  }
+
+  private static Condition not(boolean not, Condition condition) {
+    return not ? new Condition.Not(condition) : condition;
+  }
+}

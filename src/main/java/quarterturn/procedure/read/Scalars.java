@@ -1,0 +1,212 @@
+package quarterturn.procedure.read;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Quote;
+import quarterturn.procedure.Slip;
+import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.Node.Sequence;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Worded;
+
+/**
+ * Turns pieces of a file into values. Where a piece is none, the fault is noted and null comes
+ * back; a null piece (its fault is noted already) gives null.
+ */
+record Scalars(Faults faults) {
+  private static final Pattern ID = Pattern.compile("[a-z0-9-]+");
+  private static final int LONGEST_ID = 40;
+
+  /** A value that is there. */
+  @Nullable Scalar scalar(@Nullable Node node) {
+    if (node instanceof Scalar scalar && !scalar.text().isEmpty()) {
+      return scalar;
+    }
+    if (node instanceof Scalar) {
+      faults.value(
+          node.mark(), "the value is missing here", "Write it behind its key, or take the key out");
+    } else if (node != null && !(node instanceof Node.Refused)) {
+      faults.value(
+          node.mark(),
+          "expected a single value here, found " + node.name(),
+          "Write one value; put text that holds [ ] { } or : in quotes");
+    }
+    return null;
+  }
+
+  /** Text of one line. */
+  @Nullable String line(@Nullable Node node) {
+    Scalar scalar = scalar(node);
+    if (scalar != null && scalar.text().contains("\n")) {
+      faults.value(
+          scalar.mark(),
+          "this text has more than one line",
+          "Write it on one, without | and breaks");
+      return null;
+    }
+    return scalar == null ? null : scalar.text();
+  }
+
+  /** Text of one line that nothing is filled into. */
+  @Nullable String fixed(@Nullable Node node) {
+    Scalar scalar = scalar(node);
+    if (scalar != null && (scalar.text().contains("{") || scalar.text().contains("}"))) {
+      faults.add(
+          Slip.BAD_BLANK,
+          scalar.mark(),
+          "braces in a text into which nothing is filled",
+          "Write it without them");
+      return null;
+    }
+    return line(scalar);
+  }
+
+  /**
+   * An id.
+   *
+   * @param what whose id, with its article: "a step"
+   */
+  @Nullable Scalar id(@Nullable Node node, String what) {
+    Scalar scalar = scalar(node);
+    if (scalar == null) {
+      return null;
+    }
+    if (!isId(scalar.text())) {
+      faults.add(
+          Slip.BAD_ID,
+          scalar.mark(),
+          Quote.of(scalar.text()) + " is no id of " + what,
+          "Use a to z, 0 to 9 and -, at most " + LONGEST_ID + " of them");
+      return null;
+    }
+    return scalar;
+  }
+
+  static boolean isId(String text) {
+    return text.length() <= LONGEST_ID && ID.matcher(text).matches();
+  }
+
+  /** A whole number from {@code least} to {@code most}. */
+  @Nullable Integer count(@Nullable Node node, int least, int most) {
+    Scalar scalar = scalar(node);
+    if (scalar == null) {
+      return null;
+    }
+    boolean number = scalar.text().matches("-?\\d{1,9}");
+    int count = number ? Integer.parseInt(scalar.text()) : 0;
+    if (!number || count < least || count > most) {
+      String no = !number ? "no whole number" : count < least ? "too small" : "too large";
+      faults.value(
+          scalar.mark(),
+          Quote.of(scalar.text()) + " is " + no,
+          "Write a whole number from " + least + " to " + most);
+      return null;
+    }
+    return count;
+  }
+
+  /** {@code true} or {@code false}; false where it is neither. */
+  boolean truth(@Nullable Node node) {
+    Scalar scalar = scalar(node);
+    if (scalar != null && !scalar.text().equals("true") && !scalar.text().equals("false")) {
+      faults.value(
+          scalar.mark(),
+          Quote.of(scalar.text()) + " is neither true nor false",
+          "Allowed: true, false");
+    }
+    return scalar != null && scalar.text().equals("true");
+  }
+
+  /**
+   * One of {@code all} by its word.
+   *
+   * @param what what the words stand for, with its article: "a fact"
+   */
+  <T> @Nullable T word(@Nullable Node node, String what, T[] all, Function<T, String> word) {
+    Scalar scalar = scalar(node);
+    if (scalar == null) {
+      return null;
+    }
+    for (T one : all) {
+      if (word.apply(one).equals(scalar.text())) {
+        return one;
+      }
+    }
+    unknown(Slip.UNKNOWN_WORD, scalar, what, Arrays.stream(all).map(word).toList());
+    return null;
+  }
+
+  /** One of {@code all} by its word. */
+  <T extends Worded> @Nullable T word(@Nullable Node node, String what, T[] all) {
+    return word(node, what, all, Worded::word);
+  }
+
+  /** Notes that {@code scalar} is not {@code what}, and what is. */
+  void unknown(Slip slip, Scalar scalar, String what, List<String> known) {
+    faults.add(
+        slip,
+        scalar.mark(),
+        Quote.of(scalar.text()) + " is not " + what,
+        Quote.allowed(scalar.text(), known));
+  }
+
+  /** Each of a list, as {@link #word}. An absent list is empty. */
+  <T extends Worded> Set<T> words(@Nullable Node node, String what, T[] all) {
+    Set<T> found = new LinkedHashSet<>();
+    for (Node item : items(node)) {
+      T one = word(item, what, all);
+      if (one != null) {
+        found.add(one);
+      }
+    }
+    return found;
+  }
+
+  /** A value by its own reader, whose complaint becomes the fault. */
+  <T> @Nullable T parsed(@Nullable Node node, Function<String, T> reader) {
+    Scalar scalar = scalar(node);
+    if (scalar == null) {
+      return null;
+    }
+    try {
+      return reader.apply(scalar.text());
+    } catch (NotUnderstood e) {
+      faults.value(scalar.mark(), e.wrong(), Quote.sentence(e.mend()));
+      return null;
+    }
+  }
+
+  /** The pieces of a list; none where it is absent or no list. */
+  List<Node> items(@Nullable Node node) {
+    if (node instanceof Sequence sequence) {
+      return sequence.items();
+    }
+    if (node != null && !(node instanceof Node.Refused)) {
+      String example =
+          node instanceof Scalar s && !s.text().isEmpty() ? Quote.cut(s.text()) : "...";
+      faults.value(
+          node.mark(),
+          "expected a list here, found " + node.name(),
+          "Write it as [" + example + "]");
+    }
+    return List.of();
+  }
+
+  /** Each text of a list, of one line each, into which nothing is filled. */
+  List<String> fixedLines(@Nullable Node node) {
+    List<String> lines = new ArrayList<>();
+    for (Node item : items(node)) {
+      String line = fixed(item);
+      if (line != null) {
+        lines.add(line);
+      }
+    }
+    return lines;
+  }
+}

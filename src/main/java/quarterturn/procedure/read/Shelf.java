@@ -1,0 +1,205 @@
+package quarterturn.procedure.read;
+
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Fault;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Quote;
+import quarterturn.procedure.Unreadable;
+
+/**
+ * Where procedures, kinds, hazards and limits are found: first in a folder of the user's own, then
+ * among those that come with the program.
+ */
+public final class Shelf {
+  /** Files beside the procedures that are none. */
+  private static final Set<String> RESERVED = Set.of("kinds", "results");
+
+  private final @Nullable Path own;
+  private final Map<String, Kept> kept = new HashMap<>();
+
+  /** A file as it was read last; many procedures need the same ones. */
+  private record Kept(byte[] bytes, Source source) {}
+
+  /**
+   * @param own the user's folder, with {@code procedures} and {@code safety} in it, or null
+   */
+  public Shelf(@Nullable Path own) {
+    this.own = own;
+  }
+
+  /** A file as found: its name for faults, and what is in it. */
+  record Found(String name, byte[] bytes, boolean own) {}
+
+  /**
+   * Reads a procedure, those it calls, and all they need.
+   *
+   * @param procedure its id, or the path of a file ending in {@code .yaml}
+   * @throws Unreadable with every fault of all the files
+   * @throws FileNotFoundException when there is no such procedure; its message says so
+   * @throws IOException when a file cannot be read
+   */
+  public Library load(String procedure) throws Unreadable, IOException {
+    return open(procedure).library();
+  }
+
+  /** What procedures are held to, without any procedure. */
+  public Library rules() throws Unreadable, IOException {
+    return new Loading(this).load(null, null).library();
+  }
+
+  /** The library that a procedure needs, with the text of the files. */
+  public Loaded open(String procedure) throws Unreadable, IOException {
+    Loading loading = new Loading(this);
+    return procedure.toLowerCase(Locale.ROOT).endsWith(".yaml")
+        ? loading.load(file(procedure), null)
+        : loading.load(named(procedure), procedure);
+  }
+
+  /**
+   * Ids of every procedure there is: those in the user's folder first, then those that come with
+   * the program and do not stand in it, each in order.
+   */
+  public List<String> procedures() throws IOException {
+    Set<String> ids = new LinkedHashSet<>();
+    Path folder = own == null ? null : own.resolve("procedures");
+    if (folder != null && Files.isDirectory(folder)) {
+      try (Stream<Path> files = Files.list(folder)) {
+        files
+            .filter(Files::isRegularFile)
+            .map(file -> String.valueOf(file.getFileName()))
+            .filter(file -> file.endsWith(".yaml"))
+            .map(file -> file.substring(0, file.length() - ".yaml".length()))
+            .sorted()
+            .forEach(ids::add);
+      }
+    }
+    ids.addAll(Shipped.names("procedures", "kinds"));
+    return ids.stream().filter(Shelf::canName).toList();
+  }
+
+  /** Whether a procedure stands here under this name. */
+  public boolean has(String id) throws IOException {
+    return procedure(id) != null;
+  }
+
+  /**
+   * Whether a file is, by its name, one that procedures are held to: kinds, results, hazards or
+   * limits.
+   */
+  public static boolean isRules(Path file) {
+    return Loading.RULES.contains(String.valueOf(file.getFileName()));
+  }
+
+  /**
+   * The faults of a file of kinds, results, hazards or limits.
+   *
+   * @param file its path; its name says which it is
+   * @throws IOException when there is no such file, or it cannot be read
+   */
+  public List<Fault> faults(String file) throws IOException {
+    return new Loading(this).faults(file(file), String.valueOf(Path.of(file).getFileName()));
+  }
+
+  private static Found file(String name) throws IOException {
+    try {
+      Path path = Path.of(name);
+      if (Files.isRegularFile(path)) {
+        return new Found(name, bytes(Files.newInputStream(path)), true);
+      }
+    } catch (InvalidPathException e) {
+      throw new FileNotFoundException(Quote.of(name) + " is no path of a file");
+    }
+    throw new FileNotFoundException("there is no file " + Quote.of(name));
+  }
+
+  private Found named(String id) throws IOException {
+    Found found = procedure(id);
+    if (found == null) {
+      throw new FileNotFoundException(
+          noProcedure(id) + where() + "; check its name, or give the path of a .yaml file");
+    }
+    return found;
+  }
+
+  /** Says that there is no such procedure. */
+  static String noProcedure(String id) {
+    return "there is no procedure " + Quote.of(id);
+  }
+
+  /** Says where procedures are looked for. */
+  String lookedFor() {
+    return "Check its name. It was looked for" + where();
+  }
+
+  private String where() {
+    String shipped = " among those that come with the program";
+    return own == null ? shipped : " in " + own.resolve("procedures") + " and" + shipped;
+  }
+
+  /** The text of a file, the same as before where its bytes are. */
+  Source source(Found found) throws Unreadable {
+    Kept before = kept.get(found.name());
+    if (before != null && Arrays.equals(before.bytes(), found.bytes())) {
+      return before.source();
+    }
+    Source source = Source.of(found.name(), found.bytes());
+    kept.put(found.name(), new Kept(found.bytes(), source));
+    return source;
+  }
+
+  /** A procedure's file, or null where there is none. */
+  @Nullable Found procedure(String id) throws IOException {
+    return canName(id) ? find("procedures", id) : null;
+  }
+
+  private static boolean canName(String id) {
+    return Scalars.isId(id) && !RESERVED.contains(id);
+  }
+
+  /**
+   * A file that must be there.
+   *
+   * @throws FileNotFoundException when it is not
+   */
+  Found needed(String folder, String name) throws IOException {
+    Found found = find(folder, name);
+    if (found == null) {
+      throw new FileNotFoundException("the file " + folder + "/" + name + ".yaml is missing");
+    }
+    return found;
+  }
+
+  private @Nullable Found find(String folder, String name) throws IOException {
+    String file = name + ".yaml";
+    if (own != null) {
+      Path path = own.resolve(folder).resolve(file);
+      if (Files.isRegularFile(path)) {
+        return new Found(path.toString(), bytes(Files.newInputStream(path)), true);
+      }
+    }
+    String place = folder + "/" + file;
+    InputStream in = Shelf.class.getResourceAsStream("/" + place);
+    return in == null ? null : new Found(place, bytes(in), false);
+  }
+
+  /** No more than shows that a file is too large. */
+  private static byte[] bytes(InputStream in) throws IOException {
+    try (in) {
+      return in.readNBytes(Source.MOST_BYTES + 1);
+    }
+  }
+}

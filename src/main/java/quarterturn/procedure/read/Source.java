@@ -1,0 +1,158 @@
+package quarterturn.procedure.read;
+
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Fault;
+import quarterturn.procedure.Mark;
+import quarterturn.procedure.Slip;
+import quarterturn.procedure.Unreadable;
+import quarterturn.unit.Printable;
+
+/**
+ * The text of a file by line and column. Line breaks of every kind become one, and characters that
+ * cannot be shown are replaced by U+FFFD and remembered, so that places stay true.
+ */
+public final class Source {
+  /** Largest file that is read. */
+  static final int MOST_BYTES = 256 * 1024;
+
+  static final int LOST = 0xFFFD;
+  private static final int WIDEST = 76;
+  private static final String CUT = "...";
+
+  private final String file;
+  private final int[] text;
+  private final int[] lineStarts;
+  private final List<Unshown> unshown = new ArrayList<>();
+  private @Nullable Node tree;
+
+  /** A character that cannot be shown, which {@link #LOST} stands for now. */
+  record Unshown(int offset, int codePoint) {}
+
+  private Source(String file, String decoded) {
+    this.file = file;
+    String joined = decoded.replace("\r\n", "\n").replace('\r', '\n');
+    text = (joined.startsWith("\uFEFF") ? joined.substring(1) : joined).codePoints().toArray();
+    int breaks = (int) Arrays.stream(text).filter(c -> c == '\n').count();
+    lineStarts = new int[breaks + 1];
+    for (int i = 0, line = 0; i < text.length; i++) {
+      if (text[i] == '\n') {
+        lineStarts[++line] = i + 1;
+      }
+    }
+    screen();
+  }
+
+  /**
+   * Decodes {@code bytes}.
+   *
+   * @throws Unreadable when there are too many bytes or they are not UTF-8
+   */
+  public static Source of(String file, byte[] bytes) throws Unreadable {
+    if (bytes.length > MOST_BYTES) {
+      String wrong = "this file has more than " + MOST_BYTES + " bytes, the most that is read";
+      throw new Unreadable(
+          List.of(Fault.of(Slip.NOT_YAML, new Mark(file, 1, 1), wrong, "Make it smaller")));
+    }
+    CharsetDecoder decoder =
+        StandardCharsets.UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .onUnmappableCharacter(CodingErrorAction.REPORT);
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+    CoderResult result = decoder.decode(in, out, true);
+    Source source = new Source(file, out.flip().toString());
+    if (result.isError()) {
+      String wrong =
+          String.format(
+              "the byte 0x%02X does not belong to UTF-8 text", bytes[in.position()] & 0xFF);
+      Mark end = source.mark(source.text.length);
+      String rule = Slip.NOT_YAML.rule();
+      throw new Unreadable(
+          List.of(source.fault(rule, end, wrong, "Save the file as UTF-8", List.of())));
+    }
+    return source;
+  }
+
+  private void screen() {
+    for (int i = 0; i < text.length; i++) {
+      int c = text[i];
+      if (c == LOST || (c != '\n' && c != '\t' && !Printable.shown(c))) {
+        text[i] = LOST;
+        unshown.add(new Unshown(i, c));
+      }
+    }
+  }
+
+  String file() {
+    return file;
+  }
+
+  /** The characters that were replaced. */
+  List<Unshown> unshown() {
+    return List.copyOf(unshown);
+  }
+
+  /** What was read of it before without a fault, or null. */
+  @Nullable Node tree() {
+    return tree;
+  }
+
+  void tree(Node read) {
+    tree = read;
+  }
+
+  /** The whole text. */
+  public String text() {
+    return new String(text, 0, text.length);
+  }
+
+  /** The text between two offsets, in code points; offsets beyond the ends are moved to them. */
+  String between(int from, int to) {
+    int start = Math.max(0, Math.min(from, text.length));
+    int end = Math.max(start, Math.min(to, text.length));
+    return new String(text, start, end - start);
+  }
+
+  /** The code point at an offset. */
+  int at(int offset) {
+    return text[offset];
+  }
+
+  /** The place of an offset, in code points. */
+  public Mark mark(int offset) {
+    int found = Arrays.binarySearch(lineStarts, offset);
+    int line = found >= 0 ? found : -found - 2;
+    return new Mark(file, line + 1, offset - lineStarts[line] + 1);
+  }
+
+  /** The offset of a place, in code points. */
+  int offset(Mark mark) {
+    int line = Math.max(1, Math.min(mark.line(), lineStarts.length)) - 1;
+    return Math.min(text.length, lineStarts[line] + Math.max(0, mark.column() - 1));
+  }
+
+  /** A fault with the line it stands on, cut to fit a screen. */
+  public Fault fault(String rule, Mark mark, String wrong, String mend, List<String> path) {
+    int at = offset(mark);
+    int line = Math.max(1, Math.min(mark.line(), lineStarts.length)) - 1;
+    int start = lineStarts[line];
+    int end = line + 1 < lineStarts.length ? lineStarts[line + 1] - 1 : text.length;
+    boolean whole = end - start <= WIDEST;
+    int from = whole || at - start < WIDEST * 3 / 4 ? start : at - WIDEST / 2;
+    int to = Math.min(end, from + WIDEST - (from > start ? CUT.length() : 0));
+    String before = from > start ? CUT : "";
+    String after = to < end ? CUT : "";
+    String shown = before + between(from, to - after.length()) + after;
+    return new Fault(rule, mark, wrong, mend, shown, before.length() + at - from, path);
+  }
+}

@@ -1,0 +1,144 @@
+package quarterturn.procedure.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Blank;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Picture;
+import quarterturn.procedure.Quote;
+import quarterturn.procedure.Shortcut;
+import quarterturn.procedure.Slip;
+import quarterturn.procedure.Words;
+import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.unit.Worded;
+
+/**
+ * Reads what a step says.
+ *
+ * @param hazards ids of the known hazards, or null where they are not known
+ */
+record WordsReader(Faults faults, References references, @Nullable List<String> hazards) {
+  static final List<String> KEYS =
+      List.of("text", "brief", "why", "ask", "hazards", "never-skip", "picture", "expects");
+
+  private static final Pattern BRACES = Pattern.compile(Blank.WRITTEN.pattern() + "|[{}]");
+
+  /** Enough to mend in one text; finding the place of each takes a walk through the text. */
+  private static final int MOST_BLANKS = 20;
+
+  /**
+   * Reads the words of a step.
+   *
+   * @param text whether its text must be there
+   */
+  Words read(Fields fields, String part, boolean text) {
+    Scalars values = new Scalars(faults);
+    String said = text(beginnerText(fields, text));
+    return new Words(
+        part,
+        said == null ? "" : said,
+        text(fields.optional("brief")),
+        text(fields.optional("why")),
+        new AskReader(this).read(fields.optional("ask")),
+        hazards(values, fields.optional("hazards")),
+        values.truth(fields.optional("never-skip")),
+        values.word(fields.optional("picture"), "a picture", Picture.values()),
+        expects(fields));
+  }
+
+  /** Whoever is no technician reads the text, so a brief wording alone is not enough. */
+  private @Nullable Node beginnerText(Fields fields, boolean required) {
+    if (fields.has("brief") && !fields.has("text")) {
+      faults.add(
+          Slip.NO_BEGINNER_TEXT,
+          fields.key("brief"),
+          "a technician's wording without the beginner's text",
+          "Add text, which says the same to somebody who does it for the first time");
+      return null;
+    }
+    return required ? fields.required("text") : fields.optional("text");
+  }
+
+  /** What becomes of a step on a technician's short path, or null. */
+  @Nullable Shortcut shortcut(Fields fields) {
+    Shortcut.Way way =
+        new Scalars(faults).word(fields.optional("short"), "a shortcut", Shortcut.Way.values());
+    Node when = fields.optional("short-when");
+    if (way == null && when != null && !fields.has("short")) {
+      faults.add(
+          Slip.MISSING_KEY,
+          fields.key("short-when"),
+          "short-when without short",
+          "Add short: skip, or short: merge");
+    }
+    Condition condition = when == null ? null : new ConditionReader(faults, references).read(when);
+    return way == null ? null : new Shortcut(way, condition);
+  }
+
+  /** What must hold whenever a step is reached: one condition, or one of several; or null. */
+  @Nullable Condition expects(Fields fields) {
+    Node node = fields.optional("expects");
+    ConditionReader reader = new ConditionReader(faults, references);
+    if (!(node instanceof Node.Sequence)) {
+      return node == null ? null : reader.read(node);
+    }
+    List<Condition> either = new ArrayList<>();
+    for (Node item : new Scalars(faults).items(node)) {
+      Condition one = reader.read(item);
+      if (one != null) {
+        either.add(one);
+      }
+    }
+    return either.isEmpty() ? null : new Condition.Any(either);
+  }
+
+  /** Text in which blanks are filled; it may have several lines. */
+  @Nullable String text(@Nullable Node node) {
+    Scalar scalar = new Scalars(faults).scalar(node);
+    if (scalar == null) {
+      return null;
+    }
+    List<String> known = Worded.words(Blank.values());
+    Matcher m = BRACES.matcher(scalar.text());
+    int found = 0;
+    while (m.find() && found < MOST_BLANKS) {
+      String name = m.group(1);
+      if (name == null) {
+        found++;
+        add(
+            scalar,
+            m.start(),
+            "a brace without its partner",
+            "Write a blank as {reading}, and leave braces out of other text");
+      } else if (!known.contains(name)) {
+        found++;
+        String wrong = "there is no blank {" + Quote.cut(name) + "}";
+        add(scalar, m.start(), wrong, Quote.allowed(name, known));
+      }
+    }
+    return scalar.text();
+  }
+
+  private void add(Scalar scalar, int at, String wrong, String mend) {
+    faults.add(Slip.BAD_BLANK, Place.within(faults.source(), scalar, at), wrong, mend);
+  }
+
+  /** Ids of hazards, each of them known. */
+  List<String> hazards(Scalars values, @Nullable Node node) {
+    List<String> found = new ArrayList<>();
+    for (Node item : values.items(node)) {
+      Scalar id = values.scalar(item);
+      if (id == null) {
+        continue;
+      }
+      if (hazards != null && !hazards.contains(id.text())) {
+        values.unknown(Slip.UNKNOWN_WORD, id, "a known hazard", hazards);
+      }
+      found.add(id.text());
+    }
+    return found;
+  }
+}

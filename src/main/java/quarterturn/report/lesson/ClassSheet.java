@@ -1,0 +1,199 @@
+package quarterturn.report.lesson;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import quarterturn.lesson.Direction;
+import quarterturn.lesson.Keep;
+import quarterturn.lesson.Plan;
+import quarterturn.lesson.Spread;
+import quarterturn.lesson.StepSpread;
+import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.teacher.BenchRecord;
+import quarterturn.lesson.teacher.BoardView;
+import quarterturn.lesson.teacher.Roster;
+import quarterturn.lesson.teacher.StudentRecord;
+import quarterturn.report.Dates;
+import quarterturn.report.sheet.SheetCsv;
+import quarterturn.report.sheet.SheetPart;
+
+/**
+ * The class's sheet: how far each bench came, and how far predictions and readings lay apart. A
+ * stop is told without its bench, so that nobody is pointed at.
+ */
+final class ClassSheet {
+  private static final String HEAD =
+      "lesson,step,predictions,less,same,more,size low,size high,readings,read low,read high,"
+          + "mean low,mean high";
+
+  private final Plan plan;
+  private final List<BenchRecord> benches;
+  private final List<StudentRecord> students;
+  private final List<StepSpread> spreads;
+
+  private ClassSheet(Plan plan, List<WriterLog> logs) {
+    this.plan = plan;
+    this.benches = BenchRecord.of(plan, logs);
+    this.students = StudentRecord.of(plan, logs);
+    this.spreads = BoardView.of(plan, logs).spreads();
+  }
+
+  /**
+   * The sheet.
+   *
+   * @param saddlesToo whether the lesson has a saddle to set, so that it may be still to come
+   */
+  static LessonPage of(
+      Plan plan, List<WriterLog> logs, List<Roster.Share> shares, boolean saddlesToo) {
+    ClassSheet sheet = new ClassSheet(plan, logs);
+    return new LessonPage(
+        "Lesson sheet of the class",
+        sheet.parts(shares, saddlesToo),
+        SheetCsv.table(HEAD, sheet.spreads.stream().map(sheet::row).toList()));
+  }
+
+  private List<SheetPart> parts(List<Roster.Share> shares, boolean saddlesToo) {
+    Map<String, String> facts = new LinkedHashMap<>();
+    facts.put("Lesson", plan.title());
+    facts.put("Id", plan.lesson());
+    facts.put("Procedures", String.join(", ", plan.procedures()));
+    facts.put("Benches", String.valueOf(benches.size()));
+    facts.put("Students", String.valueOf(students.size()));
+    return List.of(
+        new SheetPart("Lesson", List.of(new SheetPart.Facts(facts))),
+        new SheetPart("Benches", List.of(benches())),
+        new SheetPart("Predicted and read", List.of(spread())),
+        SheetPart.grid(
+            "Who did what",
+            "Nobody came.",
+            "How often each read, turned the rod and set a saddle, as the duties went round.",
+            List.of("Student", "Readings", "Rod turns", "Saddles", "Still to come"),
+            students.stream().map(s -> did(s.student(), shares, saddlesToo)).toList()),
+        SheetPart.grid(
+            "Holds",
+            "None.",
+            "What kept the benches, and for how long.",
+            List.of("Bench", "Held by", "Step", "For", "Lasted"),
+            holds()),
+        SheetPart.points("Stops", stops()),
+        SheetPart.points("Questions that come back next time", returning()),
+        LessonPage.about());
+  }
+
+  private SheetPart.Grid benches() {
+    return new SheetPart.Grid(
+        "Who was there, and the parts a bench came to.",
+        List.of("Bench", "Students", "Parts", "Readings and turns", "Left in order"),
+        benches.stream().map(ClassSheet::bench).toList());
+  }
+
+  private static List<String> bench(BenchRecord record) {
+    long results = record.bench().rounds().stream().filter(r -> r.result() != null).count();
+    return List.of(
+        record.bench().name(),
+        String.join(", ", record.students()),
+        String.join(", ", record.stages()),
+        String.valueOf(results),
+        record.bench().over() ? "yes" : "no");
+  }
+
+  private SheetPart.Block spread() {
+    Map<String, String> facts = new LinkedHashMap<>();
+    for (StepSpread spread : spreads) {
+      List<String> words = BoardWords.spread(spread);
+      facts.put(spread.step(), words.isEmpty() ? "Nothing yet." : String.join(" ", words));
+    }
+    return facts.isEmpty()
+        ? new SheetPart.Points(List.of("Nothing was predicted or read."))
+        : new SheetPart.Facts(facts);
+  }
+
+  /** In the order of their names, so that nobody stands first for having done more. */
+  private static List<String> did(String student, List<Roster.Share> shares, boolean saddlesToo) {
+    List<Roster.Share> own = shares.stream().filter(s -> s.student().equals(student)).toList();
+    int readings = own.stream().mapToInt(Roster.Share::readings).sum();
+    int turns = own.stream().mapToInt(Roster.Share::turns).sum();
+    int saddles = own.stream().mapToInt(Roster.Share::saddles).sum();
+    List<String> toCome = new ArrayList<>();
+    if (readings == 0) {
+      toCome.add("a reading");
+    }
+    if (saddlesToo && saddles == 0) {
+      toCome.add("a saddle");
+    }
+    return List.of(
+        student,
+        String.valueOf(readings),
+        String.valueOf(turns),
+        String.valueOf(saddles),
+        String.join(", ", toCome));
+  }
+
+  private List<List<String>> holds() {
+    List<List<String>> rows = new ArrayList<>();
+    for (BenchRecord record : benches) {
+      for (BenchRecord.Kept kept : record.kept()) {
+        Keep keep = kept.keep();
+        if (keep.kind() != Keep.Kind.STOP) {
+          rows.add(
+              List.of(
+                  record.bench().name(),
+                  keep.kind() == Keep.Kind.TEACHER ? "the teacher" : "a hold point",
+                  keep.spot() == null ? "" : keep.spot().key(),
+                  keep.what(),
+                  lasted(kept)));
+        }
+      }
+    }
+    return rows;
+  }
+
+  private List<String> stops() {
+    return benches.stream()
+        .flatMap(record -> record.kept().stream())
+        .filter(kept -> kept.keep().kind() == Keep.Kind.STOP)
+        .map(ClassSheet::stop)
+        .sorted()
+        .toList();
+  }
+
+  private static String stop(BenchRecord.Kept kept) {
+    Keep keep = kept.keep();
+    String reason = keep.what().isEmpty() ? "No reason given." : keep.what();
+    String at = keep.spot() == null ? "" : "At " + keep.spot().key() + ": ";
+    return at + reason + " (" + lasted(kept) + ")";
+  }
+
+  private static String lasted(BenchRecord.Kept kept) {
+    return kept.lasted() == null ? "not released" : Dates.lasting(kept.lasted());
+  }
+
+  private List<String> returning() {
+    Map<String, Integer> questions = new TreeMap<>();
+    students.forEach(s -> s.returning().forEach(q -> questions.merge(q, 1, Integer::sum)));
+    List<String> out = new ArrayList<>();
+    questions.forEach((q, n) -> out.add(q + " (" + n + (n == 1 ? " student)" : " students)")));
+    return out;
+  }
+
+  /** A step a row: how far apart first, the mean last. */
+  private List<String> row(StepSpread spread) {
+    List<String> row = new ArrayList<>();
+    row.add(SheetCsv.text(plan.lesson()));
+    row.add(SheetCsv.text(spread.step()));
+    row.add(String.valueOf(spread.sizes().size()));
+    for (Direction way : Direction.values()) {
+      row.add(String.valueOf(spread.directions().getOrDefault(way, 0)));
+    }
+    boolean none = spread.sizes().isEmpty();
+    row.add(none ? "" : SheetCsv.number(spread.sizes().get(0)));
+    row.add(none ? "" : SheetCsv.number(spread.sizes().get(spread.sizes().size() - 1)));
+    row.add(String.valueOf(spread.readings().size()));
+    Spread readings = Spread.of(spread.readings(), spread.readings().size());
+    row.addAll(SheetCsv.bounds(readings == null ? null : readings.extent()));
+    row.addAll(SheetCsv.bounds(readings == null ? null : readings.mean()));
+    return row;
+  }
+}

@@ -1,0 +1,65 @@
+package quarterturn.report.lesson;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import quarterturn.lesson.Plan;
+import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.teacher.Roster;
+import quarterturn.lesson.teacher.StudentRecord;
+import quarterturn.report.Dates;
+
+/** The sheets of a lesson: one for the class, and one for each student. */
+public final class LessonSheets {
+  private static final int LONGEST = 24;
+
+  private LessonSheets() {}
+
+  /** A file to write; its name holds nothing that a folder could stumble over. */
+  public record File(String name, String text) {}
+
+  /**
+   * All sheets, the class's first.
+   *
+   * @param logs all files at hand, earlier lessons too
+   * @param saddleSteps the steps at which a saddle is set, as {@link Roster} wants them
+   */
+  public static List<File> of(
+      Plan plan,
+      List<WriterLog> logs,
+      Set<String> saddleSteps,
+      Collection<LessonFormat> formats,
+      Dates dates) {
+    List<Roster.Share> shares = Roster.of(plan, logs, saddleSteps);
+    List<File> out = new ArrayList<>();
+    add(out, "class", ClassSheet.of(plan, logs, shares, !saddleSteps.isEmpty()), formats);
+    int number = 1;
+    for (StudentRecord student : StudentRecord.of(plan, logs)) {
+      String name = String.format(Locale.ROOT, "%02d-%s", number++, fileName(student.student()));
+      add(out, name, StudentSheet.of(plan, student, shares, dates), formats);
+    }
+    return out;
+  }
+
+  private static void add(
+      List<File> out, String name, LessonPage page, Collection<LessonFormat> formats) {
+    for (LessonFormat format : formats) {
+      out.add(new File(name + "." + format.ending(), format.write(page)));
+    }
+  }
+
+  /** What of a student's name every system takes in a file's name. */
+  static String fileName(String student) {
+    String plain =
+        Normalizer.normalize(student, Normalizer.Form.NFD)
+            .replaceAll("\\p{M}+", "")
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("[^a-z0-9]+", "-")
+            .replaceAll("^-|-$", "");
+    String cut = plain.substring(0, Math.min(LONGEST, plain.length()));
+    return cut.isEmpty() ? "student" : cut;
+  }
+}

@@ -1,0 +1,110 @@
+package quarterturn.report.sheet;
+
+import quarterturn.craft.Window;
+import quarterturn.procedure.Verdict;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.report.EventWords;
+import quarterturn.report.Frets;
+import quarterturn.session.Event;
+import quarterturn.unit.Cents;
+import quarterturn.unit.Decimals;
+
+/** Readings, windows and ways of reading, as a sheet says them. */
+final class ReadingWords {
+  private ReadingWords() {}
+
+  /** "Nut clearance". */
+  static String name(Quantity quantity) {
+    String word = quantity.word().replace('-', ' ');
+    return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+  }
+
+  /** The value without its unit: "0.60 to 0.65", "touches (no gap)", "2.25", "not measured". */
+  static String value(Event.Read read) {
+    String words = EventWords.value(read).replace(" " + read.quantity().unit(), "");
+    boolean sharp =
+        read.quantity() == Quantity.INTONATION && read.value() != null && read.value() > 0;
+    return sharp ? "+" + words : words;
+  }
+
+  /** A window in its quantity's unit: "0.30 to 0.45 mm", "-2 to 2 cents". */
+  static String window(Quantity quantity, Window window) {
+    return range(quantity, window) + " " + quantity.unit();
+  }
+
+  /** A window without its unit. */
+  static String range(Quantity quantity, Window window) {
+    int decimals = quantity == Quantity.INTONATION ? 0 : 2;
+    boolean whole =
+        window.lowMm() == Math.rint(window.lowMm())
+            && window.highMm() == Math.rint(window.highMm());
+    int digits = decimals == 0 && !whole ? 1 : decimals;
+    return Decimals.print(window.lowMm(), digits)
+        + " to "
+        + Decimals.print(window.highMm(), digits);
+  }
+
+  /** How it was read: "held at frets 1 and 17, read over fret 8". */
+  static String convention(Event.Read read) {
+    StringBuilder words = new StringBuilder();
+    if (read.held().isEmpty()) {
+      words.append("open string");
+    } else {
+      words
+          .append(read.held().size() == 1 ? "held at fret " : "held at frets ")
+          .append(Frets.list(read.held()));
+    }
+    if (read.readAt() > 0) {
+      words.append(", read over fret ").append(read.readAt());
+    }
+    return words
+        + switch (read.quantity()) {
+          case INTONATION -> ", against the open string's octave";
+          case PICKUP_GAP -> ", string to pole";
+          default -> "";
+        };
+  }
+
+  /** "in", "above", "below", "touches", "undecided", or "-" where there is no window. */
+  static String stands(Sheet.Taken taken) {
+    if (taken.verdict() == null) {
+      return "-";
+    }
+    return switch (taken.verdict()) {
+      case IN -> "in";
+      case ABOVE -> "above";
+      case BELOW -> "below";
+      case TOUCHES -> "touches";
+      case UNDECIDED -> "undecided";
+      case NOT_MEASURED -> "-";
+    };
+  }
+
+  /** Whether a verdict says out of its window. */
+  static boolean out(Verdict verdict) {
+    return verdict == Verdict.ABOVE || verdict == Verdict.BELOW || verdict == Verdict.TOUCHES;
+  }
+
+  /** How a reading stands to a window, both ends included. */
+  static Verdict verdict(Event.Read read, Window window) {
+    if (read.bracket() != null) {
+      return Verdict.of(read.bracket(), window);
+    }
+    if (read.value() == null) {
+      return Verdict.NOT_MEASURED;
+    }
+    double slack = 1e-6;
+    if (read.value() < window.lowMm() - slack) {
+      return Verdict.BELOW;
+    }
+    return read.value() > window.highMm() + slack ? Verdict.ABOVE : Verdict.IN;
+  }
+
+  /** The value with its unit, for a sentence: "0.60 to 0.65 mm", "+5 cents". */
+  static String withUnit(Event.Read read) {
+    if (read.quantity() == Quantity.INTONATION && read.value() != null) {
+      return new Cents(read.value()).toString();
+    }
+    return EventWords.value(read);
+  }
+}

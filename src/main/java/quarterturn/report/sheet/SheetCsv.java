@@ -1,0 +1,105 @@
+package quarterturn.report.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Verdict;
+import quarterturn.session.Event;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.Printable;
+
+/**
+ * A sheet's readings as comma-separated values after RFC 4180, one reading a row under one header,
+ * in UTF-8 with CR LF. Times are UTC; lengths are millimetres, intervals cents. An empty bound is
+ * one that the gauge could not find; a reading with neither bounds nor value could not be taken.
+ */
+public final class SheetCsv {
+  private static final String HEAD =
+      "time,quantity,string,low,high,value,unit,frets held,read at,gauge step,part,window low,"
+          + "window high,in window,spoiled by";
+
+  private SheetCsv() {}
+
+  static String of(Sheet sheet) {
+    return table(HEAD, sheet.readings().stream().map(SheetCsv::row).toList());
+  }
+
+  /**
+   * A table under the line that names its columns.
+   *
+   * @param rows each cell safe as it stands
+   */
+  public static String table(String head, List<List<String>> rows) {
+    return Stream.concat(Stream.of(head), rows.stream().map(row -> String.join(",", row)))
+        .map(line -> line + "\r\n")
+        .collect(Collectors.joining());
+  }
+
+  private static List<String> row(Sheet.Taken taken) {
+    Event.Read read = taken.read();
+    Window window = taken.window();
+    List<String> cells = new ArrayList<>();
+    cells.add(read.at().toString());
+    cells.add(read.quantity().word());
+    cells.add(text(SheetRows.string(read)));
+    cells.addAll(bounds(read.bracket()));
+    cells.add(number(read.value()));
+    cells.add(read.quantity().unit());
+    cells.add(read.held().stream().map(String::valueOf).collect(Collectors.joining(" ")));
+    cells.add(read.readAt() == 0 ? "" : String.valueOf(read.readAt()));
+    cells.add(number(read.gaugeStep()));
+    cells.add(part(taken));
+    cells.add(window == null ? "" : number(window.lowMm()));
+    cells.add(window == null ? "" : number(window.highMm()));
+    cells.add(inWindow(taken.verdict()));
+    cells.add(text(taken.spoiled()));
+    return cells;
+  }
+
+  /** Only what is read on a string is found and left. */
+  private static String part(Sheet.Taken taken) {
+    return taken.read().quantity().onString() && !taken.read().missing()
+        ? taken.part().words().replace(' ', '-')
+        : "";
+  }
+
+  private static String inWindow(@Nullable Verdict verdict) {
+    if (verdict == null || verdict == Verdict.NOT_MEASURED) {
+      return "";
+    }
+    return verdict == Verdict.IN ? "in" : verdict == Verdict.UNDECIDED ? "undecided" : "out";
+  }
+
+  public static List<String> bounds(@Nullable Bracket bracket) {
+    return bracket == null
+        ? List.of("", "")
+        : List.of(number(bracket.lowMm()), number(bracket.highMm()));
+  }
+
+  /** Our own numbers are no formulas, a minus before them included. */
+  public static String number(@Nullable Double number) {
+    return number != null && Double.isFinite(number) ? Decimals.plain(number) : "";
+  }
+
+  /**
+   * A cell of text.
+   *
+   * <p>A spreadsheet takes a cell that begins with = + - @ or a tab for a formula and carries it
+   * out, quotes or none: what a stranger typed would run on the reader's machine. An apostrophe
+   * before it makes it text.
+   */
+  public static String text(@Nullable String typed) {
+    if (typed == null) {
+      return "";
+    }
+    boolean formula = !typed.isEmpty() && "=+-@\t\r\n".indexOf(typed.charAt(0)) >= 0;
+    String cell = (formula ? "'" : "") + Printable.of(typed);
+    boolean quoted =
+        cell.contains(",") || cell.contains("\"") || cell.startsWith(" ") || cell.endsWith(" ");
+    return quoted ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
+  }
+}

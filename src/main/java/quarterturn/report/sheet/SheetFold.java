@@ -1,0 +1,259 @@
+package quarterturn.report.sheet;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Recorded;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Style;
+import quarterturn.report.Labels;
+import quarterturn.session.Corrections;
+import quarterturn.session.Event;
+import quarterturn.unit.Turn;
+
+/** Makes a sheet from a session's events, from the answers that were not withdrawn. */
+final class SheetFold {
+  private static final String KIND = "kind";
+  private static final String STYLE = "style";
+
+  private final Library library;
+  private final Library shipped;
+  private final List<Sheet.Remark> notes = new ArrayList<>();
+  private final List<Sheet.Remark> strings = new ArrayList<>();
+  private final List<Sheet.Remark> findings = new ArrayList<>();
+  private final Map<String, Sheet.Remark> hazards = new LinkedHashMap<>();
+  private final List<Sheet.Move> moves = new ArrayList<>();
+  private final List<Event.Adjusted> settings = new ArrayList<>();
+  private final List<Sheet.Pause> waits = new ArrayList<>();
+  private @Nullable String complaint;
+  private @Nullable String kind;
+  private @Nullable Style style;
+  private Event.@Nullable Started started;
+  private Event.@Nullable WaitBegan waiting;
+  private Event.@Nullable Ended ended;
+  private @Nullable String standing;
+
+  SheetFold(Library library, Library shipped) {
+    this.library = library;
+    this.shipped = shipped;
+  }
+
+  Sheet of(String session, List<Event> all) {
+    List<Event> events = Corrections.standing(all);
+    if (!events.isEmpty() && events.get(0) instanceof Event.Started first) {
+      started = first;
+      kind = first.kind();
+      style = first.style();
+    }
+    String main = started == null ? "" : started.procedure();
+    SheetSteps steps = new SheetSteps(library, main);
+    events.forEach(event -> take(event, steps));
+    if (waiting != null) {
+      waits.add(new Sheet.Pause(waiting.step(), waiting.at(), waiting.until(), null, null));
+    }
+    SheetChanges changes = new SheetChanges(events, new SheetSteps(library, main), library);
+    SheetRows rows = new SheetRows(events, kind(), style, changes);
+    Instant last = events.isEmpty() ? null : events.get(events.size() - 1).at();
+    return new Sheet(
+        heading(session),
+        complaint,
+        notes,
+        strings,
+        findings,
+        rows.rows(),
+        rod(),
+        settings,
+        waits,
+        List.copyOf(hazards.values()),
+        rows.readings(),
+        SheetOpen.points(rows.rows(), moves, ended),
+        ended,
+        ended == null ? standing : null,
+        next(last));
+  }
+
+  private void take(Event event, SheetSteps steps) {
+    event
+        .match(
+            new Event.Cases<Runnable>(
+                this::unsaid,
+                accepted -> () -> accepted(accepted, steps),
+                told -> () -> newStrings(told, steps, "", fitted(steps.change(told))),
+                noted -> () -> noted(noted, steps),
+                adjusted -> () -> settings.add(adjusted),
+                chose -> () -> chose(chose, steps),
+                this::unsaid,
+                this::unsaid,
+                this::unsaid,
+                turned -> () -> move(turned.at(), turned.turn(), turned.feel(), true),
+                did -> () -> move(did.at(), did.turned(), did.feel(), did.sure()),
+                began -> () -> waiting = began,
+                waited -> () -> waited(waited),
+                passed -> () -> passed(passed, steps),
+                this::unsaid,
+                this::unsaid,
+                this::unsaid,
+                left -> () -> standing = left.standing(),
+                this::unsaid,
+                end -> () -> ended = end))
+        .run();
+  }
+
+  /** Readings are told by their rows; the rest has no place on a sheet. */
+  private Runnable unsaid(Event event) {
+    return () -> {};
+  }
+
+  private void accepted(Event.Accepted accepted, SheetSteps steps) {
+    Labels labels = steps.labels(accepted.step());
+    String about = asked(labels, accepted.step());
+    hazards.putIfAbsent(
+        accepted.hazard(),
+        new Sheet.Remark(accepted.at(), about, labels.hazard(accepted.hazard())));
+  }
+
+  private void passed(Event.Passed passed, SheetSteps steps) {
+    if (steps.waits(passed.step())) {
+      Instant at = passed.at();
+      waits.add(new Sheet.Pause(passed.step(), at, at, at, "passed over: " + passed.why()));
+    }
+  }
+
+  private void noted(Event.Noted noted, SheetSteps steps) {
+    Labels labels = steps.labels(noted.step());
+    Recorded what = labels.procedure() == null ? records(noted) : labels.records(noted.step());
+    if (what == Recorded.COMPLAINT) {
+      complaint = noted.text();
+      return;
+    }
+    if (noted.text().equals("-")) {
+      return;
+    }
+    String brief = labels.brief(noted.step());
+    String about = brief.equals(noted.step()) ? brief.replace('-', ' ') : brief;
+    List<Sheet.Remark> to = what == Recorded.NEW_GAUGES ? strings : notes;
+    to.add(new Sheet.Remark(noted.at(), about, noted.text()));
+  }
+
+  private @Nullable Recorded records(Event.Noted noted) {
+    return shipped.procedures().values().stream()
+        .map(procedure -> procedure.steps().get(noted.step()))
+        .filter(Step.Note.class::isInstance)
+        .findFirst()
+        .map(Step::records)
+        .orElse(null);
+  }
+
+  private void chose(Event.Chose chose, SheetSteps steps) {
+    if (chose.step().equals(KIND)) {
+      kind = chose.option();
+    } else if (chose.step().equals(STYLE)) {
+      for (Style one : Style.values()) {
+        style = one.word().equals(chose.option()) ? one : style;
+      }
+    } else {
+      Labels labels = steps.labels(chose.step());
+      String about = asked(labels, chose.step());
+      String answer = labels.option(chose.step(), chose.option());
+      if (!newStrings(chose, steps, about, answer)) {
+        findings.add(new Sheet.Remark(chose.at(), about, answer));
+      }
+    }
+  }
+
+  /** "strings of another gauge, material or tuning". */
+  private String fitted(@Nullable String change) {
+    Results.Change known = change == null ? null : library.results().changes().get(change);
+    return known == null ? String.valueOf(change) : known.name();
+  }
+
+  private boolean newStrings(Event event, SheetSteps steps, String about, String text) {
+    String change = steps.change(event);
+    boolean fresh = change != null && change.startsWith(SheetSteps.NEW);
+    if (fresh) {
+      strings.add(new Sheet.Remark(event.at(), about, text));
+    }
+    return fresh;
+  }
+
+  /** What a step asks, or its id as words. */
+  private static String asked(Labels labels, String step) {
+    String words = labels.step(step);
+    return words.equals(step) ? step.replace('-', ' ') : words;
+  }
+
+  private void move(Instant at, Turn turn, @Nullable Feel feel, boolean sure) {
+    if (turn.turns() != 0 || feel != null) {
+      moves.add(new Sheet.Move(at, turn, feel, sure));
+    }
+  }
+
+  private void waited(Event.Waited waited) {
+    boolean begun = waiting != null && waiting.step().equals(waited.step());
+    Instant began = begun && waiting != null ? waiting.at() : waited.at();
+    Instant until = begun && waiting != null ? waiting.until() : waited.at();
+    waits.add(new Sheet.Pause(waited.step(), began, until, waited.at(), waited.reason()));
+    waiting = null;
+  }
+
+  private Sheet.Rod rod() {
+    Turn net = Turn.NONE;
+    Turn total = Turn.NONE;
+    for (Sheet.Move move : moves) {
+      net = net.plus(move.turn());
+      total = total.plus(move.turn().size());
+    }
+    return new Sheet.Rod(moves, net, total);
+  }
+
+  private @Nullable Kind kind() {
+    Kind known = kind == null ? null : library.kinds().get(kind);
+    Integer joint = started == null ? null : started.jointFret();
+    return known == null || joint == null ? known : known.withJoint(joint);
+  }
+
+  private Sheet.Heading heading(String session) {
+    Kind known = kind();
+    String id = started == null ? "" : started.procedure();
+    Procedure procedure = library.procedures().get(id);
+    return new Sheet.Heading(
+        session,
+        started == null ? null : started.instrument(),
+        known == null ? kind : known.name(),
+        style,
+        started == null ? null : started.role(),
+        procedure == null ? id : procedure.title(),
+        started == null ? null : started.at(),
+        ended == null ? null : ended.at());
+  }
+
+  private List<Sheet.Again> next(@Nullable Instant last) {
+    if (last == null || (ended != null && ended.handOver())) {
+      return List.of();
+    }
+    List<Sheet.Again> next = new ArrayList<>();
+    Limits.Rechecks rechecks = library.limits().rechecks();
+    moves.stream()
+        .filter(move -> move.turn().turns() != 0)
+        .reduce((one, other) -> other)
+        .map(move -> again(move.at(), rechecks.day()))
+        .filter(again -> again.at().isAfter(last))
+        .ifPresent(next::add);
+    next.add(again(last, rechecks.week()));
+    next.add(again(last, rechecks.season()));
+    return next;
+  }
+
+  private static Sheet.Again again(Instant from, Limits.Recheck recheck) {
+    return new Sheet.Again(from.plus(recheck.after()), recheck.sheet());
+  }
+}

@@ -1,0 +1,27 @@
+package quarterturn.report.sheet;
+
+import quarterturn.report.Dates;
+
+/** What a sheet can be written as. */
+public enum SheetFormat {
+  TEXT,
+  MARKDOWN,
+  CSV,
+  JSON,
+  HTML;
+
+  /**
+   * The whole file.
+   *
+   * @param dates for the times that people read; CSV and JSON have them in UTC
+   */
+  public String write(Sheet sheet, Dates dates) {
+    return switch (this) {
+      case TEXT -> SheetText.of(sheet, dates);
+      case MARKDOWN -> SheetMarkdown.of(sheet, dates);
+      case CSV -> SheetCsv.of(sheet);
+      case JSON -> SheetJson.of(sheet);
+      case HTML -> SheetHtml.of(sheet, dates);
+    };
+  }
+}

@@ -1,0 +1,139 @@
+package quarterturn.report.sheet;
+
+import java.util.List;
+import java.util.Map;
+import quarterturn.report.Dates;
+import quarterturn.unit.Printable;
+
+/**
+ * A sheet as one page to be shown and printed. It stands by itself: no script, nothing fetched,
+ * styles within. It is well-formed XML too, so that any reader can check it.
+ */
+public final class SheetHtml {
+  private static final String STYLE =
+      """
+      :root { color-scheme: light dark; --ink: #111; --ground: #fff; --faint: #555;
+        --rule: #999; --band: #cfe3cf; --bar: #1c3f94; --turn: #8a3b00; }
+      @media (prefers-color-scheme: dark) {
+        :root { --ink: #eee; --ground: #161616; --faint: #b5b5b5; --rule: #777;
+          --band: #29452b; --bar: #9db8ff; --turn: #ffb27a; }
+      }
+      body { font-family: sans-serif; line-height: 1.4; max-width: 48rem; margin: 1.5rem auto;
+        padding: 0 1rem; color: var(--ink); background: var(--ground); overflow-wrap: anywhere; }
+      h1 { border-bottom: 2px solid var(--ink); }
+      h2 { margin-bottom: 0.3rem; }
+      table { border-collapse: collapse; width: 100%; margin: 0.6rem 0; }
+      caption { text-align: left; color: var(--faint); padding-bottom: 0.2rem; }
+      th, td { text-align: left; vertical-align: top; padding: 0.2rem 0.6rem 0.2rem 0;
+        border-bottom: 1px solid var(--rule); }
+      svg { width: 100%; height: auto; }
+      svg text { font-family: sans-serif; font-size: 12px; fill: var(--ink); }
+      .axis { stroke: var(--ink); fill: none; }
+      .window { fill: var(--band); stroke: var(--rule); stroke-dasharray: 2 2; }
+      .reading { fill: var(--bar); }
+      .turn { stroke: var(--turn); stroke-dasharray: 6 3; }
+      figure { margin: 0.6rem 0; }
+      figcaption { color: var(--faint); }
+      @media print {
+        :root { color-scheme: light; --ink: #000; --ground: #fff; --faint: #000; --rule: #000;
+          --band: #ddd; --bar: #000; --turn: #000; }
+        @page { margin: 15mm; }
+        body { max-width: none; margin: 0; padding: 0; font-size: 10.5pt; }
+        h2 { break-after: avoid; }
+        tr, figure, li { break-inside: avoid; }
+        thead { display: table-header-group; }
+      }
+      """;
+
+  private final StringBuilder out = new StringBuilder();
+
+  private SheetHtml() {}
+
+  public static String of(Sheet sheet, Dates dates) {
+    String title = SheetParts.TITLE + ", " + sheet.heading().session();
+    String plot = ReliefPlot.of(sheet, dates);
+    return new SheetHtml().page(title, SheetParts.TITLE, SheetParts.of(sheet, dates), plot);
+  }
+
+  public static String of(String title, List<SheetPart> parts) {
+    return new SheetHtml().page(title, title, parts, "");
+  }
+
+  /**
+   * The page.
+   *
+   * @param title of the page, as a browser shows it on top
+   * @param heading what stands first on it
+   * @param plot of the relief, or empty
+   */
+  private String page(String title, String heading, List<SheetPart> parts, String plot) {
+    out.append(
+        "<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n");
+    out.append("<meta charset=\"utf-8\"/>\n");
+    out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
+    out.append("<title>").append(escape(title)).append("</title>\n<style>\n").append(STYLE);
+    out.append("</style>\n</head>\n<body>\n<main>\n<h1>").append(escape(heading));
+    out.append("</h1>\n");
+    for (SheetPart part : parts) {
+      out.append("<section>\n<h2>").append(escape(part.title())).append("</h2>\n");
+      part.blocks().forEach(this::block);
+      if (part.title().equals(SheetParts.MEASURES) && !plot.isEmpty()) {
+        out.append("<figure>\n")
+            .append(plot)
+            .append("<figcaption>Relief on the lowest string, in ");
+        out.append(
+            "mm: readings as bars, rod turns as broken lines (plus tightens), the window as");
+        out.append(" a band. In the order of time, not to its scale.</figcaption>\n</figure>\n");
+      }
+      out.append("</section>\n");
+    }
+    return out.append("</main>\n</body>\n</html>\n").toString();
+  }
+
+  private void block(SheetPart.Block block) {
+    if (block instanceof SheetPart.Facts facts) {
+      facts(facts.facts());
+    } else if (block instanceof SheetPart.Points points) {
+      out.append("<ul>\n");
+      points.points().forEach(p -> out.append("<li>").append(escape(p)).append("</li>\n"));
+      out.append("</ul>\n");
+    } else if (block instanceof SheetPart.Grid grid) {
+      grid(grid);
+    }
+  }
+
+  private void facts(Map<String, String> facts) {
+    out.append("<table>\n<tbody>\n");
+    facts.forEach(
+        (label, value) -> {
+          out.append("<tr><th scope=\"row\">").append(escape(label)).append("</th><td>");
+          out.append(escape(value)).append("</td></tr>\n");
+        });
+    out.append("</tbody>\n</table>\n");
+  }
+
+  private void grid(SheetPart.Grid grid) {
+    out.append("<table>\n<caption>")
+        .append(escape(grid.caption()))
+        .append("</caption>\n<thead><tr>");
+    grid.head().forEach(h -> out.append("<th scope=\"col\">").append(escape(h)).append("</th>"));
+    out.append("</tr></thead>\n<tbody>\n");
+    for (List<String> row : grid.rows()) {
+      out.append("<tr><th scope=\"row\">").append(escape(row.get(0))).append("</th>");
+      row.subList(1, row.size())
+          .forEach(cell -> out.append("<td>").append(escape(cell)).append("</td>"));
+      out.append("</tr>\n");
+    }
+    out.append("</tbody>\n</table>\n");
+  }
+
+  /** Text that is text only, between tags and within quotes alike. */
+  static String escape(String text) {
+    return Printable.of(text)
+        .replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;")
+        .replace("'", "&#39;");
+  }
+}

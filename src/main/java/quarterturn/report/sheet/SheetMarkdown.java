@@ -1,0 +1,85 @@
+package quarterturn.report.sheet;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.regex.Pattern;
+import quarterturn.report.Dates;
+import quarterturn.unit.Printable;
+
+/**
+ * A sheet as Markdown with pipe tables. What was typed is escaped, so that it shows as it is and
+ * makes neither marks nor links.
+ */
+public final class SheetMarkdown {
+  private static final String MARKS = "\\`*_[]<>|&~#!@{}$^";
+
+  private static final Pattern OPENS = Pattern.compile("^(\\d*)([-+=:]|(?<=\\d)[.)](?=\\s|$))");
+
+  private SheetMarkdown() {}
+
+  public static String of(Sheet sheet, Dates dates) {
+    return of(SheetParts.TITLE, SheetParts.of(sheet, dates));
+  }
+
+  public static String of(String title, List<SheetPart> parts) {
+    List<String> lines = new ArrayList<>();
+    lines.add("# " + escape(title));
+    for (SheetPart part : parts) {
+      lines.add("");
+      lines.add("## " + escape(part.title()));
+      for (SheetPart.Block block : part.blocks()) {
+        lines.add("");
+        lines.addAll(block(block));
+      }
+    }
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static List<String> block(SheetPart.Block block) {
+    List<String> lines = new ArrayList<>();
+    if (block instanceof SheetPart.Facts facts) {
+      facts.facts().forEach((label, value) -> lines.add("- **" + label + ":** " + escape(value)));
+    } else if (block instanceof SheetPart.Points points) {
+      points.points().forEach(point -> lines.add("- " + line(point)));
+    } else if (block instanceof SheetPart.Grid grid) {
+      lines.add(line(grid.caption()));
+      lines.add("");
+      lines.add(row(grid.head()));
+      lines.add(row(Collections.nCopies(grid.head().size(), "---")));
+      grid.rows().forEach(cells -> lines.add(row(cells.stream().map(c -> escape(c)).toList())));
+    }
+    return lines;
+  }
+
+  private static String row(List<String> cells) {
+    return "| " + String.join(" | ", cells) + " |";
+  }
+
+  /** {@code text} as Markdown within a line that shows it and nothing else. */
+  static String escape(String text) {
+    String line = Printable.of(text).strip();
+    StringBuilder out = new StringBuilder();
+    for (int i = 0; i < line.length(); i++) {
+      if (MARKS.indexOf(line.charAt(i)) >= 0 || link(line, i)) {
+        out.append('\\');
+      }
+      out.append(line.charAt(i));
+    }
+    return out.toString();
+  }
+
+  /** {@code text} where a line begins, at which it could open a list or a rule. */
+  static String line(String text) {
+    return OPENS.matcher(escape(text)).replaceFirst("$1\\\\$2");
+  }
+
+  /** The colon and the dot by which a bare address is taken for a link. */
+  private static boolean link(String line, int i) {
+    return line.startsWith("://", i) || (line.charAt(i) == '.' && www(line, i));
+  }
+
+  private static boolean www(String line, int i) {
+    return i >= 3 && line.regionMatches(true, i - 3, "www", 0, 3);
+  }
+}

@@ -1,0 +1,67 @@
+package quarterturn.report.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import quarterturn.session.Event;
+
+/** What is still to be seen to when a session is over. */
+final class SheetOpen {
+  /** Work that this program leaves to others, by the words of an ending. */
+  private static final Pattern FRETS_OR_NUT =
+      Pattern.compile("\\b(?:frets|fret work|last frets|slotted nut)\\b", Pattern.CASE_INSENSITIVE);
+
+  private SheetOpen() {}
+
+  static List<String> points(
+      List<Sheet.Row> rows, List<Sheet.Move> moves, Event.@Nullable Ended ended) {
+    List<String> points = new ArrayList<>();
+    if (ended == null) {
+      points.add("The work is not finished.");
+    } else if (ended.handOver()) {
+      points.add("For a qualified repairer: " + reason(ended));
+    } else if (FRETS_OR_NUT.matcher(ended.why()).find()) {
+      points.add("Frets or nut: " + ended.why());
+    }
+    for (Sheet.Row row : rows) {
+      String point = point(row);
+      if (point != null) {
+        points.add(point);
+      }
+    }
+    if (moves.stream().anyMatch(move -> !move.sure())) {
+      points.add(
+          "After a break it was not sure how far the rod had been turned; where it stands from as"
+              + " found is not sure either.");
+    }
+    return points;
+  }
+
+  private static String reason(Event.Ended ended) {
+    return ended.why().isBlank() ? ended.outcome().replace('-', ' ') : ended.why();
+  }
+
+  private static @Nullable String point(Sheet.Row row) {
+    String what =
+        ReadingWords.name(row.quantity()) + (row.string().isEmpty() ? "" : " on " + row.string());
+    Sheet.Taken left = row.left();
+    if (left.spoiled() != null) {
+      return what
+          + ": the last reading, "
+          + ReadingWords.withUnit(left.read())
+          + ", is stale ("
+          + left.spoiled()
+          + "); read it again.";
+    }
+    if (left.verdict() == null || left.window() == null || !ReadingWords.out(left.verdict())) {
+      return null;
+    }
+    return what
+        + ": "
+        + ReadingWords.withUnit(left.read())
+        + " is out of its window, "
+        + ReadingWords.window(row.quantity(), left.window())
+        + ".";
+  }
+}

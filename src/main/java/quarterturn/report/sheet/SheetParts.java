@@ -1,0 +1,266 @@
+package quarterturn.report.sheet;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.report.AdjustedWords;
+import quarterturn.report.Dates;
+import quarterturn.report.EventWords;
+import quarterturn.report.TurnWords;
+import quarterturn.session.Event;
+import quarterturn.unit.Decimals;
+
+/** What a sheet says, part by part, for the formats that people read. */
+final class SheetParts {
+  static final String TITLE = "Set-up sheet";
+
+  /** The part that a drawing of the relief belongs to. */
+  static final String MEASURES = "As found and as left";
+
+  private final Sheet sheet;
+  private final Dates dates;
+  private final List<SheetPart> parts = new ArrayList<>();
+
+  private SheetParts(Sheet sheet, Dates dates) {
+    this.sheet = sheet;
+    this.dates = dates;
+  }
+
+  static List<SheetPart> of(Sheet sheet, Dates dates) {
+    SheetParts all = new SheetParts(sheet, dates);
+    all.add("Instrument", all.heading());
+    all.add(MEASURES, all.measures());
+    all.add("What was done", all.work());
+    all.add("Outcome", all.outcome());
+    all.add("Still open", points(sheet.open(), "Nothing."));
+    all.add("When to look again", all.next());
+    all.add("Looked at", all.findings());
+    all.add("Hazards accepted", points(all.hazards(), ""));
+    all.add("Limits of this sheet", points(Sheet.LIMITS, ""));
+    return all.parts;
+  }
+
+  private void add(String title, List<SheetPart.Block> blocks) {
+    if (!blocks.isEmpty()) {
+      parts.add(new SheetPart(title, blocks));
+    }
+  }
+
+  private static List<SheetPart.Block> points(List<String> points, String none) {
+    if (points.isEmpty()) {
+      return none.isEmpty() ? List.of() : List.of(new SheetPart.Points(List.of(none)));
+    }
+    return List.of(new SheetPart.Points(points));
+  }
+
+  private String when(@Nullable Instant at, String none) {
+    return at == null ? none : dates.minute(at);
+  }
+
+  private List<SheetPart.Block> heading() {
+    Sheet.Heading heading = sheet.heading();
+    Map<String, String> facts = new LinkedHashMap<>();
+    facts.put("Instrument", heading.instrument() == null ? "no name" : heading.instrument());
+    facts.put("Kind", heading.kind() == null ? "not chosen" : heading.kind());
+    facts.put("Player", heading.style() == null ? "not asked" : heading.style().word() + " hand");
+    facts.put("Done by", heading.role() == null ? "not known" : heading.role().word());
+    facts.put("Work", heading.procedure());
+    facts.put("Began", when(heading.began(), "not known"));
+    facts.put("Ended", when(heading.ended(), "still open"));
+    facts.put("Session", heading.session());
+    facts.put("Complaint", sheet.complaint() == null ? "none noted" : sheet.complaint());
+    facts.put("Strings", strings());
+    facts.put("Air", air());
+    List<SheetPart.Block> blocks = new ArrayList<>();
+    blocks.add(new SheetPart.Facts(facts));
+    if (!sheet.notes().isEmpty()) {
+      blocks.add(new SheetPart.Points(remarks("Noted, ", sheet.notes())));
+    }
+    return blocks;
+  }
+
+  private String strings() {
+    return sheet.strings().isEmpty()
+        ? "those that were on"
+        : String.join("; ", remarks("", sheet.strings()));
+  }
+
+  private static List<String> remarks(String before, List<Sheet.Remark> remarks) {
+    return remarks.stream()
+        .map(r -> r.about().isEmpty() ? r.text() : before + asked(r.about()) + r.text())
+        .toList();
+  }
+
+  private static String asked(String about) {
+    return about + (about.endsWith("?") ? " " : ": ");
+  }
+
+  private String air() {
+    List<String> air = new ArrayList<>();
+    for (Sheet.Taken taken : sheet.readings()) {
+      Event.Read read = taken.read();
+      if (!read.quantity().onString() && !read.missing()) {
+        air.add(
+            read.quantity().word() + " " + EventWords.value(read) + ", " + dates.minute(read.at()));
+      }
+    }
+    return air.isEmpty() ? "not read" : String.join("; ", air);
+  }
+
+  private List<SheetPart.Block> measures() {
+    List<SheetPart.Block> blocks = new ArrayList<>();
+    Map<String, List<Sheet.Row>> groups = new LinkedHashMap<>();
+    for (Sheet.Row row : sheet.rows()) {
+      groups.computeIfAbsent(row.quantity() + row.convention(), key -> new ArrayList<>()).add(row);
+    }
+    groups.values().forEach(rows -> blocks.add(measured(rows)));
+    return blocks.isEmpty() ? points(List.of(), "Nothing was read on the strings.") : blocks;
+  }
+
+  private static SheetPart.Grid measured(List<Sheet.Row> rows) {
+    Quantity quantity = rows.get(0).quantity();
+    Set<String> sources = new TreeSet<>();
+    List<List<String>> cells = new ArrayList<>();
+    for (Sheet.Row row : rows) {
+      if (row.source() != null) {
+        sources.add(row.source());
+      }
+      Sheet.Taken found = row.found();
+      Sheet.Taken left = row.left();
+      cells.add(
+          List.of(
+              row.string().isEmpty() ? "-" : row.string(),
+              found == null ? "not read" : ReadingWords.value(found.read()),
+              found == null ? "-" : ReadingWords.stands(found),
+              ReadingWords.value(left.read()),
+              left.spoiled() == null ? ReadingWords.stands(left) : "stale",
+              row.window() == null ? "-" : ReadingWords.range(quantity, row.window())));
+    }
+    double step = rows.get(0).left().read().gaugeStep();
+    String gauge =
+        step > 0
+            ? " Read in steps of " + Decimals.plain(step) + " " + unit(quantity, step) + "."
+            : "";
+    String from = sources.isEmpty() ? "" : " Window: " + String.join("; ", sources) + ".";
+    return new SheetPart.Grid(
+        ReadingWords.name(quantity)
+            + ", in "
+            + quantity.unit()
+            + ": "
+            + rows.get(0).convention()
+            + "."
+            + gauge
+            + from,
+        List.of("String", "As found", "Stands", "As left", "Stands", "Window"),
+        cells);
+  }
+
+  private static String unit(Quantity quantity, double number) {
+    return number == 1 ? quantity.unit().replace("cents", "cent") : quantity.unit();
+  }
+
+  private List<SheetPart.Block> work() {
+    List<SheetPart.Block> blocks = new ArrayList<>();
+    Sheet.Rod rod = sheet.rod();
+    long turns = rod.moves().stream().filter(m -> m.turn().turns() != 0).count();
+    String sum =
+        turns == 0
+            ? "The rod was not turned."
+            : "The rod stands "
+                + TurnWords.net(rod.net())
+                + "; "
+                + rod.total()
+                + " in all, in "
+                + turns
+                + (turns == 1 ? " move." : " moves.");
+    if (rod.moves().isEmpty()) {
+      blocks.add(new SheetPart.Points(List.of(sum)));
+    } else {
+      blocks.add(
+          new SheetPart.Grid(
+              sum,
+              List.of("When", "Rod", "How it felt"),
+              rod.moves().stream().map(this::move).toList()));
+    }
+    if (!sheet.settings().isEmpty()) {
+      blocks.add(
+          new SheetPart.Grid(
+              "Saddles and pickups.",
+              List.of("When", "What"),
+              sheet.settings().stream()
+                  .map(s -> List.of(dates.minute(s.at()), AdjustedWords.of(s)))
+                  .toList()));
+    }
+    if (!sheet.waits().isEmpty()) {
+      blocks.add(
+          new SheetPart.Grid(
+              "Waits.",
+              List.of("From", "Was to last", "How it ended"),
+              sheet.waits().stream().map(this::wait).toList()));
+    }
+    return blocks;
+  }
+
+  private List<String> move(Sheet.Move move) {
+    String felt = move.feel() == null ? "not known" : move.feel().label();
+    return List.of(
+        dates.minute(move.at()),
+        TurnWords.done(move.turn()) + (move.sure() ? "" : ", not sure"),
+        felt);
+  }
+
+  private List<String> wait(Sheet.Pause wait) {
+    String how =
+        wait.ended() == null
+            ? "not over"
+            : wait.reason() == null ? "waited out" : "skipped: " + wait.reason();
+    return List.of(
+        dates.minute(wait.began()),
+        Dates.lasting(Duration.between(wait.began(), wait.until())),
+        how);
+  }
+
+  private List<SheetPart.Block> outcome() {
+    Event.Ended ended = sheet.ended();
+    if (ended != null) {
+      String how = ended.handOver() ? "Handed over to a repairer: " : "Ended: ";
+      // The reason stands once: among what is open, where there is something to do about it.
+      boolean open = sheet.open().stream().anyMatch(point -> point.endsWith(ended.why()));
+      String why = open || ended.why().isBlank() ? "" : " " + ended.why();
+      return points(List.of(how + ended.outcome().replace('-', ' ') + "." + why), "");
+    }
+    String standing = sheet.standing();
+    return points(
+        List.of("Still open." + (standing == null ? "" : " Left: " + standing + ".")), "");
+  }
+
+  private List<SheetPart.Block> next() {
+    List<String> again =
+        sheet.next().stream()
+            .map(n -> dates.minute(n.at()).substring(0, 10) + ", " + n.what() + ".")
+            .toList();
+    return points(again, "As the repairer says.");
+  }
+
+  private List<SheetPart.Block> findings() {
+    if (sheet.findings().isEmpty()) {
+      return List.of();
+    }
+    return List.of(
+        new SheetPart.Grid(
+            "What was asked, and the answer.",
+            List.of("Asked", "Answer"),
+            sheet.findings().stream().map(f -> List.of(f.about(), f.text())).toList()));
+  }
+
+  private List<String> hazards() {
+    return sheet.hazards().stream().map(Sheet.Remark::text).toList();
+  }
+}

@@ -1,0 +1,151 @@
+package quarterturn.report.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Verdict;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Style;
+import quarterturn.session.Event;
+
+/**
+ * As found and as left, from the readings that stand.
+ *
+ * <p>As found is the last reading of a quantity on a string before the first change that touches
+ * it; as left is the last reading, and it is spoiled where a change that touches it came later.
+ */
+final class SheetRows {
+  /** A reading and where it stands among the events. */
+  private record At(int index, Event.Read read) {}
+
+  /** Readings taken in one way; those taken in another can't be put beside them. */
+  private record Key(Quantity quantity, String string, String convention) {}
+
+  private final @Nullable Kind kind;
+  private final @Nullable Style style;
+  private final SheetChanges changes;
+  private final Map<Key, List<At>> groups = new LinkedHashMap<>();
+  private final List<At> all = new ArrayList<>();
+
+  /**
+   * @param kind with this instrument's own joint fret, or null
+   */
+  SheetRows(List<Event> events, @Nullable Kind kind, @Nullable Style style, SheetChanges changes) {
+    this.kind = kind;
+    this.style = style;
+    this.changes = changes;
+    for (int i = 0; i < events.size(); i++) {
+      if (events.get(i) instanceof Event.Read read) {
+        all.add(new At(i, read));
+        if (!read.missing() && read.quantity().onString()) {
+          groups.computeIfAbsent(key(read), k -> new ArrayList<>()).add(new At(i, read));
+        }
+      }
+    }
+  }
+
+  private static Key key(Event.Read read) {
+    return new Key(read.quantity(), string(read), ReadingWords.convention(read));
+  }
+
+  /** The note of the string, or a word for it, or empty. */
+  static String string(Event.Read read) {
+    if (read.string() != null) {
+      return read.string();
+    }
+    return read.which() == null ? "" : read.which().word();
+  }
+
+  /** Every quantity in the order of a set-up, the lowest string first. */
+  List<Sheet.Row> rows() {
+    List<Sheet.Row> rows = new ArrayList<>();
+    groups.forEach((key, readings) -> rows.add(row(key, readings)));
+    rows.sort(
+        Comparator.comparing(Sheet.Row::quantity)
+            .thenComparing(Sheet.Row::convention)
+            .thenComparing(row -> index(row.string())));
+    return rows;
+  }
+
+  private Sheet.Row row(Key key, List<At> readings) {
+    At left = readings.get(readings.size() - 1);
+    At found = found(key, readings);
+    Kind.Target target = target(left.read());
+    return new Sheet.Row(
+        key.quantity(),
+        key.string(),
+        key.convention(),
+        target == null ? null : target.window(),
+        target == null ? null : target.source(),
+        found == null ? null : taken(found, part(found, readings)),
+        taken(left, part(left, readings)));
+  }
+
+  private @Nullable At found(Key key, List<At> readings) {
+    int first = changes.firstTouching(key.quantity());
+    At found = null;
+    for (At at : readings) {
+      found = at.index() < first ? at : found;
+    }
+    return found;
+  }
+
+  /** Every reading in its place, oldest first, the air's and those that failed among them. */
+  List<Sheet.Taken> readings() {
+    return all.stream()
+        .map(at -> taken(at, part(at, groups.getOrDefault(key(at.read()), List.of()))))
+        .toList();
+  }
+
+  private Sheet.Part part(At at, List<At> readings) {
+    if (readings.isEmpty() || at.read().missing()) {
+      return Sheet.Part.BETWEEN;
+    }
+    boolean found = at.equals(found(key(at.read()), readings));
+    boolean left = at.equals(readings.get(readings.size() - 1));
+    if (found && left && spoiled(at) == null) {
+      return Sheet.Part.FOUND_AND_LEFT;
+    }
+    if (found) {
+      return Sheet.Part.AS_FOUND;
+    }
+    return left && spoiled(at) == null ? Sheet.Part.AS_LEFT : Sheet.Part.BETWEEN;
+  }
+
+  private Sheet.Taken taken(At at, Sheet.Part part) {
+    Kind.Target target = target(at.read());
+    Window window = target == null ? null : target.window();
+    Verdict verdict = window == null ? null : ReadingWords.verdict(at.read(), window);
+    return new Sheet.Taken(at.read(), part, window, verdict, spoiled(at));
+  }
+
+  private @Nullable String spoiled(At at) {
+    return changes.spoiled(at.read().quantity(), at.index());
+  }
+
+  private int index(String string) {
+    if (kind == null) {
+      return 0;
+    }
+    int index = kind.strings().indexOf(string);
+    return index < 0 ? kind.strings().size() : index;
+  }
+
+  /** The window of a reading; none where it was read in another way than the window is for. */
+  private Kind.@Nullable Target target(Event.Read read) {
+    Quantity quantity = read.quantity();
+    if (kind == null || style == null || kind.windows().get(quantity) == null) {
+      return null;
+    }
+    boolean same =
+        read.held().equals(quantity.held(kind)) && read.readAt() == quantity.readAt(kind);
+    int index = kind.strings().indexOf(string(read));
+    boolean known = index >= 0 && kind.windows().get(quantity).containsKey(style);
+    return same && known ? kind.target(quantity, style, index) : null;
+  }
+}

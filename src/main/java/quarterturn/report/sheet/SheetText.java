@@ -1,0 +1,146 @@
+package quarterturn.report.sheet;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import quarterturn.report.Dates;
+import quarterturn.report.Paragraph;
+import quarterturn.report.Table;
+import quarterturn.unit.Printable;
+
+/** A sheet as plain text, no line wider than {@link #WIDTH} columns. */
+public final class SheetText {
+  static final int WIDTH = 80;
+
+  /** A column is not made narrower than this, however much there is to say. */
+  private static final int LEAST = 6;
+
+  private static final int GAP = 2;
+
+  private SheetText() {}
+
+  public static String of(Sheet sheet, Dates dates) {
+    return of(SheetParts.TITLE, SheetParts.of(sheet, dates));
+  }
+
+  public static String of(String title, List<SheetPart> parts) {
+    List<String> lines = new ArrayList<>(wrap(title.toUpperCase(Locale.ROOT), WIDTH, 0));
+    lines.add("=".repeat(WIDTH));
+    for (SheetPart part : parts) {
+      lines.add("");
+      lines.addAll(wrap(part.title(), WIDTH, 0));
+      lines.add("-".repeat(Math.min(WIDTH, Table.columns(Printable.of(part.title())))));
+      boolean first = true;
+      for (SheetPart.Block block : part.blocks()) {
+        if (!first) {
+          lines.add("");
+        }
+        first = false;
+        lines.addAll(block(block));
+      }
+    }
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static List<String> block(SheetPart.Block block) {
+    if (block instanceof SheetPart.Facts facts) {
+      return facts(facts.facts());
+    }
+    if (block instanceof SheetPart.Points points) {
+      return points.points().stream().flatMap(p -> wrap("- " + p, WIDTH, 2).stream()).toList();
+    }
+    SheetPart.Grid grid = (SheetPart.Grid) block;
+    List<String> lines = new ArrayList<>(wrap(grid.caption(), WIDTH, 0));
+    lines.addAll(grid(grid));
+    return lines;
+  }
+
+  /** A line break in what was typed is a control character like any other here. */
+  private static List<String> wrap(String text, int width, int hang) {
+    return Paragraph.wrap(Printable.of(text), width, hang);
+  }
+
+  private static List<String> facts(Map<String, String> facts) {
+    int widest = facts.keySet().stream().mapToInt(Table::columns).max().orElse(0);
+    List<String> lines = new ArrayList<>();
+    facts.forEach(
+        (label, value) -> {
+          String before = label + ":" + " ".repeat(widest - Table.columns(label) + 1);
+          // The value alone is wrapped, since its label's blanks are not to be broken at.
+          for (String line : wrap(value, WIDTH - before.length(), 0)) {
+            lines.add((before + line).stripTrailing());
+            before = " ".repeat(widest + 2);
+          }
+        });
+    return lines;
+  }
+
+  private static List<String> grid(SheetPart.Grid grid) {
+    int[] widths = widths(grid);
+    List<String> lines = new ArrayList<>();
+    lines.addAll(row(grid.head(), widths));
+    lines.add(rule(widths));
+    grid.rows().forEach(row -> lines.addAll(row(row, widths)));
+    return lines;
+  }
+
+  /** As wide as what is in them; where that is too much, the widest gives way. */
+  private static int[] widths(SheetPart.Grid grid) {
+    int[] widths = new int[grid.head().size()];
+    List<List<String>> all = new ArrayList<>(grid.rows());
+    all.add(grid.head());
+    for (List<String> row : all) {
+      for (int c = 0; c < widths.length; c++) {
+        widths[c] = Math.max(widths[c], Table.columns(Printable.of(row.get(c))));
+      }
+    }
+    int room = WIDTH - GAP * (widths.length - 1);
+    while (Arrays.stream(widths).sum() > room) {
+      int widest = 0;
+      for (int c = 1; c < widths.length; c++) {
+        widest = widths[c] > widths[widest] ? c : widest;
+      }
+      if (widths[widest] <= LEAST) {
+        break;
+      }
+      widths[widest]--;
+    }
+    return widths;
+  }
+
+  private static String rule(int[] widths) {
+    List<String> rules = new ArrayList<>();
+    for (int width : widths) {
+      rules.add("-".repeat(width));
+    }
+    return String.join(" ".repeat(GAP), rules);
+  }
+
+  private static List<String> row(List<String> cells, int[] widths) {
+    List<List<String>> wrapped = new ArrayList<>();
+    int height = 0;
+    for (int c = 0; c < widths.length; c++) {
+      List<String> lines = narrow(cells.get(c), widths[c]);
+      wrapped.add(lines);
+      height = Math.max(height, lines.size());
+    }
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < height; i++) {
+      StringBuilder line = new StringBuilder();
+      for (int c = 0; c < widths.length; c++) {
+        String cell = i < wrapped.get(c).size() ? wrapped.get(c).get(i) : "";
+        line.append(cell).append(" ".repeat(Math.max(0, widths[c] - Table.columns(cell)) + GAP));
+      }
+      lines.add(line.toString().stripTrailing());
+    }
+    return lines;
+  }
+
+  private static List<String> narrow(String cell, int width) {
+    return Table.columns(Printable.of(cell)) <= width
+        ? List.of(Printable.of(cell))
+        : wrap(cell, width, 0);
+  }
+}

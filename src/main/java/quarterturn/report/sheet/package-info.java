@@ -1,0 +1,8 @@
+/**
+ * Floor 6: the set-up sheet: what a session found, did and left, and the formats it can be written
+ * in. Other tables and plots are in {@code report}.
+ */
+@NullMarked
+package quarterturn.report.sheet;
+
+import org.jspecify.annotations.NullMarked;

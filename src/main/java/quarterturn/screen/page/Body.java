@@ -1,0 +1,134 @@
+package quarterturn.screen.page;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.screen.state.Model;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
+import quarterturn.screen.terminal.Wrap;
+import quarterturn.session.Prompt;
+
+/**
+ * The step itself: its text, its picture, what to answer with, and a line for hints. The text comes
+ * first when there is too little room, then what to answer with, then the picture.
+ */
+final class Body {
+  private static final int LEAST_TEXT = 3;
+  private static final int WIDEST_TEXT = 92;
+  private static final int LEAST_PICTURE = 3;
+
+  private final Model model;
+  private final int width;
+  private final int rows;
+  private final List<Line> text;
+  private final int textRows;
+  private final Canvas controls;
+  private final @Nullable Canvas beside;
+  private final @Nullable Canvas below;
+
+  /** Divides the room. */
+  Body(Model model, ZoneId zone, int width, int rows) {
+    this.model = model;
+    this.width = width;
+    this.rows = rows;
+    int inner = width - 4;
+    // A blank row above the text, one between the text and the rest, and one for the hint. A longer
+    // hint covers what is above it for a moment, so that nothing jumps.
+    int room = rows - 3;
+    beside = TurnColumn.of(model, inner, room - 1);
+    int column = beside == null ? inner : inner - beside.width() - 2;
+    int wide = Math.min(column, WIDEST_TEXT);
+    List<Line> full = text(wide, false);
+    List<Line> brief = text(wide, true);
+    int least = Math.min(LEAST_TEXT, full.size());
+    controls = Controls.of(model, zone, Math.min(inner, WIDEST_TEXT), room - least);
+    int most = room - controls.height();
+    Canvas withFull = picture(inner, most - full.size() - 1);
+    Canvas withBrief = picture(inner, most - brief.size() - 1);
+    // Hazards that were accepted before are only named where that makes room for the step itself.
+    boolean shorten = full.size() > most || (withFull == null && withBrief != null);
+    text = shorten ? brief : full;
+    below = shorten ? withBrief : withFull;
+    textRows = Math.min(text.size(), most);
+  }
+
+  private List<Line> text(int column, boolean brief) {
+    List<Line> out = new ArrayList<>(Flow.of(model, column, brief));
+    if (beside != null && model.prompt() instanceof Prompt.TurnRod turn) {
+      out.add(Line.BLANK);
+      out.addAll(DialPicture.facts(turn, column));
+    }
+    return out;
+  }
+
+  private @Nullable Canvas picture(int inner, int left) {
+    return beside != null || left < LEAST_PICTURE ? null : Pictures.of(model, inner, left);
+  }
+
+  /** Whether there is a picture that found no room. */
+  boolean hidesPicture() {
+    return beside == null && below == null && Pictures.of(model, 2 * width, 2 * rows) != null;
+  }
+
+  /** How far the text can be scrolled. */
+  int mostScroll() {
+    return Math.max(0, text.size() - textRows);
+  }
+
+  Canvas draw() {
+    Canvas canvas = new Canvas(width, rows);
+    int at = 1 + textRows + 1;
+    if (beside != null) {
+      canvas.paste(2, 1, beside);
+      at = 1 + Math.max(textRows, beside.height()) + 1;
+    }
+    drawText(canvas, beside == null ? 2 : 2 + beside.width() + 2);
+    if (below != null) {
+      canvas.paste(2, at, below);
+      at += below.height() + 1;
+    }
+    canvas.paste(2, at, controls);
+    history(canvas, at + controls.height() + 2, rows - 1);
+    message(canvas);
+    return canvas;
+  }
+
+  private void message(Canvas canvas) {
+    if (model.message().isEmpty()) {
+      return;
+    }
+    List<String> lines = Wrap.lines(model.message(), width - 6);
+    for (int i = 0; i < lines.size(); i++) {
+      int row = rows - lines.size() + i;
+      canvas.row(0, row, width, ' ', Ink.PLAIN);
+      canvas.put(2, row, i == 0 ? "!" : " ", Ink.STRONG);
+      canvas.put(4, row, lines.get(i), Ink.STRONG);
+    }
+  }
+
+  /** What is left of a tall window shows how the readings went. */
+  private void history(Canvas canvas, int from, int to) {
+    Canvas history = HistoryPicture.draw(model.overview(), canvas.width() - 4, to - from - 1);
+    if (history != null) {
+      canvas.paste(2, to - history.height() - 1, history);
+    }
+  }
+
+  private void drawText(Canvas canvas, int column) {
+    int from = Math.min(model.scroll(), mostScroll());
+    Line.draw(canvas, column, 1, text, from, textRows);
+    int below = text.size() - from - textRows;
+    if (below > 0) {
+      mark(canvas, textRows + 1, "▼ PgDn, " + below + " more");
+    }
+    if (from > 0) {
+      mark(canvas, 0, "▲ PgUp");
+    }
+  }
+
+  private static void mark(Canvas canvas, int row, String words) {
+    canvas.put(canvas.width() - 2 - Canvas.cells(words), row, words, Ink.STRONG);
+  }
+}

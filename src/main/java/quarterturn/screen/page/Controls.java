@@ -1,0 +1,170 @@
+package quarterturn.screen.page;
+
+import java.time.Duration;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import quarterturn.procedure.Feel;
+import quarterturn.quick.TypedAhead;
+import quarterturn.screen.state.Draft;
+import quarterturn.screen.state.Field;
+import quarterturn.screen.state.Model;
+import quarterturn.screen.state.Readings;
+import quarterturn.screen.state.Turns;
+import quarterturn.screen.state.Waits;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
+import quarterturn.screen.terminal.Wrap;
+import quarterturn.session.Prompt;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Turn;
+
+/** What the person answers with: options, a field, a bar. */
+final class Controls {
+  private static final DateTimeFormatter UNTIL =
+      DateTimeFormatter.ofPattern("EEEE d MMMM, HH:mm", Locale.ENGLISH);
+
+  private Controls() {}
+
+  /** As wide as given and as high as it needs. */
+  static Canvas of(Model model, ZoneId zone, int width, int mostRows) {
+    Prompt prompt = model.prompt();
+    Draft draft = model.draft();
+    if (draft instanceof Draft.Naming naming) {
+      Canvas canvas = new Canvas(width, 3);
+      String wanted = TypedAhead.wanted(prompt);
+      canvas.put(0, 0, Wrap.cut("By name; wanted here: " + wanted, width), Ink.STRONG);
+      field(canvas, 1, naming.field(), true, width - 4);
+      canvas.put(0, 2, Wrap.cut("like  relief .42 low .38 high; a12 2.4 2.2 2.0 1.9", width));
+      return canvas;
+    }
+    Prompt.Cases<Canvas> cases =
+        new Prompt.Cases<>(
+            tell -> lines(width, "Press Enter when it is done."),
+            caution -> lines(width, "Press u: I have read this and will do it. (Not Enter.)"),
+            choose -> options(choose, (Draft.Picking) draft, width, mostRows),
+            write -> writing((Draft.Writing) draft, width),
+            measure -> reading(measure, (Draft.Reading) draft, width),
+            turn -> turning(turn, draft, width, mostRows),
+            wait -> waiting(model, wait, zone, width),
+            done -> lines(width, "Press Enter to close."),
+            over -> lines(width, "Press Enter to close."));
+    return prompt.match(cases);
+  }
+
+  private static Canvas options(Prompt.Choose choose, Draft.Picking draft, int width, int rows) {
+    List<String> labels = choose.options().stream().map(Prompt.Option::label).toList();
+    return Options.draw(labels, draft.at(), width, rows);
+  }
+
+  private static Canvas writing(Draft.Writing draft, int width) {
+    Canvas canvas = new Canvas(width, 2);
+    field(canvas, 0, draft.field(), true, Math.min(70, width - 4));
+    canvas.put(0, 1, "- = nothing to write");
+    return canvas;
+  }
+
+  private static Canvas turning(Prompt.TurnRod turn, Draft draft, int width, int rows) {
+    if (draft instanceof Draft.Feeling feeling) {
+      List<String> labels = Stream.of(Feel.values()).map(Feel::label).toList();
+      return Options.draw(labels, feeling.at(), width, rows);
+    }
+    return draft instanceof Draft.Amount amount
+        ? amount(turn, amount, width)
+        : lines(width, "Press Enter when you have turned it, or when it would not turn.");
+  }
+
+  private static Canvas lines(int width, String text) {
+    List<String> lines = Wrap.lines(text, width);
+    Canvas canvas = new Canvas(width, lines.size());
+    for (int i = 0; i < lines.size(); i++) {
+      canvas.put(0, i, lines.get(i), Ink.STRONG);
+    }
+    return canvas;
+  }
+
+  private static Canvas reading(Prompt.Measure measure, Draft.Reading reading, int width) {
+    boolean gap = measure.quantity().bracket();
+    Canvas canvas = new Canvas(width, 4);
+    String label =
+        gap
+            ? "Gap in mm, leaves in steps of " + Decimals.plain(measure.step())
+            : measure.quantity().word() + " in " + measure.quantity().unit();
+    canvas.put(0, 0, Character.toUpperCase(label.charAt(0)) + label.substring(1), Ink.STRONG);
+    int end = field(canvas, 1, reading.field(), reading.typing(), Math.min(36, width - 32));
+    canvas.put(
+        end + 2, 1, Wrap.cut(Readings.readAs(reading.field().text(), measure), width - end - 2));
+    String example =
+        gap
+            ? "like  0.30 passes 0.35 lifts   or  0.30..0.35   or  12 thou"
+            : "like  " + measure.quantity().example();
+    canvas.put(0, 3, Wrap.cut(example, width));
+    String words =
+        gap ? "t = it touches, no gap      c = I can't measure it" : "c = I can't measure it";
+    canvas.put(0, 2, words);
+    return canvas;
+  }
+
+  private static int field(Canvas canvas, int row, Field field, boolean typing, int cells) {
+    int at = canvas.put(0, row, "[ ", Ink.STRONG);
+    String before = Wrap.cutFront(field.text().substring(0, field.at()), cells - 2);
+    int cursor = canvas.put(at, row, before);
+    int room = cells - Canvas.cells(before);
+    canvas.put(cursor, row, Wrap.cut(field.text().substring(field.at()), room));
+    if (typing) {
+      canvas.cursor(cursor, row);
+    }
+    return canvas.put(at + cells, row, " ]", Ink.STRONG);
+  }
+
+  private static Canvas amount(Prompt.TurnRod turn, Draft.Amount amount, int width) {
+    Canvas canvas = new Canvas(width, 5);
+    canvas.put(0, 0, "Part of a turn, as it really was", Ink.STRONG);
+    int end = field(canvas, 1, amount.field(), true, 14);
+    Turn way = amount.otherWay() ? turn.turn().opposite() : turn.turn();
+    int at = canvas.put(end + 2, 1, way.turns() > 0 ? " tightened " : " loosened ", Ink.NOW);
+    canvas.put(at + 1, 1, way.sense());
+    canvas.put(0, 2, Wrap.cut("that is " + inDegrees(turn, amount), width));
+    canvas.put(0, 3, Wrap.cut("like  1/8   or  45 deg   or  0 when it did not move", width));
+    canvas.put(0, 4, Wrap.cut("Tab = it was the other way", width));
+    return canvas;
+  }
+
+  private static String inDegrees(Prompt.TurnRod turn, Draft.Amount amount) {
+    try {
+      double degrees = Turns.turned(turn, amount).size().degrees();
+      return Decimals.print(degrees, 0) + " degrees";
+    } catch (NotUnderstood notYet) {
+      return "not an amount yet";
+    }
+  }
+
+  private static Canvas waiting(Model model, Prompt.Wait wait, ZoneId zone, int width) {
+    List<String> words = new ArrayList<>();
+    if (Waits.over(model, wait)) {
+      words.add("It is over. Press Enter to go on.");
+    } else {
+      Duration left = Duration.between(model.now(), wait.until());
+      words.add(
+          TimerBar.words(left)
+              + " left, until "
+              + UNTIL.withZone(zone).format(wait.until().plusSeconds(59)));
+      words.addAll(Wrap.lines("You can close the program; it will go on waiting.", width));
+    }
+    boolean lifting = model.draft() instanceof Draft.Lifting;
+    Canvas canvas = new Canvas(width, 1 + words.size() + (lifting ? 3 : 0));
+    canvas.paste(0, 0, TimerBar.draw(wait.from(), wait.until(), model.now(), Math.min(width, 60)));
+    for (int i = 0; i < words.size(); i++) {
+      canvas.put(0, 1 + i, words.get(i), i == 0 ? Ink.STRONG : Ink.PLAIN);
+    }
+    if (model.draft() instanceof Draft.Lifting draft) {
+      canvas.put(0, words.size() + 2, "Why may it end early? It goes into the record.", Ink.STRONG);
+      field(canvas, words.size() + 3, draft.field(), true, Math.min(64, width - 4));
+    }
+    return canvas;
+  }
+}

@@ -1,0 +1,114 @@
+package quarterturn.screen.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Hazard;
+import quarterturn.procedure.kind.Which;
+import quarterturn.screen.state.Draft;
+import quarterturn.screen.state.Model;
+import quarterturn.screen.terminal.Ink;
+import quarterturn.session.Overview;
+import quarterturn.session.Overview.Entry;
+import quarterturn.session.Prompt;
+import quarterturn.session.Said;
+
+/** The running text of a prompt: what changed, the hazards, then what to do now. */
+final class Flow {
+  private static final String NOTE = "•";
+  private static final String DO = "►";
+
+  private Flow() {}
+
+  /**
+   * The lines.
+   *
+   * @param brief whether room is short: a hazard that was accepted before is only named (the key
+   *     for the reason shows it in full), and paragraphs stand close
+   */
+  static List<Line> of(Model model, int width, boolean brief) {
+    Prompt prompt = model.prompt();
+    List<Line> out = new ArrayList<>();
+    if (model.draft() instanceof Draft.Feeling) {
+      return Line.wrapped(DO, Ink.STRONG, "How did the rod nut feel?", Ink.STRONG, width);
+    }
+    if (model.draft() instanceof Draft.Amount amount) {
+      out.addAll(Line.wrapped(NOTE, Ink.PLAIN, amount.feel().label() + ".", Ink.PLAIN, width));
+      out.addAll(Line.wrapped(DO, Ink.STRONG, "How far did it really turn?", Ink.STRONG, width));
+      return out;
+    }
+    if (prompt instanceof Prompt.Caution caution) {
+      return caution(caution, width);
+    }
+    Said said = prompt.said();
+    for (String note : said.notes()) {
+      out.addAll(Line.wrapped(NOTE, Ink.PLAIN, note, Ink.PLAIN, width));
+    }
+    for (Hazard hazard : Warning.worstFirst(said.hazards())) {
+      String text = brief ? hazard.id().replace('-', ' ') + " (w)" : hazard.avoid();
+      out.addAll(Line.wrapped(" " + hazard.word() + " ", Ink.SIGNAL, text, Ink.PLAIN, width));
+    }
+    if (!out.isEmpty()) {
+      out.add(Line.BLANK);
+    }
+    if (prompt instanceof Prompt.Ending end) {
+      out.addAll(0, ending(end, width));
+      out.addAll(account(model.overview(), width));
+    } else {
+      for (Said.First first : said.first()) {
+        out.addAll(Line.wrapped("First ", Ink.STRONG, first.text(), Ink.PLAIN, width));
+      }
+      String text = brief ? said.text() : said.text().replace("\n", "\n\n");
+      out.addAll(Line.wrapped(DO, Ink.STRONG, text, Ink.PLAIN, width));
+    }
+    return out;
+  }
+
+  private static List<Line> ending(Prompt.Ending end, int width) {
+    boolean handOver = end instanceof Prompt.HandOver;
+    List<Line> out = new ArrayList<>();
+    String lead = handOver ? " HAND OVER " : " DONE ";
+    out.addAll(Line.wrapped(lead, handOver ? Ink.SIGNAL : Ink.NOW, end.words(), Ink.STRONG, width));
+    out.add(Line.BLANK);
+    out.addAll(Line.wrapped(end.said().text(), width));
+    out.add(Line.BLANK);
+    return out;
+  }
+
+  /** What was found and what is left. */
+  private static List<Line> account(Overview overview, int width) {
+    List<Line> out = new ArrayList<>();
+    if (Latest.of(overview.trail()) == null) {
+      out.addAll(Line.wrapped("No reading was taken.", width));
+    } else {
+      out.addAll(Line.wrapped("As found  ", Ink.PLAIN, both(overview, true), Ink.PLAIN, width));
+      out.addAll(Line.wrapped("As left   ", Ink.PLAIN, both(overview, false), Ink.PLAIN, width));
+    }
+    out.addAll(
+        Line.wrapped("Rod       ", Ink.PLAIN, Trail.rod(overview).substring(4), Ink.PLAIN, width));
+    return out;
+  }
+
+  private static String both(Overview overview, boolean found) {
+    List<String> out = new ArrayList<>();
+    for (Which which : Which.values()) {
+      Entry.@Nullable Reading reading =
+          found ? Latest.first(overview.trail(), which) : Latest.of(overview.trail(), which);
+      if (reading != null) {
+        out.add(
+            Trail.string(which, overview.kind())
+                + " "
+                + reading.bracket()
+                + (!found && reading.stale() ? " (stale: not read again since)" : ""));
+      }
+    }
+    return String.join(", ", out);
+  }
+
+  private static List<Line> caution(Prompt.Caution caution, int width) {
+    List<Line> out = new ArrayList<>(Warning.lines(caution.hazard(), width));
+    out.add(Line.BLANK);
+    out.addAll(Line.wrapped(caution.said().text(), width));
+    return out;
+  }
+}

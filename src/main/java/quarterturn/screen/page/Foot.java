@@ -1,0 +1,51 @@
+package quarterturn.screen.page;
+
+import java.util.List;
+import quarterturn.screen.state.Model;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
+import quarterturn.screen.terminal.Wrap;
+
+/** The bottom rows: readings and turns, window and rod, and the keys that work now. */
+public final class Foot {
+  private static final int ROWS = 4;
+  private static final int LOW = 21;
+
+  private Foot() {}
+
+  /** A low window goes without the row about window and rod. */
+  public static int rows(int height) {
+    return height < LOW ? ROWS - 1 : ROWS;
+  }
+
+  /**
+   * Draws them.
+   *
+   * @param pictureHidden whether a key has to lead to the picture
+   */
+  static void draw(Canvas canvas, Model model, boolean pictureHidden) {
+    int rows = rows(canvas.height());
+    int top = canvas.height() - rows;
+    int room = canvas.width() - 4;
+    canvas.row(0, top, canvas.width(), '─', Ink.PLAIN);
+    canvas.put(2, top + 1, Trail.row(model.overview(), room));
+    if (rows == ROWS) {
+      String window = Trail.window(model.overview());
+      String gap = window.isEmpty() ? "" : "    ";
+      canvas.put(2, top + 2, Wrap.cut(window + gap + Trail.rod(model.overview()), room));
+    }
+    keys(canvas, canvas.height() - 1, KeyHints.of(model, pictureHidden), room);
+  }
+
+  /** As many keys as fit; the last, which leads to all the others, always does. */
+  public static void keys(Canvas canvas, int row, List<KeyHints.Hint> hints, int room) {
+    KeyHints.Hint last = hints.get(hints.size() - 1);
+    int at = 2;
+    for (KeyHints.Hint hint : hints.subList(0, hints.size() - 1)) {
+      if (at + hint.cells() + 3 + last.cells() <= room + 2) {
+        at = hint.draw(canvas, at, row) + 3;
+      }
+    }
+    last.draw(canvas, at, row);
+  }
+}

@@ -1,0 +1,119 @@
+package quarterturn.screen.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import quarterturn.screen.state.Command;
+import quarterturn.screen.state.Draft;
+import quarterturn.screen.state.Model;
+import quarterturn.screen.state.Naming;
+import quarterturn.screen.state.Waits;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
+import quarterturn.session.Prompt;
+
+/** The keys that work now, the most wanted first; the way to all of them last. */
+public final class KeyHints {
+  private static final Hint ACCEPT = new Hint("Enter", "accept");
+  private static final List<Hint> MARKING = List.of(new Hint("1-9 ↑ ↓", "mark"), ACCEPT);
+  private static final List<Hint> CLOSING = List.of(new Hint("Enter", "close"));
+
+  private KeyHints() {}
+
+  public record Hint(String key, String meaning) {
+    int cells() {
+      return Canvas.cells(key) + 1 + Canvas.cells(meaning);
+    }
+
+    int draw(Canvas canvas, int column, int row) {
+      int at = canvas.put(column, row, key, Ink.STRONG);
+      return canvas.put(at + 1, row, meaning);
+    }
+  }
+
+  /**
+   * The keys of whatever is on top.
+   *
+   * @param pictureHidden whether a key has to lead to the picture
+   */
+  static List<Hint> of(Model model, boolean pictureHidden) {
+    return switch (model.layer()) {
+      case LEAVE -> List.of(new Hint("y", "leave"), new Hint("Esc", "stay"));
+      case KEYS -> List.of(new Hint("any key", "back to the step"));
+      case WHY, LOG, OVERVIEW, PICTURE ->
+          List.of(new Hint("↑ ↓", "scroll"), new Hint("Esc", "back to the step"));
+      case NONE -> onTop(model, pictureHidden);
+    };
+  }
+
+  private static List<Hint> onTop(Model model, boolean pictureHidden) {
+    List<Hint> out = new ArrayList<>(own(model));
+    boolean typing = model.draft().typing();
+    if (Naming.may(model) && !(model.draft() instanceof Draft.Naming)) {
+      out.add(new Hint(Command.LINE.shown(typing), "by name"));
+    }
+    if (pictureHidden) {
+      out.add(new Hint(Command.PICTURE.shown(typing), "picture"));
+    }
+    if (model.prompt().said().why() != null) {
+      out.add(new Hint(Command.WHY.shown(typing), "why"));
+    }
+    if (!model.prompt().ended()) {
+      out.add(new Hint(Command.BACK.shown(typing), "take back"));
+      out.add(new Hint(Command.LEAVE.shown(typing), "leave"));
+    }
+    out.add(new Hint(Command.LOG.shown(typing), "log"));
+    out.add(new Hint(Command.KEYS.shown(typing), "keys"));
+    return out;
+  }
+
+  /** Those special to the prompt as it stands. */
+  static List<Hint> own(Model model) {
+    Draft draft = model.draft();
+    if (draft instanceof Draft.Naming) {
+      return List.of(
+          new Hint("Enter", "give"), new Hint("Tab", "complete"), new Hint("Esc", "back"));
+    }
+    return model
+        .prompt()
+        .match(
+            new Prompt.Cases<>(
+                tell -> List.of(new Hint("Enter", "done")),
+                caution -> List.of(new Hint("u", "understood")),
+                choose -> MARKING,
+                write -> List.of(ACCEPT),
+                measure -> reading((Draft.Reading) draft),
+                turn -> turning(draft, turn),
+                wait -> waiting(model, wait),
+                done -> CLOSING,
+                over -> CLOSING));
+  }
+
+  private static List<Hint> reading(Draft.Reading draft) {
+    return draft.typing()
+        ? List.of(ACCEPT, new Hint("Esc", "out of the field"))
+        : List.of(new Hint("Enter", "into the field"));
+  }
+
+  private static List<Hint> turning(Draft draft, Prompt.TurnRod turn) {
+    if (draft instanceof Draft.Feeling) {
+      return MARKING;
+    }
+    if (draft instanceof Draft.Amount) {
+      return List.of(ACCEPT, new Hint("Tab", "other way"), new Hint("Esc", "back"));
+    }
+    Hint turned = new Hint("Enter", "turned");
+    return turn.canUndo()
+        ? List.of(turned, new Hint("z", "undo last turn instead"))
+        : List.of(turned);
+  }
+
+  private static List<Hint> waiting(Model model, Prompt.Wait wait) {
+    if (model.draft() instanceof Draft.Lifting) {
+      return List.of(new Hint("Enter", "end the wait"), new Hint("Esc", "go on waiting"));
+    }
+    if (Waits.over(model, wait)) {
+      return List.of(new Hint("Enter", "go on"));
+    }
+    return wait.mayLift() ? List.of(new Hint("e", "end early")) : List.of();
+  }
+}

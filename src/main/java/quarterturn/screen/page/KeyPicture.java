@@ -1,0 +1,42 @@
+package quarterturn.screen.page;
+
+import org.jspecify.annotations.Nullable;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
+
+/** A key in its socket, cut open: fully seated, and not. */
+final class KeyPicture {
+  private static final String[] SEATED = {
+    "         ║ ║  key",
+    "  ┌──────╢ ╟──────┐",
+    "  │ rod  ║ ║  nut │",
+    "  │      ╚═╝      │",
+    "  └───────────────┘",
+    "SEATED: to the bottom, no rock"
+  };
+  private static final String[] NOT = {
+    "         ║ ║  key",
+    "  ┌──────╢ ╟──────┐",
+    "  │ rod  ╚═╝  nut │",
+    "  │      ░░░      │ ◄ empty",
+    "  └───────────────┘",
+    "NOT SEATED: it stops short, or rocks"
+  };
+  private static final int APART = 34;
+
+  private KeyPicture() {}
+
+  static @Nullable Canvas draw(int width, int rows) {
+    if (width < APART + 38 || rows < NOT.length) {
+      return null;
+    }
+    Canvas canvas = new Canvas(width, NOT.length);
+    int words = NOT.length - 1;
+    for (int r = 0; r < NOT.length; r++) {
+      Ink ink = r == words ? Ink.STRONG : Ink.PLAIN;
+      canvas.put(2, r, SEATED[r], ink);
+      canvas.put(2 + APART, r, NOT[r], ink);
+    }
+    return canvas;
+  }
+}

@@ -1,0 +1,62 @@
+package quarterturn.screen.page;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Picture;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.screen.state.Draft;
+import quarterturn.screen.state.Model;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.session.Overview;
+import quarterturn.session.Prompt;
+
+/** Which picture belongs to a prompt. */
+final class Pictures {
+  private Pictures() {}
+
+  /** The picture, no larger than given, or null where there is none or it does not fit. */
+  static @Nullable Canvas of(Model model, int width, int rows) {
+    Prompt prompt = model.prompt();
+    Overview overview = model.overview();
+    if (prompt instanceof Prompt.TurnRod turn) {
+      // Once the turn is over, its dial would look like an order to go on.
+      boolean now = model.draft() instanceof Draft.Turning;
+      return now ? DialPicture.draw(turn, overview.rodPlace(), width, rows) : null;
+    }
+    Picture asked = prompt.said().picture();
+    if (prompt.ended() && Latest.of(overview.trail()) != null) {
+      asked = Picture.CURVE;
+    }
+    if (asked == null && prompt instanceof Prompt.Measure measure && !measure.held().isEmpty()) {
+      asked = Picture.HOLD;
+    }
+    if (asked == null) {
+      return null;
+    }
+    return switch (asked) {
+      case HOLD -> hold(prompt, overview, width, rows);
+      case CURVE -> CurvePicture.draw(overview, width, rows);
+      case PLACES -> PlacesPicture.draw(options(prompt), overview.rodPlace(), width, rows);
+      case KEY -> KeyPicture.draw(width, rows);
+      case CONTACT -> ContactPicture.draw(overview, width, rows);
+      case DIAL -> null;
+    };
+  }
+
+  private static List<Prompt.Option> options(Prompt prompt) {
+    return prompt instanceof Prompt.Choose choose ? choose.options() : List.of();
+  }
+
+  private static @Nullable Canvas hold(Prompt prompt, Overview overview, int width, int rows) {
+    Kind kind = overview.kind();
+    int frets = kind == null ? 20 : kind.frets();
+    if (prompt instanceof Prompt.Measure measure && !measure.held().isEmpty()) {
+      return HoldPicture.draw(
+          measure.held(), measure.readAt(), measure.string(), frets, width, rows);
+    }
+    return kind == null
+        ? null
+        : HoldPicture.draw(
+            List.of(1, kind.jointFret()), kind.readAt(), null, kind.frets(), width, rows);
+  }
+}

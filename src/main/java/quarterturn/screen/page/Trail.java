@@ -1,0 +1,126 @@
+package quarterturn.screen.page;
+
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Which;
+import quarterturn.screen.state.Turns;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
+import quarterturn.session.Overview;
+import quarterturn.session.Overview.Entry;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/** Readings and turns in words. */
+final class Trail {
+  private static final DateTimeFormatter WHEN =
+      DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
+
+  private Trail() {}
+
+  /** "E1 0.60-0.65 > 1/8 loosen > E1 0.65-0.70"; where it is too long, the newest of it. */
+  static String row(Overview overview, int width) {
+    List<Entry> trail = overview.trail();
+    String out = "";
+    for (int i = trail.size() - 1; i >= 0; i--) {
+      String entry = brief(trail.get(i), overview);
+      boolean last = i == trail.size() - 1;
+      if (last && trail.get(i) instanceof Entry.Reading reading && reading.stale()) {
+        entry += " (stale)";
+      }
+      boolean sameRound = !last && reading(trail, i) && reading(trail, i + 1);
+      String longer = entry + (last ? "" : sameRound ? ", " : " ► ") + out;
+      if (Canvas.cells(longer) > width - (i == 0 ? 0 : 4)) {
+        return "… ► " + out;
+      }
+      out = longer;
+    }
+    return out.isEmpty() ? "No readings yet" : out;
+  }
+
+  private static boolean reading(List<Entry> trail, int index) {
+    return trail.get(index) instanceof Entry.Reading;
+  }
+
+  private static String brief(Entry entry, Overview overview) {
+    if (entry instanceof Entry.Reading reading) {
+      return string(reading.which(), overview.kind()) + " " + compact(reading.bracket());
+    }
+    return entry instanceof Entry.Turned turned ? brief(turned.turn()) : "";
+  }
+
+  static String brief(Turn turn) {
+    if (turn.turns() == 0) {
+      return "not moved";
+    }
+    return Turns.typedForm(turn) + (turn.turns() > 0 ? " tighten" : " loosen");
+  }
+
+  /** Without the unit: "0.60-0.65", "touches", "<0.05", ">1.00". */
+  static String compact(Bracket bracket) {
+    return bracket
+        .toString()
+        .replace(" (no gap)", "")
+        .replace(" to ", "-")
+        .replace(" mm", "")
+        .replace("under ", "<")
+        .replace("over ", ">");
+  }
+
+  /** The string's note, or "low" and "high" where the two have the same. */
+  static String string(Which which, @Nullable Kind kind) {
+    if (kind == null || kind.string(Which.LOWEST).equals(kind.string(Which.HIGHEST))) {
+      return which == Which.LOWEST ? "low" : "high";
+    }
+    return kind.string(which);
+  }
+
+  /** "Rod 1/8 looser than found, 1/8 in 24 h". */
+  static String rod(Overview overview) {
+    double net = overview.net().turns();
+    String stands =
+        Math.abs(net) < 1e-9
+            ? "Rod as found"
+            : "Rod "
+                + Turns.typedForm(overview.net())
+                + (net > 0 ? " tighter" : " looser")
+                + " than found";
+    boolean moved = overview.today().turns() > 1e-9;
+    String in = " in " + overview.day().toHours() + " h";
+    return stands + (moved ? ", moved " + Turns.typedForm(overview.today()) + in : "");
+  }
+
+  static String window(Overview overview) {
+    return overview.window() == null ? "" : "Window " + overview.window();
+  }
+
+  /** One line for each reading and turn, with its time. */
+  static List<Line> lines(Overview overview, ZoneId zone, int width) {
+    List<Line> out = new ArrayList<>();
+    for (Entry entry : overview.trail()) {
+      String when = WHEN.withZone(zone).format(entry.at());
+      out.addAll(Line.wrapped(when, Ink.PLAIN, " " + full(entry, overview), Ink.PLAIN, width));
+    }
+    if (out.isEmpty()) {
+      out.addAll(Line.wrapped("No readings yet.", width));
+    }
+    return out;
+  }
+
+  private static String full(Entry entry, Overview overview) {
+    if (entry instanceof Entry.Reading reading) {
+      return string(reading.which(), overview.kind())
+          + " "
+          + reading.bracket()
+          + (reading.stale() ? ", stale" : "");
+    }
+    return entry instanceof Entry.Turned turned
+        ? "► " + brief(turned.turn()) + ", " + turned.feel().word()
+        : "";
+  }
+}

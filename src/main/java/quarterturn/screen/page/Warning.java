@@ -1,0 +1,48 @@
+package quarterturn.screen.page;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import quarterturn.procedure.Hazard;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
+import quarterturn.screen.terminal.Wrap;
+
+/** A hazard in full: the signal word first, then the harm, then how to avoid it. */
+final class Warning {
+  private Warning() {}
+
+  /** As the standard orders them: danger before warning before caution before notice. */
+  static List<Hazard> worstFirst(List<Hazard> hazards) {
+    return hazards.stream().sorted(Comparator.comparing(Hazard::word)).toList();
+  }
+
+  /** In a frame; the word stands in its upper edge, so that it is read before anything else. */
+  static List<Line> lines(Hazard hazard, int width) {
+    int inner = Math.min(width, 90) - 4;
+    String word = "  " + hazard.word().name() + "  ";
+    int rest = Math.max(0, inner + 3 - Canvas.cells(word));
+    List<Line> out = new ArrayList<>();
+    out.add(new Line(word, Ink.SIGNAL, Canvas.cells(word), "═".repeat(rest) + "╗", Ink.PLAIN));
+    Wrap.lines(hazard.harm(), inner).forEach(line -> out.add(side(line, inner)));
+    out.add(side("", inner));
+    Wrap.lines("To avoid it: " + hazard.avoid(), inner).forEach(line -> out.add(side(line, inner)));
+    out.add(new Line("", Ink.PLAIN, 0, "╚" + "═".repeat(inner + 2) + "╝", Ink.PLAIN));
+    return out;
+  }
+
+  private static Line side(String text, int inner) {
+    String fill = " ".repeat(Math.max(0, inner - Canvas.cells(text)));
+    return new Line("", Ink.PLAIN, 0, "║ " + text + fill + " ║", Ink.PLAIN);
+  }
+
+  /** Without a frame, for a list of them. */
+  static List<Line> plain(Hazard hazard, int width) {
+    List<Line> out = new ArrayList<>();
+    String word = " " + hazard.word().name() + " ";
+    out.addAll(Line.wrapped(word, Ink.SIGNAL, hazard.harm(), Ink.PLAIN, width));
+    out.addAll(
+        Line.wrapped(" ".repeat(word.length()), Ink.PLAIN, hazard.avoid(), Ink.PLAIN, width));
+    return out;
+  }
+}

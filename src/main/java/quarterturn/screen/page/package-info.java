@@ -1,0 +1,8 @@
+/**
+ * Floor 7: what a session's face looks like, its pictures included, as a pure function of its state
+ * and the size. Keys are in {@code state}.
+ */
+@NullMarked
+package quarterturn.screen.page;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,66 @@
+package quarterturn.screen.state;
+
+import quarterturn.screen.terminal.Key;
+import quarterturn.unit.Printable;
+
+/**
+ * A line being typed.
+ *
+ * @param text what stands in it
+ * @param at place of the cursor, 0 to the length of the text
+ */
+public record Field(String text, int at) {
+  private static final int MOST = 200;
+
+  public static final Field EMPTY = new Field("", 0);
+
+  public static Field of(String text) {
+    return new Field(text, text.length());
+  }
+
+  public boolean blank() {
+    return text.isBlank();
+  }
+
+  /** With the key taken, or the same field where it means nothing here. */
+  public Field with(Key key) {
+    if (key instanceof Key.Typed typed) {
+      return typed(typed.codePoint());
+    }
+    if (key instanceof Key.Ctrl ctrl) {
+      return ctrl.letter() == 'u' ? EMPTY : this;
+    }
+    if (!(key instanceof Key.Named named)) {
+      return this;
+    }
+    return switch (named) {
+      case BACKSPACE -> at == 0 ? this : without(before(), at, before());
+      case DELETE -> at == text.length() ? this : without(at, after(), at);
+      case LEFT -> at == 0 ? this : new Field(text, before());
+      case RIGHT -> at == text.length() ? this : new Field(text, after());
+      case HOME -> new Field(text, 0);
+      case END -> of(text);
+      default -> this;
+    };
+  }
+
+  private Field typed(int codePoint) {
+    if (!Printable.shown(codePoint) || text.length() >= MOST) {
+      return this;
+    }
+    String c = Character.toString(codePoint);
+    return new Field(text.substring(0, at) + c + text.substring(at), at + c.length());
+  }
+
+  private int before() {
+    return text.offsetByCodePoints(at, -1);
+  }
+
+  private int after() {
+    return text.offsetByCodePoints(at, 1);
+  }
+
+  private Field without(int from, int to, int cursor) {
+    return new Field(text.substring(0, from) + text.substring(to), cursor);
+  }
+}

@@ -1,0 +1,64 @@
+package quarterturn.screen.state;
+
+import java.util.ArrayList;
+import java.util.List;
+import quarterturn.procedure.Feel;
+import quarterturn.screen.terminal.Key;
+import quarterturn.session.Answer;
+import quarterturn.session.Prompt;
+import quarterturn.unit.Decimals;
+
+/** The keys by which a person would give an answer. */
+final class Keystrokes {
+  private Keystrokes() {}
+
+  static List<Key> of(Prompt prompt, Answer answer) {
+    return answer.match(
+        new Answer.Cases<>(
+            confirmed ->
+                List.of(prompt instanceof Prompt.Caution ? new Key.Typed('u') : Key.Named.ENTER),
+            wrote -> typed(wrote.text()),
+            chose -> marked(index((Prompt.Choose) prompt, chose.option())),
+            measured -> typed(measured.bracket().typed()),
+            value -> typed(Decimals.plain(value.value())),
+            cannot -> typed("cannot"),
+            turned -> turned((Prompt.TurnRod) prompt, turned),
+            undo -> List.of(new Key.Typed('z')),
+            waited -> List.of(Key.Named.ENTER),
+            correct -> List.of(new Key.Function(4))));
+  }
+
+  private static int index(Prompt.Choose choose, String option) {
+    return choose.options().stream().map(Prompt.Option::id).toList().indexOf(option);
+  }
+
+  /** The arrows reach every answer; the ninth is the last that has a number. */
+  private static List<Key> marked(int index) {
+    List<Key> keys = new ArrayList<>();
+    keys.add(new Key.Typed('1' + Math.min(8, index)));
+    for (int i = 8; i < index; i++) {
+      keys.add(Key.Named.DOWN);
+    }
+    keys.add(Key.Named.ENTER);
+    return keys;
+  }
+
+  private static List<Key> typed(String text) {
+    List<Key> keys = new ArrayList<>();
+    text.codePoints().forEach(c -> keys.add(new Key.Typed(c)));
+    keys.add(Key.Named.ENTER);
+    return keys;
+  }
+
+  private static List<Key> turned(Prompt.TurnRod asked, Answer.Turned turned) {
+    List<Key> keys = new ArrayList<>();
+    keys.add(Key.Named.ENTER);
+    keys.addAll(marked(List.of(Feel.values()).indexOf(turned.feel())));
+    keys.add(new Key.Ctrl('u'));
+    if (turned.turn().turns() * asked.turn().turns() < 0) {
+      keys.add(Key.Named.TAB);
+    }
+    keys.addAll(typed(Turns.typedForm(turned.turn())));
+    return keys;
+  }
+}

@@ -1,0 +1,56 @@
+package quarterturn.screen.state;
+
+import java.time.Instant;
+import quarterturn.session.Overview;
+import quarterturn.session.Prompt;
+
+/**
+ * All the face shows.
+ *
+ * @param standing in what state the instrument would be left now
+ * @param draft the answer so far
+ * @param layer what lies over the prompt
+ * @param scroll lines scrolled down in whatever is on top
+ * @param message a hint or why an answer was not taken; empty for none
+ */
+public record Model(
+    Prompt prompt,
+    Overview overview,
+    String standing,
+    Instant now,
+    Draft draft,
+    Layer layer,
+    int scroll,
+    String message) {
+
+  /** A prompt as it is first seen. */
+  public static Model of(Prompt prompt, Overview overview, String standing, Instant now) {
+    return new Model(prompt, overview, standing, now, Draft.of(prompt), Layer.NONE, 0, "");
+  }
+
+  public Model with(Draft next) {
+    return new Model(prompt, overview, standing, now, next, layer, scroll, "");
+  }
+
+  public Model with(Layer next) {
+    return new Model(prompt, overview, standing, now, draft, next, 0, "");
+  }
+
+  public Model at(Instant time) {
+    return new Model(prompt, overview, standing, time, draft, layer, scroll, message);
+  }
+
+  public Model saying(String next) {
+    return new Model(prompt, overview, standing, now, draft, layer, scroll, next);
+  }
+
+  /** Scrolled no further than this. */
+  public Model scrolledAtMost(int most) {
+    return scroll <= most ? this : scrolled(most - scroll);
+  }
+
+  public Model scrolled(int lines) {
+    int to = Math.max(0, scroll + lines);
+    return new Model(prompt, overview, standing, now, draft, layer, to, message);
+  }
+}

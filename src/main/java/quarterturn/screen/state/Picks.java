@@ -1,0 +1,40 @@
+package quarterturn.screen.state;
+
+import quarterturn.screen.terminal.Key;
+import quarterturn.session.Answer;
+import quarterturn.session.Prompt;
+
+/** Keys while one of several options is picked. */
+public final class Picks {
+  private Picks() {}
+
+  static Next key(Model model, Prompt.Choose choose, Key key) {
+    int now = ((Draft.Picking) model.draft()).at();
+    int to = moved(now, choose.options().size(), key);
+    if (to != now) {
+      return Next.show(model.with(new Draft.Picking(to)));
+    }
+    if (key == Key.Named.ENTER && now >= 0) {
+      return Next.send(model, new Answer.Chose(choose.options().get(now).id()));
+    }
+    if (key == Key.Named.ESC && now >= 0) {
+      return Next.show(model.with(new Draft.Picking(-1)));
+    }
+    return Update.onlyHint(model, key, "Mark an answer with its number or the arrows, then Enter.");
+  }
+
+  /** The index a key marks: its number, or the neighbour for an arrow. */
+  public static int moved(int now, int size, Key key) {
+    if (key instanceof Key.Typed typed) {
+      int number = Character.digit(typed.codePoint(), 10) - 1;
+      return number >= 0 && number < size ? number : now;
+    }
+    if (key == Key.Named.DOWN) {
+      return Math.min(size - 1, now + 1);
+    }
+    if (key == Key.Named.UP) {
+      return now < 0 ? size - 1 : Math.max(0, now - 1);
+    }
+    return now;
+  }
+}

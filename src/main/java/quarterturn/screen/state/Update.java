@@ -1,0 +1,127 @@
+package quarterturn.screen.state;
+
+import quarterturn.screen.terminal.Key;
+import quarterturn.session.Answer;
+import quarterturn.session.Prompt;
+
+/**
+ * What a key does. A pure function of what is shown: the same keys work in every view, and what is
+ * special to a kind of prompt stands in a class of its own.
+ */
+public final class Update {
+  private static final int PAGE = 5;
+
+  private Update() {}
+
+  public static Next key(Model model, Key key) {
+    if (key instanceof Key.Ctrl ctrl && ctrl.letter() == 'l') {
+      return new Next(model, new Effect.Repaint());
+    }
+    if (model.layer() != Layer.NONE) {
+      return onLayer(model, key);
+    }
+    if (key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP) {
+      return Next.show(model.scrolled(key == Key.Named.PAGE_DOWN ? PAGE : -PAGE));
+    }
+    Command command = Command.of(key, model.draft().typing());
+    if (command == null || (command == Command.LINE && !Naming.may(model))) {
+      return answering(model.saying(""), key);
+    }
+    return run(model, command);
+  }
+
+  private static Next onLayer(Model model, Key key) {
+    if (model.layer() == Layer.LEAVE) {
+      if (isLetter(key, 'y')) {
+        return new Next(model.with(Layer.NONE), new Effect.Leave());
+      }
+      boolean stay = key == Key.Named.ESC || isLetter(key, 'n');
+      return Next.show(stay ? model.with(Layer.NONE) : model);
+    }
+    int lines = Scrolling.lines(key, PAGE);
+    boolean scrolls = lines != 0 && model.layer() != Layer.KEYS;
+    return Next.show(scrolls ? model.scrolled(lines) : model.with(Layer.NONE));
+  }
+
+  private static Next run(Model model, Command command) {
+    return switch (command) {
+      case KEYS -> Next.show(model.with(Layer.KEYS));
+      case WHY -> Next.show(model.with(Layer.WHY));
+      case LOG -> Next.show(model.with(Layer.LOG));
+      case PICTURE -> Next.show(model.with(Layer.PICTURE));
+      case OVERVIEW -> Next.show(model.with(Layer.OVERVIEW));
+      case LINE -> Next.show(model.with(new Draft.Naming(Field.EMPTY)));
+      case BACK ->
+          model.prompt().ended()
+              ? Next.show(model.saying("The session has ended; nothing can be taken back here."))
+              : Next.send(model, new Answer.Correct());
+      case LEAVE ->
+          model.prompt().ended()
+              ? new Next(model, new Effect.Leave())
+              : Next.show(model.with(Layer.LEAVE));
+    };
+  }
+
+  private static Next answering(Model model, Key key) {
+    if (model.draft() instanceof Draft.Naming naming) {
+      return Naming.key(model, naming, key);
+    }
+    Prompt.Cases<Next> cases =
+        new Prompt.Cases<>(
+            tell -> doing(model, key),
+            caution -> accepting(model, key),
+            choose -> Picks.key(model, choose, key),
+            write -> writing(model, (Draft.Writing) model.draft(), key),
+            measure -> Readings.key(model, measure, key),
+            turn -> Turns.key(model, turn, key),
+            wait -> Waits.key(model, wait, key),
+            done -> closing(model, key),
+            over -> closing(model, key));
+    return model.prompt().match(cases);
+  }
+
+  private static Next doing(Model model, Key key) {
+    return key == Key.Named.ENTER
+        ? Next.send(model, new Answer.Confirmed())
+        : onlyHint(model, key, "Press Enter when it is done.");
+  }
+
+  private static Next accepting(Model model, Key key) {
+    return isLetter(key, 'u')
+        ? Next.send(model, new Answer.Confirmed())
+        : onlyHint(model, key, "Enter does not accept this. Read it, then press u.");
+  }
+
+  private static Next closing(Model model, Key key) {
+    return key == Key.Named.ENTER
+        ? new Next(model, new Effect.Leave())
+        : onlyHint(model, key, "Press Enter to close.");
+  }
+
+  private static Next writing(Model model, Draft.Writing draft, Key key) {
+    if (key == Key.Named.ESC) {
+      return onlyHint(model, key, "F1 shows the keys.");
+    }
+    if (key != Key.Named.ENTER) {
+      return Next.show(model.with(new Draft.Writing(draft.field().with(key))));
+    }
+    return draft.field().blank()
+        ? Next.show(model.saying("Type one line; a hyphen stands for nothing to write."))
+        : Next.send(model, new Answer.Wrote(draft.field().text().strip()));
+  }
+
+  /** A key that does nothing here says what would; Esc has no view to go back to. */
+  static Next onlyHint(Model model, Key key, String hint) {
+    return Next.show(
+        model.saying(key == Key.Named.ESC ? "Esc never leaves; q does. " + hint : hint));
+  }
+
+  public static boolean isLetter(Key key, char letter) {
+    return letter(key) == letter;
+  }
+
+  /** The letter typed, in lower case; 0 for any other key. */
+  public static int letter(Key key) {
+    return key instanceof Key.Typed typed ? Character.toLowerCase(typed.codePoint()) : 0;
+  }
+}

@@ -1,0 +1,38 @@
+package quarterturn.screen.terminal;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.terminal.ansi.ANSITerminal;
+import java.io.OutputStream;
+import org.jline.terminal.Size;
+import org.jline.terminal.Terminal;
+
+/**
+ * Lanterna's drawing on a JLine terminal. JLine owns size, modes and signals, so neither a child
+ * process nor a question to the terminal is ever needed; the alternate screen is entered and left
+ * by {@link Surface}, which must be able to do it at any moment.
+ */
+final class BridgeTerminal extends ANSITerminal {
+  private static final int COLUMNS = 80;
+  private static final int ROWS = 24;
+
+  private final Terminal terminal;
+
+  BridgeTerminal(Terminal terminal, OutputStream out) {
+    super(terminal.input(), out, terminal.encoding());
+    this.terminal = terminal;
+  }
+
+  @Override
+  protected TerminalSize findTerminalSize() {
+    Size size = terminal.getSize();
+    int columns = size.getColumns() > 0 ? size.getColumns() : COLUMNS;
+    int rows = size.getRows() > 0 ? size.getRows() : ROWS;
+    return new TerminalSize(columns, rows);
+  }
+
+  @Override
+  public void enterPrivateMode() {}
+
+  @Override
+  public void exitPrivateMode() {}
+}

@@ -1,0 +1,161 @@
+package quarterturn.screen.terminal;
+
+import java.util.Arrays;
+import org.jline.utils.WCWidth;
+import quarterturn.unit.Printable;
+
+/**
+ * A grid of characters with an ink each, rows and columns counted from zero. What lies outside is
+ * cut off. Control characters cannot get in, so nothing drawn here can steer a terminal.
+ */
+public final class Canvas {
+  /** The right half of a character that is two cells wide. */
+  public static final int TAIL = 0;
+
+  private final int width;
+  private final int height;
+  private final int[] cells;
+  private final Ink[] inks;
+  private int cursorColumn = -1;
+  private int cursorRow = -1;
+
+  public Canvas(int width, int height) {
+    this.width = Math.max(0, width);
+    this.height = Math.max(0, height);
+    cells = new int[this.width * this.height];
+    inks = new Ink[cells.length];
+    Arrays.fill(cells, ' ');
+    Arrays.fill(inks, Ink.PLAIN);
+  }
+
+  public int width() {
+    return width;
+  }
+
+  public int height() {
+    return height;
+  }
+
+  /** The code point of a cell; {@link #TAIL} right of a wide one. */
+  public int at(int column, int row) {
+    return cells[row * width + column];
+  }
+
+  public Ink inkAt(int column, int row) {
+    return inks[row * width + column];
+  }
+
+  /** Column of the typing cursor, or -1 where there is none. */
+  public int cursorColumn() {
+    return cursorColumn;
+  }
+
+  public int cursorRow() {
+    return cursorRow;
+  }
+
+  /** Where the person types. */
+  public void cursor(int column, int row) {
+    if (inside(column, row)) {
+      cursorColumn = column;
+      cursorRow = row;
+    }
+  }
+
+  private boolean inside(int column, int row) {
+    return column >= 0 && column < width && row >= 0 && row < height;
+  }
+
+  public void set(int column, int row, int codePoint, Ink ink) {
+    if (inside(column, row)) {
+      cells[row * width + column] = Printable.shown(codePoint) ? codePoint : 0xFFFD;
+      inks[row * width + column] = ink;
+    }
+  }
+
+  public void set(int column, int row, int codePoint) {
+    set(column, row, codePoint, Ink.PLAIN);
+  }
+
+  /** Writes one line; returns the column after it. */
+  public int put(int column, int row, String text, Ink ink) {
+    int at = column;
+    for (int c : text.codePoints().toArray()) {
+      int wide = cells(c);
+      if (wide > 0) {
+        set(at, row, c, ink);
+        if (wide == 2 && inside(at + 1, row)) {
+          cells[row * width + at + 1] = TAIL;
+          inks[row * width + at + 1] = ink;
+        } else if (wide == 2) {
+          set(at, row, ' ', ink);
+        }
+        at += wide;
+      }
+    }
+    return at;
+  }
+
+  public int put(int column, int row, String text) {
+    return put(column, row, text, Ink.PLAIN);
+  }
+
+  /** Fills part of a row with one character. */
+  public void row(int column, int row, int length, int codePoint, Ink ink) {
+    for (int i = 0; i < length; i++) {
+      set(column + i, row, codePoint, ink);
+    }
+  }
+
+  /** Copies {@code other} with its top left corner at the given place, its cursor too. */
+  public void paste(int column, int row, Canvas other) {
+    for (int r = 0; r < other.height; r++) {
+      for (int c = 0; c < other.width; c++) {
+        if (inside(column + c, row + r)) {
+          cells[(row + r) * width + column + c] = other.at(c, r);
+          inks[(row + r) * width + column + c] = other.inkAt(c, r);
+        }
+      }
+    }
+    if (other.cursorColumn >= 0) {
+      cursor(column + other.cursorColumn, row + other.cursorRow);
+    }
+  }
+
+  /** The same picture in ASCII. */
+  public Canvas ascii() {
+    Canvas out = new Canvas(width, height);
+    for (int i = 0; i < cells.length; i++) {
+      out.cells[i] = cells[i] == TAIL ? ' ' : Ascii.twin(cells[i]);
+      out.inks[i] = inks[i];
+    }
+    out.cursorColumn = cursorColumn;
+    out.cursorRow = cursorRow;
+    return out;
+  }
+
+  /** As plain text: a line for each row, without trailing blanks. */
+  public String text() {
+    StringBuilder out = new StringBuilder();
+    for (int r = 0; r < height; r++) {
+      StringBuilder line = new StringBuilder();
+      for (int c = 0; c < width; c++) {
+        if (at(c, r) != TAIL) {
+          line.appendCodePoint(at(c, r));
+        }
+      }
+      out.append(line.toString().stripTrailing()).append('\n');
+    }
+    return out.toString();
+  }
+
+  /** How many cells a code point takes; what must not be shown is replaced and takes one. */
+  public static int cells(int codePoint) {
+    return Printable.shown(codePoint) ? Math.max(0, WCWidth.wcwidth(codePoint)) : 1;
+  }
+
+  /** How many cells a line takes. */
+  public static int cells(String text) {
+    return text.codePoints().map(Canvas::cells).sum();
+  }
+}

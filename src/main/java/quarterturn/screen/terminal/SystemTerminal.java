@@ -1,0 +1,69 @@
+package quarterturn.screen.terminal;
+
+import java.io.IOException;
+import java.nio.charset.Charset;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.Terminal.SignalHandler;
+import org.jline.terminal.TerminalBuilder;
+import org.jline.terminal.impl.PosixSysTerminal;
+import org.jline.terminal.impl.jni.JniNativePty;
+import org.jline.terminal.impl.jni.JniTerminalProvider;
+import org.jline.terminal.spi.SystemStream;
+import org.jline.utils.InfoCmp;
+
+/** Opens the terminal the program was started in. */
+public final class SystemTerminal {
+  /** What every ANSI terminal can do is enough, so JLine need not ask anybody about this one. */
+  private static final String TYPE = "xterm";
+
+  private SystemTerminal() {}
+
+  /**
+   * Opens it through native calls only: no child process is started.
+   *
+   * @throws IOException when input or output is no terminal
+   */
+  public static Terminal open() throws IOException {
+    try {
+      JniTerminalProvider provider = new JniTerminalProvider();
+      boolean here =
+          provider.isSystemStream(SystemStream.Input)
+              && provider.isSystemStream(SystemStream.Output);
+      if (!here) {
+        throw new IOException("this is no terminal; use --plain");
+      }
+      return provider.isPosixSystemStream(SystemStream.Output) ? posix(provider) : windows();
+    } catch (IllegalStateException | LinkageError noTerminal) {
+      throw new IOException("this terminal can't be opened; use --plain", noTerminal);
+    }
+  }
+
+  private static Terminal posix(JniTerminalProvider provider) throws IOException {
+    // Else JLine starts infocmp to ask, even for a type whose answer it carries with it.
+    InfoCmp.setLoadedInfoCmp(TYPE, InfoCmp.getDefaultInfoCmp(TYPE));
+    JniNativePty pty = (JniNativePty) provider.current(SystemStream.Output);
+    return new PosixSysTerminal(
+        "quarterturn", TYPE, new SteadyPty(pty), charset(), true, SignalHandler.SIG_DFL);
+  }
+
+  private static Terminal windows() throws IOException {
+    return TerminalBuilder.builder()
+        .system(true)
+        .providers("jni")
+        .exec(false)
+        .dumb(false)
+        .encoding(charset())
+        .build();
+  }
+
+  /** The terminal's character set as the Java runtime found it. */
+  private static Charset charset() {
+    for (String name : new String[] {"stdout.encoding", "sun.stdout.encoding", "native.encoding"}) {
+      String value = System.getProperty(name);
+      if (value != null && Charset.isSupported(value)) {
+        return Charset.forName(value);
+      }
+    }
+    return Charset.defaultCharset();
+  }
+}

@@ -1,0 +1,71 @@
+package quarterturn.screen.terminal;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Breaks text into lines. */
+public final class Wrap {
+  private Wrap() {}
+
+  /** Lines of at most {@code width} cells; line breaks in the text are kept. */
+  public static List<String> lines(String text, int width) {
+    List<String> out = new ArrayList<>();
+    for (String paragraph : text.split("\\R", -1)) {
+      paragraph(paragraph.strip(), Math.max(1, width), out);
+    }
+    return out;
+  }
+
+  private static void paragraph(String text, int width, List<String> out) {
+    StringBuilder line = new StringBuilder();
+    int used = 0;
+    for (String word : text.split(" +", -1)) {
+      int wide = Canvas.cells(word);
+      if (used > 0 && used + 1 + wide > width) {
+        out.add(line.toString());
+        line.setLength(0);
+        used = 0;
+      }
+      if (used > 0) {
+        line.append(' ');
+        used++;
+      }
+      for (int c : word.codePoints().toArray()) {
+        if (used + Canvas.cells(c) > width) {
+          out.add(line.toString());
+          line.setLength(0);
+          used = 0;
+        }
+        line.appendCodePoint(c);
+        used += Canvas.cells(c);
+      }
+    }
+    out.add(line.toString());
+  }
+
+  /** One line of at most {@code width} cells, ending in an ellipsis where it was cut. */
+  public static String cut(String text, int width) {
+    if (Canvas.cells(text) <= width) {
+      return text;
+    }
+    StringBuilder out = new StringBuilder();
+    int used = 0;
+    for (int c : text.codePoints().toArray()) {
+      if (used + Canvas.cells(c) > width - 1) {
+        break;
+      }
+      out.appendCodePoint(c);
+      used += Canvas.cells(c);
+    }
+    return width < 1 ? "" : out.append('…').toString();
+  }
+
+  /** The same, keeping the end instead of the beginning. */
+  public static String cutFront(String text, int width) {
+    if (Canvas.cells(text) <= width) {
+      return text;
+    }
+    String reversed = new StringBuilder(text).reverse().toString();
+    return new StringBuilder(cut(reversed, width)).reverse().toString();
+  }
+}

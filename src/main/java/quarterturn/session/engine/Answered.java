@@ -1,0 +1,84 @@
+package quarterturn.session.engine;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Verdict;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Style;
+import quarterturn.session.Event;
+import quarterturn.session.Stage;
+
+/** What a technician is told after an answer: what stands out of its window, what went stale. */
+record Answered(Library library, Walk walk) {
+  /**
+   * Notes for the prompt of a step.
+   *
+   * @param last what was answered before it
+   */
+  List<String> notes(State state, Step step, Event last, Instant now) {
+    List<String> notes = new ArrayList<>();
+    if (last instanceof Event.Read read && !read.step().equals(step.id())) {
+      String stands = stands(state, read.quantity());
+      if (stands != null) {
+        notes.add(stands);
+      }
+    }
+    String stale = stale(state, last, now);
+    if (stale != null) {
+      notes.add(stale);
+    }
+    return notes;
+  }
+
+  /** How a quantity stands on every string; null for relief, of which more is said elsewhere. */
+  private @Nullable String stands(State state, Quantity quantity) {
+    Kind kind = walk.kind(state);
+    Style style = state.style();
+    boolean windows = kind != null && kind.windows().containsKey(quantity);
+    if (kind == null || style == null || !windows || quantity == Quantity.RELIEF) {
+      return null;
+    }
+    List<String> out = new ArrayList<>();
+    int read = 0;
+    for (int i = 0; i < kind.strings().size(); i++) {
+      Verdict verdict = Values.verdict(state, library.results(), kind, style, quantity, i);
+      read += verdict == Verdict.NOT_MEASURED ? 0 : 1;
+      if (verdict != Verdict.NOT_MEASURED && verdict != Verdict.IN) {
+        AtString at = new AtString(state, kind, style, quantity, null, i);
+        out.add(kind.strings().get(i) + " " + at.value() + ", window " + at.target());
+      }
+    }
+    if (read == 0) {
+      return null;
+    }
+    String name = library.results().of(quantity).get(0).name();
+    return out.isEmpty()
+        ? name + ": in its window on every string that was read."
+        : name + " out of its window: " + String.join("; ", out) + ".";
+  }
+
+  /** What the last answer spoiled, or null where it spoiled nothing. */
+  private @Nullable String stale(State state, Event last, Instant now) {
+    boolean done =
+        last instanceof Event.Adjusted || last instanceof Event.Told || last instanceof Event.Chose;
+    if (!done || state.history().changes().isEmpty()) {
+      return null;
+    }
+    Instant at = state.history().changes().get(state.history().changes().size() - 1).at();
+    if (!at.equals(last.at())) {
+      return null;
+    }
+    String names =
+        walk.stages(state, now).all().stream()
+            .filter(stage -> stage.status() == Stage.Status.STALE && at.equals(stage.since()))
+            .map(Stage::name)
+            .collect(Collectors.joining(", "));
+    return names.isEmpty() ? null : "Stale now: " + names + ".";
+  }
+}

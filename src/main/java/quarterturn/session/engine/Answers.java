@@ -1,0 +1,54 @@
+package quarterturn.session.engine;
+
+import org.jspecify.annotations.Nullable;
+import quarterturn.session.Answer;
+import quarterturn.session.Event;
+
+/** The way back from what is on record to what was answered. */
+public final class Answers {
+  private static final Event.Cases<@Nullable Answer> OF =
+      new Event.Cases<>(
+          Answers::none,
+          accepted -> new Answer.Confirmed(),
+          told -> new Answer.Confirmed(),
+          noted -> new Answer.Wrote(noted.text()),
+          adjusted -> new Answer.Confirmed(),
+          chose -> new Answer.Chose(chose.option()),
+          Answers::read,
+          Answers::none,
+          undoAsked -> new Answer.Undo(),
+          turned -> new Answer.Turned(turned.turn(), turned.feel()),
+          recalled -> new Answer.Chose(Recall.of(recalled).word()),
+          Answers::none,
+          waited -> new Answer.Waited(waited.reason()),
+          Answers::none,
+          Answers::none,
+          Answers::none,
+          corrected -> new Answer.Correct(),
+          Answers::none,
+          Answers::none,
+          Answers::none);
+
+  private Answers() {}
+
+  /** Whether an event records an answer; the others are written by the session itself. */
+  public static boolean is(Event event) {
+    return of(event) != null;
+  }
+
+  /** The answer that an event records, or null where it records none. */
+  public static @Nullable Answer of(Event event) {
+    return event.match(OF);
+  }
+
+  private static @Nullable Answer none(Event event) {
+    return null;
+  }
+
+  private static Answer read(Event.Read read) {
+    if (read.bracket() != null) {
+      return new Answer.Measured(read.bracket());
+    }
+    return read.value() == null ? new Answer.CannotMeasure() : new Answer.Value(read.value());
+  }
+}

@@ -1,0 +1,114 @@
+package quarterturn.session.engine;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.kind.Style;
+import quarterturn.session.Astray;
+import quarterturn.session.Corrections;
+import quarterturn.session.Event;
+import quarterturn.session.PastResults;
+import quarterturn.session.PastTurns;
+
+/**
+ * What an unfinished session leaves to the one that takes its place, where the procedure was
+ * changed so that the first can't be gone on with. A turn that was asked for when it was left
+ * counts as made, as it does everywhere between sessions.
+ *
+ * @param session the first one's name
+ * @param started its start
+ * @param kind as named at the start or chosen later, or null
+ * @param style as named at the start or chosen later, or null
+ * @param last when the last thing in it happened
+ * @param standing how the instrument was left, in words
+ * @param elsewhere turns made on the neck since it began, in it and in others, oldest first
+ * @param before what it read last, and what was known before it
+ */
+public record CarriedOn(
+    String session,
+    Event.Started started,
+    @Nullable String kind,
+    @Nullable Style style,
+    Instant last,
+    String standing,
+    List<Event.Past> elsewhere,
+    List<Event.Before> before) {
+  private static final String OUTCOME = "procedure-changed";
+
+  public CarriedOn {
+    elsewhere = List.copyOf(elsewhere);
+    before = List.copyOf(before);
+  }
+
+  /**
+   * What a session leaves.
+   *
+   * @param events all that is on record of it
+   * @param others turns made on the same neck in other sessions since it began
+   * @throws Astray where it has ended, so that nothing is left to go on with
+   */
+  public static CarriedOn of(String session, List<Event> events, List<Event.Past> others) {
+    Event last = events.get(events.size() - 1);
+    if (last instanceof Event.Ended) {
+      throw new Astray("this session has ended");
+    }
+    Event.Started started = (Event.Started) events.get(0);
+    String kind = started.kind();
+    Style style = started.style();
+    for (Event event : Corrections.standing(events)) {
+      if (event instanceof Event.Chose chose && chose.step().equals(Own.KIND)) {
+        kind = chose.option();
+      }
+      if (event instanceof Event.Chose chose && chose.step().equals(Own.STYLE)) {
+        style = Style.valueOf(chose.option().toUpperCase(Locale.ROOT));
+      }
+    }
+    List<Event.Past> turns = new ArrayList<>(others);
+    turns.addAll(PastTurns.of(events));
+    turns.sort(Comparator.comparing(Event.Past::at));
+    return new CarriedOn(
+        session,
+        started,
+        kind,
+        style,
+        last.at(),
+        Standing.of(events),
+        turns,
+        PastResults.of(List.of(events)));
+  }
+
+  /**
+   * Turns made elsewhere since a session began, as far as it knows itself: all there is where the
+   * instrument has no name.
+   */
+  public static List<Event.Past> elsewhere(List<Event> events) {
+    List<Event.Past> known = List.of();
+    for (Event event : events) {
+      known = event instanceof Event.Resumed resumed ? resumed.elsewhere() : known;
+    }
+    return known;
+  }
+
+  /** How the session in its place begins: as after a break, with what was left. */
+  public List<Event> beginning(Event.Started anew) {
+    String left =
+        standing
+            + ". The procedure was changed since session "
+            + session
+            + " began, so its work begins anew here, and its turns count";
+    return List.of(anew, new Event.Left(last, left), new Event.Resumed(anew.at(), elsewhere));
+  }
+
+  /**
+   * How the first session ends.
+   *
+   * @param by the session in its place
+   */
+  public Event.Ended ended(String by, Instant now) {
+    String why = "The procedure was changed; session " + by + " goes on in its place.";
+    return new Event.Ended(now.isBefore(last) ? last : now, Own.RESUME, false, OUTCOME, why);
+  }
+}

@@ -1,0 +1,79 @@
+package quarterturn.session.engine;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Branch;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Verdict;
+import quarterturn.procedure.Way;
+import quarterturn.procedure.Ways;
+
+/**
+ * What comes after a step, as far as it is certain: up to the first fork, and the first step on
+ * each of its ways. That a reading can't be taken is not looked ahead to.
+ *
+ * @param fill fills the blanks of a text
+ */
+record Coming(Procedure procedure, UnaryOperator<String> fill) {
+  private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.?!:]) ");
+
+  /** More is not of use at once. */
+  private static final int MOST = 8;
+
+  /** One line a step, each with its id, by which a choice can be answered ahead. */
+  List<String> after(Step from) {
+    List<String> lines = new ArrayList<>();
+    Set<String> seen = new HashSet<>(Set.of(from.id()));
+    Step step = from;
+    while (lines.size() < MOST) {
+      List<Way> ways = ways(step);
+      if (ways.stream().map(Way::to).distinct().count() != 1) {
+        ways.forEach(way -> lines.add("if " + way.label() + ": " + line(procedure.step(way.to()))));
+        return lines;
+      }
+      step = procedure.step(ways.get(0).to());
+      if (!seen.add(step.id())) {
+        return lines;
+      }
+      if (!(step instanceof Step.Compute)) {
+        lines.add(line(step));
+      }
+    }
+    return lines;
+  }
+
+  private List<Way> ways(Step step) {
+    List<Way> ways = new ArrayList<>(Ways.of(procedure.id(), step));
+    if (step instanceof Step.Measure measure) {
+      List<Branch> branches = measure.then().branches();
+      for (int i = branches.size() - 1; i >= 0; i--) {
+        if (missing(branches.get(i).when())) {
+          ways.remove(i);
+        }
+      }
+    }
+    return ways;
+  }
+
+  private static boolean missing(Condition when) {
+    return when instanceof Condition.Against against && against.verdict() == Verdict.NOT_MEASURED;
+  }
+
+  private String line(Step step) {
+    @Nullable String words = step.words().forRole(Role.TECHNICIAN);
+    return words.isBlank() ? step.id() : step.id() + " (" + sentence(fill.apply(words)) + ")";
+  }
+
+  /** The first sentence: the whole text comes when the step does. */
+  private static String sentence(String text) {
+    return SENTENCE_END.split(text, 2)[0];
+  }
+}

@@ -1,0 +1,206 @@
+package quarterturn.session.engine;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.BuzzCure;
+import quarterturn.craft.ContactMap;
+import quarterturn.craft.Window;
+import quarterturn.craft.rod.Advisor;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Picture;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.session.Answer;
+import quarterturn.session.Astray;
+import quarterturn.session.Event;
+import quarterturn.session.Overview;
+import quarterturn.session.Prompt;
+import quarterturn.session.Refused;
+
+/**
+ * The engine: a pure function from what has happened to what is wanted next, and from an answer to
+ * an event. It keeps nothing; the same events give the same prompt.
+ */
+public final class Engine {
+  private final Library library;
+  private final Guard guard;
+  private final Walk walk;
+  private final Fold fold;
+  private final Prompter prompter;
+  private final Examiner examiner;
+  private final Merging merging;
+
+  public Engine(Library library, Advisor advisor) {
+    this.library = library;
+    this.guard = new Guard(library.limits(), advisor);
+    this.walk = new Walk(library, guard);
+    this.fold = new Fold(library, guard, walk);
+    this.prompter = new Prompter(library, guard, walk);
+    this.examiner = new Examiner(walk);
+    this.merging = new Merging(fold, walk, prompter, new ShortPath(walk));
+  }
+
+  State start(Event.Started started) {
+    return fold.start(started);
+  }
+
+  State apply(State state, Event event) {
+    return fold.apply(state, event);
+  }
+
+  /**
+   * The state that events add up to.
+   *
+   * @throws Astray when they don't fit the procedure
+   */
+  State replay(List<Event> events) {
+    if (events.isEmpty() || !(events.get(0) instanceof Event.Started started)) {
+      throw new Astray("the log does not begin with a start");
+    }
+    State state = start(started);
+    for (Event event : events.subList(1, events.size())) {
+      state = apply(state, event);
+    }
+    return state;
+  }
+
+  Prompter.Next next(State state, Instant now) {
+    return prompter.next(state, now);
+  }
+
+  /** What is shown of a state whose prompt is {@code prompt}. */
+  Merging.Merged merged(State state, Prompt prompt, Instant now) {
+    return merging.of(state, prompt, now);
+  }
+
+  /** What stands on record where a pause asks for it, or null where no pause does. */
+  @Nullable Answer onRecord(State state) {
+    return new Pauses(walk).onRecord(state);
+  }
+
+  Event examine(State state, Prompt prompt, Answer answer, Instant now) throws Refused {
+    return examiner.examine(state, prompt, answer, now);
+  }
+
+  /**
+   * By the id of a step with a choice, the options of all the steps of that id; none where it takes
+   * a line of words.
+   */
+  Map<String, List<String>> choices() {
+    Map<String, List<String>> choices = new LinkedHashMap<>();
+    for (Procedure procedure : library.procedures().values()) {
+      for (Step step : procedure.steps().values()) {
+        if (step instanceof Step.Choose choose) {
+          // Several procedures may have a step of this id; an answer is held to the one that asks.
+          choices
+              .computeIfAbsent(step.id(), id -> new ArrayList<>())
+              .addAll(choose.options().stream().map(Step.Option::id).toList());
+        }
+        if (step instanceof Step.Note) {
+          choices.putIfAbsent(step.id(), new ArrayList<>());
+        }
+        if (step instanceof Step.Pause pause
+            && pause.lines().contains(new Step.Line.OfDirection())) {
+          choices.put(Step.Line.OfDirection.WORD, Pauses.directions());
+        }
+      }
+    }
+    return choices;
+  }
+
+  /** What comes after the present step, a line each. */
+  List<String> coming(State state, Instant now) {
+    return prompter.coming(state, now);
+  }
+
+  String standing(State state) {
+    return Standing.of(state);
+  }
+
+  Overview overview(State state, String session, Instant now) {
+    Kind kind = walk.kind(state);
+    Window window = walk.window(state);
+    Procedure procedure =
+        library.procedure(
+            state.position().nowhere() ? state.started().procedure() : state.place().procedure());
+    List<String> parts =
+        procedure.steps().values().stream().map(s -> s.words().part()).distinct().toList();
+    String part = state.position().nowhere() ? parts.get(0) : walk.step(state).words().part();
+    String named = state.started().instrument();
+    String instrument = named != null ? named : kind == null ? "unnamed" : kind.name();
+    String source =
+        kind == null || state.style() == null ? null : kind.target(state.style()).source();
+    return new Overview(
+        session,
+        instrument,
+        kind,
+        window,
+        source,
+        state.started().role(),
+        procedure.title(),
+        parts,
+        Math.max(0, parts.indexOf(part)),
+        trail(state),
+        state.history().net(),
+        state.history().today(now),
+        library.limits().day(),
+        rodPlace(state, procedure),
+        walk.stages(state, now).all(),
+        contact(state, kind));
+  }
+
+  private @Nullable ContactMap contact(State state, @Nullable Kind kind) {
+    boolean asked =
+        !state.position().nowhere() && walk.step(state).words().picture() == Picture.CONTACT;
+    if (!asked || kind == null || state.style() == null) {
+      return null;
+    }
+    BuzzCure cure = new Figures(state, library, kind, state.style()).cure();
+    return cure == null ? null : cure.found();
+  }
+
+  /** The answer by which the rod was identified, or null. */
+  private static @Nullable String rodPlace(State state, Procedure procedure) {
+    for (Step step : procedure.steps().values()) {
+      String chosen = state.position().chosen().get(procedure.id() + "/" + step.id());
+      if (step instanceof Step.Choose choose && chosen != null) {
+        for (Step.Option option : choose.options()) {
+          if (option.id().equals(chosen) && option.establishes().contains(Fact.ROD_IDENTIFIED)) {
+            return chosen;
+          }
+        }
+      }
+    }
+    return null;
+  }
+
+  private static List<Overview.Entry> trail(State state) {
+    List<Overview.Entry> trail = new ArrayList<>();
+    List<TurnMade> turns = state.history().turns();
+    List<Reading> readings = state.history().readings();
+    int turn = 0;
+    for (int i = 0; i < readings.size(); i++) {
+      Reading reading = readings.get(i);
+      for (; turn < Math.min(reading.turnsBefore(), turns.size()); turn++) {
+        trail.add(entry(turns.get(turn)));
+      }
+      Event.Read read = reading.read();
+      if (reading.relief() && read.which() != null && read.bracket() != null) {
+        boolean stale = i < state.history().spoiled() || reading.turnsBefore() != turns.size();
+        trail.add(new Overview.Entry.Reading(read.at(), read.which(), read.bracket(), stale));
+      }
+    }
+    turns.subList(turn, turns.size()).forEach(made -> trail.add(entry(made)));
+    return trail;
+  }
+
+  private static Overview.Entry entry(TurnMade made) {
+    return new Overview.Entry.Turned(made.at(), made.turn(), made.feel());
+  }
+}

@@ -1,0 +1,230 @@
+package quarterturn.session.engine;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.session.Answer;
+import quarterturn.session.Event;
+import quarterturn.session.Prompt;
+import quarterturn.session.Refused;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.Printable;
+import quarterturn.unit.Turn;
+
+/** Holds an answer against its prompt: the event it is, or why it is not taken. */
+final class Examiner {
+  private static final int LONGEST_NOTE = 300;
+
+  private final Walk walk;
+  private final Pauses pauses;
+
+  Examiner(Walk walk) {
+    this.walk = walk;
+    this.pauses = new Pauses(walk);
+  }
+
+  Event examine(State state, Prompt prompt, Answer answer, Instant now) throws Refused {
+    if (answer instanceof Answer.Correct) {
+      if (!state.correctable() || prompt.ended()) {
+        throw new Refused("There is no answer here that can be taken back.");
+      }
+      return new Event.Corrected(now, prompt.said().step());
+    }
+    String step = prompt.said().step();
+    Event.Adjusted adjusted = prompt instanceof Prompt.Tell ? walk.adjusting(state) : null;
+    if (adjusted != null) {
+      require(answer instanceof Answer.Confirmed, "Confirm when it is done.");
+      return adjusted.at(now);
+    }
+    if (prompt instanceof Prompt.Tell || prompt instanceof Prompt.Caution) {
+      String first =
+          prompt instanceof Prompt.Tell
+              ? "Confirm when it is done."
+              : "Read the hazard and accept it first.";
+      require(answer instanceof Answer.Confirmed, first);
+    }
+    Step.Pause pause = pauses.now(state);
+    return prompt
+        .match(
+            new Prompt.Cases<Taking>(
+                tell -> () -> new Event.Told(now, step, walk.changes(state, step, null)),
+                caution -> () -> new Event.Accepted(now, step, caution.hazard().id()),
+                choose ->
+                    () ->
+                        pause == null
+                            ? chose(state, choose, answer, now)
+                            : pauses.examine(state, pause, answer, now),
+                write -> () -> wrote(step, answer, now),
+                measure ->
+                    () ->
+                        pause == null
+                            ? read(state, measure, answer, now)
+                            : pauses.examine(state, pause, answer, now),
+                turn -> () -> turned(turn, answer, now),
+                wait -> () -> waited(wait, answer, now),
+                done -> Examiner::ended,
+                handOver -> Examiner::ended))
+        .event();
+  }
+
+  /** How an answer is taken, or refused. */
+  private interface Taking {
+    Event event() throws Refused;
+  }
+
+  private static Event ended() throws Refused {
+    throw new Refused("The session has ended.");
+  }
+
+  private static void require(boolean taken, String message) throws Refused {
+    if (!taken) {
+      throw new Refused(message);
+    }
+  }
+
+  private Event chose(State state, Prompt.Choose choose, Answer answer, Instant now)
+      throws Refused {
+    String allowed =
+        choose.options().stream().map(Prompt.Option::id).collect(Collectors.joining(", "));
+    if (!(answer instanceof Answer.Chose chose)) {
+      throw new Refused("Choose one of: " + allowed + ".");
+    }
+    require(
+        choose.options().stream().anyMatch(option -> option.id().equals(chose.option())),
+        "Choose one of: " + allowed + ".");
+    String step = choose.said().step();
+    if (step.equals(Own.RECALL) && state.pending().open() != null) {
+      return Recall.event(chose.option(), state.pending().open(), now);
+    }
+    return new Event.Chose(now, step, chose.option(), walk.changes(state, step, chose.option()));
+  }
+
+  private static Event wrote(String step, Answer answer, Instant now) throws Refused {
+    String text = answer instanceof Answer.Wrote wrote ? wrote.text().strip() : "";
+    require(!text.isEmpty(), "Write one line; a hyphen stands for nothing to write.");
+    require(
+        text.length() <= LONGEST_NOTE && text.equals(Printable.of(text)),
+        "One line of at most " + LONGEST_NOTE + " characters, please.");
+    return new Event.Noted(now, step, text);
+  }
+
+  private Event read(State state, Prompt.Measure measure, Answer answer, Instant now)
+      throws Refused {
+    Step.Measure step = (Step.Measure) walk.step(state);
+    Bracket bracket = null;
+    Double value = null;
+    String doubt = null;
+    if (answer instanceof Answer.Measured measured && measure.quantity().bracket()) {
+      bracket = measured.bracket();
+      doubt = doubt(step, bracket);
+    } else if (answer instanceof Answer.Value typed && !measure.quantity().bracket()) {
+      value = typed.value();
+      doubt = doubt(step, value);
+    } else if (!(answer instanceof Answer.CannotMeasure)) {
+      throw new Refused(
+          measure.quantity() == Quantity.RELIEF
+              ? "Give the thickest leaf that passes and the thinnest that lifts the string, or say"
+                  + " that it touches or that it can't be measured."
+              : "Give one number in "
+                  + measure.quantity().unit()
+                  + ", or say it can't be measured.");
+    }
+    if (doubt != null) {
+      // For a technician it goes on record, since the stage goes step by step from there.
+      require(ShortPath.taken(state), doubt);
+      return new Event.Doubted(now, step.id(), doubt);
+    }
+    return new Event.Read(
+        now,
+        step.id(),
+        measure.quantity(),
+        measure.which(),
+        measure.string(),
+        measure.held(),
+        measure.readAt(),
+        measure.step(),
+        bracket,
+        value);
+  }
+
+  private static @Nullable String doubt(Step.Measure step, Bracket bracket) {
+    double low = bracket.noGap() ? Math.max(bracket.highMm(), step.least()) : bracket.lowMm();
+    String doubt = doubt(step, low);
+    return doubt != null
+        ? doubt
+        : doubt(step, bracket.beyondGauge() ? bracket.lowMm() : bracket.highMm());
+  }
+
+  /** Why a value can hardly be true, or null. */
+  private static @Nullable String doubt(Step.Measure step, double value) {
+    if (value >= step.least() - 1e-9 && value <= step.most() + 1e-9) {
+      return null;
+    }
+    return String.format(
+        Locale.ROOT,
+        "%s %s is not plausible for %s, which lies between %s and %s %s. Check the gauge and"
+            + " the unit, and read again.",
+        Decimals.plain(value),
+        step.quantity().unit(),
+        step.quantity().word(),
+        Decimals.plain(step.least()),
+        Decimals.plain(step.most()),
+        step.quantity().unit());
+  }
+
+  private Event turned(Prompt.TurnRod prompt, Answer answer, Instant now) throws Refused {
+    String step = prompt.said().step();
+    if (answer instanceof Answer.Undo) {
+      require(prompt.canUndo(), "There is no turn to take back here.");
+      return new Event.UndoAsked(now, step);
+    }
+    if (!(answer instanceof Answer.Turned turned)) {
+      throw new Refused("Say how far the rod was turned and how it felt.");
+    }
+    Turn most = walk.limits().mostReported();
+    if (turned.turn().size().compareTo(most) > 0) {
+      throw new Refused(
+          "More than "
+              + (most.turns() == 1 ? "a whole turn" : most)
+              + " at once can't be right here. Say what was really turned; if it"
+              + " was that much, leave the session and see a repairer.");
+    }
+    boolean still = turned.turn().turns() == 0;
+    boolean moves = turned.feel() == Feel.SMOOTH || turned.feel() == Feel.FREE;
+    require(
+        !(still && moves),
+        "A rod nut that turned "
+            + turned.feel().word()
+            + " has moved. Say how far, or that it is"
+            + " jammed.");
+    return new Event.Turned(now, step, turned.turn(), turned.feel());
+  }
+
+  private static Event waited(Prompt.Wait wait, Answer answer, Instant now) throws Refused {
+    if (!(answer instanceof Answer.Waited waited)) {
+      throw new Refused("Wait until the time has passed.");
+    }
+    if (!now.isBefore(wait.until())) {
+      return new Event.Waited(now, wait.said().step(), null);
+    }
+    String left = Own.span(Duration.between(now, wait.until()).plusSeconds(59));
+    if (!wait.mayLift()) {
+      throw new Refused("It is not time yet: " + left + " to go. The wood needs it.");
+    }
+    String reason = waited.reason();
+    if (reason == null || reason.isBlank()) {
+      throw new Refused(
+          "It is not time yet: "
+              + left
+              + " to go. A technician may end it early by giving a"
+              + " reason.");
+    }
+    return new Event.Waited(now, wait.said().step(), reason.strip());
+  }
+}

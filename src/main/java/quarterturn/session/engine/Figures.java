@@ -1,0 +1,394 @@
+package quarterturn.session.engine;
+
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.BuzzCure;
+import quarterturn.craft.Held;
+import quarterturn.craft.Intonation;
+import quarterturn.craft.Neck;
+import quarterturn.craft.SaddleHeight;
+import quarterturn.craft.Scale;
+import quarterturn.craft.ScrewThread;
+import quarterturn.craft.Shim;
+import quarterturn.craft.StringArc;
+import quarterturn.craft.StringLine;
+import quarterturn.craft.Window;
+import quarterturn.craft.WoodMoisture;
+import quarterturn.procedure.Adjustment;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Recorded;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.kind.Which;
+import quarterturn.session.Event;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Cents;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.Force;
+import quarterturn.unit.Humidity;
+import quarterturn.unit.Length;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Temperature;
+import quarterturn.unit.Turn;
+
+/** The arithmetic of a set-up in words, each figure with what it assumes. */
+final class Figures {
+  /** The usual screw of a saddle or a pickup (M3: ISO 261); common practice, no source. */
+  private static final ScrewThread SCREW = ScrewThread.parse("M3");
+
+  /** A neck pocket is about so long; common practice, no source. */
+  private static final Length POCKET = Length.mm(75);
+
+  private final State state;
+  private final Library library;
+  private final Kind kind;
+  private final Style style;
+
+  Figures(State state, Library library, Kind kind, Style style) {
+    this.state = state;
+    this.library = library;
+    this.kind = kind;
+    this.style = style;
+  }
+
+  /** The amount by which a string's saddle or pickup is to be set, in millimetres. */
+  double amount(Adjustment what, int string) {
+    Event.Read read = Values.last(state, what.quantity(), kind.strings().get(string));
+    if (read == null || read.value() == null) {
+      return 0;
+    }
+    Window window = kind.target(what.quantity(), style, string).window();
+    double off = window.middleMm() - read.value();
+    return switch (what) {
+      case SADDLE_HEIGHT -> SaddleHeight.change(Length.mm(off), Quantity.OCTAVE).mm();
+      case SADDLE_PLACE -> travel(read.value());
+      // A lower pickup has the larger gap.
+      case PICKUP_HEIGHT -> -off;
+    };
+  }
+
+  private double travel(double cents) {
+    try {
+      return Intonation.travel(new Scale(kind.scale()), Quantity.OCTAVE, new Cents(cents)).mm();
+    } catch (NotUnderstood e) {
+      return 0;
+    }
+  }
+
+  /** What to do on one string: "Lower the saddle by 1.0 mm, ...". */
+  String order(Adjustment what, int string) {
+    double amount = amount(what, string);
+    String size = Decimals.print(Math.abs(amount), 1) + " mm";
+    return switch (what) {
+      case SADDLE_HEIGHT ->
+          (amount > 0 ? "Raise" : "Lower")
+              + " its saddle by "
+              + size
+              + ": that is twice what is wanted at fret 12, and "
+              + turns(amount)
+              + " of each of its height screws, if they are M3 with 0.5 mm to a turn (measure"
+              + " yours)";
+      case SADDLE_PLACE ->
+          "Move its saddle "
+              + size
+              + (amount > 0 ? " back, away from the nut" : " forward, toward the nut")
+              + ", "
+              + turns(amount)
+              + " of an M3 screw; reckoned for a saddle near its ideal place and a string that"
+              + " stretches as it did";
+      case PICKUP_HEIGHT ->
+          (amount > 0 ? "Raise" : "Lower")
+              + " the pickup under it by "
+              + size
+              + ", "
+              + turns(amount)
+              + " of an M3 screw";
+    };
+  }
+
+  /** To quarters, which is as close as a driver is turned. */
+  private static String turns(double mm) {
+    double turns = SaddleHeight.turns(Length.mm(Math.abs(mm)), SCREW).turns();
+    double quarters = Math.max(1, Math.rint(turns * 4)) / 4;
+    String words = new Turn(quarters).toString();
+    return "about " + words;
+  }
+
+  /** What the change of relief did to the action, reckoned and read. */
+  String effect() {
+    Bracket from = bracket(Values.first(state, Quantity.RELIEF, kind.string(Which.LOWEST)));
+    Bracket to = bracket(Values.last(state, Quantity.RELIEF, kind.string(Which.LOWEST)));
+    if (from == null || to == null || !to.bounded()) {
+      return "";
+    }
+    double before = from.noGap() ? 0 : from.middleMm();
+    double change = to.middleMm() - before;
+    if (Math.abs(change) < library.limits().answers().seenMm()) {
+      return "The relief is as it was found, and has not moved the action.";
+    }
+    Held held = Held.at(kind.jointFret(), kind.readAt());
+    Neck neck = Neck.uniform(new Scale(kind.scale()), kind.jointFret(), Length.mm(0.3), held);
+    double gain = StringLine.actionPerRelief(neck, Quantity.OCTAVE, held);
+    String reckoned =
+        "The relief went from "
+            + (from.noGap() ? "none" : from.toString())
+            + " to "
+            + to
+            + ". On a neck that bends evenly up to its joint that "
+            + (change > 0 ? "raises" : "lowers")
+            + " the action at fret 12 by "
+            + (from.noGap() ? "at least " : "about ")
+            + Decimals.print(Math.abs(gain * change), 1)
+            + " mm";
+    return reckoned + measured() + ".";
+  }
+
+  private String measured() {
+    String lowest = kind.string(Which.LOWEST);
+    Event.Read first = Values.first(state, Quantity.ACTION, lowest);
+    Event.Read last = Values.last(state, Quantity.ACTION, lowest);
+    boolean set =
+        state.history().changes().stream()
+            .anyMatch(c -> c.change().equals(Adjustment.SADDLE_HEIGHT.word()));
+    if (set || first == null || last == null || first.value() == null || last.value() == null) {
+      return "";
+    }
+    if (first.at().equals(last.at())) {
+      return "";
+    }
+    double change = last.value() - first.value();
+    return "; read, it "
+        + (change > 0 ? "rose" : "fell")
+        + " by "
+        + Decimals.print(Math.abs(change), 1)
+        + " mm, from "
+        + Decimals.print(first.value(), 2)
+        + " to "
+        + Decimals.print(last.value(), 2);
+  }
+
+  /** How the strings stand over a rounded board. */
+  String arc() {
+    Length radius = kind.make().radius();
+    Length spread = kind.make().spread();
+    if (radius == null || spread == null) {
+      return "Each string is set by its own gap over the fret, so that the strings follow the board";
+    }
+    double[] drops = StringArc.dropMm(radius, spread, kind.strings().size());
+    double inner = drops[0] - drops[drops.length / 2];
+    return "On a board of "
+        + Decimals.print(radius.mm(), 0)
+        + " mm radius, with the outer strings "
+        + Decimals.print(spread.mm(), 0)
+        + " mm apart, the saddles in the middle stand "
+        + Decimals.print(inner, 1)
+        + " mm higher than the outer ones; so each string is set by its own gap over the fret";
+  }
+
+  /** The shim that would bring the saddles back into reach. */
+  String shim() {
+    Event.Read read = Values.last(state, Quantity.ACTION, kind.string(Which.LOWEST));
+    if (read == null || read.value() == null) {
+      return "Without a reading of the action no shim can be reckoned.";
+    }
+    Window window = kind.target(Quantity.ACTION, style, 0).window();
+    double saddle = 2 * (window.middleMm() - read.value());
+    Length reach = Length.mm(new Scale(kind.scale()).speakingMm(kind.jointFret()));
+    double thick = Shim.thickness(Length.mm(saddle), POCKET, reach).mm();
+    return "To change the action at fret 12 by "
+        + Decimals.print(Math.abs(saddle / 2), 2)
+        + " mm the board has to tilt by "
+        + Decimals.print(Math.abs(saddle), 1)
+        + " mm at the saddles: a shim of "
+        + Decimals.print(thick, 2)
+        + " mm at the "
+        + (saddle < 0 ? "bridge" : "headstock")
+        + " side of a pocket 75 mm long whose edge is "
+        + Decimals.print(reach.mm(), 0)
+        + " mm from the saddles (measure yours). Start with 0.25 mm";
+  }
+
+  /** What the old and the new set pull, and which way the neck will go. */
+  String pull() {
+    String typed = null;
+    for (Step step : library.procedure(state.place().procedure()).steps().values()) {
+      boolean here = step.records() == Recorded.NEW_GAUGES;
+      typed = here ? state.position().chosen(step.id()) : typed;
+    }
+    List<Length> now = typed == null ? null : Strings.parse(typed, kind);
+    if (now == null || kind.make().gauges().isEmpty()) {
+      return "Without the new set's diameters its pull can't be reckoned; the next readings tell";
+    }
+    Force before = Strings.pull(kind, kind.make().gauges());
+    Force after = Strings.pull(kind, now);
+    double percent = 100 * (after.newtons() / before.newtons() - 1);
+    String way =
+        Math.abs(percent) < 2
+            ? "about the same, and the neck should hardly move"
+            : percent > 0
+                ? Decimals.print(percent, 0) + " % more, so expect more relief"
+                : Decimals.print(-percent, 0) + " % less, so expect less relief";
+    return "The usual set for this kind pulls about "
+        + Decimals.print(before.newtons(), 0)
+        + " N, the new one about "
+        + Decimals.print(after.newtons(), 0)
+        + " N at this tuning: "
+        + way
+        + ". Reckoned from diameters, with cores of 0.43 of a wound string";
+  }
+
+  /** Where this player's stroke meets the frets, or null where too little was read. */
+  @Nullable BuzzCure cure() {
+    Event.Before relief = latest(Quantity.RELIEF);
+    Event.Before action = latest(Quantity.ACTION);
+    boolean strings = !kind.make().gauges().isEmpty();
+    Bracket bracket = relief == null ? null : relief.bracket();
+    boolean windows = kind.windows().containsKey(Quantity.ACTION);
+    if (bracket == null || action == null || action.value() == null || !strings || !windows) {
+      return null;
+    }
+    Scale scale = new Scale(kind.scale());
+    double mm = bracket.noGap() ? 0 : bracket.middleMm();
+    return BuzzCure.of(
+        scale,
+        kind.jointFret(),
+        Held.at(kind.jointFret(), kind.readAt()),
+        mm,
+        kind.target(style).window().highMm(),
+        NUT_HEIGHT,
+        Length.mm(action.value()),
+        Strings.lowest(kind),
+        Touch.of(kind, style, NUT_HEIGHT),
+        kind.frets());
+  }
+
+  /** A string lies about so high over fret 1 at the nut; an estimate. */
+  private static final Length NUT_HEIGHT = Length.mm(0.5);
+
+  /** The same in words. */
+  String contact() {
+    BuzzCure cure = cure();
+    if (cure == null) {
+      return "Without relief and action nothing can be said of where it should buzz";
+    }
+    String where =
+        "stopped at fret " + cure.found().stoppedAt() + ", over fret " + cure.found().overFret();
+    String margin = Decimals.print(Math.abs(cure.found().leastMm()), 2) + " mm";
+    String map =
+        "For a "
+            + style.word()
+            + " touch, the lowest string "
+            + (cure.found().leastMm() >= 0
+                ? "should clear every fret; it comes nearest "
+                : "should strike; deepest ")
+            + where
+            + ", by "
+            + margin
+            + ". ";
+    String cheap =
+        switch (cure.way()) {
+          case NOTHING -> "So a buzz has another cause: a fret, the slotted nut, a loose part";
+          case RELIEF ->
+              "The least that would clear it is "
+                  + mm(cure.amount())
+                  + " more relief, within the window";
+          case SADDLE ->
+              "The least that would clear it is "
+                  + mm(cure.amount())
+                  + " more action at fret 12; more relief within the window does not";
+          case NEITHER -> "Neither relief nor saddle clears it within reason: play softer, or ask";
+        };
+    return map
+        + cheap
+        + ". Reckoned for an ideal string, even frets and a stroke that just clears the middle of the windows";
+  }
+
+  private static String mm(Length length) {
+    return Decimals.print(length.mm(), 2) + " mm";
+  }
+
+  /** What water the wood comes to in this air, and what it was before. */
+  String moisture() {
+    Double humidity = number(Quantity.HUMIDITY);
+    if (humidity == null) {
+      return "Without the humidity nothing can be said of the wood's moisture";
+    }
+    Double read = number(Quantity.TEMPERATURE);
+    double celsius = read == null ? 21 : read;
+    double now = percent(celsius, humidity);
+    String text =
+        "In "
+            + Decimals.print(humidity, 0)
+            + " % at "
+            + Decimals.print(celsius, 0)
+            + " C"
+            + (read == null ? " (assumed)" : "")
+            + " wood comes to "
+            + Decimals.print(now, 1)
+            + " % of moisture in time (Wood Handbook, chapter 4)";
+    Event.Before before = earlier(Quantity.HUMIDITY);
+    if (before == null || before.value() == null) {
+      return text;
+    }
+    double then = percent(celsius, before.value());
+    String drift = String.format(Locale.ROOT, "%+.1f", now - then);
+    return text
+        + "; at the last visit it was "
+        + Decimals.print(then, 1)
+        + " %, so "
+        + drift
+        + drifted();
+  }
+
+  private String drifted() {
+    Event.Before before = earlier(Quantity.RELIEF);
+    Event.Read now = Values.last(state, Quantity.RELIEF, kind.string(Which.LOWEST));
+    Bracket then = before == null ? null : before.bracket();
+    Bracket last = bracket(now);
+    if (then == null || last == null || !then.bounded() || !last.bounded()) {
+      return "";
+    }
+    double change = last.middleMm() - then.middleMm();
+    return ". With it the relief went from "
+        + then
+        + " to "
+        + last
+        + (Math.abs(change) < library.limits().answers().seenMm()
+            ? ", which is no more than a gauge can tell"
+            : "");
+  }
+
+  /** The last reading on the lowest string, of this session or of one before it; or null. */
+  private Event.@Nullable Before latest(Quantity quantity) {
+    Event.Read read = Values.last(state, quantity, kind.string(Which.LOWEST));
+    return read == null
+        ? earlier(quantity)
+        : new Event.Before(
+            read.at(), quantity, read.string(), read.bracket(), read.value(), List.of());
+  }
+
+  private Event.@Nullable Before earlier(Quantity quantity) {
+    Event.Before found = null;
+    for (Event.Before before : state.started().before()) {
+      boolean lowest = before.string() == null || before.string().equals(kind.string(Which.LOWEST));
+      found = before.quantity() == quantity && lowest ? before : found;
+    }
+    return found;
+  }
+
+  private static double percent(double celsius, double humidity) {
+    return WoodMoisture.percent(new Temperature(celsius), new Humidity(humidity));
+  }
+
+  private @Nullable Double number(Quantity quantity) {
+    Event.Read read = Values.last(state, quantity, null);
+    return read == null ? null : read.value();
+  }
+
+  private static @Nullable Bracket bracket(Event.@Nullable Read read) {
+    return read == null ? null : read.bracket();
+  }
+}

@@ -1,0 +1,117 @@
+package quarterturn.session.engine;
+
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Blank;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Which;
+import quarterturn.unit.Printable;
+import quarterturn.unit.Turn;
+
+/** Fills the names in braces in a procedure's text. */
+final class Fill {
+  /** Blanks that say the same all through a session. */
+  private static final Set<Blank> KNOWN =
+      EnumSet.of(Blank.JOINT, Blank.READ_AT, Blank.LOWEST, Blank.HIGHEST, Blank.WINDOW, Blank.KIND);
+
+  private final State state;
+  private final @Nullable Kind kind;
+  private final @Nullable Window window;
+  private final @Nullable String source;
+  private final @Nullable Turn turn;
+  private final String wait;
+  private final String stale;
+  private final @Nullable AtString at;
+  private final @Nullable Figures figures;
+
+  /**
+   * Blanks of one step.
+   *
+   * @param at the string at hand, where the step goes from string to string
+   * @param stale the results that are stale, in words
+   */
+  Fill(
+      State state,
+      Library library,
+      @Nullable Kind kind,
+      @Nullable Turn turn,
+      String wait,
+      @Nullable AtString at,
+      String stale) {
+    this.at = at;
+    this.stale = stale;
+    this.figures =
+        kind == null || state.style() == null
+            ? null
+            : new Figures(state, library, kind, state.style());
+    this.state = state;
+    this.kind = kind;
+    this.window =
+        kind == null || state.style() == null ? null : kind.target(state.style()).window();
+    this.source =
+        kind == null || state.style() == null ? null : kind.target(state.style()).source();
+    this.turn = turn;
+    this.wait = wait;
+  }
+
+  /** {@code text} with its blanks filled, free of control characters but for line breaks. */
+  String in(String text) {
+    String filled = Blank.fill(text.strip(), this::value);
+    return filled.lines().map(Printable::of).collect(Collectors.joining("\n"));
+  }
+
+  /** The same ahead of time: what is not known before a step is reached stays open. */
+  String known(String text) {
+    String filled = Blank.fill(text.strip(), blank -> KNOWN.contains(blank) ? value(blank) : "...");
+    return Printable.of(filled.replace('\n', ' '));
+  }
+
+  private String value(Blank blank) {
+    return switch (blank) {
+      case JOINT -> kind == null ? "at the body joint" : String.valueOf(kind.jointFret());
+      case READ_AT -> kind == null ? "in the middle" : String.valueOf(kind.readAt());
+      case LOWEST -> kind == null ? "lowest" : kind.string(Which.LOWEST);
+      case HIGHEST -> kind == null ? "highest" : kind.string(Which.HIGHEST);
+      case WINDOW -> window == null ? "the window" : window.toString();
+      case SOURCE -> source == null ? "common practice, no source" : source;
+      case READING -> reading();
+      case TURN -> turn == null ? "the turn" : turn.toString();
+      case WAY -> turn == null ? "turn" : turn.turns() > 0 ? "tighten" : "loosen";
+      case SENSE -> turn == null ? "as told" : turn.sense();
+      case NET -> net(state);
+      case KIND -> kind == null ? "instrument" : kind.name();
+      case MINUTES -> wait;
+      case STRING -> kind == null ? "string" : kind.strings().get(state.position().string());
+      case VALUE -> at == null ? "not read" : at.value();
+      case TARGET -> at == null ? "the window" : at.target();
+      case ORDER -> figures == null || at == null ? "" : at.order(figures);
+      case EFFECT -> figures == null ? "" : figures.effect();
+      case ARC -> figures == null ? "" : figures.arc();
+      case SHIM -> figures == null ? "" : figures.shim();
+      case PULL -> figures == null ? "" : figures.pull();
+      case CONTACT -> figures == null ? "" : figures.contact();
+      case MOISTURE -> figures == null ? "" : figures.moisture();
+      case STALE -> stale;
+    };
+  }
+
+  private String reading() {
+    Reading last = state.history().last(Which.LOWEST);
+    return last == null || last.read().bracket() == null
+        ? "not read"
+        : last.read().bracket().toString();
+  }
+
+  /** "1/8 turn tighter than it was found". */
+  static String net(State state) {
+    Turn net = state.history().net();
+    if (net.turns() == 0) {
+      return "where it was found";
+    }
+    return net + (net.turns() > 0 ? " tighter" : " looser") + " than it was found";
+  }
+}

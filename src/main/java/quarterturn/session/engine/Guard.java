@@ -1,0 +1,240 @@
+package quarterturn.session.engine;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.craft.rod.Advice;
+import quarterturn.craft.rod.Advisor;
+import quarterturn.craft.rod.Decision;
+import quarterturn.craft.rod.Known;
+import quarterturn.craft.rod.Range;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Verdict;
+import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
+import quarterturn.session.Prompt;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/**
+ * Stands before every rod turn and holds the limits, whatever a procedure file says. Pure: the same
+ * state at the same time gets the same ruling.
+ */
+final class Guard {
+  private final Limits limits;
+  private final Advisor advisor;
+
+  Guard(Limits limits, Advisor advisor) {
+    this.limits = limits;
+    this.advisor = advisor;
+  }
+
+  /** What a turn comes to. */
+  sealed interface Ruling {
+    /** It may be made: this far, with this to expect. */
+    record Turns(Advice advice) implements Ruling {}
+
+    /** A fresh reading comes first. */
+    record ReadFirst() implements Ruling {}
+
+    /** The rod has turned enough for a day. */
+    record Rests(Instant until) implements Ruling {}
+
+    /** Not at all: hand over, and why. */
+    record Stops(String outcome, String why) implements Ruling {}
+  }
+
+  /** Rules on the present turn step. */
+  Ruling rule(State state, Step.TurnRod step, Kind kind, Window window, Instant now) {
+    Ruling stop = stopped(state);
+    if (stop != null) {
+      return stop;
+    }
+    Reading reading = fresh(state);
+    Bracket bracket = reading == null ? null : reading.read().bracket();
+    if (bracket == null) {
+      return state.pending().putOff() < limits.putOff()
+          ? new Ruling.ReadFirst()
+          : fault("it asks for a turn without a fresh reading, taken at pitch after settling");
+    }
+    // By the last event's time, so that no turn is asked for on it and yet refused a second later.
+    if (reading != null && state.history().old(reading.at(), state.last())) {
+      return new Ruling.ReadFirst();
+    }
+    Ruling missing = missing(state);
+    if (missing != null) {
+      return missing;
+    }
+    if (state.history().restDue(now)) {
+      return rests(state, now);
+    }
+    return amount(state, step, kind, window, bracket, now);
+  }
+
+  /** The reading a turn may rest on: lowest string, at pitch, settled, nothing changed since. */
+  private static @Nullable Reading fresh(State state) {
+    return state.bench().held(Quantity.RELIEF) == Held.FRESH
+        ? state.history().last(Which.LOWEST)
+        : null;
+  }
+
+  private @Nullable Ruling stopped(State state) {
+    for (TurnMade made : state.history().turns()) {
+      if (limits.stopFeels().contains(made.feel())) {
+        return new Ruling.Stops(
+            made.feel().word(),
+            "The rod gave a sign to stop: "
+                + made.feel().label().toLowerCase(Locale.ROOT)
+                + ". It is not turned again.");
+      }
+    }
+    if (!state.pending().undoAsked() && state.history().wrongWay() >= limits.wrongWayMoves()) {
+      return new Ruling.Stops("wrong-way", "The neck has moved the wrong way more than once.");
+    }
+    if (state.history().unanswered() >= limits.movesWithoutAnswer()) {
+      return new Ruling.Stops("no-response", "The neck has not answered the rod.");
+    }
+    if (state.history().touching() >= limits.movesWhileTouching()) {
+      return new Ruling.Stops(
+          "no-response",
+          "The string still touches after " + state.history().touching() + " turns.");
+    }
+    return null;
+  }
+
+  private @Nullable Ruling missing(State state) {
+    for (Fact need : limits.turnNeeds()) {
+      if (!state.bench().has(need)) {
+        return fault("it asks for a turn before it is established that " + need.meaning());
+      }
+    }
+    return null;
+  }
+
+  private Ruling amount(
+      State state, Step.TurnRod step, Kind kind, Window window, Bracket bracket, Instant now) {
+    if (Verdict.of(bracket, window) == Verdict.UNDECIDED
+        && Verdict.leaning(bracket, window) == Verdict.UNDECIDED) {
+      return fault("it asks for a turn on a reading that does not tell which way to turn");
+    }
+    boolean tighten = bracket.middleMm() > window.middleMm();
+    Turn most = most(state, step, tighten, now);
+    Advice advice;
+    if (state.pending().undoAsked() || step.amount() instanceof Step.Amount.Undo) {
+      advice = undo(state);
+      if (advice == null) {
+        return fault("it asks to take a turn back where none was made");
+      }
+      if (!leftToday(state, now).atLeast(advice.turn().size())) {
+        return rests(state, now);
+      }
+    } else {
+      Decision.Reason fault = fault(state, kind, window);
+      if (fault != null) {
+        return new Ruling.Stops(fault.word(), fault.sentence());
+      }
+      advice = advisor.advise(question(state, kind, window, bracket, most));
+      if (advice.turn().turns() == 0) {
+        return fault("it asks for a turn where the reading needs none");
+      }
+      if (step.amount() instanceof Step.Amount.Fixed fixed) {
+        if (fixed.turn().turns() * advice.turn().turns() <= 0) {
+          return fault("it asks for a turn away from the window");
+        }
+        double size = Math.min(fixed.turn().size().turns(), most.turns());
+        advice =
+            new Advice(
+                new Turn(Math.copySign(size, fixed.turn().turns())),
+                advice.why(),
+                advice.numbers());
+      }
+    }
+    boolean tightens = advice.turn().turns() > 0;
+    if (tightens && !state.bench().hasAll(limits.tightenNeeds())) {
+      return fault("it asks to tighten the rod with the strings at full pitch");
+    }
+    Turn after = state.history().net().plus(advice.turn());
+    boolean further = after.size().turns() > state.history().net().size().turns();
+    if (further && after.size().turns() > limits.fromAsFound().turns() + 1e-9) {
+      return new Ruling.Stops(
+          "limit",
+          "The rod stands "
+              + state.history().net()
+              + " from where it was found, which is as far as this program goes.");
+    }
+    return new Ruling.Turns(advice);
+  }
+
+  /** What relief to expect after {@code turn}, or null where there is no fresh reading. */
+  Prompt.@Nullable Expected expected(State state, Kind kind, Window window, Turn turn) {
+    Reading reading = fresh(state);
+    Bracket bracket = reading == null ? null : reading.read().bracket();
+    if (bracket == null || turn.turns() == 0) {
+      return null;
+    }
+    Range range = advisor.expect(question(state, kind, window, bracket, turn.size()), turn);
+    return new Prompt.Expected(range.lowMm(), range.highMm());
+  }
+
+  private Advisor.Question question(
+      State state, Kind kind, Window window, Bracket bracket, Turn most) {
+    return new Advisor.Question(
+        window, bracket, Known.of(kind.prior()), Story.of(state, limits), most);
+  }
+
+  /**
+   * What the readings say against turning the rod again, or null; where it was never turned too.
+   */
+  Decision.@Nullable Reason fault(State state, Kind kind, Window window) {
+    Reading reading = fresh(state);
+    Bracket bracket = reading == null ? null : reading.read().bracket();
+    return bracket == null || state.history().turns().isEmpty()
+        ? null
+        : advisor.fault(question(state, kind, window, bracket, limits.perReading()));
+  }
+
+  private Ruling rests(State state, Instant now) {
+    Instant last = state.history().lastTurnAt();
+    Instant from = last == null ? now : last;
+    return new Ruling.Rests(from.plus(Duration.ofHours(limits.restHours())));
+  }
+
+  private Turn leftToday(State state, Instant now) {
+    return new Turn(limits.beginnerDay().turns() - state.history().today(now).turns());
+  }
+
+  /** The most that may be turned now, at least a sixteenth. */
+  private Turn most(State state, Step.TurnRod step, boolean tighten, Instant now) {
+    double most = Math.min(step.limit().turns(), limits.perReading().turns());
+    boolean first = state.history().turns().isEmpty();
+    if (!state.history().known() && (first || state.history().touching() == 0)) {
+      most = Math.min(most, limits.firstMove().turns());
+    }
+    most = Math.min(most, leftToday(state, now).turns());
+    double net = state.history().net().turns();
+    double room = limits.fromAsFound().turns() - (tighten ? net : -net);
+    return new Turn(Math.max(Turn.SIXTEENTH.turns(), Math.min(most, room)));
+  }
+
+  private static @Nullable Advice undo(State state) {
+    TurnMade last = state.history().lastMoved();
+    if (last == null) {
+      return null;
+    }
+    double size = Math.min(last.turn().size().turns(), Turn.QUARTER.turns());
+    Turn back = new Turn(Math.copySign(size, -last.turn().turns()));
+    String why = "This takes the last turn back, exactly.";
+    return new Advice(back, why);
+  }
+
+  private static Ruling fault(String what) {
+    return new Ruling.Stops(
+        "procedure-fault", "This procedure is at fault: " + what + ". Nothing more is turned.");
+  }
+}

@@ -1,0 +1,387 @@
+package quarterturn.session.engine;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.Response;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
+import quarterturn.session.Changed;
+import quarterturn.session.Event;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/**
+ * What was read, turned and changed in a session, and what that adds up to.
+ *
+ * @param limits by which it is counted
+ * @param earlier this neck's turns in sessions before this one, oldest first
+ * @param elsewhere its turns in other sessions since this one began
+ * @param readings every reading, oldest first
+ * @param turns every turn of the rod, oldest first
+ * @param changes what was done to the instrument, rod turns included
+ * @param given verdicts that were given, each with how many changes had been made by then
+ * @param tuned when the strings were last brought to pitch, or null
+ * @param lifted the last time the daily rest was lifted, or null
+ * @param spoiled so many of the readings, the oldest, something other than a turn has spoiled
+ */
+record History(
+    Limits limits,
+    List<Event.Past> earlier,
+    List<Event.Past> elsewhere,
+    List<Reading> readings,
+    List<TurnMade> turns,
+    List<Changed> changes,
+    Map<String, Integer> given,
+    @Nullable Instant tuned,
+    @Nullable Lifted lifted,
+    int spoiled) {
+  private static final double SLACK = 1e-6;
+
+  /**
+   * The daily rest was lifted with a reason.
+   *
+   * @param turns how many rod turns had been made in this session by then
+   */
+  record Lifted(Instant at, int turns) {}
+
+  static History of(Event.Started started, Limits limits) {
+    return new History(
+        limits,
+        started.past(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        Map.of(),
+        null,
+        null,
+        0);
+  }
+
+  History read(Event.Read read, boolean counts) {
+    Reading reading = new Reading(read, counts, turns.size(), changes.size());
+    return new History(
+        limits,
+        earlier,
+        elsewhere,
+        State.with(readings, reading),
+        turns,
+        changes,
+        given,
+        tuned,
+        lifted,
+        spoiled);
+  }
+
+  History turned(TurnMade made) {
+    return new History(
+        limits,
+        earlier,
+        elsewhere,
+        readings,
+        State.with(turns, made),
+        changes,
+        given,
+        tuned,
+        lifted,
+        spoiled);
+  }
+
+  /** Something was done to the instrument; null for nothing. */
+  History changed(Instant at, @Nullable String change) {
+    return change == null
+        ? this
+        : new History(
+            limits,
+            earlier,
+            elsewhere,
+            readings,
+            turns,
+            State.with(changes, new Changed(at, change)),
+            given,
+            tuned,
+            lifted,
+            spoiled);
+  }
+
+  History gave(String result) {
+    Map<String, Integer> now = State.with(given, result, changes.size());
+    return new History(
+        limits, earlier, elsewhere, readings, turns, changes, now, tuned, lifted, spoiled);
+  }
+
+  History tuned(Instant at) {
+    return new History(
+        limits, earlier, elsewhere, readings, turns, changes, given, at, lifted, spoiled);
+  }
+
+  History lifted(Instant at) {
+    Lifted now = new Lifted(at, turns.size());
+    return new History(
+        limits, earlier, elsewhere, readings, turns, changes, given, tuned, now, spoiled);
+  }
+
+  /** Something has spoiled every reading so far. */
+  History allSpoiled() {
+    int all = readings.size();
+    return new History(
+        limits, earlier, elsewhere, readings, turns, changes, given, tuned, lifted, all);
+  }
+
+  /**
+   * Turned in other sessions too: what is read from now on shows those turns as well, so nothing is
+   * learned of the last one here.
+   */
+  History elsewhere(List<Event.Past> now) {
+    List<TurnMade> made = new ArrayList<>(turns);
+    if (now.size() > elsewhere.size() && !made.isEmpty()) {
+      made.add(made.remove(made.size() - 1).unsure());
+    }
+    return new History(
+        limits, earlier, now, readings, List.copyOf(made), changes, given, tuned, lifted, spoiled);
+  }
+
+  /** This neck's turns in other sessions, those before this one began first. */
+  private List<Event.Past> others() {
+    List<Event.Past> others = new ArrayList<>(earlier);
+    others.addAll(elsewhere);
+    return others;
+  }
+
+  /** Where the rod stands from as found, plus is tighter, whichever session turned it since. */
+  Turn net() {
+    double sum = 0;
+    for (Event.Past past : elsewhere) {
+      sum += past.turn().turns();
+    }
+    for (TurnMade made : turns) {
+      sum += made.turn().turns();
+    }
+    return new Turn(sum);
+  }
+
+  /**
+   * All turning in a day before {@code now}, either way added up, since the last lifting. What was
+   * turned before a lifting goes by its place among the turns, since a lifting and the turn after
+   * it may be in one second.
+   */
+  Turn today(Instant now) {
+    Instant since = now.minus(limits.day());
+    double sum = 0;
+    for (Event.Past past : others()) {
+      boolean counts = lifted == null || past.at().isAfter(lifted.at());
+      sum += counts && past.at().isAfter(since) ? past.turn().size().turns() : 0;
+    }
+    for (TurnMade made : turns.subList(lifted == null ? 0 : lifted.turns(), turns.size())) {
+      sum += made.at().isAfter(since) ? made.turn().size().turns() : 0;
+    }
+    return new Turn(sum);
+  }
+
+  /** When the rod was last turned, earlier sessions included, or null. */
+  @Nullable Instant lastTurnAt() {
+    List<Instant> times = new ArrayList<>();
+    others().forEach(past -> times.add(past.at()));
+    turns.forEach(made -> times.add(made.at()));
+    return times.stream().max(Comparator.naturalOrder()).orElse(null);
+  }
+
+  /** This session's last turn, or null. */
+  @Nullable TurnMade lastTurn() {
+    return turns.isEmpty() ? null : turns.get(turns.size() - 1);
+  }
+
+  /** This session's last turn in which the rod moved, or null. */
+  @Nullable TurnMade lastMoved() {
+    for (int i = turns.size() - 1; i >= 0; i--) {
+      if (turns.get(i).turn().turns() != 0) {
+        return turns.get(i);
+      }
+    }
+    return null;
+  }
+
+  /** The last relief reading on a string, counting or not, or null. */
+  @Nullable Reading last(Which which) {
+    for (int i = readings.size() - 1; i >= 0; i--) {
+      Reading reading = readings.get(i);
+      if (reading.relief() && reading.read().which() == which) {
+        return reading;
+      }
+    }
+    return null;
+  }
+
+  /** The last reading of a quantity, or null. */
+  @Nullable Reading last(Quantity quantity) {
+    for (int i = readings.size() - 1; i >= 0; i--) {
+      if (readings.get(i).read().quantity() == quantity) {
+        return readings.get(i);
+      }
+    }
+    return null;
+  }
+
+  /** Whether tuning or a reading at {@code from} is too long ago to be used at {@code now}. */
+  boolean old(Instant from, Instant now) {
+    return from.plus(Duration.ofMinutes(limits.readingHoldsMinutes())).isBefore(now);
+  }
+
+  /** Whether tuning is not too long ago for a reading at {@code now}. */
+  boolean timely(Instant now) {
+    return tuned != null && !old(tuned, now);
+  }
+
+  /** The last counting reading taken when {@code turns} turns had been made, or null. */
+  private @Nullable Bracket at(int turns) {
+    Bracket found = null;
+    for (Reading reading : readings) {
+      boolean lowest = reading.relief() && reading.read().which() == Which.LOWEST;
+      if (lowest && reading.counts() && reading.turnsBefore() == turns) {
+        found = reading.read().bracket();
+      }
+    }
+    return found;
+  }
+
+  /** Whether this neck was ever seen to answer as told. */
+  boolean known() {
+    for (Event.Past past : others()) {
+      if (answer(past.turn(), past.before(), past.after()) == Response.MOVED) {
+        return true;
+      }
+    }
+    for (int i = 0; i < turns.size(); i++) {
+      TurnMade made = turns.get(i);
+      if (made.sure() && answer(made.turn(), at(i), at(i + 1)) == Response.MOVED) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** What the neck did after the last turn. */
+  Response response() {
+    if (turns.isEmpty()) {
+      return Response.NOT_TURNED;
+    }
+    return responseTo(turns.size() - 1);
+  }
+
+  /**
+   * What the neck did after a turn, looking back over the run of turns the same way before it that
+   * showed no answer either: small turns add up until an answer can be expected.
+   */
+  private Response responseTo(int index) {
+    double sum = 0;
+    Response found = Response.UNSEEN;
+    for (int i = index; i >= 0; i--) {
+      TurnMade made = turns.get(i);
+      boolean sameWay = made.turn().turns() * turns.get(index).turn().turns() > 0;
+      if (!made.sure() || !sameWay || (i < index && responseTo(i) == Response.MOVED)) {
+        break;
+      }
+      sum += made.turn().turns();
+      found = answer(new Turn(sum), at(i), at(index + 1));
+      if (found == Response.MOVED || found == Response.WRONG_WAY) {
+        return found;
+      }
+    }
+    return found;
+  }
+
+  private Response answer(Turn turn, @Nullable Bracket before, @Nullable Bracket after) {
+    if (before == null || after == null || turn.turns() == 0) {
+      return Response.UNSEEN;
+    }
+    if (!before.bounded() || !after.bounded()) {
+      return answerAtLeast(turn, before, after);
+    }
+    double change = before.middleMm() - after.middleMm();
+    double asTold = turn.turns() > 0 ? change : -change;
+    if (asTold >= limits.answers().seenMm() - SLACK) {
+      return Response.MOVED;
+    }
+    if (most(turn, before, after) <= SLACK - limits.answers().wrongMm()) {
+      return Response.WRONG_WAY;
+    }
+    return turn.size().atLeast(limits.answers().expectedFrom())
+        ? Response.NO_ANSWER
+        : Response.UNSEEN;
+  }
+
+  /** The most that a neck can have moved as told. */
+  private static double most(Turn turn, Bracket before, Bracket after) {
+    return turn.turns() > 0 ? before.highMm() - after.lowMm() : after.highMm() - before.lowMm();
+  }
+
+  /** Where an end of a bracket is unknown, only what holds for the whole of it was seen. */
+  private Response answerAtLeast(Turn turn, Bracket before, Bracket after) {
+    double least =
+        turn.turns() > 0 ? before.lowMm() - after.highMm() : after.lowMm() - before.highMm();
+    if (least >= limits.answers().seenMm() - SLACK) {
+      return Response.MOVED;
+    }
+    return most(turn, before, after) <= SLACK - limits.answers().wrongMm()
+        ? Response.WRONG_WAY
+        : Response.UNSEEN;
+  }
+
+  /** How many turns in a row, up to the last, showed no answer under a readable gap. */
+  int unanswered() {
+    return trailing(Response.NO_ANSWER);
+  }
+
+  /** How many turns moved the neck the wrong way, in all. */
+  int wrongWay() {
+    int count = 0;
+    for (int i = 0; i < turns.size(); i++) {
+      count += responseTo(i) == Response.WRONG_WAY ? 1 : 0;
+    }
+    return count;
+  }
+
+  /** How many turns in a row, up to the last, left the string touching as before. */
+  int touching() {
+    int count = 0;
+    for (int i = turns.size() - 1; i >= 0; i--) {
+      Bracket before = at(i);
+      Bracket after = at(i + 1);
+      if (before == null || after == null || !before.noGap() || !after.noGap()) {
+        break;
+      }
+      count++;
+    }
+    return count;
+  }
+
+  private int trailing(Response wanted) {
+    int count = 0;
+    for (int i = turns.size() - 1; i >= 0 && responseTo(i) == wanted; i--) {
+      count++;
+    }
+    return count;
+  }
+
+  /** How often the neck has responded so, for a condition that counts. */
+  int times(Response response) {
+    return switch (response) {
+      case NOT_TURNED -> turns.isEmpty() ? 1 : 0;
+      case WRONG_WAY -> response() == Response.WRONG_WAY ? wrongWay() : 0;
+      case UNSEEN -> response() == Response.UNSEEN ? Math.max(1, touching()) : 0;
+      default -> trailing(response);
+    };
+  }
+
+  /** Whether the rest after a day's turning is due: not even the smallest turn is left of it. */
+  boolean restDue(Instant now) {
+    double left = limits.beginnerDay().turns() - today(now).turns();
+    return left < Turn.SIXTEENTH.turns() - SLACK;
+  }
+}

@@ -1,0 +1,208 @@
+package quarterturn.session.engine;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.craft.rod.Decision;
+import quarterturn.procedure.Branch;
+import quarterturn.procedure.Cell;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Doubt;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Response;
+import quarterturn.procedure.Subject;
+import quarterturn.procedure.Verdict;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.kind.Which;
+import quarterturn.session.Event;
+import quarterturn.session.Place;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
+
+/** Decides conditions on a state, whole brackets against whole windows. */
+final class Judge {
+  private final State state;
+  private final Library library;
+  private final @Nullable Kind kind;
+  private final @Nullable Window window;
+  private final Instant now;
+
+  /** The reading just taken, where the step that branches is a measurement. */
+  private final Event.@Nullable Read just;
+
+  /** What the readings say of the rod; asked only where a condition needs it. */
+  private final Supplier<Optional<Decision.Reason>> fault;
+
+  Judge(
+      State state,
+      Library library,
+      @Nullable Kind kind,
+      @Nullable Window window,
+      Instant now,
+      Event.@Nullable Read just,
+      Supplier<Optional<Decision.Reason>> fault) {
+    this.state = state;
+    this.library = library;
+    this.kind = kind;
+    this.window = window;
+    this.now = now;
+    this.just = just;
+    this.fault = fault;
+  }
+
+  /** The first branch that holds, their number where none does. */
+  int choose(Branch.Fork fork) {
+    int way = 0;
+    while (way < fork.branches().size() && !holds(fork.branches().get(way).when())) {
+      way++;
+    }
+    return way;
+  }
+
+  boolean holds(Condition condition) {
+    Subject.Cases<Cell> stands = stands();
+    return condition.holds(subject -> subject.match(stands));
+  }
+
+  /** How things stand with each subject: the one value that a session knows of it. */
+  private Subject.Cases<Cell> stands() {
+    return new Subject.Cases<>(
+        reading -> standing(reading.quantity()),
+        differing -> Cell.Apart.by(differing()),
+        repeating -> Cell.Apart.by(repeating()),
+        each -> new Cell.Strings(verdicts(each.quantity())),
+        choice -> new Cell.Option(chosen(choice.step())),
+        count -> Cell.Amount.of(state.position().reached(count.step())),
+        person -> new Cell.Person(state.started().role()),
+        turning -> Cell.Amount.of(turned(turning.span()).turns() + Turn.SLACK),
+        neck -> answer(),
+        rod -> new Cell.Rod(doubt()),
+        feeling -> new Cell.Felt(feel()),
+        callers -> new Cell.Within(callers()));
+  }
+
+  private String chosen(String step) {
+    String chosen = state.position().chosen(step);
+    return chosen == null ? "" : chosen;
+  }
+
+  private Turn turned(Condition.Span span) {
+    return switch (span) {
+      case TODAY -> state.history().today(now);
+      case IN_ALL -> state.history().net();
+    };
+  }
+
+  private Cell answer() {
+    Response response = state.history().response();
+    int times = state.history().times(response);
+    return new Cell.Answer(response, times, times + 1);
+  }
+
+  private @Nullable Doubt doubt() {
+    Decision.Reason reason = fault.get().orElse(null);
+    for (Doubt doubt : Doubt.values()) {
+      if (doubt.reason() == reason) {
+        return doubt;
+      }
+    }
+    return null;
+  }
+
+  private @Nullable Feel feel() {
+    TurnMade last = state.history().lastTurn();
+    return last == null ? null : last.feel();
+  }
+
+  private Set<String> callers() {
+    List<Place> places = state.position().places();
+    return places.subList(0, places.size() - 1).stream()
+        .map(Place::procedure)
+        .collect(Collectors.toSet());
+  }
+
+  /** How the last reading on each string stands to its window. */
+  private Set<Verdict> verdicts(Quantity quantity) {
+    Style style = state.style();
+    return kind == null || style == null
+        ? Set.of()
+        : IntStream.range(0, kind.strings().size())
+            .mapToObj(i -> Values.verdict(state, library.results(), kind, style, quantity, i))
+            .collect(Collectors.toSet());
+  }
+
+  private Cell standing(Quantity quantity) {
+    Bracket bracket = bracket(quantity);
+    Double value = bracket == null ? value(quantity) : Double.valueOf(bracket.middleMm());
+    if (value == null) {
+      return Cell.Standing.NOTHING;
+    }
+    if (bracket == null || window == null) {
+      return Cell.Standing.at(Verdict.UNDECIDED, null, value);
+    }
+    // Only relief is held to its window by one reading; the others are, string by string.
+    Verdict verdict = quantity == Quantity.RELIEF ? Verdict.of(bracket, window) : Verdict.UNDECIDED;
+    Verdict lean = verdict == Verdict.UNDECIDED ? Verdict.leaning(bracket, window) : null;
+    return Cell.Standing.at(verdict, lean, value);
+  }
+
+  private @Nullable Bracket bracket(Quantity quantity) {
+    Event.Read read = read(quantity);
+    return read == null ? null : read.bracket();
+  }
+
+  private @Nullable Double value(Quantity quantity) {
+    Event.Read read = read(quantity);
+    return read == null ? null : read.value();
+  }
+
+  /** The reading that is just taken, or the last one; of relief, that on the lowest string. */
+  private Event.@Nullable Read read(Quantity quantity) {
+    if (just != null && just.quantity() == quantity) {
+      return just;
+    }
+    Reading last =
+        quantity == Quantity.RELIEF
+            ? state.history().last(Which.LOWEST)
+            : state.history().last(quantity);
+    return last == null ? null : last.read();
+  }
+
+  /** How far the lowest string is from the highest, both read since the last turn; else none. */
+  private double differing() {
+    Reading low = state.history().last(Which.LOWEST);
+    Reading high = state.history().last(Which.HIGHEST);
+    return low == null || high == null || low.turnsBefore() != high.turnsBefore()
+        ? 0
+        : apart(low, high);
+  }
+
+  /** How far the last two readings are apart on the string read last, with no turn between. */
+  private double repeating() {
+    List<Reading> relief = state.history().readings().stream().filter(Reading::relief).toList();
+    Reading last = relief.isEmpty() ? null : relief.get(relief.size() - 1);
+    for (int i = relief.size() - 2; i >= 0; i--) {
+      Reading before = relief.get(i);
+      if (last != null && before.read().which() == last.read().which()) {
+        boolean turned = before.turnsBefore() != last.turnsBefore();
+        return turned ? Double.POSITIVE_INFINITY : apart(before, last);
+      }
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
+  private static double apart(Reading one, Reading other) {
+    Bracket a = one.read().bracket();
+    Bracket b = other.read().bracket();
+    return a == null || b == null ? 0 : Math.abs(a.middleMm() - b.middleMm());
+  }
+}

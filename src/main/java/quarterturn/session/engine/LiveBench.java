@@ -1,0 +1,271 @@
+package quarterturn.session.engine;
+
+import java.io.IOException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.session.Answer;
+import quarterturn.session.Astray;
+import quarterturn.session.Bench;
+import quarterturn.session.Event;
+import quarterturn.session.Ledger;
+import quarterturn.session.Overview;
+import quarterturn.session.Passage;
+import quarterturn.session.Place;
+import quarterturn.session.Prompt;
+import quarterturn.session.Refused;
+
+/** A session in progress: the engine, the state and the ledger, with a clock that can be set. */
+public final class LiveBench implements Bench {
+  private final Engine engine;
+  private final Ledger ledger;
+  private final String name;
+  private final Clock clock;
+  private Duration ahead = Duration.ZERO;
+  private State state;
+
+  /** What the state asks by itself; it is shown together with what may be merged with it. */
+  private Prompt own;
+
+  private Prompt prompt;
+
+  /** What was shown last, and when; a change of the state forgets it. */
+  private Merging.@Nullable Merged together;
+
+  private @Nullable Instant togetherAt;
+
+  private LiveBench(Engine engine, Ledger ledger, String name, Clock clock, State state)
+      throws IOException {
+    this.engine = engine;
+    this.ledger = ledger;
+    this.name = name;
+    this.clock = clock;
+    this.state = state;
+    this.own = goOn(state, new ArrayList<>(), now());
+    this.prompt = merged(now()).prompt();
+  }
+
+  /** Begins a session; the start is on record when this returns. */
+  public static LiveBench start(
+      Engine engine, Ledger ledger, String name, Event.Started started, Clock clock)
+      throws IOException {
+    return start(engine, ledger, name, List.of(started), clock);
+  }
+
+  /**
+   * Begins a session.
+   *
+   * @param beginning its start, and what it carries on
+   */
+  public static LiveBench start(
+      Engine engine, Ledger ledger, String name, List<Event> beginning, Clock clock)
+      throws IOException {
+    ledger.append(beginning);
+    return new LiveBench(engine, ledger, name, clock, engine.replay(beginning));
+  }
+
+  /** As the next, where the neck was in no other session since. */
+  public static LiveBench resume(
+      Engine engine, Ledger ledger, String name, List<Event> events, Clock clock)
+      throws IOException {
+    return resume(engine, ledger, name, events, List.of(), clock);
+  }
+
+  /**
+   * Takes a session up again.
+   *
+   * @param events all that is on record, not empty
+   * @param elsewhere turns made on the same neck in other sessions since this one began
+   * @throws Astray when the record does not fit the procedure, or has ended
+   */
+  public static LiveBench resume(
+      Engine engine,
+      Ledger ledger,
+      String name,
+      List<Event> events,
+      List<Event.Past> elsewhere,
+      Clock clock)
+      throws IOException {
+    State state = engine.replay(events);
+    if (state.pending().ended() != null) {
+      throw new Astray("this session has ended");
+    }
+    Instant now = clock.instant();
+    Event.Resumed resumed =
+        new Event.Resumed(now.isBefore(state.last()) ? state.last() : now, elsewhere);
+    ledger.append(List.of(resumed));
+    return new LiveBench(engine, ledger, name, clock, engine.apply(state, resumed));
+  }
+
+  /**
+   * A session that has ended, to be looked at once more; nothing is recorded.
+   *
+   * @throws Astray when the record does not fit the procedure, or has not ended
+   */
+  public static LiveBench ended(Engine engine, String name, List<Event> events, Clock clock)
+      throws IOException {
+    State state = engine.replay(events);
+    if (state.pending().ended() == null) {
+      throw new Astray("this session has not ended");
+    }
+    return new LiveBench(engine, more -> {}, name, clock, state);
+  }
+
+  @Override
+  public Prompt prompt() {
+    return prompt;
+  }
+
+  /** What happened so far, oldest first. */
+  public List<Event> events() {
+    return List.copyOf(state.log());
+  }
+
+  /** Every step up to what is shown, in order, those that ask nothing or are merged included. */
+  public List<Place> path() {
+    return merged(now()).state().position().path();
+  }
+
+  /** Every way that was taken up to what is shown, in order. */
+  public List<Passage> passages() {
+    return merged(now()).state().position().passages();
+  }
+
+  /**
+   * The ways that an answer would take up to the next question; nothing is recorded.
+   *
+   * @throws Refused where the answer would be
+   * @throws Astray where the procedure could not go on
+   */
+  public List<Passage> ahead(Answer answer) throws Refused {
+    Merging.Merged merged = merged(now());
+    boolean back = answer instanceof Answer.Correct;
+    State from = back ? state : merged.state();
+    Prompt asked = back ? own : merged.prompt();
+    State after = engine.apply(from, engine.examine(from, asked, answer, now()));
+    int before =
+        Math.min(merged.state().position().passages().size(), after.position().passages().size());
+    return after.position().passages().subList(before, after.position().passages().size());
+  }
+
+  @Override
+  public void answer(Answer answer) throws Refused, IOException {
+    Instant now = now();
+    if (answer instanceof Answer.Correct) {
+      Event event = engine.examine(state, own, answer, now);
+      own = goOn(engine.apply(state, event), new ArrayList<>(List.of(event)), now);
+    } else {
+      Merging.Merged merged = merged(now);
+      Event event = engine.examine(merged.state(), merged.prompt(), answer, now);
+      // What could hardly be true confirms nothing: the stage begins again with what was merged.
+      boolean doubted = event instanceof Event.Doubted;
+      List<Event> events = new ArrayList<>(doubted ? List.of() : merged.confirms());
+      events.add(event);
+      own = goOn(engine.apply(doubted ? state : merged.state(), event), events, now);
+    }
+    together = null;
+    prompt = merged(now).prompt();
+  }
+
+  /** What is shown, and what an answer to it confirms. */
+  private Merging.Merged merged(Instant now) {
+    Merging.Merged known = together;
+    if (known == null || !now.equals(togetherAt)) {
+      known = engine.merged(state, own, now);
+      together = known;
+      togetherAt = now;
+    }
+    return known;
+  }
+
+  /** What stands on record where a pause asks for it to be said, or null where no pause does. */
+  public @Nullable Answer onRecord() {
+    return engine.onRecord(merged(now()).state());
+  }
+
+  /**
+   * The next prompt after {@code events}, which led to {@code after}. They go on record together
+   * with those the engine adds of its own accord: if that fails, the prompt before still holds.
+   */
+  private Prompt goOn(State after, List<Event> events, Instant now) throws IOException {
+    while (true) {
+      Prompter.Next next = engine.next(after, now);
+      if (next instanceof Prompter.Next.Show show) {
+        if (!events.isEmpty()) {
+          ledger.append(events);
+        }
+        state = after;
+        return show.prompt();
+      }
+      Event own = ((Prompter.Next.Record) next).event();
+      events.add(own);
+      after = engine.apply(after, own);
+    }
+  }
+
+  @Override
+  public Overview overview() {
+    return engine.overview(merged(now()).state(), name, now());
+  }
+
+  /** Never before the last event, even where the machine's clock was set back. */
+  @Override
+  public Instant now() {
+    // Whole seconds: no one at a bench needs more, and a wait ends when the clock says so.
+    Instant now = clock.instant().plus(ahead).truncatedTo(ChronoUnit.SECONDS);
+    return now.isBefore(floor()) ? floor() : now;
+  }
+
+  /**
+   * The last event's time; before the first answer any time will do, as in a played-back session.
+   */
+  private Instant floor() {
+    return state.log().size() > 1 ? state.last() : Instant.MIN;
+  }
+
+  @Override
+  public void setClock(Instant at) throws Refused {
+    if (at.isBefore(floor())) {
+      throw new Refused("\"at\" lies before the last event, which was at " + state.last() + ".");
+    }
+    ahead = Duration.between(clock.instant(), at);
+  }
+
+  @Override
+  public String leave() throws IOException {
+    String standing = engine.standing(state);
+    if (!prompt.ended()) {
+      Event left = new Event.Left(now(), standing);
+      ledger.append(List.of(left));
+      state = engine.apply(state, left);
+      together = null;
+    }
+    return standing;
+  }
+
+  @Override
+  public String standing() {
+    return engine.standing(state);
+  }
+
+  @Override
+  public boolean saysAgain() {
+    return onRecord() != null;
+  }
+
+  @Override
+  public List<String> upcoming() {
+    Instant now = now();
+    return engine.coming(merged(now).state(), now);
+  }
+
+  @Override
+  public Map<String, List<String>> choices() {
+    return engine.choices();
+  }
+}

@@ -1,0 +1,176 @@
+package quarterturn.session.engine;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
+import quarterturn.session.Event;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Decimals;
+import quarterturn.unit.Turn;
+
+/** The few questions the engine asks of its own accord, and their words. */
+public final class Own {
+  /** What was done last, after a break. */
+  static final String RESUME = "welcome-back";
+
+  /** Whether the turn that was shown before a break was made. */
+  static final String RECALL = "was-turn-made";
+
+  public static final String KIND = "kind";
+  static final String STYLE = "style";
+
+  /** What a procedure needs is stale or was never read. */
+  static final String NEEDS = "what-is-missing";
+
+  /** The answer that goes to what is needed first. */
+  static final String TAKE_THE_WAY = "take-the-way";
+
+  static final String STOP = "stop";
+
+  /** How a session ends whose needs are not met. */
+  static final String NOT_FRESH = "not-fresh";
+
+  /** Stands with a hazard, in place of its step. */
+  static final String BEFORE = "Read this before you go on.";
+
+  private Own() {}
+
+  /** The recap after a break: when, in what state, the last three actions, what went stale. */
+  static String recap(State state, Pending.Break away, Procedure procedure) {
+    StringBuilder text = new StringBuilder();
+    text.append("Welcome back. You were away for ")
+        .append(span(Duration.between(away.left(), away.back())))
+        .append(".\nThe instrument was left like this: ")
+        .append(away.standing())
+        .append('.');
+    List<String> actions = lastActions(state, procedure);
+    text.append(actions.isEmpty() ? "" : "\nThe last things done:");
+    actions.forEach(action -> text.append("\n- ").append(action));
+    if (!state.history().elsewhere().isEmpty()) {
+      text.append("\nIn another session the rod was turned: ");
+      text.append(
+          state.history().elsewhere().stream()
+              .map(past -> made(past.turn()))
+              .collect(Collectors.joining(", ")));
+      text.append(". That counts here too.");
+    }
+    if (state.pending().recalling()) {
+      text.append("\nA turn had been asked for. The next question is whether it was made.");
+    } else if (away.stale()) {
+      text.append(
+          "\nThe last reading is stale, because it was taken before the break."
+              + " It is taken once more before anything is turned.");
+    } else if (actions.isEmpty()) {
+      text.append("\nWe begin at the first step. A fresh reading comes before any turn.");
+    } else {
+      text.append("\nNothing went stale. We go on where you stopped.");
+    }
+    return text.toString();
+  }
+
+  /** "3 min", "5 h", "2 days". */
+  static String span(Duration span) {
+    long minutes = Math.max(0, span.toMinutes());
+    if (minutes < 1) {
+      return "less than a minute";
+    }
+    if (minutes < 120) {
+      return minutes + " min";
+    }
+    return minutes < 48 * 60 ? minutes / 60 + " h" : minutes / (24 * 60) + " days";
+  }
+
+  private static List<String> lastActions(State state, Procedure procedure) {
+    List<String> actions = new ArrayList<>();
+    for (int i = state.log().size() - 1; i >= 0 && actions.size() < 3; i--) {
+      String action = action(state.log().get(i), procedure);
+      if (!action.isEmpty()) {
+        actions.add(0, action);
+      }
+    }
+    return actions;
+  }
+
+  private static String action(Event event, Procedure procedure) {
+    return event.match(
+        new Event.Cases<>(
+            started -> "",
+            accepted -> "",
+            told -> told.step().equals(RESUME) ? "" : "done: " + brief(procedure, told.step()),
+            noted -> "noted: " + noted.text(),
+            adjusted -> words(adjusted.change()) + " on " + adjusted.string(),
+            chose -> words(chose.step()) + ": " + label(procedure, chose),
+            read -> "read " + read.quantity().word() + string(read) + ": " + value(read),
+            offered -> "",
+            undoAsked -> "",
+            turned -> made(turned.turn()) + ", felt " + turned.feel().word(),
+            recalled -> made(recalled.turned()) + " (recalled after a break)",
+            began -> "",
+            waited -> "waited: " + words(waited.step()),
+            passed -> "",
+            back -> "",
+            doubted -> "",
+            corrected -> "took the last answer back",
+            left -> "",
+            resumed -> "",
+            ended -> ""));
+  }
+
+  /** What a step says, at its shortest, without blanks to fill. */
+  private static String brief(Procedure procedure, String id) {
+    Step step = procedure.steps().get(id);
+    if (step == null) {
+      return words(id);
+    }
+    String brief = step.words().brief();
+    String text = brief == null ? step.words().text() : brief;
+    String first = text.split("(?<=\\.)\\s", 2)[0];
+    return first.contains("{") ? words(id) : first.replaceAll("\\.$", "");
+  }
+
+  private static String label(Procedure procedure, Event.Chose chose) {
+    if (procedure.steps().get(chose.step()) instanceof Step.Choose choose) {
+      for (Step.Option option : choose.options()) {
+        if (option.id().equals(chose.option()) && !option.label().contains("{")) {
+          return option.label();
+        }
+      }
+    }
+    return words(chose.option());
+  }
+
+  private static String string(Event.Read read) {
+    return read.string() == null ? "" : " on " + read.string();
+  }
+
+  private static String value(Event.Read read) {
+    Bracket bracket = read.bracket();
+    if (bracket != null) {
+      return bracket.toString();
+    }
+    return read.value() == null
+        ? "could not be measured"
+        : Decimals.plain(read.value()) + " " + read.quantity().unit();
+  }
+
+  /** "rod tightened 1/8 turn". */
+  static String made(Turn turn) {
+    if (turn.turns() == 0) {
+      return "rod did not move";
+    }
+    return (turn.turns() > 0 ? "rod tightened " : "rod loosened ") + turn;
+  }
+
+  private static String words(String id) {
+    return id.replace('-', ' ');
+  }
+
+  /** Words for the daily rest that the limits put before a turn; the face says until when. */
+  static final String REST =
+      "The rod has turned as much as it may in one day. Wood goes on moving for hours after a turn,"
+          + " and a neck turned on too soon ends up past its window.\nLet it rest. You can close the"
+          + " program and come back.";
+}

@@ -1,0 +1,191 @@
+package quarterturn.session.engine;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Which;
+import quarterturn.session.Answer;
+import quarterturn.session.Event;
+import quarterturn.session.Prompt;
+import quarterturn.session.Refused;
+import quarterturn.session.Said;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Decimals;
+
+/**
+ * Pauses: before something is hard to take back a technician says once more what stands, value by
+ * value, and each is held against the record.
+ */
+record Pauses(Walk walk) {
+  /** Which way the rod goes, as it is said. */
+  private static final List<Prompt.Option> DIRECTIONS =
+      List.of(
+          new Prompt.Option("tighten", "The rod is tightened: the gap is too large"),
+          new Prompt.Option(
+              "loosen", "The rod is loosened: the gap is too small, or there is none"));
+
+  /** The words for which way the rod goes. */
+  static List<String> directions() {
+    return DIRECTIONS.stream().map(Prompt.Option::id).toList();
+  }
+
+  /** A number may be read off a finer or a coarser scale. */
+  private static final double SLACK = 1e-6;
+
+  /**
+   * A line of a pause.
+   *
+   * @param name what is asked, as it can be typed
+   * @param answer what stands on record
+   */
+  private record Due(String name, Step.Line line, Answer answer, String words) {}
+
+  /** How many lines there are to go through; none where the pause is passed. */
+  int lines(State state, Step.Pause pause) {
+    return ShortPath.taken(state) ? due(state, pause).size() : 0;
+  }
+
+  private List<Due> due(State state, Step.Pause pause) {
+    List<Due> due = new ArrayList<>();
+    for (Step.Line line : pause.lines()) {
+      Due one = due(state, line);
+      if (one != null) {
+        due.add(one);
+      }
+    }
+    return due;
+  }
+
+  /** A line, or null where nothing of it is on record. */
+  private @Nullable Due due(State state, Step.Line line) {
+    Kind kind = walk.kind(state);
+    if (line instanceof Step.Line.OfChoice choice) {
+      String option = state.position().chosen(choice.step());
+      return option == null ? null : new Due(choice.step(), line, new Answer.Chose(option), option);
+    }
+    if (line instanceof Step.Line.OfDirection) {
+      Window window = walk.window(state);
+      Reading last = state.history().last(Which.LOWEST);
+      Bracket bracket = last == null ? null : last.read().bracket();
+      if (window == null || bracket == null) {
+        return null;
+      }
+      String way = bracket.middleMm() > window.middleMm() ? "tighten" : "loosen";
+      return new Due(Step.Line.OfDirection.WORD, line, new Answer.Chose(way), way);
+    }
+    Step.Line.OfReading of = (Step.Line.OfReading) line;
+    if (kind == null) {
+      return null;
+    }
+    String string = string(kind, of.which());
+    Event.Read read = Values.last(state, of.quantity(), string);
+    if (read == null) {
+      return null;
+    }
+    String name = of.quantity().word() + " " + string;
+    if (read.bracket() != null) {
+      return new Due(name, line, new Answer.Measured(read.bracket()), read.bracket().toString());
+    }
+    double value = read.value() == null ? 0 : read.value();
+    String words = Decimals.plain(value) + " " + of.quantity().unit();
+    return new Due(name, line, new Answer.Value(value), words);
+  }
+
+  private static String string(Kind kind, Which which) {
+    return kind.strings().get(which == Which.LOWEST ? 0 : kind.strings().size() - 1);
+  }
+
+  /** The line that is asked for now, as a prompt. */
+  Prompt prompt(State state, Step.Pause pause, Said said) {
+    List<Due> due = due(state, pause);
+    Due now = due.get(state.position().line());
+    Said lined =
+        said.saying(
+            now.line() instanceof Step.Line.OfReading ? pause.id() : now.name(),
+            said.text() + list(due, state.position().line()));
+    if (now.line() instanceof Step.Line.OfDirection) {
+      return new Prompt.Choose(lined, DIRECTIONS);
+    }
+    if (now.line() instanceof Step.Line.OfChoice choice
+        && walk.step(state, choice.step()) instanceof Step.Choose choose) {
+      return new Prompt.Choose(
+          lined, choose.options().stream().map(o -> new Prompt.Option(o.id(), o.label())).toList());
+    }
+    Step.Line.OfReading of = (Step.Line.OfReading) now.line();
+    Kind kind = walk.kind(state);
+    if (kind == null) {
+      throw new IllegalStateException("a reading on record has its kind");
+    }
+    String string = string(kind, of.which());
+    Event.Read read = Values.last(state, of.quantity(), string);
+    return new Prompt.Measure(
+        lined,
+        of.quantity(),
+        of.quantity().held(kind),
+        of.quantity().readAt(kind),
+        of.which(),
+        string,
+        read == null ? 0 : read.gaugeStep());
+  }
+
+  private static String list(List<Due> due, int line) {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < due.size(); i++) {
+      text.append('\n').append(i + 1).append(" of ").append(due.size()).append("  ");
+      text.append(due.get(i).name()).append(": ");
+      text.append(i < line ? due.get(i).words() : i == line ? "?" : "to come");
+    }
+    return text.toString();
+  }
+
+  /** What stands on record where a pause asks for it, or null where no pause does. */
+  @Nullable Answer onRecord(State state) {
+    Step.Pause pause = now(state);
+    return pause == null ? null : due(state, pause).get(state.position().line()).answer();
+  }
+
+  /** The pause that asks now, or null. */
+  Step.@Nullable Pause now(State state) {
+    return state.atStep() && walk.step(state) instanceof Step.Pause pause ? pause : null;
+  }
+
+  /**
+   * Holds what was said against the record.
+   *
+   * @throws Refused where they differ, or no value was said
+   */
+  Event examine(State state, Step.Pause pause, Answer answer, Instant now) throws Refused {
+    List<Due> due = due(state, pause);
+    Due line = due.get(state.position().line());
+    if (!answer.getClass().equals(line.answer().getClass())) {
+      throw new Refused(
+          "Say the value of " + line.name() + "; the pause goes on with nothing less.");
+    }
+    if (!agree(line.answer(), answer)) {
+      throw new Refused(
+          "On record stands "
+              + line.name()
+              + ": "
+              + line.words()
+              + ". If you misspoke, say it again. If the record is wrong, go back and correct it.");
+    }
+    return new Event.ReadBack(now, pause.id(), line.name(), line.words());
+  }
+
+  private static boolean agree(Answer record, Answer said) {
+    if (record instanceof Answer.Measured on && said instanceof Answer.Measured to) {
+      Bracket a = on.bracket();
+      Bracket b = to.bracket();
+      boolean touching = a.noGap() == b.noGap();
+      return touching && a.lowMm() <= b.highMm() + SLACK && b.lowMm() <= a.highMm() + SLACK;
+    }
+    if (record instanceof Answer.Value on && said instanceof Answer.Value to) {
+      return Math.abs(on.value() - to.value()) < SLACK;
+    }
+    return record.equals(said);
+  }
+}

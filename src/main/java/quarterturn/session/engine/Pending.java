@@ -1,0 +1,88 @@
+package quarterturn.session.engine;
+
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+import quarterturn.session.Event;
+
+/**
+ * What is under way or still to be asked, besides the present step.
+ *
+ * @param open the turn that is shown, or null
+ * @param undoAsked whether the last turn is to be taken back next
+ * @param recalling whether the person is to say if the open turn was made
+ * @param waiting the wait that is under way, or null
+ * @param putOff how often in a row a turn was put off for want of a fresh reading
+ * @param away the break that was just ended, until it is told; or null
+ * @param fault what is wrong with the procedure, or null
+ * @param refused why the session goes no further, where what it needs is not taken anew; or null
+ * @param ended how the session ended, or null
+ */
+record Pending(
+    Event.@Nullable Offered open,
+    boolean undoAsked,
+    boolean recalling,
+    Event.@Nullable WaitBegan waiting,
+    int putOff,
+    @Nullable Break away,
+    @Nullable String fault,
+    @Nullable String refused,
+    Event.@Nullable Ended ended) {
+  static final Pending NOTHING = new Pending(null, false, false, null, 0, null, null, null, null);
+
+  /**
+   * A break that was just ended.
+   *
+   * @param left when the person left, or the last thing that happened before a crash
+   * @param standing in what state the instrument was left
+   * @param stale whether a fresh reading was spoiled by it
+   */
+  record Break(Instant left, Instant back, String standing, boolean stale) {}
+
+  Pending offered(Event.Offered turn) {
+    return new Pending(turn, undoAsked, recalling, waiting, putOff, away, fault, refused, ended);
+  }
+
+  /** Instead of the turn that was shown, the last one is to be taken back. */
+  Pending undo() {
+    return new Pending(null, true, recalling, waiting, putOff, away, fault, refused, ended);
+  }
+
+  /** Whether to take a turn back is asked anew. */
+  Pending undoForgotten() {
+    return new Pending(open, false, recalling, waiting, putOff, away, fault, refused, ended);
+  }
+
+  Pending recalling(boolean now) {
+    return new Pending(open, undoAsked, now, waiting, putOff, away, fault, refused, ended);
+  }
+
+  /** The turn that was shown is over, made or not. */
+  Pending turnOver(int nowPutOff) {
+    return new Pending(null, false, false, waiting, nowPutOff, away, fault, refused, ended);
+  }
+
+  Pending putOffOnceMore() {
+    return new Pending(
+        open, undoAsked, recalling, waiting, putOff + 1, away, fault, refused, ended);
+  }
+
+  Pending waiting(Event.@Nullable WaitBegan now) {
+    return new Pending(open, undoAsked, recalling, now, putOff, away, fault, refused, ended);
+  }
+
+  Pending away(@Nullable Break now) {
+    return new Pending(open, undoAsked, recalling, waiting, putOff, now, fault, refused, ended);
+  }
+
+  Pending fault(String now) {
+    return new Pending(open, undoAsked, recalling, waiting, putOff, away, now, refused, ended);
+  }
+
+  Pending refused(String now) {
+    return new Pending(open, undoAsked, recalling, waiting, putOff, away, fault, now, ended);
+  }
+
+  Pending ended(Event.Ended now) {
+    return new Pending(open, undoAsked, recalling, waiting, putOff, away, fault, refused, now);
+  }
+}

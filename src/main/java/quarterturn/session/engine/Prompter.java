@@ -1,0 +1,405 @@
+package quarterturn.session.engine;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.craft.rod.Advice;
+import quarterturn.procedure.Adjustment;
+import quarterturn.procedure.Hazard;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Picture;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Words;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.kind.Which;
+import quarterturn.session.Event;
+import quarterturn.session.Prompt;
+import quarterturn.session.Said;
+import quarterturn.session.Stage;
+import quarterturn.unit.Turn;
+
+/** What comes next for a state: a prompt to show, or an event to record before one is shown. */
+final class Prompter {
+  private final Library library;
+  private final Guard guard;
+  private final Walk walk;
+  private final ShortPath path;
+  private final Pauses pauses;
+
+  Prompter(Library library, Guard guard, Walk walk) {
+    this.library = library;
+    this.guard = guard;
+    this.walk = walk;
+    this.path = new ShortPath(walk);
+    this.pauses = new Pauses(walk);
+  }
+
+  /** A prompt, or an event that goes on record first. */
+  sealed interface Next {
+    record Show(Prompt prompt) implements Next {}
+
+    record Record(Event event) implements Next {}
+  }
+
+  Next next(State state, Instant now) {
+    Next own = own(state, now);
+    return own != null ? own : ofStep(state, walk.step(state), now);
+  }
+
+  private @Nullable Next own(State state, Instant now) {
+    if (state.pending().ended() != null) {
+      Said said = ended(state, state.pending().ended());
+      String outcome = state.pending().ended().outcome();
+      return show(
+          state.pending().ended().handOver()
+              ? new Prompt.HandOver(said, outcome)
+              : new Prompt.Done(said, outcome));
+    }
+    if (state.pending().away() != null) {
+      Procedure procedure =
+          library.procedure(
+              state.position().nowhere() ? state.started().procedure() : state.place().procedure());
+      String recap = Own.recap(state, state.pending().away(), procedure);
+      return show(new Prompt.Tell(said(state, Own.RESUME, recap, null)));
+    }
+    if (state.kind() == null || !library.kinds().containsKey(state.kind())) {
+      return show(
+          new Prompt.Choose(said(state, Own.KIND, "What instrument is it?", null), kinds()));
+    }
+    if (state.style() == null) {
+      return show(new Prompt.Choose(said(state, Own.STYLE, STYLE_ASK, STYLE_WHY), styles(state)));
+    }
+    if (state.pending().fault() != null) {
+      String why =
+          "This procedure is at fault: " + state.pending().fault() + ". Nothing more is turned.";
+      return record(new Event.Ended(now, here(state), true, "procedure-fault", why));
+    }
+    if (state.pending().refused() != null) {
+      return record(
+          new Event.Ended(now, Own.NEEDS, false, Own.NOT_FRESH, state.pending().refused()));
+    }
+    if (state.position().entering()) {
+      return show(needs(state, now));
+    }
+    if (state.pending().recalling() && state.pending().open() != null) {
+      return show(recall(state, state.pending().open()));
+    }
+    return null;
+  }
+
+  private static final String STYLE_ASK = "How does the player play?";
+  private static final String STYLE_WHY =
+      "A string that is hit harder swings wider and needs more room over the middle of the neck.";
+
+  private List<Prompt.Option> kinds() {
+    return library.kinds().values().stream()
+        .map(kind -> new Prompt.Option(kind.id(), kind.name()))
+        .toList();
+  }
+
+  private List<Prompt.Option> styles(State state) {
+    Kind kind = walk.kind(state);
+    List<Prompt.Option> options = new ArrayList<>();
+    for (Style style : List.of(Style.MEDIUM, Style.LIGHT, Style.HARD)) {
+      String touch =
+          switch (style) {
+            case LIGHT -> "Light touch, low action";
+            case MEDIUM -> "Medium touch";
+            case HARD -> "Hard attack, plectrum or slap";
+          };
+      String window = kind == null ? "" : ": relief " + kind.target(style).window();
+      options.add(new Prompt.Option(style.word(), touch + window));
+    }
+    return options;
+  }
+
+  private Prompt needs(State state, Instant now) {
+    String text =
+        "This stage builds on results that are stale, or were never read.\n"
+            + walk.lacking(state, now);
+    String why =
+        "A stage that builds on a stale reading spoils the work after it. It is like a wall on a"
+            + " moved foundation.";
+    return new Prompt.Choose(
+        said(state, Own.NEEDS, text, why),
+        List.of(
+            new Prompt.Option(Own.TAKE_THE_WAY, "Take them anew now, in this order"),
+            new Prompt.Option(Own.STOP, "Stop here for now")));
+  }
+
+  private Prompt recall(State state, Event.Offered open) {
+    Said said = said(state, Own.RECALL, Recall.question(open.turn()), Recall.WHY);
+    return new Prompt.Choose(said, Recall.options());
+  }
+
+  private Next ofStep(State state, Step step, Instant now) {
+    String passed = path.skipped(state, step, now);
+    if (passed != null) {
+      return record(new Event.Passed(now, step.id(), passed));
+    }
+    Guard.Ruling ruling = null;
+    if (step instanceof Step.TurnRod && state.pending().waiting() != null) {
+      Said said = said(state, step.id(), Own.REST, null);
+      return show(wait(state, said, state.pending().waiting(), true));
+    }
+    if (step instanceof Step.TurnRod turn) {
+      ruling = rule(state, turn, now);
+      if (ruling instanceof Guard.Ruling.Stops stops && state.pending().open() == null) {
+        return record(new Event.Ended(now, step.id(), true, stops.outcome(), stops.why()));
+      }
+      if (ruling instanceof Guard.Ruling.Rests rests && state.pending().open() == null) {
+        return record(new Event.WaitBegan(now, step.id(), rests.until()));
+      }
+    }
+    for (Hazard hazard : hazards(step)) {
+      if (!state.accepted().contains(hazard.id())) {
+        // The step itself is not shown before its hazards are accepted.
+        return show(new Prompt.Caution(said(state, step.id(), Own.BEFORE, null), hazard));
+      }
+    }
+    return next(state, step, ruling, now);
+  }
+
+  private Next next(State state, Step step, Guard.@Nullable Ruling ruling, Instant now) {
+    return step.match(
+        new Step.Cases<>(
+            tell -> show(new Prompt.Tell(said(state, tell, null, now))),
+            choose -> show(new Prompt.Choose(said(state, choose, null, now), options(choose))),
+            note -> show(new Prompt.Write(said(state, note, null, now))),
+            pause -> show(pauses.prompt(state, pause, said(state, pause, null, now))),
+            adjust -> show(new Prompt.Tell(said(state, adjust, null, now))),
+            measure -> show(measure(state, measure, now)),
+            this::silent,
+            turn -> turn(state, turn, ruling, now),
+            wait -> wait(state, wait, now),
+            this::silent,
+            done -> ended(state, done, false, now),
+            handOver -> ended(state, handOver, true, now)));
+  }
+
+  private static List<Prompt.Option> options(Step.Choose choose) {
+    return choose.options().stream().map(o -> new Prompt.Option(o.id(), o.label())).toList();
+  }
+
+  private Next silent(Step.Silent step) {
+    throw new IllegalStateException("a step that asks nothing can't be the present one: " + step);
+  }
+
+  private Next wait(State state, Step.Wait wait, Instant now) {
+    Event.WaitBegan waiting = state.pending().waiting();
+    if (waiting == null) {
+      Instant until = now.plus(Duration.ofMinutes(wait.minutes()));
+      return record(new Event.WaitBegan(now, wait.id(), until));
+    }
+    return show(wait(state, said(state, wait, null, now), waiting, wait.rest()));
+  }
+
+  private Next ended(State state, Step.End end, boolean handOver, Instant now) {
+    String why = said(state, end, null, now).text();
+    return record(new Event.Ended(now, end.id(), handOver, end.outcome(), why));
+  }
+
+  /** The step's hazards, and for a rod turn those the limits put before every one; worst first. */
+  private List<Hazard> hazards(Step step) {
+    Set<String> ids = new LinkedHashSet<>(step.words().hazards());
+    if (step instanceof Step.TurnRod) {
+      ids.addAll(library.limits().turnHazards());
+    }
+    return library.hazards().values().stream()
+        .filter(hazard -> ids.contains(hazard.id()))
+        .sorted(Comparator.comparing(Hazard::word))
+        .toList();
+  }
+
+  private Guard.Ruling rule(State state, Step.TurnRod turn, Instant now) {
+    Kind kind = walk.kind(state);
+    Window window = walk.window(state);
+    if (kind == null || window == null) {
+      throw new IllegalStateException("a turn before the kind is known");
+    }
+    return guard.rule(state, turn, kind, window, now);
+  }
+
+  private static Prompt wait(State state, Said said, Event.WaitBegan waiting, boolean rest) {
+    boolean mayLift = state.started().role() == Role.TECHNICIAN;
+    return new Prompt.Wait(said, waiting.at(), waiting.until(), rest, mayLift);
+  }
+
+  private Next turn(State state, Step.TurnRod step, Guard.@Nullable Ruling ruling, Instant now) {
+    if (state.pending().open() == null) {
+      if (ruling instanceof Guard.Ruling.Turns turns) {
+        return record(new Event.Offered(now, step.id(), turns.advice().turn()));
+      }
+      String why = "A turn came up without a fresh reading. Nothing more is turned.";
+      return record(new Event.Ended(now, step.id(), true, "procedure-fault", why));
+    }
+    Turn turn = state.pending().open().turn();
+    Kind kind = walk.kind(state);
+    Window window = walk.window(state);
+    Prompt.Expected expected =
+        kind == null || window == null ? null : guard.expected(state, kind, window, turn);
+    Advice advice = ruling instanceof Guard.Ruling.Turns turns ? turns.advice() : null;
+    Said said = said(state, step, advice == null ? null : advice.why(), now);
+    if (advice != null
+        && state.started().role() == Role.TECHNICIAN
+        && !advice.numbers().isEmpty()) {
+      said = said.noting(List.of(advice.numbers()));
+    }
+    boolean canUndo =
+        !state.pending().undoAsked()
+            && state.history().lastMoved() != null
+            && step.amount() instanceof Step.Amount.Advised;
+    Turn most = library.limits().perReading();
+    Turn limit = step.limit().compareTo(most) < 0 ? step.limit() : most;
+    return show(new Prompt.TurnRod(said, turn, limit, expected, canUndo));
+  }
+
+  private Prompt measure(State state, Step.Measure measure, Instant now) {
+    Said said = said(state, measure, null, now);
+    Kind kind = walk.kind(state);
+    if (!measure.quantity().onString() || measure.which() == null || kind == null) {
+      return new Prompt.Measure(said, measure.quantity(), List.of(), 0, null, null, measure.step());
+    }
+    int last = kind.strings().size() - 1;
+    int string =
+        switch (measure.which()) {
+          case LOWEST -> 0;
+          case HIGHEST -> last;
+          case EACH -> state.position().string();
+        };
+    Which which = string == 0 ? Which.LOWEST : string == last ? Which.HIGHEST : null;
+    return new Prompt.Measure(
+        said,
+        measure.quantity(),
+        measure.quantity().held(kind),
+        measure.quantity().readAt(kind),
+        which,
+        kind.strings().get(string),
+        measure.step());
+  }
+
+  private Said said(State state, Step step, @Nullable String moreWhy, Instant now) {
+    Words words = step.words();
+    Turn turn = state.pending().open() == null ? lastTurn(state) : state.pending().open().turn();
+    String wait = step instanceof Step.Wait w ? Own.span(Duration.ofMinutes(w.minutes())) : "";
+    Fill fill =
+        new Fill(
+            state, library, walk.kind(state), turn, wait, atString(state, step), stale(state, now));
+    List<Hazard> reminders =
+        hazards(step).stream().filter(hazard -> state.accepted().contains(hazard.id())).toList();
+    String why = words.why() == null ? null : fill.in(words.why());
+    if (moreWhy != null) {
+      why = why == null ? moreWhy : moreWhy + "\n" + why;
+    }
+    String text = fill.in(words.forRole(role(state)));
+    String full = fill.in(words.text());
+    if (!full.equals(text)) {
+      why = why == null ? full : full + "\n" + why;
+    }
+    return new Said(
+        state.place().procedure(),
+        step.id(),
+        words.part(),
+        text,
+        why,
+        reminders,
+        words.picture(),
+        notes(state, step, now));
+  }
+
+  /** What comes after the present step, a line each; nothing where none is at hand. */
+  List<String> coming(State state, Instant now) {
+    if (!state.atStep()) {
+      return List.of();
+    }
+    Procedure procedure = library.procedure(state.place().procedure());
+    Fill fill =
+        new Fill(state, library, walk.kind(state), null, "a while", null, stale(state, now));
+    return new Coming(procedure, fill::known).after(walk.step(state));
+  }
+
+  private List<String> notes(State state, Step step, Instant now) {
+    List<String> notes = Notes.of(state, walk.window(state));
+    if (ShortPath.taken(state)) {
+      notes.addAll(new Answered(library, walk).notes(state, step, Notes.lastAnswer(state), now));
+    }
+    return notes;
+  }
+
+  /** A stage that goes step by step is told in full. */
+  private static Role role(State state) {
+    return ShortPath.taken(state) ? Role.TECHNICIAN : Role.BEGINNER;
+  }
+
+  private @Nullable AtString atString(State state, Step step) {
+    Kind kind = walk.kind(state);
+    if (kind == null || state.style() == null) {
+      return null;
+    }
+    if (step instanceof Step.Adjust adjust) {
+      Adjustment what = adjust.adjustment();
+      return new AtString(
+          state, kind, state.style(), what.quantity(), what, state.position().string());
+    }
+    return step instanceof Step.Measure measure && kind.windows().containsKey(measure.quantity())
+        ? new AtString(
+            state, kind, state.style(), measure.quantity(), null, state.position().string())
+        : null;
+  }
+
+  private String stale(State state, Instant now) {
+    List<String> stale =
+        walk.stages(state, now).all().stream()
+            .filter(stage -> stage.status() == Stage.Status.STALE)
+            .map(Stage::name)
+            .toList();
+    return stale.isEmpty() ? "nothing" : String.join(", ", stale);
+  }
+
+  private static @Nullable Turn lastTurn(State state) {
+    TurnMade last = state.history().lastTurn();
+    return last == null ? null : last.turn();
+  }
+
+  private Said said(State state, String id, String text, @Nullable String why) {
+    String part = state.position().nowhere() ? "" : walk.step(state).words().part();
+    String procedure =
+        state.position().nowhere() ? state.started().procedure() : state.place().procedure();
+    @Nullable Picture none = null;
+    return new Said(procedure, id, part, text, why, List.of(), none, List.of());
+  }
+
+  private Said ended(State state, Event.Ended ended) {
+    String part = walk.step(state).words().part();
+    return new Said(
+        state.place().procedure(),
+        ended.step(),
+        part,
+        ended.why(),
+        null,
+        List.of(),
+        null,
+        Notes.closing(state));
+  }
+
+  private static String here(State state) {
+    return state.place().step();
+  }
+
+  private static Next show(Prompt prompt) {
+    return new Next.Show(prompt);
+  }
+
+  private static Next record(Event event) {
+    return new Next.Record(event);
+  }
+}

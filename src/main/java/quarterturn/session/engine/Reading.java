@@ -1,0 +1,23 @@
+package quarterturn.session.engine;
+
+import java.time.Instant;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.session.Event;
+
+/**
+ * A reading that was taken.
+ *
+ * @param read the event
+ * @param counts whether the strings were at pitch and the neck settled when it was taken
+ * @param turnsBefore how many rod turns had been made in this session
+ * @param changesBefore how many changes had been made to the instrument in this session
+ */
+record Reading(Event.Read read, boolean counts, int turnsBefore, int changesBefore) {
+  Instant at() {
+    return read.at();
+  }
+
+  boolean relief() {
+    return read.quantity() == Quantity.RELIEF && read.bracket() != null;
+  }
+}

@@ -1,0 +1,48 @@
+package quarterturn.session.engine;
+
+import java.time.Duration;
+import java.time.Instant;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.bench.BenchState;
+import quarterturn.procedure.bench.Detours;
+import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.session.Event;
+
+/** What a break has changed: readings gone stale, pitch drifted, a turn to be asked about. */
+record Return(Library library, Walk walk) {
+  State resumed(State state, State before, Event.Resumed resumed) {
+    BenchState left = before.bench();
+    boolean fresh = left.held(Quantity.RELIEF) == Held.FRESH;
+    Pending.Break away = new Pending.Break(before.last(), resumed.at(), Standing.of(before), fresh);
+    boolean recalling = state.pending().open() != null;
+    State now =
+        state
+            .with(state.pending().away(away).recalling(recalling))
+            .with(state.history().elsewhere(resumed.elsewhere()).allSpoiled())
+            .with(left.back(false));
+    return now.position().nowhere() || recalling ? now : goOn(now, before, resumed.at());
+  }
+
+  private State goOn(State state, State before, Instant at) {
+    Step step = walk.step(state);
+    BenchState left = before.bench();
+    Duration gone = Duration.between(before.last(), at);
+    Duration drift = Duration.ofMinutes(library.limits().retuneAfterMinutes());
+    boolean drifted =
+        left.has(Fact.AT_PITCH)
+            && (gone.compareTo(drift) > 0 || Detours.slackens(library.results(), step, left));
+    State now = state.with(left.back(drifted));
+    String to =
+        new Detours(library.procedure(state.place().procedure()))
+            .afterBreak(step, left, drifted, state.pending().waiting() != null);
+    if (to == null) {
+      return now;
+    }
+    // Where the neck stands then, whether to take a turn back is asked anew.
+    Pending pending = now.pending().undoForgotten();
+    return walk.go(now.with(drifted ? pending.waiting(null) : pending), to, at);
+  }
+}

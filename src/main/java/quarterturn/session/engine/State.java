@@ -1,0 +1,148 @@
+package quarterturn.session.engine;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.bench.BenchState;
+import quarterturn.procedure.kind.Style;
+import quarterturn.session.Event;
+import quarterturn.session.Place;
+
+/**
+ * What a session's events add up to.
+ *
+ * @param last when the last event happened
+ * @param kind id of the kind, or null while it is not known
+ * @param style null while it is not known
+ * @param accepted ids of the hazards that were accepted
+ * @param log every event, oldest first
+ * @param before the state before the last answer, for a correction; null where it can't be taken
+ *     back
+ */
+record State(
+    Event.Started started,
+    Instant last,
+    @Nullable String kind,
+    @Nullable Style style,
+    Position position,
+    History history,
+    BenchState bench,
+    Pending pending,
+    Set<String> accepted,
+    List<Event> log,
+    @Nullable State before) {
+  static State of(Event.Started started, Limits limits) {
+    return new State(
+        started,
+        started.at(),
+        started.kind(),
+        started.style(),
+        Position.NOWHERE,
+        History.of(started, limits),
+        BenchState.NONE,
+        Pending.NOTHING,
+        Set.of(),
+        List.of(started),
+        null);
+  }
+
+  /** Whether the last answer, or the turn that is asked for now, can be taken back. */
+  boolean correctable() {
+    return !pending.recalling() && (pending.open() != null || before != null);
+  }
+
+  Place place() {
+    return position.place();
+  }
+
+  /** Whether nothing is asked of the engine's own accord, so that the present step is. */
+  boolean atStep() {
+    return pending.ended() == null
+        && pending.away() == null
+        && !position.entering()
+        && !position.nowhere();
+  }
+
+  /** With one more event on record. */
+  State and(Event event) {
+    return new State(
+        started,
+        event.at(),
+        kind,
+        style,
+        position,
+        history,
+        bench,
+        pending,
+        accepted,
+        with(log, event),
+        before);
+  }
+
+  State with(@Nullable String newKind, @Nullable Style newStyle) {
+    return new State(
+        started, last, newKind, newStyle, position, history, bench, pending, accepted, log, before);
+  }
+
+  State with(Position now) {
+    return new State(
+        started, last, kind, style, now, history, bench, pending, accepted, log, before);
+  }
+
+  State with(History now) {
+    return new State(
+        started, last, kind, style, position, now, bench, pending, accepted, log, before);
+  }
+
+  State with(BenchState now) {
+    return new State(
+        started, last, kind, style, position, history, now, pending, accepted, log, before);
+  }
+
+  State with(Pending now) {
+    return new State(
+        started, last, kind, style, position, history, bench, now, accepted, log, before);
+  }
+
+  State accepting(Set<String> hazards) {
+    return new State(
+        started, last, kind, style, position, history, bench, pending, hazards, log, before);
+  }
+
+  /** What a correction goes back to from now on. */
+  State backTo(@Nullable State earlier) {
+    return new State(
+        started, last, kind, style, position, history, bench, pending, accepted, log, earlier);
+  }
+
+  /** With another log, as after a correction. */
+  State logging(List<Event> events) {
+    Instant at = events.get(events.size() - 1).at();
+    return new State(
+        started, at, kind, style, position, history, bench, pending, accepted, events, before);
+  }
+
+  static <K, V> Map<K, V> with(Map<K, V> map, K key, V value) {
+    HashMap<K, V> now = new HashMap<>(map);
+    now.put(key, value);
+    return Map.copyOf(now);
+  }
+
+  static <T> List<T> with(List<T> list, T value) {
+    ArrayList<T> now = new ArrayList<>(list);
+    now.add(value);
+    return List.copyOf(now);
+  }
+
+  static <T> Set<T> with(Set<T> set, T value) {
+    HashSet<T> now = new HashSet<>(set);
+    now.add(value);
+    return Set.copyOf(now);
+  }
+}

@@ -1,0 +1,27 @@
+package quarterturn.session.engine;
+
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Feel;
+import quarterturn.session.Prompt;
+import quarterturn.unit.Turn;
+
+/**
+ * A rod turn of this session, plus tightened.
+ *
+ * @param asked what was asked for, or the turn itself where that is not known
+ * @param sure false where it was recalled after a break and the person could not tell
+ * @param expected what the reading after it should show, or null
+ */
+record TurnMade(
+    Instant at,
+    Turn turn,
+    Turn asked,
+    Feel feel,
+    boolean sure,
+    Prompt.@Nullable Expected expected) {
+  /** The same, where nothing can be learned from it any more. */
+  TurnMade unsure() {
+    return new TurnMade(at, turn, asked, feel, false, expected);
+  }
+}

@@ -1,0 +1,348 @@
+package quarterturn.session.engine;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
+import quarterturn.craft.rod.Decision;
+import quarterturn.procedure.Branch;
+import quarterturn.procedure.Condition;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Verdict;
+import quarterturn.procedure.bench.Detours;
+import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.session.Event;
+import quarterturn.session.OwnMake;
+import quarterturn.session.Place;
+import quarterturn.session.Stage;
+
+/** Moves a state through its procedure, on past the steps that ask nothing. */
+final class Walk {
+  /** Steps that ask nothing may follow each other so often; more is a loop without an end. */
+  private static final int MOST_SILENT = 100;
+
+  private final Library library;
+  private final Guard guard;
+
+  Walk(Library library, Guard guard) {
+    this.library = library;
+    this.guard = guard;
+  }
+
+  /** Where the strings are brought to pitch: on a neck that is loose, where it is seated first. */
+  String retune(State state) {
+    return new Detours(procedure(state)).retune(state.bench());
+  }
+
+  private Procedure procedure(State state) {
+    return library.procedure(state.place().procedure());
+  }
+
+  State enterWhenReady(State state) {
+    if (state.kind() == null || state.style() == null || !state.position().nowhere()) {
+      return state;
+    }
+    Procedure procedure = library.procedure(state.started().procedure());
+    return enter(into(state, procedure), state.last());
+  }
+
+  private static State into(State state, Procedure procedure) {
+    Place begin = new Place(procedure.id(), procedure.begin());
+    return state.with(state.position().into(begin));
+  }
+
+  /** Enters the procedure at hand, unless it needs what is stale; then that is asked about. */
+  private State enter(State state, Instant at) {
+    State now = entering(state, at);
+    return now.position().entering() ? now : arrive(now, at);
+  }
+
+  private State entering(State state, Instant at) {
+    return state.with(state.position().entering(!missing(state, at).isEmpty()));
+  }
+
+  /** What the procedure at hand needs and must not build on. */
+  private List<Stage> missing(State state, Instant at) {
+    return stages(state, at).missing(procedure(state).needs());
+  }
+
+  Limits limits() {
+    return library.limits();
+  }
+
+  Stages stages(State state, Instant at) {
+    return new Stages(state, library, kind(state), at);
+  }
+
+  /** "Relief is stale, since ...; Action was not done. The way: relief, then action." */
+  String lacking(State state, Instant at) {
+    List<String> parts = new ArrayList<>();
+    Set<String> way = new LinkedHashSet<>();
+    for (Stage stage : missing(state, at)) {
+      String because = stage.because() == null ? "" : ", since " + stage.because();
+      parts.add(stage.name() + ": " + stage.status().words() + because + ".");
+      if (stage.by() != null) {
+        way.add(stage.by());
+      }
+    }
+    parts.add("The shortest way to fresh: " + String.join(", then ", way) + ".");
+    return String.join("\n", parts);
+  }
+
+  /** Goes to what is needed first; afterwards the procedure at hand is entered again. */
+  State first(State state, Instant at) {
+    for (Stage stage : missing(state, at)) {
+      Procedure by = stage.by() == null ? null : library.procedures().get(stage.by());
+      if (by != null) {
+        return enter(into(state, by), at);
+      }
+    }
+    return state.with(state.pending().refused(lacking(state, at)));
+  }
+
+  /**
+   * What a step of the procedure at hand changes of the instrument, or null.
+   *
+   * @param option what is chosen there, or null
+   */
+  @Nullable String changes(State state, String id, @Nullable String option) {
+    if (state.position().nowhere()) {
+      return null;
+    }
+    Step step = procedure(state).steps().get(id);
+    if (step instanceof Step.Tell tell && state.pending().away() == null) {
+      return tell.changes();
+    }
+    return step instanceof Step.Choose choose
+        ? choose.options().stream()
+            .filter(one -> one.id().equals(option))
+            .findFirst()
+            .map(Step.Option::changes)
+            .orElse(null)
+        : null;
+  }
+
+  /** What is being set on the string at hand, or null where nothing is. */
+  Event.@Nullable Adjusted adjusting(State state) {
+    Kind kind = kind(state);
+    boolean own = state.pending().away() != null || state.position().nowhere();
+    if (own || kind == null || state.style() == null) {
+      return null;
+    }
+    if (!(step(state) instanceof Step.Adjust adjust)) {
+      return null;
+    }
+    double amount =
+        new Figures(state, library, kind, state.style())
+            .amount(adjust.adjustment(), state.position().string());
+    String string = kind.strings().get(state.position().string());
+    return new Event.Adjusted(
+        state.last(), adjust.id(), adjust.adjustment().word(), string, amount);
+  }
+
+  /**
+   * The next string from {@code from} on that a step has something to set on, or -1.
+   *
+   * @param from 0 is the lowest string
+   */
+  int nextString(State state, Step.Adjust step, int from) {
+    Kind kind = kind(state);
+    if (kind == null || state.style() == null) {
+      return -1;
+    }
+    for (int i = from; i < kind.strings().size(); i++) {
+      Verdict verdict =
+          Values.verdict(
+              state, library.results(), kind, state.style(), step.adjustment().quantity(), i);
+      if (verdict == Verdict.ABOVE || verdict == Verdict.BELOW) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /**
+   * Goes on by the first branch that holds.
+   *
+   * @param just the reading that was just taken, or null
+   */
+  State go(State state, Branch.Fork fork, Instant at, Event.@Nullable Read just) {
+    int way = judge(state, at, just).choose(fork);
+    String to = fork.way(way);
+    return to == null
+        ? faulty(state, " has no way on for this answer")
+        : go(passed(state, way), to, at);
+  }
+
+  private static State faulty(State state, String what) {
+    String step = "step " + state.place().step();
+    return state.with(state.pending().fault(step + what));
+  }
+
+  /** Takes note of the way out of the present step. */
+  private static State passed(State state, int way) {
+    return state.with(state.position().passed(way));
+  }
+
+  /**
+   * Goes on by one of the ways of the present step.
+   *
+   * @param way its index among them
+   */
+  State go(State state, int way, Instant at) {
+    return go(passed(state, way), step(state).exits().get(way).to(), at);
+  }
+
+  private Judge judge(State state, Instant at, Event.@Nullable Read just) {
+    return new Judge(state, library, kind(state), window(state), at, just, () -> fault(state));
+  }
+
+  /** Whether a condition holds now. */
+  boolean holds(State state, Condition condition, Instant at) {
+    return judge(state, at, null).holds(condition);
+  }
+
+  private Optional<Decision.Reason> fault(State state) {
+    Kind kind = kind(state);
+    Window window = window(state);
+    return kind == null || window == null
+        ? Optional.empty()
+        : Optional.ofNullable(guard.fault(state, kind, window));
+  }
+
+  State go(State state, String step, Instant at) {
+    return arrive(state.with(state.position().at(step)), at);
+  }
+
+  /**
+   * Where a walk has come to.
+   *
+   * @param on whether it has come to another step, which is entered next
+   */
+  record Arrived(State state, boolean on) {}
+
+  /** Enters the present step and walks on through those that ask nothing. */
+  State arrive(State state, Instant at) {
+    Arrived now = new Arrived(state, true);
+    for (int silent = 0; silent < MOST_SILENT && now.on(); silent++) {
+      State entered = now.state().with(now.state().position().entered());
+      now = onward(entered, at);
+    }
+    return now.on() ? faulty(now.state(), " stands in a loop without an end") : now.state();
+  }
+
+  /** On to where a step leads that asks nothing; not on where the present step asks something. */
+  private Arrived onward(State state, Instant at) {
+    Arrived here = new Arrived(state, false);
+    return step(state)
+        .match(
+            new Step.Cases<>(
+                tell -> here,
+                choose -> here,
+                note -> here,
+                pause ->
+                    new Pauses(this).lines(state, pause) > 0
+                        ? here
+                        : to(passed(state, 0), pause.go()),
+                adjust -> adjust(state, adjust, at),
+                measure -> here,
+                compute -> branch(state, compute.then(), at, " has no way on"),
+                turn -> toReading(state, turn, at),
+                wait -> here,
+                call -> entered(into(state, library.procedure(call.procedure())), at),
+                done -> state.position().places().size() > 1 ? back(state, done, at) : here,
+                handOver -> here));
+  }
+
+  private static Arrived to(State state, String step) {
+    return new Arrived(state.with(state.position().at(step)), true);
+  }
+
+  /** Into a procedure, unless what it needs is to be asked about first. */
+  private Arrived entered(State state, Instant at) {
+    State now = entering(state, at);
+    return new Arrived(now, !now.position().entering());
+  }
+
+  private Arrived branch(State state, Branch.Fork fork, Instant at, String lacking) {
+    int way = judge(state, at, null).choose(fork);
+    String to = fork.way(way);
+    return to == null ? new Arrived(faulty(state, lacking), false) : to(passed(state, way), to);
+  }
+
+  private Arrived adjust(State state, Step.Adjust adjust, Instant at) {
+    int string = nextString(state, adjust, 0);
+    return string < 0
+        ? branch(state, adjust.then(), at, " has no way on")
+        : new Arrived(state.with(state.position().string(string)), false);
+  }
+
+  /** Back to the procedure that called this one, or that needed it first. */
+  private Arrived back(State state, Step.Done done, Instant at) {
+    String ended = state.place().procedure();
+    State out = state.with(state.position().out());
+    if (step(out) instanceof Step.Call caller && caller.procedure().equals(ended)) {
+      State now = out.with(out.position().chose(caller.id(), done.outcome()));
+      Arrived back = branch(now, caller.then(), at, " has no way on after " + done.outcome());
+      return back.on() ? to(back.state(), afterCall(back.state())) : back;
+    }
+    return entered(out, at);
+  }
+
+  private String afterCall(State back) {
+    return new Detours(procedure(back)).afterCall(back.place().step(), back.bench());
+  }
+
+  /** To where a fresh reading is taken, if this turn needs one first. */
+  Arrived toReading(State state, Step.TurnRod turn, Instant at) {
+    Kind kind = kind(state);
+    Window window = window(state);
+    boolean reads =
+        kind != null
+            && window != null
+            && guard.rule(state, turn, kind, window, at) instanceof Guard.Ruling.ReadFirst;
+    if (!reads) {
+      return new Arrived(state, false);
+    }
+    // Where the neck stands is not known any more, so whether to take a turn back is asked anew.
+    Pending pending = state.pending().undoForgotten();
+    // A reading that has only grown old is the person's pace, not the procedure's fault.
+    boolean fresh = state.bench().held(Quantity.RELIEF) == Held.FRESH;
+    boolean ready = state.bench().counts(Quantity.RELIEF, state.history().timely(at));
+    String to = ready ? procedure(state).reread() : retune(state);
+    return to(state.with(fresh ? pending : pending.putOffOnceMore()), to);
+  }
+
+  /** Another step of the procedure at hand, or null. */
+  @Nullable Step step(State state, String id) {
+    return library.procedure(state.place().procedure()).steps().get(id);
+  }
+
+  /** The present step. */
+  Step step(State state) {
+    Place place = state.place();
+    return library.procedure(place.procedure()).step(place.step());
+  }
+
+  @Nullable Kind kind(State state) {
+    Kind kind = state.kind() == null ? null : library.kinds().get(state.kind());
+    Integer joint = state.started().jointFret();
+    Event.Own own = state.started().own();
+    Kind made = kind == null || own == null ? kind : OwnMake.of(kind, own);
+    return made == null || joint == null ? made : made.withJoint(joint);
+  }
+
+  @Nullable Window window(State state) {
+    Kind kind = kind(state);
+    return kind == null || state.style() == null ? null : kind.target(state.style()).window();
+  }
+}

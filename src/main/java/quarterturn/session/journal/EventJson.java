@@ -1,0 +1,131 @@
+package quarterturn.session.journal;
+
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import quarterturn.craft.Window;
+import quarterturn.procedure.Aim;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.kind.Which;
+import quarterturn.session.Event;
+
+/** An event as one JSON object: {@code at} and {@code event} first, then its own fields. */
+public final class EventJson {
+  private static final KindsJson<Event> EVENTS = events();
+
+  private EventJson() {}
+
+  /** The event's name in a journal. */
+  public static String nameOf(Event event) {
+    return EVENTS.nameOf(event);
+  }
+
+  /** The event as a JSON object. */
+  public static ObjectNode write(Event event) {
+    ObjectNode out = JsonNodeFactory.instance.objectNode().put("at", event.at().toString());
+    EVENTS.write(out, event);
+    return out;
+  }
+
+  /**
+   * The event that a JSON object stands for.
+   *
+   * @throws NotAnEvent naming the event or field that is unknown, missing or of the wrong kind
+   */
+  public static Event read(JsonNode node) throws NotAnEvent {
+    return EVENTS.read(node);
+  }
+
+  private static KindsJson<Event> events() {
+    Shapes shapes =
+        new Shapes()
+            .words(Aim.class, Aim::word)
+            .words(Feel.class, Feel::word)
+            .words(Quantity.class, Quantity::word)
+            .words(Role.class, Role::word)
+            .words(Style.class, Style::word)
+            .words(Which.class, Which::word);
+    windows(shapes);
+    shapes.object(Event.Past.class, shapes.record(Event.Past.class, "at turn before? after?"));
+    shapes.object(Event.Before.class, before(shapes));
+    shapes.object(
+        Event.Own.class,
+        shapes.record(
+            Event.Own.class, "scale-mm? tuning gauges-mm radius-mm? fixed-saddles windows"));
+    return new KindsJson<Event>("event", shapes)
+        .kind(
+            "started",
+            Event.Started.class,
+            "at procedure revision digest role instrument? kind? style? joint-fret? past before?"
+                + " own?")
+        .kind("accepted", Event.Accepted.class, "at step hazard")
+        .kind("told", Event.Told.class, "at step changes?")
+        .kind("noted", Event.Noted.class, "at step text")
+        .kind("adjusted", Event.Adjusted.class, "at step change string amount")
+        .kind("chose", Event.Chose.class, "at step option changes?")
+        .kind(
+            "read",
+            Event.Read.class,
+            "at step quantity which? string? held read-at gauge-step mm? value?")
+        .kind("offered", Event.Offered.class, "at step turn")
+        .kind("undo-asked", Event.UndoAsked.class, "at step")
+        .kind("turned", Event.Turned.class, "at step turn feel")
+        .kind("recalled", Event.Recalled.class, "at step turn sure feel?")
+        .kind("wait-began", Event.WaitBegan.class, "at step until")
+        .kind("waited", Event.Waited.class, "at step reason?")
+        .kind("passed", Event.Passed.class, "at step why")
+        .kind("read-back", Event.ReadBack.class, "at step line value")
+        .kind("doubted", Event.Doubted.class, "at step why")
+        .kind("corrected", Event.Corrected.class, "at step")
+        .kind("left", Event.Left.class, "at standing")
+        .kind("resumed", Event.Resumed.class, "at elsewhere?")
+        .kind("ended", Event.Ended.class, "at step hand-over outcome why");
+  }
+
+  /** One that was read as the kind has it says nothing of where. */
+  private static ObjectJson<Event.Before> before(Shapes shapes) {
+    String fields = "at quantity string? mm? value? since";
+    ObjectJson<Event.Before> plain = shapes.record(Event.Before.class, fields);
+    ObjectJson<Event.Before> whole = shapes.record(Event.Before.class, fields + " held read-at");
+    return new ObjectJson<>() {
+      @Override
+      public void write(ObjectNode out, Event.Before before) {
+        (before.readAt() < 0 ? plain : whole).write(out, before);
+      }
+
+      @Override
+      public Event.Before read(Fields fields) throws NotAnEvent {
+        return (fields.has("held") ? whole : plain).read(fields);
+      }
+    };
+  }
+
+  private record Aimed(Aim aim, double low, double high) {
+    static Aimed of(Map.Entry<Aim, Window> entry) {
+      return new Aimed(entry.getKey(), entry.getValue().lowMm(), entry.getValue().highMm());
+    }
+
+    Window window() {
+      return new Window(low, high);
+    }
+  }
+
+  /** The windows of an instrument's own, in the order of what they are for. */
+  private static void windows(Shapes shapes) {
+    ObjectJson<Aimed> aimed = shapes.record(Aimed.class, "aim low high");
+    shapes.one(
+        new TypeReference<Map<Aim, Window>>() {}.getType(),
+        (Map<Aim, Window> windows) ->
+            Shapes.list(new TreeMap<>(windows).entrySet(), entry -> aimed.write(Aimed.of(entry))),
+        (fields, name) ->
+            fields.list(name, aimed).stream()
+                .collect(Collectors.toMap(Aimed::aim, Aimed::window, (first, last) -> last)));
+  }
+}

@@ -1,0 +1,204 @@
+package quarterturn.session.journal;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Bracket;
+import quarterturn.unit.Printable;
+
+/**
+ * The fields of one JSON object, each asked for by name and kind. What is missing, of the wrong
+ * kind or never asked for is an error that names the field.
+ */
+public final class Fields {
+  private final JsonNode node;
+  private final Set<String> asked = new HashSet<>();
+
+  public Fields(JsonNode node) throws NotAnEvent {
+    if (!node.isObject()) {
+      throw new NotAnEvent("it is no JSON object");
+    }
+    this.node = node;
+  }
+
+  public String text(String name) throws NotAnEvent {
+    JsonNode value = required(name);
+    if (!value.isTextual()) {
+      throw wrong(name, "text");
+    }
+    return value.textValue();
+  }
+
+  public @Nullable String textOrNull(String name) throws NotAnEvent {
+    return has(name) ? text(name) : null;
+  }
+
+  /** A text, or a number that was written without quotes, as text. */
+  public @Nullable String amountOrNull(String name) throws NotAnEvent {
+    return has(name) && required(name).isNumber() ? required(name).asText() : textOrNull(name);
+  }
+
+  /** The fields of an object in this one. */
+  public @Nullable Fields fieldsOrNull(String name) throws NotAnEvent {
+    if (!has(name)) {
+      return null;
+    }
+    if (!required(name).isObject()) {
+      throw wrong(name, "a group of named values");
+    }
+    return new Fields(required(name));
+  }
+
+  public int whole(String name) throws NotAnEvent {
+    JsonNode value = required(name);
+    if (!value.isInt()) {
+      throw wrong(name, "a whole number");
+    }
+    return value.intValue();
+  }
+
+  public @Nullable Integer wholeOrNull(String name) throws NotAnEvent {
+    return has(name) ? (Integer) whole(name) : null;
+  }
+
+  public double number(String name) throws NotAnEvent {
+    return number(name, required(name));
+  }
+
+  public boolean yesOrNo(String name) throws NotAnEvent {
+    JsonNode value = required(name);
+    if (!value.isBoolean()) {
+      throw wrong(name, "true or false");
+    }
+    return value.booleanValue();
+  }
+
+  public Instant instant(String name) throws NotAnEvent {
+    try {
+      return Instant.parse(text(name));
+    } catch (DateTimeException e) {
+      throw wrong(name, "a time such as 2027-03-01T09:30:00Z");
+    }
+  }
+
+  /** One of the values of an enum, by its word. */
+  public <T> T word(String name, T[] values, Function<T, String> word) throws NotAnEvent {
+    String text = text(name);
+    for (T value : values) {
+      if (word.apply(value).equals(text)) {
+        return value;
+      }
+    }
+    throw wrong(name, "a known word, and not \"" + Printable.of(text) + "\"");
+  }
+
+  public <T> @Nullable T wordOrNull(String name, T[] values, Function<T, String> word)
+      throws NotAnEvent {
+    return has(name) ? word(name, values, word) : null;
+  }
+
+  /** Two bounds in millimetres, null for one that is open. */
+  public Bracket bracket(String name) throws NotAnEvent {
+    JsonNode pair = required(name);
+    if (!pair.isArray() || pair.size() != 2) {
+      throw wrong(name, "two bounds");
+    }
+    JsonNode low = pair.get(0);
+    JsonNode high = pair.get(1);
+    return new Bracket(
+        low.isNull() ? Double.NEGATIVE_INFINITY : number(name, low),
+        high.isNull() ? Double.POSITIVE_INFINITY : number(name, high));
+  }
+
+  public List<Integer> wholes(String name) throws NotAnEvent {
+    return list(name, "whole numbers", JsonNode::isInt, JsonNode::intValue);
+  }
+
+  public List<Double> numbers(String name) throws NotAnEvent {
+    return list(name, "numbers", JsonNode::isNumber, JsonNode::doubleValue);
+  }
+
+  public List<String> texts(String name) throws NotAnEvent {
+    return list(name, "words", JsonNode::isTextual, JsonNode::textValue);
+  }
+
+  private <T> List<T> list(
+      String name, String wanted, Predicate<JsonNode> fits, Function<JsonNode, T> value)
+      throws NotAnEvent {
+    List<T> out = new ArrayList<>();
+    for (JsonNode item : list(name)) {
+      if (!fits.test(item)) {
+        throw wrong(name, "a list of " + wanted);
+      }
+      out.add(value.apply(item));
+    }
+    return out;
+  }
+
+  /** Values that are objects of their own. */
+  public <T> List<T> list(String name, ObjectJson<T> json) throws NotAnEvent {
+    List<T> out = new ArrayList<>();
+    for (JsonNode item : list(name)) {
+      out.add(json.read(item));
+    }
+    return out;
+  }
+
+  private JsonNode list(String name) throws NotAnEvent {
+    JsonNode value = required(name);
+    if (!value.isArray()) {
+      throw wrong(name, "a list");
+    }
+    return value;
+  }
+
+  /** Call last: a field nobody asked for may mean something, so it is not passed over. */
+  public void nothingElse() throws NotAnEvent {
+    for (String name : (Iterable<String>) node::fieldNames) {
+      if (!asked.contains(name)) {
+        throw new NotAnEvent("it has an unknown field \"" + Printable.of(name) + "\"");
+      }
+    }
+  }
+
+  /** The mapping under a name. */
+  public JsonNode object(String name) throws NotAnEvent {
+    JsonNode mapping = required(name);
+    if (!mapping.isObject()) {
+      throw wrong(name, "a mapping");
+    }
+    return mapping;
+  }
+
+  public boolean has(String name) {
+    asked.add(name);
+    return node.has(name);
+  }
+
+  private JsonNode required(String name) throws NotAnEvent {
+    asked.add(name);
+    JsonNode value = node.get(name);
+    if (value == null) {
+      throw new NotAnEvent("its field \"" + name + "\" is missing");
+    }
+    return value;
+  }
+
+  private static double number(String name, JsonNode value) throws NotAnEvent {
+    if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
+      throw wrong(name, "a number");
+    }
+    return value.doubleValue();
+  }
+
+  private static NotAnEvent wrong(String name, String wanted) {
+    return new NotAnEvent("its field \"" + name + "\" must be " + wanted);
+  }
+}

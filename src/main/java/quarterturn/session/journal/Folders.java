@@ -1,0 +1,39 @@
+package quarterturn.session.journal;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import org.jspecify.annotations.Nullable;
+
+/** Folders on disk: made private to the user, and forced so that a new file's name is kept. */
+public final class Folders {
+  private Folders() {}
+
+  /** Makes the folder and those above it that are missing, for the user alone where possible. */
+  public static void make(Path folder) throws IOException {
+    boolean posix = folder.getFileSystem().supportedFileAttributeViews().contains("posix");
+    FileAttribute<?>[] mode =
+        posix
+            ? new FileAttribute<?>[] {
+              PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------"))
+            }
+            : new FileAttribute<?>[0];
+    Files.createDirectories(folder, mode);
+  }
+
+  /** Forces the folder's own entries to disk, where the platform can. */
+  public static void force(@Nullable Path folder) {
+    if (folder == null) {
+      return;
+    }
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException e) {
+      // Windows opens no folders; it keeps the names by itself.
+    }
+  }
+}

@@ -1,0 +1,178 @@
+package quarterturn.session.store;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Limits;
+import quarterturn.session.Due;
+import quarterturn.session.Event;
+
+/** What is due, from what the store holds. Pure functions. */
+public final class Dues {
+  /** Times outside of these can only come from a record that was tampered with. */
+  private static final Instant FIRST = Instant.EPOCH;
+
+  private static final Instant LAST = Instant.parse("9999-01-01T00:00:00Z");
+
+  private static final int MOST = 5;
+
+  private static final String NAMELESS = "an instrument without a name";
+
+  private Dues() {}
+
+  /**
+   * Everything that is due or will be, the soonest first.
+   *
+   * <p>An unfinished session is due when its wait ends, or now. A named instrument that is still
+   * kept has re-checks too; one without a name has none, since nobody could tell whether a later
+   * session was on the same one.
+   *
+   * @param sessions the newest first, as {@link Store#sessions} lists them
+   * @param instruments the names of those that are kept
+   * @param rechecks when one is looked at again
+   */
+  public static List<Due> of(
+      List<Store.Glance> sessions, Set<String> instruments, Limits.Rechecks rechecks, Instant now) {
+    return inOrder(sessions.stream().filter(Dues::possible).toList(), instruments, rechecks, now);
+  }
+
+  /** What the home view opens on: what is overdue, then what comes soon. */
+  public static List<Due> pressing(List<Due> dues, Limits.Rechecks rechecks, Instant now) {
+    Instant ahead = now.plus(rechecks.ahead());
+    return dues.stream().filter(d -> d.come(ahead)).limit(MOST).toList();
+  }
+
+  private static boolean possible(Store.Glance glance) {
+    Event.Ended ended = glance.ended();
+    return possible(glance.last())
+        && possible(glance.waitingUntil())
+        && possible(ended == null ? null : ended.at());
+  }
+
+  private static boolean possible(@Nullable Instant at) {
+    return at == null || (!at.isBefore(FIRST) && !at.isAfter(LAST));
+  }
+
+  private static List<Due> inOrder(
+      List<Store.Glance> sessions, Set<String> instruments, Limits.Rechecks rechecks, Instant now) {
+    List<Due> out = new ArrayList<>();
+    for (Store.Glance glance : sessions) {
+      if (glance.unfinished()) {
+        out.add(open(glance, now));
+      }
+    }
+    for (String name : new TreeSet<>(instruments)) {
+      List<Store.Glance> of =
+          sessions.stream()
+              .filter(g -> g.started() != null && name.equals(g.instrument()))
+              .toList();
+      add(out, afterTurn(name, of, rechecks));
+      add(out, season(name, of, rechecks.season()));
+    }
+    out.sort(Comparator.comparing(Due::at));
+    return List.copyOf(out);
+  }
+
+  private static void add(List<Due> out, @Nullable Due due) {
+    if (due != null) {
+      out.add(due);
+    }
+  }
+
+  private static Due open(Store.Glance glance, Instant now) {
+    String named = glance.instrument() != null ? glance.instrument() : glance.kind();
+    String instrument = named == null ? NAMELESS : named;
+    String procedure = String.valueOf(glance.procedure());
+    Instant until = glance.waitingUntil();
+    Instant last = Objects.requireNonNullElse(glance.last(), now);
+    return until == null
+        ? new Due(
+            now,
+            Due.Why.OPEN,
+            instrument,
+            procedure,
+            glance.name(),
+            "Nothing is waited for: go on with " + procedure + ".",
+            last)
+        : new Due(
+            until,
+            Due.Why.WAIT,
+            instrument,
+            procedure,
+            glance.name(),
+            "The wait is over: go on with " + procedure + ".",
+            last);
+  }
+
+  /**
+   * The next reading after the last session that turned the rod and ended. There is none where the
+   * rod was turned again since, or the instrument handed over: what is then due follows from that.
+   */
+  private static @Nullable Due afterTurn(
+      String name, List<Store.Glance> of, Limits.Rechecks rechecks) {
+    Store.Glance turned = lastEnded(of.stream().filter(g -> g.turned() != null).toList());
+    if (turned == null || turned.ended() == null || turned.ended().handOver()) {
+      return null;
+    }
+    Instant end = turned.ended().at();
+    Instant read = Instant.MIN;
+    for (Store.Glance other : of) {
+      if (after(other.turned(), end) || after(handedOver(other), end)) {
+        return null;
+      }
+      read = after(other.relief(), read) ? Objects.requireNonNull(other.relief()) : read;
+    }
+    Limits.Recheck day = rechecks.day();
+    Limits.Recheck week = rechecks.week();
+    if (read.isBefore(end.plus(day.after().dividedBy(rechecks.answeredAt())))) {
+      return due(name, turned, end, Due.Why.DAY, day);
+    }
+    return read.isBefore(end.plus(week.after().dividedBy(rechecks.answeredAt())))
+        ? due(name, turned, end, Due.Why.WEEK, week)
+        : null;
+  }
+
+  /** A season after the last session that ended, unless another began since. */
+  private static @Nullable Due season(String name, List<Store.Glance> of, Limits.Recheck season) {
+    Store.Glance last = lastEnded(of);
+    if (last == null || last.ended() == null) {
+      return null;
+    }
+    Instant end = last.ended().at();
+    boolean later = of.stream().anyMatch(g -> after(g.started(), end));
+    return later ? null : due(name, last, end, Due.Why.SEASON, season);
+  }
+
+  private static Due due(
+      String name, Store.Glance session, Instant end, Due.Why why, Limits.Recheck recheck) {
+    return new Due(
+        end.plus(recheck.after()),
+        why,
+        name,
+        recheck.procedure(),
+        session.name(),
+        recheck.due(),
+        end);
+  }
+
+  private static Store.@Nullable Glance lastEnded(List<Store.Glance> of) {
+    return of.stream()
+        .filter(g -> g.ended() != null)
+        .max(Comparator.comparing(g -> Objects.requireNonNull(g.ended()).at()))
+        .orElse(null);
+  }
+
+  private static @Nullable Instant handedOver(Store.Glance glance) {
+    Event.Ended ended = glance.ended();
+    return ended != null && ended.handOver() ? ended.at() : null;
+  }
+
+  private static boolean after(@Nullable Instant at, Instant than) {
+    return at != null && at.isAfter(than);
+  }
+}

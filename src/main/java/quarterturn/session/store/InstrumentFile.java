@@ -1,0 +1,210 @@
+package quarterturn.session.store;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.yaml.snakeyaml.LoaderOptions;
+import quarterturn.procedure.kind.Style;
+import quarterturn.session.Instrument;
+import quarterturn.session.journal.Fields;
+import quarterturn.session.journal.Folders;
+import quarterturn.session.journal.NotAnEvent;
+import quarterturn.unit.Printable;
+
+/** An instrument's YAML file, which its owner may read and edit. */
+final class InstrumentFile {
+  private static final int MOST_BYTES = 16_384;
+  private static final String HEAD = "# An instrument known to quarterturn.\n";
+  private static final YAMLMapper YAML = mapper();
+
+  private static final String WINDOWS = "windows";
+
+  private static final List<Trait> MADE_LIKE =
+      List.of(
+          Trait.SCALE,
+          Trait.TUNING,
+          Trait.GAUGES,
+          Trait.RADIUS,
+          Trait.NECK,
+          Trait.NUT,
+          Trait.ROD,
+          Trait.BRIDGE,
+          Trait.HANDED);
+
+  private InstrumentFile() {}
+
+  private static YAMLMapper mapper() {
+    LoaderOptions limits = new LoaderOptions();
+    limits.setCodePointLimit(MOST_BYTES);
+    limits.setMaxAliasesForCollections(0);
+    limits.setNestingDepthLimit(4);
+    YAMLFactory factory =
+        YAMLFactory.builder()
+            .loaderOptions(limits)
+            .disable(YAMLGenerator.Feature.WRITE_DOC_START_MARKER)
+            .disable(YAMLGenerator.Feature.SPLIT_LINES)
+            .build();
+    return YAMLMapper.builder(factory)
+        .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+        .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+        .build();
+  }
+
+  /**
+   * Writes a new file.
+   *
+   * @throws FileAlreadyExistsException when there is such a file
+   */
+  static void write(Path file, Instrument instrument) throws IOException {
+    if (Files.exists(file)) {
+      throw new FileAlreadyExistsException(file.toString());
+    }
+    replace(file, instrument);
+  }
+
+  /**
+   * Writes a file, new or in the place of the old one: whole under another name first, then moved,
+   * so that no half a file is ever seen.
+   */
+  static void replace(Path file, Instrument instrument) throws IOException {
+    Path draft = file.resolveSibling("." + file.getFileName() + ".draft");
+    try {
+      try (FileChannel channel =
+          FileChannel.open(
+              draft,
+              StandardOpenOption.CREATE,
+              StandardOpenOption.TRUNCATE_EXISTING,
+              StandardOpenOption.WRITE)) {
+        ByteBuffer text = StandardCharsets.UTF_8.encode(text(instrument));
+        while (text.hasRemaining()) {
+          channel.write(text);
+        }
+        channel.force(true);
+      }
+      Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE);
+    } finally {
+      Files.deleteIfExists(draft);
+    }
+    Folders.force(file.toAbsolutePath().getParent());
+  }
+
+  private static String text(Instrument instrument) throws IOException {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    Map<Trait, String> traits = Traits.of(instrument);
+    node.put("name", instrument.name());
+    putAll(node, traits, List.of(Trait.KIND, Trait.STYLE));
+    if (instrument.jointFret() != null) {
+      node.put(Trait.JOINT_FRET.word(), instrument.jointFret());
+    }
+    putAll(node, traits, List.of(Trait.STRINGS));
+    putAll(node, traits, MADE_LIKE);
+    ObjectNode windows = node.objectNode();
+    instrument.windows().forEach((aim, window) -> windows.put(aim.word(), aim.text(window)));
+    if (!windows.isEmpty()) {
+      node.set(WINDOWS, windows);
+    }
+    node.put("created", instrument.created().toString());
+    return HEAD + YAML.writeValueAsString(node);
+  }
+
+  private static void putAll(ObjectNode node, Map<Trait, String> traits, List<Trait> which) {
+    for (Trait trait : which) {
+      String text = traits.get(trait);
+      if (text != null) {
+        node.put(trait.word(), text);
+      }
+    }
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @throws IOException naming the file and what is wrong with it
+   */
+  static Instrument read(Path file) throws IOException {
+    String name = String.valueOf(file.getFileName());
+    if (Files.size(file) > MOST_BYTES) {
+      throw new IOException(name + " is far too large for an instrument");
+    }
+    try {
+      Instrument instrument = instrument(YAML.readTree(Files.readAllBytes(file)));
+      if (!name.equals(instrument.name() + ".yaml")) {
+        throw new IOException(
+            "%s names its instrument %s; the two must agree".formatted(name, instrument.name()));
+      }
+      return instrument;
+    } catch (JsonProcessingException e) {
+      String where = e.getLocation() == null ? "" : ":" + e.getLocation().getLineNr();
+      String first = String.valueOf(e.getOriginalMessage()).lines().findFirst().orElse("");
+      throw new IOException(name + where + " is no YAML: " + Printable.of(first), e);
+    } catch (NotAnEvent | IllegalArgumentException e) {
+      throw new IOException(name + ": " + e.getMessage(), e);
+    }
+  }
+
+  private static Instrument instrument(JsonNode node) throws NotAnEvent {
+    Fields f = new Fields(node);
+    Map<Trait, String> typed = new EnumMap<>(Trait.class);
+    String name = f.text("name");
+    typed.put(Trait.KIND, f.text("kind"));
+    Style style = f.wordOrNull("style", Style.values(), Style::word);
+    put(typed, Trait.STYLE, style == null ? null : style.word());
+    Integer joint = f.wholeOrNull("joint-fret");
+    put(typed, Trait.JOINT_FRET, joint == null ? null : joint.toString());
+    put(typed, Trait.STRINGS, f.textOrNull("strings"));
+    for (Trait trait : MADE_LIKE) {
+      checked(typed, trait, f.amountOrNull(trait.word()));
+    }
+    Fields windows = f.fieldsOrNull(WINDOWS);
+    if (windows != null) {
+      for (Trait trait : Trait.values()) {
+        if (trait.aim() != null) {
+          checked(typed, trait, windows.textOrNull(trait.aim().word()));
+        }
+      }
+      windows.nothingElse();
+    }
+    Instant created = f.instant("created");
+    f.nothingElse();
+    return Traits.instrument(name, created, typed);
+  }
+
+  /** A wrong value is told with the field that has it. */
+  private static void checked(Map<Trait, String> typed, Trait trait, @Nullable String text)
+      throws NotAnEvent {
+    if (text != null) {
+      try {
+        Traits.check(trait, text);
+      } catch (IllegalArgumentException e) {
+        throw new NotAnEvent("its field \"" + trait.word() + "\" is wrong: " + e.getMessage());
+      }
+      typed.put(trait, text);
+    }
+  }
+
+  private static void put(Map<Trait, String> typed, Trait trait, @Nullable String text) {
+    if (text != null) {
+      typed.put(trait, text);
+    }
+  }
+}

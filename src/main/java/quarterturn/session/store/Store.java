@@ -1,0 +1,382 @@
+package quarterturn.session.store;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.random.RandomGenerator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.session.Event;
+import quarterturn.session.Instrument;
+import quarterturn.session.Names;
+import quarterturn.session.OwnMake;
+import quarterturn.session.PastResults;
+import quarterturn.session.PastTurns;
+import quarterturn.session.journal.Folders;
+import quarterturn.session.journal.Journal;
+import quarterturn.session.journal.JournalLock;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Printable;
+
+/**
+ * The data folder: {@code sessions/NAME.jsonl} and {@code instruments/NAME.yaml}.
+ *
+ * <p>Names come from the user and are checked ({@link NotUnderstood} says what a name may be), so
+ * none leads out of the folder. Nothing is made on disk before something is written.
+ */
+public final class Store {
+  private static final String SESSION = ".jsonl";
+  private static final String INSTRUMENT = ".yaml";
+  private static final int DRAWS = 100;
+
+  private final Path folder;
+
+  private Store(Path folder) {
+    this.folder = folder;
+  }
+
+  public static Store at(Path folder) {
+    return new Store(folder);
+  }
+
+  /**
+   * The folder for a user's data, by each platform's own rule.
+   *
+   * @param env the environment
+   * @param osName as in the property {@code os.name}
+   * @param userHome as in the property {@code user.home}
+   */
+  public static Path platformDefault(Map<String, String> env, String osName, String userHome) {
+    String system = osName.toLowerCase(Locale.ROOT);
+    if (system.startsWith("windows")) {
+      String base = set(env, "LOCALAPPDATA") ? env.get("LOCALAPPDATA") : env.get("APPDATA");
+      return base == null || base.isBlank()
+          ? home(userHome).resolve("AppData").resolve("Local").resolve("quarterturn")
+          : Path.of(base).resolve("quarterturn");
+    }
+    if (system.startsWith("mac")) {
+      return home(userHome).resolve("Library/Application Support/quarterturn");
+    }
+    String data = env.get("XDG_DATA_HOME");
+    // The XDG Base Directory Specification: a relative path is invalid and to be ignored.
+    return data != null && data.startsWith("/")
+        ? Path.of(data).resolve("quarterturn")
+        : home(userHome).resolve(".local/share/quarterturn");
+  }
+
+  private static boolean set(Map<String, String> env, String name) {
+    String value = env.get(name);
+    return value != null && !value.isBlank();
+  }
+
+  private static Path home(String userHome) {
+    if (userHome.isBlank() || userHome.equals("?")) {
+      throw new NotUnderstood("the home folder is unknown; name a data folder with --data DIR");
+    }
+    return Path.of(userHome);
+  }
+
+  /**
+   * What a listing shows of a session. The texts are as the file has them: show them through {@link
+   * Printable}.
+   *
+   * @param kind as named at the start; null also where it was chosen later
+   * @param last when the last event happened
+   * @param ended how it ended, or null
+   * @param standing in what state the instrument was last left, or null
+   * @param waitingUntil when the wait that is under way is over, or null
+   * @param notice what is wrong with the file, or null
+   * @param damaged whether the session can't be gone on with
+   * @param turned when the rod last moved, or null
+   * @param relief when the relief was last read, or null
+   */
+  public record Glance(
+      String name,
+      @Nullable String procedure,
+      @Nullable String instrument,
+      @Nullable String kind,
+      @Nullable Instant started,
+      @Nullable Instant last,
+      Event.@Nullable Ended ended,
+      @Nullable String standing,
+      @Nullable Instant waitingUntil,
+      @Nullable String notice,
+      boolean damaged,
+      @Nullable Instant turned,
+      @Nullable Instant relief) {
+    /**
+     * Whether it can be gone on with. One that was broken off before its start was on record holds
+     * nothing to go on with.
+     */
+    public boolean unfinished() {
+      return started != null && ended == null && !damaged;
+    }
+  }
+
+  /** The instruments that could be read, by name, and what is wrong with those that could not. */
+  public record Shelf(List<Instrument> instruments, List<String> notices) {
+    public Shelf {
+      instruments = List.copyOf(instruments);
+      notices = List.copyOf(notices);
+    }
+  }
+
+  public Path folder() {
+    return folder;
+  }
+
+  /** Every session, the newest first; a file that can't be read has a notice and stands last. */
+  public List<Glance> sessions() throws IOException {
+    List<Glance> out = new ArrayList<>();
+    for (Path file : files("sessions", SESSION)) {
+      String name = Printable.of(stem(file, SESSION));
+      try {
+        out.add(Glances.of(name, Journal.read(file)));
+      } catch (IOException e) {
+        out.add(Glances.unreadable(name, "it can't be read: " + e.getMessage()));
+      }
+    }
+    out.sort(
+        Comparator.comparing(
+                Glance::started, Comparator.nullsFirst(Comparator.<Instant>naturalOrder()))
+            .thenComparing(Glance::name)
+            .reversed());
+    return List.copyOf(out);
+  }
+
+  /** Makes a new session's journal, with its header on disk, under a name of its own. */
+  public Created create(
+      String procedure, int revision, String digest, LocalDate day, RandomGenerator random)
+      throws IOException {
+    Folders.make(folder.resolve("sessions"));
+    for (int draw = 0; draw < DRAWS; draw++) {
+      String name = Names.session(day, procedure, random);
+      try {
+        Journal.Header header = new Journal.Header(name, procedure, revision, digest);
+        return new Created(name, Journal.create(sessionFile(name), header));
+      } catch (FileAlreadyExistsException | Journal.InUse e) {
+        // The name is taken; draw another.
+      }
+    }
+    throw new IOException("found no free name for a session on " + day + "; try again");
+  }
+
+  /** A new session and its journal, open. */
+  public record Created(String name, Journal journal) {}
+
+  /** Opens a session to go on with it; as {@link Journal#open}. */
+  public Journal open(String session) throws IOException {
+    return Journal.open(existing(session));
+  }
+
+  /** Reads a session; as {@link Journal#read}. */
+  public Journal.Contents read(String session) throws IOException {
+    return Journal.read(existing(session));
+  }
+
+  private Path existing(String session) throws IOException {
+    Path file = sessionFile(session);
+    if (!Files.isRegularFile(file)) {
+      throw new IOException("there is no session " + Names.check("a session", session));
+    }
+    return file;
+  }
+
+  private Path sessionFile(String session) {
+    return folder.resolve("sessions").resolve(Names.check("a session", session) + SESSION);
+  }
+
+  /** Every instrument. */
+  public Shelf instruments() throws IOException {
+    List<Instrument> good = new ArrayList<>();
+    List<String> notices = new ArrayList<>();
+    for (Path file : files("instruments", INSTRUMENT)) {
+      try {
+        good.add(InstrumentFile.read(file));
+      } catch (IOException e) {
+        notices.add(Printable.of(String.valueOf(e.getMessage())));
+      }
+    }
+    good.sort(Comparator.comparing(Instrument::name));
+    return new Shelf(good, notices);
+  }
+
+  /**
+   * The instrument in a file, wherever it lies.
+   *
+   * @throws IOException naming the file and what is wrong with it
+   */
+  public static Instrument instrumentIn(Path file) throws IOException {
+    return InstrumentFile.read(file);
+  }
+
+  /** The instruments' names, as their files have them; no file is read. */
+  public Set<String> instrumentNames() throws IOException {
+    return files("instruments", INSTRUMENT).stream()
+        .map(f -> stem(f, INSTRUMENT))
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** The instrument of that name. */
+  public Instrument instrument(String name) throws IOException {
+    Path file = instrumentFile(name);
+    if (!Files.isRegularFile(file)) {
+      throw new IOException(
+          "there is no instrument " + Names.check("an instrument", name) + "; add it first");
+    }
+    return InstrumentFile.read(file);
+  }
+
+  /** Keeps a new instrument; refuses where the name is taken. */
+  public void add(Instrument instrument) throws IOException {
+    Folders.make(folder.resolve("instruments"));
+    try {
+      InstrumentFile.write(instrumentFile(instrument.name()), instrument);
+    } catch (FileAlreadyExistsException e) {
+      throw taken(instrument.name(), e);
+    }
+  }
+
+  /**
+   * Checks a name for a new instrument.
+   *
+   * @throws NotUnderstood where it can't be one
+   * @throws IOException where it is taken
+   */
+  public void checkFree(String name) throws IOException {
+    if (Files.exists(instrumentFile(name))) {
+      throw taken(Names.check("an instrument", name), null);
+    }
+  }
+
+  private static IOException taken(String name, @Nullable Exception cause) {
+    return new IOException(
+        "there is an instrument " + name + " already; choose another name", cause);
+  }
+
+  /**
+   * Keeps an instrument in the place of the one of that name.
+   *
+   * @throws IOException where there is none
+   */
+  public void replace(Instrument instrument) throws IOException {
+    instrument(instrument.name());
+    InstrumentFile.replace(instrumentFile(instrument.name()), instrument);
+  }
+
+  private Path instrumentFile(String name) {
+    return folder.resolve("instruments").resolve(Names.check("an instrument", name) + INSTRUMENT);
+  }
+
+  /** The rod turns of all an instrument's sessions, oldest first; as {@link PastTurns}. */
+  public List<Event.Past> pastOf(String instrument) throws IOException {
+    return pastOf(instrument, "");
+  }
+
+  /**
+   * The rod turns made on an instrument in other sessions since one began.
+   *
+   * @param session the one that is left out
+   * @param known those that were there when it began
+   */
+  public List<Event.Past> elsewhere(String instrument, String session, List<Event.Past> known)
+      throws IOException {
+    List<Event.Past> out = new ArrayList<>(pastOf(instrument, session));
+    for (Event.Past old : known) {
+      // The readings around it may have come later, so the turn alone tells it.
+      out.stream()
+          .filter(p -> p.at().equals(old.at()) && p.turn().equals(old.turn()))
+          .findFirst()
+          .ifPresent(out::remove);
+    }
+    return List.copyOf(out);
+  }
+
+  private List<Event.Past> pastOf(String instrument, String without) throws IOException {
+    List<Event.Past> out = new ArrayList<>();
+    eventsOf(instrument, without).forEach(events -> out.addAll(PastTurns.of(events)));
+    out.sort(Comparator.comparing(Event.Past::at));
+    return List.copyOf(out);
+  }
+
+  /** What an instrument has of its own in place of its kind's, or null. */
+  public static Event.@Nullable Own ownOf(Instrument instrument) {
+    return OwnMake.of(instrument);
+  }
+
+  /** The last readings on an instrument, with the changes made to it since. */
+  public List<Event.Before> resultsOf(String instrument) throws IOException {
+    List<List<Event>> sessions = new ArrayList<>(eventsOf(instrument, ""));
+    sessions.sort(Comparator.comparing(events -> events.get(0).at()));
+    return PastResults.of(sessions);
+  }
+
+  /** What every session on an instrument holds, but one. */
+  private List<List<Event>> eventsOf(String instrument, String without) throws IOException {
+    String name = Names.check("an instrument", instrument);
+    List<List<Event>> out = new ArrayList<>();
+    for (Path file : files("sessions", SESSION)) {
+      List<Event> events = stem(file, SESSION).equals(without) ? List.of() : eventsOf(file);
+      if (events.stream()
+          .anyMatch(e -> e instanceof Event.Started s && name.equals(s.instrument()))) {
+        out.add(events);
+      }
+    }
+    return out;
+  }
+
+  /**
+   * Holds an instrument for one session, until it is closed: two that are open at once on one neck
+   * would not know of each other's turns.
+   *
+   * @throws IOException where another session has it open
+   */
+  public Closeable hold(String instrument) throws IOException {
+    Path file = instrumentFile(instrument);
+    Folders.make(folder.resolve("instruments"));
+    try {
+      return JournalLock.take(file);
+    } catch (Journal.InUse e) {
+      throw new IOException(
+          "a session on " + instrument + " is open in another window; close it there first", e);
+    }
+  }
+
+  /** None from a file that can't be read: the listing tells of it. */
+  private static List<Event> eventsOf(Path file) {
+    try {
+      return Journal.read(file).events();
+    } catch (IOException e) {
+      return List.of();
+    }
+  }
+
+  private List<Path> files(String part, String ending) throws IOException {
+    Path in = folder.resolve(part);
+    if (!Files.isDirectory(in)) {
+      return List.of();
+    }
+    try (Stream<Path> all = Files.list(in)) {
+      return all.filter(f -> !stem(f, ending).isEmpty()).filter(Files::isRegularFile).toList();
+    }
+  }
+
+  /** The file's name without its ending; empty where it has another, or is hidden. */
+  private static String stem(Path file, String ending) {
+    String name = String.valueOf(file.getFileName());
+    return name.startsWith(".") || !name.endsWith(ending)
+        ? ""
+        : name.substring(0, name.length() - ending.length());
+  }
+}

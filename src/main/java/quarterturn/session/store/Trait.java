@@ -1,0 +1,70 @@
+package quarterturn.session.store;
+
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Aim;
+
+/** A fact of an instrument that can be typed, kept and shown, in the order it is asked for. */
+public enum Trait {
+  KIND("kind", "Kind", "The kind of instrument, such as bass-34."),
+  STYLE("style", "Player", "How hard the player plays: light, medium or hard."),
+  JOINT_FRET(
+      "joint-fret",
+      "Joint fret",
+      "The fret nearest the body joint, where it is not the usual one."),
+  SCALE("scale", "Scale", "Scale length, 300 to 1000 mm, such as 34in or 650 mm."),
+  TUNING("tuning", "Tuning", "Notes of the open strings, lowest first, such as E1 A1 D2 G2."),
+  GAUGES("gauges", "Gauges", "String diameters in the same order, such as .105 .085 .065 .045 in."),
+  RADIUS("radius", "Board radius", "Radius of the board, 100 to 2000 mm, such as 12in; or flat."),
+  NECK("neck", "Neck", "How the neck is joined: bolt-on, set or unknown."),
+  NUT("nut", "Nut", "What guides the strings: slotted, locking or zero-fret."),
+  ROD("rod", "Rod", "The truss rod: single, two-way, two-rods or none-fitted."),
+  BRIDGE("bridge", "Bridge", "The bridge: adjustable, fixed or floating."),
+  HANDED("handed", "Handed", "The hand that plucks: right or left."),
+  STRINGS("strings", "Strings", "A note on the strings that are on, in one line."),
+  WINDOW_RELIEF(Aim.RELIEF, "Relief window", "relief"),
+  WINDOW_NUT_CLEARANCE(Aim.NUT_CLEARANCE, "Nut window", "the clearance at the first fret"),
+  WINDOW_ACTION_LOW(Aim.ACTION_LOW, "Action window, low", "the action of the lowest string"),
+  WINDOW_ACTION_HIGH(Aim.ACTION_HIGH, "Action window, high", "the action of the highest string"),
+  WINDOW_INTONATION(Aim.INTONATION, "Intonation window", "the intonation"),
+  WINDOW_PICKUP_LOW(Aim.PICKUP_LOW, "Pickup window, low", "the pickup gap of the lowest string"),
+  WINDOW_PICKUP_HIGH(
+      Aim.PICKUP_HIGH, "Pickup window, high", "the pickup gap of the highest string");
+
+  private final String word;
+  private final String label;
+  private final String meaning;
+  private final @Nullable Aim aim;
+
+  Trait(String word, String label, String meaning) {
+    this.word = word;
+    this.label = label;
+    this.meaning = meaning;
+    this.aim = null;
+  }
+
+  Trait(Aim aim, String label, String of) {
+    this.word = "window-" + aim.word();
+    this.label = label;
+    this.meaning = "A window of its own for " + of + ", such as " + aim.example() + ".";
+    this.aim = aim;
+  }
+
+  /** As in {@code --joint-fret}. */
+  public String word() {
+    return word;
+  }
+
+  public String label() {
+    return label;
+  }
+
+  /** What it is and what can be typed, a sentence. */
+  public String meaning() {
+    return meaning;
+  }
+
+  /** What it is a window for, or null where it is none. */
+  public @Nullable Aim aim() {
+    return aim;
+  }
+}

@@ -1,0 +1,168 @@
+package quarterturn.report.lesson;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.csv.CSVRecord;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import quarterturn.lesson.Direction;
+import quarterturn.lesson.InventedLesson;
+import quarterturn.lesson.LessonEvent;
+import quarterturn.lesson.Order;
+import quarterturn.lesson.Prediction;
+import quarterturn.lesson.Ref;
+import quarterturn.lesson.Spot;
+import quarterturn.lesson.Value;
+import quarterturn.lesson.WriterLog;
+import quarterturn.report.Told;
+import quarterturn.report.sheet.SheetFormatsTest;
+
+/** The sheets of an invented lesson; the files are to be read in review. */
+class LessonSheetsTest {
+  private static final List<String> NAMES =
+      List.of("class", "01-ana", "02-ben", "03-cleo", "04-dov", "05-eda", "06-fin");
+  private static final String EVIL = "=1+1<script>alert(1)</script>|x";
+
+  private static List<LessonSheets.File> files(List<WriterLog> logs, LessonFormat... formats) {
+    return LessonSheets.of(
+        InventedLesson.PLAN, logs, InventedLesson.SADDLES, List.of(formats), Told.DATES);
+  }
+
+  private static String file(List<WriterLog> logs, LessonFormat format, int number) {
+    return files(logs, format).get(number).text();
+  }
+
+  private static List<WriterLog> evil() {
+    Instant at = InventedLesson.NOW;
+    return InventedLesson.with(
+        InventedLesson.logs(),
+        "green",
+        new LessonEvent.Came(at, EVIL),
+        new LessonEvent.Reflected(at, 7, "Eda", EVIL, EVIL, EVIL, true),
+        new LessonEvent.Stopped(at, EVIL),
+        new LessonEvent.Held(at, new Spot("relief", "turn", "T", 9), EVIL, InventedLesson.TURN));
+  }
+
+  private static void golden(String name, String text) throws IOException {
+    Path file = Path.of("src/test/resources/quarterturn/report/lesson", name);
+    if (Boolean.getBoolean("golden.write")) {
+      Files.createDirectories(Path.of("src/test/resources/quarterturn/report/lesson"));
+      Files.writeString(file, text);
+    }
+    String wanted = Files.exists(file) ? Files.readString(file) : "";
+    assertWithMessage(name).that(text).isEqualTo(wanted);
+  }
+
+  @ParameterizedTest
+  @EnumSource(LessonFormat.class)
+  void areAsTheFilesShow(LessonFormat format) throws IOException {
+    List<LessonSheets.File> files = files(InventedLesson.logs(), format);
+    assertThat(files.stream().map(f -> f.name()))
+        .containsExactlyElementsIn(NAMES.stream().map(n -> n + "." + format.ending()).toList())
+        .inOrder();
+    for (int i : new int[] {0, 2, 5}) {
+      golden(files.get(i).name(), files.get(i).text());
+    }
+  }
+
+  @Test
+  void theSpreadStandsBeforeTheMean() {
+    String text = file(InventedLesson.logs(), LessonFormat.TEXT, 0);
+    assertThat(text.indexOf("They reach from")).isGreaterThan(0);
+    assertThat(text.indexOf("Their mean is")).isGreaterThan(text.indexOf("They reach from"));
+  }
+
+  @Test
+  void nobodyIsGradedRankedOrBlamed() {
+    for (LessonSheets.File file : files(InventedLesson.logs(), LessonFormat.values())) {
+      String words = file.text().toLowerCase(Locale.ROOT);
+      for (String word : List.of("score", "rank", "mark:", "wrong", "fail", "%", "best")) {
+        // Style and script words of a page are no words of the sheet.
+        String read = file.name().endsWith("html") ? Jsoup.parse(words).text() : words;
+        assertWithMessage(file.name() + " " + word).that(read).doesNotContain(word);
+      }
+      if (!file.name().startsWith("class")) {
+        assertWithMessage(file.name()).that(file.text()).doesNotContain("creaked");
+      }
+    }
+    String stops = file(InventedLesson.logs(), LessonFormat.TEXT, 0);
+    String told = stops.substring(stops.indexOf("\nStops\n"), stops.indexOf("\nQuestions that"));
+    assertThat(told).contains("It creaked.");
+    assertThat(told).doesNotContain("Cleo");
+    assertThat(told).doesNotContain("Blue");
+  }
+
+  @Test
+  void whatAStudentTypedIsTextInHtml() throws Exception {
+    for (LessonSheets.File file : files(evil(), LessonFormat.HTML)) {
+      SheetFormatsTest.wellFormed(file.text());
+      Document page = Jsoup.parse(file.text());
+      assertThat(page.select("script")).isEmpty();
+    }
+    assertThat(Jsoup.parse(file(evil(), LessonFormat.HTML, 0)).text()).contains(EVIL);
+  }
+
+  @Test
+  void markdownKeepsItToo() {
+    for (LessonSheets.File file : files(evil(), LessonFormat.MARKDOWN)) {
+      assertThat(Jsoup.parse(SheetFormatsTest.rendered(file.text())).select("script")).isEmpty();
+    }
+  }
+
+  @Test
+  void noCellIsAFormula() throws IOException {
+    boolean seen = false;
+    for (LessonSheets.File file : files(evil(), LessonFormat.CSV)) {
+      for (CSVRecord row : SheetFormatsTest.records(file.text())) {
+        for (String cell : row) {
+          assertWithMessage(cell).that(cell).doesNotMatch("(?s)[=+@\\t\\r].*|-[^0-9].*");
+          seen |= cell.equals("'" + EVIL);
+        }
+      }
+    }
+    assertThat(seen).isTrue();
+  }
+
+  @Test
+  void everyCsvRowIsAsWideAsItsHead() throws IOException {
+    for (LessonSheets.File file : files(evil(), LessonFormat.CSV)) {
+      List<CSVRecord> rows = SheetFormatsTest.records(file.text());
+      rows.forEach(row -> assertThat(row.size()).isEqualTo(rows.get(0).size()));
+    }
+  }
+
+  @Test
+  void aFilesNameStaysInItsFolder() {
+    assertThat(LessonSheets.fileName("../../etc")).isEqualTo("etc");
+    assertThat(LessonSheets.fileName("Zoë Ångström")).isEqualTo("zoe-angstrom");
+    assertThat(LessonSheets.fileName("琴")).isEqualTo("student");
+    assertThat(LessonSheets.fileName("x".repeat(99))).hasLength(24);
+  }
+
+  @Test
+  void aReadingThatIsHiddenStaysHidden() {
+    Instant at = InventedLesson.NOW;
+    List<WriterLog> logs =
+        InventedLesson.with(
+            InventedLesson.logs(),
+            "blue",
+            new LessonEvent.Accepted(
+                at, new Ref("board", 9), new Order.Release(InventedLesson.BLUE_STOP, Value.NONE)),
+            new LessonEvent.Opened(
+                at, new Spot("relief", "read", "Measure", 3), false, true, null, 0.05, null),
+            new LessonEvent.Predicted(
+                at, 8, "Cleo", new Prediction(Direction.SAME, 0.77, "Because.", false)));
+    assertThat(file(logs, LessonFormat.TEXT, 0)).doesNotContain("0.77");
+    assertThat(file(logs, LessonFormat.TEXT, 0)).contains("1 prediction is locked and hidden");
+  }
+}

@@ -1,0 +1,259 @@
+package quarterturn.screen.page;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Hazard;
+import quarterturn.screen.Golden;
+import quarterturn.screen.Invented;
+import quarterturn.screen.state.Draft;
+import quarterturn.screen.state.Field;
+import quarterturn.screen.state.Layer;
+import quarterturn.screen.state.Model;
+import quarterturn.screen.state.Update;
+import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Key;
+import quarterturn.session.Overview;
+import quarterturn.session.Prompt;
+import quarterturn.session.Said;
+
+public class PageTest {
+  public record View(String name, Model model) {
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  public static Model model(Prompt prompt, int part, int entries) {
+    return Model.of(
+        prompt,
+        Invented.overview(part, Invented.trail(entries), entries < 3 ? 0 : -0.125),
+        "Rod turned, strings not yet back at pitch.",
+        Invented.NOON.plus(Duration.ofMinutes(4)));
+  }
+
+  public static List<View> views() {
+    List<View> out = new ArrayList<>();
+    out.add(new View("tell", model(Invented.TELL, 4, 3)));
+    out.add(new View("caution", model(Invented.CAUTION, 0, 0)));
+    out.add(new View("choose", model(Invented.CHOOSE, 1, 0).with(new Draft.Picking(1))));
+    out.add(new View("choose-key", model(Invented.KEY, 1, 0)));
+    out.add(
+        new View(
+            "measure",
+            model(Invented.MEASURE, 2, 0)
+                .with(new Draft.Reading(Field.of("0.60 passes 0.65 lifts"), true))));
+    out.add(
+        new View(
+            "measure-refused",
+            Update.key(
+                    model(Invented.MEASURE, 2, 0)
+                        .with(new Draft.Reading(Field.of("about half"), true)),
+                    Key.Named.ENTER)
+                .model()));
+    out.add(new View("humidity", model(Invented.HUMIDITY, 0, 0)));
+    out.add(new View("curve", model(Invented.CURVE, 3, 2)));
+    out.add(new View("turn-loosen", model(Invented.LOOSEN, 4, 2)));
+    out.add(new View("turn-tighten", model(Invented.TIGHTEN, 4, 5)));
+    out.add(new View("turn-felt", model(Invented.LOOSEN, 4, 2).with(new Draft.Feeling(0))));
+    out.add(
+        new View(
+            "turn-amount",
+            model(Invented.LOOSEN, 4, 2)
+                .with(new Draft.Amount(Feel.SMOOTH, Field.of("1/8"), false, null))));
+    out.add(new View("wait", model(Invented.settle(false), 5, 3)));
+    out.add(
+        new View(
+            "wait-lift",
+            model(Invented.settle(true), 5, 3).with(new Draft.Lifting(Field.of("known neck")))));
+    out.add(
+        new View(
+            "wait-over",
+            model(Invented.settle(false), 5, 3).at(Invented.NOON.plus(Duration.ofHours(1)))));
+    out.add(new View("done", model(Invented.DONE, 6, 7)));
+    out.add(new View("hand-over", model(Invented.HAND_OVER, 6, 5)));
+    out.add(new View("layer-keys", model(Invented.MEASURE, 2, 0).with(Layer.KEYS)));
+    out.add(new View("layer-why", model(Invented.LOOSEN, 4, 2).with(Layer.WHY)));
+    out.add(new View("layer-log", model(Invented.TELL, 4, 7).with(Layer.LOG)));
+    out.add(new View("layer-leave", model(Invented.TELL, 4, 3).with(Layer.LEAVE)));
+    out.add(new View("layer-picture", model(Invented.CHOOSE, 1, 0).with(Layer.PICTURE)));
+    return out;
+  }
+
+  @ParameterizedTest
+  @MethodSource("views")
+  void fitsEightyByTwentyFour(View view) throws IOException {
+    Golden.check("80x24-" + view.name(), Page.draw(view.model(), ZoneOffset.UTC, 80, 24));
+  }
+
+  @ParameterizedTest
+  @MethodSource("views")
+  void usesMoreRoom(View view) throws IOException {
+    Golden.check("140x45-" + view.name(), Page.draw(view.model(), ZoneOffset.UTC, 140, 45));
+  }
+
+  @ParameterizedTest
+  @MethodSource("views")
+  void hasATwinInAscii(View view) {
+    Canvas drawn = Page.draw(view.model(), ZoneOffset.UTC, 80, 24);
+    String ascii = drawn.ascii().text();
+    assertThat(ascii.chars().allMatch(c -> c == '\n' || (c >= ' ' && c < 0x7f))).isTrue();
+    assertThat(ascii).doesNotContain("??");
+    // A question mark is either in the text itself or the key for help, never a character lost.
+    assertThat(count(ascii, '?')).isEqualTo(count(drawn.text(), '?'));
+  }
+
+  private static long count(String text, char c) {
+    return text.chars().filter(x -> x == c).count();
+  }
+
+  @Test
+  void oneViewInAsciiToLookAt() throws IOException {
+    Golden.check(
+        "80x24-ascii-turn-loosen",
+        Page.draw(model(Invented.LOOSEN, 4, 2), ZoneOffset.UTC, 80, 24).ascii());
+    Golden.check(
+        "80x24-ascii-measure",
+        Page.draw(model(Invented.MEASURE, 2, 2), ZoneOffset.UTC, 80, 24).ascii());
+  }
+
+  @Test
+  void saysKindlyThatItIsTooSmall() throws IOException {
+    Model model = model(Invented.TELL, 4, 3);
+    Golden.check("too-small", Page.draw(model, ZoneOffset.UTC, 59, 24));
+    assertThat(Page.draw(model, ZoneOffset.UTC, 60, 18).text()).contains("Tune every string");
+    assertThat(Page.draw(model, ZoneOffset.UTC, 80, 17).text()).contains("--plain");
+  }
+
+  static Stream<int[]> sizes() {
+    return Stream.of(
+        new int[] {60, 18},
+        new int[] {61, 60},
+        new int[] {116, 18},
+        new int[] {300, 100},
+        new int[] {1, 1},
+        new int[] {20, 3});
+  }
+
+  @ParameterizedTest
+  @MethodSource("sizes")
+  void drawsAtEverySize(int[] size) {
+    for (View view : views()) {
+      Canvas drawn = Page.draw(view.model(), ZoneOffset.UTC, size[0], size[1]);
+      assertThat(drawn.width()).isEqualTo(size[0]);
+      assertThat(drawn.height()).isEqualTo(size[1]);
+    }
+  }
+
+  @Test
+  void everyPromptShowsItsTextOrOffersToScrollAtTheSmallestSize() {
+    for (View view : views()) {
+      String text = Page.draw(view.model(), ZoneOffset.UTC, 60, 18).text();
+      boolean layered = view.model().layer() != Layer.NONE;
+      boolean answering =
+          view.model().draft() instanceof Draft.Feeling
+              || view.model().draft() instanceof Draft.Amount;
+      String said = view.model().prompt().said().text();
+      boolean shown = text.replaceAll("\\s+", " ").contains(said.substring(0, 20));
+      assertThat(layered || answering || shown || text.contains("PgDn")).isTrue();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("views")
+  void worksAtTheSmallestSize(View view) throws IOException {
+    Golden.check("60x18-" + view.name(), Page.draw(view.model(), ZoneOffset.UTC, 60, 18));
+  }
+
+  @Test
+  void scrollingStopsAtTheEnd() {
+    Model far = model(Invented.CAUTION, 0, 0).scrolled(500);
+    int most = Page.mostScroll(far, ZoneOffset.UTC, 60, 18);
+    assertThat(most).isGreaterThan(0);
+    String text = Page.draw(far.scrolledAtMost(most), ZoneOffset.UTC, 60, 18).text();
+    assertThat(text).contains("Tune every string");
+    assertThat(text).doesNotContain("PgDn");
+    assertThat(Page.mostScroll(far, ZoneOffset.UTC, 80, 24)).isEqualTo(0);
+  }
+
+  @Test
+  void theHazardStandsBeforeItsStepWithItsWordFirst() {
+    String text = Page.draw(model(Invented.CAUTION, 0, 0), ZoneOffset.UTC, 80, 24).text();
+    int word = text.indexOf("WARNING");
+    assertThat(word).isGreaterThan(0);
+    assertThat(text.indexOf("whip into an eye")).isGreaterThan(word);
+    assertThat(text.indexOf("To avoid it")).isGreaterThan(text.indexOf("whip into an eye"));
+    assertThat(text.indexOf("Tune every string")).isGreaterThan(text.indexOf("To avoid it"));
+  }
+
+  /** ANSI Z535.6 ranks danger above warning above caution; notice is not about injury. */
+  @Test
+  void theWorstHazardIsNamedFirst() {
+    Said said =
+        Invented.said("turn", "Turn.", null, List.of(Invented.FORCE, Invented.SLIP, Invented.WHIP));
+    String text = Page.draw(model(new Prompt.Tell(said), 4, 3), ZoneOffset.UTC, 80, 24).text();
+    assertThat(text.indexOf("WARNING")).isLessThan(text.indexOf("CAUTION"));
+    assertThat(text.indexOf("CAUTION")).isLessThan(text.indexOf("NOTICE"));
+    assertThat(text.indexOf("NOTICE")).isLessThan(text.indexOf("Turn."));
+  }
+
+  @Test
+  void theDialIsSeenAtEightyByTwentyFourWhateverTheStepSays() {
+    String text = Page.draw(model(Invented.LOOSEN, 4, 2), ZoneOffset.UTC, 80, 24).text();
+    assertThat(text).contains("▼ start");
+    assertThat(text).contains("45 degrees anticlockwise");
+    assertThat(text).contains("stop if it resists sharply");
+    assertThat(text).contains("Limit: 1/4 turn");
+  }
+
+  @Test
+  void noControlCharacterIsDrawn() {
+    String evil = "A\u001b[2J\u0007\u009b31m\u202eB\tC";
+    Said said =
+        new Said(
+            "p",
+            "s",
+            "x",
+            evil,
+            evil,
+            List.of(new Hazard("h", Hazard.Word.NOTICE, evil, evil)),
+            null,
+            List.of(evil));
+    Overview overview =
+        new Overview(
+            evil,
+            evil,
+            null,
+            null,
+            evil,
+            quarterturn.procedure.Role.BEGINNER,
+            evil,
+            List.of(evil),
+            0,
+            List.of(),
+            quarterturn.unit.Turn.NONE,
+            quarterturn.unit.Turn.NONE,
+            java.time.Duration.ofHours(24),
+            evil,
+            List.of(),
+            null);
+    Prompt prompt = new Prompt.Choose(said, List.of(new Prompt.Option("a", evil)));
+    for (Layer layer : Layer.values()) {
+      Model model = Model.of(prompt, overview, evil, Invented.NOON).with(layer).saying(evil);
+      String text = Page.draw(model, ZoneOffset.UTC, 120, 40).text();
+      assertThat(text).contains("\ufffd");
+      assertThat(text.codePoints().allMatch(c -> c == '\n' || quarterturn.unit.Printable.shown(c)))
+          .isTrue();
+    }
+  }
+}

@@ -1,0 +1,57 @@
+package quarterturn.screen.state;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import quarterturn.rehearsal.NamedNeck;
+import quarterturn.rehearsal.PracticeBench;
+import quarterturn.rehearsal.Practising;
+import quarterturn.screen.terminal.Key;
+import quarterturn.session.Player;
+
+/** Whole rehearsals by the keys that {@code --auto} presses, without a terminal. */
+class AutoplayTest {
+  private static Model model(PracticeBench bench) {
+    return Model.of(bench.prompt(), bench.overview(), bench.standing(), bench.now());
+  }
+
+  @ParameterizedTest
+  @EnumSource(NamedNeck.class)
+  void everyAnswerIsTypedAsAPersonWould(NamedNeck neck) throws Exception {
+    PracticeBench bench = Practising.on(neck);
+    Autoplay autoplay = new Autoplay(new Player(bench, bench::truth, 1));
+    Model model = model(bench);
+    for (int i = 0; i < 5000 && !bench.prompt().ended(); i++) {
+      Key key = autoplay.next(model);
+      assertThat(key).isNotNull();
+      Next next = Update.key(model, key);
+      model = next.model();
+      if (next.effect() instanceof Effect.Send send) {
+        assertWithMessage("%s", bench.prompt()).that(send.answer()).isEqualTo(bench.truth());
+        bench.answer(send.answer());
+        model = model(bench);
+      }
+    }
+    assertThat(bench.prompt().ended()).isTrue();
+    assertThat(autoplay.next(model)).isNull();
+  }
+
+  @Test
+  void itWaitsUnderAnotherViewAndReadsBeforeItTypes() throws Exception {
+    PracticeBench bench = Practising.on(NamedNeck.RIGHT);
+    Player player = new Player(bench, bench::truth, 2);
+    Autoplay autoplay = new Autoplay(player);
+    Model model = model(bench);
+    assertThat(autoplay.next(model.with(Layer.KEYS))).isNull();
+    assertThat(autoplay.pause(model)).isEqualTo(player.reading());
+    assertThat(autoplay.next(model)).isEqualTo(Key.Named.ENTER);
+    assertThat(autoplay.pause(model)).isEqualTo(player.typing());
+    assertThat(player.typing().toMillis()).isEqualTo(150);
+    assertThat(player.reading()).isGreaterThan(player.typing());
+    assertThat(List.of(player.reading().toMillis())).containsNoneOf(0L, -1L);
+  }
+}

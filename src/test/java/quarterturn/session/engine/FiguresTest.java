@@ -1,0 +1,163 @@
+package quarterturn.session.engine;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Style;
+import quarterturn.session.Answer;
+import quarterturn.session.Event;
+import quarterturn.unit.Bracket;
+
+/**
+ * The arithmetic in the steps. The numbers beside each check are derived on paper from similar
+ * triangles and the frets' rule, not by this program, unless a source is named.
+ */
+class FiguresTest {
+  private static Event.Before relief() {
+    return new Event.Before(
+        Play.NOON, Quantity.RELIEF, "E1", new Bracket(0.35, 0.40), null, List.of());
+  }
+
+  private static Event.Before action() {
+    return new Event.Before(Play.NOON, Quantity.ACTION, "E1", null, 2.5, List.of());
+  }
+
+  private static Play at(String procedure, String step, double... values) throws Exception {
+    Library library = Play.library(procedure);
+    Play play = Play.of(library, Role.TECHNICIAN, "bass-34", Style.MEDIUM, relief(), action());
+    play.to("read");
+    for (double value : values) {
+      play.give(new Answer.Value(value));
+    }
+    return step.isEmpty() ? play : play.to(step);
+  }
+
+  /** 0.5 mm too high at fret 12, half way: the saddle goes down by 1.0 mm, two turns of M3. */
+  @Test
+  void aSaddleGoesTwiceAsFarAsFretTwelve() throws Exception {
+    Play play = at("action", "set-saddles", 3.0, 2.3, 2.2, 2.0);
+    assertThat(play.prompt().said().text()).contains("E1 3 mm, window 2.25 to 2.75 mm.");
+    assertThat(play.prompt().said().text()).contains("Lower its saddle by 1.0 mm");
+    assertThat(play.prompt().said().text()).contains("about 2 turns");
+    play.ok();
+    Event.Adjusted adjusted =
+        (Event.Adjusted)
+            play.events.stream().filter(Event.Adjusted.class::isInstance).findFirst().orElseThrow();
+    assertThat(adjusted.string()).isEqualTo("E1");
+    assertThat(adjusted.amount()).isWithin(1e-9).of(-1.0);
+    assertThat(play.step()).isEqualTo("tune");
+  }
+
+  /** Only strings out of their windows are set; the windows between lie evenly. */
+  @Test
+  void eachStringHasItsOwnWindow() throws Exception {
+    Play play = at("action", "set-saddles", 2.5, 2.3, 2.6, 1.5);
+    assertThat(play.prompt().said().first().toString())
+        .contains("D2 2.6 mm, window 1.92 to 2.42 mm.");
+    assertThat(play.prompt().said().text()).contains("G2 1.5 mm, window 1.75 to 2.25 mm. Raise");
+    play.ok();
+    assertThat(play.step()).isEqualTo("tune");
+  }
+
+  /** 6 cents sharp on 864 mm: 2.0 cents a millimetre (1731 / 864, derived), so 3.0 mm back. */
+  @Test
+  void aSharpOctaveSendsTheSaddleBack() throws Exception {
+    Play play = at("intonation", "set-saddles", 6, 0, 1, -5);
+    assertThat(play.prompt().said().first().toString())
+        .contains("E1 6 cents. Move its saddle 3.0 mm back");
+    assertThat(play.prompt().said().text()).contains("G2 -5 cents. Move its saddle 2.5 mm forward");
+  }
+
+  @Test
+  void aPickupGoesByItsGap() throws Exception {
+    Play play = at("pickups", "set-pickups", 2.0, 3.0, 2.5, 2.5);
+    assertThat(play.prompt().said().text()).contains("E1 2 mm, window 2.5 to 3.5 mm. Lower");
+    assertThat(play.prompt().said().text()).contains("by 1.0 mm");
+  }
+
+  /** 19 mm apart over 241 mm: the inner strings stand 1.5 mm higher than the outer (derived). */
+  @Test
+  void theArcIsReckonedFromRadiusAndSpread() throws Exception {
+    Play play = at("action", "saddles", 3.0, 2.3, 2.2, 2.0);
+    assertThat(play.prompt().said().first()).hasSize(1);
+    assertThat(play.prompt().said().first().get(0).text()).doesNotContain("{");
+    Play beginner =
+        Play.of(Play.library("action"), Role.BEGINNER, "bass-34", Style.MEDIUM, relief(), action());
+    beginner.to("read");
+    for (double value : new double[] {3.0, 2.3, 2.2, 2.0}) {
+      beginner.give(new Answer.Value(value));
+    }
+    assertThat(beginner.prompt().said().text()).contains("241 mm radius");
+    assertThat(beginner.prompt().said().text()).contains("1.5 mm higher");
+  }
+
+  /** A pocket of 75 mm, 324 mm to the saddles: 1.0 mm there asks for 0.23 mm (derived). */
+  @Test
+  void aShimIsThinnerThanItsEffectAtTheSaddles() throws Exception {
+    Play play =
+        Play.of(Play.library("neck-angle"), Role.TECHNICIAN, "bass-34", Style.MEDIUM, relief());
+    play.choose("screws");
+    assertThat(play.prompt().said().text()).contains("Without a reading of the action");
+  }
+
+  /** Doubling every diameter would pull four times as much; 5 % more pulls about 10 % more. */
+  @Test
+  void aThickerSetPullsMore() throws Exception {
+    Play play = Play.of(Play.library("strings"), Role.BEGINNER, "bass-34", Style.MEDIUM);
+    play.choose("other-set").give(new Answer.Wrote(".110 .090 .068 .047"));
+    assertThat(play.prompt().said().text()).containsMatch("(8|9|10|11) % more, so expect more");
+    Play light = Play.of(Play.library("strings"), Role.BEGINNER, "bass-34", Style.MEDIUM);
+    light.choose("other-set").give(new Answer.Wrote("95 75 55 40"));
+    assertThat(light.prompt().said().text()).contains("% less, so expect less relief");
+    Play words = Play.of(Play.library("strings"), Role.BEGINNER, "bass-34", Style.MEDIUM);
+    words.choose("other-set").give(new Answer.Wrote("the red packet"));
+    assertThat(words.prompt().said().text()).contains("its pull can't be reckoned");
+  }
+
+  /** 70 F (21 C) and 50 %: 9.2 % (Wood Handbook FPL-GTR-190, table 4-2). */
+  @Test
+  void theWoodsMoistureIsReckonedFromTheAir() throws Exception {
+    Event.Before dry = new Event.Before(Play.NOON, Quantity.HUMIDITY, null, null, 30.0, List.of());
+    Play play =
+        Play.of(Play.library("season"), Role.BEGINNER, "bass-34", Style.MEDIUM, dry, relief());
+    play.give(new Answer.Value(21)).give(new Answer.Value(50));
+    assertThat(play.step()).isEqualTo("moisture");
+    assertThat(play.prompt().said().text()).contains("comes to 9.2 % of moisture");
+    assertThat(play.prompt().said().text()).contains("at the last visit it was 6.2 %, so +3.1");
+  }
+
+  @Test
+  void theContactMapIsShownWhereItIsAskedForAndRestsOnEarlierReadingsToo() throws Exception {
+    Play play =
+        Play.of(Play.library("buzz"), Role.BEGINNER, "bass-34", Style.MEDIUM, relief(), action());
+    assertThat(play.bench.overview().contact()).isNull();
+    play.to("where").choose("middle");
+    assertThat(play.step()).isEqualTo("reckon");
+    assertThat(play.bench.overview().contact()).isNotNull();
+    assertThat(play.prompt().said().text()).contains("For a medium touch");
+    Play unread = Play.of(Play.library("buzz"), Role.BEGINNER, "bass-34", Style.MEDIUM);
+    unread.to("where").choose("middle");
+    assertThat(unread.prompt().said().text()).contains("Without relief and action");
+  }
+
+  /** The stroke is the one that the middle of the windows just clears: common sense, no source. */
+  @Test
+  void whatStandsInTheMiddleClearsAndWhatIsLowerStrikes() throws Exception {
+    assertThat(contact(2.5)).contains("should clear every fret");
+    assertThat(contact(2.75)).contains("should clear every fret");
+    String low = contact(2.0);
+    assertThat(low).contains("should strike");
+    assertThat(low).contains("more action at fret 12");
+  }
+
+  private static String contact(double action) throws Exception {
+    Event.Before read = new Event.Before(Play.NOON, Quantity.ACTION, "E1", null, action, List.of());
+    Play play =
+        Play.of(Play.library("buzz"), Role.BEGINNER, "bass-34", Style.MEDIUM, relief(), read);
+    return play.to("where").choose("middle").prompt().said().text();
+  }
+}

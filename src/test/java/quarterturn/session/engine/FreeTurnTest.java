@@ -1,0 +1,63 @@
+package quarterturn.session.engine;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import quarterturn.procedure.Feel;
+import quarterturn.session.Prompt;
+
+/**
+ * What a rod nut without resistance means depends on the way it was turned. Common practice, no
+ * source; the readings are invented, the window is 0.30 to 0.45 mm.
+ */
+class FreeTurnTest {
+  private static Play found(String reading) throws Exception {
+    return Play.beginner("bass-34").to("found-low").read(reading).read(reading).read(reading);
+  }
+
+  /** One turn without resistance, and the same gap as before. */
+  private static Play freeTurn(Play play, String reading) {
+    return play.to("turn-rod").turned(Feel.FREE).to("read-low").read(reading);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "touches, fully-loose, back-bow",
+    "0.10..0.15, loose-and-low, fully-loose",
+    "0.60..0.65, rod-broken, no-response"
+  })
+  void twoFreeTurnsWithoutAnAnswer(String reading, String step, String outcome) throws Exception {
+    Play play = freeTurn(found(reading), reading);
+    if (!reading.equals("touches")) {
+      play.to("soak-read").read(reading);
+    }
+    freeTurn(play, reading);
+    assertThat(play.step()).isEqualTo(step);
+    assertThat(((Prompt.HandOver) play.prompt()).outcome()).isEqualTo(outcome);
+  }
+
+  @Test
+  void slackThatWasLetOutBeforeIsNamedBeforeABrokenRod() throws Exception {
+    Play play = found("0.20..0.25").to("turn-rod").turned(Feel.SMOOTH);
+    play.to("read-low").read("0.50..0.55");
+    for (int i = 0; !play.prompt().ended(); i++) {
+      assertThat(i).isLessThan(6);
+      freeTurn(play, "0.50..0.55");
+      if (play.step().equals("soak-tune")) {
+        play.to("soak-read").read("0.50..0.55");
+      }
+    }
+    assertThat(play.prompt().said().text()).contains("It may be in slack that was let out before.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.60..0.65, 0.70..0.75", "0.15..0.20, 0.05..0.10"})
+  void aFreeTurnThatWasTakenBackIsNotTakenForTheOtherWay(String before, String after)
+      throws Exception {
+    Play play = freeTurn(found(before), after);
+    play.choose("alike").to("undo-turn").turned(Feel.FREE).to("read-low").read(after);
+    assertThat(play.step()).isEqualTo("soak-tune");
+  }
+}

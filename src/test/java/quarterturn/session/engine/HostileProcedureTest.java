@@ -1,0 +1,313 @@
+package quarterturn.session.engine;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import quarterturn.procedure.Feel;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.read.Shelf;
+import quarterturn.session.Event;
+import quarterturn.session.Prompt;
+import quarterturn.unit.Bracket;
+
+/** The limits hold whatever a procedure file says. The files and readings here are invented. */
+class HostileProcedureTest {
+  private static final String HEAD =
+      """
+      procedure: hostile
+      revision: 1
+      title: Hostile
+      purpose: To ask for what it must not get.
+      tools: [key]
+      begin: first
+      retune: tune
+      reread: read
+      steps:
+        - part: All
+        - tell: tune
+          text: Tune.
+          establishes: [at-pitch]
+          go: settle
+        - wait: settle
+          text: Settle.
+          for: SETTLE
+          establishes: [settled]
+          go: read
+        - measure: read
+          text: Read.
+          quantity: relief
+          string: lowest
+          gauge: 0.05 mm
+          plausible: 0..3 mm
+          branches:
+            - when: relief cannot be measured
+              go: end
+            - otherwise: AFTER
+        - turn: turn
+          text: Turn.
+          amount: AMOUNT
+          limit: 1/4 turn
+          felt: {smooth: TURNED, stiff: TURNED, jammed: TURNED, free: TURNED, noise: TURNED, slipped: TURNED}
+        - done: end
+          text: End.
+          outcome: ended
+      """;
+
+  private static final String READY =
+      """
+        - tell: first
+          text: Ready.
+          establishes: [rod-identified, key-fits, settled]
+          go: tune
+        - tell: slack
+          text: Slacken.
+          establishes: [detuned]
+          go: turn
+      """;
+
+  @TempDir Path folder;
+
+  private Library library(String text) throws IOException, Unreadable {
+    Path file = folder.resolve("hostile.yaml");
+    Files.writeString(file, text);
+    return new Shelf(null).load(file.toString());
+  }
+
+  private static String text(String settle, String after, String amount, String turned) {
+    return (HEAD + READY)
+        .replace("SETTLE", settle)
+        .replace("AFTER", after)
+        .replace("AMOUNT", amount)
+        .replace("TURNED", turned);
+  }
+
+  private Play play(String text, double gap, double response) throws Exception {
+    Play play = Play.of(library(text), Role.BEGINNER, "bass-34", Style.MEDIUM);
+    BenchNeck neck = new BenchNeck(gap, response);
+    for (int i = 0; i < 200 && !play.prompt().ended(); i++) {
+      neck.answer(play);
+    }
+    return play;
+  }
+
+  private static void assertFault(Play play, int turns) {
+    assertThat(((Prompt.HandOver) play.prompt()).outcome()).isEqualTo("procedure-fault");
+    assertThat(play.state().history().turns()).hasSize(turns);
+  }
+
+  @Test
+  void aTurnStraightAfterATurnIsNotShown() throws Exception {
+    Play play = play(text("10 min", "slack", "advised", "turn"), 1.5, 0.1);
+    int turns = 0;
+    for (int i = 0; i < play.events.size(); i++) {
+      if (play.events.get(i) instanceof Event.Turned) {
+        assertReady(play.events.subList(0, i));
+        turns++;
+      }
+    }
+    assertThat(turns).isAtLeast(2);
+  }
+
+  @Test
+  void tighteningAtFullPitchIsRefused() throws Exception {
+    assertFault(play(text("10 min", "turn", "advised", "tune"), 0.8, 0.2), 0);
+  }
+
+  @Test
+  void aSettleThatIsTooShortDoesNotCount() throws Exception {
+    assertFault(play(text("1 min", "slack", "advised", "tune"), 0.8, 0.2), 0);
+  }
+
+  @Test
+  void aTurnWithoutAnIdentifiedRodIsRefused() throws Exception {
+    String text = text("10 min", "slack", "advised", "tune").replace("rod-identified, ", "");
+    assertFault(play(text, 0.8, 0.2), 0);
+  }
+
+  @Test
+  void aTurnWithoutAFittingKeyIsRefused() throws Exception {
+    String text = text("10 min", "slack", "advised", "tune").replace("key-fits, ", "");
+    assertFault(play(text, 0.8, 0.2), 0);
+  }
+
+  @Test
+  void aFixedTurnAwayFromTheWindowIsRefused() throws Exception {
+    assertFault(play(text("10 min", "slack", "loosen 1/4 turn", "tune"), 0.8, 0.2), 0);
+  }
+
+  @Test
+  void aFixedTurnOnAnUnknownNeckIsCutToAnEighth() throws Exception {
+    Play play =
+        Play.of(
+            library(text("10 min", "slack", "tighten 1/4 turn", "tune")),
+            Role.TECHNICIAN,
+            "bass-34",
+            Style.MEDIUM);
+    play.to("read").read("1.20..1.25").to("turn");
+    assertThat(((Prompt.TurnRod) play.prompt()).turn().turns()).isEqualTo(0.125);
+  }
+
+  @Test
+  void aNeckInItsWindowIsNotTurned() throws Exception {
+    assertFault(play(text("10 min", "slack", "advised", "tune"), 0.37, 0.2), 0);
+  }
+
+  @Test
+  void theDaysLimitPutsARestBeforeATurn() throws Exception {
+    String text = text("10 min", "slack", "advised", "tune");
+    Play play = Play.of(library(text), Role.BEGINNER, "bass-34", Style.MEDIUM);
+    BenchNeck neck = new BenchNeck(2.0, 0.2);
+    while (!(play.prompt() instanceof Prompt.Wait wait && wait.rest())) {
+      neck.answer(play);
+    }
+    assertThat(play.state().history().today(play.bench.now()).turns()).isEqualTo(0.5);
+    assertThat(play.step()).isEqualTo("turn");
+    play.waited();
+    assertThat(play.step()).isEqualTo("tune");
+  }
+
+  @Test
+  void noTurnAfterAStopSign() throws Exception {
+    Play play =
+        Play.of(
+            library(text("10 min", "slack", "advised", "tune")),
+            Role.BEGINNER,
+            "bass-34",
+            Style.MEDIUM);
+    play.to("read").read("1.20..1.25").to("turn").turned(Feel.NOISE).to("read").read("1.10..1.15");
+    play.ok();
+    assertThat(((Prompt.HandOver) play.prompt()).outcome()).isEqualTo("noise");
+  }
+
+  @Test
+  void aTurnWhoseFileNamesNoHazardShowsThemAllTheSame() throws Exception {
+    Play play =
+        Play.of(
+            library(text("10 min", "slack", "advised", "tune")),
+            Role.TECHNICIAN,
+            "bass-34",
+            Style.MEDIUM);
+    play.to("read").read("1.20..1.25").ok();
+    assertThat(play.prompt()).isInstanceOf(Prompt.Caution.class);
+    play.ok().ok().ok();
+    assertThat(play.prompt()).isInstanceOf(Prompt.TurnRod.class);
+  }
+
+  /** The shipped procedure with its ways on, facts and hazards shuffled. */
+  @Test
+  void aScrambledProcedureCannotBreakThePromises() throws Exception {
+    String relief = shipped();
+    int played = 0;
+    int turns = 0;
+    for (int seed = 0; seed < 1500; seed++) {
+      Random random = new Random(seed);
+      Library library;
+      try {
+        library = library(scrambled(relief, random));
+      } catch (Unreadable e) {
+        continue;
+      }
+      played++;
+      turns += watched(library, random);
+    }
+    assertThat(played).isAtLeast(700);
+    assertThat(turns).isAtLeast(500);
+  }
+
+  private static String shipped() throws IOException {
+    try (InputStream in =
+        HostileProcedureTest.class.getResourceAsStream("/procedures/relief.yaml")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  private static String scrambled(String relief, Random random) {
+    List<String> lines = new ArrayList<>(relief.lines().toList());
+    List<String> ids = new ArrayList<>();
+    Pattern step = Pattern.compile("  - (?:tell|choose|measure|compute|turn|wait|done): (\\S+)");
+    for (String line : lines) {
+      Matcher m = step.matcher(line);
+      if (m.matches()) {
+        ids.add(m.group(1));
+      }
+    }
+    for (int change = 0; change < 1 + random.nextInt(8); change++) {
+      int at = random.nextInt(lines.size());
+      for (int tries = 0; tries < 400; tries++, at = random.nextInt(lines.size())) {
+        String line = lines.get(at);
+        if (line.matches("\\s+go: .*")) {
+          lines.set(at, line.replaceAll("go: .*", "go: " + ids.get(random.nextInt(ids.size()))));
+          break;
+        } else if (line.matches("\\s+(establishes|hazards): .*")) {
+          lines.remove(at);
+          break;
+        }
+      }
+    }
+    return String.join("\n", lines) + "\n";
+  }
+
+  /** Plays with a simulated neck and looks at each turn through the record alone. */
+  private static int watched(Library library, Random random) throws IOException {
+    Play play = Play.of(library, Role.values()[random.nextInt(2)], "bass-34", Style.MEDIUM);
+    BenchNeck neck = new BenchNeck(-0.3 + 1.5 * random.nextDouble(), 0.25 * random.nextDouble());
+    int seen = 0;
+    for (int i = 0; i < 150 && !play.prompt().ended(); i++) {
+      if (play.prompt() instanceof Prompt.TurnRod turn) {
+        seen++;
+        assertThat(turn.turn().size().turns()).isAtMost(0.25);
+        assertReady(play.events);
+      }
+      boolean asked = play.prompt() instanceof Prompt.Choose && play.bench.onRecord() == null;
+      if (asked && play.prompt() instanceof Prompt.Choose choose && random.nextInt(5) == 0) {
+        play.choose(choose.options().get(random.nextInt(choose.options().size())).id());
+      } else {
+        neck.answer(play);
+      }
+    }
+    return seen;
+  }
+
+  /** Since the last turn: brought to pitch, settled and read, in this order; and hazards shown. */
+  private static void assertReady(List<Event> events) {
+    Set<String> hazards = new HashSet<>();
+    boolean turned = false;
+    boolean waited = false;
+    boolean read = false;
+    for (Event event : events) {
+      if (event instanceof Event.Accepted accepted) {
+        hazards.add(accepted.hazard());
+      } else if (event instanceof Event.Turned) {
+        turned = true;
+        waited = false;
+        read = false;
+      } else if (event instanceof Event.Waited) {
+        waited = true;
+      } else if (event instanceof Event.Passed passed && !turned) {
+        // A technician whose strings are the old ones goes without the first wait.
+        waited |= passed.step().equals("settle-first");
+      } else if (event instanceof Event.Read taken && taken.bracket() instanceof Bracket) {
+        read |= waited;
+      }
+    }
+    assertWithMessage("%s", events).that(read).isTrue();
+    assertThat(hazards).containsAtLeast("tool-slip", "rod-force", "wrong-key");
+  }
+}

@@ -1,0 +1,63 @@
+package quarterturn.session.engine;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import java.time.Duration;
+import org.junit.jupiter.api.Test;
+import quarterturn.procedure.Feel;
+import quarterturn.session.Answer;
+import quarterturn.session.Corrections;
+import quarterturn.unit.Turn;
+
+/** Going back from a turn that is asked for never asks for it twice. The readings are invented. */
+class TakenBackTurnTest {
+  private static Play atTheTurn() throws Exception {
+    return Play.beginner("bass-34")
+        .to("found-low")
+        .read("1.20..1.25")
+        .read("1.20..1.25")
+        .read("1.20..1.25")
+        .to("turn-rod");
+  }
+
+  @Test
+  void goingBackAsksWhetherTheTurnWasMade() throws Exception {
+    Play play = atTheTurn().give(new Answer.Correct());
+    assertThat(play.step()).isEqualTo(Own.RECALL);
+    play.choose(Recall.MADE.word());
+    assertThat(play.state().history().net()).isEqualTo(Turn.EIGHTH);
+    assertThat(play.step()).isEqualTo("key-out");
+  }
+
+  @Test
+  void aTurnThatWasNotMadeIsAskedForOnlyAfterANewReading() throws Exception {
+    Play play = atTheTurn().give(new Answer.Correct()).choose(Recall.NOT_MADE.word());
+    assertThat(play.step()).isEqualTo("tune-again");
+    play.to("confirm").read("1.20..1.25").to("turn-rod");
+    assertThat(play.state().history().net()).isEqualTo(Turn.NONE);
+  }
+
+  @Test
+  void aBreakAtTheQuestionLeavesItAsked() throws Exception {
+    Play play = atTheTurn().give(new Answer.Correct()).resumeAfter(Duration.ofHours(1)).ok();
+    assertThat(play.step()).isEqualTo(Own.RECALL);
+  }
+
+  @Test
+  void theRecordKeepsTheAnswerBeforeIt() throws Exception {
+    Play play = atTheTurn();
+    int standing = Corrections.standing(play.events).size();
+    play.give(new Answer.Correct());
+    assertThat(Corrections.withdrawn(play.events.subList(0, play.events.size() - 1))).isNull();
+    assertThat(Corrections.standing(play.events)).hasSize(standing + 1);
+  }
+
+  @Test
+  void afterAnUndoWasAskedForTheAnswerBeforeTheTurnIsTakenBack() throws Exception {
+    Play play = atTheTurn().turned(Feel.SMOOTH).to("read-low").read("1.10..1.15").to("turn-rod");
+    play.give(new Answer.Undo()).give(new Answer.Correct());
+    assertThat(play.step()).isEqualTo(Own.RECALL);
+    play.choose(Recall.NOT_MADE.word());
+    assertThat(play.state().history().net()).isEqualTo(Turn.EIGHTH);
+  }
+}
