@@ -29,7 +29,7 @@ final class AdviseCommand extends Placed {
 
   @Override
   public Integer call() throws IOException, Unreadable {
-    AdviceLines advice = new AdviceLines(desk().rules().limits());
+    AdviceLines advice = new AdviceLines(sessions().rules().limits());
     TypedLines in =
         new TypedLines(
             new InputStreamReader(System.in, StandardCharsets.UTF_8), AdviceLines.LONGEST);

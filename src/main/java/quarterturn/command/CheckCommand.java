@@ -22,6 +22,7 @@ import quarterturn.report.CoverReport;
 import quarterturn.report.GraphDot;
 import quarterturn.report.GraphText;
 import quarterturn.script.CheckJson;
+import quarterturn.session.store.Sessions;
 import quarterturn.unit.Printable;
 
 /** {@code check}: proves procedures before they run. */
@@ -82,20 +83,20 @@ final class CheckCommand extends Placed {
   @Override
   public Integer call() throws IOException, Unreadable, InterruptedException {
     complain();
-    Desk desk = desk();
+    Sessions sessions = sessions();
     if (schema) {
       out().print(FormatSchema.text());
       out().flush();
       return 0;
     }
     if (draw) {
-      Procedure procedure = desk.library(typed.get(0)).main();
+      Procedure procedure = sessions.library(typed.get(0)).main();
       return print(format == Format.DOT ? GraphDot.lines(procedure) : GraphText.lines(procedure));
     }
     if (cover) {
-      return cover(desk.library(typed.get(0)));
+      return cover(sessions.library(typed.get(0)));
     }
-    return watch ? watch(desk.own()) : check(desk.own());
+    return watch ? watch(sessions.own()) : check(sessions.own());
   }
 
   private int cover(Library library) {

@@ -120,7 +120,7 @@ public final class Cli extends Placed {
 
   @Override
   public Integer call() throws IOException, Unreadable, InterruptedException {
-    return new Home(desk(), looks).open();
+    return new Home(sessions(), looks).open();
   }
 
   /** Gives each command its clock, since nothing here is global. */

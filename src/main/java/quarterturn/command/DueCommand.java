@@ -47,7 +47,7 @@ final class DueCommand extends Placed {
   @Override
   public Integer call() throws IOException, Unreadable {
     Instant now = clock.instant();
-    List<Due> dues = desk().dues(now);
+    List<Due> dues = sessions().dues(now);
     if (shape != null && shape.ics != null) {
       calendar(DueCalendar.toCome(dues, now), shape.ics);
     } else if (shape != null && shape.json) {

@@ -15,6 +15,7 @@ import quarterturn.procedure.Results;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Unreadable;
 import quarterturn.rehearsal.NamedNeck;
+import quarterturn.rehearsal.Practice;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.report.Dates;
 import quarterturn.screen.HomeChoice;
@@ -27,11 +28,12 @@ import quarterturn.session.Due;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Player;
 import quarterturn.session.store.Dues;
+import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.unit.NotUnderstood;
 
 /** The home view: unfinished sessions, what is due, and a start. */
-record Home(Desk desk, Looks looks) {
+record Home(Sessions sessions, Looks looks) {
   private static final String REHEARSE =
       "Practise without an instrument. Nothing can break, and at the end you see the neck as it"
           + " really was.";
@@ -49,7 +51,7 @@ record Home(Desk desk, Looks looks) {
   }
 
   private int onScreen(Faces faces) throws IOException, Unreadable, InterruptedException {
-    Library rules = desk.rules();
+    Library rules = sessions.rules();
     HomeLine.Lines lines = lines(rules);
     Results results = rules.results();
     List<HomeItem> starts = new ArrayList<>();
@@ -98,14 +100,14 @@ record Home(Desk desk, Looks looks) {
           ? ScreenFace.watch(surface, new Player(bench, bench::truth, 1), zone)
           : ScreenFace.run(surface, bench, zone);
     }
-    try (Desk.Opened opened = opened(choice)) {
+    try (Sessions.Opened opened = opened(choice)) {
       return ScreenFace.run(surface, opened.bench(), zone);
     }
   }
 
   /** One to watch goes well; one to practise on may be any. */
   private PracticeBench practice(LineHome.Choice.Rehearse rehearse) throws IOException, Unreadable {
-    Practice practice = Practice.usual(desk);
+    Practice practice = Practice.usual(sessions);
     return rehearse.watch()
         ? practice.on(NamedNeck.TOO_MUCH)
         : practice.on(new Random().nextInt(Practice.NUMBERED));
@@ -113,14 +115,14 @@ record Home(Desk desk, Looks looks) {
 
   private int typed(Faces faces) throws IOException, Unreadable {
     try (Typing typing = faces.typing()) {
-      Library rules = desk.rules();
+      Library rules = sessions.rules();
       HomeLine.Lines lines = lines(rules);
       LineHome.Choice choice =
           LineHome.ask(
               HomeLine.Lines.typed(lines.due()),
               HomeLine.Lines.typed(lines.unfinished()),
               rules.results(),
-              List.copyOf(desk.store().instrumentNames()),
+              List.copyOf(sessions.store().instrumentNames()),
               typing.source(),
               typing.out());
       if (choice instanceof LineHome.Choice.Quit quit) {
@@ -132,31 +134,31 @@ record Home(Desk desk, Looks looks) {
             ? faces.watched(typing, new Player(bench, bench::truth, 1))
             : Faces.typed(typing, bench, null);
       }
-      try (Desk.Opened opened = opened(choice)) {
+      try (Sessions.Opened opened = opened(choice)) {
         return Faces.typed(typing, opened.bench(), opened.notice());
       }
     }
   }
 
-  private Desk.Opened opened(LineHome.Choice choice) throws IOException, Unreadable {
+  private Sessions.Opened opened(LineHome.Choice choice) throws IOException, Unreadable {
     if (choice instanceof LineHome.Choice.Resume resume) {
-      return desk.resume(resume.name());
+      return sessions.resume(resume.name());
     }
     if (choice instanceof LineHome.Choice.Begin begin) {
-      return desk.start(
-          new Desk.Wish(begin.procedure(), begin.instrument(), null, null, begin.role()));
+      return sessions.start(
+          new Sessions.Wish(begin.procedure(), begin.instrument(), null, null, begin.role()));
     }
     String procedure = ((LineHome.Choice.Start) choice).procedure();
-    return desk.start(new Desk.Wish(procedure, null, null, null, Role.BEGINNER));
+    return sessions.start(new Sessions.Wish(procedure, null, null, null, Role.BEGINNER));
   }
 
   /** The sessions are read once, and no procedure is. */
   private HomeLine.Lines lines(Library rules) throws IOException {
-    Instant now = desk.clock().instant();
-    List<Store.Glance> sessions = desk.store().sessions();
+    Instant now = sessions.clock().instant();
+    List<Store.Glance> glances = sessions.store().sessions();
     Limits.Rechecks rechecks = rules.limits().rechecks();
-    List<Due> dues = Dues.of(sessions, desk.store().instrumentNames(), rechecks, now);
+    List<Due> dues = Dues.of(glances, sessions.store().instrumentNames(), rechecks, now);
     return HomeLine.lines(
-        sessions, Dues.pressing(dues, rechecks, now), now, new Dates(desk.clock().getZone()));
+        glances, Dues.pressing(dues, rechecks, now), now, new Dates(sessions.clock().getZone()));
   }
 }

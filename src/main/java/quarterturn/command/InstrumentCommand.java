@@ -55,7 +55,7 @@ final class InstrumentCommand extends Timed implements Runnable {
       throws IOException, Unreadable {
     Store store = where.store();
     Instrument instrument = store.instrument(name);
-    Kind kind = where.desk(clock).rules().kinds().get(instrument.kind());
+    Kind kind = where.sessions(clock).rules().kinds().get(instrument.kind());
     Map<String, String> facts = InstrumentFacts.of(instrument, kind);
     return print(
         InstrumentPages.show(

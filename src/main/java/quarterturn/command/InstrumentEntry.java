@@ -7,8 +7,8 @@ import java.util.function.Consumer;
 import picocli.CommandLine.Command;
 import quarterturn.line.InstrumentQuestions;
 import quarterturn.line.Typing;
+import quarterturn.procedure.Library;
 import quarterturn.procedure.Unreadable;
-import quarterturn.procedure.kind.Kind;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Instrument;
 import quarterturn.session.store.Trait;
@@ -32,16 +32,16 @@ abstract class InstrumentEntry extends Placed {
    */
   int take(String name, Instant created, Map<Trait, String> known, Keeping keeping)
       throws IOException, Unreadable {
-    Map<String, Kind> kinds = desk().rules().kinds();
+    Library rules = sessions().rules();
     Map<Trait, String> given = TraitOptions.given(spec.commandLine().getParseResult());
     if (!given.isEmpty()) {
-      Map<Trait, String> merged = TraitOptions.merged(known, given, kinds);
+      Map<Trait, String> merged = TraitOptions.merged(known, given, rules);
       keeping.keep(Traits.instrument(name, created, merged), out()::println);
       return 0;
     }
     try (Typing typing = new Faces(Faces.Kind.TYPED, false).typing()) {
       InstrumentQuestions.Answers answers =
-          InstrumentQuestions.ask(known, kinds, typing.source(), typing.out());
+          InstrumentQuestions.ask(known, rules.kinds(), typing.source(), typing.out());
       return switch (answers.end()) {
         case ANSWERED -> {
           Instrument answered = Traits.instrument(name, created, answers.traits());

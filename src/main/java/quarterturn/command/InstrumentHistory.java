@@ -39,7 +39,7 @@ final class InstrumentHistory extends Placed {
   public Integer call() throws IOException, Unreadable {
     Store store = where.store();
     Instrument instrument = store.instrument(name);
-    Library rules = desk().rules();
+    Library rules = sessions().rules();
     Kind kind = rules.kinds().get(instrument.kind());
     List<Event.Past> turns = store.pastOf(instrument.name());
     History history = History.of(instrument.name(), sessions(store, instrument.name()), turns);

@@ -52,7 +52,7 @@ final class LessonBoard extends Placed {
     }
     Dates dates = new Dates(clock.getZone());
     String called = Names.check("a board", name);
-    Set<String> saddles = SaddleSteps.of(Board.plan(folder), desk());
+    Set<String> saddles = SaddleSteps.of(Board.plan(folder), sessions());
     Board.Sheets sheets =
         (plan, logs) ->
             SheetFolder.write(

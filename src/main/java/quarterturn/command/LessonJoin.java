@@ -20,6 +20,7 @@ import quarterturn.lesson.WriterFile;
 import quarterturn.lesson.WriterLog;
 import quarterturn.lesson.bench.LessonBench;
 import quarterturn.lesson.bench.LessonSession;
+import quarterturn.lesson.bench.StoredSessions;
 import quarterturn.line.BenchQuestions;
 import quarterturn.line.LessonLine;
 import quarterturn.line.LineSource;
@@ -31,6 +32,7 @@ import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Names;
 import quarterturn.session.Refused;
+import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.unit.NotUnderstood;
 
@@ -124,8 +126,9 @@ final class LessonJoin extends Placed {
       come(lesson, name, named);
       Path own = folder.resolve(writer(file));
       Store store = Store.at(own);
-      Desk desk = new Desk(store, desk().own(), clock);
-      return new LessonSession(lesson, plan, folder, clock, new LessonCourse(desk, plan, setup));
+      Sessions sessions = new Sessions(store, sessions().own(), clock);
+      return new LessonSession(
+          lesson, plan, folder, clock, new StoredSessions(sessions, plan, setup));
     } catch (IOException | Unreadable | RuntimeException e) {
       lesson.close();
       throw e;

@@ -95,7 +95,7 @@ final class LessonNew extends Placed {
       throw new NotUnderstood(
           folder + " holds a lesson already; choose another folder, or follow it with --next");
     }
-    PlanChecks checks = new PlanChecks(desk());
+    PlanChecks checks = new PlanChecks(sessions());
     Map<PlanPart, String> given = given();
     if (given.isEmpty()) {
       try (Typing typing = new Faces(Faces.Kind.TYPED, false).typing()) {
@@ -155,7 +155,7 @@ final class LessonNew extends Placed {
         List.of(
             "The plan of lesson " + id + " is in " + file + ".",
             "At each bench: quarterturn lesson join " + folder + " --bench " + bench,
-            "At your own desk: quarterturn lesson board " + folder));
+            "At your own sessions: quarterturn lesson board " + folder));
   }
 
   /** The lessons that the folder has held. */

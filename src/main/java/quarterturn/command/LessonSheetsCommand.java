@@ -52,7 +52,7 @@ final class LessonSheetsCommand extends Placed {
         LessonSheets.of(
             plan,
             contents.logs(),
-            SaddleSteps.of(plan, desk()),
+            SaddleSteps.of(plan, sessions()),
             formats,
             new Dates(clock.getZone()));
     if (out != null) {

@@ -147,7 +147,7 @@ final class LogCommand extends Timed implements Runnable {
   private Library library(Where where, Journal.Contents contents) throws IOException, Unreadable {
     try {
       if (contents.header() != null) {
-        return where.desk(clock).library(contents.header().procedure());
+        return where.sessions(clock).library(contents.header().procedure());
       }
     } catch (IOException | Unreadable e) {
       // What is wrong with the file is told by check, and where it is to be run.

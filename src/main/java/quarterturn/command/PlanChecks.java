@@ -20,19 +20,20 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Unreadable;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.NamedNeck;
+import quarterturn.session.store.Sessions;
 import quarterturn.unit.NotUnderstood;
 
 /** Holds a plan against the procedures, kinds and necks there are. */
 final class PlanChecks implements PlanQuestions.Check {
-  private final Desk desk;
+  private final Sessions sessions;
   private final Set<String> procedures;
   private final Set<String> kinds;
   private final String usual;
 
-  PlanChecks(Desk desk) throws IOException, Unreadable {
-    this.desk = desk;
-    this.procedures = new TreeSet<>(new Shelf(desk.own()).procedures());
-    Library rules = desk.rules();
+  PlanChecks(Sessions sessions) throws IOException, Unreadable {
+    this.sessions = sessions;
+    this.procedures = new TreeSet<>(new Shelf(sessions.own()).procedures());
+    Library rules = sessions.rules();
     this.kinds = rules.kinds().keySet();
     this.usual = rules.results().usual();
   }
@@ -86,7 +87,7 @@ final class PlanChecks implements PlanQuestions.Check {
 
   private Library library(String id) {
     try {
-      return desk.library(id);
+      return sessions.library(id);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (Unreadable e) {

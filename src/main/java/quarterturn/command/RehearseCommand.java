@@ -16,12 +16,14 @@ import quarterturn.procedure.Unreadable;
 import quarterturn.procedure.kind.Style;
 import quarterturn.rehearsal.Fleet;
 import quarterturn.rehearsal.NamedNeck;
+import quarterturn.rehearsal.Practice;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.report.Dates;
 import quarterturn.report.FleetReport;
 import quarterturn.report.sheet.Sheet;
 import quarterturn.script.FleetJson;
 import quarterturn.session.Overview;
+import quarterturn.session.store.Sessions;
 
 /** {@code rehearse}: simulated necks to practise on, to watch, and by the thousand. */
 @Command(
@@ -112,7 +114,7 @@ final class RehearseCommand extends Placed {
     Faces faces = looks.faces();
     int status = auto ? faces.watch(bench, speed == null ? 1 : speed) : faces.play(bench, null);
     if (sheet != null) {
-      Library library = practice.desk().library(practice.procedure());
+      Library library = practice.sessions().library(practice.procedure());
       Sheet filled = Sheet.of(Overview.REHEARSAL, bench.events(), library);
       SheetFile.write(
           sheet, SheetFile.format(sheet).write(filled, new Dates(clock.getZone())), false);
@@ -121,10 +123,10 @@ final class RehearseCommand extends Placed {
   }
 
   private Practice practice() throws IOException, Unreadable {
-    Desk desk = desk();
+    Sessions sessions = sessions();
     return new Practice(
-        desk,
-        desk.named(procedure),
+        sessions,
+        sessions.named(procedure),
         kind == null ? Practice.USUAL_KIND : kind,
         style == null ? Practice.USUAL_STYLE : style,
         role == null ? Role.BEGINNER : role);
@@ -158,7 +160,8 @@ final class RehearseCommand extends Placed {
   private int fleet(Practice practice, int necks)
       throws IOException, Unreadable, InterruptedException {
     Fleet all =
-        new Fleet(practice.desk().library(practice.procedure()), necks, seed == null ? 1 : seed);
+        new Fleet(
+            practice.sessions().library(practice.procedure()), necks, seed == null ? 1 : seed);
     Fleet.Result result;
     if (Faces.atATerminal()) {
       try (Progress bar = new Progress(System.err, necks)) {

@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import quarterturn.procedure.Unreadable;
+import quarterturn.session.store.Sessions;
 
 /** {@code resume [SESSION]}. */
 @Command(name = "resume", description = "Takes an unfinished session up again.")
@@ -22,9 +23,9 @@ final class ResumeCommand extends Placed {
   @Override
   public Integer call() throws IOException, Unreadable, InterruptedException {
     Faces faces = looks.faces();
-    Desk desk = desk();
-    String name = session == null ? desk.onlyUnfinished() : session;
-    try (Desk.Opened opened = desk.resume(name)) {
+    Sessions sessions = sessions();
+    String name = session == null ? sessions.onlyUnfinished() : session;
+    try (Sessions.Opened opened = sessions.resume(name)) {
       return faces.play(opened.bench(), opened.notice());
     }
   }

@@ -6,15 +6,16 @@ import java.util.TreeSet;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.teacher.Roster;
 import quarterturn.procedure.Unreadable;
+import quarterturn.session.store.Sessions;
 
 /** The steps of a lesson's procedures at which a saddle is set. */
 final class SaddleSteps {
   private SaddleSteps() {}
 
-  static Set<String> of(Plan plan, Desk desk) throws IOException, Unreadable {
+  static Set<String> of(Plan plan, Sessions sessions) throws IOException, Unreadable {
     Set<String> out = new TreeSet<>();
     for (String procedure : plan.procedures()) {
-      out.addAll(Roster.saddleSteps(desk.library(procedure)));
+      out.addAll(Roster.saddleSteps(sessions.library(procedure)));
     }
     return out;
   }

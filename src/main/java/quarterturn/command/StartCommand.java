@@ -9,6 +9,7 @@ import picocli.CommandLine.Parameters;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Unreadable;
 import quarterturn.procedure.kind.Style;
+import quarterturn.session.store.Sessions;
 
 /** {@code start relief}. */
 @Command(name = "start", description = "Starts a procedure, for example: quarterturn start relief")
@@ -42,9 +43,10 @@ final class StartCommand extends Placed {
   @Override
   public Integer call() throws IOException, Unreadable, InterruptedException {
     Faces faces = looks.faces();
-    Desk desk = desk();
-    Desk.Wish wish = new Desk.Wish(desk.named(procedure), instrument, kind, style, role);
-    try (Desk.Opened opened = desk.start(wish)) {
+    Sessions sessions = sessions();
+    Sessions.Wish wish =
+        new Sessions.Wish(sessions.named(procedure), instrument, kind, style, role);
+    try (Sessions.Opened opened = sessions.start(wish)) {
       return faces.play(opened.bench(), opened.notice());
     }
   }

@@ -3,11 +3,11 @@ package quarterturn.command;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.IModelTransformer;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
+import quarterturn.procedure.Library;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.session.store.Trait;
 import quarterturn.session.store.Traits;
@@ -53,7 +53,7 @@ final class TraitOptions implements IModelTransformer {
    * @throws NotUnderstood naming the option and what is allowed
    */
   static Map<Trait, String> merged(
-      Map<Trait, String> known, Map<Trait, String> given, Map<String, Kind> kinds) {
+      Map<Trait, String> known, Map<Trait, String> given, Library rules) {
     Map<Trait, String> traits = new EnumMap<>(Trait.class);
     traits.putAll(known);
     given.forEach(
@@ -64,7 +64,12 @@ final class TraitOptions implements IModelTransformer {
             traits.put(trait, text);
           }
         });
-    Kind kind = kind(traits.get(Trait.KIND), kinds);
+    String id = traits.get(Trait.KIND);
+    if (id == null) {
+      String all = String.join(", ", rules.kinds().keySet());
+      throw new NotUnderstood("--kind: an instrument needs a kind; choose one of " + all);
+    }
+    Kind kind = rules.kind(id);
     traits.forEach(
         (trait, text) -> {
           try {
@@ -74,17 +79,5 @@ final class TraitOptions implements IModelTransformer {
           }
         });
     return traits;
-  }
-
-  static Kind kind(@Nullable String id, Map<String, Kind> kinds) {
-    String all = String.join(", ", kinds.keySet());
-    if (id == null) {
-      throw new NotUnderstood("--kind: an instrument needs a kind; choose one of " + all);
-    }
-    Kind kind = kinds.get(id);
-    if (kind == null) {
-      throw new NotUnderstood("there is no kind " + id + "; choose one of " + all);
-    }
-    return kind;
   }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.unit.NotUnderstood;
 
@@ -27,11 +28,11 @@ final class Where {
       description = "Folder with your own procedures/ and safety/ files, which come first.")
   private @Nullable Path own;
 
-  Desk desk(Clock clock) {
+  Sessions sessions(Clock clock) {
     if (own != null && !Files.isDirectory(own)) {
       throw new NotUnderstood("--own: there is no folder " + own);
     }
-    return new Desk(store(), own, clock);
+    return new Sessions(store(), own, clock);
   }
 
   Store store() {

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import quarterturn.procedure.kind.Kind;
+import quarterturn.unit.NotUnderstood;
 
 /**
  * Everything the engine reads: procedures, the one asked for first, kinds, hazards, limits, and
@@ -31,10 +32,16 @@ public record Library(
     return new Library(Map.of(), Map.of(), Map.of(), limits, Results.NONE);
   }
 
+  /**
+   * A kind of instrument.
+   *
+   * @throws NotUnderstood naming those there are
+   */
   public Kind kind(String id) {
     Kind kind = kinds.get(id);
     if (kind == null) {
-      throw new IllegalArgumentException("there is no kind " + id);
+      String all = String.join(", ", kinds.keySet());
+      throw new NotUnderstood("there is no kind " + id + "; choose one of " + all);
     }
     return kind;
   }

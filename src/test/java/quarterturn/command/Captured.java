@@ -8,8 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 
 /** A command line that was run in this process, and what it printed. */
-record Captured(int status, String out) {
-  static Captured of(Clock clock, String in, String... args) {
+public record Captured(int status, String out) {
+  public static Captured of(Clock clock, String in, String... args) {
     InputStream oldIn = System.in;
     PrintStream oldOut = System.out;
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();

@@ -8,7 +8,7 @@ import quarterturn.session.Refused;
 import quarterturn.unit.Bracket;
 
 /** What is ordinarily answered: the first option, the turn as asked, the wait waited out. */
-final class OrdinaryAnswers {
+public final class OrdinaryAnswers {
   private OrdinaryAnswers() {}
 
   /**
@@ -16,7 +16,7 @@ final class OrdinaryAnswers {
    *
    * @param gap what is read where a gap is asked for
    */
-  static Answer to(Bench bench, Bracket gap) throws Refused {
+  public static Answer to(Bench bench, Bracket gap) throws Refused {
     Prompt prompt = bench.prompt();
     if (prompt instanceof Prompt.Choose choose) {
       return new Answer.Chose(choose.options().get(0).id());

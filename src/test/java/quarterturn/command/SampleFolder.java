@@ -9,10 +9,10 @@ import quarterturn.session.Event;
 import quarterturn.session.store.Store;
 
 /** A copy of the samples of the first version, to work in. */
-record SampleFolder(Path root) {
+public record SampleFolder(Path root) {
   private static final Path SAMPLES = Path.of("src/test/resources/quarterturn/samples/v1");
 
-  static SampleFolder copied(Path to) throws IOException {
+  public static SampleFolder copied(Path to) throws IOException {
     try (Stream<Path> all = Files.walk(SAMPLES)) {
       for (Path from : all.toList()) {
         Path copy = to.resolve(SAMPLES.relativize(from).toString());
@@ -26,19 +26,19 @@ record SampleFolder(Path root) {
     return new SampleFolder(to);
   }
 
-  Path in(String path) {
+  public Path in(String path) {
     return root.resolve(path);
   }
 
-  String text(String path) throws IOException {
+  public String text(String path) throws IOException {
     return Files.readString(in(path));
   }
 
-  Store store() {
+  public Store store() {
     return Store.at(in("data"));
   }
 
-  List<Event> events(String session) throws IOException {
+  public List<Event> events(String session) throws IOException {
     return store().read(session).events();
   }
 }

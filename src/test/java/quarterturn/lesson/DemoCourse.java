@@ -7,7 +7,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.SplittableRandom;
 import quarterturn.craft.rod.BeliefAdvisor;
-import quarterturn.lesson.bench.Course;
+import quarterturn.lesson.bench.BenchSessions;
 import quarterturn.lesson.bench.LessonBench;
 import quarterturn.lesson.bench.LessonSession;
 import quarterturn.procedure.Library;
@@ -25,7 +25,7 @@ import quarterturn.session.Event;
 import quarterturn.session.engine.Engine;
 
 /** A bench on an invented neck whose sessions are kept nowhere. */
-public final class DemoCourse implements Course {
+public final class DemoCourse implements BenchSessions {
   private static final Instant T = Instant.parse("2027-03-01T09:00:00Z");
   private final Plan plan;
 

@@ -53,10 +53,10 @@ public final class LessonSession implements Bench, Closeable {
   private final Plan plan;
   private final Path folder;
   private final Clock clock;
-  private final Course course;
+  private final BenchSessions course;
   private final List<Event> earlier = new ArrayList<>();
   private final List<Library> libraries = new ArrayList<>();
-  private Course.Run run;
+  private BenchSessions.Run run;
   private int at;
   private boolean open;
   private List<WriterLog> logs = List.of();
@@ -67,7 +67,7 @@ public final class LessonSession implements Bench, Closeable {
    *
    * @param file of the bench, which is closed with this
    */
-  public LessonSession(LessonBench file, Plan plan, Path folder, Clock clock, Course course)
+  public LessonSession(LessonBench file, Plan plan, Path folder, Clock clock, BenchSessions course)
       throws IOException, Unreadable {
     this.file = file;
     this.plan = plan;

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.session.store;
 
 import java.io.Closeable;
 import java.io.IOException;
@@ -6,10 +6,10 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 
 /** What an open session keeps from others; all of it is let go together, the last first. */
-final class Held implements Closeable {
+public final class Closing implements Closeable {
   private final Deque<Closeable> held = new ArrayDeque<>();
 
-  <C extends Closeable> C keep(C one) {
+  public <C extends Closeable> C keep(C one) {
     held.push(one);
     return one;
   }

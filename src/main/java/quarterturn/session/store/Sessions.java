@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.session.store;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -25,14 +25,12 @@ import quarterturn.session.engine.CarriedOn;
 import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.session.journal.Journal;
-import quarterturn.session.store.Dues;
-import quarterturn.session.store.Store;
 import quarterturn.unit.NotUnderstood;
 
 /** Opens sessions: the store, the shelf of procedures and the clock in one place. */
-record Desk(Store store, @Nullable Path own, Clock clock) {
+public record Sessions(Store store, @Nullable Path own, Clock clock) {
   /** What a new session is to be. */
-  record Wish(
+  public record Wish(
       String procedure,
       @Nullable String instrument,
       @Nullable String kind,
@@ -44,7 +42,7 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
    *
    * @param held what is let go then, the last first
    */
-  record Opened(String name, LiveBench bench, Held held, @Nullable String notice)
+  public record Opened(String name, LiveBench bench, Closing held, @Nullable String notice)
       implements AutoCloseable {
     @Override
     public void close() throws IOException {
@@ -52,22 +50,22 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
     }
   }
 
-  Library library(String procedure) throws IOException, Unreadable {
+  public Library library(String procedure) throws IOException, Unreadable {
     return new Shelf(own).load(procedure);
   }
 
   /** What procedures are held to, without any procedure. */
-  Library rules() throws IOException, Unreadable {
+  public Library rules() throws IOException, Unreadable {
     return new Shelf(own).rules();
   }
 
   /** {@code procedure}, or the usual one where none is named. */
-  String named(@Nullable String procedure) throws IOException, Unreadable {
+  public String named(@Nullable String procedure) throws IOException, Unreadable {
     return procedure != null ? procedure : rules().results().usual();
   }
 
   /** A library to run from: one with findings is refused. */
-  Library proven(String procedure) throws IOException, Unreadable {
+  public Library proven(String procedure) throws IOException, Unreadable {
     return Checker.proven(new Shelf(own), procedure);
   }
 
@@ -76,8 +74,8 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
    *
    * @throws NotUnderstood when the kind or the instrument does not exist
    */
-  Opened start(Wish wish) throws IOException, Unreadable {
-    Held held = new Held();
+  public Opened start(Wish wish) throws IOException, Unreadable {
+    Closing held = new Closing();
     try {
       return started(wish, null, held);
     } catch (IOException | Unreadable | RuntimeException e) {
@@ -86,14 +84,14 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
     }
   }
 
-  private Opened started(Wish wish, @Nullable CarriedOn from, Held held)
+  private Opened started(Wish wish, @Nullable CarriedOn from, Closing held)
       throws IOException, Unreadable {
     Library library = proven(wish.procedure());
     Procedure procedure = library.main();
     Instrument instrument = wish.instrument() == null ? null : store.instrument(wish.instrument());
     String kind = wish.kind() != null ? wish.kind() : instrument == null ? null : instrument.kind();
     if (kind != null) {
-      TraitOptions.kind(kind, library.kinds());
+      library.kind(kind);
     }
     if (instrument != null && from == null) {
       held.keep(store.hold(instrument.name()));
@@ -142,8 +140,8 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
    * Takes a session up again. One whose record does not fit its procedure any more is ended, and a
    * new one goes on in its place.
    */
-  Opened resume(String session) throws IOException, Unreadable {
-    Held held = new Held();
+  public Opened resume(String session) throws IOException, Unreadable {
+    Closing held = new Closing();
     try {
       return resumed(session, held);
     } catch (IOException | Unreadable | RuntimeException e) {
@@ -152,7 +150,7 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
     }
   }
 
-  private Opened resumed(String session, Held held) throws IOException, Unreadable {
+  private Opened resumed(String session, Closing held) throws IOException, Unreadable {
     Journal journal = held.keep(store.open(session));
     Journal.Contents contents = journal.found();
     if (contents.header() == null || contents.events().isEmpty()) {
@@ -181,12 +179,12 @@ record Desk(Store store, @Nullable Path own, Clock clock) {
   }
 
   /** What is due and will be, the soonest first. No procedure is read for it. */
-  List<Due> dues(Instant now) throws IOException, Unreadable {
+  public List<Due> dues(Instant now) throws IOException, Unreadable {
     return Dues.of(store.sessions(), store.instrumentNames(), rules().limits().rechecks(), now);
   }
 
   /** The one session that is unfinished, for {@code resume} without a name. */
-  String onlyUnfinished() throws IOException {
+  public String onlyUnfinished() throws IOException {
     List<Store.Glance> open = unfinished();
     if (open.isEmpty()) {
       throw new NotUnderstood(

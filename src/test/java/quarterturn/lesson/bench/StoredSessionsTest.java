@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.lesson.bench;
 
 import static com.google.common.truth.Truth.assertThat;
 import static java.util.Objects.requireNonNull;
@@ -28,20 +28,18 @@ import quarterturn.lesson.Refusal;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.WriterFile;
 import quarterturn.lesson.WriterLog;
-import quarterturn.lesson.bench.Gate;
-import quarterturn.lesson.bench.LessonBench;
-import quarterturn.lesson.bench.LessonSession;
 import quarterturn.procedure.Feel;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.session.Refused;
+import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.BracketParser;
 
 /** A bench in a lesson on an invented neck, broken off and taken up again. */
-class LessonCourseTest {
+class StoredSessionsTest {
   private static final String SEEN = "What the leaves show: ";
   private static final Instant T = Instant.parse("2027-03-01T09:00:00Z");
   private static final Clock CLOCK = Clock.fixed(T, ZoneOffset.UTC);
@@ -73,10 +71,10 @@ class LessonCourseTest {
     if (!again) {
       bench.record(new LessonEvent.Came(T, "Ana"));
     }
-    Desk desk = new Desk(Store.at(in.resolve("left")), null, CLOCK);
+    Sessions sessions = new Sessions(Store.at(in.resolve("left")), null, CLOCK);
     Plan.Setup setup = requireNonNull(plan.forBench("left"));
     LessonSession session =
-        new LessonSession(bench, plan, in, CLOCK, new LessonCourse(desk, plan, setup));
+        new LessonSession(bench, plan, in, CLOCK, new StoredSessions(sessions, plan, setup));
     open = session;
     return session;
   }

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.session.store;
 
 import static com.google.common.truth.Truth.assertThat;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -11,10 +11,10 @@ import java.nio.file.Path;
 import java.time.Clock;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.command.Cli;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Unreadable;
 import quarterturn.procedure.kind.Style;
-import quarterturn.session.store.Store;
 
 /** A folder of one's own procedures. */
 class OwnFilesTest {
@@ -31,14 +31,15 @@ class OwnFilesTest {
     Path own = Files.createDirectories(folder.resolve("own/procedures"));
     Path file = own.resolve("relief.yaml");
     Files.writeString(file, shipped().replace("smooth: key-out", "smooth: seat"));
-    Desk desk = new Desk(Store.at(folder.resolve("data")), own.getParent(), Clock.systemUTC());
-    Desk.Wish wish = new Desk.Wish("relief", null, "bass-34", Style.MEDIUM, Role.BEGINNER);
-    Unreadable refused = assertThrows(Unreadable.class, () -> desk.start(wish));
+    Sessions sessions =
+        new Sessions(Store.at(folder.resolve("data")), own.getParent(), Clock.systemUTC());
+    Sessions.Wish wish = new Sessions.Wish("relief", null, "bass-34", Style.MEDIUM, Role.BEGINNER);
+    Unreadable refused = assertThrows(Unreadable.class, () -> sessions.start(wish));
     assertThat(refused).hasMessageThat().contains("turn-after-turn");
     assertThat(Store.at(folder.resolve("data")).sessions()).isEmpty();
     // One that calls it is not started either.
-    Desk.Wish whole = new Desk.Wish("setup", null, "bass-34", Style.MEDIUM, Role.BEGINNER);
-    assertThrows(Unreadable.class, () -> desk.start(whole));
+    Sessions.Wish whole = new Sessions.Wish("setup", null, "bass-34", Style.MEDIUM, Role.BEGINNER);
+    assertThrows(Unreadable.class, () -> sessions.start(whole));
   }
 
   private static String shipped() throws IOException {

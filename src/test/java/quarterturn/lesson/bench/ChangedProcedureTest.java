@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.lesson.bench;
 
 import static com.google.common.truth.Truth.assertThat;
 import static java.util.Objects.requireNonNull;
@@ -14,9 +14,10 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.command.OrdinaryAnswers;
+import quarterturn.command.SampleFolder;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Plan;
-import quarterturn.lesson.bench.Course;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
@@ -25,6 +26,7 @@ import quarterturn.session.Bench;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
 import quarterturn.session.engine.Answers;
+import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
@@ -45,8 +47,8 @@ class ChangedProcedureTest {
     samples = SampleFolder.copied(folder);
   }
 
-  private Desk desk() {
-    return new Desk(samples.store(), samples.in("own"), CLOCK);
+  private Sessions sessions() {
+    return new Sessions(samples.store(), samples.in("own"), CLOCK);
   }
 
   /** Gives a step another name, so that a record that tells of it does not fit any more. */
@@ -68,7 +70,7 @@ class ChangedProcedureTest {
   @Test
   void itsTurnsAndReadingsAreSaidAndCarriedOn() throws Exception {
     rename("house-relief", "slacken", "let-down");
-    try (Desk.Opened opened = desk().resume(MID_TURN)) {
+    try (Sessions.Opened opened = sessions().resume(MID_TURN)) {
       assertThat(opened.name()).isNotEqualTo(MID_TURN);
       Bench bench = opened.bench();
       String said = bench.prompt().said().text();
@@ -89,7 +91,7 @@ class ChangedProcedureTest {
     Event.Ended ended = ended(MID_TURN);
     assertThat(ended.outcome()).isEqualTo("procedure-changed");
     assertThat(ended.handOver()).isFalse();
-    Astray over = assertThrows(Astray.class, () -> desk().resume(MID_TURN));
+    Astray over = assertThrows(Astray.class, () -> sessions().resume(MID_TURN));
     assertThat(over).hasMessageThat().contains("has ended");
   }
 
@@ -106,7 +108,7 @@ class ChangedProcedureTest {
   void whatItsTurnsLeaveOfTheDayHoldsInTheNewOne() throws Exception {
     // Three sixteenths are made; the day's quarter of the user's own limits leaves one more.
     rename("house-relief", "slacken", "let-down");
-    try (Desk.Opened opened = desk().resume(MID_TURN)) {
+    try (Sessions.Opened opened = sessions().resume(MID_TURN)) {
       Bench bench = opened.bench();
       int turns = 0;
       while (!(bench.prompt() instanceof Prompt.Wait wait && wait.rest())) {
@@ -127,7 +129,7 @@ class ChangedProcedureTest {
     for (String session : List.of(NAMED, UNNAMED)) {
       String name = session;
       for (int i = 0; i < 2; i++) {
-        try (Desk.Opened opened = desk().resume(name)) {
+        try (Sessions.Opened opened = sessions().resume(name)) {
           assertThat(opened.name().equals(name)).isEqualTo(i > 0);
           assertThat(opened.bench().prompt().said().text()).contains("in the middle of a rod turn");
           assertThat(opened.bench().overview().net()).isEqualTo(new Turn(0.375));
@@ -136,13 +138,13 @@ class ChangedProcedureTest {
           opened.bench().leave();
         }
       }
-      try (Desk.Opened opened = desk().resume(name)) {
+      try (Sessions.Opened opened = sessions().resume(name)) {
         opened.bench().answer(new Answer.Confirmed());
         opened.bench().answer(new Answer.Confirmed());
         opened.bench().leave();
       }
       rename("relief", "good-day", "good-morning");
-      try (Desk.Opened opened = desk().resume(name)) {
+      try (Sessions.Opened opened = sessions().resume(name)) {
         assertThat(opened.name()).isNotEqualTo(name);
         assertThat(opened.bench().overview().net()).isEqualTo(new Turn(0.375));
         assertThat(opened.bench().overview().kind()).isNotNull();
@@ -154,9 +156,10 @@ class ChangedProcedureTest {
   @Test
   void theDayIsNotCountedTwice() throws Exception {
     rename("relief", "welcome", "good-day");
-    desk().resume(NAMED).close();
-    Desk.Wish wish = new Desk.Wish("relief", "turn-bass", null, Style.MEDIUM, Role.BEGINNER);
-    try (Desk.Opened opened = desk().start(wish)) {
+    sessions().resume(NAMED).close();
+    Sessions.Wish wish =
+        new Sessions.Wish("relief", "turn-bass", null, Style.MEDIUM, Role.BEGINNER);
+    try (Sessions.Opened opened = sessions().start(wish)) {
       assertThat(opened.bench().overview().today()).isEqualTo(new Turn(0.375));
     }
   }
@@ -165,8 +168,8 @@ class ChangedProcedureTest {
   void aCalledProcedureThatWasChangedIsNoRefusalEither() throws Exception {
     rename("intake", "room", "room");
     String name;
-    Desk.Wish wish = new Desk.Wish("setup", null, "bass-34", Style.MEDIUM, Role.BEGINNER);
-    try (Desk.Opened opened = desk().start(wish)) {
+    Sessions.Wish wish = new Sessions.Wish("setup", null, "bass-34", Style.MEDIUM, Role.BEGINNER);
+    try (Sessions.Opened opened = sessions().start(wish)) {
       while (!(opened.bench().prompt() instanceof Prompt.Write)) {
         opened.bench().answer(OrdinaryAnswers.to(opened.bench(), new Bracket(0.6, 0.65)));
       }
@@ -174,7 +177,7 @@ class ChangedProcedureTest {
       name = opened.name();
     }
     rename("intake", "room", "quiet-room");
-    try (Desk.Opened opened = desk().resume(name)) {
+    try (Sessions.Opened opened = sessions().resume(name)) {
       assertThat(opened.name()).isNotEqualTo(name);
       assertThat(opened.bench().prompt().said().text()).contains("rod not turned");
     }
@@ -195,9 +198,9 @@ class ChangedProcedureTest {
             false);
     rename("relief", "welcome", "good-day");
     Store work = Store.at(samples.in("work-of-the-bench"));
-    Desk desk = new Desk(work, samples.in("own"), CLOCK);
-    LessonCourse course = new LessonCourse(desk, plan, real);
-    try (Course.Run run = course.open(0)) {
+    Sessions sessions = new Sessions(work, samples.in("own"), CLOCK);
+    StoredSessions course = new StoredSessions(sessions, plan, real);
+    try (BenchSessions.Run run = course.open(0)) {
       Bench bench = requireNonNull(run.live());
       for (int i = 0; i < 3; i++) {
         bench.answer(OrdinaryAnswers.to(bench, new Bracket(0.6, 0.65)));
@@ -205,9 +208,10 @@ class ChangedProcedureTest {
     }
     rename("relief", "good-day", "good-morning");
     Clock later = Clock.offset(CLOCK, Duration.ofHours(1));
-    LessonCourse next = new LessonCourse(new Desk(work, samples.in("own"), later), plan, real);
+    StoredSessions next =
+        new StoredSessions(new Sessions(work, samples.in("own"), later), plan, real);
     for (int i = 0; i < 2; i++) {
-      try (Course.Run run = next.open(0)) {
+      try (BenchSessions.Run run = next.open(0)) {
         assertThat(requireNonNull(run.live()).prompt().said().text())
             .contains("The procedure was changed");
         // What was answered at the bench before counts on.
@@ -220,7 +224,7 @@ class ChangedProcedureTest {
   void oneThatStillFitsGoesOn() throws Exception {
     Path file = samples.in("own/procedures/house-relief.yaml");
     Files.writeString(file, Files.readString(file).replace("Slacken every", "Let down every"));
-    try (Desk.Opened opened = desk().resume(MID_TURN)) {
+    try (Sessions.Opened opened = sessions().resume(MID_TURN)) {
       assertThat(opened.name()).isEqualTo(MID_TURN);
       opened.bench().answer(new Answer.Confirmed());
       assertThat(opened.bench().prompt().said().step()).isEqualTo("was-turn-made");

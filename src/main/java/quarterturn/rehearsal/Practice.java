@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.rehearsal;
 
 import java.io.IOException;
 import java.time.Instant;
@@ -12,35 +12,29 @@ import quarterturn.procedure.Role;
 import quarterturn.procedure.Unreadable;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
-import quarterturn.rehearsal.Draw;
-import quarterturn.rehearsal.InstrumentTraits;
-import quarterturn.rehearsal.NamedNeck;
-import quarterturn.rehearsal.NeckTraits;
-import quarterturn.rehearsal.PracticeBench;
-import quarterturn.rehearsal.SimulatedInstrument;
-import quarterturn.rehearsal.SimulatedNeck;
 import quarterturn.session.Event;
 import quarterturn.session.engine.Engine;
+import quarterturn.session.store.Sessions;
 
 /**
  * Opens rehearsals.
  *
  * @param kind of the instrument whose neck is simulated
  */
-record Practice(Desk desk, String procedure, String kind, Style style, Role role) {
+public record Practice(Sessions sessions, String procedure, String kind, Style style, Role role) {
   /** Necks that are drawn unasked have numbers below this, so that they can be typed again. */
-  static final int NUMBERED = 100_000;
+  public static final int NUMBERED = 100_000;
 
-  static final String USUAL_KIND = "bass-34";
-  static final Style USUAL_STYLE = Style.MEDIUM;
+  public static final String USUAL_KIND = "bass-34";
+  public static final Style USUAL_STYLE = Style.MEDIUM;
 
   /** A beginner's on a bass. */
-  static Practice usual(Desk desk) throws IOException, Unreadable {
-    return new Practice(desk, desk.named(null), USUAL_KIND, USUAL_STYLE, Role.BEGINNER);
+  public static Practice usual(Sessions sessions) throws IOException, Unreadable {
+    return new Practice(sessions, sessions.named(null), USUAL_KIND, USUAL_STYLE, Role.BEGINNER);
   }
 
   /** On a neck whose name says what is to be learned from it. */
-  PracticeBench on(NamedNeck neck) throws IOException, Unreadable {
+  public PracticeBench on(NamedNeck neck) throws IOException, Unreadable {
     Library library = library();
     String again = "To meet it again: " + command(library) + " --neck " + neck.word() + ".";
     InstrumentTraits traits = neck.on(library.kind(kind), style);
@@ -48,7 +42,7 @@ record Practice(Desk desk, String procedure, String kind, Style style, Role role
   }
 
   /** On any neck; the same seed gives the same one. */
-  PracticeBench on(long seed) throws IOException, Unreadable {
+  public PracticeBench on(long seed) throws IOException, Unreadable {
     SplittableRandom random = new SplittableRandom(seed);
     NeckTraits neck = Draw.any(random);
     Library library = library();
@@ -70,8 +64,8 @@ record Practice(Desk desk, String procedure, String kind, Style style, Role role
   }
 
   private Library library() throws IOException, Unreadable {
-    Library library = desk.library(procedure);
-    TraitOptions.kind(kind, library.kinds());
+    Library library = sessions.library(procedure);
+    library.kind(kind);
     return library;
   }
 
@@ -79,7 +73,7 @@ record Practice(Desk desk, String procedure, String kind, Style style, Role role
       Library library, InstrumentTraits traits, SplittableRandom random, String again)
       throws IOException {
     Procedure main = library.main();
-    Instant now = desk.clock().instant().truncatedTo(ChronoUnit.SECONDS);
+    Instant now = sessions.clock().instant().truncatedTo(ChronoUnit.SECONDS);
     Event.Started started =
         new Event.Started(
             now,

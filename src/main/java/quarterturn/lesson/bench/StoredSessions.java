@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.lesson.bench;
 
 import java.io.IOException;
 import java.time.Clock;
@@ -13,13 +13,13 @@ import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.lesson.Plan;
-import quarterturn.lesson.bench.Course;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Unreadable;
 import quarterturn.rehearsal.InstrumentTraits;
 import quarterturn.rehearsal.NamedNeck;
+import quarterturn.rehearsal.Practice;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.SimulatedInstrument;
 import quarterturn.rehearsal.SimulatedNeck;
@@ -27,6 +27,8 @@ import quarterturn.session.Event;
 import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.session.journal.Journal;
+import quarterturn.session.store.Closing;
+import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.session.store.Trait;
 import quarterturn.session.store.Traits;
@@ -35,22 +37,22 @@ import quarterturn.session.store.Traits;
  * A bench's sessions, in a data folder of its own. A simulated instrument is built again from its
  * seed, and all that was done to it is done once more, session by session.
  */
-final class LessonCourse implements Course {
+public final class StoredSessions implements BenchSessions {
   private static final String GREETING =
       "The neck is a simulated one. Notes tell what you would see and feel; what no note speaks of"
           + " is in order.";
 
-  private final Desk desk;
+  private final Sessions sessions;
   private final Plan plan;
   private final Plan.Setup setup;
   private @Nullable SimulatedInstrument simulated;
   private @Nullable PracticeBench last;
 
   /**
-   * @param desk with the bench's own folder
+   * @param sessions with the bench's own folder
    */
-  LessonCourse(Desk desk, Plan plan, Plan.Setup setup) {
-    this.desk = desk;
+  public StoredSessions(Sessions sessions, Plan plan, Plan.Setup setup) {
+    this.sessions = sessions;
     this.plan = plan;
     this.setup = setup;
   }
@@ -58,48 +60,48 @@ final class LessonCourse implements Course {
   @Override
   public Run open(int n) throws IOException, Unreadable {
     String procedure = plan.procedures().get(n);
-    if (!desk.store().instrumentNames().contains(setup.kind())) {
-      Instant now = desk.clock().instant();
-      desk.store().add(Traits.instrument(setup.kind(), now, Map.of(Trait.KIND, setup.kind())));
+    if (!sessions.store().instrumentNames().contains(setup.kind())) {
+      Instant now = sessions.clock().instant();
+      sessions.store().add(Traits.instrument(setup.kind(), now, Map.of(Trait.KIND, setup.kind())));
     }
-    List<Store.Glance> sessions =
-        desk.store().sessions().stream()
+    List<Store.Glance> glances =
+        sessions.store().sessions().stream()
             .filter(glance -> procedure.equals(glance.procedure()) && glance.started() != null)
             .toList();
-    Store.Glance begun = sessions.isEmpty() ? null : sessions.get(0);
+    Store.Glance begun = glances.isEmpty() ? null : glances.get(0);
     return setup.neck() == null
-        ? real(procedure, sessions)
+        ? real(procedure, glances)
         : simulated(procedure, begun, setup.neck());
   }
 
   /**
    * On a real instrument.
    *
-   * @param sessions of this procedure, the newest first; it stands in the place of the others
+   * @param glances of this procedure, the newest first; it stands in the place of the others
    */
-  private Run real(String procedure, List<Store.Glance> sessions) throws IOException, Unreadable {
-    Store.Glance begun = sessions.isEmpty() ? null : sessions.get(0);
+  private Run real(String procedure, List<Store.Glance> glances) throws IOException, Unreadable {
+    Store.Glance begun = glances.isEmpty() ? null : glances.get(0);
     if (begun != null && begun.ended() != null) {
-      Library library = desk.proven(procedure);
+      Library library = sessions.proven(procedure);
       Engine engine = new Engine(library, new BeliefAdvisor());
-      List<Event> events = desk.store().read(begun.name()).events();
-      LiveBench over = LiveBench.ended(engine, begun.name(), events, desk.clock());
-      return new Run(library, replaced(sessions, begun.name()), over, null, () -> {});
+      List<Event> events = sessions.store().read(begun.name()).events();
+      LiveBench over = LiveBench.ended(engine, begun.name(), events, sessions.clock());
+      return new Run(library, replaced(glances, begun.name()), over, null, () -> {});
     }
-    Desk.Opened opened =
+    Sessions.Opened opened =
         begun == null
-            ? desk.start(new Desk.Wish(procedure, setup.kind(), null, null, Role.BEGINNER))
-            : desk.resume(begun.name());
-    List<Event> replaced = replaced(sessions, opened.name());
-    return new Run(desk.library(procedure), replaced, opened.bench(), null, opened::close);
+            ? sessions.start(new Sessions.Wish(procedure, setup.kind(), null, null, Role.BEGINNER))
+            : sessions.resume(begun.name());
+    List<Event> replaced = replaced(glances, opened.name());
+    return new Run(sessions.library(procedure), replaced, opened.bench(), null, opened::close);
   }
 
   /** What happened in the sessions in whose place one stands, oldest first. */
-  private List<Event> replaced(List<Store.Glance> sessions, String by) throws IOException {
+  private List<Event> replaced(List<Store.Glance> glances, String by) throws IOException {
     List<Event> events = new ArrayList<>();
-    for (Store.Glance glance : sessions) {
+    for (Store.Glance glance : glances) {
       if (!glance.name().equals(by)) {
-        events.addAll(0, desk.store().read(glance.name()).events());
+        events.addAll(0, sessions.store().read(glance.name()).events());
       }
     }
     return events;
@@ -107,7 +109,7 @@ final class LessonCourse implements Course {
 
   private Run simulated(String procedure, Store.@Nullable Glance begun, NamedNeck neck)
       throws IOException, Unreadable {
-    Library library = desk.proven(procedure);
+    Library library = sessions.proven(procedure);
     if (simulated == null) {
       InstrumentTraits traits = neck.on(library.kind(setup.kind()), Practice.USUAL_STYLE);
       SplittableRandom chance = new SplittableRandom(setup.seed());
@@ -115,7 +117,7 @@ final class LessonCourse implements Course {
       simulated = new SimulatedInstrument(traits, simulatedNeck, library.kind(setup.kind()));
     }
     Engine engine = new Engine(library, new BeliefAdvisor());
-    Held held = new Held();
+    Closing held = new Closing();
     try {
       PracticeBench bench =
           begun == null
@@ -130,11 +132,11 @@ final class LessonCourse implements Course {
   }
 
   private PracticeBench begin(
-      Library library, Engine engine, SimulatedInstrument instrument, Held held)
+      Library library, Engine engine, SimulatedInstrument instrument, Closing held)
       throws IOException {
     Procedure main = library.main();
-    Store store = desk.store();
-    Clock clock = desk.clock();
+    Store store = sessions.store();
+    Clock clock = sessions.clock();
     LocalDate day = LocalDate.ofInstant(clock.instant(), clock.getZone());
     Store.Created created =
         store.create(main.id(), main.revision(), main.digest(), day, new Random());
@@ -159,9 +161,9 @@ final class LessonCourse implements Course {
   }
 
   private PracticeBench again(
-      Library library, Engine engine, SimulatedInstrument instrument, String session, Held held)
+      Library library, Engine engine, SimulatedInstrument instrument, String session, Closing held)
       throws IOException {
-    Journal journal = held.keep(desk.store().open(session));
+    Journal journal = held.keep(sessions.store().open(session));
     PracticeBench.Kept kept =
         new PracticeBench.Kept(session, journal.found().events(), journal::append);
     return PracticeBench.again(library, engine, instrument, GREETING, kept);

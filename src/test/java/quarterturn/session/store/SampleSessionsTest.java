@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.session.store;
 
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
@@ -19,6 +19,9 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.command.Captured;
+import quarterturn.command.OrdinaryAnswers;
+import quarterturn.command.SampleFolder;
 import quarterturn.procedure.Role;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
@@ -42,14 +45,14 @@ class SampleSessionsTest {
     samples = SampleFolder.copied(folder);
   }
 
-  private Desk desk(String at, @Nullable String own) {
+  private Sessions sessions(String at, @Nullable String own) {
     Clock clock = Clock.fixed(Instant.parse(at), ZoneOffset.UTC);
-    return new Desk(samples.store(), own == null ? null : samples.in(own), clock);
+    return new Sessions(samples.store(), own == null ? null : samples.in(own), clock);
   }
 
   /** What is asked after the break is told of, at the same session. */
   private Prompt resumed(String session, String at, @Nullable String own) throws Exception {
-    try (Desk.Opened opened = desk(at, own).resume(session)) {
+    try (Sessions.Opened opened = sessions(at, own).resume(session)) {
       assertThat(opened.name()).isEqualTo(session);
       assertThat(opened.bench().prompt().said().step()).isEqualTo("welcome-back");
       opened.bench().answer(new Answer.Confirmed());
@@ -80,8 +83,8 @@ class SampleSessionsTest {
 
   @Test
   void halfATurnMadeAnHourBeforeIsRested() throws Exception {
-    Desk.Wish wish = new Desk.Wish("relief", "rest-bass", null, null, Role.BEGINNER);
-    try (Desk.Opened opened = desk("2027-03-01T11:23:00Z", null).start(wish)) {
+    Sessions.Wish wish = new Sessions.Wish("relief", "rest-bass", null, null, Role.BEGINNER);
+    try (Sessions.Opened opened = sessions("2027-03-01T11:23:00Z", null).start(wish)) {
       Bench bench = opened.bench();
       assertThat(bench.overview().today()).isEqualTo(new Turn(0.5));
       assertThat(bench.overview().net()).isEqualTo(Turn.NONE);
@@ -95,8 +98,8 @@ class SampleSessionsTest {
 
   @Test
   void theirOwnLimitsHold() throws Exception {
-    Desk.Wish wish = new Desk.Wish("house-relief", "house-bass", null, null, Role.BEGINNER);
-    try (Desk.Opened opened = desk("2027-03-05T11:23:00Z", "own").start(wish)) {
+    Sessions.Wish wish = new Sessions.Wish("house-relief", "house-bass", null, null, Role.BEGINNER);
+    try (Sessions.Opened opened = sessions("2027-03-05T11:23:00Z", "own").start(wish)) {
       Bench bench = opened.bench();
       while (!(bench.prompt() instanceof Prompt.TurnRod)) {
         bench.answer(OrdinaryAnswers.to(bench, new Bracket(1.2, 1.25)));

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.session.store;
 
 import static com.google.common.truth.Truth.assertThat;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -18,7 +18,6 @@ import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Instrument;
 import quarterturn.session.Prompt;
-import quarterturn.session.store.Store;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -26,29 +25,29 @@ import quarterturn.unit.Turn;
 class OneNeckTest {
   private static final Instant NOON = Instant.parse("2027-03-01T12:00:00Z");
   private static final String NAME = "practice-bass";
-  private static final Desk.Wish WISH =
-      new Desk.Wish("relief", NAME, null, Style.MEDIUM, Role.BEGINNER);
+  private static final Sessions.Wish WISH =
+      new Sessions.Wish("relief", NAME, null, Style.MEDIUM, Role.BEGINNER);
 
   @TempDir Path folder;
-  private Desk desk = new Desk(Store.at(Path.of("unset")), null, Clock.systemUTC());
+  private Sessions sessions = new Sessions(Store.at(Path.of("unset")), null, Clock.systemUTC());
 
   @BeforeEach
   void addInstrument() throws Exception {
     Store store = Store.at(folder.resolve("data"));
     store.add(new Instrument(NAME, "bass-34", Style.MEDIUM, null, null, NOON));
-    desk = new Desk(store, null, Clock.fixed(NOON, ZoneOffset.UTC));
+    sessions = new Sessions(store, null, Clock.fixed(NOON, ZoneOffset.UTC));
   }
 
   @Test
   void aSessionLeftOpenLearnsOfTheTurnsOfALaterOne() throws Exception {
     String first;
-    try (Desk.Opened opened = desk.start(WISH)) {
+    try (Sessions.Opened opened = sessions.start(WISH)) {
       first = opened.name();
     }
-    try (Desk.Opened opened = desk.start(WISH)) {
+    try (Sessions.Opened opened = sessions.start(WISH)) {
       turnAHalf(opened.bench());
     }
-    try (Desk.Opened opened = desk.resume(first)) {
+    try (Sessions.Opened opened = sessions.resume(first)) {
       assertThat(opened.bench().prompt().said().text()).contains("rod tightened 1/8 turn");
       assertThat(opened.bench().overview().today()).isEqualTo(new Turn(0.5));
       assertThat(opened.bench().overview().net()).isEqualTo(new Turn(0.5));
@@ -59,12 +58,12 @@ class OneNeckTest {
 
   @Test
   void aTurnAskedForWhenASessionWasLeftMayHaveBeenMade() throws Exception {
-    try (Desk.Opened opened = desk.start(WISH)) {
+    try (Sessions.Opened opened = sessions.start(WISH)) {
       toTurn(opened.bench());
       assertThat(((Prompt.TurnRod) opened.bench().prompt()).turn()).isEqualTo(Turn.EIGHTH);
       opened.bench().leave();
     }
-    try (Desk.Opened opened = desk.start(WISH)) {
+    try (Sessions.Opened opened = sessions.start(WISH)) {
       assertThat(opened.bench().overview().today()).isEqualTo(Turn.EIGHTH);
     }
   }
@@ -72,17 +71,17 @@ class OneNeckTest {
   @Test
   void oneNeckIsInOneOpenSessionAtATime() throws Exception {
     String name;
-    try (Desk.Opened opened = desk.start(WISH)) {
+    try (Sessions.Opened opened = sessions.start(WISH)) {
       name = opened.name();
-      IOException refused = assertThrows(IOException.class, () -> desk.start(WISH));
+      IOException refused = assertThrows(IOException.class, () -> sessions.start(WISH));
       assertThat(refused).hasMessageThat().contains("open in another window");
     }
-    try (Desk.Opened other = desk.start(WISH)) {
-      IOException refused = assertThrows(IOException.class, () -> desk.resume(name));
+    try (Sessions.Opened other = sessions.start(WISH)) {
+      IOException refused = assertThrows(IOException.class, () -> sessions.resume(name));
       assertThat(refused).hasMessageThat().contains("a session on practice-bass is open");
       assertThat(other.name()).isNotEqualTo(name);
     }
-    desk.resume(name).close();
+    sessions.resume(name).close();
   }
 
   /** Turns what is asked for until the day's half turn is used. */

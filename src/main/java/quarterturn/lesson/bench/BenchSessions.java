@@ -14,7 +14,7 @@ import quarterturn.session.Prompt;
 import quarterturn.session.engine.LiveBench;
 
 /** The sessions of one bench: the plan's procedures, one after the other, on one instrument. */
-public interface Course {
+public interface BenchSessions {
   /**
    * Opens the session of the plan's procedure of this index; one that was begun goes on, and one
    * that has ended is looked at once more.
