@@ -20,10 +20,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** An option before a command means what it means behind it. */
+@Isolated
 class CommandFirstTest {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2024-06-01T10:00:00Z"), ZoneOffset.UTC);

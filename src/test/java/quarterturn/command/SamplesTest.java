@@ -16,11 +16,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.report.sheet.SheetFormat;
 import quarterturn.session.Instrument;
 import quarterturn.session.store.Store;
 
 /** What was on a disk of the first version reads, lists and exports as it did then. */
+@Isolated
 class SamplesTest {
   private static final Instant THEN = Instant.parse("2027-03-02T09:30:00Z");
 

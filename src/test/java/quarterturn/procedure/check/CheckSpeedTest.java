@@ -6,12 +6,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /**
  * Whoever saves a file under {@code --watch} should have the answer at once: a process that has
  * checked before checks all shipped procedures within the bound. It is a process of its own, since
  * other tests leave the machine's compiler with other habits; the best round is least disturbed.
  */
+@Isolated
 class CheckSpeedTest {
   private static final int BOUND_MS = 300;
   private static final int ROUNDS = 100;

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.command.Captured;
 import quarterturn.command.OrdinaryAnswers;
 import quarterturn.command.SampleFolder;
@@ -30,6 +31,7 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /** Sessions of the first version go on with this one, and count as they did. */
+@Isolated
 class SampleSessionsTest {
   /** What a procedure that comes with the program words, and may word anew. */
   private static final Set<String> WORDS =
