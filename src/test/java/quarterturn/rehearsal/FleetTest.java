@@ -4,6 +4,7 @@ import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
 import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import quarterturn.script.FleetJson;
 
@@ -12,18 +13,26 @@ import quarterturn.script.FleetJson;
  * necks are drawn from an estimate; see {@link Draw}.
  */
 class FleetTest {
+  private static final int NECKS = 1500;
   private static final long SEED = 20_270_412;
 
   private static Fleet.Result run(int necks, long seed) throws InterruptedException {
     return new Fleet(Practising.relief(), necks, seed).run(done -> {});
   }
 
+  @SuppressWarnings("NullAway.Init")
+  private static Fleet.Result played;
+
+  @BeforeAll
+  static void play() throws InterruptedException {
+    played = run(NECKS, SEED);
+  }
+
   @Test
   void theAdviceIsNearlyAsGoodAsKnowingTheNeck() throws Exception {
-    Fleet.Result result = run(1500, SEED);
-    SoundNecks sound = result.sound();
+    SoundNecks sound = played.sound();
     String where = "seed " + SEED;
-    assertThat(sound.advised().necks() + sound.outOfReach().necks()).isEqualTo(1500);
+    assertThat(sound.advised().necks() + sound.outOfReach().necks()).isEqualTo(NECKS);
     assertWithMessage(where).that(sound.outOfReach().necks()).isAtMost(75);
     assertWithMessage(where).that(sound.overFloor()).isAtMost(1.10);
     assertWithMessage(where).that(sound.advised().overshoots()).isAtMost(0.03);
@@ -38,7 +47,7 @@ class FleetTest {
 
   @Test
   void brokenNecksAreFoundWithoutForce() throws Exception {
-    FaultyNecks faulty = run(1500, SEED).faulty();
+    FaultyNecks faulty = played.faulty();
     String where = "seed " + SEED;
     assertWithMessage(where).that(faulty.missed()).isEqualTo(0);
     assertWithMessage(where).that(faulty.all().mostNet().turns()).isAtMost(1);

@@ -24,7 +24,7 @@ import quarterturn.unit.Turn;
 
 /** The promises that hold for any answers whatever, legal or not. */
 class PromiseTest {
-  private static final int SESSIONS = 10_000;
+  private static final int SESSIONS = 1000 * Integer.getInteger("quarterturn.times", 1);
 
   @Test
   void noAnswersLeadToAnUnsafeTurn() throws Exception {

@@ -18,6 +18,13 @@ import quarterturn.procedure.Step;
 public final class Walks {
   private final Map<List<Object>, Paths> known = new HashMap<>();
 
+  /** Those made so far; what either makes from now on the other does not know. */
+  public Walks copy() {
+    Walks copy = new Walks();
+    copy.known.putAll(known);
+    return copy;
+  }
+
   Paths of(Library library, Procedure procedure, Supplier<Paths> walk) {
     List<Object> key =
         new ArrayList<>(List.of(procedure.id(), library.results(), library.limits()));
