@@ -17,9 +17,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The house: floors that use only what lies below, and rooms that can be overlooked. */
+@Tag("slow")
 class HouseTest {
   private static final String ROOT = "quarterturn";
 

@@ -11,12 +11,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.lesson.teacher.BoardView;
 
 /** Three benches and two boards in any order, with crashes, late joins and wrong clocks. */
+@Tag("slow")
 class InterleavingTest {
   private static final int MOVES = 350;
 

@@ -11,11 +11,13 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 /** The typed face at a real terminal. */
 @Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@Tag("slow")
 class TerminalTest {
   /** A terminal with the program in it. */
   private static final class Session implements AutoCloseable {

@@ -8,10 +8,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.read.MutatedFiles;
 
 /** Ten thousand mutated files neither crash the checker nor hold it up, in 256 MiB. */
+@Tag("slow")
 class MutatedFilesTest {
   private static final int COUNT = 10_000 * Integer.getInteger("quarterturn.times", 1);
   private static final int SEED = 20_262;

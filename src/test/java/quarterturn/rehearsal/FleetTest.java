@@ -5,6 +5,7 @@ import static com.google.common.truth.Truth.assertWithMessage;
 
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import quarterturn.script.FleetJson;
 
@@ -12,6 +13,7 @@ import quarterturn.script.FleetJson;
  * The figures of whole sessions, on fewer necks than {@code rehearse --fleet 10000} plays. The
  * necks are drawn from an estimate; see {@link Draw}.
  */
+@Tag("slow")
 class FleetTest {
   private static final int NECKS = 1500;
   private static final long SEED = 20_270_412;

@@ -6,6 +6,7 @@ import static com.google.common.truth.Truth.assertWithMessage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.Window;
 import quarterturn.unit.Bracket;
@@ -16,6 +17,7 @@ import quarterturn.unit.Turn;
  * from an estimate: response lognormal about 0.19 mm, sigma 0.45; slack in 40 of 100; start -0.25
  * to 1.0 mm. The window is 0.25 to 0.40 mm, the first move at most an eighth.
  */
+@Tag("slow")
 class FiguresTest {
   private static final long SEED = 20_270_311;
   private static final int NECKS = 2000;

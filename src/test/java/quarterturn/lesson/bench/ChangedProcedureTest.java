@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.command.OrdinaryAnswers;
@@ -32,6 +33,7 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /** An unfinished session whose procedure was changed goes on in a new one. All is invented. */
+@Tag("slow")
 class ChangedProcedureTest {
   private static final String MID_TURN = "2027-03-01-house-relief-gtp9";
   private static final String NAMED = "2027-03-01-relief-c15s";

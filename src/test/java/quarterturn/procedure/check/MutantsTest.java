@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.procedure.check.walk.Walks;
@@ -23,6 +24,7 @@ import quarterturn.procedure.read.Shelf;
  * The shipped procedures are changed, one place at a time, and the rules have to notice. What they
  * do not notice stands in {@code survivors.txt}, each with why.
  */
+@Tag("slow")
 class MutantsTest {
   private static final List<String> SHIPPED =
       List.of(

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.craft.rod.BeliefAdvisor;
@@ -31,6 +32,7 @@ import quarterturn.unit.Turn;
  * answers taken back and answers that do not fit. What is left to the engine alone is somebody so
  * slow that tuning does not hold until the reading: there a session is no longer compared.
  */
+@Tag("slow")
 class ContainmentTest {
   /** Ten times as many sessions with the profile {@code deep}. */
   private static final int TIMES = Integer.getInteger("quarterturn.times", 1);

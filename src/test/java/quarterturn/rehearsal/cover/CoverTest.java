@@ -5,6 +5,7 @@ import static com.google.common.truth.Truth.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,6 +16,7 @@ import quarterturn.procedure.Ways;
 import quarterturn.procedure.read.Shelf;
 
 /** Simulated sessions take every way of the shipped procedures, and tell of those they can't. */
+@Tag("slow")
 class CoverTest {
   private static final Duration TIME = Duration.ofMinutes(2);
 

@@ -15,6 +15,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.procedure.Feel;
@@ -28,6 +29,7 @@ import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 
 /** The limits hold whatever a procedure file says. The files and readings here are invented. */
+@Tag("slow")
 class HostileProcedureTest {
   private static final int SEEDS = 300 * Integer.getInteger("quarterturn.times", 1);
   private static final String HEAD =

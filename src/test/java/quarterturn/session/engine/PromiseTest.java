@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Library;
@@ -23,6 +24,7 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /** The promises that hold for any answers whatever, legal or not. */
+@Tag("slow")
 class PromiseTest {
   private static final int SESSIONS = 1000 * Integer.getInteger("quarterturn.times", 1);
 

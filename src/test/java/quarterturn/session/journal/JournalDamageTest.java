@@ -12,11 +12,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.session.Event;
 import quarterturn.session.store.Samples;
 
+@Tag("slow")
 class JournalDamageTest {
   private static final List<Event> EVENTS = Samples.everyKind();
 

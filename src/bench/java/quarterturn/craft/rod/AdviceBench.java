@@ -1,4 +1,4 @@
-package quarterturn.craft;
+package quarterturn.craft.rod;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +14,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import quarterturn.craft.Window;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
