@@ -2,16 +2,19 @@ package quarterturn.line;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.util.HashSet;
+import java.time.Duration;
 import java.util.List;
-import java.util.Set;
+import quarterturn.lesson.bench.BenchDialogue;
 import quarterturn.lesson.bench.BenchWords;
 import quarterturn.lesson.bench.Gate;
 import quarterturn.lesson.bench.LessonSession;
 import quarterturn.procedure.Unreadable;
 import quarterturn.report.Dates;
+import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
+import quarterturn.session.Question;
 import quarterturn.session.Refused;
+import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Printable;
 
 /** A bench in a lesson as plain lines: the session, and what the lesson puts before its prompts. */
@@ -21,18 +24,10 @@ public final class LessonLine implements Between {
   private final LineSource in;
   private final Paper paper;
   private final LessonTalk talk;
-  private final LessonSteps steps;
+  private final BenchDialogue dialogue;
 
-  /** Students whose questions of earlier lessons were looked for. */
-  private final Set<String> greeted = new HashSet<>();
-
-  /** The reading whose spread was told. */
-  private int spread;
-
-  private String duties = "";
-
-  /** The prompt whose questions were told. */
-  private int talked;
+  /** The text that was said last, so that what stays is said once. */
+  private List<String> said = List.of();
 
   private LessonLine(LessonSession session, String again, LineSource in, PrintWriter out) {
     this.session = session;
@@ -40,7 +35,7 @@ public final class LessonLine implements Between {
     this.in = in;
     this.paper = new Paper(out, in);
     this.talk = new LessonTalk(session, in, paper);
-    this.steps = new LessonSteps(session, talk, in, paper);
+    this.dialogue = new BenchDialogue(session);
   }
 
   /**
@@ -71,74 +66,89 @@ public final class LessonLine implements Between {
 
   @Override
   public Then before() throws IOException, LineSource.Interrupted {
-    boolean said = false;
+    boolean something = false;
     while (!talk.leaving()) {
-      Gate gate = gate();
-      if (greet()) {
-        said = true;
-      } else if (session.lesson().students().isEmpty() && !(gate instanceof Gate.Over)) {
-        steps.see(new Gate.Nobody());
-      } else if (gate instanceof Gate.Open open) {
-        return open(open) || said ? Then.SAID : Then.GO_ON;
-      } else if (gate instanceof Gate.Over) {
-        paper.say(List.of("", "The teacher has ended the lesson. Leave everything in order."));
+      boolean opened = dialogue.look();
+      Question question = dialogue.question();
+      if (question == null) {
+        List<String> news = opened ? dialogue.news() : List.of();
+        if (!news.isEmpty()) {
+          say(news);
+        }
+        said = List.of();
+        return something || !news.isEmpty() ? Then.SAID : Then.GO_ON;
+      }
+      something = true;
+      boolean fresh = introduce(question);
+      if (question instanceof Question.Asked asked) {
+        ask(asked, fresh);
+      } else if (question instanceof Question.Hold) {
+        waitForIt(question, fresh);
+      } else if (dialogue.over()) {
         return Then.LEAVE;
       } else {
-        said = true;
-        steps.see(gate);
+        take("");
       }
     }
     return Then.LEAVE;
   }
 
-  private Gate gate() throws IOException {
+  private void say(List<String> lines) {
+    paper.say("");
+    paper.say(lines.stream().map(Printable::of).toList());
+  }
+
+  /** Says what is new of a question's text; false where all of it was said. */
+  private boolean introduce(Question question) {
+    List<String> lines = question.lines();
+    int both = Math.min(lines.size(), said.size());
+    boolean goesOn = lines.subList(0, both).equals(said.subList(0, both));
+    List<String> fresh = goesOn ? lines.subList(both, lines.size()) : lines;
+    if (!fresh.isEmpty()) {
+      say(fresh);
+    }
+    said = lines;
+    return !fresh.isEmpty();
+  }
+
+  private void ask(Question.Asked asked, boolean fresh) throws IOException, LineSource.Interrupted {
+    if (asked.ponder() && fresh) {
+      paper.say("(A moment to think: " + Gate.QUESTION_PAUSE.toSeconds() + " seconds.)");
+      in.pause(Gate.QUESTION_PAUSE);
+    }
+    String typed = talk.line(asked.asks() + " > ", asked.help(), asked.hidden());
+    if (typed != null) {
+      take(typed);
+    }
+  }
+
+  private void take(String typed) throws IOException {
     try {
-      session.look();
-      return session.gate();
-    } catch (Refused e) {
-      throw new IOException("the lesson could not go on: " + e.getMessage(), e);
-    }
-  }
-
-  /** Asks what is due from earlier lessons; true where something was. */
-  private boolean greet() throws IOException, LineSource.Interrupted {
-    for (String student : session.lesson().students()) {
-      if (greeted.add(student)) {
-        List<String> due = session.due(student);
-        if (!due.isEmpty()) {
-          steps.again(student, due);
-          return true;
-        }
+      Dialogue.Taken taken = dialogue.take(typed);
+      if (!taken.brief().isEmpty()) {
+        paper.say(Printable.of(taken.brief()));
       }
+    } catch (Refused | NotUnderstood e) {
+      // As when a stop came first: what keeps the bench is said next.
+      paper.say("Not taken: " + e.getMessage());
     }
-    return false;
   }
 
-  /** Says what comes with an open prompt; true where there was something. */
-  private boolean open(Gate.Open open) {
-    boolean said = false;
-    int round = session.lesson().rounds().size();
-    if (open.spread() != null && spread != round) {
-      spread = round;
-      paper.say("");
-      paper.say(open.spread().lines());
-      paper.say("Now agree on one reading and give it together.");
-      said = true;
+  private void waitForIt(Question held, boolean fresh) throws IOException, LineSource.Interrupted {
+    if (!fresh) {
+      paper.say("Still waiting for the teacher.");
     }
-    String now = session.duties();
-    if (!now.isEmpty() && !now.equals(duties)) {
-      paper.say(List.of("", "In this part: " + now + "."));
-      said = true;
+    if (in.typedByHand()) {
+      talk.line("waiting; Enter looks again > ", "Enter: look again.", false);
+      return;
     }
-    duties = now;
-    int asked = session.asked();
-    if (asked != talked && !session.talk().isEmpty()) {
-      paper.say("");
-      session.talk().forEach(question -> paper.say("To talk about: " + Printable.of(question)));
-      said = true;
+    while (held.equals(dialogue.question())) {
+      in.pause(Duration.ofSeconds(1));
+      dialogue.look();
     }
-    talked = asked;
-    return said;
+    if (!(dialogue.question() instanceof Question.Hold)) {
+      paper.say("The teacher lets this bench go on.");
+    }
   }
 
   @Override

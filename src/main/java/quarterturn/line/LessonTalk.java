@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import quarterturn.lesson.Students;
 import quarterturn.lesson.bench.BenchWords;
 import quarterturn.lesson.bench.LessonSession;
 import quarterturn.session.Refused;
@@ -86,24 +85,5 @@ final class LessonTalk {
             "Leave? Type yes; anything else stays."));
     String line = in.readLine("> ", List.of("yes", "no"));
     return line == null || line.strip().toLowerCase(Locale.ROOT).matches("y|yes|quit");
-  }
-
-  /** Which of several goes next: they say so themselves, and nobody is called up. */
-  @Nullable String which(List<String> missing, String what)
-      throws IOException, LineSource.Interrupted {
-    if (missing.size() == 1) {
-      return missing.get(0);
-    }
-    while (true) {
-      String typed = line(what + " " + String.join(", ", missing) + " > ", "Type a name.", false);
-      if (typed == null) {
-        return null;
-      }
-      String found = Students.match(typed, missing);
-      if (found != null) {
-        return found;
-      }
-      paper.say("Type one of these names, or its beginning: " + String.join(", ", missing) + ".");
-    }
   }
 }

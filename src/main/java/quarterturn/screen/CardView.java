@@ -12,6 +12,7 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Overview;
+import quarterturn.session.Question;
 import quarterturn.unit.Printable;
 
 /** Draws a card over a session: the head stays, and the foot names the keys. */
@@ -28,7 +29,7 @@ final class CardView {
    * @param message a hint, or empty
    */
   static Canvas draw(
-      Card card,
+      Question card,
       Field field,
       int scroll,
       String message,
@@ -43,7 +44,8 @@ final class CardView {
     int inner = Math.min(width - 4, WIDEST);
     canvas.put(2, Head.ROWS + 1, " " + Wrap.cut(card.title(), inner - 2) + " ", Ink.NOW);
     List<Line> text = text(card, inner);
-    List<String> asks = card.asks() == null ? List.of() : Wrap.lines(card.asks(), inner);
+    List<String> asks =
+        card instanceof Question.Asked asked ? Wrap.lines(asked.asks(), inner) : List.of();
     int controls = asks.isEmpty() ? 1 : asks.size() + 1;
     int top = Head.ROWS + 3;
     int room = height - top - controls - FOOT - 3;
@@ -59,7 +61,12 @@ final class CardView {
     if (asks.isEmpty()) {
       canvas.put(2, at, card.help(), Ink.STRONG);
     } else {
-      field(canvas, at, field, card.hidden(), Math.min(62, inner - 4));
+      field(
+          canvas,
+          at,
+          field,
+          card instanceof Question.Asked asked && asked.hidden(),
+          Math.min(62, inner - 4));
     }
     message(canvas, message, height - FOOT - 1, width - 6);
     canvas.row(0, height - FOOT, width, '─', Ink.PLAIN);
@@ -68,11 +75,11 @@ final class CardView {
   }
 
   /** How far a card can be scrolled. */
-  static int lines(Card card, int width) {
+  static int lines(Question card, int width) {
     return text(card, Math.min(width - 4, WIDEST)).size();
   }
 
-  private static List<Line> text(Card card, int width) {
+  private static List<Line> text(Question card, int width) {
     List<Line> out = new ArrayList<>();
     for (String line : card.lines()) {
       out.addAll(Line.wrapped(Printable.of(line), width));
@@ -104,10 +111,10 @@ final class CardView {
     }
   }
 
-  private static List<KeyHints.Hint> hints(Card card) {
+  private static List<KeyHints.Hint> hints(Question card) {
     List<KeyHints.Hint> out = new ArrayList<>();
-    if (!card.waits()) {
-      out.add(new KeyHints.Hint("Enter", card.asks() == null ? "go on" : "accept"));
+    if (!(card instanceof Question.Hold)) {
+      out.add(new KeyHints.Hint("Enter", card instanceof Question.Asked ? "accept" : "go on"));
     }
     out.add(new KeyHints.Hint("F8", "stop the bench"));
     out.add(new KeyHints.Hint("Esc", "back"));

@@ -1,13 +1,10 @@
 package quarterturn.screen;
 
 import java.io.IOException;
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.bench.BenchDialogue;
 import quarterturn.lesson.bench.BenchWords;
 import quarterturn.lesson.bench.Gate;
 import quarterturn.lesson.bench.LessonSession;
@@ -19,6 +16,7 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Overview;
+import quarterturn.session.Question;
 import quarterturn.session.Refused;
 import quarterturn.unit.NotUnderstood;
 
@@ -35,22 +33,11 @@ public final class LessonCards {
   private final LessonSession session;
   private final String again;
   private final LongSupplier nanos;
-  private final Deque<Card> told = new ArrayDeque<>();
-  private final Set<String> greeted = new HashSet<>();
-  private Gate gate = new Gate.Nobody();
-  private List<String> here = List.of();
-  private CardSteps steps;
-  private @Nullable Card card;
-
-  /** Whether the session's prompt was on top at the last look. */
-  private boolean open;
+  private final BenchDialogue dialogue;
+  private @Nullable Question card;
 
   private boolean stopping;
   private boolean leaving;
-  private int spread;
-  private int asked;
-  private String duties = "";
-  private String news = "";
   private Field field = Field.EMPTY;
   private String message = "";
   private int scroll;
@@ -66,17 +53,17 @@ public final class LessonCards {
     this.session = session;
     this.again = again;
     this.nanos = nanos;
-    this.steps = CardSteps.at(session, gate);
+    this.dialogue = new BenchDialogue(session);
   }
 
   /** The card on top, or null where the session's prompt is open. */
-  public @Nullable Card card() {
+  public @Nullable Question card() {
     return card;
   }
 
   /** What is told with the prompt that was opened. */
   public String news() {
-    return news;
+    return String.join(" ", dialogue.news());
   }
 
   String kept() {
@@ -87,34 +74,13 @@ public final class LessonCards {
 
   /** Takes the teacher's orders and sees what comes first; true where a prompt was opened anew. */
   public boolean look() throws IOException {
-    try {
-      session.look();
-      Gate now = session.gate();
-      List<String> present = session.lesson().students();
-      if (!now.equals(gate) || !present.equals(here)) {
-        gate = now;
-        here = present;
-        steps = CardSteps.at(session, now);
-      }
-    } catch (Refused e) {
-      throw new IOException("the lesson could not go on: " + e.getMessage(), e);
-    }
-    greet();
+    boolean fresh = dialogue.look();
     show();
-    boolean fresh = card == null && opened(open);
-    open = card == null;
     return fresh;
   }
 
   private void show() {
-    if (gate instanceof Gate.Open now && now.spread() != null) {
-      int round = session.lesson().rounds().size();
-      if (round != spread) {
-        spread = round;
-        told.add(Card.told("What you read", now.spread().lines()));
-      }
-    }
-    Card next = next();
+    Question next = next();
     if (next == null || card == null || !next.equals(card)) {
       boolean other = card == null || next == null || !next.lines().equals(card.lines());
       since = other ? nanos.getAsLong() : since;
@@ -124,18 +90,15 @@ public final class LessonCards {
     card = next;
   }
 
-  private @Nullable Card next() {
+  private @Nullable Question next() {
     if (leaving) {
-      return new Card(
+      return new Question.Show(
           "Leave now?",
           List.of("The instrument would be left like this: " + session.standing() + ".", kept()),
-          null,
-          false,
-          "y leaves. Esc or n stays.",
-          false);
+          "y leaves. Esc or n stays.");
     }
     if (stopping) {
-      return Card.asked(
+      return new Question.Words(
           "Stop this bench",
           List.of(
               "To stop is always right. Take your hands off the rod nut and leave everything as it"
@@ -143,37 +106,7 @@ public final class LessonCards {
           "Why? It may stay empty. Enter stops the bench.",
           "Enter stops the bench, Esc goes back.");
     }
-    if (!told.isEmpty()) {
-      return told.peek();
-    }
-    Card now = steps.card();
-    if (now == null && !(gate instanceof Gate.Open)) {
-      steps = CardSteps.at(session, gate);
-      now = steps.card();
-    }
-    return now;
-  }
-
-  private void greet() {
-    for (String student : session.lesson().students()) {
-      if (greeted.add(student)) {
-        steps = steps.first(CardSteps.due(session, student));
-      }
-    }
-  }
-
-  private boolean opened(boolean before) {
-    int now = session.asked();
-    String who = session.duties();
-    boolean fresh = !before || now != asked;
-    if (fresh) {
-      String part = who.isEmpty() || who.equals(duties) ? "" : "In this part: " + who + ". ";
-      List<String> talk = now == asked ? List.of() : session.talk();
-      news = part + (talk.isEmpty() ? "" : "To talk about: " + String.join(" ", talk));
-      duties = who;
-    }
-    asked = now;
-    return fresh;
+    return dialogue.question();
   }
 
   /** Begins to stop the bench. */
@@ -192,7 +125,7 @@ public final class LessonCards {
     if (leaving) {
       return leave(key);
     }
-    boolean typing = card != null && card.asks() != null;
+    boolean typing = card instanceof Question.Asked;
     if (key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP) {
       scroll = Math.max(0, scroll + (key == Key.Named.PAGE_DOWN ? PAGE : -PAGE));
     } else if (key.equals(HELP) || (Update.isLetter(key, '?') && field.blank())) {
@@ -227,7 +160,7 @@ public final class LessonCards {
       stopping = false;
     } else if (!field.blank()) {
       field = Field.EMPTY;
-    } else if (!steps.back()) {
+    } else if (!dialogue.back()) {
       message = "Esc never leaves; F10 does.";
     }
   }
@@ -238,12 +171,12 @@ public final class LessonCards {
       if (stopping) {
         session.stop(text);
         stopping = false;
-      } else if (!told.isEmpty()) {
-        told.remove();
-      } else if (gate instanceof Gate.Over) {
+      } else if (dialogue.over()) {
         return new Effect.Leave();
-      } else if (card != null && card.asks() != null) {
-        answered(card, text);
+      } else if (card instanceof Question.Asked asked) {
+        answered(asked, text);
+      } else if (card instanceof Question.Show) {
+        dialogue.take(text);
       }
     } catch (Refused | NotUnderstood e) {
       message = String.valueOf(e.getMessage());
@@ -254,7 +187,7 @@ public final class LessonCards {
     return new Effect.None();
   }
 
-  private void answered(Card on, String text) throws Refused, IOException {
+  private void answered(Question.Asked on, String text) throws Refused, IOException {
     List<String> said = text.isEmpty() ? null : BenchWords.take(session, text);
     if (said != null) {
       message = String.join(" ", said);
@@ -262,14 +195,11 @@ public final class LessonCards {
       return;
     }
     long waited = nanos.getAsLong() - since;
-    if (on.question() && waited < Gate.QUESTION_PAUSE.toNanos()) {
+    if (on.ponder() && waited < Gate.QUESTION_PAUSE.toNanos()) {
       message = "Take a moment to think: an answer counts after 5 seconds.";
       return;
     }
-    List<String> after = steps.answered(text);
-    if (!after.isEmpty()) {
-      told.add(Card.told(steps.title(), after));
-    }
+    dialogue.take(text);
   }
 
   public Canvas draw(Overview overview, int width, int height) {

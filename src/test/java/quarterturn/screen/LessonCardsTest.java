@@ -14,6 +14,7 @@ import quarterturn.screen.state.Effect;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
+import quarterturn.session.Question;
 import quarterturn.unit.Bracket;
 
 /** The cards over a bench's session, by their keys. The neck is invented. */
@@ -37,6 +38,10 @@ class LessonCardsTest {
     LessonCards cards = new LessonCards(session(), "lesson join x", () -> nanos);
     cards.look();
     return cards;
+  }
+
+  private static String asks(LessonCards cards) {
+    return ((Question.Asked) requireNonNull(cards.card())).asks();
   }
 
   @AfterEach
@@ -74,7 +79,7 @@ class LessonCardsTest {
   @Test
   void aBenchWithNobodyAtItAsksWhoIsThere() throws Exception {
     LessonCards cards = cards(false);
-    assertThat(requireNonNull(cards.card()).asks()).isEqualTo("Who is at this bench?");
+    assertThat(asks(cards)).isEqualTo("Who is at this bench?");
     type(cards, "Ana, Ben");
     assertThat(cards.card()).isNull();
     assertThat(cards.news()).contains("Ana turns");
@@ -90,10 +95,10 @@ class LessonCardsTest {
     assertThat(drawn(cards)).contains("Type a name");
     cards.key(Key.Named.ESC);
     type(cards, "b");
-    assertThat(requireNonNull(cards.card()).asks()).startsWith("Ben: How much");
+    assertThat(asks(cards)).startsWith("Ben: How much");
     type(cards, "0.5 so");
     type(cards, "0.6");
-    assertThat(requireNonNull(cards.card()).asks()).startsWith("Ana: Why");
+    assertThat(asks(cards)).startsWith("Ana: Why");
     assertThat(drawn(cards)).doesNotContain(SEEN);
     type(cards, "so");
     assertThat(cards.card()).isNull();
@@ -106,11 +111,11 @@ class LessonCardsTest {
     toTheReading(cards);
     type(cards, "Ana");
     type(cards, "0.6");
-    assertThat(requireNonNull(cards.card()).asks()).startsWith("Ana: Why");
+    assertThat(asks(cards)).startsWith("Ana: Why");
     cards.key(Key.Named.ESC);
-    assertThat(requireNonNull(cards.card()).asks()).startsWith("Ana: How much");
+    assertThat(asks(cards)).startsWith("Ana: How much");
     cards.key(Key.Named.ESC);
-    assertThat(requireNonNull(cards.card()).asks()).startsWith("Who predicts?");
+    assertThat(asks(cards)).startsWith("Who predicts?");
     assertThat(cards.key(Key.Named.ESC)).isInstanceOf(Effect.None.class);
     assertThat(drawn(cards)).contains("Esc never leaves; F10 does.");
   }
@@ -175,12 +180,14 @@ class LessonCardsTest {
   @Test
   void noAnswerToAQuestionCountsForFiveSeconds() throws Exception {
     LessonCards cards = cards(DemoCourse.of("relief", folder, false, "Ana"));
-    for (int i = 0; i < 60 && !(cards.card() != null && cards.card().question()); i++) {
+    for (int i = 0;
+        i < 60 && !(cards.card() instanceof Question.Asked asked && asked.ponder());
+        i++) {
       if (cards.card() == null) {
         session().answer(ordinary(session().prompt()));
         cards.look();
       } else {
-        type(cards, requireNonNull(cards.card()).asks() == null ? "" : "50 so");
+        type(cards, cards.card() instanceof Question.Asked ? "50 so" : "");
       }
     }
     assertThat(drawn(cards)).contains("Think about it");
@@ -207,7 +214,7 @@ class LessonCardsTest {
     cards.key(new Key.Function(10));
     assertThat(drawn(cards)).contains("y leaves. Esc or n stays.");
     assertThat(cards.key(new Key.Typed('n'))).isInstanceOf(Effect.None.class);
-    assertThat(requireNonNull(cards.card()).asks()).isEqualTo("Who is at this bench?");
+    assertThat(asks(cards)).isEqualTo("Who is at this bench?");
     cards.key(new Key.Function(10));
     assertThat(cards.key(new Key.Typed('y'))).isInstanceOf(Effect.Leave.class);
   }

@@ -38,7 +38,7 @@ public final class ComingWords {
     return out;
   }
 
-  private static String reading(Prompt.Measure measure) {
+  static String reading(Prompt.Measure measure) {
     String string = Which.on(measure.which(), measure.string());
     String held =
         measure.held().isEmpty()

@@ -1,0 +1,41 @@
+package quarterturn.lesson.bench;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.Students;
+import quarterturn.session.Question;
+import quarterturn.unit.NotUnderstood;
+
+/** Which of several students goes next: they say so themselves, and nobody is called up. */
+final class Naming {
+  private final List<String> missing;
+  private @Nullable String student;
+
+  Naming(List<String> missing) {
+    this.missing = missing;
+    this.student = missing.size() == 1 ? missing.get(0) : null;
+  }
+
+  /** The one who goes next, or null where it is to be said. */
+  @Nullable String student() {
+    return student;
+  }
+
+  Question question(String title, List<String> lines, String who) {
+    String asks = who + " " + String.join(", ", missing);
+    return new Question.Choose(title, lines, asks, "Type a name, or its beginning.", missing);
+  }
+
+  void take(String typed) {
+    student = Students.match(typed, missing);
+    if (student == null) {
+      throw new NotUnderstood("Type a name, or its beginning: " + String.join(", ", missing) + ".");
+    }
+  }
+
+  boolean back() {
+    boolean chosen = student != null && missing.size() > 1;
+    student = chosen ? null : student;
+    return chosen;
+  }
+}

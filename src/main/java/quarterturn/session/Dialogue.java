@@ -1,0 +1,43 @@
+package quarterturn.session;
+
+import java.io.IOException;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.unit.NotUnderstood;
+
+/** Questions one after the other, each led to by the answers before it. */
+public interface Dialogue {
+  /** What is told or asked now, or null at the end. */
+  @Nullable Question question();
+
+  /**
+   * Takes the line that answers the question.
+   *
+   * @throws NotUnderstood saying what is taken; the question stays
+   * @throws Refused where it can't be taken any more
+   */
+  Taken take(String text) throws Refused, IOException;
+
+  /** Goes one question back; false where there is none. */
+  default boolean back() {
+    return false;
+  }
+
+  /**
+   * What an answer came to.
+   *
+   * @param brief that it was taken, in a few words; empty where the next question shows it
+   * @param told what is to be read before it goes on
+   */
+  record Taken(String brief, List<String> told) {
+    public static final Taken SILENTLY = new Taken("", List.of());
+
+    public Taken {
+      told = List.copyOf(told);
+    }
+
+    public static Taken briefly(String brief) {
+      return new Taken(brief, List.of());
+    }
+  }
+}
