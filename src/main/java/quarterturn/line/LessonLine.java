@@ -29,6 +29,9 @@ public final class LessonLine implements Between {
   /** The text that was said last, so that what stays is said once. */
   private List<String> said = List.of();
 
+  /** The text that everybody was given time to think about. */
+  private List<String> pondered = List.of();
+
   private LessonLine(LessonSession session, String again, LineSource in, PrintWriter out) {
     this.session = session;
     this.again = again;
@@ -81,7 +84,7 @@ public final class LessonLine implements Between {
       something = true;
       boolean fresh = introduce(question);
       if (question instanceof Question.Asked asked) {
-        ask(asked, fresh);
+        ask(asked);
       } else if (question instanceof Question.Hold) {
         waitForIt(question, fresh);
       } else if (dialogue.over()) {
@@ -111,8 +114,9 @@ public final class LessonLine implements Between {
     return !fresh.isEmpty();
   }
 
-  private void ask(Question.Asked asked, boolean fresh) throws IOException, LineSource.Interrupted {
-    if (asked.ponder() && fresh) {
+  private void ask(Question.Asked asked) throws IOException, LineSource.Interrupted {
+    if (asked.ponder() && !asked.lines().equals(pondered)) {
+      pondered = asked.lines();
       paper.say("(A moment to think: " + Gate.QUESTION_PAUSE.toSeconds() + " seconds.)");
       in.pause(Gate.QUESTION_PAUSE);
     }
