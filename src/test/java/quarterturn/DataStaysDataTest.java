@@ -64,6 +64,7 @@ class DataStaysDataTest {
       a command: reckon/ShimTopic shim
       a word at the board: line/BoardTyped hold taken
       a word at the board: screen/BoardPage hold
+      a kind of question: script/QuestionJson hold
       a word at a bench: lesson/bench/BenchWords who
       a word at a bench: line/LessonTalk who
       a word typed of a reading: quick/Terms high low

@@ -2,15 +2,19 @@ package quarterturn.command;
 
 import java.io.IOException;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import picocli.CommandLine.Command;
-import quarterturn.line.InstrumentQuestions;
+import picocli.CommandLine.Option;
+import quarterturn.line.DialogueLines;
 import quarterturn.line.Typing;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Unreadable;
+import quarterturn.script.ScriptFace;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Instrument;
+import quarterturn.session.store.InstrumentDialogue;
 import quarterturn.session.store.Trait;
 import quarterturn.session.store.Traits;
 import quarterturn.unit.NotUnderstood;
@@ -18,6 +22,9 @@ import quarterturn.unit.NotUnderstood;
 /** Takes an instrument's facts from options, or asks for them where none is given. */
 @Command
 abstract class InstrumentEntry extends Placed {
+  @Option(names = "--lines", description = "Asks in JSON, one object a line each way.")
+  private boolean lines;
+
   /** What is done with the facts that were taken. */
   interface Keeping {
     void keep(Instrument instrument, Consumer<String> say) throws IOException;
@@ -39,12 +46,19 @@ abstract class InstrumentEntry extends Placed {
       keeping.keep(Traits.instrument(name, created, merged), out()::println);
       return 0;
     }
+    InstrumentDialogue dialogue = new InstrumentDialogue(known, rules.kinds());
+    if (lines) {
+      if (ScriptFace.ask(dialogue, System.in, System.out)) {
+        keeping.keep(
+            Traits.instrument(name, created, dialogue.traits()),
+            said -> ScriptFace.tell(List.of(said), System.out));
+      }
+      return 0;
+    }
     try (Typing typing = new Faces(Faces.Kind.TYPED, false).typing()) {
-      InstrumentQuestions.Answers answers =
-          InstrumentQuestions.ask(known, rules.kinds(), typing.source(), typing.out());
-      return switch (answers.end()) {
+      return switch (DialogueLines.run(dialogue, typing.source(), typing.out())) {
         case ANSWERED -> {
-          Instrument answered = Traits.instrument(name, created, answers.traits());
+          Instrument answered = Traits.instrument(name, created, dialogue.traits());
           keeping.keep(answered, typing.out()::println);
           yield 0;
         }

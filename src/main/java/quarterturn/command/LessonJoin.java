@@ -18,17 +18,18 @@ import quarterturn.lesson.PlanFile;
 import quarterturn.lesson.Students;
 import quarterturn.lesson.WriterFile;
 import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.bench.BenchName;
 import quarterturn.lesson.bench.LessonBench;
 import quarterturn.lesson.bench.LessonSession;
 import quarterturn.lesson.bench.StoredSessions;
-import quarterturn.line.BenchQuestions;
+import quarterturn.line.DialogueLines;
 import quarterturn.line.LessonLine;
-import quarterturn.line.LineSource;
 import quarterturn.line.Typing;
 import quarterturn.procedure.Unreadable;
 import quarterturn.report.Dates;
 import quarterturn.screen.LessonFace;
 import quarterturn.screen.terminal.SystemTerminal;
+import quarterturn.script.ScriptFace;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Names;
 import quarterturn.session.Refused;
@@ -64,23 +65,34 @@ final class LessonJoin extends Placed {
   @Override
   public Integer call() throws IOException, Unreadable, InterruptedException {
     Faces faces = looks.faces();
-    if (faces.kind() == Faces.Kind.SCRIPT) {
-      throw new NotUnderstood("a bench has no --lines; lines can be piped into it with --plain");
+    String name = bench;
+    boolean script = faces.kind() == Faces.Kind.SCRIPT;
+    if (script && name == null) {
+      throw new NotUnderstood("with --lines the bench's name is given: --bench NAME");
     }
     Plan plan = PlanFile.in(folder);
     List<String> named = students == null ? List.of() : Students.of(students);
-    String name = bench;
+    if (script && name != null) {
+      try (LessonSession session = open(plan, Names.check("a bench", name), named, welcome -> {})) {
+        return ScriptFace.lesson(session, System.in, System.out);
+      }
+    }
     if (name == null || faces.kind() == Faces.Kind.TYPED) {
       try (Typing typing = faces.typing()) {
-        name = name == null ? BenchQuestions.bench(plan, typing.source(), typing.out()) : name;
+        if (name == null) {
+          BenchName dialogue = new BenchName(plan);
+          DialogueLines.End end = DialogueLines.run(dialogue, typing.source(), typing.out());
+          if (end == DialogueLines.End.INTERRUPTED) {
+            return ExitStatus.INTERRUPTED;
+          }
+          name = dialogue.name();
+        }
         if (name == null) {
           return 0;
         }
         if (faces.kind() == Faces.Kind.TYPED) {
           return typed(plan, Names.check("a bench", name), named, typing);
         }
-      } catch (LineSource.Interrupted e) {
-        return ExitStatus.INTERRUPTED;
       }
     }
     try (Terminal terminal = SystemTerminal.open();
@@ -92,8 +104,7 @@ final class LessonJoin extends Placed {
 
   private int typed(Plan plan, String name, List<String> named, Typing typing)
       throws IOException, Unreadable {
-    Welcome welcome =
-        bench -> BenchQuestions.welcome(plan, name, bench, typing.source(), typing.out());
+    Welcome welcome = bench -> LessonLine.greet(BenchName.welcome(plan, name, bench), typing);
     try (LessonSession session = open(plan, name, named, welcome)) {
       Dates dates = new Dates(clock.getZone());
       return LessonLine.run(session, again(name), typing.source(), typing.out(), dates);
@@ -117,7 +128,7 @@ final class LessonJoin extends Placed {
           "the plan has no instrument for a bench called "
               + name
               + "; choose from "
-              + String.join(", ", BenchQuestions.benches(plan)));
+              + String.join(", ", BenchName.benches(plan)));
     }
     WriterFile file = file(plan, name);
     LessonBench lesson = LessonBench.at(file, writer(file), plan.level());

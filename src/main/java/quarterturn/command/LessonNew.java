@@ -17,14 +17,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import quarterturn.lesson.LessonFolder;
 import quarterturn.lesson.Plan;
+import quarterturn.lesson.PlanDialogue;
 import quarterturn.lesson.PlanFile;
 import quarterturn.lesson.PlanPart;
 import quarterturn.lesson.Planning;
 import quarterturn.lesson.WriterLog;
-import quarterturn.line.LineSource;
-import quarterturn.line.PlanQuestions;
+import quarterturn.line.DialogueLines;
 import quarterturn.line.Typing;
 import quarterturn.procedure.Unreadable;
+import quarterturn.script.ScriptFace;
 import quarterturn.session.ExitStatus;
 import quarterturn.unit.NotUnderstood;
 
@@ -88,6 +89,9 @@ final class LessonNew extends Placed {
       description = "Follows the lesson that is in the folder; what was missed there comes back.")
   private boolean next;
 
+  @Option(names = "--lines", description = "Asks in JSON, one object a line each way.")
+  private boolean lines;
+
   @Override
   public Integer call() throws IOException, Unreadable {
     Path plan = folder.resolve(LessonFolder.PLAN);
@@ -97,15 +101,22 @@ final class LessonNew extends Placed {
     }
     PlanChecks checks = new PlanChecks(sessions());
     Map<PlanPart, String> given = given();
-    if (given.isEmpty()) {
+    if (lines) {
+      PlanDialogue dialogue = new PlanDialogue(checks);
+      if (!ScriptFace.ask(dialogue, System.in, System.out)) {
+        return ExitStatus.DONE;
+      }
+      given = dialogue.typed();
+    } else if (given.isEmpty()) {
       try (Typing typing = new Faces(Faces.Kind.TYPED, false).typing()) {
-        given = PlanQuestions.ask(checks, typing.source(), typing.out());
-        if (given == null) {
-          typing.out().println("Left; nothing was made.");
-          return 0;
+        PlanDialogue dialogue = new PlanDialogue(checks);
+        DialogueLines.End end = DialogueLines.run(dialogue, typing.source(), typing.out());
+        if (end != DialogueLines.End.ANSWERED) {
+          boolean interrupted = end == DialogueLines.End.INTERRUPTED;
+          typing.out().print(interrupted ? "" : "Left; nothing was made.\n");
+          return interrupted ? ExitStatus.INTERRUPTED : ExitStatus.DONE;
         }
-      } catch (LineSource.Interrupted e) {
-        return ExitStatus.INTERRUPTED;
+        given = dialogue.typed();
       }
     }
     make(plan, given, checks);
@@ -151,11 +162,16 @@ final class LessonNew extends Placed {
     Files.write(file, text, StandardOpenOption.CREATE_NEW);
     Plan.Setup first = plan.instruments().get(0);
     String bench = first.bench() == null ? "left" : first.bench();
-    print(
+    List<String> told =
         List.of(
             "The plan of lesson " + id + " is in " + file + ".",
             "At each bench: quarterturn lesson join " + folder + " --bench " + bench,
-            "At your own sessions: quarterturn lesson board " + folder));
+            "At your own sessions: quarterturn lesson board " + folder);
+    if (lines) {
+      ScriptFace.tell(told, System.out);
+    } else {
+      print(told);
+    }
   }
 
   /** The lessons that the folder has held. */

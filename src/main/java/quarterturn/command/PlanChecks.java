@@ -12,9 +12,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Plan;
+import quarterturn.lesson.PlanDialogue;
 import quarterturn.lesson.PlanPart;
 import quarterturn.lesson.Planning;
-import quarterturn.line.PlanQuestions;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Unreadable;
@@ -24,7 +24,7 @@ import quarterturn.session.store.Sessions;
 import quarterturn.unit.NotUnderstood;
 
 /** Holds a plan against the procedures, kinds and necks there are. */
-final class PlanChecks implements PlanQuestions.Check {
+final class PlanChecks implements PlanDialogue.Check {
   private final Sessions sessions;
   private final Set<String> procedures;
   private final Set<String> kinds;

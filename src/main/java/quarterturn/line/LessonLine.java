@@ -6,15 +6,11 @@ import java.time.Duration;
 import java.util.List;
 import quarterturn.lesson.bench.BenchDialogue;
 import quarterturn.lesson.bench.BenchWords;
-import quarterturn.lesson.bench.Gate;
 import quarterturn.lesson.bench.LessonSession;
 import quarterturn.procedure.Unreadable;
 import quarterturn.report.Dates;
-import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Question;
-import quarterturn.session.Refused;
-import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Printable;
 
 /** A bench in a lesson as plain lines: the session, and what the lesson puts before its prompts. */
@@ -26,11 +22,7 @@ public final class LessonLine implements Between {
   private final LessonTalk talk;
   private final BenchDialogue dialogue;
 
-  /** The text that was said last, so that what stays is said once. */
-  private List<String> said = List.of();
-
-  /** The text that everybody was given time to think about. */
-  private List<String> pondered = List.of();
+  private final DialogueLines lines;
 
   private LessonLine(LessonSession session, String again, LineSource in, PrintWriter out) {
     this.session = session;
@@ -39,6 +31,12 @@ public final class LessonLine implements Between {
     this.paper = new Paper(out, in);
     this.talk = new LessonTalk(session, in, paper);
     this.dialogue = new BenchDialogue(session);
+    this.lines = new DialogueLines(dialogue, in, paper);
+  }
+
+  /** Says what stands at the top of a bench's page. */
+  public static void greet(String welcome, Typing typing) {
+    new Paper(typing.out(), typing.source()).say(Printable.of(welcome));
   }
 
   /**
@@ -76,13 +74,14 @@ public final class LessonLine implements Between {
       if (question == null) {
         List<String> news = opened ? dialogue.news() : List.of();
         if (!news.isEmpty()) {
-          say(news);
+          paper.say("");
+          paper.say(news.stream().map(Printable::of).toList());
         }
-        said = List.of();
+        lines.forget();
         return something || !news.isEmpty() ? Then.SAID : Then.GO_ON;
       }
       something = true;
-      boolean fresh = introduce(question);
+      boolean fresh = lines.introduce(question);
       if (question instanceof Question.Asked asked) {
         ask(asked);
       } else if (question instanceof Question.Hold) {
@@ -90,51 +89,17 @@ public final class LessonLine implements Between {
       } else if (dialogue.over()) {
         return Then.LEAVE;
       } else {
-        take("");
+        lines.take("");
       }
     }
     return Then.LEAVE;
   }
 
-  private void say(List<String> lines) {
-    paper.say("");
-    paper.say(lines.stream().map(Printable::of).toList());
-  }
-
-  /** Says what is new of a question's text; false where all of it was said. */
-  private boolean introduce(Question question) {
-    List<String> lines = question.lines();
-    int both = Math.min(lines.size(), said.size());
-    boolean goesOn = lines.subList(0, both).equals(said.subList(0, both));
-    List<String> fresh = goesOn ? lines.subList(both, lines.size()) : lines;
-    if (!fresh.isEmpty()) {
-      say(fresh);
-    }
-    said = lines;
-    return !fresh.isEmpty();
-  }
-
   private void ask(Question.Asked asked) throws IOException, LineSource.Interrupted {
-    if (asked.ponder() && !asked.lines().equals(pondered)) {
-      pondered = asked.lines();
-      paper.say("(A moment to think: " + Gate.QUESTION_PAUSE.toSeconds() + " seconds.)");
-      in.pause(Gate.QUESTION_PAUSE);
-    }
+    lines.ponder(asked);
     String typed = talk.line(asked.asks() + " > ", asked.help(), asked.hidden());
     if (typed != null) {
-      take(typed);
-    }
-  }
-
-  private void take(String typed) throws IOException {
-    try {
-      Dialogue.Taken taken = dialogue.take(typed);
-      if (!taken.brief().isEmpty()) {
-        paper.say(Printable.of(taken.brief()));
-      }
-    } catch (Refused | NotUnderstood e) {
-      // As when a stop came first: what keeps the bench is said next.
-      paper.say("Not taken: " + e.getMessage());
+      lines.take(typed);
     }
   }
 

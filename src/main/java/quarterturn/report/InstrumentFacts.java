@@ -1,11 +1,9 @@
 package quarterturn.report;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Kind;
-import quarterturn.procedure.kind.Style;
 import quarterturn.session.Instrument;
 import quarterturn.session.store.Trait;
 import quarterturn.session.store.Traits;
@@ -25,7 +23,7 @@ public final class InstrumentFacts {
     facts.put("Name", instrument.name());
     for (Trait trait : Trait.values()) {
       String own = traits.get(trait);
-      String usual = kind == null ? null : usual(trait, traits, kind);
+      String usual = kind == null ? null : Traits.usual(trait, traits, kind);
       if (trait == Trait.KIND) {
         facts.put(trait.label(), kind == null ? instrument.kind() : kind.name());
       } else if (own != null) {
@@ -44,28 +42,5 @@ public final class InstrumentFacts {
     return trait == Trait.JOINT_FRET
         ? "fret " + text
         : trait.aim() == null ? text : text.replace("..", " to ") + " (its own)";
-  }
-
-  /**
-   * What holds for an instrument without a fact of its own, or null where the kind says nothing.
-   *
-   * @param traits what is known of it, its style among them
-   */
-  public static @Nullable String usual(Trait trait, Map<Trait, String> traits, Kind kind) {
-    return switch (trait) {
-      case JOINT_FRET -> kind.jointFret() + ", as usual for its kind";
-      case SCALE -> kind.scale() + ", as usual for its kind";
-      case TUNING -> String.join(" ", kind.strings()) + ", as usual for its kind";
-      case WINDOW_RELIEF -> relief(traits.get(Trait.STYLE), kind);
-      default -> null;
-    };
-  }
-
-  private static @Nullable String relief(@Nullable String style, Kind kind) {
-    if (style == null) {
-      return null;
-    }
-    Kind.Target target = kind.target(Style.valueOf(style.toUpperCase(Locale.ROOT)));
-    return target.window() + " (" + target.source() + ")";
   }
 }

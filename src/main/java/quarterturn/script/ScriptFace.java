@@ -8,10 +8,16 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.bench.BenchDialogue;
+import quarterturn.lesson.bench.LessonSession;
+import quarterturn.procedure.Unreadable;
 import quarterturn.session.Bench;
+import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Prompt;
+import quarterturn.session.Question;
 import quarterturn.session.Refused;
 import quarterturn.unit.NotUnderstood;
 import quarterturn.unit.Printable;
@@ -24,6 +30,8 @@ import quarterturn.unit.TypedLines;
 public final class ScriptFace {
   /** Most characters of an answer. */
   public static final int LONGEST = 64 * 1024;
+
+  private static final long LOOK_MILLIS = 500;
 
   private final TypedLines in;
   private final PrintStream out;
@@ -44,24 +52,121 @@ public final class ScriptFace {
     }
   }
 
-  private int play(Bench bench) throws IOException {
-    while (true) {
-      Prompt prompt = bench.prompt();
-      print(PromptJson.of(prompt));
-      if (prompt.ended()) {
-        return prompt instanceof Prompt.HandOver ? ExitStatus.HAND_OVER : ExitStatus.DONE;
-      }
-      if (out.checkError()) {
-        // Nobody reads the prompts any more, so what still comes in answers nothing.
-        bench.leave();
-        return ExitStatus.FAILED;
-      }
-      TypedLines.Line line = in.next();
-      if (line == null || !answered(bench, prompt, line)) {
-        print(JsonNodeFactory.instance.objectNode().put("left", Printable.of(bench.leave())));
-        return ExitStatus.DONE;
+  /** Tells something that wants no answer. */
+  public static void tell(List<String> lines, PrintStream out) {
+    new ScriptFace(InputStream.nullInputStream(), out).tell(lines);
+  }
+
+  private void tell(List<String> lines) {
+    print(QuestionJson.list(JsonNodeFactory.instance.objectNode(), "told", lines));
+  }
+
+  /** Asks what a dialogue asks; false where the script leaves or ends before. */
+  public static boolean ask(Dialogue dialogue, InputStream in, PrintStream out) throws IOException {
+    ScriptFace face = new ScriptFace(in, out);
+    for (Question now = dialogue.question(); now != null; now = dialogue.question()) {
+      face.print(QuestionJson.of(now));
+      if (!face.taken(dialogue)) {
+        return false;
       }
     }
+    return true;
+  }
+
+  /** Plays a bench in a lesson until its sessions end or the script does. */
+  public static int lesson(LessonSession session, InputStream in, PrintStream out)
+      throws IOException, Unreadable {
+    ScriptFace face = new ScriptFace(in, out);
+    BenchDialogue dialogue = new BenchDialogue(session);
+    Integer status = null;
+    while (status == null) {
+      boolean opened = dialogue.look();
+      Question now = dialogue.question();
+      if (now != null) {
+        status = face.before(session, dialogue, now);
+        continue;
+      }
+      if (opened && !dialogue.news().isEmpty()) {
+        face.tell(dialogue.news());
+      }
+      status = face.step(session);
+      boolean next = session.prompt().ended() && session.next();
+      status = next ? null : status;
+    }
+    return status;
+  }
+
+  /** One question of a lesson; the exit status where the bench is left. */
+  private @Nullable Integer before(LessonSession session, BenchDialogue dialogue, Question now)
+      throws IOException {
+    print(QuestionJson.of(now));
+    if (dialogue.over()) {
+      return ExitStatus.DONE;
+    }
+    if (now instanceof Question.Hold) {
+      while (now.equals(dialogue.question())) {
+        try {
+          Thread.sleep(LOOK_MILLIS);
+        } catch (InterruptedException e) {
+          return left(session);
+        }
+        dialogue.look();
+      }
+      return null;
+    }
+    return taken(dialogue) ? null : left(session);
+  }
+
+  /** Gives a line to a dialogue; false where the script leaves. */
+  private boolean taken(Dialogue dialogue) throws IOException {
+    TypedLines.Line line = in.next();
+    if (line == null) {
+      return false;
+    }
+    try {
+      String word = line.cut() ? "" : Fields.parse(line.text()).only("answer").word("answer");
+      if (word.equals("quit")) {
+        return false;
+      }
+      if (!word.equals("correct") || !dialogue.back()) {
+        Dialogue.Taken taken = dialogue.take(word);
+        if (!taken.brief().isEmpty()) {
+          tell(List.of(taken.brief()));
+        }
+      }
+    } catch (BadAnswer | NotUnderstood | Refused e) {
+      error(e.getMessage());
+    }
+    return true;
+  }
+
+  private int left(Bench bench) throws IOException {
+    print(JsonNodeFactory.instance.objectNode().put("left", Printable.of(bench.leave())));
+    return ExitStatus.DONE;
+  }
+
+  private int play(Bench bench) throws IOException {
+    Integer status = null;
+    while (status == null) {
+      status = step(bench);
+    }
+    return status;
+  }
+
+  /** One prompt; the exit status where the session ends or is left. */
+  private @Nullable Integer step(Bench bench) throws IOException {
+    Prompt prompt = bench.prompt();
+    print(PromptJson.of(prompt));
+    if (prompt.ended()) {
+      return prompt instanceof Prompt.HandOver ? ExitStatus.HAND_OVER : ExitStatus.DONE;
+    }
+    if (out.checkError()) {
+      // Nobody reads the prompts any more, so what still comes in answers nothing.
+      bench.leave();
+      return ExitStatus.FAILED;
+    }
+    TypedLines.Line line = in.next();
+    return line == null || !answered(bench, prompt, line) ? left(bench) : null;
   }
 
   /** Gives the line's answer to the bench; false where the script leaves. */

@@ -60,7 +60,7 @@ class CommandFirstTest {
           --data DATA           | log list               |                     | session
           --own OWN             | check                  |                     | own-season
           --own NONE            | start                  | relief              | there is no folder
-          --lines               | lesson join            | nosuch              | bench has no --lines
+          --lines               | lesson join            | nosuch              | bench's name is given
           --plain --lines       | start                  | relief              | mutually exclusive
           --color sometimes     | resume                 |                     | sometimes
           --data DATA           | start                  | relief --data DATA  | only once

@@ -190,4 +190,27 @@ public final class Traits {
             + "\" is none of "
             + Arrays.stream(values).map(word).collect(Collectors.joining(", ")));
   }
+
+  /**
+   * What holds for an instrument without a fact of its own, or null where the kind says nothing.
+   *
+   * @param traits what is known of it, its style among them
+   */
+  public static @Nullable String usual(Trait trait, Map<Trait, String> traits, Kind kind) {
+    return switch (trait) {
+      case JOINT_FRET -> kind.jointFret() + ", as usual for its kind";
+      case SCALE -> kind.scale() + ", as usual for its kind";
+      case TUNING -> String.join(" ", kind.strings()) + ", as usual for its kind";
+      case WINDOW_RELIEF -> relief(traits.get(Trait.STYLE), kind);
+      default -> null;
+    };
+  }
+
+  private static @Nullable String relief(@Nullable String style, Kind kind) {
+    if (style == null) {
+      return null;
+    }
+    Kind.Target target = kind.target(Style.valueOf(style.toUpperCase(Locale.ROOT)));
+    return target.window() + " (" + target.source() + ")";
+  }
 }

@@ -15,11 +15,12 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
+import quarterturn.session.store.InstrumentDialogue;
 import quarterturn.session.store.Trait;
 import quarterturn.unit.Length;
 
 /** Whole guided entries on invented kinds; lines after a question's colon are what was typed. */
-class InstrumentQuestionsTest {
+class InstrumentFormTest {
   private static final Map<String, Kind> KINDS = new LinkedHashMap<>();
 
   static {
@@ -40,14 +41,18 @@ class InstrumentQuestionsTest {
         Map.of(Style.MEDIUM, new Kind.Target(new Window(0.3, 0.45), "invented")));
   }
 
-  private record Entry(String printed, InstrumentQuestions.Answers answers) {}
+  private record Answers(Map<Trait, String> traits, DialogueLines.End end) {}
+
+  private record Entry(String printed, Answers answers) {}
 
   private static Entry entry(Map<Trait, String> present, String... typed) throws IOException {
     StringWriter out = new StringWriter();
     PrintWriter writer = new PrintWriter(out);
     String input = List.of(typed).stream().map(t -> t + "\n").collect(Collectors.joining());
     PipeSource in = new PipeSource(new StringReader(input), writer, false);
-    InstrumentQuestions.Answers answers = InstrumentQuestions.ask(present, KINDS, in, writer);
+    InstrumentDialogue dialogue = new InstrumentDialogue(present, KINDS);
+    DialogueLines.End end = DialogueLines.run(dialogue, in, writer);
+    Answers answers = new Answers(dialogue.traits(), end);
     String printed =
         out.toString().lines().map(String::stripTrailing).collect(Collectors.joining("\n"));
     return new Entry(printed, answers);
@@ -95,78 +100,78 @@ class InstrumentQuestionsTest {
         .isEqualTo(
             HEAD
                 + """
-                Kind [not known]:
+                Kind [not known] >
                 Not taken: choose one of demo-bass, demo-five.
-                Kind [not known]: none
+                Kind [not known] > none
                 Not taken: choose one of demo-bass, demo-five.
-                Kind [not known]: Demo-Bass
+                Kind [not known] > Demo-Bass
                 Taken: demo-bass.
                 2 of 20. How hard the player plays: light, medium or hard.
-                Player [asked each time]: loud
+                Player [asked each time] > loud
                 Not taken: "loud" is none of light, medium, hard.
-                Player [asked each time]: MEDIUM
+                Player [asked each time] > MEDIUM
                 Taken: medium.
                 3 of 20. The fret nearest the body joint, where it is not the usual one.
-                Joint fret [17, as usual for its kind]:
+                Joint fret [17, as usual for its kind] >
                 4 of 20. Scale length, 300 to 1000 mm, such as 34in or 650 mm.
-                Scale [863.6 mm, as usual for its kind]: 34
+                Scale [863.6 mm, as usual for its kind] > 34
                 Not taken: a scale lies between 300 and 1000 mm, not 34 mm; write inches as
                 34in.
-                Scale [863.6 mm, as usual for its kind]: 34in
+                Scale [863.6 mm, as usual for its kind] > 34in
                 Taken: 863.6 mm.
                 5 of 20. Notes of the open strings, lowest first, such as E1 A1 D2 G2.
-                Tuning [E1 A1 D2 G2, as usual for its kind]:
+                Tuning [E1 A1 D2 G2, as usual for its kind] >
                 6 of 20. String diameters in the same order, such as .105 .085 .065 .045 in.
-                Gauges [not known]: .105 .085
+                Gauges [not known] > .105 .085
                 Not taken: demo-bass has 4 strings; give as many gauges, not 2.
-                Gauges [not known]: .105 .085 .065 .045
+                Gauges [not known] > .105 .085 .065 .045
                 Taken: 2.667 2.159 1.651 1.143 mm.
                 7 of 20. Radius of the board, 100 to 2000 mm, such as 12in; or flat.
-                Board radius [not known]: flat
+                Board radius [not known] > flat
                 Taken: flat.
                 8 of 20. How the neck is joined: bolt-on, set or unknown.
-                Neck [not known]: bolt-on
+                Neck [not known] > bolt-on
                 Taken: bolt-on.
                 9 of 20. What guides the strings: slotted, locking or zero-fret.
-                Nut [not known]:
+                Nut [not known] >
                 10 of 20. The truss rod: single, two-way, two-rods or none-fitted.
-                Rod [not known]: two-way
+                Rod [not known] > two-way
                 Taken: two-way.
                 11 of 20. The bridge: adjustable, fixed or floating.
-                Bridge [not known]: floating
+                Bridge [not known] > floating
                 Taken: floating.
                 12 of 20. The hand that plucks: right or left.
-                Handed [not known]: left
+                Handed [not known] > left
                 Taken: left.
                 13 of 20. A note on the strings that are on, in one line.
-                Strings [not known]: a wound set
+                Strings [not known] > a wound set
                 Taken: a wound set.
                 14 of 20. A window of its own for relief, such as 0.30..0.45 mm.
-                Relief window [0.30 to 0.45 mm (invented)]: 0.5..0.3
+                Relief window [0.30 to 0.45 mm (invented)] > 0.5..0.3
                 Not taken: the first number of a window must be the smaller one.
-                Relief window [0.30 to 0.45 mm (invented)]: 0.35..0.45
+                Relief window [0.30 to 0.45 mm (invented)] > 0.35..0.45
                 Taken: 0.35..0.45 mm.
                 15 of 20. A window of its own for the clearance at the first fret, such as
                 0.3..0.5 mm.
-                Nut window [none of its own]:
+                Nut window [none of its own] >
                 16 of 20. A window of its own for the action of the lowest string, such as
                 1.8..2.2 mm.
-                Action window, low [none of its own]:
+                Action window, low [none of its own] >
                 17 of 20. A window of its own for the action of the highest string, such as
                 1.4..1.8 mm.
-                Action window, high [none of its own]:
+                Action window, high [none of its own] >
                 18 of 20. A window of its own for the intonation, such as -2..2 cents.
-                Intonation window [none of its own]: -2 to 2
+                Intonation window [none of its own] > -2 to 2
                 Taken: -2..2 cents.
                 19 of 20. A window of its own for the pickup gap of the lowest string, such as
                 2.5..3.5 mm.
-                Pickup window, low [none of its own]:
+                Pickup window, low [none of its own] >
                 20 of 20. A window of its own for the pickup gap of the highest string, such as
                 2.0..3.0 mm.
-                Pickup window, high [none of its own]: none
+                Pickup window, high [none of its own] > none
                 Taken: none."""
                     .stripTrailing());
-    assertThat(entry.answers().end()).isEqualTo(InstrumentQuestions.End.ANSWERED);
+    assertThat(entry.answers().end()).isEqualTo(DialogueLines.End.ANSWERED);
     assertThat(entry.answers().traits())
         .containsExactly(
             Trait.KIND, "demo-bass",
@@ -192,14 +197,14 @@ class InstrumentQuestionsTest {
         .isEqualTo(
             HEAD
                 + """
-                Kind [demo-bass]: demo-five
+                Kind [demo-bass] > demo-five
                 Taken: demo-five.
                 2 of 20. How hard the player plays: light, medium or hard.
-                Player [asked each time]: done
+                Player [asked each time] > done
                 6 of 20. String diameters in the same order, such as .105 .085 .065 .045 in.
-                Gauges [2.6 2.1 1.6 1.1 mm]:
+                Gauges [2.6 2.1 1.6 1.1 mm] >
                 Not taken: demo-five has 5 strings; give as many gauges, not 4.
-                Gauges [2.6 2.1 1.6 1.1 mm]: none
+                Gauges [2.6 2.1 1.6 1.1 mm] > none
                 Taken: none.""");
     assertThat(entry.answers().traits())
         .containsExactly(Trait.KIND, "demo-five", Trait.NECK, "set");
@@ -208,11 +213,10 @@ class InstrumentQuestionsTest {
   @Test
   void leavingAndTheEndOfTheInputAreToldApart() throws IOException {
     Map<Trait, String> present = Map.of(Trait.KIND, "demo-bass");
-    assertThat(entry(present, "", "quit").answers().end()).isEqualTo(InstrumentQuestions.End.LEFT);
-    assertThat(entry(present, "", "hard").answers().end())
-        .isEqualTo(InstrumentQuestions.End.CUT_SHORT);
+    assertThat(entry(present, "", "quit").answers().end()).isEqualTo(DialogueLines.End.LEFT);
+    assertThat(entry(present, "", "hard").answers().end()).isEqualTo(DialogueLines.End.CUT_SHORT);
     assertThat(entry(present, "done").answers())
-        .isEqualTo(new InstrumentQuestions.Answers(present, InstrumentQuestions.End.ANSWERED));
+        .isEqualTo(new Answers(present, DialogueLines.End.ANSWERED));
   }
 
   @Test
@@ -221,8 +225,8 @@ class InstrumentQuestionsTest {
         .isEqualTo(
             HEAD
                 + """
-                Kind [not known]: done
+                Kind [not known] > done
                 Not taken: choose one of demo-bass, demo-five.
-                Kind [not known]: quit""");
+                Kind [not known] > quit""");
   }
 }

@@ -1,0 +1,87 @@
+package quarterturn.lesson;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.session.Dialogue;
+import quarterturn.session.Question;
+import quarterturn.unit.NotUnderstood;
+
+/** Asks a teacher for the parts of a plan, one after the other. */
+public final class PlanDialogue implements Dialogue {
+  private static final String HELP =
+      "Enter takes what stands in brackets; quit leaves, and nothing is made.";
+
+  private final Check check;
+  private final Map<PlanPart, String> typed = new EnumMap<>(PlanPart.class);
+  private int at;
+
+  /** Holds what is typed against what there is. */
+  public interface Check {
+    /**
+     * Checks the parts so far.
+     *
+     * @throws NotUnderstood saying what is taken
+     */
+    void check(Map<PlanPart, String> typed);
+
+    /** What is taken where nothing is typed for a part. */
+    String usual(PlanPart part);
+
+    /** What there is to choose from for a part, or null where that stands in the question. */
+    @Nullable String choices(PlanPart part);
+  }
+
+  public PlanDialogue(Check check) {
+    this.check = check;
+  }
+
+  /** What was typed for each part so far. */
+  public Map<PlanPart, String> typed() {
+    return Map.copyOf(typed);
+  }
+
+  @Override
+  public @Nullable Question question() {
+    if (at == PlanPart.values().length) {
+      return null;
+    }
+    PlanPart part = PlanPart.values()[at];
+    String choices = check.choices(part);
+    String item =
+        (at + 1)
+            + " of "
+            + PlanPart.values().length
+            + ". "
+            + part.meaning()
+            + (choices == null ? "" : " There are: " + choices + ".");
+    return new Question.Words(
+        "",
+        at == 0 ? List.of(HELP, item) : List.of(item),
+        part.label() + " [" + check.usual(part) + "]",
+        HELP);
+  }
+
+  @Override
+  public Taken take(String text) {
+    PlanPart part = PlanPart.values()[at];
+    typed.put(part, text.isBlank() ? check.usual(part) : text.strip());
+    try {
+      check.check(typed);
+    } catch (NotUnderstood e) {
+      typed.remove(part);
+      throw e;
+    }
+    at++;
+    return Taken.SILENTLY;
+  }
+
+  @Override
+  public boolean back() {
+    boolean some = at > 0;
+    at = Math.max(0, at - 1);
+    typed.remove(PlanPart.values()[at]);
+    return some;
+  }
+}

@@ -1,0 +1,76 @@
+package quarterturn.lesson.bench;
+
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.BenchLesson;
+import quarterturn.lesson.Plan;
+import quarterturn.session.Dialogue;
+import quarterturn.session.Names;
+import quarterturn.session.Question;
+import quarterturn.unit.NotUnderstood;
+
+/** Asks what a bench that joins a lesson is called. */
+public final class BenchName implements Dialogue {
+  private final Plan plan;
+  private @Nullable String name;
+
+  public BenchName(Plan plan) {
+    this.plan = plan;
+  }
+
+  /** The benches that the plan names. */
+  public static List<String> benches(Plan plan) {
+    return plan.instruments().stream()
+        .map(Plan.Setup::bench)
+        .filter(Objects::nonNull)
+        .map(String::valueOf)
+        .toList();
+  }
+
+  /** The name, or null where none was given. */
+  public @Nullable String name() {
+    return name;
+  }
+
+  @Override
+  public @Nullable Question question() {
+    List<String> benches = benches(plan);
+    String choice =
+        benches.isEmpty()
+            ? "Each bench has a name of its own, for example left, or window-2."
+            : "The benches are: " + String.join(", ", benches) + ".";
+    return name != null
+        ? null
+        : new Question.Words(
+            "",
+            List.of("Lesson: " + plan.title() + ".", choice),
+            "What is this bench called?",
+            "Type a name; quit leaves.");
+  }
+
+  @Override
+  public Taken take(String text) {
+    if (text.isBlank()) {
+      throw new NotUnderstood("Type a name; quit leaves.");
+    }
+    String checked = Names.check("a bench", text);
+    if (plan.forBench(checked) == null) {
+      throw new NotUnderstood("Choose one of: " + String.join(", ", benches(plan)) + ".");
+    }
+    name = checked;
+    return Taken.SILENTLY;
+  }
+
+  /** The first line at a bench: the lesson, and whether it goes on. */
+  public static String welcome(Plan plan, String name, BenchLesson lesson) {
+    String title = "Lesson: " + plan.title() + ". Bench " + name;
+    if (lesson.events() == 0) {
+      String expected = String.join(", ", plan.students());
+      return title + "." + (expected.isEmpty() ? "" : " Expected: " + expected + ".");
+    }
+    String here =
+        lesson.students().isEmpty() ? "" : " with " + String.join(", ", lesson.students());
+    return title + " goes on where it was" + here + ". (Another bench needs another name.)";
+  }
+}

@@ -1,0 +1,108 @@
+package quarterturn.line;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import quarterturn.lesson.bench.Gate;
+import quarterturn.session.Dialogue;
+import quarterturn.session.Question;
+import quarterturn.session.Refused;
+import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.Printable;
+
+/** A dialogue in plain typed lines. */
+public final class DialogueLines {
+  private static final List<String> WORDS = List.of("quit");
+
+  private final Dialogue dialogue;
+  private final LineSource in;
+  private final Paper paper;
+
+  /** The text that was said last, so that what stays is said once. */
+  private List<String> said = List.of();
+
+  /** The text that everybody was given time to think about. */
+  private List<String> pondered = List.of();
+
+  DialogueLines(Dialogue dialogue, LineSource in, Paper paper) {
+    this.dialogue = dialogue;
+    this.in = in;
+    this.paper = paper;
+  }
+
+  /** How a dialogue ended. */
+  public enum End {
+    ANSWERED,
+    /** The person left. */
+    LEFT,
+    /** The input ended before the questions did. */
+    CUT_SHORT,
+    /** The person pressed the key that stops a program. */
+    INTERRUPTED
+  }
+
+  /** Asks until all is answered, or the person leaves. */
+  public static End run(Dialogue dialogue, LineSource in, PrintWriter out) throws IOException {
+    DialogueLines lines = new DialogueLines(dialogue, in, new Paper(out, in));
+    try {
+      for (Question now = dialogue.question(); now != null; now = dialogue.question()) {
+        lines.introduce(now);
+        String typed = "";
+        if (now instanceof Question.Asked asked) {
+          String line = in.readLine(asked.asks() + " > ", WORDS);
+          if (line == null) {
+            return End.CUT_SHORT;
+          }
+          typed = line.strip();
+        }
+        if (typed.equals("quit")) {
+          return End.LEFT;
+        }
+        lines.take(typed);
+      }
+      return End.ANSWERED;
+    } catch (LineSource.Interrupted e) {
+      return End.INTERRUPTED;
+    }
+  }
+
+  /** Says what is new of a question's text; false where all of it was said. */
+  boolean introduce(Question question) {
+    List<String> lines = question.lines();
+    int both = Math.min(lines.size(), said.size());
+    boolean goesOn = lines.subList(0, both).equals(said.subList(0, both));
+    List<String> fresh = goesOn ? lines.subList(both, lines.size()) : lines;
+    if (!fresh.isEmpty() && !question.title().isEmpty()) {
+      paper.say("");
+    }
+    paper.say(fresh.stream().map(Printable::of).toList());
+    said = lines;
+    return !fresh.isEmpty();
+  }
+
+  /** What comes next is said from its beginning. */
+  void forget() {
+    said = List.of();
+  }
+
+  /** Gives everybody time to think before anybody answers. */
+  void ponder(Question.Asked asked) throws LineSource.Interrupted {
+    if (asked.ponder() && !asked.lines().equals(pondered)) {
+      pondered = asked.lines();
+      paper.say("(A moment to think: " + Gate.QUESTION_PAUSE.toSeconds() + " seconds.)");
+      in.pause(Gate.QUESTION_PAUSE);
+    }
+  }
+
+  void take(String typed) throws IOException {
+    try {
+      Dialogue.Taken taken = dialogue.take(typed);
+      if (!taken.brief().isEmpty()) {
+        paper.say(Printable.of(taken.brief()));
+      }
+    } catch (Refused | NotUnderstood e) {
+      // As when a stop came first: what keeps the bench is said next.
+      paper.say("Not taken: " + String.valueOf(e.getMessage()).replaceFirst("([^.?!])$", "$1."));
+    }
+  }
+}

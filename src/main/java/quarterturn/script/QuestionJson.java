@@ -1,0 +1,47 @@
+package quarterturn.script;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import quarterturn.lesson.bench.Gate;
+import quarterturn.session.Question;
+import quarterturn.unit.Printable;
+
+/** A question beside a session's prompts as one JSON object. */
+final class QuestionJson {
+  private QuestionJson() {}
+
+  static ObjectNode of(Question question) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("prompt", "question");
+    json.put("kind", kind(question));
+    json.put("title", question.title());
+    list(json, "lines", question.lines());
+    if (question instanceof Question.Asked asked) {
+      json.put("asks", Printable.of(asked.asks()));
+      json.put("hidden", asked.hidden());
+      json.put("ponder_seconds", asked.ponder() ? Gate.QUESTION_PAUSE.toSeconds() : 0);
+    }
+    if (question instanceof Question.Choose choose) {
+      list(json, "options", choose.options());
+    }
+    json.put("help", question.help());
+    return json;
+  }
+
+  private static String kind(Question question) {
+    if (question instanceof Question.Words) {
+      return "words";
+    } else if (question instanceof Question.Choose) {
+      return "choose";
+    }
+    return question instanceof Question.Hold ? "hold" : "show";
+  }
+
+  static ObjectNode list(ObjectNode json, String key, List<String> texts) {
+    ArrayNode array = json.putArray(key);
+    texts.forEach(text -> array.add(Printable.of(text)));
+    return json;
+  }
+}

@@ -1,0 +1,93 @@
+package quarterturn.script;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import quarterturn.lesson.DemoCourse;
+import quarterturn.lesson.bench.LessonSession;
+import quarterturn.procedure.read.Shelf;
+import quarterturn.session.ExitStatus;
+import quarterturn.session.store.InstrumentDialogue;
+import quarterturn.session.store.Trait;
+
+/** What DEVELOPERS.md shows of questions in JSON lines happens like that. */
+class ScriptQuestionsTest {
+  @TempDir Path folder;
+  private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+  private final PrintStream out = new PrintStream(bytes, true, StandardCharsets.UTF_8);
+
+  /** The lines of one example; the first is 0. */
+  private static List<String> example(int number) throws Exception {
+    String text = Files.readString(Path.of("DEVELOPERS.md"));
+    String after = text.substring(text.indexOf("`ScriptQuestionsTest`"));
+    return after.split("```\n", -1)[2 * number + 1].lines().toList();
+  }
+
+  private static InputStream typed(List<String> example) {
+    StringBuilder lines = new StringBuilder();
+    example.stream()
+        .filter(line -> line.startsWith("< "))
+        .forEach(line -> lines.append(line.substring(2)).append('\n'));
+    return new ByteArrayInputStream(lines.toString().getBytes(StandardCharsets.UTF_8));
+  }
+
+  private void happened(List<String> example) {
+    List<String> shown = example.stream().filter(line -> line.startsWith("> ")).toList();
+    List<String> said = bytes.toString(StandardCharsets.UTF_8).lines().toList();
+    assertThat(said).hasSize(shown.size());
+    for (int i = 0; i < said.size(); i++) {
+      assertThat(said.get(i)).startsWith(shown.get(i).substring(2).replaceFirst("\\.\\.\\.$", ""));
+    }
+  }
+
+  @Test
+  void anInstrumentIsAskedFor() throws Exception {
+    List<String> example = example(0);
+    InstrumentDialogue dialogue = new InstrumentDialogue(Map.of(), new Shelf(null).rules().kinds());
+    // Done keeps the rest, so the example ends where all is answered.
+    assertThat(ScriptFace.ask(dialogue, typed(example), out)).isTrue();
+    assertThat(dialogue.traits()).containsEntry(Trait.KIND, "bass-34");
+    happened(example);
+  }
+
+  @Test
+  void aBenchJoinsALesson() throws Exception {
+    List<String> example = example(1);
+    try (LessonSession session = DemoCourse.session(folder, false)) {
+      assertThat(ScriptFace.lesson(session, typed(example), out)).isEqualTo(ExitStatus.DONE);
+    }
+    happened(example);
+  }
+
+  @Test
+  void aTeacherIsWaitedForAndTheBenchGoesOnByItself() throws Exception {
+    try (LessonSession session = DemoCourse.session(folder, false, "Ana")) {
+      session.stop("it creaks");
+      Thread teacher =
+          new Thread(
+              () -> {
+                try {
+                  DemoCourse.release(session, folder);
+                } catch (Exception e) {
+                  throw new IllegalStateException(e);
+                }
+              });
+      teacher.start();
+      List<String> leaves = List.of("< {\"answer\":\"quit\"}");
+      assertThat(ScriptFace.lesson(session, typed(leaves), out)).isEqualTo(ExitStatus.DONE);
+      teacher.join();
+    }
+    String said = bytes.toString(StandardCharsets.UTF_8);
+    assertThat(said).contains("{\"prompt\":\"tell\"");
+  }
+}
