@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -30,20 +31,21 @@ import quarterturn.unit.NotUnderstood;
       "2 wrong usage or an unreadable file, 130 stopped by Ctrl-C.",
       "Of check: 0 nothing found, 1 findings, 2 a file that can't be read."
     },
-    synopsisSubcommandLabel = "[COMMAND]",
-    subcommands = {
-      StartCommand.class,
-      ResumeCommand.class,
-      DueCommand.class,
-      LogCommand.class,
-      InstrumentCommand.class,
-      ReckonCommand.class,
-      AdviseCommand.class,
-      RehearseCommand.class,
-      CheckCommand.class,
-      LessonCommand.class
-    })
+    synopsisSubcommandLabel = "[COMMAND]")
 public final class Cli extends Placed {
+  private static final List<Class<?>> COMMANDS =
+      List.of(
+          StartCommand.class,
+          ResumeCommand.class,
+          DueCommand.class,
+          LogCommand.class,
+          InstrumentCommand.class,
+          ReckonCommand.class,
+          AdviseCommand.class,
+          RehearseCommand.class,
+          CheckCommand.class,
+          LessonCommand.class);
+
   /** Exit status for wrong usage and for files that can't be read. */
   static final int USAGE = 2;
 
@@ -53,9 +55,20 @@ public final class Cli extends Placed {
 
   /** Runs one command line and returns the exit status. */
   public static int run(Clock clock, String... args) {
-    CommandLine line = new CommandLine(Cli.class, new Making(clock));
+    Making making = new Making(clock);
+    CommandLine line = new CommandLine(Cli.class, making);
+    // Making a command takes time, so that where one is named first the others are left out.
+    List<Class<?>> named =
+        COMMANDS.stream().filter(type -> args.length > 0 && name(type).equals(args[0])).toList();
+    for (Class<?> type : named.isEmpty() ? COMMANDS : named) {
+      line.addSubcommand(new CommandLine(type, making));
+    }
     line.setCaseInsensitiveEnumValuesAllowed(true);
     return answering(line).execute(commandFirst(line, args));
+  }
+
+  private static String name(Class<?> command) {
+    return command.getAnnotation(Command.class).name();
   }
 
   /**

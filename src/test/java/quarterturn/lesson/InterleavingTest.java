@@ -11,10 +11,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import quarterturn.lesson.teacher.BoardView;
 
 /** Three benches and two boards in any order, with crashes, late joins and wrong clocks. */
@@ -24,8 +25,12 @@ class InterleavingTest {
 
   @TempDir Path folder;
 
+  static LongStream seeds() {
+    return LongStream.rangeClosed(1, Math.min(6, 2 * Integer.getInteger("quarterturn.times", 1)));
+  }
+
   @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+  @MethodSource("seeds")
   void whateverTheOrderTheFilesSayTheSameAndNothingIsSeenTooEarly(long seed) throws Exception {
     Random random = new Random(seed);
     List<RandomBench> benches = new ArrayList<>();
