@@ -42,7 +42,7 @@ class MutantsTest {
           "sign-off");
 
   /** So many of each kind of change, where there are so many. */
-  private static final int OF_EACH = Math.min(190, 25 * Integer.getInteger("quarterturn.times", 1));
+  private static final int OF_EACH = Math.min(190, 50 * Integer.getInteger("quarterturn.times", 1));
 
   private static final double AT_LEAST = 0.97;
 
