@@ -190,7 +190,7 @@ class CommandsIT {
         JarProcess.run("bass-34\nmedium\ndone\n", "instrument", "add", "my-bass", "--data", data);
     assertThat(add.status()).isEqualTo(0);
     assertThat(add.err()).isEmpty();
-    assertThat(add.out()).contains("Player [asked each time]: medium");
+    assertThat(add.out()).contains("Player [asked each time] > medium");
     assertThat(add.out()).contains("Added my-bass.");
     JarProcess.Ran cut =
         JarProcess.run("bass-30\n", "instrument", "edit", "my-bass", "--data", data);
