@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Shelf;
 
 /** What a procedure or a file of policy says, no class says a second time. */
@@ -107,7 +107,7 @@ class DataStaysDataTest {
   }
 
   /** Ids of the procedures that come with the program, of their steps, and of both together. */
-  private static Set<String> ids() throws IOException, Unreadable {
+  private static Set<String> ids() throws IOException, UnreadableException {
     Set<String> ids = new TreeSet<>();
     for (String id : new Shelf(null).procedures()) {
       Procedure procedure = new Shelf(null).load(id).main();

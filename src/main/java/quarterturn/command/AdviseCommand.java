@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.script.AdviceLines;
 import quarterturn.unit.TypedLines;
 
@@ -28,7 +28,7 @@ final class AdviseCommand extends Placed {
   private boolean lines;
 
   @Override
-  public Integer call() throws IOException, Unreadable {
+  public Integer call() throws IOException, UnreadableException {
     AdviceLines advice = new AdviceLines(sessions().rules().limits());
     TypedLines in =
         new TypedLines(

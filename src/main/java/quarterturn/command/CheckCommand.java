@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.FormatSchema;
 import quarterturn.rehearsal.cover.Cover;
 import quarterturn.rehearsal.cover.Covered;
@@ -81,7 +81,7 @@ final class CheckCommand extends Placed {
   private boolean schema;
 
   @Override
-  public Integer call() throws IOException, Unreadable, InterruptedException {
+  public Integer call() throws IOException, UnreadableException, InterruptedException {
     complain();
     Sessions sessions = sessions();
     if (schema) {

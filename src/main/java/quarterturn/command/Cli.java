@@ -11,9 +11,9 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.OptionSpec;
-import quarterturn.procedure.Unreadable;
-import quarterturn.session.Astray;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.procedure.UnreadableException;
+import quarterturn.session.RecordMismatchException;
+import quarterturn.unit.NotUnderstoodException;
 
 /** The command line: what can be typed, and the exit status. */
 @Command(
@@ -116,9 +116,9 @@ public final class Cli extends Placed {
   private static int failed(Exception e, CommandLine commands) {
     boolean forTheUser =
         e instanceof IOException
-            || e instanceof Unreadable
-            || e instanceof NotUnderstood
-            || e instanceof Astray;
+            || e instanceof UnreadableException
+            || e instanceof NotUnderstoodException
+            || e instanceof RecordMismatchException;
     if (!forTheUser) {
       // Left to itself it would end with 1, which tells of an instrument handed over.
       commands
@@ -132,7 +132,7 @@ public final class Cli extends Placed {
   }
 
   @Override
-  public Integer call() throws IOException, Unreadable, InterruptedException {
+  public Integer call() throws IOException, UnreadableException, InterruptedException {
     return new Home(sessions(), looks).open();
   }
 

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.report.Dates;
 import quarterturn.report.DueCalendar;
 import quarterturn.report.DueList;
@@ -45,7 +45,7 @@ final class DueCommand extends Placed {
   private @Nullable Shape shape;
 
   @Override
-  public Integer call() throws IOException, Unreadable {
+  public Integer call() throws IOException, UnreadableException {
     Instant now = clock.instant();
     List<Due> dues = sessions().dues(now);
     if (shape != null && shape.ics != null) {

@@ -13,7 +13,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.Practice;
 import quarterturn.rehearsal.PracticeBench;
@@ -30,7 +30,7 @@ import quarterturn.session.Player;
 import quarterturn.session.store.Dues;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** The home view: unfinished sessions, what is due, and a start. */
 record Home(Sessions sessions, Looks looks) {
@@ -39,18 +39,18 @@ record Home(Sessions sessions, Looks looks) {
           + " really was.";
   private static final String WATCH = "See how it is done: a rehearsal that plays by itself.";
 
-  int open() throws IOException, Unreadable, InterruptedException {
+  int open() throws IOException, UnreadableException, InterruptedException {
     Faces faces = looks.faces();
     return switch (faces.kind()) {
       case SCREEN -> onScreen(faces);
       case TYPED -> typed(faces);
       case SCRIPT ->
-          throw new NotUnderstood(
+          throw new NotUnderstoodException(
               "--lines needs a command: start relief --lines, or resume --lines");
     };
   }
 
-  private int onScreen(Faces faces) throws IOException, Unreadable, InterruptedException {
+  private int onScreen(Faces faces) throws IOException, UnreadableException, InterruptedException {
     Library rules = sessions.rules();
     HomeLine.Lines lines = lines(rules);
     Results results = rules.results();
@@ -92,7 +92,7 @@ record Home(Sessions sessions, Looks looks) {
   }
 
   private ScreenFace.Outcome played(Surface surface, LineHome.Choice choice)
-      throws IOException, Unreadable, InterruptedException {
+      throws IOException, UnreadableException, InterruptedException {
     ZoneId zone = ZoneId.systemDefault();
     if (choice instanceof LineHome.Choice.Rehearse rehearse) {
       PracticeBench bench = practice(rehearse);
@@ -106,14 +106,15 @@ record Home(Sessions sessions, Looks looks) {
   }
 
   /** One to watch goes well; one to practise on may be any. */
-  private PracticeBench practice(LineHome.Choice.Rehearse rehearse) throws IOException, Unreadable {
+  private PracticeBench practice(LineHome.Choice.Rehearse rehearse)
+      throws IOException, UnreadableException {
     Practice practice = Practice.usual(sessions);
     return rehearse.watch()
         ? practice.on(NamedNeck.TOO_MUCH)
         : practice.on(new Random().nextInt(Practice.NUMBERED));
   }
 
-  private int typed(Faces faces) throws IOException, Unreadable {
+  private int typed(Faces faces) throws IOException, UnreadableException {
     try (Typing typing = faces.typing()) {
       Library rules = sessions.rules();
       HomeLine.Lines lines = lines(rules);
@@ -140,7 +141,7 @@ record Home(Sessions sessions, Looks looks) {
     }
   }
 
-  private Sessions.Opened opened(LineHome.Choice choice) throws IOException, Unreadable {
+  private Sessions.Opened opened(LineHome.Choice choice) throws IOException, UnreadableException {
     if (choice instanceof LineHome.Choice.Resume resume) {
       return sessions.resume(resume.name());
     }

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.session.store.Store;
 
 /** {@code instrument add NAME}: by options, or by answering questions. */
@@ -21,7 +21,7 @@ final class InstrumentAdd extends InstrumentEntry {
   private String name = "";
 
   @Override
-  public Integer call() throws IOException, Unreadable {
+  public Integer call() throws IOException, UnreadableException {
     Store store = where.store();
     store.checkFree(name);
     return take(

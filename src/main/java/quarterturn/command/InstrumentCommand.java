@@ -8,7 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.report.Dates;
 import quarterturn.report.InstrumentFacts;
@@ -52,7 +52,7 @@ final class InstrumentCommand extends Timed implements Runnable {
       mixinStandardHelpOptions = true,
       description = "Shows one instrument and its sessions.")
   int show(@Mixin Where where, @Parameters(paramLabel = "NAME") String name)
-      throws IOException, Unreadable {
+      throws IOException, UnreadableException {
     Store store = where.store();
     Instrument instrument = store.instrument(name);
     Kind kind = where.sessions(clock).rules().kinds().get(instrument.kind());

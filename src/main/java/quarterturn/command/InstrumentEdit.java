@@ -7,7 +7,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Instrument;
 import quarterturn.session.store.Store;
 import quarterturn.session.store.Trait;
@@ -27,7 +27,7 @@ final class InstrumentEdit extends InstrumentEntry {
   private String name = "";
 
   @Override
-  public Integer call() throws IOException, Unreadable {
+  public Integer call() throws IOException, UnreadableException {
     Store store = where.store();
     Instrument old = store.instrument(name);
     return take(

@@ -10,14 +10,14 @@ import picocli.CommandLine.Option;
 import quarterturn.line.DialogueLines;
 import quarterturn.line.Typing;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.script.ScriptFace;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Instrument;
 import quarterturn.session.store.InstrumentDialogue;
 import quarterturn.session.store.Trait;
 import quarterturn.session.store.Traits;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Takes an instrument's facts from options, or asks for them where none is given. */
 @Command
@@ -38,7 +38,7 @@ abstract class InstrumentEntry extends Placed {
    * @return the exit status
    */
   int take(String name, Instant created, Map<Trait, String> known, Keeping keeping)
-      throws IOException, Unreadable {
+      throws IOException, UnreadableException {
     Library rules = sessions().rules();
     Map<Trait, String> given = TraitOptions.given(spec.commandLine().getParseResult());
     if (!given.isEmpty()) {
@@ -68,7 +68,8 @@ abstract class InstrumentEntry extends Placed {
         }
         case INTERRUPTED -> ExitStatus.INTERRUPTED;
         case CUT_SHORT ->
-            throw new NotUnderstood("the input ended before the questions did; nothing was kept");
+            throw new NotUnderstoodException(
+                "the input ended before the questions did; nothing was kept");
       };
     }
   }

@@ -13,7 +13,7 @@ import quarterturn.craft.rod.Belief;
 import quarterturn.craft.rod.Known;
 import quarterturn.procedure.Aim;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.report.Dates;
 import quarterturn.report.History;
@@ -36,7 +36,7 @@ final class InstrumentHistory extends Placed {
   private boolean json;
 
   @Override
-  public Integer call() throws IOException, Unreadable {
+  public Integer call() throws IOException, UnreadableException {
     Store store = where.store();
     Instrument instrument = store.instrument(name);
     Library rules = sessions().rules();

@@ -12,14 +12,14 @@ import picocli.CommandLine.Parameters;
 import quarterturn.lesson.teacher.Board;
 import quarterturn.line.LineBoard;
 import quarterturn.line.Typing;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.report.Dates;
 import quarterturn.report.lesson.LessonFormat;
 import quarterturn.report.lesson.LessonSheets;
 import quarterturn.screen.BoardFace;
 import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.session.Names;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** {@code lesson board FOLDER}: the teacher's view of every bench. */
 @Command(
@@ -45,10 +45,11 @@ final class LessonBoard extends Placed {
   @Mixin private final Looks looks = new Looks();
 
   @Override
-  public Integer call() throws IOException, Unreadable, InterruptedException {
+  public Integer call() throws IOException, UnreadableException, InterruptedException {
     Faces faces = looks.faces();
     if (faces.kind() == Faces.Kind.SCRIPT) {
-      throw new NotUnderstood("a board has no --lines; commands can be piped into it with --plain");
+      throw new NotUnderstoodException(
+          "a board has no --lines; commands can be piped into it with --plain");
     }
     Dates dates = new Dates(clock.getZone());
     String called = Names.check("a board", name);

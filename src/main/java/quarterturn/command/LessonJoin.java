@@ -25,17 +25,17 @@ import quarterturn.lesson.bench.StoredSessions;
 import quarterturn.line.DialogueLines;
 import quarterturn.line.LessonLine;
 import quarterturn.line.Typing;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.report.Dates;
 import quarterturn.screen.LessonFace;
 import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.script.ScriptFace;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Names;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** {@code lesson join FOLDER}: a bench in a lesson, for the first time or once more. */
 @Command(
@@ -63,12 +63,12 @@ final class LessonJoin extends Placed {
   @Mixin private final Looks looks = new Looks();
 
   @Override
-  public Integer call() throws IOException, Unreadable, InterruptedException {
+  public Integer call() throws IOException, UnreadableException, InterruptedException {
     Faces faces = looks.faces();
     String name = bench;
     boolean script = faces.kind() == Faces.Kind.SCRIPT;
     if (script && name == null) {
-      throw new NotUnderstood("with --lines the bench's name is given: --bench NAME");
+      throw new NotUnderstoodException("with --lines the bench's name is given: --bench NAME");
     }
     Plan plan = PlanFile.in(folder);
     List<String> named = students == null ? List.of() : Students.of(students);
@@ -103,7 +103,7 @@ final class LessonJoin extends Placed {
   }
 
   private int typed(Plan plan, String name, List<String> named, Typing typing)
-      throws IOException, Unreadable {
+      throws IOException, UnreadableException {
     Welcome welcome = bench -> LessonLine.greet(BenchName.welcome(plan, name, bench), typing);
     try (LessonSession session = open(plan, name, named, welcome)) {
       Dates dates = new Dates(clock.getZone());
@@ -121,10 +121,10 @@ final class LessonJoin extends Placed {
   }
 
   private LessonSession open(Plan plan, String name, List<String> named, Welcome welcome)
-      throws IOException, Unreadable {
+      throws IOException, UnreadableException {
     Plan.Setup setup = plan.forBench(name);
     if (setup == null) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "the plan has no instrument for a bench called "
               + name
               + "; choose from "
@@ -140,7 +140,7 @@ final class LessonJoin extends Placed {
       Sessions sessions = new Sessions(store, sessions().own(), clock);
       return new LessonSession(
           lesson, plan, folder, clock, new StoredSessions(sessions, plan, setup));
-    } catch (IOException | Unreadable | RuntimeException e) {
+    } catch (IOException | UnreadableException | RuntimeException e) {
       lesson.close();
       throw e;
     }
@@ -154,7 +154,7 @@ final class LessonJoin extends Placed {
           lesson.record(new LessonEvent.Came(clock.instant(), student));
         }
       }
-    } catch (Refused e) {
+    } catch (RefusedException e) {
       throw new IOException(e.getMessage(), e);
     }
   }
@@ -184,10 +184,11 @@ final class LessonJoin extends Placed {
           return file;
         }
         file.close();
-        throw new NotUnderstood(name + " is the teacher's board; choose another name");
+        throw new NotUnderstoodException(name + " is the teacher's board; choose another name");
       }
       file.close();
     }
-    throw new NotUnderstood("the names " + tried.get(0) + " to " + tried.get(98) + " are taken");
+    throw new NotUnderstoodException(
+        "the names " + tried.get(0) + " to " + tried.get(98) + " are taken");
   }
 }

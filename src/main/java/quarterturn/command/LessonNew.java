@@ -24,10 +24,10 @@ import quarterturn.lesson.Planning;
 import quarterturn.lesson.WriterLog;
 import quarterturn.line.DialogueLines;
 import quarterturn.line.Typing;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.script.ScriptFace;
 import quarterturn.session.ExitStatus;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** {@code lesson new FOLDER}: plans a lesson, by options or by answering questions. */
 @Command(
@@ -93,10 +93,10 @@ final class LessonNew extends Placed {
   private boolean lines;
 
   @Override
-  public Integer call() throws IOException, Unreadable {
+  public Integer call() throws IOException, UnreadableException {
     Path plan = folder.resolve(LessonFolder.PLAN);
     if (Files.exists(plan) && !next) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           folder + " holds a lesson already; choose another folder, or follow it with --next");
     }
     PlanChecks checks = new PlanChecks(sessions());
@@ -147,7 +147,7 @@ final class LessonNew extends Placed {
   }
 
   private void make(Path file, Map<PlanPart, String> typed, PlanChecks checks)
-      throws IOException, Unreadable {
+      throws IOException, UnreadableException {
     Set<String> before = before();
     String titled = typed.getOrDefault(PlanPart.TITLE, PlanPart.TITLE.usual());
     String id = Planning.id(LocalDate.ofInstant(clock.instant(), clock.getZone()), titled, before);
@@ -175,7 +175,7 @@ final class LessonNew extends Placed {
   }
 
   /** The lessons that the folder has held. */
-  private Set<String> before() throws IOException, Unreadable {
+  private Set<String> before() throws IOException, UnreadableException {
     Set<String> ids = new TreeSet<>();
     if (Files.isDirectory(folder)) {
       for (WriterLog log : LessonFolder.read(folder).logs()) {

@@ -11,7 +11,7 @@ import picocli.CommandLine.Parameters;
 import quarterturn.lesson.LessonFolder;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.teacher.Board;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.report.Dates;
 import quarterturn.report.lesson.LessonFormat;
 import quarterturn.report.lesson.LessonSheets;
@@ -40,7 +40,7 @@ final class LessonSheetsCommand extends Placed {
   private @Nullable Path out;
 
   @Override
-  public Integer call() throws IOException, Unreadable {
+  public Integer call() throws IOException, UnreadableException {
     Plan plan = Board.plan(folder);
     LessonFolder.Contents contents = LessonFolder.read(folder);
     contents.notices().forEach(this::notice);

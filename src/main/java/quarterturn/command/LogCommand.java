@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.report.Dates;
 import quarterturn.report.Labels;
@@ -23,7 +23,7 @@ import quarterturn.report.sheet.SheetFormat;
 import quarterturn.session.Event;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.store.Store;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** {@code log list}, {@code log show SESSION} and {@code log export SESSION}. */
 @Command(
@@ -71,7 +71,7 @@ final class LogCommand extends Timed implements Runnable {
       mixinStandardHelpOptions = true,
       description = "Shows one session, every event on its own line.")
   int show(@Mixin Where where, @Parameters(paramLabel = "SESSION") String session)
-      throws IOException, Unreadable {
+      throws IOException, UnreadableException {
     Journal.Contents contents = where.store().read(session);
     if (contents.notice() != null) {
       notice(contents.notice());
@@ -103,9 +103,9 @@ final class LogCommand extends Timed implements Runnable {
               description = "The file to write; without it, standard output.")
           @Nullable Path file,
       @Option(names = "--force", description = "Writes over a file that is there.") boolean force)
-      throws IOException, Unreadable {
+      throws IOException, UnreadableException {
     if (force && file == null) {
-      throw new NotUnderstood("--force is for --out FILE; say which file");
+      throw new NotUnderstoodException("--force is for --out FILE; say which file");
     }
     Journal.Contents contents = where.store().read(session);
     if (contents.events().isEmpty()) {
@@ -130,26 +130,28 @@ final class LogCommand extends Timed implements Runnable {
     return 0;
   }
 
-  private Labels labels(Where where, Journal.Contents contents) throws IOException, Unreadable {
+  private Labels labels(Where where, Journal.Contents contents)
+      throws IOException, UnreadableException {
     return contents.header() == null
         ? Labels.none()
         : Labels.of(library(where, contents), contents.header().procedure());
   }
 
   private static Library shipped(Library library, Journal.Contents contents)
-      throws IOException, Unreadable {
+      throws IOException, UnreadableException {
     Shelf shipped = new Shelf(null);
     String procedure = contents.header() == null ? "" : contents.header().procedure();
     return shipped.has(procedure) ? shipped.load(procedure) : library;
   }
 
   /** A record can be read without its procedure; the ids stand in for the words then. */
-  private Library library(Where where, Journal.Contents contents) throws IOException, Unreadable {
+  private Library library(Where where, Journal.Contents contents)
+      throws IOException, UnreadableException {
     try {
       if (contents.header() != null) {
         return where.sessions(clock).library(contents.header().procedure());
       }
-    } catch (IOException | Unreadable e) {
+    } catch (IOException | UnreadableException e) {
       // What is wrong with the file is told by check, and where it is to be run.
     }
     return new Shelf(null).rules().limitsAlone();

@@ -17,11 +17,11 @@ import quarterturn.lesson.PlanPart;
 import quarterturn.lesson.Planning;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.session.store.Sessions;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Holds a plan against the procedures, kinds and necks there are. */
 final class PlanChecks implements PlanDialogue.Check {
@@ -30,7 +30,7 @@ final class PlanChecks implements PlanDialogue.Check {
   private final Set<String> kinds;
   private final String usual;
 
-  PlanChecks(Sessions sessions) throws IOException, Unreadable {
+  PlanChecks(Sessions sessions) throws IOException, UnreadableException {
     this.sessions = sessions;
     this.procedures = new TreeSet<>(new Shelf(sessions.own()).procedures());
     Library rules = sessions.rules();
@@ -90,8 +90,8 @@ final class PlanChecks implements PlanDialogue.Check {
       return sessions.library(id);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    } catch (Unreadable e) {
-      throw new NotUnderstood(id + " can't be used: " + e.getMessage());
+    } catch (UnreadableException e) {
+      throw new NotUnderstoodException(id + " can't be used: " + e.getMessage());
     }
   }
 }

@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Style;
 import quarterturn.rehearsal.Fleet;
 import quarterturn.rehearsal.NamedNeck;
@@ -101,7 +101,7 @@ final class RehearseCommand extends Placed {
   @Mixin private final Looks looks = new Looks();
 
   @Override
-  public Integer call() throws IOException, Unreadable, InterruptedException {
+  public Integer call() throws IOException, UnreadableException, InterruptedException {
     check();
     Practice practice = practice();
     if (fleet != null) {
@@ -122,7 +122,7 @@ final class RehearseCommand extends Placed {
     return status;
   }
 
-  private Practice practice() throws IOException, Unreadable {
+  private Practice practice() throws IOException, UnreadableException {
     Sessions sessions = sessions();
     return new Practice(
         sessions,
@@ -158,7 +158,7 @@ final class RehearseCommand extends Placed {
   }
 
   private int fleet(Practice practice, int necks)
-      throws IOException, Unreadable, InterruptedException {
+      throws IOException, UnreadableException, InterruptedException {
     Fleet all =
         new Fleet(
             practice.sessions().library(practice.procedure()), necks, seed == null ? 1 : seed);

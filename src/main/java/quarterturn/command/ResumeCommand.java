@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.session.store.Sessions;
 
 /** {@code resume [SESSION]}. */
@@ -21,7 +21,7 @@ final class ResumeCommand extends Placed {
   @Mixin private final Looks looks = new Looks();
 
   @Override
-  public Integer call() throws IOException, Unreadable, InterruptedException {
+  public Integer call() throws IOException, UnreadableException, InterruptedException {
     Faces faces = looks.faces();
     Sessions sessions = sessions();
     String name = session == null ? sessions.onlyUnfinished() : session;

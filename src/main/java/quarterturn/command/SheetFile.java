@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 import quarterturn.report.sheet.SheetFormat;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Writes a sheet where the user said, in UTF-8. */
 final class SheetFile {
@@ -44,7 +44,7 @@ final class SheetFile {
   /**
    * The format that a file's name asks for.
    *
-   * @throws NotUnderstood with those there are
+   * @throws NotUnderstoodException with those there are
    */
   static SheetFormat format(Path file) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
@@ -55,7 +55,9 @@ final class SheetFile {
       case "csv" -> SheetFormat.CSV;
       case "json" -> SheetFormat.JSON;
       case "html", "htm" -> SheetFormat.HTML;
-      default -> throw new NotUnderstood("a sheet's file ends in .txt, .md, .csv, .json or .html");
+      default ->
+          throw new NotUnderstoodException(
+              "a sheet's file ends in .txt, .md, .csv, .json or .html");
     };
   }
 }

@@ -7,7 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.store.Sessions;
 
@@ -41,7 +41,7 @@ final class StartCommand extends Placed {
   @Mixin private final Looks looks = new Looks();
 
   @Override
-  public Integer call() throws IOException, Unreadable, InterruptedException {
+  public Integer call() throws IOException, UnreadableException, InterruptedException {
     Faces faces = looks.faces();
     Sessions sessions = sessions();
     Sessions.Wish wish =

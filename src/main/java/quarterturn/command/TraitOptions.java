@@ -11,7 +11,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.session.store.Trait;
 import quarterturn.session.store.Traits;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** An option for each fact of an instrument. */
 final class TraitOptions implements IModelTransformer {
@@ -50,7 +50,7 @@ final class TraitOptions implements IModelTransformer {
   /**
    * The facts that were known, with those that were given in their place.
    *
-   * @throws NotUnderstood naming the option and what is allowed
+   * @throws NotUnderstoodException naming the option and what is allowed
    */
   static Map<Trait, String> merged(
       Map<Trait, String> known, Map<Trait, String> given, Library rules) {
@@ -67,15 +67,15 @@ final class TraitOptions implements IModelTransformer {
     String id = traits.get(Trait.KIND);
     if (id == null) {
       String all = String.join(", ", rules.kinds().keySet());
-      throw new NotUnderstood("--kind: an instrument needs a kind; choose one of " + all);
+      throw new NotUnderstoodException("--kind: an instrument needs a kind; choose one of " + all);
     }
     Kind kind = rules.kind(id);
     traits.forEach(
         (trait, text) -> {
           try {
             Traits.check(trait, text, kind);
-          } catch (NotUnderstood e) {
-            throw new NotUnderstood("--" + trait.word() + ": " + e.getMessage());
+          } catch (NotUnderstoodException e) {
+            throw new NotUnderstoodException("--" + trait.word() + ": " + e.getMessage());
           }
         });
     return traits;

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Where things are kept. */
 final class Where {
@@ -30,7 +30,7 @@ final class Where {
 
   Sessions sessions(Clock clock) {
     if (own != null && !Files.isDirectory(own)) {
-      throw new NotUnderstood("--own: there is no folder " + own);
+      throw new NotUnderstoodException("--own: there is no folder " + own);
     }
     return new Sessions(store(), own, clock);
   }

@@ -1,6 +1,6 @@
 package quarterturn.craft;
 
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * The shape of a neck that is fixed to the body at a joint and bends by one unit: how high the fret
@@ -40,7 +40,7 @@ public sealed interface Bend {
     @Override
     public double height(double x, double joint) {
       if (!(peak > 0 && peak < joint)) {
-        throw new NotUnderstood("a bend's peak must lie between the nut and the joint");
+        throw new NotUnderstoodException("a bend's peak must lie between the nut and the joint");
       }
       if (x >= joint) {
         return 0;

@@ -1,7 +1,7 @@
 package quarterturn.craft;
 
 import quarterturn.unit.Force;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * Where a string would strike the frets: for every stopped fret k and every fret n beyond it, the
@@ -28,11 +28,11 @@ public final class ContactMap {
    * The map of one string.
    *
    * @param last the last fret of the board, 2 or more
-   * @throws NotUnderstood where a stopped fret leaves the stroke's place no string
+   * @throws NotUnderstoodException where a stopped fret leaves the stroke's place no string
    */
   public static ContactMap of(StringLine line, Force tension, Pluck pluck, int last) {
     if (last < 2 || last > Scale.MOST_FRETS) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "the last fret must lie between 2 and " + Scale.MOST_FRETS + ", not " + last);
     }
     Scale scale = line.neck().scale();

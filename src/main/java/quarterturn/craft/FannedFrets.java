@@ -1,7 +1,7 @@
 package quarterturn.craft;
 
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * A board whose frets fan out: every string has a scale of its own, stepped evenly from the bass to
@@ -19,10 +19,10 @@ import quarterturn.unit.NotUnderstood;
 public record FannedFrets(Length bass, Length treble, int strings, int squareFret) {
   public FannedFrets {
     if (strings < 2) {
-      throw new NotUnderstood("fanned frets need two strings or more");
+      throw new NotUnderstoodException("fanned frets need two strings or more");
     }
     if (!(bass.mm() > 0) || !(treble.mm() > 0)) {
-      throw new NotUnderstood("a scale length must be above zero");
+      throw new NotUnderstoodException("a scale length must be above zero");
     }
     Scale.known(squareFret);
   }
@@ -30,7 +30,8 @@ public record FannedFrets(Length bass, Length treble, int strings, int squareFre
   /** The scale of a string, where string 1 is on the bass side. */
   public Scale scale(int string) {
     if (string < 1 || string > strings) {
-      throw new NotUnderstood("a string must lie between 1 and " + strings + ", not " + string);
+      throw new NotUnderstoodException(
+          "a string must lie between 1 and " + strings + ", not " + string);
     }
     double step = (treble.mm() - bass.mm()) / (strings - 1);
     return new Scale(Length.mm(bass.mm() + step * (string - 1)));
@@ -55,7 +56,7 @@ public record FannedFrets(Length bass, Length treble, int strings, int squareFre
    */
   public double slantDegrees(int fret, Length spacing) {
     if (!(spacing.mm() > 0)) {
-      throw new NotUnderstood("the spacing of the strings must be above zero");
+      throw new NotUnderstoodException("the spacing of the strings must be above zero");
     }
     double along = fromSquareFretMm(strings, fret) - fromSquareFretMm(1, fret);
     return Math.toDegrees(Math.atan2(along, spacing.mm() * (strings - 1)));

@@ -1,6 +1,6 @@
 package quarterturn.craft;
 
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * How a relief reading is taken: the string held down at two frets, the gap read over a third
@@ -16,7 +16,7 @@ public record Held(int low, int high, int readAt) {
     Scale.known(low);
     Scale.known(high);
     if (!(low < readAt && readAt < high)) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "the fret read must lie between the frets held, not "
               + low
               + ", "

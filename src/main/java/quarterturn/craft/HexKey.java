@@ -2,7 +2,7 @@ package quarterturn.craft;
 
 import java.util.List;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /**
@@ -60,7 +60,7 @@ public record HexKey(String name, Length nominal, Length least, Length most) {
   /**
    * The key of a nominal size, such as {@code 5mm} or {@code 3/16in}.
    *
-   * @throws NotUnderstood with the sizes that there are
+   * @throws NotUnderstoodException with the sizes that there are
    */
   public static HexKey parse(String typed) {
     Length size = Length.parse(typed);
@@ -69,7 +69,7 @@ public record HexKey(String name, Length nominal, Length least, Length most) {
         .findFirst()
         .orElseThrow(
             () ->
-                new NotUnderstood(
+                new NotUnderstoodException(
                     "there is no key of "
                         + Printable.of(typed.strip())
                         + "; there are "

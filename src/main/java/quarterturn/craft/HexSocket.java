@@ -2,7 +2,7 @@ package quarterturn.craft;
 
 import java.util.List;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * A hexagon socket by the limits of its width across flats.
@@ -44,7 +44,7 @@ public record HexSocket(String name, Length least, Length most) {
 
   public HexSocket {
     if (!(least.mm() > 0 && least.mm() <= most.mm())) {
-      throw new NotUnderstood("a socket's width across flats must be above zero");
+      throw new NotUnderstoodException("a socket's width across flats must be above zero");
     }
   }
 
@@ -81,7 +81,7 @@ public record HexSocket(String name, Length least, Length most) {
   /**
    * The standard socket of a nominal size, such as {@code 5mm} or {@code 3/16in}.
    *
-   * @throws NotUnderstood with the sizes that there are
+   * @throws NotUnderstoodException with the sizes that there are
    */
   public static HexSocket parse(String typed) {
     HexKey key = HexKey.parse(typed);

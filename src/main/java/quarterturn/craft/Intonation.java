@@ -2,7 +2,7 @@ package quarterturn.craft;
 
 import quarterturn.unit.Cents;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * How far the saddle must move so that a fretted note agrees with the open string.
@@ -32,17 +32,17 @@ public final class Intonation {
    * @param string from nut to saddle as it stands
    * @param place of the fret from the nut
    * @param fret which fret that is, 1 or more
-   * @throws NotUnderstood where no travel would do
+   * @throws NotUnderstoodException where no travel would do
    */
   public static Length travel(Length string, Length place, int fret, Cents sharp) {
     double wanted = ratio(fret);
     double rest = string.mm() - place.mm();
     if (!(place.mm() > 0 && rest > 0)) {
-      throw new NotUnderstood("the fret must stand between the nut and the saddle");
+      throw new NotUnderstoodException("the fret must stand between the nut and the saddle");
     }
     double s = wanted * sharp.ratio() * rest / string.mm();
     if (!(s < wanted)) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "no saddle travel mends " + sharp + " at fret " + fret + "; read the note again");
     }
     return Length.mm((s * string.mm() - wanted * rest) / (wanted - s));
@@ -55,7 +55,7 @@ public final class Intonation {
 
   private static double ratio(int fret) {
     if (fret < 1 || fret > Scale.MOST_FRETS) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "a fretted note needs a fret between 1 and " + Scale.MOST_FRETS + ", not " + fret);
     }
     return Math.pow(2, fret / 12.0);

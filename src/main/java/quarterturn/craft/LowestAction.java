@@ -2,7 +2,7 @@ package quarterturn.craft;
 
 import quarterturn.unit.Force;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * The relief that allows the lowest action without contact.
@@ -35,7 +35,7 @@ public record LowestAction(Length relief, Length action12, Length action12Straig
    * Finds it.
    *
    * @param last the last fret of the board, 2 or more
-   * @throws NotUnderstood where a stopped fret leaves the stroke's place no string
+   * @throws NotUnderstoodException where a stopped fret leaves the stroke's place no string
    */
   public static LowestAction of(
       Scale scale, int joint, Held held, Length nutHeight, Force tension, Pluck pluck, int last) {
@@ -55,7 +55,7 @@ public record LowestAction(Length relief, Length action12, Length action12Straig
   private record Envelope(double[] at0, double[] slope) {
     static Envelope of(Neck straight, Length nutHeight, Force tension, Pluck pluck, int last) {
       if (last < 2 || last > Scale.MOST_FRETS) {
-        throw new NotUnderstood(
+        throw new NotUnderstoodException(
             "the last fret must lie between 2 and " + Scale.MOST_FRETS + ", not " + last);
       }
       Scale scale = straight.scale();
@@ -87,7 +87,7 @@ public record LowestAction(Length relief, Length action12, Length action12Straig
       int falling = steepest(-1);
       int rising = steepest(1);
       if (!(slope[falling] < 0 && slope[rising] > 0)) {
-        throw new NotUnderstood(
+        throw new NotUnderstoodException(
             "a board that ends so early has no lowest action; the last fret must be higher");
       }
       for (int cut = 0; cut < MOST_CUTS; cut++) {

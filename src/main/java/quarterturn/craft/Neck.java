@@ -1,7 +1,7 @@
 package quarterturn.craft;
 
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * A neck's curve.
@@ -20,7 +20,7 @@ import quarterturn.unit.NotUnderstood;
 public record Neck(Scale scale, int joint, Bend bend, double curvature) {
   public Neck {
     if (joint < 2 || joint > Scale.MOST_FRETS) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "a joint fret must lie between 2 and " + Scale.MOST_FRETS + ", not " + joint);
     }
     if (!Double.isFinite(curvature)) {
@@ -69,7 +69,7 @@ public record Neck(Scale scale, int joint, Bend bend, double curvature) {
   /** The gap where it shows the bow: read between the nut and the joint, where it is above zero. */
   double gapWithinBow(Held held) {
     if (held.readAt() >= joint) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "a relief read over fret "
               + held.readAt()
               + " shows nothing of a bow that ends at the joint, fret "

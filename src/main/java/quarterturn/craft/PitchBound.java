@@ -2,7 +2,7 @@ package quarterturn.craft;
 
 import quarterturn.unit.Cents;
 import quarterturn.unit.Frequency;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * How well any pitch meter can know a pitch: the Cramer-Rao bound for one steady tone in white
@@ -25,7 +25,8 @@ public final class PitchBound {
   public static double hertz(double rate, double seconds, double decibels) {
     double samples = Math.rint(rate * seconds);
     if (!(rate > 0 && samples >= 2)) {
-      throw new NotUnderstood("a pitch can't be told from less than two samples of a tone");
+      throw new NotUnderstoodException(
+          "a pitch can't be told from less than two samples of a tone");
     }
     double eta = Math.pow(10, decibels / 10);
     return Math.sqrt(12 / (eta * samples * (samples * samples - 1))) * rate / (2 * Math.PI);

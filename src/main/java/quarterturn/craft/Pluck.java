@@ -2,7 +2,7 @@ package quarterturn.craft;
 
 import quarterturn.unit.Force;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * A player's stroke: the string is pushed toward the frets at one place and let go.
@@ -25,13 +25,13 @@ import quarterturn.unit.NotUnderstood;
 public record Pluck(Force force, Length fromSaddle, double returnShare) {
   public Pluck {
     if (!(force.newtons() >= 0)) {
-      throw new NotUnderstood("a stroke's force must be zero or more");
+      throw new NotUnderstoodException("a stroke's force must be zero or more");
     }
     if (!(fromSaddle.mm() > 0)) {
-      throw new NotUnderstood("a stroke's distance from the saddle must be above zero");
+      throw new NotUnderstoodException("a stroke's distance from the saddle must be above zero");
     }
     if (!(returnShare >= 0 && returnShare <= 1)) {
-      throw new NotUnderstood("the share that returns lies between 0 and 1");
+      throw new NotUnderstoodException("the share that returns lies between 0 and 1");
     }
   }
 
@@ -39,15 +39,15 @@ public record Pluck(Force force, Length fromSaddle, double returnShare) {
    * Height of the triangle at the moment of release, in millimetres.
    *
    * @param speakingMm length of the string from its stop to the saddle
-   * @throws NotUnderstood where the stroke's place is not on that length
+   * @throws NotUnderstoodException where the stroke's place is not on that length
    */
   public double amplitudeMm(Force tension, double speakingMm) {
     double d = fromSaddle.mm();
     if (!(tension.newtons() > 0)) {
-      throw new NotUnderstood("a string's tension must be above zero");
+      throw new NotUnderstoodException("a string's tension must be above zero");
     }
     if (!(d < speakingMm)) {
-      throw new NotUnderstood("the stroke must fall between the stop and the saddle");
+      throw new NotUnderstoodException("the stroke must fall between the stop and the saddle");
     }
     return force.newtons() * d * (speakingMm - d) / (tension.newtons() * speakingMm);
   }

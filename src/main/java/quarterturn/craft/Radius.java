@@ -3,7 +3,7 @@ package quarterturn.craft;
 import java.util.Locale;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * The radius of a fretboard's top in millimetres, positive infinity where it is flat. {@link
@@ -20,7 +20,7 @@ public record Radius(double mm) {
   public Radius {
     if (mm != Double.POSITIVE_INFINITY) {
       if (!(mm >= LEAST_MM && mm <= MOST_MM)) {
-        throw new NotUnderstood(
+        throw new NotUnderstoodException(
             "a board's radius lies between 100 and 2000 mm, not "
                 + Decimals.plain(mm)
                 + " mm; write inches as 12in, or flat");
@@ -32,7 +32,7 @@ public record Radius(double mm) {
   /**
    * Reads a typed radius.
    *
-   * @throws NotUnderstood with what is allowed
+   * @throws NotUnderstoodException with what is allowed
    */
   public static Radius parse(String typed) {
     return typed.strip().toLowerCase(Locale.ROOT).equals(FLAT_WORD)

@@ -1,7 +1,7 @@
 package quarterturn.craft;
 
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 /**
@@ -24,7 +24,7 @@ public final class SaddleHeight {
   /** How much of a saddle's rise arrives over a fret where action can be read. */
   static double share(int fret) {
     if (fret < 1) {
-      throw new NotUnderstood("action is read at fret 1 or beyond, not at " + fret);
+      throw new NotUnderstoodException("action is read at fret 1 or beyond, not at " + fret);
     }
     return Scale.share(fret);
   }

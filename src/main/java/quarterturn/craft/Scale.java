@@ -1,7 +1,7 @@
 package quarterturn.craft;
 
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * A scale length and the places of its frets.
@@ -18,7 +18,7 @@ public record Scale(Length length) {
 
   public Scale {
     if (!(length.mm() > 0)) {
-      throw new NotUnderstood("a scale length must be above zero");
+      throw new NotUnderstoodException("a scale length must be above zero");
     }
   }
 
@@ -48,7 +48,8 @@ public record Scale(Length length) {
   /** This fret, where there can be such a one. */
   static int known(int n) {
     if (n < 0 || n > MOST_FRETS) {
-      throw new NotUnderstood("a fret must lie between 0 and " + MOST_FRETS + ", not " + n);
+      throw new NotUnderstoodException(
+          "a fret must lie between 0 and " + MOST_FRETS + ", not " + n);
     }
     return n;
   }

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
@@ -32,14 +32,14 @@ public record ScrewThread(String name, Length pitch) {
 
   public ScrewThread {
     if (!(pitch.mm() > 0)) {
-      throw new NotUnderstood("a thread's pitch must be above zero");
+      throw new NotUnderstoodException("a thread's pitch must be above zero");
     }
   }
 
   /**
    * Reads a thread's name, or a bare pitch such as {@code 0.5mm}.
    *
-   * @throws NotUnderstood with the spellings that are understood
+   * @throws NotUnderstoodException with the spellings that are understood
    */
   public static ScrewThread parse(String typed) {
     String text = typed.strip().toLowerCase(Locale.ROOT);
@@ -61,7 +61,7 @@ public record ScrewThread(String name, Length pitch) {
     try {
       Length pitch = Length.parse(text);
       return new ScrewThread("pitch " + pitch, pitch);
-    } catch (NotUnderstood e) {
+    } catch (NotUnderstoodException e) {
       throw no(typed);
     }
   }
@@ -73,14 +73,14 @@ public record ScrewThread(String name, Length pitch) {
     }
     Double coarse = COARSE.get(size);
     if (coarse == null || pitch != null) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "\"" + Printable.of(typed) + "\" needs its pitch; type for example M3x0.5");
     }
     return new ScrewThread("M" + size, Length.mm(coarse));
   }
 
-  private static NotUnderstood no(String typed) {
-    return new NotUnderstood(
+  private static NotUnderstoodException no(String typed) {
+    return new NotUnderstoodException(
         "\""
             + Printable.of(typed)
             + "\" is not a thread; type for example M3x0.5, 10-32, 1/4-28 UNF or a pitch in mm");

@@ -2,7 +2,7 @@ package quarterturn.craft;
 
 import java.util.List;
 import quarterturn.unit.Force;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
 import quarterturn.unit.Printable;
 
@@ -18,12 +18,12 @@ public record SetPull(Scale scale, List<TunedString> strings, Temperament temper
     /**
      * Reads {@code NOTE:DIAMETER} or {@code NOTE:DIAMETER:CORE}, such as {@code E1:.105in:.030in}.
      *
-     * @throws NotUnderstood with the spellings that are understood
+     * @throws NotUnderstoodException with the spellings that are understood
      */
     public static TunedString parse(String typed) {
       int colon = typed.indexOf(':');
       if (colon < 0) {
-        throw new NotUnderstood(
+        throw new NotUnderstoodException(
             "\""
                 + Printable.of(typed.strip())
                 + "\" is not a string; type NOTE:DIAMETER or NOTE:DIAMETER:CORE");
@@ -36,7 +36,7 @@ public record SetPull(Scale scale, List<TunedString> strings, Temperament temper
   public SetPull {
     strings = List.copyOf(strings);
     if (strings.isEmpty()) {
-      throw new NotUnderstood("a set needs one string or more");
+      throw new NotUnderstoodException("a set needs one string or more");
     }
   }
 

@@ -3,7 +3,7 @@ package quarterturn.craft;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Force;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * How much pressing a string sharpens it, by stretch alone.
@@ -42,13 +42,13 @@ public final class Sharpening {
       int fret,
       Length pressBehind) {
     if (fret < 1) {
-      throw new NotUnderstood("a pressed string needs fret 1 or more, not " + fret);
+      throw new NotUnderstoodException("a pressed string needs fret 1 or more, not " + fret);
     }
     if (!(tension.newtons() > 0)) {
-      throw new NotUnderstood("a string's tension must be above zero");
+      throw new NotUnderstoodException("a string's tension must be above zero");
     }
     if (pressBehind.mm() < 0) {
-      throw new NotUnderstood("a finger can't press a string up");
+      throw new NotUnderstoodException("a finger can't press a string up");
     }
     double saddle =
         StringLine.withAction(Neck.straight(scale, 2), nutHeight, 12, action12).saddle().mm();

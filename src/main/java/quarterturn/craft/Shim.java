@@ -1,7 +1,7 @@
 package quarterturn.craft;
 
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * A shim at one end of a neck pocket tilts the board: thickness t over pocket length l moves the
@@ -18,7 +18,8 @@ public final class Shim {
    */
   public static Length thickness(Length change, Length pocketLength, Length pocketToSaddle) {
     if (!(pocketLength.mm() > 0) || !(pocketToSaddle.mm() > 0)) {
-      throw new NotUnderstood("the pocket's length and its way to the saddle must be above zero");
+      throw new NotUnderstoodException(
+          "the pocket's length and its way to the saddle must be above zero");
     }
     return Length.mm(Math.abs(change.mm()) * pocketLength.mm() / pocketToSaddle.mm());
   }

@@ -4,7 +4,7 @@ import quarterturn.unit.Cents;
 import quarterturn.unit.Force;
 import quarterturn.unit.Frequency;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * How a string's stiffness spreads its partials: {@code f_n = n f0 sqrt(1 + B n^2)} with {@code B =
@@ -30,7 +30,7 @@ public record Stiffness(double b) {
    */
   public static Stiffness of(Length speaking, Force tension, Length core) {
     if (!(tension.newtons() > 0) || !(speaking.mm() > 0)) {
-      throw new NotUnderstood("a string's tension and its length must be above zero");
+      throw new NotUnderstoodException("a string's tension and its length must be above zero");
     }
     double metres = core.mm() / 1000;
     double length = speaking.mm() / 1000;

@@ -1,7 +1,7 @@
 package quarterturn.craft;
 
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * The arc that strings follow over a rounded board: at sideways offset y a point of the board lies
@@ -19,13 +19,14 @@ public final class StringArc {
    */
   public static double[] dropMm(Length radius, Length spread, int strings) {
     if (strings < 2) {
-      throw new NotUnderstood("an arc needs two strings or more");
+      throw new NotUnderstoodException("an arc needs two strings or more");
     }
     if (!(spread.mm() > 0)) {
-      throw new NotUnderstood("the spread of the strings must be above zero");
+      throw new NotUnderstoodException("the spread of the strings must be above zero");
     }
     if (!(radius.mm() > spread.mm() / 2)) {
-      throw new NotUnderstood("the radius must be larger than half the spread of the strings");
+      throw new NotUnderstoodException(
+          "the radius must be larger than half the spread of the strings");
     }
     double[] drops = new double[strings];
     for (int i = 0; i < strings; i++) {

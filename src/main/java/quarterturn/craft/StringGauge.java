@@ -3,7 +3,7 @@ package quarterturn.craft;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 import quarterturn.unit.UnitWeight;
 
@@ -39,10 +39,10 @@ public record StringGauge(Length diameter, @Nullable Length core) {
 
   public StringGauge {
     if (!(diameter.mm() > 0)) {
-      throw new NotUnderstood("a string's diameter must be above zero");
+      throw new NotUnderstoodException("a string's diameter must be above zero");
     }
     if (core != null && !(core.mm() > 0 && core.mm() < diameter.mm())) {
-      throw new NotUnderstood("a core must be above zero and thinner than its string");
+      throw new NotUnderstoodException("a core must be above zero and thinner than its string");
     }
   }
 
@@ -58,12 +58,12 @@ public record StringGauge(Length diameter, @Nullable Length core) {
    * Reads {@code DIAMETER} or {@code DIAMETER:CORE}, such as {@code .010in} or {@code
    * .105in:.030in}.
    *
-   * @throws NotUnderstood with the spellings that are understood
+   * @throws NotUnderstoodException with the spellings that are understood
    */
   public static StringGauge parse(String typed) {
     String[] parts = COLON.split(typed, -1);
     if (parts.length > 2) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "\"" + Printable.of(typed) + "\" is not a string; type DIAMETER or DIAMETER:CORE");
     }
     return new StringGauge(parseWire(parts[0]), parts.length == 1 ? null : parseWire(parts[1]));
@@ -73,7 +73,7 @@ public record StringGauge(Length diameter, @Nullable Length core) {
    * Reads the diameter of a string or its core. A bare number is millimetres, as everywhere, though
    * many write strings in inches; a size that no string has is refused, not guessed at.
    *
-   * @throws NotUnderstood with the spellings that are understood
+   * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Length parseWire(String typed) {
     return checkWire(Length.parse(typed));
@@ -82,11 +82,11 @@ public record StringGauge(Length diameter, @Nullable Length core) {
   /**
    * The same diameter.
    *
-   * @throws NotUnderstood where no string is so thin or thick
+   * @throws NotUnderstoodException where no string is so thin or thick
    */
   public static Length checkWire(Length wire) {
     if (wire.mm() < THINNEST_MM || wire.mm() > THICKEST_MM) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "no string is " + wire + " thick; write inches as .105in and thousandths as 105 thou");
     }
     return wire;

@@ -1,7 +1,7 @@
 package quarterturn.craft;
 
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * A string over a neck: straight from its nut slot, which the bend carries up, to the saddle, which
@@ -32,7 +32,7 @@ public record StringLine(Neck neck, Length nutHeight, Length saddle) {
   /** The string stopped at fret {@code k} above a later fret {@code n}. */
   public double stoppedMm(int k, int n) {
     if (n < k) {
-      throw new NotUnderstood("a string stopped at fret " + k + " rests behind it");
+      throw new NotUnderstoodException("a string stopped at fret " + k + " rests behind it");
     }
     Scale scale = neck.scale();
     double along = (scale.fretMm(n) - scale.fretMm(k)) / scale.speakingMm(k);

@@ -2,7 +2,7 @@ package quarterturn.craft;
 
 import quarterturn.unit.Cents;
 import quarterturn.unit.Frequency;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
 
 /**
@@ -25,7 +25,7 @@ public record Temperament(Frequency a4) {
   /**
    * The note nearest to a frequency, and how far the frequency is from it.
    *
-   * @throws NotUnderstood where the frequency is beyond every note that has a number
+   * @throws NotUnderstoodException where the frequency is beyond every note that has a number
    */
   public Heard hear(Frequency frequency) {
     double semitones = Cents.ofRatio(frequency.hertz() / a4.hertz()).cents() / 100;

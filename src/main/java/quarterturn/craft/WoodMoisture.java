@@ -1,7 +1,7 @@
 package quarterturn.craft;
 
 import quarterturn.unit.Humidity;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Temperature;
 
 /**
@@ -29,7 +29,7 @@ public final class WoodMoisture {
   public static double percent(Temperature temperature, Humidity humidity) {
     double t = temperature.celsius();
     if (!(t >= COLDEST && t <= HOTTEST)) {
-      throw new NotUnderstood("wood moisture is known between -40 and 100 C");
+      throw new NotUnderstoodException("wood moisture is known between -40 and 100 C");
     }
     double w = 349 + 1.29 * t + 0.0135 * t * t;
     double k = 0.805 + 0.000736 * t - 0.00000273 * t * t;

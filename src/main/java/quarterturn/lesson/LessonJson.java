@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import quarterturn.session.journal.KindsJson;
-import quarterturn.session.journal.NotAnEvent;
+import quarterturn.session.journal.NotAnEventException;
 import quarterturn.session.journal.Shapes;
 
 /** An event of a lesson as one JSON object: {@code at} and {@code event} first, then its fields. */
@@ -22,9 +22,10 @@ final class LessonJson {
   /**
    * The event that a JSON object stands for.
    *
-   * @throws NotAnEvent naming the event or field that is unknown, missing or of the wrong kind
+   * @throws NotAnEventException naming the event or field that is unknown, missing or of the wrong
+   *     kind
    */
-  static LessonEvent read(JsonNode node) throws NotAnEvent {
+  static LessonEvent read(JsonNode node) throws NotAnEventException {
     return EVENTS.read(node);
   }
 

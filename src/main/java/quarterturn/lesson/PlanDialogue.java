@@ -6,7 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Asks a teacher for the parts of a plan, one after the other. */
 public final class PlanDialogue implements Dialogue {
@@ -22,7 +22,7 @@ public final class PlanDialogue implements Dialogue {
     /**
      * Checks the parts so far.
      *
-     * @throws NotUnderstood saying what is taken
+     * @throws NotUnderstoodException saying what is taken
      */
     void check(Map<PlanPart, String> typed);
 
@@ -69,7 +69,7 @@ public final class PlanDialogue implements Dialogue {
     typed.put(part, text.isBlank() ? check.usual(part) : text.strip());
     try {
       check.check(typed);
-    } catch (NotUnderstood e) {
+    } catch (NotUnderstoodException e) {
       typed.remove(part);
       throw e;
     }

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Form;
 import quarterturn.rehearsal.NamedNeck;
 
@@ -35,9 +35,9 @@ public final class PlanFile {
    * The plan in a lesson's folder.
    *
    * @throws IOException where there is none, saying what to do
-   * @throws Unreadable with every fault of the file, by line and column
+   * @throws UnreadableException with every fault of the file, by line and column
    */
-  public static Plan in(Path folder) throws IOException, Unreadable {
+  public static Plan in(Path folder) throws IOException, UnreadableException {
     Path file = folder.resolve(LessonFolder.PLAN);
     if (!Files.isRegularFile(file)) {
       throw new IOException(
@@ -52,9 +52,9 @@ public final class PlanFile {
   /**
    * Reads a plan.
    *
-   * @throws Unreadable with every fault of the file, by line and column
+   * @throws UnreadableException with every fault of the file, by line and column
    */
-  public static Plan read(String fileName, byte[] bytes) throws Unreadable {
+  public static Plan read(String fileName, byte[] bytes) throws UnreadableException {
     Form form = Form.of(fileName, bytes, KEYS);
     String lesson = form.id("lesson", "a lesson");
     String title = form.line("title");

@@ -13,7 +13,7 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.session.Names;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /** Makes a plan of what a teacher typed. */
@@ -39,7 +39,7 @@ public final class Planning {
    * The plan.
    *
    * @param typed what was typed of each part; what was not is as usual
-   * @throws NotUnderstood saying what a part takes
+   * @throws NotUnderstoodException saying what a part takes
    */
   public static Plan of(String lesson, Map<PlanPart, String> typed, Known known) {
     String level = text(typed, PlanPart.LEVEL).toLowerCase(Locale.ROOT);
@@ -48,7 +48,7 @@ public final class Planning {
     boolean everyTurn = holds.remove(Plan.EVERY_TURN);
     for (String hold : holds) {
       if (!known.steps().test(hold)) {
-        throw new NotUnderstood(
+        throw new NotUnderstoodException(
             "there is no step "
                 + Printable.of(hold)
                 + " to hold at; name every turn, none, or a step of the lesson's procedures, as in"
@@ -65,7 +65,7 @@ public final class Planning {
             .findFirst()
             .orElseThrow(
                 () ->
-                    new NotUnderstood(
+                    new NotUnderstoodException(
                         "there is no level "
                             + Printable.of(level)
                             + "; choose worked, last-missing, two-missing or own")),
@@ -102,7 +102,7 @@ public final class Planning {
         || title.length() > LONGEST_TITLE
         || !title.equals(Printable.of(title))
         || title.matches(".*[{}].*")) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "a title is one line of 1 to " + LONGEST_TITLE + " characters, without braces");
     }
     return title;
@@ -110,11 +110,11 @@ public final class Planning {
 
   private static List<String> known(List<String> named, Collection<String> all, String what) {
     if (named.isEmpty()) {
-      throw new NotUnderstood("name one " + what + " at least");
+      throw new NotUnderstoodException("name one " + what + " at least");
     }
     for (String one : named) {
       if (!all.contains(one)) {
-        throw new NotUnderstood(
+        throw new NotUnderstoodException(
             "there is no "
                 + what
                 + " "
@@ -135,7 +135,7 @@ public final class Planning {
       String bench = equals < 0 ? null : Names.check("a bench", piece.substring(0, equals).strip());
       String neck = piece.substring(equals + 1).strip().toLowerCase(Locale.ROOT);
       if (out.stream().anyMatch(s -> Objects.equals(s.bench(), bench))) {
-        throw new NotUnderstood(
+        throw new NotUnderstoodException(
             bench == null
                 ? "one neck serves all benches; for one each, name the benches: left=dead, right=slow"
                 : "bench " + bench + " has two necks; give it one");
@@ -148,7 +148,7 @@ public final class Planning {
               SEED + (bench == null ? 0 : out.size())));
     }
     if (out.isEmpty()) {
-      throw new NotUnderstood("name a neck, or real");
+      throw new NotUnderstoodException("name a neck, or real");
     }
     return out;
   }
@@ -156,7 +156,7 @@ public final class Planning {
   private static boolean yes(Map<PlanPart, String> typed) {
     String word = text(typed, PlanPart.BLIND).toLowerCase(Locale.ROOT);
     if (!word.matches("y|yes|true|n|no|false")) {
-      throw new NotUnderstood("blind takes yes or no");
+      throw new NotUnderstoodException("blind takes yes or no");
     }
     return word.matches("y|yes|true");
   }

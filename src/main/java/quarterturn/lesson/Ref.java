@@ -1,6 +1,6 @@
 package quarterturn.lesson;
 
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * An event by its writer and its number there. Writers refer to each other's events by this and
@@ -11,7 +11,7 @@ public record Ref(String writer, int n) implements Comparable<Ref> {
   public static Ref parse(String text) {
     int at = text.lastIndexOf('#');
     if (at < 1 || !text.substring(at + 1).matches("[1-9]\\d{0,8}")) {
-      throw new NotUnderstood("it names no event; an event is named like board-k3f9#7");
+      throw new NotUnderstoodException("it names no event; an event is named like board-k3f9#7");
     }
     return new Ref(text.substring(0, at), Integer.parseInt(text.substring(at + 1)));
   }

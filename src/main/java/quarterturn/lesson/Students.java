@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /** The names that students choose. */
@@ -17,14 +17,14 @@ public final class Students {
   /**
    * Names with commas between them.
    *
-   * @throws NotUnderstood where one of them is none
+   * @throws NotUnderstoodException where one of them is none
    */
   public static List<String> of(String typed) {
     List<String> out = new ArrayList<>();
     for (String one : Arrays.asList(typed.split(",", -1))) {
       String name = one.strip();
       if (!named(name)) {
-        throw new NotUnderstood(
+        throw new NotUnderstoodException(
             "\""
                 + Printable.of(name)
                 + "\" is no name; a name has 1 to "

@@ -2,7 +2,7 @@ package quarterturn.lesson;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import quarterturn.session.journal.Fields;
-import quarterturn.session.journal.NotAnEvent;
+import quarterturn.session.journal.NotAnEventException;
 import quarterturn.session.journal.ObjectJson;
 import quarterturn.session.journal.Shapes;
 
@@ -26,7 +26,7 @@ final class ValueJson implements ObjectJson<Value> {
   }
 
   @Override
-  public Value read(Fields fields) throws NotAnEvent {
+  public Value read(Fields fields) throws NotAnEventException {
     if (fields.has("mm")) {
       return GAP.read(fields);
     } else if (fields.has("value")) {

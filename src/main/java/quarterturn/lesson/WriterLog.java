@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.session.journal.NotAnEvent;
+import quarterturn.session.journal.NotAnEventException;
 import quarterturn.session.journal.ObjectJson;
 import quarterturn.session.journal.Shapes;
 import quarterturn.session.journal.SummedLines;
@@ -103,7 +103,7 @@ public record WriterLog(
     }
 
     @Override
-    public void take(byte[] bytes, int line, String before) throws NotAnEvent {
+    public void take(byte[] bytes, int line, String before) throws NotAnEventException {
       if (line == 1) {
         header = header(SummedLines.header(bytes, FORMAT, "a lesson's file"));
       } else {
@@ -111,10 +111,11 @@ public record WriterLog(
       }
     }
 
-    private Header header(ObjectNode line) throws NotAnEvent {
+    private Header header(ObjectNode line) throws NotAnEventException {
       Header read = HEADER.read(line);
       if (!name.equals(read.writer() + ".jsonl")) {
-        throw new NotAnEvent("it is a copy of " + read.writer() + "'s file under another name");
+        throw new NotAnEventException(
+            "it is a copy of " + read.writer() + "'s file under another name");
       }
       return read;
     }

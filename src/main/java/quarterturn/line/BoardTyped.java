@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.teacher.Sight;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Printable;
 
 /** What is typed at a board. Names of benches and students stay in {@code rest} to be looked up. */
@@ -58,7 +58,7 @@ sealed interface BoardTyped {
    */
   record SetLevel(String rest, @Nullable Boolean frozen) implements BoardTyped {
     /** The level that stands after a student's name; null where it stays. */
-    @Nullable Level level(String word) throws Refused {
+    @Nullable Level level(String word) throws RefusedException {
       String typed = word.strip().toLowerCase(Locale.ROOT);
       for (Level level : Level.values()) {
         if (level.word().equals(typed)) {
@@ -69,7 +69,7 @@ sealed interface BoardTyped {
         return null;
       }
       String all = Stream.of(Level.values()).map(Level::word).collect(Collectors.joining(", "));
-      throw new Refused(
+      throw new RefusedException(
           typed.isEmpty()
               ? "Say which level: " + all + "."
               : "\"" + Printable.of(word.strip()) + "\" is no level; there are " + all + ".");

@@ -44,7 +44,7 @@ final class BriefLines {
 
   private static List<String> asking(List<String> details, Prompt prompt) {
     List<String> lines = new ArrayList<>(details);
-    lines.add(Ask.of(prompt));
+    lines.add(AnswerHelp.of(prompt));
     return lines;
   }
 

@@ -6,8 +6,8 @@ import java.util.List;
 import quarterturn.lesson.bench.Gate;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
-import quarterturn.session.Refused;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.session.RefusedException;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /** A dialogue in plain typed lines. */
@@ -100,7 +100,7 @@ public final class DialogueLines {
       if (!taken.brief().isEmpty()) {
         paper.say(Printable.of(taken.brief()));
       }
-    } catch (Refused | NotUnderstood e) {
+    } catch (RefusedException | NotUnderstoodException e) {
       // As when a stop came first: what keeps the bench is said next.
       paper.say("Not taken: " + String.valueOf(e.getMessage()).replaceFirst("([^.?!])$", "$1."));
     }

@@ -7,7 +7,7 @@ import java.util.List;
 import quarterturn.lesson.bench.BenchDialogue;
 import quarterturn.lesson.bench.BenchWords;
 import quarterturn.lesson.bench.LessonSession;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.report.Dates;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Question;
@@ -47,7 +47,7 @@ public final class LessonLine implements Between {
    */
   public static int run(
       LessonSession session, String again, LineSource in, PrintWriter out, Dates dates)
-      throws IOException, Unreadable {
+      throws IOException, UnreadableException {
     LessonLine line = new LessonLine(session, again, in, out);
     try (LessonWatch watch = LessonWatch.over(session, in::aside)) {
       while (true) {

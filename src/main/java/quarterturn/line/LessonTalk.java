@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.bench.BenchWords;
 import quarterturn.lesson.bench.LessonSession;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 /** Lines typed at a bench in a lesson, with the words that work at every one of them. */
 final class LessonTalk {
@@ -69,7 +69,7 @@ final class LessonTalk {
         paper.say(said);
       }
       return said != null;
-    } catch (Refused e) {
+    } catch (RefusedException e) {
       paper.say("Not taken: " + e.getMessage());
       return true;
     }

@@ -12,7 +12,7 @@ import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.Ref;
 import quarterturn.lesson.bench.LessonSession;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Printable;
 
 /** Looks for the boards' orders while a line is being typed, and says what they changed. */
@@ -54,7 +54,7 @@ final class LessonWatch implements AutoCloseable {
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-    } catch (IOException | Refused | RuntimeException e) {
+    } catch (IOException | RefusedException | RuntimeException e) {
       broke = e;
       say.accept("The teacher's orders can't be taken any more: " + e.getMessage());
     }

@@ -18,7 +18,7 @@ import quarterturn.report.Paragraph;
 import quarterturn.report.lesson.BoardNews;
 import quarterturn.report.lesson.BoardWords;
 import quarterturn.session.ExitStatus;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Printable;
 
 /** The board in typed lines: what changes is printed, and commands are typed. */
@@ -164,7 +164,7 @@ public final class LineBoard {
         if (done != null) {
           paper.say(done);
         }
-      } catch (Refused refused) {
+      } catch (RefusedException refused) {
         paper.say(String.valueOf(refused.getMessage()));
       } catch (IOException notWritten) {
         paper.say("Not done: " + notWritten.getMessage() + ".");
@@ -173,7 +173,7 @@ public final class LineBoard {
     }
   }
 
-  private @Nullable String done(BoardTyped command) throws Refused, IOException {
+  private @Nullable String done(BoardTyped command) throws RefusedException, IOException {
     List<BoardView.Row> rows = board.look().view().rows();
     if (command instanceof BoardTyped.Show show) {
       tell();
@@ -274,7 +274,7 @@ public final class LineBoard {
       }
       try {
         paper.say(board.end());
-      } catch (Refused refused) {
+      } catch (RefusedException refused) {
         paper.say(String.valueOf(refused.getMessage()));
       } catch (IOException notWritten) {
         paper.say("Not done: " + notWritten.getMessage() + ".");

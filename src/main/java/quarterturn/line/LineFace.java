@@ -20,7 +20,7 @@ import quarterturn.session.Bench;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Printable;
 
 /** The session as plain lines that a screen reader can follow. */
@@ -33,7 +33,7 @@ public final class LineFace {
   private final Dates dates;
   private final Between between;
 
-  private final Ahead ahead;
+  private final TypedFurther ahead;
 
   /** The part of the procedure that was last named to a technician. */
   private String part = "";
@@ -42,7 +42,7 @@ public final class LineFace {
     this.bench = bench;
     this.in = in;
     this.paper = new Paper(out, in);
-    this.ahead = new Ahead(bench, paper);
+    this.ahead = new TypedFurther(bench, paper);
     this.dates = dates;
     this.between = between;
   }
@@ -127,7 +127,7 @@ public final class LineFace {
 
   /** What is typed next; null at the end of input. */
   private @Nullable Reply next(Prompt prompt) throws IOException, Interrupted {
-    List<String> words = new ArrayList<>(Ask.words(prompt));
+    List<String> words = new ArrayList<>(AnswerHelp.words(prompt));
     words.addAll(ahead.words());
     words.addAll(between.words());
     String line = in.readLine(technician() ? TypedAhead.wanted(prompt) + TYPE : TYPE, words);
@@ -150,7 +150,7 @@ public final class LineFace {
       if (show) {
         paper.say(PromptLines.feels());
       }
-      String line = in.readLine(TYPE, Ask.feels());
+      String line = in.readLine(TYPE, AnswerHelp.feels());
       if (line == null) {
         return null;
       }
@@ -168,7 +168,7 @@ public final class LineFace {
       }
       show = command == Reply.Command.AGAIN || command == Reply.Command.HELP;
       if (!show) {
-        paper.say("Type 1 to 6 or a word: " + String.join(", ", Ask.feels()) + ".");
+        paper.say("Type 1 to 6 or a word: " + String.join(", ", AnswerHelp.feels()) + ".");
       }
     }
   }
@@ -207,7 +207,7 @@ public final class LineFace {
     String why = prompt.said().why();
     return switch (command) {
       case HELP -> {
-        List<String> help = new ArrayList<>(Ask.help(prompt, between.ahead(), technician()));
+        List<String> help = new ArrayList<>(AnswerHelp.help(prompt, between.ahead(), technician()));
         help.addAll(between.help());
         yield help;
       }
@@ -234,7 +234,7 @@ public final class LineFace {
         "Kept until it is asked for, or something is done to the instrument: "
             + Printable.of(String.join("; ", ahead.left()))
             + ".");
-    paper.say(List.of("Still wanted here: " + Ask.of(prompt)));
+    paper.say(List.of("Still wanted here: " + AnswerHelp.of(prompt)));
     return false;
   }
 
@@ -248,7 +248,7 @@ public final class LineFace {
   private boolean give(Answer answer, Prompt prompt) throws IOException {
     try {
       bench.answer(answer);
-    } catch (Refused e) {
+    } catch (RefusedException e) {
       ahead.refused();
       paper.say("Not taken: " + e.getMessage());
       return false;

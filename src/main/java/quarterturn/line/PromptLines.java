@@ -30,7 +30,7 @@ final class PromptLines {
     lines.addAll(PictureWords.of(prompt, overview));
     lines.addAll(details(prompt, now, dates));
     if (!prompt.ended()) {
-      lines.add(Ask.of(prompt));
+      lines.add(AnswerHelp.of(prompt));
     }
     return lines;
   }

@@ -8,7 +8,7 @@ import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.session.Prompt.Option;
 import quarterturn.unit.BracketParser;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /** Reads a typed line as a command or as an answer to the prompt at hand. */
@@ -36,7 +36,7 @@ final class ReplyReader {
     }
     try {
       return answer(text, word, prompt, now);
-    } catch (NotUnderstood e) {
+    } catch (NotUnderstoodException e) {
       return new Reply.Bad(sentence(String.valueOf(e.getMessage())));
     }
   }
@@ -64,7 +64,7 @@ final class ReplyReader {
             choose -> choice(text, word, choose.options()),
             write ->
                 text.isEmpty()
-                    ? new Reply.Bad(Ask.of(write))
+                    ? new Reply.Bad(AnswerHelp.of(write))
                     : Reply.Give.one(new Answer.Wrote(text)),
             measure -> readings(text, measure),
             turn -> TurnReader.read(word, turn),
@@ -111,7 +111,7 @@ final class ReplyReader {
 
   private static Answer reading(String text, Prompt.Measure measure) {
     if (text.isEmpty()) {
-      throw new NotUnderstood(Ask.of(measure));
+      throw new NotUnderstoodException(AnswerHelp.of(measure));
     }
     if (text.equalsIgnoreCase("cannot")) {
       return new Answer.CannotMeasure();
@@ -140,7 +140,7 @@ final class ReplyReader {
           ? new Reply.Bad("Type the reason behind lift; it is kept in the record.")
           : Reply.Give.one(new Answer.Waited(reason));
     }
-    return bad(text, Ask.of(wait));
+    return bad(text, AnswerHelp.of(wait));
   }
 
   private static Reply bad(String text, String takes) {

@@ -9,7 +9,7 @@ import quarterturn.procedure.Feel;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 /** Reads what was really turned, and how it felt. */
@@ -26,7 +26,7 @@ final class TurnReader {
     if (word.equals("undo")) {
       return prompt.canUndo()
           ? Reply.Give.one(new Answer.Undo())
-          : new Reply.Bad("There is no turn to take back here. " + Ask.of(prompt));
+          : new Reply.Bad("There is no turn to take back here. " + AnswerHelp.of(prompt));
     }
     int last = word.lastIndexOf(' ') + 1;
     Feel feel = exact(word.substring(last));
@@ -54,12 +54,12 @@ final class TurnReader {
     Turn size;
     try {
       size = Turn.parse(much);
-    } catch (NotUnderstood e) {
-      throw new NotUnderstood(
-          "\"" + ReplyReader.shortened(much) + "\" is no amount. " + Ask.of(prompt));
+    } catch (NotUnderstoodException e) {
+      throw new NotUnderstoodException(
+          "\"" + ReplyReader.shortened(much) + "\" is no amount. " + AnswerHelp.of(prompt));
     }
     if (much.startsWith("-") || much.startsWith("+")) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "type the amount without a sign; if it was turned the wrong way, type other way "
               + size.size());
     }

@@ -7,7 +7,7 @@ import quarterturn.craft.Window;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 import quarterturn.unit.Worded;
 
@@ -53,12 +53,12 @@ public enum Aim implements Worded {
    * Reads a typed window: {@code 0.30..0.45}, {@code 12..18 thou}, {@code 0.3 to 0.45 mm}. A unit
    * at the end holds for both ends.
    *
-   * @throws NotUnderstood with what is allowed
+   * @throws NotUnderstoodException with what is allowed
    */
   public Window window(String typed) {
     Matcher m = TYPED.matcher(typed.strip().toLowerCase(Locale.ROOT));
     if (typed.length() > LONGEST || !m.matches()) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "\"" + Printable.of(typed) + "\" is not a window; type for example " + example);
     }
     String high = m.group(2).strip();
@@ -77,7 +77,7 @@ public enum Aim implements Worded {
     double from = Decimals.kept(low);
     double to = Decimals.kept(high);
     if (!(from < to)) {
-      throw new NotUnderstood("the first number of a window must be the smaller one");
+      throw new NotUnderstoodException("the first number of a window must be the smaller one");
     }
     return new Window(from, to);
   }
@@ -85,12 +85,12 @@ public enum Aim implements Worded {
   /**
    * The window as it is kept, to four decimals.
    *
-   * @throws NotUnderstood where no instrument has such a window
+   * @throws NotUnderstoodException where no instrument has such a window
    */
   public Window check(Window window) {
     Window kept = ordered(window.lowMm(), window.highMm());
     if (kept.lowMm() < least || kept.highMm() > most) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "a window of %s lies between %s and %s %s, not %s"
               .formatted(word(), Decimals.plain(least), Decimals.plain(most), unit(), text(kept)));
     }

@@ -8,7 +8,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import quarterturn.procedure.kind.Quantity;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 /** Amounts as a file writes them: {@link Amounts} reads the very same number back. */
@@ -82,7 +82,7 @@ final class AmountWords {
             text -> {
               try {
                 return Double.compare(read.applyAsDouble(text), amount) == 0;
-              } catch (NotUnderstood e) {
+              } catch (NotUnderstoodException e) {
                 return false;
               }
             })

@@ -7,7 +7,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Humidity;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Temperature;
 import quarterturn.unit.Turn;
 
@@ -33,7 +33,7 @@ public final class Amounts {
   /**
    * An amount of {@code quantity}, in its unit.
    *
-   * @throws NotUnderstood when it is none, lacks its unit or has another's
+   * @throws NotUnderstoodException when it is none, lacks its unit or has another's
    */
   public static double of(Quantity quantity, String text) {
     limit(text);
@@ -49,19 +49,19 @@ public final class Amounts {
   /**
    * {@code 0..3 mm}, in the unit of {@code quantity}.
    *
-   * @throws NotUnderstood when it is none or its ends are not in order
+   * @throws NotUnderstoodException when it is none or its ends are not in order
    */
   public static Range range(Quantity quantity, String text) {
     limit(text);
     Matcher m = RANGE.matcher(text);
     if (!m.matches()) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           Quote.of(text) + " is no range", "write for example " + exampleRange(quantity));
     }
     double least = of(quantity, m.group(1) + " " + m.group(3));
     double most = of(quantity, m.group(2) + " " + m.group(3));
     if (!(least < most)) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           Quote.of(text) + " begins with the larger number", "write the smaller one first");
     }
     return new Range(least, most);
@@ -78,7 +78,7 @@ public final class Amounts {
     String mend = "write it in mm, in or thou, for example " + example;
     Length length = read(LENGTH, Length::parse, text, "amount of " + what, mend);
     if (length.mm() < 0) {
-      throw new NotUnderstood(Quote.of(text) + " is below nothing", "write 0 mm or more");
+      throw new NotUnderstoodException(Quote.of(text) + " is below nothing", "write 0 mm or more");
     }
     return length;
   }
@@ -104,7 +104,7 @@ public final class Amounts {
     String mend = "write for example 1/8 turn or 45 deg";
     Turn turn = read(TURN, Turn::parse, text, "part of a turn", mend);
     if (!(turn.turns() > 0)) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           Quote.of(text) + " is no turn at all", "write more, for example 1/16 turn");
     }
     return turn;
@@ -116,7 +116,7 @@ public final class Amounts {
     Matcher m = TIME.matcher(text);
     int number = m.matches() ? Integer.parseInt(m.group(1)) : 0;
     if (number == 0) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           Quote.of(text) + " is no length of time", "write for example 10 min, 24 h or 2 days");
     }
     return switch (m.group(2)) {
@@ -132,16 +132,16 @@ public final class Amounts {
     if (written.matcher(text).matches()) {
       try {
         return reader.apply(text);
-      } catch (NotUnderstood e) {
+      } catch (NotUnderstoodException e) {
         // Falls through to what a file may hold, which is less than a person may type.
       }
     }
-    throw new NotUnderstood(Quote.of(text) + " is no " + what, mend);
+    throw new NotUnderstoodException(Quote.of(text) + " is no " + what, mend);
   }
 
   private static void limit(String text) {
     if (text.length() > LONGEST) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           Quote.of(text) + " is too long for an amount", "write a number and its unit");
     }
   }

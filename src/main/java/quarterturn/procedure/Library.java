@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import quarterturn.procedure.kind.Kind;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * Everything the engine reads: procedures, the one asked for first, kinds, hazards, limits, and
@@ -35,13 +35,13 @@ public record Library(
   /**
    * A kind of instrument.
    *
-   * @throws NotUnderstood naming those there are
+   * @throws NotUnderstoodException naming those there are
    */
   public Kind kind(String id) {
     Kind kind = kinds.get(id);
     if (kind == null) {
       String all = String.join(", ", kinds.keySet());
-      throw new NotUnderstood("there is no kind " + id + "; choose one of " + all);
+      throw new NotUnderstoodException("there is no kind " + id + "; choose one of " + all);
     }
     return kind;
   }

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Answer;
 import quarterturn.unit.BracketParser;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * Reads a line on which several readings are given by their names.
@@ -201,7 +201,7 @@ public final class QuickLine {
               ? new Answer.Measured(BracketParser.parse(typed, terms.gaugeMm()))
               : new Answer.Value(quantity.value(typed));
       return new Open(answer, typed, at);
-    } catch (NotUnderstood e) {
+    } catch (NotUnderstoodException e) {
       throw new Mistyped(at, e.wrong(), e.mend());
     }
   }

@@ -7,7 +7,7 @@ import quarterturn.craft.Held;
 import quarterturn.craft.Neck;
 import quarterturn.craft.Scale;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** A neck and how its relief is read. */
 final class BowOptions {
@@ -40,7 +40,7 @@ final class BowOptions {
   int joint() {
     Given.within("--joint-fret", joint, 2, Scale.MOST_FRETS);
     if (joint <= readAt) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "--joint-fret: must lie beyond the fret read (--read-at "
               + readAt
               + "), not at "
@@ -57,7 +57,7 @@ final class BowOptions {
   static Held held(int high, int readAt, String heldOption, String readOption) {
     Given.within(heldOption, high, 2, Scale.MOST_FRETS);
     if (!(readAt > 1 && readAt < high)) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           readOption
               + ": must lie between fret 1 and the fret held ("
               + high

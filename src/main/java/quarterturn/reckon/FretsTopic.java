@@ -8,7 +8,7 @@ import picocli.CommandLine.Option;
 import quarterturn.craft.FannedFrets;
 import quarterturn.craft.Scale;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** {@code reckon frets}. */
 @Command(
@@ -54,7 +54,7 @@ final class FretsTopic extends Topic {
     boolean fanned = bass != null || treble != null || strings != null || square != null;
     Length one = scale;
     if (fanned && one != null) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "--scale: contradicts the options of fanned frets; give either --scale, or --scale-bass,"
               + " --scale-treble, --strings and --square-fret");
     }
@@ -62,7 +62,8 @@ final class FretsTopic extends Topic {
       return fanned();
     }
     if (one == null) {
-      throw new NotUnderstood("--scale: is missing (for fanned frets, --scale-bass and its like)");
+      throw new NotUnderstoodException(
+          "--scale: is missing (for fanned frets, --scale-bass and its like)");
     }
     return even(Given.by("--scale", () -> new Scale(one)));
   }
@@ -82,7 +83,7 @@ final class FretsTopic extends Topic {
 
   private Reckoned fanned() {
     if (bass == null || treble == null || strings == null || square == null) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "fanned frets need all of --scale-bass, --scale-treble, --strings and --square-fret");
     }
     Length low = Given.above0("--scale-bass", bass);

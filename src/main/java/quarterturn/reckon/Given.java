@@ -2,7 +2,7 @@ package quarterturn.reckon;
 
 import java.util.function.Supplier;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** What was given on the command line, held to what can be. */
 final class Given {
@@ -12,15 +12,15 @@ final class Given {
   static <T> T by(String options, Supplier<T> value) {
     try {
       return value.get();
-    } catch (NotUnderstood e) {
-      throw new NotUnderstood(options + ": " + e.getMessage());
+    } catch (NotUnderstoodException e) {
+      throw new NotUnderstoodException(options + ": " + e.getMessage());
     }
   }
 
   /** A length that must be above zero. */
   static Length above0(String option, Length length) {
     if (!(length.mm() > 0)) {
-      throw new NotUnderstood(option + ": must be above zero, not " + length);
+      throw new NotUnderstoodException(option + ": must be above zero, not " + length);
     }
     return length;
   }
@@ -28,7 +28,7 @@ final class Given {
   /** A length that must be zero or more. */
   static Length from0(String option, Length length) {
     if (length.mm() < 0) {
-      throw new NotUnderstood(option + ": can't be negative, not " + length);
+      throw new NotUnderstoodException(option + ": can't be negative, not " + length);
     }
     return length;
   }
@@ -36,7 +36,7 @@ final class Given {
   /** A whole number within bounds. */
   static int within(String option, int value, int low, int high) {
     if (value < low || value > high) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           option + ": must lie between " + low + " and " + high + ", not " + value);
     }
     return value;

@@ -9,7 +9,7 @@ import quarterturn.craft.HexSocket;
 import quarterturn.craft.KeyFit;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** {@code reckon key}. */
 @Command(
@@ -41,7 +41,8 @@ final class KeyTopic extends Topic {
     Optional<KeyFit> best = width == null ? KeyFit.best(found) : nearest(width, found);
     if (key == null) {
       if (width == null) {
-        throw new NotUnderstood("--key: is missing; --across-flats finds a key for a socket");
+        throw new NotUnderstoodException(
+            "--key: is missing; --across-flats finds a key for a socket");
       }
       return forMeasured(width, found, best);
     }
@@ -76,13 +77,13 @@ final class KeyTopic extends Topic {
 
   private HexSocket socket() {
     if (measured != null && socket != null) {
-      throw new NotUnderstood("--across-flats and --socket contradict; give one of them");
+      throw new NotUnderstoodException("--across-flats and --socket contradict; give one of them");
     }
     if (measured != null) {
       return HexSocket.measured(Given.above0("--across-flats", measured));
     }
     if (socket == null) {
-      throw new NotUnderstood("give --across-flats as measured, or --key with --socket");
+      throw new NotUnderstoodException("give --across-flats as measured, or --key with --socket");
     }
     return socket;
   }

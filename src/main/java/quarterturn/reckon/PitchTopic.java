@@ -9,7 +9,7 @@ import quarterturn.craft.Temperament;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Frequency;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
 
 /** {@code reckon pitch}. */
@@ -32,7 +32,8 @@ final class PitchTopic extends Topic {
   @Override
   Reckoned reckon() {
     if ((note == null) == (hertz == null)) {
-      throw new NotUnderstood("give one of --note and --hz" + (note == null ? "" : ", not both"));
+      throw new NotUnderstoodException(
+          "give one of --note and --hz" + (note == null ? "" : ", not both"));
     }
     Temperament temperament = tuning.temperament();
     Frequency frequency = note != null ? temperament.of(note) : hertz;

@@ -12,14 +12,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import quarterturn.craft.Scale;
 import quarterturn.craft.SetPull;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.session.Instrument;
 import quarterturn.session.store.Store;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** {@code reckon pull}. */
 @Command(
@@ -56,7 +56,7 @@ final class PullTopic extends Topic {
   @Mixin private TuningOptions tuning = new TuningOptions();
 
   @Override
-  Reckoned reckon() throws IOException, Unreadable {
+  Reckoned reckon() throws IOException, UnreadableException {
     SetPull set = set();
     List<SetPull.TunedString> tuned = set.strings();
     double[] newtons = tuned.stream().mapToDouble(s -> set.of(s).newtons()).toArray();
@@ -71,31 +71,32 @@ final class PullTopic extends Topic {
         .by(TensionTopic.FORMULA + ", summed over the strings", TensionTopic.WIRE);
   }
 
-  private SetPull set() throws IOException, Unreadable {
+  private SetPull set() throws IOException, UnreadableException {
     if (instrument != null) {
       if (!strings.isEmpty()) {
-        throw new NotUnderstood("--string: contradicts --instrument; give one of them");
+        throw new NotUnderstoodException("--string: contradicts --instrument; give one of them");
       }
       return ofInstrument(instrument);
     }
     if (strings.isEmpty()) {
-      throw new NotUnderstood("--string: is missing; give one for each string, or --instrument");
+      throw new NotUnderstoodException(
+          "--string: is missing; give one for each string, or --instrument");
     }
     Length length = scale;
     if (length == null) {
-      throw new NotUnderstood("--scale: is missing");
+      throw new NotUnderstoodException("--scale: is missing");
     }
     return new SetPull(Given.by("--scale", () -> new Scale(length)), strings, tuning.temperament());
   }
 
-  private SetPull ofInstrument(Path file) throws IOException, Unreadable {
+  private SetPull ofInstrument(Path file) throws IOException, UnreadableException {
     if (!Files.isRegularFile(file)) {
-      throw new NotUnderstood("--instrument: there is no file " + file);
+      throw new NotUnderstoodException("--instrument: there is no file " + file);
     }
     Instrument known = Store.instrumentIn(file);
     String note = known.strings();
     if (note == null) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "--instrument: "
               + known.name()
               + " has no note of its strings; write one such as strings: \"E1:.105in:.030in"
@@ -108,7 +109,8 @@ final class PullTopic extends Topic {
     Kind kind = new Shelf(null).rules().kinds().get(known.kind());
     Length length = scale != null ? scale : kind == null ? null : kind.scale();
     if (length == null) {
-      throw new NotUnderstood("--scale: is missing, and kind " + known.kind() + " is not known");
+      throw new NotUnderstoodException(
+          "--scale: is missing, and kind " + known.kind() + " is not known");
     }
     return new SetPull(Given.by("--scale", () -> new Scale(length)), noted, tuning.temperament());
   }

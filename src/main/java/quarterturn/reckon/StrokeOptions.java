@@ -6,7 +6,7 @@ import quarterturn.craft.Scale;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Force;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** A player's stroke on a string. */
 final class StrokeOptions {
@@ -50,7 +50,7 @@ final class StrokeOptions {
 
   Force tension() {
     if (!(tension.newtons() > 0)) {
-      throw new NotUnderstood("--tension: must be above zero, not " + tension);
+      throw new NotUnderstoodException("--tension: must be above zero, not " + tension);
     }
     return tension;
   }
@@ -58,15 +58,15 @@ final class StrokeOptions {
   /** The stroke; it must fall on the shortest string that is stopped on this board. */
   Pluck pluck(Scale scale, int lastFret) {
     if (force.newtons() < 0) {
-      throw new NotUnderstood("--pluck-force: can't be negative, not " + force);
+      throw new NotUnderstoodException("--pluck-force: can't be negative, not " + force);
     }
     if (!(share >= 0 && share <= 1)) {
-      throw new NotUnderstood("--return-share: must lie between 0 and 1, not " + share);
+      throw new NotUnderstoodException("--return-share: must lie between 0 and 1, not " + share);
     }
     Given.above0("--pluck-at", at);
     double shortest = scale.speakingMm(lastFret - 1);
     if (!(at.mm() < shortest)) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "--pluck-at: stopped at fret "
               + (lastFret - 1)
               + " the string is only "

@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 
 /** One thing that can be reckoned: its options are its fields. */
 @Command(mixinStandardHelpOptions = true, sortOptions = false, usageHelpAutoWidth = true)
@@ -18,10 +18,10 @@ abstract class Topic implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
 
   /** The answer to what was given. */
-  abstract Reckoned reckon() throws IOException, Unreadable;
+  abstract Reckoned reckon() throws IOException, UnreadableException;
 
   @Override
-  public Integer call() throws IOException, Unreadable {
+  public Integer call() throws IOException, UnreadableException {
     Reckoned reckoned = reckon();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {

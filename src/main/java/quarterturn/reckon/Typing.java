@@ -14,7 +14,7 @@ import quarterturn.unit.Force;
 import quarterturn.unit.Frequency;
 import quarterturn.unit.Humidity;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
 import quarterturn.unit.Temperature;
 import quarterturn.unit.Turn;
@@ -47,7 +47,7 @@ final class Typing {
   private static <T> T read(Function<String, T> parser, String typed) {
     try {
       return parser.apply(typed);
-    } catch (NotUnderstood e) {
+    } catch (NotUnderstoodException e) {
       throw new TypeConversionException(e.getMessage());
     }
   }

@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import quarterturn.craft.StringGauge;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.UnitWeight;
 
 /** What a string is made of: weighed, plain, or a core under a wrap. */
@@ -41,12 +41,13 @@ final class WireOptions {
     agree();
     if (weight != null) {
       if (core != null) {
-        throw new NotUnderstood("--core: says nothing beside --unit-weight here; leave one out");
+        throw new NotUnderstoodException(
+            "--core: says nothing beside --unit-weight here; leave one out");
       }
       return weight;
     }
     if (core != null && wound == null) {
-      throw new NotUnderstood("--core: belongs with --wound");
+      throw new NotUnderstoodException("--core: belongs with --wound");
     }
     return gauge().unitWeight();
   }
@@ -59,7 +60,8 @@ final class WireOptions {
       return new Wire(gauge.steel(), gauge.unitWeight());
     }
     if (core == null) {
-      throw new NotUnderstood("--core: is needed with --unit-weight; for a plain string, its own");
+      throw new NotUnderstoodException(
+          "--core: is needed with --unit-weight; for a plain string, its own");
     }
     return new Wire(core, weight);
   }
@@ -79,11 +81,12 @@ final class WireOptions {
       return Given.by("--core", () -> StringGauge.wound(over, inner));
     }
     if (over != null) {
-      throw new NotUnderstood("--core: is needed with --wound");
+      throw new NotUnderstoodException("--core: is needed with --wound");
     }
     Length all = plain != null ? plain : inner;
     if (all == null) {
-      throw new NotUnderstood("give the string: --unit-weight, or --plain, or --wound with --core");
+      throw new NotUnderstoodException(
+          "give the string: --unit-weight, or --plain, or --wound with --core");
     }
     return StringGauge.plain(all);
   }
@@ -91,10 +94,12 @@ final class WireOptions {
   private void agree() {
     int ways = (weight == null ? 0 : 1) + (plain == null ? 0 : 1) + (wound == null ? 0 : 1);
     if (ways > 1) {
-      throw new NotUnderstood("--unit-weight, --plain and --wound contradict; give one of them");
+      throw new NotUnderstoodException(
+          "--unit-weight, --plain and --wound contradict; give one of them");
     }
     if (plain != null && core != null) {
-      throw new NotUnderstood("--core: contradicts --plain, which has none; give one of them");
+      throw new NotUnderstoodException(
+          "--core: contradicts --plain, which has none; give one of them");
     }
   }
 }

@@ -19,7 +19,7 @@ import quarterturn.procedure.kind.Which;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -217,7 +217,7 @@ public final class Hands {
 
   /** Does what a prompt wants done first. */
   public void begin(Prompt prompt) {
-    for (Said.First first : prompt.said().first()) {
+    for (PromptText.First first : prompt.said().first()) {
       pass(PACE);
       told(library.procedure(first.procedure()).steps().get(first.step()));
     }

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Necks of our own invention to practise on, each with something to learn from. */
 public enum NamedNeck {
@@ -59,7 +59,7 @@ public enum NamedNeck {
   /**
    * The neck of this name.
    *
-   * @throws NotUnderstood with every name there is
+   * @throws NotUnderstoodException with every name there is
    */
   public static NamedNeck of(String typed) {
     for (NamedNeck neck : values()) {
@@ -67,7 +67,8 @@ public enum NamedNeck {
         return neck;
       }
     }
-    throw new NotUnderstood("there is no neck of that name; choose one of: " + words(values()));
+    throw new NotUnderstoodException(
+        "there is no neck of that name; choose one of: " + words(values()));
   }
 
   private static String words(NamedNeck[] necks) {

@@ -9,7 +9,7 @@ import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Event;
@@ -29,12 +29,12 @@ public record Practice(Sessions sessions, String procedure, String kind, Style s
   public static final Style USUAL_STYLE = Style.MEDIUM;
 
   /** A beginner's on a bass. */
-  public static Practice usual(Sessions sessions) throws IOException, Unreadable {
+  public static Practice usual(Sessions sessions) throws IOException, UnreadableException {
     return new Practice(sessions, sessions.named(null), USUAL_KIND, USUAL_STYLE, Role.BEGINNER);
   }
 
   /** On a neck whose name says what is to be learned from it. */
-  public PracticeBench on(NamedNeck neck) throws IOException, Unreadable {
+  public PracticeBench on(NamedNeck neck) throws IOException, UnreadableException {
     Library library = library();
     String again = "To meet it again: " + command(library) + " --neck " + neck.word() + ".";
     InstrumentTraits traits = neck.on(library.kind(kind), style);
@@ -42,7 +42,7 @@ public record Practice(Sessions sessions, String procedure, String kind, Style s
   }
 
   /** On any neck; the same seed gives the same one. */
-  public PracticeBench on(long seed) throws IOException, Unreadable {
+  public PracticeBench on(long seed) throws IOException, UnreadableException {
     SplittableRandom random = new SplittableRandom(seed);
     NeckTraits neck = Draw.any(random);
     Library library = library();
@@ -63,7 +63,7 @@ public record Practice(Sessions sessions, String procedure, String kind, Style s
     return procedure.equals(library.results().usual());
   }
 
-  private Library library() throws IOException, Unreadable {
+  private Library library() throws IOException, UnreadableException {
     Library library = sessions.library(procedure);
     library.kind(kind);
     return library;

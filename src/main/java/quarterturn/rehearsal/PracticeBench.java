@@ -12,13 +12,13 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Library;
 import quarterturn.session.Answer;
-import quarterturn.session.Astray;
 import quarterturn.session.Bench;
 import quarterturn.session.Event;
 import quarterturn.session.Ledger;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RecordMismatchException;
+import quarterturn.session.RefusedException;
 import quarterturn.session.engine.Answers;
 import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.LiveBench;
@@ -91,13 +91,13 @@ public final class PracticeBench implements Bench {
    * then stands, reads and feels as before.
    *
    * @param instrument as found, its chance from the same seed
-   * @throws Astray where the record does not fit the procedure or the instrument
+   * @throws RecordMismatchException where the record does not fit the procedure or the instrument
    */
   public static PracticeBench again(
       Library library, Engine engine, SimulatedInstrument instrument, String greeting, Kept kept)
       throws IOException {
     if (kept.found().isEmpty() || !(kept.found().get(0) instanceof Event.Started started)) {
-      throw new Astray("the log does not begin with a start");
+      throw new RecordMismatchException("the log does not begin with a start");
     }
     PracticeBench bench = start(library, engine, started, instrument, greeting, kept);
     for (Event event : kept.found()) {
@@ -105,8 +105,8 @@ public final class PracticeBench implements Bench {
       if (answer != null) {
         try {
           bench.answer(answer);
-        } catch (Refused e) {
-          throw new Astray("the log does not fit: " + e.getMessage());
+        } catch (RefusedException e) {
+          throw new RecordMismatchException("the log does not fit: " + e.getMessage());
         }
       }
     }
@@ -144,7 +144,8 @@ public final class PracticeBench implements Bench {
   private static void keep(List<Event> more, int from, Kept kept) throws IOException {
     int known = Math.max(0, Math.min(more.size(), kept.found().size() - from));
     if (known > 0 && !more.subList(0, known).equals(kept.found().subList(from, from + known))) {
-      throw new Astray("the record does not fit this procedure on this instrument");
+      throw new RecordMismatchException(
+          "the record does not fit this procedure on this instrument");
     }
     if (known < more.size()) {
       kept.ledger().append(more.subList(known, more.size()));
@@ -182,7 +183,7 @@ public final class PracticeBench implements Bench {
   }
 
   @Override
-  public void answer(Answer answer) throws Refused, IOException {
+  public void answer(Answer answer) throws RefusedException, IOException {
     Prompt asked = bench.prompt();
     bench.answer(answer);
     begun = true;
@@ -224,7 +225,7 @@ public final class PracticeBench implements Bench {
   private void setOn(Instant then) {
     try {
       bench.setClock(then);
-    } catch (Refused e) {
+    } catch (RefusedException e) {
       throw new IllegalStateException("time at a bench only goes forward", e);
     }
   }
@@ -241,7 +242,7 @@ public final class PracticeBench implements Bench {
   }
 
   @Override
-  public void setClock(Instant at) throws Refused {
+  public void setClock(Instant at) throws RefusedException {
     bench.setClock(at);
     hands.waitUntil(at);
     unveiling.see();

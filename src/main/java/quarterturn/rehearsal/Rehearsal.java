@@ -17,7 +17,7 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.unit.Bracket;
@@ -70,12 +70,12 @@ public final class Rehearsal {
       return played(neck, new Engine(library, advisor));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    } catch (Refused e) {
+    } catch (RefusedException e) {
       throw new IllegalStateException("a truthful answer was refused: " + e.getMessage(), e);
     }
   }
 
-  private Outcome played(SimulatedNeck neck, Engine engine) throws IOException, Refused {
+  private Outcome played(SimulatedNeck neck, Engine engine) throws IOException, RefusedException {
     Clock clock = Clock.fixed(START, ZoneOffset.UTC);
     InstrumentTraits traits = InstrumentTraits.of(library.kind(kind), style, neck.traits());
     Hands hands =

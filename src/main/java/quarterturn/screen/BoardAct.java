@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.teacher.Board;
 import quarterturn.lesson.teacher.Sight;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 /** What a key asks the board to do. */
 sealed interface BoardAct {
@@ -18,19 +18,19 @@ sealed interface BoardAct {
   /** An order, or the sheets. */
   sealed interface Order extends BoardAct {
     /** Gives it; returns what to say of it. */
-    String give(Board board, Sight sight) throws Refused, IOException;
+    String give(Board board, Sight sight) throws RefusedException, IOException;
   }
 
   record Release(String bench, String typed) implements Order {
     @Override
-    public String give(Board board, Sight sight) throws Refused, IOException {
+    public String give(Board board, Sight sight) throws RefusedException, IOException {
       return board.release(bench, typed, sight);
     }
   }
 
   record ReleaseAll() implements Order {
     @Override
-    public String give(Board board, Sight sight) throws Refused, IOException {
+    public String give(Board board, Sight sight) throws RefusedException, IOException {
       return board.releaseAll();
     }
   }
@@ -38,7 +38,7 @@ sealed interface BoardAct {
   /** Holds a bench, or all where {@code bench} is null. */
   record Hold(@Nullable String bench, String reason) implements Order {
     @Override
-    public String give(Board board, Sight sight) throws Refused, IOException {
+    public String give(Board board, Sight sight) throws RefusedException, IOException {
       return board.hold(bench, reason);
     }
   }
@@ -47,21 +47,21 @@ sealed interface BoardAct {
   record SetLevel(String bench, String student, @Nullable Level level, @Nullable Boolean frozen)
       implements Order {
     @Override
-    public String give(Board board, Sight sight) throws Refused, IOException {
+    public String give(Board board, Sight sight) throws RefusedException, IOException {
       return board.level(bench, student, level, frozen);
     }
   }
 
   record End() implements Order {
     @Override
-    public String give(Board board, Sight sight) throws Refused, IOException {
+    public String give(Board board, Sight sight) throws RefusedException, IOException {
       return board.end();
     }
   }
 
   record Sheets() implements Order {
     @Override
-    public String give(Board board, Sight sight) throws Refused, IOException {
+    public String give(Board board, Sight sight) throws RefusedException, IOException {
       return board.sheets();
     }
   }

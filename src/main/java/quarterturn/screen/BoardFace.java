@@ -15,7 +15,7 @@ import quarterturn.screen.terminal.Settings;
 import quarterturn.screen.terminal.Surface;
 import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.session.ExitStatus;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 /** The board on the full screen. */
 public final class BoardFace {
@@ -127,7 +127,7 @@ public final class BoardFace {
       // Levels are often set one after the other.
       model = order instanceof BoardAct.SetLevel ? model : model.with(BoardLayer.NONE);
       model = model.saying(done);
-    } catch (Refused refused) {
+    } catch (RefusedException refused) {
       seen();
       BoardView.Row row = model.row();
       boolean late =

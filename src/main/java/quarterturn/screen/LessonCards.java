@@ -17,8 +17,8 @@ import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Overview;
 import quarterturn.session.Question;
-import quarterturn.session.Refused;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.session.RefusedException;
+import quarterturn.unit.NotUnderstoodException;
 
 /** What lies over a bench's session in a lesson, one card at a time, and what its keys do. */
 public final class LessonCards {
@@ -178,7 +178,7 @@ public final class LessonCards {
       } else if (card instanceof Question.Show) {
         dialogue.take(text);
       }
-    } catch (Refused | NotUnderstood e) {
+    } catch (RefusedException | NotUnderstoodException e) {
       message = String.valueOf(e.getMessage());
     }
     if (message.isEmpty()) {
@@ -187,7 +187,7 @@ public final class LessonCards {
     return new Effect.None();
   }
 
-  private void answered(Question.Asked on, String text) throws Refused, IOException {
+  private void answered(Question.Asked on, String text) throws RefusedException, IOException {
     List<String> said = text.isEmpty() ? null : BenchWords.take(session, text);
     if (said != null) {
       message = String.join(" ", said);

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.time.ZoneId;
 import org.jline.terminal.Terminal;
 import quarterturn.lesson.bench.LessonSession;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.screen.terminal.Settings;
 import quarterturn.screen.terminal.Surface;
 import quarterturn.screen.terminal.SystemTerminal;
@@ -24,7 +24,7 @@ public final class LessonFace {
    */
   public static int run(
       Terminal terminal, LessonSession session, String again, Settings settings, ZoneId zone)
-      throws IOException, InterruptedException, Unreadable {
+      throws IOException, InterruptedException, UnreadableException {
     ScreenFace.Outcome outcome;
     try (Surface surface = Surface.open(terminal, settings)) {
       LessonCards cards = new LessonCards(session, again, System::nanoTime);

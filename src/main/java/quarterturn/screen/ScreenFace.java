@@ -23,7 +23,7 @@ import quarterturn.session.Bench;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Player;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Printable;
 
 /** The full-screen face of one session. */
@@ -217,7 +217,7 @@ public final class ScreenFace {
       String news = typed.gave(answer, asked);
       model = shown(bench).saying(news);
       surface.forgetKeys();
-    } catch (Refused refused) {
+    } catch (RefusedException refused) {
       model = model.saying(String.valueOf(refused.getMessage()));
     } catch (IOException notWritten) {
       model =

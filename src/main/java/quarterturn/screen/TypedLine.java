@@ -14,7 +14,7 @@ import quarterturn.screen.state.Naming;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 /** A technician's typed lines on the screen: the same names as in the typed face. */
 public final class TypedLine {
@@ -92,7 +92,7 @@ public final class TypedLine {
     Prompt prompt = bench.prompt();
     try {
       bench.answer(answer);
-    } catch (Refused e) {
+    } catch (RefusedException e) {
       said.add(String.valueOf(e.getMessage()));
       return false;
     }

@@ -43,8 +43,8 @@ public final class AdviceLines {
       return error("a line is at most " + LONGEST + " characters long");
     }
     try {
-      return answer(AdviceQuery.of(Fields.object(line.text()), limits.knownFor())).toString();
-    } catch (BadAnswer | IllegalArgumentException e) {
+      return answer(AdviceQuery.of(ReplyFields.object(line.text()), limits.knownFor())).toString();
+    } catch (BadAnswerException | IllegalArgumentException e) {
       return error(String.valueOf(e.getMessage()));
     }
   }

@@ -24,9 +24,9 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
    * Reads a query.
    *
    * @param knownFor how old what is known of a neck is taken to be; a query tells no time
-   * @throws BadAnswer naming the key that is wrong and what is allowed there
+   * @throws BadAnswerException naming the key that is wrong and what is allowed there
    */
-  static AdviceQuery of(JsonNode json, Duration knownFor) throws BadAnswer {
+  static AdviceQuery of(JsonNode json, Duration knownFor) throws BadAnswerException {
     allow(json, Set.of("window_mm", "prior", "moves", "known"));
     Prior prior = prior(json.path("prior"));
     return new AdviceQuery(
@@ -35,40 +35,41 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
         story(json.path("moves")));
   }
 
-  private static void allow(JsonNode json, Set<String> allowed) throws BadAnswer {
+  private static void allow(JsonNode json, Set<String> allowed) throws BadAnswerException {
     for (Iterator<String> names = json.fieldNames(); names.hasNext(); ) {
       String name = names.next();
       if (!allowed.contains(name)) {
-        throw new BadAnswer(
+        throw new BadAnswerException(
             "there is no key \""
-                + Fields.shown(name)
+                + ReplyFields.shown(name)
                 + "\"; allowed are "
                 + String.join(", ", allowed.stream().sorted().toList()));
       }
     }
   }
 
-  private static Prior prior(JsonNode json) throws BadAnswer {
+  private static Prior prior(JsonNode json) throws BadAnswerException {
     for (Prior prior : Prior.values()) {
       if (prior.word().equals(json.asText())) {
         return prior;
       }
     }
-    throw new BadAnswer("prior: \"bass\" or \"guitar\"");
+    throw new BadAnswerException("prior: \"bass\" or \"guitar\"");
   }
 
-  private static Window window(JsonNode json) throws BadAnswer {
+  private static Window window(JsonNode json) throws BadAnswerException {
     boolean pair = json.size() == 2 && json.path(0).isNumber() && json.path(1).isNumber();
     if (!json.isArray() || !pair || !(json.get(0).doubleValue() < json.get(1).doubleValue())) {
-      throw new BadAnswer("window_mm: two numbers, the lower one first, such as [0.25,0.40]");
+      throw new BadAnswerException(
+          "window_mm: two numbers, the lower one first, such as [0.25,0.40]");
     }
     return new Window(
         near(json.get(0).doubleValue(), "window_mm"), near(json.get(1).doubleValue(), "window_mm"));
   }
 
-  private static List<Seen> story(JsonNode json) throws BadAnswer {
+  private static List<Seen> story(JsonNode json) throws BadAnswerException {
     if (!json.isArray() || json.size() > MOST_MOVES) {
-      throw new BadAnswer("moves: a list of readings and turns, at most " + MOST_MOVES);
+      throw new BadAnswerException("moves: a list of readings and turns, at most " + MOST_MOVES);
     }
     List<Seen> story = new ArrayList<>();
     for (JsonNode move : json) {
@@ -77,19 +78,20 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
       } else if (move.size() == 1 && move.path("turn").isNumber()) {
         story.add(new Seen.Turned(turn(move.get("turn").doubleValue())));
       } else {
-        throw new BadAnswer("moves: each is {\"reading_mm\":[low,high]} or {\"turn\":0.125}");
+        throw new BadAnswerException(
+            "moves: each is {\"reading_mm\":[low,high]} or {\"turn\":0.125}");
       }
     }
     if (story.stream().anyMatch(Seen.Turned.class::isInstance)
         && !(story.get(0) instanceof Seen.Read)) {
-      throw new BadAnswer("moves: a turn needs a reading before it");
+      throw new BadAnswerException("moves: a turn needs a reading before it");
     }
     return story;
   }
 
-  private static Turn turn(double turns) throws BadAnswer {
+  private static Turn turn(double turns) throws BadAnswerException {
     if (!(Math.abs(turns) <= LARGEST_TURN)) {
-      throw new BadAnswer("turn: in turns, plus tightens, at most one either way");
+      throw new BadAnswerException("turn: in turns, plus tightens, at most one either way");
     }
     return new Turn(turns);
   }
@@ -97,12 +99,12 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
   /**
    * Null on the left: the string touches or even the thinnest leaf lifts it; on the right: beyond.
    */
-  private static Bracket bracket(JsonNode json) throws BadAnswer {
+  private static Bracket bracket(JsonNode json) throws BadAnswerException {
     boolean low = json.path(0).isNumber();
     boolean high = json.path(1).isNumber();
     boolean pair = json.isArray() && json.size() == 2 && (low || high);
     if (!pair || !(low || json.get(0).isNull()) || !(high || json.get(1).isNull())) {
-      throw new BadAnswer(
+      throw new BadAnswerException(
           "reading_mm: [low,high] in mm, [null,0.05] where the string touches, [1.0,null] beyond the"
               + " thickest leaf");
     }
@@ -112,14 +114,14 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
   }
 
   /** A relief that a neck can have. */
-  private static double near(double mm, String key) throws BadAnswer {
+  private static double near(double mm, String key) throws BadAnswerException {
     if (!(Math.abs(mm) <= LARGEST_MM)) {
-      throw new BadAnswer(key + ": in mm, at most " + (int) LARGEST_MM + " either way");
+      throw new BadAnswerException(key + ": in mm, at most " + (int) LARGEST_MM + " either way");
     }
     return mm;
   }
 
-  private static Known known(JsonNode json) throws BadAnswer {
+  private static Known known(JsonNode json) throws BadAnswerException {
     allow(json, Set.of("mm_per_quarter", "sigma", "slack", "way", "answered"));
     boolean whole =
         json.path("mm_per_quarter").isNumber()
@@ -128,7 +130,7 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
             && json.path("way").isInt()
             && json.path("answered").isBoolean();
     if (!whole) {
-      throw new BadAnswer("known: an object as an earlier answer gave it");
+      throw new BadAnswerException("known: an object as an earlier answer gave it");
     }
     List<Double> slack = new ArrayList<>();
     for (JsonNode chance : json.get("slack")) {
@@ -142,7 +144,7 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
           json.get("way").intValue(),
           json.get("answered").booleanValue());
     } catch (IllegalArgumentException e) {
-      throw new BadAnswer("known: " + e.getMessage());
+      throw new BadAnswerException("known: " + e.getMessage());
     }
   }
 }

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import quarterturn.procedure.Hazard;
 import quarterturn.session.Prompt;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Printable;
 
@@ -31,11 +31,11 @@ final class PromptJson {
 
   static ObjectNode of(Prompt prompt) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    Said said = prompt.said();
+    PromptText said = prompt.said();
     json.put("prompt", prompt.match(KIND));
     json.put("step", clean(said.step()));
     if (!said.first().isEmpty()) {
-      texts(json, "first", said.first().stream().map(Said.First::text).toList());
+      texts(json, "first", said.first().stream().map(PromptText.First::text).toList());
     }
     json.put("text", clean(said.text()));
     List<Hazard> hazards =

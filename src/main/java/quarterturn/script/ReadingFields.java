@@ -10,13 +10,13 @@ import quarterturn.unit.Length;
 final class ReadingFields {
   private ReadingFields() {}
 
-  static Answer read(Fields fields, Prompt.Measure prompt) {
+  static Answer read(ReplyFields fields, Prompt.Measure prompt) {
     if (fields.has("answer")) {
       return spoken(fields, prompt);
     }
     if (!prompt.quantity().bracket()) {
       fields.only("answer");
-      throw new BadAnswer("an answer is missing");
+      throw new BadAnswerException("an answer is missing");
     }
     fields.only("passes_mm", "lifts_mm", "passes_in", "lifts_in");
     boolean passes = fields.has("passes_mm") || fields.has("passes_in");
@@ -25,7 +25,8 @@ final class ReadingFields {
       double low = bound(fields, "passes");
       double high = bound(fields, "lifts");
       if (low >= high) {
-        throw new BadAnswer("the leaf that passes must be thinner than the leaf that lifts");
+        throw new BadAnswerException(
+            "the leaf that passes must be thinner than the leaf that lifts");
       }
       return new Answer.Measured(new Bracket(low, high));
     }
@@ -35,10 +36,10 @@ final class ReadingFields {
     if (lifts) {
       return new Answer.Measured(Bracket.lifts(bound(fields, "lifts")));
     }
-    throw new BadAnswer("a reading is missing");
+    throw new BadAnswerException("a reading is missing");
   }
 
-  private static Answer spoken(Fields fields, Prompt.Measure prompt) {
+  private static Answer spoken(ReplyFields fields, Prompt.Measure prompt) {
     if (fields.only("answer").word("answer").equals("cannot")) {
       return new Answer.CannotMeasure();
     }
@@ -52,15 +53,15 @@ final class ReadingFields {
   }
 
   /** A bound in millimetres from the key in either unit. */
-  private static double bound(Fields fields, String which) {
+  private static double bound(ReplyFields fields, String which) {
     String mm = which + "_mm";
     String in = which + "_in";
     if (fields.has(mm) && fields.has(in)) {
-      throw new BadAnswer("give " + mm + " or " + in + ", not both");
+      throw new BadAnswerException("give " + mm + " or " + in + ", not both");
     }
     double bound = fields.has(mm) ? fields.number(mm) : fields.number(in) * Length.MM_PER_INCH;
     if (!(bound >= 0) || Double.isInfinite(bound)) {
-      throw new BadAnswer("a gap cannot be negative; if the string rests, answer touches");
+      throw new BadAnswerException("a gap cannot be negative; if the string rests, answer touches");
     }
     return bound;
   }

@@ -13,7 +13,7 @@ final class ReplyReader {
   private ReplyReader() {}
 
   static ScriptReply read(String line, Prompt prompt) {
-    Fields fields = Fields.parse(line);
+    ReplyFields fields = ReplyFields.parse(line);
     String word = fields.word("answer");
     boolean option = prompt instanceof Prompt.Choose choose && chosen(choose, word) != null;
     if (!option && (word.equals("quit") || word.equals("correct"))) {
@@ -23,7 +23,7 @@ final class ReplyReader {
     return new ScriptReply(answer(fields, word, prompt), fields.at());
   }
 
-  private static Answer answer(Fields fields, String word, Prompt prompt) {
+  private static Answer answer(ReplyFields fields, String word, Prompt prompt) {
     return prompt.match(
         new Prompt.Cases<>(
             tell -> confirmed(fields),
@@ -37,18 +37,19 @@ final class ReplyReader {
             over -> confirmed(fields)));
   }
 
-  private static Answer confirmed(Fields fields) {
+  private static Answer confirmed(ReplyFields fields) {
     if (!fields.only("answer").isTrue("answer")) {
-      throw new BadAnswer("\"answer\" must be true");
+      throw new BadAnswerException("\"answer\" must be true");
     }
     return new Answer.Confirmed();
   }
 
-  private static Answer choice(Fields fields, Prompt.Choose choose) {
+  private static Answer choice(ReplyFields fields, Prompt.Choose choose) {
     String typed = fields.only("answer").text("answer");
     Prompt.Option option = chosen(choose, typed);
     if (option == null) {
-      throw new BadAnswer("\"" + Fields.shown(typed) + "\" is not one of the options");
+      throw new BadAnswerException(
+          "\"" + ReplyFields.shown(typed) + "\" is not one of the options");
     }
     return new Answer.Chose(option.id());
   }
@@ -57,25 +58,25 @@ final class ReplyReader {
     return choose.options().stream().filter(o -> o.id().equals(id)).findFirst().orElse(null);
   }
 
-  private static Answer waited(Fields fields) {
+  private static Answer waited(ReplyFields fields) {
     if (!fields.only("answer", "reason").text("answer").equals("waited")) {
-      throw new BadAnswer("\"answer\" must be \"waited\"");
+      throw new BadAnswerException("\"answer\" must be \"waited\"");
     }
     if (!fields.has("reason")) {
       return new Answer.Waited(null);
     }
     String reason = Printable.of(fields.text("reason")).strip();
     if (reason.isEmpty()) {
-      throw new BadAnswer("\"reason\" must say why");
+      throw new BadAnswerException("\"reason\" must say why");
     }
     return new Answer.Waited(reason);
   }
 
-  private static Answer turn(Fields fields, String word, Prompt.TurnRod prompt) {
+  private static Answer turn(ReplyFields fields, String word, Prompt.TurnRod prompt) {
     if (fields.has("answer")) {
       fields.only("answer");
       if (!word.equals("undo")) {
-        throw new BadAnswer("a turn has no such answer");
+        throw new BadAnswerException("a turn has no such answer");
       }
       return new Answer.Undo();
     }
@@ -85,20 +86,20 @@ final class ReplyReader {
         Arrays.stream(Feel.values())
             .filter(f -> f.word().equals(felt))
             .findFirst()
-            .orElseThrow(() -> new BadAnswer("\"feel\" must be one of " + Takes.feels()));
+            .orElseThrow(() -> new BadAnswerException("\"feel\" must be one of " + Takes.feels()));
     return new Answer.Turned(new Turn(signed(amount, fields, prompt)), feel);
   }
 
   /** The amount with its sign: plus tightens. */
-  private static double signed(double amount, Fields fields, Prompt.TurnRod prompt) {
+  private static double signed(double amount, ReplyFields fields, Prompt.TurnRod prompt) {
     boolean loosen = prompt.turn().turns() < 0;
     if (fields.has("way")) {
       String way = fields.text("way");
       if (!way.equals("tighten") && !way.equals("loosen")) {
-        throw new BadAnswer("\"way\" must be \"tighten\" or \"loosen\"");
+        throw new BadAnswerException("\"way\" must be \"tighten\" or \"loosen\"");
       }
       if (amount < 0) {
-        throw new BadAnswer("beside \"way\", \"turned\" is an amount without a sign");
+        throw new BadAnswerException("beside \"way\", \"turned\" is an amount without a sign");
       }
       loosen = way.equals("loosen");
     }

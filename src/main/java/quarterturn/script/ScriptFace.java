@@ -12,14 +12,14 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.bench.BenchDialogue;
 import quarterturn.lesson.bench.LessonSession;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Bench;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Prompt;
 import quarterturn.session.Question;
-import quarterturn.session.Refused;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.session.RefusedException;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 import quarterturn.unit.TypedLines;
 
@@ -75,7 +75,7 @@ public final class ScriptFace {
 
   /** Plays a bench in a lesson until its sessions end or the script does. */
   public static int lesson(LessonSession session, InputStream in, PrintStream out)
-      throws IOException, Unreadable {
+      throws IOException, UnreadableException {
     ScriptFace face = new ScriptFace(in, out);
     BenchDialogue dialogue = new BenchDialogue(session);
     Integer status = null;
@@ -124,7 +124,7 @@ public final class ScriptFace {
       return false;
     }
     try {
-      String word = line.cut() ? "" : Fields.parse(line.text()).only("answer").word("answer");
+      String word = line.cut() ? "" : ReplyFields.parse(line.text()).only("answer").word("answer");
       if (word.equals("quit")) {
         return false;
       }
@@ -134,7 +134,7 @@ public final class ScriptFace {
           tell(List.of(taken.brief()));
         }
       }
-    } catch (BadAnswer | NotUnderstood | Refused e) {
+    } catch (BadAnswerException | NotUnderstoodException | RefusedException e) {
       error(e.getMessage());
     }
     return true;
@@ -175,7 +175,7 @@ public final class ScriptFace {
     Instant before = bench.now();
     try {
       if (line.cut()) {
-        throw new BadAnswer("a line is at most " + LONGEST + " characters long");
+        throw new BadAnswerException("a line is at most " + LONGEST + " characters long");
       }
       ScriptReply reply = ReplyReader.read(line.text(), prompt);
       if (reply.at() != null) {
@@ -185,9 +185,9 @@ public final class ScriptFace {
         return false;
       }
       bench.answer(reply.answer());
-    } catch (BadAnswer | NotUnderstood e) {
+    } catch (BadAnswerException | NotUnderstoodException e) {
       wrong = e.getMessage();
-    } catch (Refused e) {
+    } catch (RefusedException e) {
       wrong = e.getMessage();
       setBack(bench, before);
     }
@@ -201,7 +201,7 @@ public final class ScriptFace {
   private static void setBack(Bench bench, Instant before) {
     try {
       bench.setClock(before);
-    } catch (Refused e) {
+    } catch (RefusedException e) {
       throw new IllegalStateException("the time it was is no time to go back to", e);
     }
   }

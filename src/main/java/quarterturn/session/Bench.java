@@ -13,10 +13,10 @@ public interface Bench {
   /**
    * Records the answer and moves on.
    *
-   * @throws Refused when the prompt does not take it; the prompt stays
+   * @throws RefusedException when the prompt does not take it; the prompt stays
    * @throws IOException when it could not be written; the prompt stays
    */
-  void answer(Answer answer) throws Refused, IOException;
+  void answer(Answer answer) throws RefusedException, IOException;
 
   /** The instrument, the place in the procedure and the readings and turns so far. */
   Overview overview();
@@ -27,9 +27,9 @@ public interface Bench {
   /**
    * Sets the session's clock, which runs on from there.
    *
-   * @throws Refused when {@code at} lies before the last event
+   * @throws RefusedException when {@code at} lies before the last event
    */
-  void setClock(Instant at) throws Refused;
+  void setClock(Instant at) throws RefusedException;
 
   /**
    * Records that the person leaves, and says in what state the instrument is being left ("rod

@@ -3,7 +3,7 @@ package quarterturn.session;
 import java.io.IOException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Questions one after the other, each led to by the answers before it. */
 public interface Dialogue {
@@ -13,10 +13,10 @@ public interface Dialogue {
   /**
    * Takes the line that answers the question.
    *
-   * @throws NotUnderstood saying what is taken; the question stays
-   * @throws Refused where it can't be taken any more
+   * @throws NotUnderstoodException saying what is taken; the question stays
+   * @throws RefusedException where it can't be taken any more
    */
-  Taken take(String text) throws Refused, IOException;
+  Taken take(String text) throws RefusedException, IOException;
 
   /** Goes one question back; false where there is none. */
   default boolean back() {

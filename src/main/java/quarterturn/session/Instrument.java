@@ -18,7 +18,7 @@ import quarterturn.procedure.kind.RodKind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
 import quarterturn.unit.Printable;
 
@@ -50,12 +50,12 @@ public record Instrument(
     name = Names.check("an instrument", name);
     kind = Names.check("a kind of instrument", kind);
     if (jointFret != null && (jointFret < 1 || jointFret > LAST_FRET)) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "the joint fret lies between 1 and " + LAST_FRET + ", not " + jointFret);
     }
     if (strings != null
         && (strings.length() > LONGEST_NOTE || !strings.equals(Printable.of(strings)))) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "the note on the strings must be one line of at most " + LONGEST_NOTE + " characters");
     }
     Map<Aim, Window> kept = new EnumMap<>(Aim.class);
@@ -105,7 +105,7 @@ public record Instrument(
       if (scale != null) {
         scale = Length.mm(Decimals.kept(scale.mm()));
         if (scale.mm() < SHORTEST_MM || scale.mm() > LONGEST_MM) {
-          throw new NotUnderstood(
+          throw new NotUnderstoodException(
               "a scale lies between 300 and 1000 mm, not " + scale + "; write inches as 34in");
         }
       }
@@ -120,7 +120,7 @@ public record Instrument(
                 .toList();
         count("gauges", gauges.size());
         if (tuning != null && tuning.size() != gauges.size()) {
-          throw new NotUnderstood(
+          throw new NotUnderstoodException(
               "give as many gauges as notes: " + tuning.size() + ", not " + gauges.size());
         }
       }
@@ -128,7 +128,8 @@ public record Instrument(
 
     private static void count(String what, int count) {
       if (count < 1 || count > MOST_STRINGS) {
-        throw new NotUnderstood("give 1 to " + MOST_STRINGS + " " + what + ", not " + count);
+        throw new NotUnderstoodException(
+            "give 1 to " + MOST_STRINGS + " " + what + ", not " + count);
       }
     }
   }

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 import java.util.regex.Pattern;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /** Names of sessions, instruments and the like, which are file names on every system. */
@@ -27,13 +27,13 @@ public final class Names {
    * The name in small letters.
    *
    * @param what "an instrument", for the message
-   * @throws NotUnderstood saying what a name may be
+   * @throws NotUnderstoodException saying what a name may be
    */
   public static String check(String what, String typed) {
     String name = typed.strip().toLowerCase(Locale.ROOT);
     boolean device = DEVICES.contains(name) || name.matches("(com|lpt)[0-9]");
     if (device || !GOOD.matcher(name).matches()) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "\""
               + Printable.of(typed)
               + "\" can't name "

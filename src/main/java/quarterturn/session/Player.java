@@ -22,7 +22,7 @@ public record Player(Bench bench, Mind mind, double speed) {
 
   /** How long to look at the prompt at hand before it is answered. */
   public Duration reading() {
-    Said said = bench.prompt().said();
+    PromptText said = bench.prompt().said();
     int characters = said.text().length();
     for (String note : said.notes()) {
       characters += note.length();

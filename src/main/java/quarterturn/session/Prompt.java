@@ -15,10 +15,10 @@ import quarterturn.unit.Turn;
  * a simulated neck.
  */
 public sealed interface Prompt {
-  Said said();
+  PromptText said();
 
   /** Do this, then confirm. Answered by {@link Answer.Confirmed}. */
-  record Tell(Said said) implements Prompt {
+  record Tell(PromptText said) implements Prompt {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.tell().apply(this);
@@ -26,7 +26,7 @@ public sealed interface Prompt {
   }
 
   /** A hazard, accepted with its own key. Answered by {@link Answer.Confirmed}. */
-  record Caution(Said said, Hazard hazard) implements Prompt {
+  record Caution(PromptText said, Hazard hazard) implements Prompt {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.caution().apply(this);
@@ -34,7 +34,7 @@ public sealed interface Prompt {
   }
 
   /** Answered by {@link Answer.Chose}; the ordinary answer stands first. */
-  record Choose(Said said, List<Option> options) implements Prompt {
+  record Choose(PromptText said, List<Option> options) implements Prompt {
     public Choose {
       options = List.copyOf(options);
     }
@@ -46,7 +46,7 @@ public sealed interface Prompt {
   }
 
   /** Something to be written down. Answered by {@link Answer.Wrote}. */
-  record Write(Said said) implements Prompt {
+  record Write(PromptText said) implements Prompt {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.write().apply(this);
@@ -67,7 +67,7 @@ public sealed interface Prompt {
    * @param step the gauge's step in the quantity's unit
    */
   record Measure(
-      Said said,
+      PromptText said,
       Quantity quantity,
       List<Integer> held,
       int readAt,
@@ -93,7 +93,8 @@ public sealed interface Prompt {
    * @param expected what the reading should show afterwards, or null where nothing can be expected
    * @param canUndo whether the last turn may be taken back instead
    */
-  record TurnRod(Said said, Turn turn, Turn limit, @Nullable Expected expected, boolean canUndo)
+  record TurnRod(
+      PromptText said, Turn turn, Turn limit, @Nullable Expected expected, boolean canUndo)
       implements Prompt {
     /** "tighten" or "loosen". */
     public String direction() {
@@ -121,7 +122,7 @@ public sealed interface Prompt {
    * @param rest whether this is the daily rest, for which the program may be closed
    * @param mayLift whether this role may end it early, with a reason
    */
-  record Wait(Said said, Instant from, Instant until, boolean rest, boolean mayLift)
+  record Wait(PromptText said, Instant from, Instant until, boolean rest, boolean mayLift)
       implements Prompt {
     public Duration length() {
       return Duration.between(from, until);
@@ -144,7 +145,7 @@ public sealed interface Prompt {
   }
 
   /** The end: done, or left in good order. */
-  record Done(Said said, String outcome) implements Ending {
+  record Done(PromptText said, String outcome) implements Ending {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.done().apply(this);
@@ -152,7 +153,7 @@ public sealed interface Prompt {
   }
 
   /** The end: for a repairer. */
-  record HandOver(Said said, String outcome) implements Ending {
+  record HandOver(PromptText said, String outcome) implements Ending {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.handOver().apply(this);
@@ -169,12 +170,12 @@ public sealed interface Prompt {
    *
    * @param stands whether what that brings about is so already, by the record
    */
-  default Prompt after(Said first, boolean stands) {
+  default Prompt after(PromptText first, boolean stands) {
     return saying(said().after(first, stands));
   }
 
   /** The same prompt in other words. */
-  private Prompt saying(Said more) {
+  private Prompt saying(PromptText more) {
     return match(
         new Cases<>(
             tell -> new Tell(more),

@@ -11,14 +11,14 @@ package quarterturn.unit;
 public record Bracket(double lowMm, double highMm) {
   public Bracket {
     if (Double.isNaN(lowMm) || Double.isNaN(highMm) || lowMm > highMm) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "the leaf that passes must be thinner than the leaf that lifts the string");
     }
     if (lowMm == Double.POSITIVE_INFINITY || highMm == Double.NEGATIVE_INFINITY) {
-      throw new NotUnderstood("a reading needs a leaf that passes or a leaf that lifts");
+      throw new NotUnderstoodException("a reading needs a leaf that passes or a leaf that lifts");
     }
     if (Double.isInfinite(lowMm) && Double.isInfinite(highMm)) {
-      throw new NotUnderstood("a reading needs a leaf that passes or a leaf that lifts");
+      throw new NotUnderstoodException("a reading needs a leaf that passes or a leaf that lifts");
     }
   }
 

@@ -46,7 +46,7 @@ public final class BracketParser {
    * Reads {@code typed}.
    *
    * @param stepMm the gauge's step, put around a single number
-   * @throws NotUnderstood with the spellings that are understood
+   * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Bracket parse(String typed, double stepMm) {
     String text = typed.strip().toLowerCase(Locale.ROOT);
@@ -72,7 +72,8 @@ public final class BracketParser {
   private static Bracket around(String text, double stepMm) {
     double mm = Length.parse(text).mm();
     if (mm < 0) {
-      throw new NotUnderstood("a gap cannot be negative; if the string rests, type touches");
+      throw new NotUnderstoodException(
+          "a gap cannot be negative; if the string rests, type touches");
     }
     return mm == 0 ? Bracket.touches() : new Bracket(Math.max(0, mm - stepMm / 2), mm + stepMm / 2);
   }
@@ -104,7 +105,7 @@ public final class BracketParser {
     double low = low(withUnit(passes, unitOf(lifts)));
     double high = high(withUnit(lifts, unitOf(passes)));
     if (low >= high) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "the leaf that passes must be thinner than the leaf that lifts the string");
     }
     return new Bracket(low, high);
@@ -120,7 +121,8 @@ public final class BracketParser {
 
   private static double notNegative(double mm) {
     if (mm < 0) {
-      throw new NotUnderstood("a gap cannot be negative; if the string rests, type touches");
+      throw new NotUnderstoodException(
+          "a gap cannot be negative; if the string rests, type touches");
     }
     return mm;
   }
@@ -135,8 +137,8 @@ public final class BracketParser {
     return m.find() ? m.group(1) : "";
   }
 
-  private static NotUnderstood no(String typed) {
-    return new NotUnderstood(
+  private static NotUnderstoodException no(String typed) {
+    return new NotUnderstoodException(
         "\""
             + Printable.of(typed)
             + "\" is not a reading; type for example: 0.30 passes 0.35 lifts, or 0.30..0.35, or"

@@ -28,7 +28,7 @@ public record Cents(double cents) implements Comparable<Cents> {
   /**
    * Reads a typed interval.
    *
-   * @throws NotUnderstood with the spellings that are understood
+   * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Cents parse(String typed) {
     Typed read = Typed.read(typed);

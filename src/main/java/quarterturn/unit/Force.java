@@ -24,7 +24,7 @@ public record Force(double newtons) implements Comparable<Force> {
   /**
    * Reads a typed force.
    *
-   * @throws NotUnderstood with the spellings that are understood
+   * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Force parse(String typed) {
     Typed read = Typed.read(typed);

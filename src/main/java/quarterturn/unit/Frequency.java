@@ -4,14 +4,14 @@ package quarterturn.unit;
 public record Frequency(double hertz) implements Comparable<Frequency> {
   public Frequency {
     if (!(hertz > 0) || Double.isInfinite(hertz)) {
-      throw new NotUnderstood("a frequency must be above zero");
+      throw new NotUnderstoodException("a frequency must be above zero");
     }
   }
 
   /**
    * Reads a typed frequency.
    *
-   * @throws NotUnderstood with the spellings that are understood
+   * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Frequency parse(String typed) {
     Typed read = Typed.read(typed);

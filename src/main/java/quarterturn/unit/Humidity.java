@@ -6,14 +6,15 @@ import java.util.Locale;
 public record Humidity(double percent) {
   public Humidity {
     if (!(percent >= 0 && percent <= 100)) {
-      throw new NotUnderstood("relative humidity lies between 0 and 100 %, not " + percent);
+      throw new NotUnderstoodException(
+          "relative humidity lies between 0 and 100 %, not " + percent);
     }
   }
 
   /**
    * Reads {@code 48}, {@code 48 %}, {@code 48 rh} or {@code 48 %RH}.
    *
-   * @throws NotUnderstood with the spellings that are understood
+   * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Humidity parse(String typed) {
     String number =

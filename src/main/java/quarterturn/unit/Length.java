@@ -36,7 +36,7 @@ public record Length(double mm) implements Comparable<Length> {
   /**
    * Reads a typed length.
    *
-   * @throws NotUnderstood with the spellings that are understood
+   * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Length parse(String typed) {
     Matcher m = TYPED.matcher(typed.strip().toLowerCase(Locale.ROOT));
@@ -68,7 +68,7 @@ public record Length(double mm) implements Comparable<Length> {
     };
   }
 
-  private static NotUnderstood no(String typed) {
+  private static NotUnderstoodException no(String typed) {
     return Typed.no(typed, "a length", "0.30, 0.30 mm, .012\", 12 thou or 1/64 in");
   }
 

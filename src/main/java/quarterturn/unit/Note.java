@@ -21,14 +21,15 @@ public record Note(int number) implements Comparable<Note> {
 
   public Note {
     if (number < LOWEST || number > HIGHEST) {
-      throw new NotUnderstood("a note must lie between " + name(LOWEST) + " and " + name(HIGHEST));
+      throw new NotUnderstoodException(
+          "a note must lie between " + name(LOWEST) + " and " + name(HIGHEST));
     }
   }
 
   /**
    * Reads a typed note.
    *
-   * @throws NotUnderstood with the spellings that are understood
+   * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Note parse(String typed) {
     Matcher m = TYPED.matcher(typed.strip().toLowerCase(Locale.ROOT));

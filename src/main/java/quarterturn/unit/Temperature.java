@@ -9,7 +9,7 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
 
   public Temperature {
     if (!(celsius > ABSOLUTE_ZERO) || Double.isInfinite(celsius)) {
-      throw new NotUnderstood("a temperature must be above absolute zero, -273.15 C");
+      throw new NotUnderstoodException("a temperature must be above absolute zero, -273.15 C");
     }
   }
 
@@ -21,7 +21,7 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
   /**
    * Reads a typed temperature.
    *
-   * @throws NotUnderstood with the spellings that are understood
+   * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Temperature parse(String typed) {
     Typed read = Typed.read(typed);

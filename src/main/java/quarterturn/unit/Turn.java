@@ -33,7 +33,7 @@ public record Turn(double turns) implements Comparable<Turn> {
   /**
    * Reads a typed turn.
    *
-   * @throws NotUnderstood with the spellings that are understood
+   * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Turn parse(String typed) {
     Matcher m = TYPED.matcher(typed.strip().toLowerCase(Locale.ROOT));
@@ -60,8 +60,8 @@ public record Turn(double turns) implements Comparable<Turn> {
     return new Turn("-".equals(m.group(1)) ? -turns : turns);
   }
 
-  private static NotUnderstood no(String typed) {
-    return new NotUnderstood(
+  private static NotUnderstoodException no(String typed) {
+    return new NotUnderstoodException(
         "\""
             + Printable.of(typed)
             + "\" is not a part of a turn; type for example 1/8, 0.125 or 45 deg");

@@ -23,8 +23,8 @@ record Typed(double number, String unit) {
   }
 
   /** Complains about {@code text}, saying what may be typed. */
-  static NotUnderstood no(String text, String what, String examples) {
-    return new NotUnderstood(
+  static NotUnderstoodException no(String text, String what, String examples) {
+    return new NotUnderstoodException(
         "\"" + Printable.of(text) + "\" is not " + what + "; type for example " + examples);
   }
 }

@@ -9,14 +9,14 @@ public record UnitWeight(double gramsPerMetre) implements Comparable<UnitWeight>
 
   public UnitWeight {
     if (!(gramsPerMetre > 0) || Double.isInfinite(gramsPerMetre)) {
-      throw new NotUnderstood("a unit weight must be above zero");
+      throw new NotUnderstoodException("a unit weight must be above zero");
     }
   }
 
   /**
    * Reads a typed unit weight.
    *
-   * @throws NotUnderstood with the spellings that are understood
+   * @throws NotUnderstoodException with the spellings that are understood
    */
   public static UnitWeight parse(String typed) {
     Typed read = Typed.read(typed);

@@ -4,7 +4,7 @@ import quarterturn.procedure.Feel;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Bracket;
 
 /** What is ordinarily answered: the first option, the turn as asked, the wait waited out. */
@@ -16,7 +16,7 @@ public final class OrdinaryAnswers {
    *
    * @param gap what is read where a gap is asked for
    */
-  public static Answer to(Bench bench, Bracket gap) throws Refused {
+  public static Answer to(Bench bench, Bracket gap) throws RefusedException {
     Prompt prompt = bench.prompt();
     if (prompt instanceof Prompt.Choose choose) {
       return new Answer.Chose(choose.options().get(0).id());

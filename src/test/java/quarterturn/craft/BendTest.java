@@ -9,7 +9,7 @@ import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussInteg
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class BendTest {
   private static double tent(double x, double peak, double joint) {
@@ -118,7 +118,8 @@ class BendTest {
   void aPeakLiesBetweenNutAndJoint(double peak) {
     Bend bend = new Bend.Peaked(peak);
     for (double x : new double[] {0, 600}) {
-      NotUnderstood e = assertThrows(NotUnderstood.class, () -> bend.height(x, 540));
+      NotUnderstoodException e =
+          assertThrows(NotUnderstoodException.class, () -> bend.height(x, 540));
       assertThat(e)
           .hasMessageThat()
           .isEqualTo("a bend's peak must lie between the nut and the joint");

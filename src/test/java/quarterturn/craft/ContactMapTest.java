@@ -11,7 +11,7 @@ import quarterturn.reference.Reference;
 import quarterturn.reference.Value;
 import quarterturn.unit.Force;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Where a string would strike the frets. */
 class ContactMapTest {
@@ -211,13 +211,16 @@ class ContactMapTest {
             Neck.straight(new Scale(Length.mm(864)), 17), Length.mm(0.5), 12, Length.mm(2));
     Force tension = Force.newtons(180);
     Pluck pluck = new Pluck(Force.newtons(1), Length.mm(120), 0);
-    assertThat(assertThrows(NotUnderstood.class, () -> ContactMap.of(line, tension, pluck, 1)))
+    assertThat(
+            assertThrows(
+                NotUnderstoodException.class, () -> ContactMap.of(line, tension, pluck, 1)))
         .hasMessageThat()
         .contains("last fret must lie between 2 and 36, not 1");
-    assertThrows(NotUnderstood.class, () -> ContactMap.of(line, tension, pluck, 37));
+    assertThrows(NotUnderstoodException.class, () -> ContactMap.of(line, tension, pluck, 37));
     assertThat(ContactMap.of(line, tension, pluck, 2).overFret()).isEqualTo(2);
     Pluck far = new Pluck(Force.newtons(1), Length.mm(300), 0);
-    assertThat(assertThrows(NotUnderstood.class, () -> ContactMap.of(line, tension, far, 24)))
+    assertThat(
+            assertThrows(NotUnderstoodException.class, () -> ContactMap.of(line, tension, far, 24)))
         .hasMessageThat()
         .contains("between the stop and the saddle");
     ContactMap map = ContactMap.of(line, tension, pluck, 20);
@@ -244,7 +247,7 @@ class ContactMapTest {
   void aStoppedStringIsAskedForBeyondItsStop() {
     StringLine line =
         new StringLine(Neck.straight(new Scale(Length.mm(864)), 17), Length.mm(0.5), Length.mm(3));
-    assertThat(assertThrows(NotUnderstood.class, () -> line.stoppedMm(5, 4)))
+    assertThat(assertThrows(NotUnderstoodException.class, () -> line.stoppedMm(5, 4)))
         .hasMessageThat()
         .contains("stopped at fret 5");
     assertThat(line.stoppedMm(5, 5)).isEqualTo(0.0);

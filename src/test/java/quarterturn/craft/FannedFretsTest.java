@@ -13,7 +13,7 @@ import quarterturn.reference.HoldsTo;
 import quarterturn.reference.Reference;
 import quarterturn.reference.Value;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class FannedFretsTest {
   private static FannedFrets fan(double bass, double treble, int strings, int square) {
@@ -128,14 +128,16 @@ class FannedFretsTest {
     FannedFrets frets = fan(900, 800, 2, 0);
     assertThat(frets.scale(1).mm()).isEqualTo(900.0);
     assertThat(frets.scale(2).mm()).isEqualTo(800.0);
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> fan(900, 800, 1, 0));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> fan(900, 800, 1, 0));
     assertThat(e).hasMessageThat().isEqualTo("fanned frets need two strings or more");
   }
 
   @Test
   void bothScalesAreAboveZero() {
     for (double[] no : new double[][] {{0, 800}, {-1, 800}, {900, 0}, {900, -1}}) {
-      NotUnderstood e = assertThrows(NotUnderstood.class, () -> fan(no[0], no[1], 5, 7));
+      NotUnderstoodException e =
+          assertThrows(NotUnderstoodException.class, () -> fan(no[0], no[1], 5, 7));
       assertThat(e).hasMessageThat().isEqualTo("a scale length must be above zero");
     }
   }
@@ -143,7 +145,8 @@ class FannedFretsTest {
   @ParameterizedTest
   @ValueSource(ints = {-1, 37})
   void theSquareFretIsAFret(int square) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> fan(900, 800, 5, square));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> fan(900, 800, 5, square));
     assertThat(e).hasMessageThat().isEqualTo("a fret must lie between 0 and 36, not " + square);
   }
 
@@ -151,7 +154,8 @@ class FannedFretsTest {
   @ValueSource(ints = {0, 6})
   void aStringIsOneOfThem(int string) {
     FannedFrets frets = fan(900, 800, 5, 7);
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> frets.scale(string));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> frets.scale(string));
     assertThat(e).hasMessageThat().isEqualTo("a string must lie between 1 and 5, not " + string);
   }
 
@@ -159,8 +163,8 @@ class FannedFretsTest {
   void stringsStandApart() {
     FannedFrets frets = fan(900, 800, 5, 7);
     for (double no : new double[] {0, -19}) {
-      NotUnderstood e =
-          assertThrows(NotUnderstood.class, () -> frets.slantDegrees(0, Length.mm(no)));
+      NotUnderstoodException e =
+          assertThrows(NotUnderstoodException.class, () -> frets.slantDegrees(0, Length.mm(no)));
       assertThat(e).hasMessageThat().isEqualTo("the spacing of the strings must be above zero");
     }
   }

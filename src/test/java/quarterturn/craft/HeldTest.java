@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class HeldTest {
   @Test
@@ -26,7 +26,8 @@ class HeldTest {
   @ParameterizedTest
   @CsvSource({"1, 17, 1", "1, 17, 17", "1, 17, 0", "1, 17, 18", "7, 7, 7", "17, 1, 7"})
   void theFretReadLiesStrictlyBetween(int low, int high, int readAt) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> new Held(low, high, readAt));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> new Held(low, high, readAt));
     assertThat(e)
         .hasMessageThat()
         .isEqualTo(
@@ -41,7 +42,8 @@ class HeldTest {
   @ParameterizedTest
   @CsvSource({"-1, 17, 7, -1", "1, 37, 7, 37"})
   void theFretsHeldAreFrets(int low, int high, int readAt, int wrong) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> new Held(low, high, readAt));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> new Held(low, high, readAt));
     assertThat(e).hasMessageThat().isEqualTo("a fret must lie between 0 and 36, not " + wrong);
   }
 }

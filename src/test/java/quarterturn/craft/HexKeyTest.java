@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.reference.HoldsTo;
 import quarterturn.reference.Reference;
 import quarterturn.reference.Value;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class HexKeyTest {
   private static List<String> names(String unit) {
@@ -102,7 +102,8 @@ class HexKeyTest {
   @ParameterizedTest
   @ValueSource(strings = {"7mm", "5.003", "4.997", "0", "-5mm", " 7 \n mm "})
   void aSizeThatIsNotMadeNamesThoseThatAre(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> HexKey.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> HexKey.parse(typed));
     assertThat(e)
         .hasMessageThat()
         .isEqualTo(
@@ -115,7 +116,8 @@ class HexKeyTest {
 
   @Test
   void whatIsNoLengthIsRefused() {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> HexKey.parse("five"));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> HexKey.parse("five"));
     assertThat(e).hasMessageThat().contains("\"five\" is not a length");
   }
 }

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.reference.HoldsTo;
 import quarterturn.reference.Reference;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class HexSocketTest {
   @Test
@@ -133,11 +133,14 @@ class HexSocketTest {
   @Test
   void aWidthIsAboveZeroAndItsLimitsInOrder() {
     for (double no : new double[] {0, -5}) {
-      NotUnderstood e = assertThrows(NotUnderstood.class, () -> HexSocket.measured(Length.mm(no)));
+      NotUnderstoodException e =
+          assertThrows(NotUnderstoodException.class, () -> HexSocket.measured(Length.mm(no)));
       assertThat(e).hasMessageThat().isEqualTo("a socket's width across flats must be above zero");
     }
-    assertThrows(NotUnderstood.class, () -> new HexSocket("odd", Length.mm(5.1), Length.mm(5.0)));
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> HexSocket.parse("7mm"));
+    assertThrows(
+        NotUnderstoodException.class, () -> new HexSocket("odd", Length.mm(5.1), Length.mm(5.0)));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> HexSocket.parse("7mm"));
     assertThat(e).hasMessageThat().startsWith("there is no key of 7mm; there are 0.7mm,");
   }
 }

@@ -12,7 +12,7 @@ import quarterturn.reference.Reference;
 import quarterturn.reference.Value;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** How far the saddle must move. */
 class IntonationTest {
@@ -138,23 +138,26 @@ class IntonationTest {
   void refusesWhatCannotBe() {
     Scale scale = new Scale(Length.mm(864));
     assertThat(
-            assertThrows(NotUnderstood.class, () -> Intonation.travel(scale, 12, new Cents(1200))))
+            assertThrows(
+                NotUnderstoodException.class, () -> Intonation.travel(scale, 12, new Cents(1200))))
         .hasMessageThat()
         .contains("no saddle travel mends +1200 cents at fret 12");
     assertThat(Intonation.travel(scale, 12, new Cents(1199)).mm()).isGreaterThan(0);
-    assertThat(assertThrows(NotUnderstood.class, () -> Intonation.travel(scale, 0, new Cents(1))))
+    assertThat(
+            assertThrows(
+                NotUnderstoodException.class, () -> Intonation.travel(scale, 0, new Cents(1))))
         .hasMessageThat()
         .contains("between 1 and 36, not 0");
     for (double place : new double[] {0, 864, 900}) {
       assertThat(
               assertThrows(
-                  NotUnderstood.class,
+                  NotUnderstoodException.class,
                   () -> Intonation.travel(Length.mm(864), Length.mm(place), 12, new Cents(1))))
           .hasMessageThat()
           .contains("between the nut and the saddle");
     }
-    assertThrows(NotUnderstood.class, () -> Intonation.mmPerCent(scale, 0));
-    assertThrows(NotUnderstood.class, () -> Intonation.mmPerCent(scale, 37));
+    assertThrows(NotUnderstoodException.class, () -> Intonation.mmPerCent(scale, 0));
+    assertThrows(NotUnderstoodException.class, () -> Intonation.mmPerCent(scale, 37));
     assertThat(Intonation.mmPerCent(scale, 36)).isGreaterThan(0);
     assertThat(Intonation.mmPerCent(scale, 1)).isGreaterThan(0);
   }

@@ -18,7 +18,7 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.junit.jupiter.api.Test;
 import quarterturn.unit.Force;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** The relief that allows the lowest action. The instruments are invented. */
 class LowestActionTest {
@@ -196,15 +196,16 @@ class LowestActionTest {
     Pluck near = new Pluck(Force.newtons(1.742), Length.mm(60), 1);
     assertThat(
             assertThrows(
-                NotUnderstood.class,
+                NotUnderstoodException.class,
                 () -> LowestAction.of(BASS, JOINT, HELD, NUT, TENSION, stroke(1), 1)))
         .hasMessageThat()
         .contains("last fret must lie between 2 and 36, not 1");
     assertThrows(
-        NotUnderstood.class, () -> LowestAction.of(BASS, JOINT, HELD, NUT, TENSION, stroke(1), 37));
+        NotUnderstoodException.class,
+        () -> LowestAction.of(BASS, JOINT, HELD, NUT, TENSION, stroke(1), 37));
     assertThat(
             assertThrows(
-                NotUnderstood.class,
+                NotUnderstoodException.class,
                 () -> LowestAction.of(BASS, JOINT, HELD, NUT, TENSION, stroke(1), 2)))
         .hasMessageThat()
         .contains("the last fret must be higher");

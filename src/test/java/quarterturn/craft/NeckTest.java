@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class NeckTest {
   private static final Scale BASS = new Scale(Length.inches(34));
@@ -178,7 +178,8 @@ class NeckTest {
   @ParameterizedTest
   @ValueSource(ints = {-3, 0, 1, 37})
   void aJointIsAFretBeyondTheFirst(int joint) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Neck.straight(BASS, joint));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> Neck.straight(BASS, joint));
     assertThat(e)
         .hasMessageThat()
         .isEqualTo("a joint fret must lie between 2 and 36, not " + joint);
@@ -193,17 +194,18 @@ class NeckTest {
   @ParameterizedTest
   @ValueSource(ints = {2, 6, 7})
   void aReliefReadAtOrBeyondTheJointIsRefused(int joint) {
-    NotUnderstood e =
+    NotUnderstoodException e =
         assertThrows(
-            NotUnderstood.class, () -> Neck.uniform(BASS, joint, Length.mm(0.3), Held.at(17, 7)));
+            NotUnderstoodException.class,
+            () -> Neck.uniform(BASS, joint, Length.mm(0.3), Held.at(17, 7)));
     assertThat(e)
         .hasMessageThat()
         .isEqualTo(
             "a relief read over fret 7 shows nothing of a bow that ends at the joint, fret "
                 + joint);
-    NotUnderstood gain =
+    NotUnderstoodException gain =
         assertThrows(
-            NotUnderstood.class,
+            NotUnderstoodException.class,
             () -> StringLine.actionPerRelief(Neck.straight(BASS, joint), 12, Held.at(17, 7)));
     assertThat(gain).hasMessageThat().isEqualTo(e.getMessage());
   }
@@ -217,9 +219,10 @@ class NeckTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 17, 20})
   void aPeakLiesBetweenNutAndJoint(int peak) {
-    NotUnderstood e =
+    NotUnderstoodException e =
         assertThrows(
-            NotUnderstood.class, () -> Neck.peaked(BASS, 17, peak, Length.mm(0.3), Held.at(17, 7)));
+            NotUnderstoodException.class,
+            () -> Neck.peaked(BASS, 17, peak, Length.mm(0.3), Held.at(17, 7)));
     assertThat(e)
         .hasMessageThat()
         .isEqualTo("a bend's peak must lie between the nut and the joint");

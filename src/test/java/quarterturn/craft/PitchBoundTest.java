@@ -17,7 +17,7 @@ import quarterturn.reference.Reference;
 import quarterturn.reference.Value;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Frequency;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class PitchBoundTest {
   @Test
@@ -108,7 +108,8 @@ class PitchBoundTest {
   @ParameterizedTest
   @CsvSource({"48000, 0", "48000, -1", "1, 1", "0, 1", "-48000, -1", "NaN, 1"})
   void fewerTellNothing(double rate, double seconds) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> PitchBound.hertz(rate, seconds, 20));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> PitchBound.hertz(rate, seconds, 20));
     assertThat(e)
         .hasMessageThat()
         .isEqualTo("a pitch can't be told from less than two samples of a tone");

@@ -11,7 +11,7 @@ import quarterturn.reference.Reference;
 import quarterturn.reference.Value;
 import quarterturn.unit.Force;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** A stroke: its amplitude, and how deep the string comes. */
 class PluckTest {
@@ -205,27 +205,30 @@ class PluckTest {
 
   @Test
   void refusesWhatCannotBe() {
-    assertThat(assertThrows(NotUnderstood.class, () -> pluck(-1, 120, 0)))
+    assertThat(assertThrows(NotUnderstoodException.class, () -> pluck(-1, 120, 0)))
         .hasMessageThat()
         .contains("force");
-    assertThat(assertThrows(NotUnderstood.class, () -> pluck(1, 0, 0)))
+    assertThat(assertThrows(NotUnderstoodException.class, () -> pluck(1, 0, 0)))
         .hasMessageThat()
         .contains("distance from the saddle");
-    assertThat(assertThrows(NotUnderstood.class, () -> pluck(1, 120, -0.001)))
+    assertThat(assertThrows(NotUnderstoodException.class, () -> pluck(1, 120, -0.001)))
         .hasMessageThat()
         .contains("between 0 and 1");
-    assertThat(assertThrows(NotUnderstood.class, () -> pluck(1, 120, 1.001)))
+    assertThat(assertThrows(NotUnderstoodException.class, () -> pluck(1, 120, 1.001)))
         .hasMessageThat()
         .contains("between 0 and 1");
-    assertThrows(NotUnderstood.class, () -> pluck(1, 120, Double.NaN));
+    assertThrows(NotUnderstoodException.class, () -> pluck(1, 120, Double.NaN));
     assertThat(pluck(0, 0.1, 1).returnShare()).isEqualTo(1.0);
     Force tension = Force.newtons(180);
-    assertThat(assertThrows(NotUnderstood.class, () -> pluck(1, 120, 0).amplitudeMm(tension, 120)))
+    assertThat(
+            assertThrows(
+                NotUnderstoodException.class, () -> pluck(1, 120, 0).amplitudeMm(tension, 120)))
         .hasMessageThat()
         .contains("between the stop and the saddle");
     assertThat(
             assertThrows(
-                NotUnderstood.class, () -> pluck(1, 60, 0).amplitudeMm(Force.newtons(0), 120)))
+                NotUnderstoodException.class,
+                () -> pluck(1, 60, 0).amplitudeMm(Force.newtons(0), 120)))
         .hasMessageThat()
         .contains("tension must be above zero");
     assertThat(pluck(1, 119.999, 0).amplitudeMm(tension, 120)).isGreaterThan(0);

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class SaddleHeightTest {
   @Test
@@ -61,8 +61,8 @@ class SaddleHeightTest {
   @ParameterizedTest
   @ValueSource(ints = {0, -1})
   void theNutHasNoAction(int fret) {
-    NotUnderstood e =
-        assertThrows(NotUnderstood.class, () -> SaddleHeight.change(Length.mm(1), fret));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> SaddleHeight.change(Length.mm(1), fret));
     assertThat(e).hasMessageThat().isEqualTo("action is read at fret 1 or beyond, not at " + fret);
   }
 
@@ -70,8 +70,8 @@ class SaddleHeightTest {
   void theFirstFretAndTheLastAreFrets() {
     assertThat(SaddleHeight.change(Length.mm(1), 1).mm()).isWithin(1e-9).of(1 / 0.056125687318306);
     assertThat(SaddleHeight.change(Length.mm(1), 36).mm()).isWithin(1e-12).of(8 / 7.0);
-    NotUnderstood e =
-        assertThrows(NotUnderstood.class, () -> SaddleHeight.change(Length.mm(1), 37));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> SaddleHeight.change(Length.mm(1), 37));
     assertThat(e).hasMessageThat().isEqualTo("a fret must lie between 0 and 36, not 37");
   }
 }

@@ -12,7 +12,7 @@ import quarterturn.reference.HoldsTo;
 import quarterturn.reference.Reference;
 import quarterturn.reference.Value;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class ScaleTest {
   @Test
@@ -94,7 +94,8 @@ class ScaleTest {
   @ParameterizedTest
   @ValueSource(doubles = {0, -0.0, -863.6})
   void aScaleIsAboveZero(double mm) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> new Scale(Length.mm(mm)));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> new Scale(Length.mm(mm)));
     assertThat(e).hasMessageThat().isEqualTo("a scale length must be above zero");
   }
 
@@ -103,13 +104,13 @@ class ScaleTest {
   void aFretBeyondTheEndsIsNamed(int n) {
     Scale scale = new Scale(Length.mm(648));
     String message = "a fret must lie between 0 and 36, not " + n;
-    assertThat(assertThrows(NotUnderstood.class, () -> scale.fretMm(n)))
+    assertThat(assertThrows(NotUnderstoodException.class, () -> scale.fretMm(n)))
         .hasMessageThat()
         .isEqualTo(message);
-    assertThat(assertThrows(NotUnderstood.class, () -> scale.speakingMm(n)))
+    assertThat(assertThrows(NotUnderstoodException.class, () -> scale.speakingMm(n)))
         .hasMessageThat()
         .isEqualTo(message);
-    assertThat(assertThrows(NotUnderstood.class, () -> scale.fretsMm(n)))
+    assertThat(assertThrows(NotUnderstoodException.class, () -> scale.fretsMm(n)))
         .hasMessageThat()
         .isEqualTo(message);
   }

@@ -13,7 +13,7 @@ import quarterturn.reference.HoldsTo;
 import quarterturn.reference.Reference;
 import quarterturn.reference.Value;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 class ScrewThreadTest {
@@ -91,7 +91,8 @@ class ScrewThreadTest {
   @ValueSource(
       strings = {"", "foo", "M", "10-", "-32", "10-0", "10-32 UNX", "M3y0.5", "1e3", "\u001b[2J"})
   void whatIsNoThreadIsRefusedWithExamples(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> ScrewThread.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> ScrewThread.parse(typed));
     assertThat(e)
         .hasMessageThat()
         .endsWith(
@@ -102,7 +103,8 @@ class ScrewThreadTest {
   @ParameterizedTest
   @ValueSource(strings = {"M7", "M3x", "M3 x", "M7x", "M9"})
   void aMetricThreadThatIsNotUsualNeedsItsPitch(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> ScrewThread.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> ScrewThread.parse(typed));
     assertThat(e)
         .hasMessageThat()
         .isEqualTo("\"" + typed + "\" needs its pitch; type for example M3x0.5");
@@ -111,7 +113,8 @@ class ScrewThreadTest {
   @ParameterizedTest
   @ValueSource(strings = {"0", "-0.5mm", "M3x0", "M3x0.0"})
   void aPitchIsAboveZero(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> ScrewThread.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> ScrewThread.parse(typed));
     String said =
         typed.startsWith("M")
             ? "a thread's pitch must be above zero"

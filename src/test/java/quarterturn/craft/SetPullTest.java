@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.craft.SetPull.TunedString;
 import quarterturn.unit.Frequency;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
 
 class SetPullTest {
@@ -34,7 +34,8 @@ class SetPullTest {
   @ParameterizedTest
   @ValueSource(strings = {"", "E1", " E1 ", "\u0007E1"})
   void aStringWithoutADiameterIsRefused(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> TunedString.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> TunedString.parse(typed));
     assertThat(e)
         .hasMessageThat()
         .endsWith("\" is not a string; type NOTE:DIAMETER or NOTE:DIAMETER:CORE");
@@ -43,21 +44,22 @@ class SetPullTest {
 
   @Test
   void aWrongPartIsNamed() {
-    assertThat(assertThrows(NotUnderstood.class, () -> TunedString.parse(":1")))
+    assertThat(assertThrows(NotUnderstoodException.class, () -> TunedString.parse(":1")))
         .hasMessageThat()
         .contains("is not a note with its octave");
-    assertThat(assertThrows(NotUnderstood.class, () -> TunedString.parse("E1:x")))
+    assertThat(assertThrows(NotUnderstoodException.class, () -> TunedString.parse("E1:x")))
         .hasMessageThat()
         .contains("is not a length");
-    assertThat(assertThrows(NotUnderstood.class, () -> TunedString.parse("E1:1:1:1")))
+    assertThat(assertThrows(NotUnderstoodException.class, () -> TunedString.parse("E1:1:1:1")))
         .hasMessageThat()
         .contains("type DIAMETER or DIAMETER:CORE");
   }
 
   @Test
   void aSetNeedsAString() {
-    NotUnderstood e =
-        assertThrows(NotUnderstood.class, () -> new SetPull(SCALE, List.of(), Temperament.ISO_16));
+    NotUnderstoodException e =
+        assertThrows(
+            NotUnderstoodException.class, () -> new SetPull(SCALE, List.of(), Temperament.ISO_16));
     assertThat(e).hasMessageThat().isEqualTo("a set needs one string or more");
   }
 

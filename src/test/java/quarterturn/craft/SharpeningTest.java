@@ -11,7 +11,7 @@ import quarterturn.reference.Value;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Force;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** How much pressing sharpens a string. */
 class SharpeningTest {
@@ -127,9 +127,9 @@ class SharpeningTest {
 
   @Test
   void aStringPressedAtTheNutIsNoQuestion() {
-    NotUnderstood error =
+    NotUnderstoodException error =
         assertThrows(
-            NotUnderstood.class,
+            NotUnderstoodException.class,
             () ->
                 Sharpening.of(
                     new Scale(Length.mm(648)),
@@ -146,12 +146,14 @@ class SharpeningTest {
   void refusesAForceOrAFingerThatCannotBe() {
     Scale scale = new Scale(Length.mm(648));
     assertThat(
-            assertThrows(NotUnderstood.class, () -> sharp(scale, Force.newtons(0), 0.25, 1.5, 0)))
+            assertThrows(
+                NotUnderstoodException.class, () -> sharp(scale, Force.newtons(0), 0.25, 1.5, 0)))
         .hasMessageThat()
         .contains("tension must be above zero");
     assertThat(
             assertThrows(
-                NotUnderstood.class, () -> sharp(scale, Force.newtons(70), 0.25, 1.5, -0.1)))
+                NotUnderstoodException.class,
+                () -> sharp(scale, Force.newtons(70), 0.25, 1.5, -0.1)))
         .hasMessageThat()
         .contains("can't press a string up");
   }

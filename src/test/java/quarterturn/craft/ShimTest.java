@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class ShimTest {
   private static double shim(double change, double pocket, double toSaddle) {
@@ -42,7 +42,8 @@ class ShimTest {
   @Test
   void lengthsAreAboveZero() {
     for (double[] no : new double[][] {{0, 300}, {-75, 300}, {75, 0}, {75, -300}}) {
-      NotUnderstood e = assertThrows(NotUnderstood.class, () -> shim(1, no[0], no[1]));
+      NotUnderstoodException e =
+          assertThrows(NotUnderstoodException.class, () -> shim(1, no[0], no[1]));
       assertThat(e)
           .hasMessageThat()
           .isEqualTo("the pocket's length and its way to the saddle must be above zero");

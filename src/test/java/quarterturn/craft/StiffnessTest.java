@@ -16,7 +16,7 @@ import quarterturn.unit.Cents;
 import quarterturn.unit.Force;
 import quarterturn.unit.Frequency;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** How stiffness spreads a string's partials. */
 class StiffnessTest {
@@ -152,11 +152,12 @@ class StiffnessTest {
     assertThrows(IllegalArgumentException.class, () -> new Stiffness(Double.POSITIVE_INFINITY));
     assertThat(
             assertThrows(
-                NotUnderstood.class,
+                NotUnderstoodException.class,
                 () -> Stiffness.of(Length.mm(600), Force.newtons(0), Length.mm(0.5))))
         .hasMessageThat()
         .contains("tension and its length must be above zero");
     assertThrows(
-        NotUnderstood.class, () -> Stiffness.of(Length.mm(0), Force.newtons(9), Length.mm(0.5)));
+        NotUnderstoodException.class,
+        () -> Stiffness.of(Length.mm(0), Force.newtons(9), Length.mm(0.5)));
   }
 }

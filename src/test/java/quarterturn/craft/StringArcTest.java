@@ -12,7 +12,7 @@ import org.apache.commons.math3.geometry.euclidean.twod.Euclidean2D;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class StringArcTest {
   private static double[] arc(double radius, double spread, int strings) {
@@ -98,16 +98,16 @@ class StringArcTest {
 
   @Test
   void whatCannotBeIsNamed() {
-    assertThat(assertThrows(NotUnderstood.class, () -> arc(241, 57, 1)))
+    assertThat(assertThrows(NotUnderstoodException.class, () -> arc(241, 57, 1)))
         .hasMessageThat()
         .isEqualTo("an arc needs two strings or more");
     for (double spread : new double[] {0, -57}) {
-      assertThat(assertThrows(NotUnderstood.class, () -> arc(241, spread, 4)))
+      assertThat(assertThrows(NotUnderstoodException.class, () -> arc(241, spread, 4)))
           .hasMessageThat()
           .isEqualTo("the spread of the strings must be above zero");
     }
     for (double radius : new double[] {28.5, 20, 0, -241}) {
-      assertThat(assertThrows(NotUnderstood.class, () -> arc(radius, 57, 4)))
+      assertThat(assertThrows(NotUnderstoodException.class, () -> arc(radius, 57, 4)))
           .hasMessageThat()
           .isEqualTo("the radius must be larger than half the spread of the strings");
     }

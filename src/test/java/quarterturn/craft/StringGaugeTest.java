@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.reference.HoldsTo;
 import quarterturn.reference.Reference;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class StringGaugeTest {
   @Test
@@ -162,7 +162,8 @@ class StringGaugeTest {
   @ParameterizedTest
   @ValueSource(strings = {".105", "0.1499", "5.001", "105", "-1", "0"})
   void aSizeThatNoStringHasIsRefused(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> StringGauge.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> StringGauge.parse(typed));
     assertThat(e)
         .hasMessageThat()
         .isEqualTo(
@@ -174,7 +175,8 @@ class StringGaugeTest {
   @ParameterizedTest
   @ValueSource(strings = {"1:2:3", "1::", "\u0007:1:1"})
   void moreThanTwoSizesAreRefused(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> StringGauge.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> StringGauge.parse(typed));
     assertThat(e).hasMessageThat().endsWith("\" is not a string; type DIAMETER or DIAMETER:CORE");
     assertThat(e).hasMessageThat().doesNotContainMatch("\\p{Cntrl}");
   }
@@ -182,19 +184,22 @@ class StringGaugeTest {
   @ParameterizedTest
   @ValueSource(strings = {"", "thick", "1:", ":1", "1:thin"})
   void whatIsNoLengthIsRefused(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> StringGauge.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> StringGauge.parse(typed));
     assertThat(e).hasMessageThat().contains("is not a length; type for example");
   }
 
   @Test
   void aStringHasADiameterAndACoreWithinIt() {
     for (double no : new double[] {0, -1}) {
-      NotUnderstood e = assertThrows(NotUnderstood.class, () -> StringGauge.plain(Length.mm(no)));
+      NotUnderstoodException e =
+          assertThrows(NotUnderstoodException.class, () -> StringGauge.plain(Length.mm(no)));
       assertThat(e).hasMessageThat().isEqualTo("a string's diameter must be above zero");
     }
     for (double no : new double[] {0, -1, 2, 3}) {
-      NotUnderstood e =
-          assertThrows(NotUnderstood.class, () -> StringGauge.wound(Length.mm(2), Length.mm(no)));
+      NotUnderstoodException e =
+          assertThrows(
+              NotUnderstoodException.class, () -> StringGauge.wound(Length.mm(2), Length.mm(no)));
       assertThat(e)
           .hasMessageThat()
           .isEqualTo("a core must be above zero and thinner than its string");

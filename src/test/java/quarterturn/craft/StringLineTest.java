@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class StringLineTest {
   private static final Held HELD = Held.at(17, 7);
@@ -146,9 +146,9 @@ class StringLineTest {
   @ValueSource(ints = {0, -1})
   void actionIsReadAtAFret(int fret) {
     Neck neck = Neck.straight(new Scale(Length.mm(648)), 17);
-    NotUnderstood e =
+    NotUnderstoodException e =
         assertThrows(
-            NotUnderstood.class,
+            NotUnderstoodException.class,
             () -> StringLine.withAction(neck, Length.mm(0.5), fret, Length.mm(2)));
     assertThat(e).hasMessageThat().isEqualTo("action is read at fret 1 or beyond, not at " + fret);
   }

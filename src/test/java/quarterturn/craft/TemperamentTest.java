@@ -12,7 +12,7 @@ import quarterturn.reference.Reference;
 import quarterturn.reference.Value;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Frequency;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
 
 class TemperamentTest {
@@ -100,8 +100,9 @@ class TemperamentTest {
   @Test
   void aFrequencyBeyondEveryNoteIsRefused() {
     for (double hertz : new double[] {1, 7.9, 13000, 999999}) {
-      NotUnderstood e =
-          assertThrows(NotUnderstood.class, () -> Temperament.ISO_16.hear(new Frequency(hertz)));
+      NotUnderstoodException e =
+          assertThrows(
+              NotUnderstoodException.class, () -> Temperament.ISO_16.hear(new Frequency(hertz)));
       assertThat(e).hasMessageThat().isEqualTo("a note must lie between C-1 and G9");
     }
     assertThat(Temperament.ISO_16.hear(new Frequency(8.2)).note()).isEqualTo(new Note(0));

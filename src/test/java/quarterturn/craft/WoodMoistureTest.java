@@ -14,7 +14,7 @@ import quarterturn.reference.HoldsTo;
 import quarterturn.reference.Reference;
 import quarterturn.reference.Value;
 import quarterturn.unit.Humidity;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Temperature;
 
 class WoodMoistureTest {
@@ -101,7 +101,7 @@ class WoodMoistureTest {
   @ParameterizedTest
   @ValueSource(doubles = {-40.01, 100.01, 200})
   void beyondTheRangeItIsNotKnown(double celsius) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> at(celsius, 50));
+    NotUnderstoodException e = assertThrows(NotUnderstoodException.class, () -> at(celsius, 50));
     assertThat(e).hasMessageThat().isEqualTo("wood moisture is known between -40 and 100 C");
   }
 }

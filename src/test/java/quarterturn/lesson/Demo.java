@@ -5,12 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.bench.Moment;
-import quarterturn.procedure.Ask;
+import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.session.Prompt;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -41,8 +41,9 @@ public final class Demo {
     return new Spot("relief", step, "Measure", asked);
   }
 
-  public static Said said(String step) {
-    return new Said("relief", step, "Measure", "Do it.", "So.", List.of(), null, List.of("Note."));
+  public static PromptText said(String step) {
+    return new PromptText(
+        "relief", step, "Measure", "Do it.", "So.", List.of(), null, List.of("Note."));
   }
 
   public static Prompt measure() {
@@ -57,7 +58,8 @@ public final class Demo {
 
   public static Moment moment(Prompt prompt, int asked, @Nullable Value before) {
     Spot spot = spot(prompt.said().step(), asked);
-    return new Moment(spot, prompt, before, null, false, List.of(new Ask("What if?", null)));
+    return new Moment(
+        spot, prompt, before, null, false, List.of(new LessonQuestion("What if?", null)));
   }
 
   public static Prediction guess(Direction direction, double size) {

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.lesson.bench.Fade;
 import quarterturn.procedure.Hazard;
 import quarterturn.session.Prompt;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
 
 class LevelsTest {
   /** R right, H right with help, W wrong, N could not be read. */
@@ -57,8 +57,8 @@ class LevelsTest {
   @Test
   void lessOfTheExampleIsShownAtEachLevelAndHazardsAtAll() {
     Hazard hazard = new Hazard("h", Hazard.Word.WARNING, "Harm", "Avoid", List.of(), List.of());
-    Said said =
-        new Said(
+    PromptText said =
+        new PromptText(
             "relief", "turn", "Turn", "Turn.", "Why.", List.of(hazard), null, List.of("Note."));
     Prompt.TurnRod like = (Prompt.TurnRod) Demo.turn();
     Prompt turn = new Prompt.TurnRod(said, like.turn(), like.limit(), like.expected(), false);

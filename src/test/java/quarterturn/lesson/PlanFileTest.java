@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.procedure.Fault;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.rehearsal.NamedNeck;
 
 class PlanFileTest {
@@ -30,12 +30,12 @@ class PlanFileTest {
       blind: true
       """;
 
-  private static Plan read(String text) throws Unreadable {
+  private static Plan read(String text) throws UnreadableException {
     return PlanFile.read("lesson.yaml", text.getBytes(StandardCharsets.UTF_8));
   }
 
   @Test
-  void aPlanIsReadAsItIsWritten() throws Unreadable {
+  void aPlanIsReadAsItIsWritten() throws UnreadableException {
     Plan plan = read(GOOD);
     assertThat(plan.procedures()).containsExactly("relief");
     assertThat(plan.everyTurn()).isTrue();
@@ -48,7 +48,7 @@ class PlanFileTest {
   }
 
   @Test
-  void whatIsWrittenIsReadAgain() throws Unreadable {
+  void whatIsWrittenIsReadAgain() throws UnreadableException {
     assertThat(read(PlanFile.text(Demo.PLAN))).isEqualTo(Demo.PLAN);
     assertThat(read(PlanFile.text(read(GOOD)))).isEqualTo(read(GOOD));
     Plan awkward =
@@ -78,7 +78,7 @@ class PlanFileTest {
   void aFaultNamesItsLineAndColumn(String what, String by, String place, String wrong) {
     String text = GOOD.replace(what, by);
     assertThat(text).isNotEqualTo(GOOD);
-    Unreadable e = assertThrows(Unreadable.class, () -> read(text));
+    UnreadableException e = assertThrows(UnreadableException.class, () -> read(text));
     assertThat(e.faults().stream().map(Fault::toString).filter(f -> f.startsWith(place + ":")))
         .isNotEmpty();
     assertThat(e).hasMessageThat().contains(wrong);
@@ -86,9 +86,10 @@ class PlanFileTest {
 
   @Test
   void twoInstrumentsForOneBenchAreRefused() {
-    Unreadable e =
+    UnreadableException e =
         assertThrows(
-            Unreadable.class, () -> read(GOOD.replace("  - bench: window\n    kind", "  - kind")));
+            UnreadableException.class,
+            () -> read(GOOD.replace("  - bench: window\n    kind", "  - kind")));
     assertThat(e).hasMessageThat().contains("two instruments for every bench");
   }
 }

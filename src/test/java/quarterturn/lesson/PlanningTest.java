@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.rehearsal.NamedNeck;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class PlanningTest {
   private static final Planning.Known KNOWN =
@@ -79,7 +79,8 @@ class PlanningTest {
         "STUDENTS|'Ana,,Ben'|is no name",
       })
   void aSlipSaysWhatIsTaken(PlanPart part, String typed, String says) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> plan(Map.of(part, typed)));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> plan(Map.of(part, typed)));
     assertThat(e).hasMessageThat().contains(says);
   }
 

@@ -17,7 +17,7 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Prompt;
 import quarterturn.session.Prompt.Option;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
 import quarterturn.unit.Length;
 import quarterturn.unit.Turn;
 
@@ -46,13 +46,13 @@ public final class Invented {
           Map.of(Quantity.RELIEF, Map.of(Style.MEDIUM, Ends.all(WINDOW, "invented for the tests"))),
           new Make(Length.mm(241), Length.mm(57), List.of(), Make.Saddles.ADJUSTABLE));
 
-  public static Said said(String step, String text) {
+  public static PromptText said(String step, String text) {
     return said(step, text, null, null);
   }
 
-  public static Said said(
+  public static PromptText said(
       String step, String text, @Nullable String why, @Nullable Picture picture) {
-    return new Said("demo", step, "The key", text, why, List.of(), picture, List.of());
+    return new PromptText("demo", step, "The key", text, why, List.of(), picture, List.of());
   }
 
   public static Prompt.Tell tell() {
@@ -133,7 +133,7 @@ public final class Invented {
 
   public static Prompt.Tell noted() {
     return new Prompt.Tell(
-        new Said(
+        new PromptText(
             "demo",
             "take-off-key",
             "The key",

@@ -12,7 +12,7 @@ import quarterturn.session.Bench;
 import quarterturn.session.Overview;
 import quarterturn.session.Overview.Entry;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Turn;
 
 /** A bench that plays a list of invented prompts and keeps what it was answered. */
@@ -63,13 +63,13 @@ public final class ScriptedBench implements Bench {
   }
 
   @Override
-  public void answer(Answer answer) throws Refused, IOException {
+  public void answer(Answer answer) throws RefusedException, IOException {
     if (broken) {
       throw new IOException("the disk is full");
     }
     if (answer instanceof Answer.Correct) {
       if (at == 0) {
-        throw new Refused("there is no answer to take back yet");
+        throw new RefusedException("there is no answer to take back yet");
       }
       at--;
     } else {
@@ -97,7 +97,7 @@ public final class ScriptedBench implements Bench {
     return answer instanceof Answer.Waited;
   }
 
-  private void take(Answer answer) throws Refused {
+  private void take(Answer answer) throws RefusedException {
     Prompt prompt = prompt();
     boolean fits = fits(prompt, answer);
     if (!fits) {
@@ -107,12 +107,12 @@ public final class ScriptedBench implements Bench {
         && answer instanceof Answer.Waited waited
         && waited.reason() == null
         && now.isBefore(wait.until())) {
-      throw new Refused("the time has not passed yet");
+      throw new RefusedException("the time has not passed yet");
     }
     if (answer instanceof Answer.Measured measured
         && measured.bracket().bounded()
         && measured.bracket().lowMm() > 3) {
-      throw new Refused("a relief over 3 mm is not plausible; measure again");
+      throw new RefusedException("a relief over 3 mm is not plausible; measure again");
     }
     if (prompt instanceof Prompt.Caution caution) {
       accepted.add(caution.hazard().id());
@@ -156,9 +156,9 @@ public final class ScriptedBench implements Bench {
   }
 
   @Override
-  public void setClock(Instant at) throws Refused {
+  public void setClock(Instant at) throws RefusedException {
     if (at.isBefore(now)) {
-      throw new Refused("the time lies before the last event");
+      throw new RefusedException("the time lies before the last event");
     }
     now = at;
   }

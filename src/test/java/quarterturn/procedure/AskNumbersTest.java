@@ -33,13 +33,13 @@ class AskNumbersTest {
   private static Library load(String procedure) throws IOException {
     try {
       return new Shelf(null).load(procedure);
-    } catch (Unreadable e) {
+    } catch (UnreadableException e) {
       throw new AssertionError(e);
     }
   }
 
-  private static List<Ask> asks(String procedure) throws IOException {
-    List<Ask> asks = new ArrayList<>();
+  private static List<LessonQuestion> asks(String procedure) throws IOException {
+    List<LessonQuestion> asks = new ArrayList<>();
     load(procedure).main().steps().values().forEach(step -> asks.addAll(step.words().ask()));
     return asks;
   }
@@ -157,15 +157,17 @@ class AskNumbersTest {
             "season",
             "buzz");
     for (String stage : stages) {
-      List<Ask> asks = asks(stage);
+      List<LessonQuestion> asks = asks(stage);
       assertWithMessage(stage)
-          .that(asks.stream().map(Ask::kind).toList())
-          .containsAtLeastElementsIn(Ask.Kind.values());
-      for (Ask ask : asks) {
+          .that(asks.stream().map(LessonQuestion::kind).toList())
+          .containsAtLeastElementsIn(LessonQuestion.Kind.values());
+      for (LessonQuestion ask : asks) {
         boolean key = ask.answer() != null;
-        assertWithMessage(ask.toString()).that(key || ask.kind() == Ask.Kind.PREDICT).isTrue();
         assertWithMessage(ask.toString())
-            .that(ask.kind() != Ask.Kind.IDEA || !ask.ideas().isEmpty())
+            .that(key || ask.kind() == LessonQuestion.Kind.PREDICT)
+            .isTrue();
+        assertWithMessage(ask.toString())
+            .that(ask.kind() != LessonQuestion.Kind.IDEA || !ask.ideas().isEmpty())
             .isTrue();
       }
     }

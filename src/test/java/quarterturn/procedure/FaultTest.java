@@ -45,8 +45,8 @@ class FaultTest {
   @Test
   void unreadableShowsAll() {
     Fault other = Fault.of(Slip.BAD_ID, new Mark("a.yaml", 2, 1), "worse", "");
-    Unreadable unreadable =
-        new Unreadable(List.of(Fault.of(Slip.BAD_ID, MARK, "wrong", ""), other));
+    UnreadableException unreadable =
+        new UnreadableException(List.of(Fault.of(Slip.BAD_ID, MARK, "wrong", ""), other));
     assertThat(unreadable)
         .hasMessageThat()
         .isEqualTo("a.yaml:1:3: bad-id: wrong\na.yaml:2:1: bad-id: worse");
@@ -56,7 +56,7 @@ class FaultTest {
   /** The caret stands under the very character however the line is cut. */
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 50, 56, 57, 58, 75, 76, 77, 150, 240, 270, 299, 300})
-  void aWideLineIsCutAroundThePlace(int column) throws Unreadable {
+  void aWideLineIsCutAroundThePlace(int column) throws UnreadableException {
     String line = "-".repeat(column - 1) + "X" + "-".repeat(300 - column);
     Source source = Source.of("a", Readings.utf8("first\n" + line + "\nlast"));
     Fault fault = source.fault("bad-id", new Mark("a", 2, column), "wrong", "", List.of());
@@ -77,7 +77,7 @@ class FaultTest {
   }
 
   @Test
-  void placesCountCharactersNotBytes() throws Unreadable {
+  void placesCountCharactersNotBytes() throws UnreadableException {
     Source source = Source.of("a", Readings.utf8("\uFEFFü🎸x\r\ny\rz"));
     assertThat(source.mark(2)).isEqualTo(new Mark("a", 1, 3));
     assertThat(source.mark(4)).isEqualTo(new Mark("a", 2, 1));
@@ -88,7 +88,7 @@ class FaultTest {
   @Test
   void aCutCharacterAtTheEndIsNoUtf8() {
     byte[] cut = {'a', ':', ' ', (byte) 0xC3};
-    Unreadable no = assertThrows(Unreadable.class, () -> Source.of("a", cut));
+    UnreadableException no = assertThrows(UnreadableException.class, () -> Source.of("a", cut));
     assertThat(no).hasMessageThat().startsWith("a:1:4: not-yaml: the byte 0xC3 does not belong");
   }
 }

@@ -17,7 +17,7 @@ import quarterturn.procedure.read.Readings;
 import quarterturn.unit.Turn;
 
 class GoodFilesTest {
-  private static Procedure everyStep() throws Unreadable {
+  private static Procedure everyStep() throws UnreadableException {
     return ProcedureReader.read(
         "every-step.yaml", Readings.bytes("good/every-step.yaml"), Readings.HAZARDS);
   }
@@ -32,7 +32,7 @@ class GoodFilesTest {
   }
 
   @Test
-  void theHeadOfAProcedure() throws Unreadable {
+  void theHeadOfAProcedure() throws UnreadableException {
     Procedure procedure = everyStep();
     assertThat(procedure.id()).isEqualTo("every-step");
     assertThat(procedure.revision()).isEqualTo(3);
@@ -56,7 +56,7 @@ class GoodFilesTest {
   }
 
   @Test
-  void theDigestIsThatOfTheBytes() throws Unreadable {
+  void theDigestIsThatOfTheBytes() throws UnreadableException {
 
     String text =
         "{procedure: a, revision: 1, title: A, purpose: A, tools: [], begin: e, retune: e, reread:"
@@ -71,7 +71,7 @@ class GoodFilesTest {
   }
 
   @Test
-  void whatAStepSays() throws Unreadable {
+  void whatAStepSays() throws UnreadableException {
     Words words = everyStep().step("welcome").words();
     assertThat(words)
         .isEqualTo(
@@ -81,18 +81,20 @@ class GoodFilesTest {
                 "Support the neck; window {window}.",
                 "It's read the same way each time.",
                 List.of(
-                    new Ask("What is the string for?", null),
-                    new Ask("Which fret is held: {joint}?", null),
-                    new Ask("Does the gap grow?", "read-low"),
-                    new Ask(
-                        Ask.Kind.IDEA,
+                    new LessonQuestion("What is the string for?", null),
+                    new LessonQuestion("Which fret is held: {joint}?", null),
+                    new LessonQuestion("Does the gap grow?", "read-low"),
+                    new LessonQuestion(
+                        LessonQuestion.Kind.IDEA,
                         "The string is left slack. What does the gap do?",
                         "read-low",
                         "It shrinks.",
                         List.of(
-                            new Ask.Idea("It grows.", "Nothing pulls the neck forward."),
-                            new Ask.Idea("It stays.", "The {kind} holds the string's pull."))),
-                    new Ask(Ask.Kind.CHECK, "Why?", null, "The string pulls.", List.of())),
+                            new LessonQuestion.Idea("It grows.", "Nothing pulls the neck forward."),
+                            new LessonQuestion.Idea(
+                                "It stays.", "The {kind} holds the string's pull."))),
+                    new LessonQuestion(
+                        LessonQuestion.Kind.CHECK, "Why?", null, "The string pulls.", List.of())),
                 Readings.HAZARDS,
                 true,
                 Picture.HOLD,
@@ -102,12 +104,12 @@ class GoodFilesTest {
   }
 
   @Test
-  void marksPointAtTheStep() throws Unreadable {
+  void marksPointAtTheStep() throws UnreadableException {
     assertThat(everyStep().step("rod-place").mark()).isEqualTo(new Mark("every-step.yaml", 36, 5));
   }
 
   @Test
-  void aMeasureStep() throws Unreadable {
+  void aMeasureStep() throws UnreadableException {
     Step.Measure measure = (Step.Measure) everyStep().step("read-low");
     assertThat(measure.quantity()).isEqualTo(Quantity.RELIEF);
     assertThat(measure.which()).isEqualTo(Which.LOWEST);
@@ -120,7 +122,7 @@ class GoodFilesTest {
   }
 
   @Test
-  void turnStepsAndTheirFeels() throws Unreadable {
+  void turnStepsAndTheirFeels() throws UnreadableException {
     Step.TurnRod advised = (Step.TurnRod) everyStep().step("turn-rod");
     assertThat(advised.amount()).isEqualTo(new Step.Amount.Advised());
     assertThat(advised.limit()).isEqualTo(Turn.QUARTER);
@@ -138,7 +140,7 @@ class GoodFilesTest {
   }
 
   @Test
-  void waitCallComputeAndTheEnds() throws Unreadable {
+  void waitCallComputeAndTheEnds() throws UnreadableException {
     Step.Wait wait = (Step.Wait) everyStep().step("settle");
     assertThat(wait.minutes()).isEqualTo(2 * 24 * 60);
     assertThat(wait.rest()).isTrue();
@@ -153,7 +155,7 @@ class GoodFilesTest {
   }
 
   @Test
-  void optionsKeepTheirOrderAndFacts() throws Unreadable {
+  void optionsKeepTheirOrderAndFacts() throws UnreadableException {
     Step.Choose choose = (Step.Choose) everyStep().step("rod-place");
     assertThat(choose.options())
         .containsExactly(

@@ -50,7 +50,7 @@ public class LibraryFilesTest {
       """;
 
   @Test
-  void aKind() throws Unreadable {
+  void aKind() throws UnreadableException {
     Map<String, Kind> kinds = KindsReader.read("kinds.yaml", Readings.utf8(KINDS));
     assertThat(kinds.keySet()).containsExactly("invented-bass");
     Kind kind = kinds.values().iterator().next();
@@ -69,7 +69,7 @@ public class LibraryFilesTest {
   }
 
   @Test
-  void hazardsKeepTheirOrder() throws Unreadable {
+  void hazardsKeepTheirOrder() throws UnreadableException {
     Map<String, Hazard> hazards = HazardsReader.read("hazards.yaml", Readings.utf8(HAZARDS));
     assertThat(hazards.values())
         .containsExactly(
@@ -82,7 +82,7 @@ public class LibraryFilesTest {
 
   /** The values are our policy on common practice, no source. */
   @Test
-  void theLimitsThatComeWithTheProgram() throws Unreadable {
+  void theLimitsThatComeWithTheProgram() throws UnreadableException {
     Limits limits = LimitsReader.read("limits.yaml", Readings.bytes("/safety/limits.yaml"));
     assertThat(limits)
         .isEqualTo(

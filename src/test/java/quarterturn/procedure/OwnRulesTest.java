@@ -25,14 +25,14 @@ class OwnRulesTest {
     return new String(Readings.bytes("/" + place), StandardCharsets.UTF_8);
   }
 
-  private Library rules(String place, String text) throws IOException, Unreadable {
+  private Library rules(String place, String text) throws IOException, UnreadableException {
     Path file = own.resolve(place);
     Files.createDirectories(file.getParent());
     Files.writeString(file, text);
     return new Shelf(own).rules();
   }
 
-  private Limits limits(String text) throws IOException, Unreadable {
+  private Limits limits(String text) throws IOException, UnreadableException {
     return rules("safety/limits.yaml", text).limits();
   }
 
@@ -78,7 +78,8 @@ class OwnRulesTest {
   void whatIsLaxerIsRefused(String from, String to) {
     String text = shipped("safety/limits.yaml");
     assertThat(text).contains(from);
-    Unreadable e = assertThrows(Unreadable.class, () -> limits(text.replaceFirst(from, to)));
+    UnreadableException e =
+        assertThrows(UnreadableException.class, () -> limits(text.replaceFirst(from, to)));
     String key = to.strip().split(":", 2)[0];
     assertThat(e).hasMessageThat().contains("over-limit: " + key + " is laxer than");
     assertThat(e).hasMessageThat().contains("or take it out");

@@ -16,7 +16,7 @@ public final class ShippedRules {
       return new Shelf(null).rules();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    } catch (Unreadable e) {
+    } catch (UnreadableException e) {
       throw new IllegalStateException(e);
     }
   }

@@ -7,7 +7,7 @@ import java.io.IOException;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.Shelf;
@@ -57,7 +57,7 @@ class EstimatesReferenceTest {
   /** Common practice, no source: the windows that ship agree with the usual ranges. */
   @Test
   @HoldsTo("targets.ranges")
-  void theWindowsOfReliefLieInTheUsualRanges() throws IOException, Unreadable {
+  void theWindowsOfReliefLieInTheUsualRanges() throws IOException, UnreadableException {
     try (Reference targets = Reference.of("targets.ranges")) {
       for (Kind kind : new Shelf(null).load("relief").kinds().values()) {
         String family =

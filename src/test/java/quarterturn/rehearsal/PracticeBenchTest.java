@@ -10,9 +10,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Bracket;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class PracticeBenchTest {
   /** What each named neck is there to teach. */
@@ -84,7 +84,7 @@ class PracticeBenchTest {
     String shown = ((Answer.Measured) bench.truth()).bracket().typed();
     assertThat(notes(bench)).contains("What the leaves show: " + shown + ".");
     assertThat(bench.prompt()).isSameInstanceAs(bench.prompt());
-    assertThrows(Refused.class, () -> bench.answer(new Answer.Confirmed()));
+    assertThrows(RefusedException.class, () -> bench.answer(new Answer.Confirmed()));
     assertThat(notes(bench)).contains(shown);
   }
 
@@ -138,7 +138,8 @@ class PracticeBenchTest {
 
   @Test
   void anUnknownNeckIsAnsweredWithAllNames() {
-    NotUnderstood refused = assertThrows(NotUnderstood.class, () -> NamedNeck.of("nosuch"));
+    NotUnderstoodException refused =
+        assertThrows(NotUnderstoodException.class, () -> NamedNeck.of("nosuch"));
     for (NamedNeck neck : NamedNeck.values()) {
       assertThat(refused).hasMessageThat().contains(neck.word());
       assertThat(NamedNeck.of(neck.word())).isEqualTo(neck);

@@ -12,7 +12,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.Ways;
 import quarterturn.procedure.read.ProcedureReader;
 import quarterturn.procedure.read.Shelf;
@@ -85,11 +85,11 @@ class GraphTextTest {
           outcome: stop
       """;
 
-  static Procedure odd() throws Unreadable {
+  static Procedure odd() throws UnreadableException {
     return ProcedureReader.read("odd.yaml", ODD.getBytes(StandardCharsets.UTF_8), Set.of());
   }
 
-  static Procedure shipped(String id) throws Unreadable, IOException {
+  static Procedure shipped(String id) throws UnreadableException, IOException {
     return new Shelf(null).load(id).main();
   }
 

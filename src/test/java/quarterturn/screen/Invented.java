@@ -19,7 +19,7 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Length;
 import quarterturn.unit.Turn;
@@ -87,9 +87,9 @@ public final class Invented {
 
   private Invented() {}
 
-  public static Said said(
+  public static PromptText said(
       String step, String text, @Nullable Picture picture, List<Hazard> hazards) {
-    return new Said("invented", step, "Turn", text, WHY, hazards, picture, List.of());
+    return new PromptText("invented", step, "Turn", text, WHY, hazards, picture, List.of());
   }
 
   public static Overview overview(int part, List<Overview.Entry> trail, double net) {
@@ -135,7 +135,7 @@ public final class Invented {
 
   public static final Prompt.Tell TELL =
       new Prompt.Tell(
-          new Said(
+          new PromptText(
               "invented",
               "tune",
               "Turn",
@@ -200,7 +200,7 @@ public final class Invented {
 
   public static final Prompt.Tell CURVE =
       new Prompt.Tell(
-          new Said(
+          new PromptText(
               "invented",
               "compare",
               "Decide",

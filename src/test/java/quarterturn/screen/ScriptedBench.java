@@ -9,7 +9,7 @@ import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 /** Plays a list of prompts, whatever is answered, and remembers what was answered. */
 public final class ScriptedBench implements Bench {
@@ -44,16 +44,16 @@ public final class ScriptedBench implements Bench {
   }
 
   @Override
-  public void answer(Answer answer) throws Refused {
+  public void answer(Answer answer) throws RefusedException {
     if (answer instanceof Answer.Correct) {
       if (at == 0) {
-        throw new Refused("There is no answer to take back yet.");
+        throw new RefusedException("There is no answer to take back yet.");
       }
       at--;
       return;
     }
     if (answer instanceof Answer.Measured measured && measured.bracket().middleMm() > 3) {
-      throw new Refused("A gap of more than 3 mm is not plausible; read it again.");
+      throw new RefusedException("A gap of more than 3 mm is not plausible; read it again.");
     }
     answers.add(answer);
     at++;

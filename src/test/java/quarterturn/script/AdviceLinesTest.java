@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.procedure.Limits;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.unit.TypedLines;
 
@@ -26,7 +26,7 @@ class AdviceLinesTest {
   private static Limits limits() {
     try {
       return new Shelf(null).load("relief").limits();
-    } catch (IOException | Unreadable e) {
+    } catch (IOException | UnreadableException e) {
       throw new IllegalStateException(e);
     }
   }

@@ -8,7 +8,7 @@ import quarterturn.line.Invented;
 import quarterturn.line.ScriptedBench;
 import quarterturn.procedure.Picture;
 import quarterturn.session.Prompt;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
 import quarterturn.unit.Turn;
 
 class ScriptPromptTest {
@@ -91,8 +91,8 @@ class ScriptPromptTest {
 
   @Test
   void notesAndEarlierHazardsAreListed() {
-    Said said =
-        new Said(
+    PromptText said =
+        new PromptText(
             "demo",
             "s",
             "The key",

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.store.Store;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class InstrumentTest {
   private static final Instant CREATED = Instant.parse("2027-03-01T09:00:00Z");
@@ -188,13 +188,13 @@ class InstrumentTest {
   void oneThatIsNotThereIsNamed() {
     IOException e = assertThrows(IOException.class, () -> store.instrument("ghost"));
     assertThat(e).hasMessageThat().contains("there is no instrument ghost; add it first");
-    assertThrows(NotUnderstood.class, () -> store.instrument("../ghost"));
+    assertThrows(NotUnderstoodException.class, () -> store.instrument("../ghost"));
   }
 
   @Test
   void theRecordRefusesWhatItCanNotKeep() {
-    assertThrows(NotUnderstood.class, () -> withStrings("two\nlines"));
-    assertThrows(NotUnderstood.class, () -> withStrings("\u001b[31m"));
-    assertThrows(NotUnderstood.class, () -> withStrings("x".repeat(201)));
+    assertThrows(NotUnderstoodException.class, () -> withStrings("two\nlines"));
+    assertThrows(NotUnderstoodException.class, () -> withStrings("\u001b[31m"));
+    assertThrows(NotUnderstoodException.class, () -> withStrings("x".repeat(201)));
   }
 }

@@ -8,7 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class NamesTest {
   @Test
@@ -43,14 +43,15 @@ class NamesTest {
         "ı"
       })
   void whatCouldLeadElsewhereIsRefused(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Names.check("an instrument", typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> Names.check("an instrument", typed));
     assertThat(e).hasMessageThat().contains("can't name an instrument; use letters a to z");
     assertThat(e).hasMessageThat().doesNotContainMatch("\\p{Cntrl}");
   }
 
   @Test
   void aNameIsNoLongerThanAFileSystemLikes() {
-    assertThrows(NotUnderstood.class, () -> Names.check("an instrument", "a".repeat(42)));
+    assertThrows(NotUnderstoodException.class, () -> Names.check("an instrument", "a".repeat(42)));
   }
 
   @Test

@@ -130,7 +130,8 @@ class BracketParserTest {
         "\u001b[2J"
       })
   void whatIsNoReadingIsRefusedWithExamples(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> BracketParser.parse(typed, STEP));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> BracketParser.parse(typed, STEP));
     assertThat(e).hasMessageThat().contains("0.30 passes 0.35 lifts, or 0.30..0.35, or 0.30, or");
     assertThat(e).hasMessageThat().doesNotContainMatch("\\p{Cntrl}");
   }
@@ -138,7 +139,8 @@ class BracketParserTest {
   @Test
   void aLongLineIsRefusedAtOnceAndCutInTheMessage() {
     String typed = "1".repeat(1_000_000);
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> BracketParser.parse(typed, STEP));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> BracketParser.parse(typed, STEP));
     assertThat(String.valueOf(e.getMessage()).length()).isLessThan(300);
   }
 
@@ -147,21 +149,24 @@ class BracketParserTest {
     String full = "0.30" + " ".repeat(90) + "passes";
     read(full, 0.30, OVER);
     String over = full.replace(" passes", "  passes");
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> BracketParser.parse(over, STEP));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> BracketParser.parse(over, STEP));
     assertThat(e).hasMessageThat().contains("...\" is not a reading");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"0.35 passes 0.30 lifts", "0.35..0.30", "0.30..0.30", "14-12 thou"})
   void leavesThatCrossAreRefused(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> BracketParser.parse(typed, STEP));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> BracketParser.parse(typed, STEP));
     assertThat(e).hasMessageThat().contains("passes must be thinner than the leaf that lifts");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"-0.3", "-0.3 passes", "-1 lifts", "-0.3..0.3", "0.30--0.35"})
   void aGapIsNotNegative(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> BracketParser.parse(typed, STEP));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> BracketParser.parse(typed, STEP));
     assertThat(e)
         .hasMessageThat()
         .contains("cannot be negative; if the string rests, type touches");
@@ -169,8 +174,8 @@ class BracketParserTest {
 
   @Test
   void aDivisionByZeroIsNoReading() {
-    assertThrows(NotUnderstood.class, () -> BracketParser.parse("1/0 in", STEP));
-    assertThrows(NotUnderstood.class, () -> BracketParser.parse("1/0..2 in", STEP));
+    assertThrows(NotUnderstoodException.class, () -> BracketParser.parse("1/0 in", STEP));
+    assertThrows(NotUnderstoodException.class, () -> BracketParser.parse("1/0..2 in", STEP));
   }
 
   @Test

@@ -13,7 +13,7 @@ class BracketTest {
       {0.35, 0.30}, {Double.NaN, 1}, {0, Double.NaN}, {-inf, inf}, {inf, inf}, {-inf, -inf}
     };
     for (double[] pair : bad) {
-      assertThrows(NotUnderstood.class, () -> new Bracket(pair[0], pair[1]));
+      assertThrows(NotUnderstoodException.class, () -> new Bracket(pair[0], pair[1]));
     }
   }
 

@@ -116,7 +116,7 @@ class CentsTest {
   @ParameterizedTest
   @ValueSource(strings = {"", "c", "cents", "3 centss", "3 cm", "three", "1e2", "3 c c", "\u0007"})
   void whatIsNoIntervalIsRefusedWithExamples(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Cents.parse(typed));
+    NotUnderstoodException e = assertThrows(NotUnderstoodException.class, () -> Cents.parse(typed));
     assertThat(e)
         .hasMessageThat()
         .endsWith("\" is not an interval; type for example +6, -2.5 or 3 cents");

@@ -69,7 +69,7 @@ class ForceTest {
         "18\u0007"
       })
   void whatIsNoForceIsRefusedWithExamples(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Force.parse(typed));
+    NotUnderstoodException e = assertThrows(NotUnderstoodException.class, () -> Force.parse(typed));
     assertThat(e)
         .hasMessageThat()
         .endsWith("\" is not a force; type for example 180, 180 N or 40 lbf");
@@ -78,7 +78,8 @@ class ForceTest {
 
   @Test
   void theMessageSaysWhatWasTyped() {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Force.parse("180 dyn"));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> Force.parse("180 dyn"));
     assertThat(e)
         .hasMessageThat()
         .isEqualTo("\"180 dyn\" is not a force; type for example 180, 180 N or 40 lbf");

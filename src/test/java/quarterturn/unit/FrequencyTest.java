@@ -43,7 +43,8 @@ class FrequencyTest {
         "\u001b[2J"
       })
   void whatIsNoFrequencyIsRefusedWithExamples(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Frequency.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> Frequency.parse(typed));
     assertThat(e)
         .hasMessageThat()
         .endsWith("\" is not a frequency; type for example 41.2 or 41.2 Hz");
@@ -53,14 +54,15 @@ class FrequencyTest {
   @ParameterizedTest
   @ValueSource(strings = {"0", "0.000 Hz", "-41.2", "-0.001 Hz"})
   void itIsAboveZero(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Frequency.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> Frequency.parse(typed));
     assertThat(e).hasMessageThat().isEqualTo("a frequency must be above zero");
   }
 
   @Test
   void itIsANumber() {
-    assertThrows(NotUnderstood.class, () -> new Frequency(Double.NaN));
-    assertThrows(NotUnderstood.class, () -> new Frequency(Double.POSITIVE_INFINITY));
+    assertThrows(NotUnderstoodException.class, () -> new Frequency(Double.NaN));
+    assertThrows(NotUnderstoodException.class, () -> new Frequency(Double.POSITIVE_INFINITY));
     assertThat(new Frequency(Double.MIN_VALUE).hertz()).isGreaterThan(0.0);
   }
 

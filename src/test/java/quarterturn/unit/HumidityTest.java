@@ -33,7 +33,8 @@ class HumidityTest {
   @ValueSource(
       strings = {"", "%", "rh", "dry", "-5", "4 8", "1e2", "NaN", "48 %%", "48 C", "\u0007"})
   void whatIsNoHumidityIsRefusedWithAnExample(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Humidity.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> Humidity.parse(typed));
     assertThat(e).hasMessageThat().contains("type for example 48 or 48 %");
     assertThat(e).hasMessageThat().doesNotContainMatch("\\p{Cntrl}");
   }
@@ -41,10 +42,11 @@ class HumidityTest {
   @Test
   void itLiesBetweenNothingAndAHundred() {
     for (double bad : new double[] {-0.1, 100.1, Double.NaN, Double.POSITIVE_INFINITY}) {
-      NotUnderstood e = assertThrows(NotUnderstood.class, () -> new Humidity(bad));
+      NotUnderstoodException e =
+          assertThrows(NotUnderstoodException.class, () -> new Humidity(bad));
       assertThat(e).hasMessageThat().contains("between 0 and 100 %");
     }
-    assertThrows(NotUnderstood.class, () -> Humidity.parse("101 %"));
+    assertThrows(NotUnderstoodException.class, () -> Humidity.parse("101 %"));
   }
 
   /** Common practice, no source: a room hygrometer shows whole percents and is less sure still. */

@@ -79,7 +79,8 @@ class LengthTest {
         "\u001b[2J"
       })
   void whatIsNoLengthIsRefusedWithAnExample(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Length.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> Length.parse(typed));
     assertThat(e).hasMessageThat().contains("type for example 0.30, 0.30 mm, .012\", 12 thou or");
     assertThat(e).hasMessageThat().doesNotContainMatch("\\p{Cntrl}");
   }

@@ -74,7 +74,7 @@ class NoteTest {
         "E٣"
       })
   void whatIsNoNoteIsRefusedWithExamples(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Note.parse(typed));
+    NotUnderstoodException e = assertThrows(NotUnderstoodException.class, () -> Note.parse(typed));
     assertThat(e)
         .hasMessageThat()
         .endsWith("\" is not a note with its octave; type for example E1, F#2 or Bb0");
@@ -84,7 +84,7 @@ class NoteTest {
   @ParameterizedTest
   @ValueSource(strings = {"Cb-1", "G#9", "A9", "B9"})
   void aNoteBeyondTheEndsSaysWhereTheyAre(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Note.parse(typed));
+    NotUnderstoodException e = assertThrows(NotUnderstoodException.class, () -> Note.parse(typed));
     assertThat(e).hasMessageThat().isEqualTo("a note must lie between C-1 and G9");
   }
 
@@ -92,8 +92,8 @@ class NoteTest {
   void theEndsThemselvesAreNotes() {
     assertThat(new Note(0).toString()).isEqualTo("C-1");
     assertThat(new Note(127).toString()).isEqualTo("G9");
-    assertThrows(NotUnderstood.class, () -> new Note(-1));
-    assertThrows(NotUnderstood.class, () -> new Note(128));
+    assertThrows(NotUnderstoodException.class, () -> new Note(-1));
+    assertThrows(NotUnderstoodException.class, () -> new Note(128));
   }
 
   @Test

@@ -41,7 +41,8 @@ class TemperatureTest {
   @ParameterizedTest
   @ValueSource(strings = {"", "C", "warm", "21 K", "21 CF", "1e2", "21 C 4", "\u001b[2J"})
   void whatIsNoTemperatureIsRefusedWithExamples(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Temperature.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> Temperature.parse(typed));
     assertThat(e)
         .hasMessageThat()
         .endsWith("\" is not a temperature; type for example 21, 21 C or 70 F");
@@ -51,7 +52,8 @@ class TemperatureTest {
   @ParameterizedTest
   @ValueSource(strings = {"-273.15", "-273.16 C", "-460 F"})
   void itIsAboveAbsoluteZero(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Temperature.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> Temperature.parse(typed));
     assertThat(e)
         .hasMessageThat()
         .isEqualTo("a temperature must be above absolute zero, -273.15 C");
@@ -60,8 +62,8 @@ class TemperatureTest {
   @Test
   void itIsANumber() {
     assertThat(Temperature.parse("-273.149").celsius()).isEqualTo(-273.149);
-    assertThrows(NotUnderstood.class, () -> new Temperature(Double.NaN));
-    assertThrows(NotUnderstood.class, () -> new Temperature(Double.POSITIVE_INFINITY));
+    assertThrows(NotUnderstoodException.class, () -> new Temperature(Double.NaN));
+    assertThrows(NotUnderstoodException.class, () -> new Temperature(Double.POSITIVE_INFINITY));
   }
 
   @Test

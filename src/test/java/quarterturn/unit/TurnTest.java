@@ -59,7 +59,7 @@ class TurnTest {
         "\u0007"
       })
   void whatIsNoTurnIsRefusedWithAnExample(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Turn.parse(typed));
+    NotUnderstoodException e = assertThrows(NotUnderstoodException.class, () -> Turn.parse(typed));
     assertThat(e).hasMessageThat().contains("type for example 1/8, 0.125 or 45 deg");
     assertThat(e).hasMessageThat().doesNotContainMatch("\\p{Cntrl}");
   }

@@ -38,7 +38,8 @@ class UnitWeightTest {
   @ParameterizedTest
   @ValueSource(strings = {"", "g/m", "23.5 g", "23.5 lb/ft", "heavy", "1e3 g/m", "\u001b[2J"})
   void whatIsNoUnitWeightIsRefusedWithExamples(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> UnitWeight.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> UnitWeight.parse(typed));
     assertThat(e)
         .hasMessageThat()
         .endsWith("\" is not a unit weight; type for example 23.5, 23.5 g/m or 0.0013 lb/in");
@@ -48,14 +49,15 @@ class UnitWeightTest {
   @ParameterizedTest
   @ValueSource(strings = {"0", "-3", "0 kg/m", "-0.001 lb/in"})
   void itIsAboveZero(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> UnitWeight.parse(typed));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> UnitWeight.parse(typed));
     assertThat(e).hasMessageThat().isEqualTo("a unit weight must be above zero");
   }
 
   @Test
   void itIsANumber() {
-    assertThrows(NotUnderstood.class, () -> new UnitWeight(Double.NaN));
-    assertThrows(NotUnderstood.class, () -> new UnitWeight(Double.POSITIVE_INFINITY));
+    assertThrows(NotUnderstoodException.class, () -> new UnitWeight(Double.NaN));
+    assertThrows(NotUnderstoodException.class, () -> new UnitWeight(Double.POSITIVE_INFINITY));
     assertThat(new UnitWeight(Double.MIN_VALUE).gramsPerMetre()).isGreaterThan(0.0);
   }
 

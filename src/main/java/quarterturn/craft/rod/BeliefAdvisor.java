@@ -67,7 +67,7 @@ public final class BeliefAdvisor implements Advisor {
    */
   public Decision decide(Window window, Known known, List<Seen> story, Allowed allowed) {
     Belief belief = latest.of(known, story);
-    Course course = Course.of(story);
+    RodHistory course = RodHistory.of(story);
     Known kept = belief.known();
     Bracket reading = course.reading();
     if (reading == null) {
@@ -103,7 +103,7 @@ public final class BeliefAdvisor implements Advisor {
     return new Decision(
         new Decision.TurnRod(turn, belief.expect(turn)),
         belief.chanceIn(window, turn),
-        Words.of(reading, belief, course, turn),
+        AdviceWords.of(reading, belief, course, turn),
         kept);
   }
 
@@ -116,14 +116,14 @@ public final class BeliefAdvisor implements Advisor {
     Belief belief = latest.of(q.known(), story);
     double way = q.reading().middleMm() > q.window().middleMm() ? 1 : -1;
     Turn turn = cheapest(belief, q.window(), q.most(), t -> t * way > 0);
-    String why = Words.of(q.reading(), belief, Course.of(story), turn);
-    return new Advice(turn, why, Words.numbers(belief, q.window(), turn));
+    String why = AdviceWords.of(q.reading(), belief, RodHistory.of(story), turn);
+    return new Advice(turn, why, AdviceWords.numbers(belief, q.window(), turn));
   }
 
   @Override
   public Decision.@Nullable Reason fault(Question q) {
     List<Seen> story = recent(q.story());
-    return fault(latest.of(q.known(), story), Course.of(story), q.reading());
+    return fault(latest.of(q.known(), story), RodHistory.of(story), q.reading());
   }
 
   @Override
@@ -161,7 +161,8 @@ public final class BeliefAdvisor implements Advisor {
     return !apart && reading.bounded() && in > 1 - SURE;
   }
 
-  private static Decision.@Nullable Reason fault(Belief belief, Course course, Bracket reading) {
+  private static Decision.@Nullable Reason fault(
+      Belief belief, RodHistory course, Bracket reading) {
     boolean late = course.moves() >= LATE && !reading.noGap();
     double sure = late ? FAULT_LATE : FAULT;
     if (course.moves() > 0 && belief.chance(RodState.REVERSED) > sure) {

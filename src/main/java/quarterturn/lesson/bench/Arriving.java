@@ -5,7 +5,7 @@ import java.util.List;
 import quarterturn.lesson.Students;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 /** Who is at a bench. */
 record Arriving(LessonSession session) implements Dialogue {
@@ -23,7 +23,7 @@ record Arriving(LessonSession session) implements Dialogue {
   }
 
   @Override
-  public Taken take(String text) throws Refused, IOException {
+  public Taken take(String text) throws RefusedException, IOException {
     for (String student : Students.of(text)) {
       session.come(student);
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 /** Questions of earlier lessons; what speaks for each is told after its answer. */
 final class AskingAgain implements Dialogue {
@@ -30,7 +30,7 @@ final class AskingAgain implements Dialogue {
   }
 
   @Override
-  public Taken take(String text) throws Refused, IOException {
+  public Taken take(String text) throws RefusedException, IOException {
     Boolean missed = recurring.take(text);
     String answer = recurring.answer();
     if (missed == null || answer == null) {

@@ -10,7 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 /** All that comes before a bench's prompts in a lesson, in the order in which it comes. */
 public final class BenchDialogue implements Dialogue {
@@ -42,7 +42,7 @@ public final class BenchDialogue implements Dialogue {
         here = present;
         steps = steps();
       }
-    } catch (Refused e) {
+    } catch (RefusedException e) {
       throw new IOException("the lesson could not go on: " + e.getMessage(), e);
     }
     greet();
@@ -129,7 +129,7 @@ public final class BenchDialogue implements Dialogue {
   }
 
   @Override
-  public Taken take(String text) throws Refused, IOException {
+  public Taken take(String text) throws RefusedException, IOException {
     if (!told.isEmpty()) {
       told.remove();
       return Taken.SILENTLY;

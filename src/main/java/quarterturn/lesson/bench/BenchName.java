@@ -8,7 +8,7 @@ import quarterturn.lesson.Plan;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Names;
 import quarterturn.session.Question;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Asks what a bench that joins a lesson is called. */
 public final class BenchName implements Dialogue {
@@ -52,11 +52,11 @@ public final class BenchName implements Dialogue {
   @Override
   public Taken take(String text) {
     if (text.isBlank()) {
-      throw new NotUnderstood("Type a name; quit leaves.");
+      throw new NotUnderstoodException("Type a name; quit leaves.");
     }
     String checked = Names.check("a bench", text);
     if (plan.forBench(checked) == null) {
-      throw new NotUnderstood("Choose one of: " + String.join(", ", benches(plan)) + ".");
+      throw new NotUnderstoodException("Choose one of: " + String.join(", ", benches(plan)) + ".");
     }
     name = checked;
     return Taken.SILENTLY;

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.session.Bench;
 import quarterturn.session.Event;
@@ -19,7 +19,7 @@ public interface BenchSessions {
    * Opens the session of the plan's procedure of this index; one that was begun goes on, and one
    * that has ended is looked at once more.
    */
-  Run open(int procedure) throws IOException, Unreadable;
+  Run open(int procedure) throws IOException, UnreadableException;
 
   /**
    * A session that is open.

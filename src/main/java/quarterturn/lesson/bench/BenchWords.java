@@ -7,7 +7,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.Students;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Printable;
 
 /** The words that can be typed at a bench at any time, and what they do. */
@@ -28,7 +28,7 @@ public final class BenchWords {
    * @return what is said to it, or null where the line is none of these words
    */
   public static @Nullable List<String> take(LessonSession session, String typed)
-      throws Refused, IOException {
+      throws RefusedException, IOException {
     String text = typed.strip();
     int space = text.indexOf(' ');
     String word = (space < 0 ? text : text.substring(0, space)).toLowerCase(Locale.ROOT);

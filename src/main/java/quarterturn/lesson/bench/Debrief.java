@@ -9,7 +9,7 @@ import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.Levels;
 import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Round;
-import quarterturn.procedure.Ask;
+import quarterturn.procedure.LessonQuestion;
 
 /** What is told after a round, when everybody has given their reasons. No marks. */
 final class Debrief {
@@ -20,7 +20,7 @@ final class Debrief {
    *
    * @param ask the round's question as its procedure has it, or null
    */
-  static List<String> lines(Round round, BenchLesson lesson, @Nullable Ask ask) {
+  static List<String> lines(Round round, BenchLesson lesson, @Nullable LessonQuestion ask) {
     List<String> out = new ArrayList<>();
     Map<String, Prediction> sorted = new TreeMap<>(round.predictions());
     sorted.forEach(

@@ -8,7 +8,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.BracketParser;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
@@ -66,13 +66,13 @@ public record Expecting(
   /**
    * With what a line says of it.
    *
-   * @throws NotUnderstood saying what is taken; nothing of the line is
+   * @throws NotUnderstoodException saying what is taken; nothing of the line is
    */
   public Expecting with(String line) {
     Expecting now = this;
     String left = line.strip();
     if (left.isEmpty()) {
-      throw new NotUnderstood(wanted());
+      throw new NotUnderstoodException(wanted());
     }
     while (!left.isEmpty() && now.next() != null) {
       if (now.next() == Part.REASON) {
@@ -113,7 +113,7 @@ public record Expecting(
       }
     }
     if (way == null) {
-      throw new NotUnderstood("\"" + shown(typed) + "\" is no way it can go. " + wanted());
+      throw new NotUnderstoodException("\"" + shown(typed) + "\" is no way it can go. " + wanted());
     }
     Double none = turn() && way == Direction.SAME ? Double.valueOf(0) : size;
     return new Expecting(quantity, asksWay, way, none, reason, helped);
@@ -124,8 +124,8 @@ public record Expecting(
     String word = typed.replaceAll("[,;:]+$", "");
     try {
       said = Math.abs(number(word));
-    } catch (NotUnderstood e) {
-      throw new NotUnderstood("\"" + shown(typed) + "\" is no size. " + wanted());
+    } catch (NotUnderstoodException e) {
+      throw new NotUnderstoodException("\"" + shown(typed) + "\" is no size. " + wanted());
     }
     return new Expecting(quantity, asksWay, direction, said, reason, helped);
   }
@@ -142,7 +142,7 @@ public record Expecting(
     }
     try {
       return Length.parse(word).mm();
-    } catch (NotUnderstood e) {
+    } catch (NotUnderstoodException e) {
       Bracket bracket = BracketParser.parse(word, 0.05);
       return Math.max(0, bracket.middleMm());
     }
@@ -151,7 +151,7 @@ public record Expecting(
   private Expecting because(String typed) {
     String said = typed.strip();
     if (said.length() > LONGEST_REASON) {
-      throw new NotUnderstood("A reason has at most " + LONGEST_REASON + " characters");
+      throw new NotUnderstoodException("A reason has at most " + LONGEST_REASON + " characters");
     }
     return new Expecting(quantity, asksWay, direction, size, said, helped);
   }

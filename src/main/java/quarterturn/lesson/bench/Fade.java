@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import quarterturn.lesson.Level;
 import quarterturn.session.Prompt;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
 import quarterturn.unit.Decimals;
 
 /**
@@ -37,7 +37,7 @@ public final class Fade {
 
   /** The prompt without what the level leaves to the student. */
   public static Prompt of(Prompt prompt, Level level) {
-    Said said = said(prompt.said(), level);
+    PromptText said = said(prompt.said(), level);
     return prompt.match(
         new Prompt.Cases<>(
             p -> p,
@@ -59,9 +59,9 @@ public final class Fade {
             p -> p));
   }
 
-  private static Said said(Said said, Level level) {
+  private static PromptText said(PromptText said, Level level) {
     boolean reasons = level.compareTo(Level.TWO_MISSING) < 0;
-    return new Said(
+    return new PromptText(
         said.procedure(),
         said.step(),
         said.part(),

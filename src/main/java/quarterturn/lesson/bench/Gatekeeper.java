@@ -12,7 +12,7 @@ import quarterturn.lesson.Round;
 import quarterturn.lesson.Spot;
 import quarterturn.lesson.Spread;
 import quarterturn.lesson.Value;
-import quarterturn.procedure.Ask;
+import quarterturn.procedure.LessonQuestion;
 import quarterturn.session.Prompt;
 
 /**
@@ -114,7 +114,7 @@ public final class Gatekeeper {
     boolean gauged =
         moment.prompt() instanceof Prompt.Measure measure && measure.quantity().bracket();
     boolean turn = moment.prompt() instanceof Prompt.TurnRod;
-    String question = moment.asks().stream().map(Ask::question).findFirst().orElse(null);
+    String question = moment.asks().stream().map(LessonQuestion::question).findFirst().orElse(null);
     return new LessonEvent.Opened(
         at, moment.spot(), turn, gauged && plan.blind(), moment.before(), step, question);
   }

@@ -17,7 +17,7 @@ import quarterturn.lesson.Ref;
 import quarterturn.lesson.Rules;
 import quarterturn.lesson.WriterFile;
 import quarterturn.lesson.WriterLog;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 /** A bench in a lesson: its file and what stands in it. What is refused is not written. */
 public final class LessonBench implements Closeable {
@@ -48,12 +48,12 @@ public final class LessonBench implements Closeable {
   /**
    * Records what happened; it is on disk when this returns.
    *
-   * @throws Refused where it can't happen now, saying why
+   * @throws RefusedException where it can't happen now, saying why
    */
-  public void record(LessonEvent event) throws Refused, IOException {
+  public void record(LessonEvent event) throws RefusedException, IOException {
     String why = Rules.objection(lesson, event);
     if (why != null) {
-      throw new Refused(why);
+      throw new RefusedException(why);
     }
     file.append(List.of(event));
     events.add(event);
@@ -61,7 +61,7 @@ public final class LessonBench implements Closeable {
   }
 
   /** Takes or declines the orders that have come in. */
-  public void take(List<WriterLog> logs, Instant at) throws Refused, IOException {
+  public void take(List<WriterLog> logs, Instant at) throws RefusedException, IOException {
     Map<Ref, Order> orders = Acceptance.orders(lesson.bench(), logs);
     LessonEvent answer = Acceptance.next(lesson, orders, at);
     while (answer != null) {
@@ -71,7 +71,7 @@ public final class LessonBench implements Closeable {
   }
 
   /** What comes first now; whatever the lesson notes by itself is on disk when this returns. */
-  public Gate gate(Moment moment, Plan plan, Instant at) throws Refused, IOException {
+  public Gate gate(Moment moment, Plan plan, Instant at) throws RefusedException, IOException {
     Gate gate = Gatekeeper.gate(lesson, moment, plan, at);
     while (gate instanceof Gate.Record own) {
       record(own.event());

@@ -23,18 +23,18 @@ import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Round;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.WriterLog;
-import quarterturn.procedure.Ask;
+import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Event;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Bracket;
 
 /**
@@ -68,7 +68,7 @@ public final class LessonSession implements Bench, Closeable {
    * @param file of the bench, which is closed with this
    */
   public LessonSession(LessonBench file, Plan plan, Path folder, Clock clock, BenchSessions course)
-      throws IOException, Unreadable {
+      throws IOException, UnreadableException {
     this.file = file;
     this.plan = plan;
     this.folder = folder;
@@ -82,7 +82,7 @@ public final class LessonSession implements Bench, Closeable {
   }
 
   /** Goes on to the plan's next procedure; false where there is none, or a repairer comes first. */
-  public synchronized boolean next() throws IOException, Unreadable {
+  public synchronized boolean next() throws IOException, UnreadableException {
     if (!(run.asked() instanceof Prompt.Done) || at + 1 >= plan.procedures().size()) {
       return false;
     }
@@ -109,7 +109,7 @@ public final class LessonSession implements Bench, Closeable {
   }
 
   /** What comes first now. */
-  public synchronized Gate gate() throws Refused, IOException {
+  public synchronized Gate gate() throws RefusedException, IOException {
     Gate gate = file.gate(moment(), plan, time());
     correct();
     open = gate instanceof Gate.Open;
@@ -123,7 +123,7 @@ public final class LessonSession implements Bench, Closeable {
       before.add(Objects.requireNonNullElse(round.opened().question(), ""));
     }
     String procedure = asked.said().procedure();
-    List<Ask> asks = Questions.at(run.library(), procedure, asked.said().step(), before);
+    List<LessonQuestion> asks = Questions.at(run.library(), procedure, asked.said().step(), before);
     return moments().at(asked, lesson().lastRound(), asks);
   }
 
@@ -134,7 +134,7 @@ public final class LessonSession implements Bench, Closeable {
   }
 
   /** An answer that was given again counts in place of the first. */
-  private void correct() throws Refused, IOException {
+  private void correct() throws RefusedException, IOException {
     Round last = lesson().lastRound();
     if (last == null || last.result() == null || !lesson().keptBy().isEmpty()) {
       return;
@@ -146,7 +146,7 @@ public final class LessonSession implements Bench, Closeable {
   }
 
   /** Takes the boards' orders, and says now and then that the bench is there. */
-  public synchronized void look() throws Refused, IOException {
+  public synchronized void look() throws RefusedException, IOException {
     try {
       Map<String, Long> now = LessonFolder.lengths(folder, lesson().bench());
       if (!now.equals(lengths)) {
@@ -170,10 +170,10 @@ public final class LessonSession implements Bench, Closeable {
 
   /** The questions to think about before the reading or turn at hand. */
   public synchronized List<String> before() {
-    Said said = run.asked().said();
+    PromptText said = run.asked().said();
     return Questions.at(run.library(), said.procedure(), said.step(), Set.of()).stream()
-        .filter(ask -> ask.kind() == Ask.Kind.PREDICT)
-        .map(Ask::question)
+        .filter(ask -> ask.kind() == LessonQuestion.Kind.PREDICT)
+        .map(LessonQuestion::question)
         .toList();
   }
 
@@ -183,9 +183,9 @@ public final class LessonSession implements Bench, Closeable {
     if (asked instanceof Prompt.Measure || asked instanceof Prompt.TurnRod) {
       return List.of();
     }
-    Said said = asked.said();
+    PromptText said = asked.said();
     return Questions.at(run.library(), said.procedure(), said.step(), Set.of()).stream()
-        .map(Ask::question)
+        .map(LessonQuestion::question)
         .toList();
   }
 
@@ -210,12 +210,12 @@ public final class LessonSession implements Bench, Closeable {
   }
 
   /** A student sits down. */
-  public synchronized void come(String student) throws Refused, IOException {
+  public synchronized void come(String student) throws RefusedException, IOException {
     file.record(new LessonEvent.Came(time(), student));
   }
 
   /** A student leaves the bench. */
-  public synchronized void go(String student) throws Refused, IOException {
+  public synchronized void go(String student) throws RefusedException, IOException {
     file.record(new LessonEvent.Went(time(), student));
   }
 
@@ -224,20 +224,20 @@ public final class LessonSession implements Bench, Closeable {
    *
    * @param reason empty where none is given
    */
-  public synchronized void stop(String reason) throws Refused, IOException {
+  public synchronized void stop(String reason) throws RefusedException, IOException {
     String said = reason.strip();
     file.record(new LessonEvent.Stopped(time(), said.isEmpty() ? null : said));
   }
 
   /** Locks a prediction. */
   public synchronized void predict(int round, String student, Prediction prediction)
-      throws Refused, IOException {
+      throws RefusedException, IOException {
     file.record(new LessonEvent.Predicted(time(), round, student, prediction));
   }
 
   /** A student's own reading. */
   public synchronized void read(int round, String student, Bracket bracket)
-      throws Refused, IOException {
+      throws RefusedException, IOException {
     file.record(new LessonEvent.BlindRead(time(), round, student, bracket));
   }
 
@@ -255,16 +255,16 @@ public final class LessonSession implements Bench, Closeable {
    */
   public synchronized void reflect(
       Gate.Reflect on, String reason, @Nullable String answer, boolean missed)
-      throws Refused, IOException {
+      throws RefusedException, IOException {
     file.record(
         new LessonEvent.Reflected(
             time(), on.round(), on.student(), reason, on.question(), answer, missed));
   }
 
   /** Which kind of question a round's is, as its procedure has it; it may be gone from there. */
-  public synchronized Ask.Kind kind(String question) {
-    Ask ask = Questions.named(libraries, question);
-    return ask == null ? Ask.Kind.CHECK : ask.kind();
+  public synchronized LessonQuestion.Kind kind(String question) {
+    LessonQuestion ask = Questions.named(libraries, question);
+    return ask == null ? LessonQuestion.Kind.CHECK : ask.kind();
   }
 
   /** The round of this number. */
@@ -279,7 +279,7 @@ public final class LessonSession implements Bench, Closeable {
       return List.of();
     }
     String question = done.opened().question();
-    Ask ask = question == null ? null : Questions.named(libraries, question);
+    LessonQuestion ask = question == null ? null : Questions.named(libraries, question);
     return Debrief.lines(done, lesson(), ask);
   }
 
@@ -303,9 +303,10 @@ public final class LessonSession implements Bench, Closeable {
 
   /** Takes the answer to a question of an earlier lesson, and returns what speaks for it. */
   public synchronized List<String> askedAgain(
-      String student, String question, String answer, boolean missed) throws Refused, IOException {
+      String student, String question, String answer, boolean missed)
+      throws RefusedException, IOException {
     file.record(new LessonEvent.AskedAgain(time(), student, question, answer, missed, season()));
-    Ask ask = Questions.named(libraries, question);
+    LessonQuestion ask = Questions.named(libraries, question);
     return ask == null ? List.of() : Questions.key(ask);
   }
 
@@ -329,20 +330,20 @@ public final class LessonSession implements Bench, Closeable {
     if (open) {
       return Fade.of(run.bench().prompt(), lesson().level());
     }
-    Said said = run.asked().said();
+    PromptText said = run.asked().said();
     String text = "Something comes before this step.";
     return new Prompt.Tell(
-        new Said(
+        new PromptText(
             said.procedure(), said.step(), said.part(), text, null, List.of(), null, List.of()));
   }
 
   @Override
-  public synchronized void answer(Answer answer) throws Refused, IOException {
+  public synchronized void answer(Answer answer) throws RefusedException, IOException {
     look();
     Gate gate = gate();
     boolean back = answer instanceof Answer.Correct && gate instanceof Gate.Reflect;
     if (!(gate instanceof Gate.Open) && !back) {
-      throw new Refused(GateWords.shortly(gate));
+      throw new RefusedException(GateWords.shortly(gate));
     }
     run.bench().answer(answer);
     gate();
@@ -360,7 +361,7 @@ public final class LessonSession implements Bench, Closeable {
   }
 
   @Override
-  public synchronized void setClock(Instant to) throws Refused {
+  public synchronized void setClock(Instant to) throws RefusedException {
     run.bench().setClock(to);
   }
 

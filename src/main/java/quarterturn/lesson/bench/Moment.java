@@ -4,7 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Spot;
 import quarterturn.lesson.Value;
-import quarterturn.procedure.Ask;
+import quarterturn.procedure.LessonQuestion;
 import quarterturn.session.Prompt;
 
 /**
@@ -21,7 +21,7 @@ public record Moment(
     @Nullable Value before,
     @Nullable Value answered,
     boolean again,
-    List<Ask> asks) {
+    List<LessonQuestion> asks) {
   public Moment {
     asks = List.copyOf(asks);
   }

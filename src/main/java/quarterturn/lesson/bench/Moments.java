@@ -5,10 +5,10 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Round;
 import quarterturn.lesson.Spot;
 import quarterturn.lesson.Value;
-import quarterturn.procedure.Ask;
+import quarterturn.procedure.LessonQuestion;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
 import quarterturn.session.engine.Answers;
 
 /** Reads from what is on record of a bench's sessions where the lesson stands. */
@@ -31,8 +31,8 @@ final class Moments {
    * @param last the last round, or null
    * @param asks the step's questions
    */
-  Moment at(Prompt prompt, @Nullable Round last, List<Ask> asks) {
-    Said said = prompt.said();
+  Moment at(Prompt prompt, @Nullable Round last, List<LessonQuestion> asks) {
+    PromptText said = prompt.said();
     Spot spot = new Spot(said.procedure(), said.step(), said.part(), answers.size() + 1);
     boolean again =
         !answers.isEmpty() && answers.get(answers.size() - 1) instanceof Event.Corrected;

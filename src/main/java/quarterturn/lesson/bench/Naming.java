@@ -4,7 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Students;
 import quarterturn.session.Question;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Which of several students goes next: they say so themselves, and nobody is called up. */
 final class Naming {
@@ -29,7 +29,8 @@ final class Naming {
   void take(String typed) {
     student = Students.match(typed, missing);
     if (student == null) {
-      throw new NotUnderstood("Type a name, or its beginning: " + String.join(", ", missing) + ".");
+      throw new NotUnderstoodException(
+          "Type a name, or its beginning: " + String.join(", ", missing) + ".");
     }
   }
 

@@ -7,7 +7,7 @@ import quarterturn.lesson.Round;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Prompt;
 import quarterturn.session.Question;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 /** One student's prediction of what is read or turned next. */
 final class Predicting implements Dialogue {
@@ -52,7 +52,7 @@ final class Predicting implements Dialogue {
   }
 
   @Override
-  public Taken take(String text) throws Refused, IOException {
+  public Taken take(String text) throws RefusedException, IOException {
     String student = naming.student();
     if (student == null) {
       naming.take(text);

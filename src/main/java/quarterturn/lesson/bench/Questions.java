@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Ask;
+import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
@@ -19,23 +19,24 @@ final class Questions {
    * The questions of a step, and those that its result answers: first the ones that were not asked
    * yet, and of these the ones for afterwards.
    */
-  static List<Ask> at(Library library, String procedure, String step, Set<String> asked) {
+  static List<LessonQuestion> at(
+      Library library, String procedure, String step, Set<String> asked) {
     Procedure of = library.procedures().get(procedure);
     if (of == null) {
       return List.of();
     }
-    Comparator<Ask> fresh = Comparator.comparing(ask -> asked.contains(ask.question()));
+    Comparator<LessonQuestion> fresh = Comparator.comparing(ask -> asked.contains(ask.question()));
     return of.steps().values().stream()
         .flatMap(
             s ->
                 s.words().ask().stream()
                     .filter(ask -> step.equals(ask.about() == null ? s.id() : ask.about())))
-        .sorted(fresh.thenComparing(ask -> ask.kind() == Ask.Kind.PREDICT))
+        .sorted(fresh.thenComparing(ask -> ask.kind() == LessonQuestion.Kind.PREDICT))
         .toList();
   }
 
   /** The question as its procedure has it, or null where it is gone. */
-  static @Nullable Ask named(List<Library> libraries, String question) {
+  static @Nullable LessonQuestion named(List<Library> libraries, String question) {
     return libraries.stream()
         .flatMap(library -> library.procedures().values().stream())
         .flatMap(Questions::of)
@@ -44,8 +45,8 @@ final class Questions {
         .orElse(null);
   }
 
-  private static Stream<Ask> of(Procedure procedure) {
-    List<Ask> all = new ArrayList<>();
+  private static Stream<LessonQuestion> of(Procedure procedure) {
+    List<LessonQuestion> all = new ArrayList<>();
     for (Step step : procedure.steps().values()) {
       all.addAll(step.words().ask());
     }
@@ -53,12 +54,12 @@ final class Questions {
   }
 
   /** What speaks for a question, to be told when all have answered it. */
-  static List<String> key(Ask ask) {
+  static List<String> key(LessonQuestion ask) {
     List<String> out = new ArrayList<>();
     if (ask.answer() != null) {
       out.add("A good answer: " + ask.answer());
     }
-    for (Ask.Idea idea : ask.ideas()) {
+    for (LessonQuestion.Idea idea : ask.ideas()) {
       out.add("Often thought: " + idea.idea() + " But: " + idea.because());
     }
     return out;

@@ -7,10 +7,10 @@ import quarterturn.procedure.Hazard;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Prompt;
 import quarterturn.session.Question;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.BracketParser;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** One student's reading, which the others do not see until all have read. */
 final class ReadingAlone implements Dialogue {
@@ -57,7 +57,7 @@ final class ReadingAlone implements Dialogue {
   }
 
   @Override
-  public Taken take(String text) throws Refused, IOException {
+  public Taken take(String text) throws RefusedException, IOException {
     String student = naming.student();
     if (student == null) {
       naming.take(text);
@@ -67,9 +67,9 @@ final class ReadingAlone implements Dialogue {
     Bracket bracket;
     try {
       bracket = BracketParser.parse(text, step);
-    } catch (NotUnderstood e) {
+    } catch (NotUnderstoodException e) {
       // Its message may quote what the others are not to see.
-      throw new NotUnderstood("Type for example " + EXAMPLE);
+      throw new NotUnderstoodException("Type for example " + EXAMPLE);
     }
     session.read(round, student, bracket);
     return Taken.briefly(student + ": taken.");

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Question;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /** An answer to one question, and whether the question is to come back at the next lesson. */
@@ -42,7 +42,7 @@ final class Recurring {
     }
     String word = text.toLowerCase(Locale.ROOT);
     if (!word.matches("y|yes|n|no")) {
-      throw new NotUnderstood("Type yes or no.");
+      throw new NotUnderstoodException("Type yes or no.");
     }
     return word.startsWith("y");
   }
@@ -57,7 +57,7 @@ final class Recurring {
   static String words(String text) {
     String safe = Printable.of(text).strip();
     if (safe.isEmpty() || safe.length() > LONGEST) {
-      throw new NotUnderstood("A few words, please; at most " + LONGEST + " characters.");
+      throw new NotUnderstoodException("A few words, please; at most " + LONGEST + " characters.");
     }
     return safe;
   }

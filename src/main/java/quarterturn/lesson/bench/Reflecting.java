@@ -7,7 +7,7 @@ import quarterturn.lesson.Round;
 import quarterturn.session.Answer;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 /** What one student makes of a result beside the prediction, and a question about another case. */
 final class Reflecting implements Dialogue {
@@ -45,7 +45,7 @@ final class Reflecting implements Dialogue {
   }
 
   @Override
-  public Taken take(String text) throws Refused, IOException {
+  public Taken take(String text) throws RefusedException, IOException {
     if (text.equalsIgnoreCase("back")) {
       session.answer(new Answer.Correct());
       return Taken.briefly("The last answer is taken back.");

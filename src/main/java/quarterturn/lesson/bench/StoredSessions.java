@@ -16,7 +16,7 @@ import quarterturn.lesson.Plan;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.rehearsal.InstrumentTraits;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.Practice;
@@ -58,7 +58,7 @@ public final class StoredSessions implements BenchSessions {
   }
 
   @Override
-  public Run open(int n) throws IOException, Unreadable {
+  public Run open(int n) throws IOException, UnreadableException {
     String procedure = plan.procedures().get(n);
     if (!sessions.store().instrumentNames().contains(setup.kind())) {
       Instant now = sessions.clock().instant();
@@ -79,7 +79,8 @@ public final class StoredSessions implements BenchSessions {
    *
    * @param glances of this procedure, the newest first; it stands in the place of the others
    */
-  private Run real(String procedure, List<Store.Glance> glances) throws IOException, Unreadable {
+  private Run real(String procedure, List<Store.Glance> glances)
+      throws IOException, UnreadableException {
     Store.Glance begun = glances.isEmpty() ? null : glances.get(0);
     if (begun != null && begun.ended() != null) {
       Library library = sessions.proven(procedure);
@@ -108,7 +109,7 @@ public final class StoredSessions implements BenchSessions {
   }
 
   private Run simulated(String procedure, Store.@Nullable Glance begun, NamedNeck neck)
-      throws IOException, Unreadable {
+      throws IOException, UnreadableException {
     Library library = sessions.proven(procedure);
     if (simulated == null) {
       InstrumentTraits traits = neck.on(library.kind(setup.kind()), Practice.USUAL_STYLE);

@@ -22,10 +22,10 @@ import quarterturn.lesson.PlanFile;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.WriterFile;
 import quarterturn.lesson.WriterLog;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Names;
-import quarterturn.session.Refused;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.session.RefusedException;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /**
@@ -70,7 +70,7 @@ public final class Board implements Closeable {
    *
    * @throws IOException where there is none, saying what to do
    */
-  public static Plan plan(Path folder) throws IOException, Unreadable {
+  public static Plan plan(Path folder) throws IOException, UnreadableException {
     Path plan = folder.resolve(LessonFolder.PLAN);
     if (!Files.isRegularFile(plan)) {
       throw new IOException(
@@ -85,11 +85,11 @@ public final class Board implements Closeable {
   /**
    * Opens a board, for the first time or once more.
    *
-   * @throws NotUnderstood where it can't be called so
+   * @throws NotUnderstoodException where it can't be called so
    * @throws IOException where it is open elsewhere, or the name is another's, saying what to do
    */
   public static Board open(Path folder, String typed, Clock clock, Sheets sheets)
-      throws IOException, Unreadable {
+      throws IOException, UnreadableException {
     Plan plan = plan(folder);
     String name = Names.check("a board", typed);
     WriterFile file = file(folder, plan.lesson(), name);
@@ -150,7 +150,8 @@ public final class Board implements Closeable {
   }
 
   /** As {@link #release(String, String, Sight)}, by a teacher who has seen the last look. */
-  public synchronized String release(String bench, String typed) throws Refused, IOException {
+  public synchronized String release(String bench, String typed)
+      throws RefusedException, IOException {
     return release(bench, typed, sight);
   }
 
@@ -162,12 +163,12 @@ public final class Board implements Closeable {
    * @param seen what the teacher has been shown
    */
   public synchronized String release(String bench, String typed, Sight seen)
-      throws Refused, IOException {
+      throws RefusedException, IOException {
     BoardView.Row row = fresh(bench);
     String called = Called.name(row);
     List<Keep> open = sight.toRelease(row);
     if (open.isEmpty()) {
-      throw new Refused(
+      throw new RefusedException(
           row.releases().isEmpty()
               ? "Nothing keeps " + called + "."
               : called
@@ -180,7 +181,7 @@ public final class Board implements Closeable {
     if (keep.kind() == Keep.Kind.STOP
         && (before == null || before.releases().stream().noneMatch(keep::sameAs))) {
       String why = Printable.of(keep.what()).strip().replaceAll("[.]+$", "");
-      throw new Refused(
+      throw new RefusedException(
           "Not done: "
               + called
               + " was stopped just now"
@@ -190,8 +191,8 @@ public final class Board implements Closeable {
     Value value;
     try {
       value = ReadBack.of(typed, keep.value());
-    } catch (NotUnderstood e) {
-      throw new Refused("Not done: " + e.getMessage() + ".");
+    } catch (NotUnderstoodException e) {
+      throw new RefusedException("Not done: " + e.getMessage() + ".");
     }
     give(Orders.to(row.bench(), new Order.Release(keep.ref(), value), clock.instant()));
     return "Released " + called + ": " + what(keep) + ".";
@@ -210,7 +211,7 @@ public final class Board implements Closeable {
   }
 
   /** Lets every bench go on that a board holds; stops and hold points stay. */
-  public synchronized String releaseAll() throws Refused, IOException {
+  public synchronized String releaseAll() throws RefusedException, IOException {
     look();
     List<String> done = new ArrayList<>();
     for (BoardView.Row row : sight.view().rows()) {
@@ -222,7 +223,7 @@ public final class Board implements Closeable {
       }
     }
     if (done.isEmpty()) {
-      throw new Refused(
+      throw new RefusedException(
           "No bench is held by a board; stops and hold points are released one by one.");
     }
     return "Released " + String.join(", ", done.stream().distinct().toList()) + ".";
@@ -234,15 +235,15 @@ public final class Board implements Closeable {
    * @param bench null for all of them
    */
   public synchronized String hold(@Nullable String bench, String reason)
-      throws Refused, IOException {
+      throws RefusedException, IOException {
     if (reason.isBlank()) {
-      throw new Refused("Say why, in a few words: the bench shows it.");
+      throw new RefusedException("Say why, in a few words: the bench shows it.");
     }
     Order order = new Order.Hold(reason.strip());
     if (bench == null) {
       look();
       if (sight.ended()) {
-        throw new Refused("The lesson is over.");
+        throw new RefusedException("The lesson is over.");
       }
       give(Orders.toAll(order, clock.instant()));
       return "Held every bench.";
@@ -260,7 +261,7 @@ public final class Board implements Closeable {
    */
   public synchronized String level(
       String bench, String student, @Nullable Level level, @Nullable Boolean frozen)
-      throws Refused, IOException {
+      throws RefusedException, IOException {
     BoardView.Row row = fresh(bench);
     boolean keep = frozen == null ? row.bench().standing(student).frozen() : frozen;
     give(Orders.to(row.bench(), new Order.SetLevel(student, level, keep), clock.instant()));
@@ -270,10 +271,11 @@ public final class Board implements Closeable {
   }
 
   /** Ends the lesson at every bench; the sheets are written once the benches have taken it. */
-  public synchronized String end() throws Refused, IOException {
+  public synchronized String end() throws RefusedException, IOException {
     look();
     if (sight.ended()) {
-      throw new Refused("The lesson has been ended already. The sheets can be written anew.");
+      throw new RefusedException(
+          "The lesson has been ended already. The sheets can be written anew.");
     }
     give(Orders.toAll(new Order.End(), clock.instant()));
     ending = clock.instant();
@@ -312,11 +314,11 @@ public final class Board implements Closeable {
         : " Not there yet: what " + benches + " still writes. Write the sheets again later.";
   }
 
-  private BoardView.Row fresh(String bench) throws Refused {
+  private BoardView.Row fresh(String bench) throws RefusedException {
     look();
     BoardView.Row row = sight.row(bench);
     if (row == null) {
-      throw new Refused("There is no such bench any more.");
+      throw new RefusedException("There is no such bench any more.");
     }
     return row;
   }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Printable;
 
 /**
@@ -24,9 +24,9 @@ public final class Called {
   /**
    * The bench that {@code typed} begins with, by its name or its id.
    *
-   * @throws Refused naming those there are
+   * @throws RefusedException naming those there are
    */
-  public static Bench bench(List<BoardView.Row> rows, String typed) throws Refused {
+  public static Bench bench(List<BoardView.Row> rows, String typed) throws RefusedException {
     List<Bench> found = benches(rows, typed);
     if (found.size() == 1) {
       return found.get(0);
@@ -34,13 +34,13 @@ public final class Called {
     if (found.size() > 1) {
       String ids =
           found.stream().map(b -> b.row().bench().bench()).collect(Collectors.joining(", "));
-      throw new Refused("More than one bench is called so; type one of " + ids + ".");
+      throw new RefusedException("More than one bench is called so; type one of " + ids + ".");
     }
     if (rows.isEmpty()) {
-      throw new Refused("No bench has joined yet.");
+      throw new RefusedException("No bench has joined yet.");
     }
     String all = rows.stream().map(Called::name).sorted().collect(Collectors.joining(", "));
-    throw new Refused(
+    throw new RefusedException(
         typed.isBlank()
             ? "Say which bench: " + all + "."
             : "No bench is called \""
@@ -54,9 +54,9 @@ public final class Called {
    * The student that {@code typed} begins with; a bench may stand before the name, for a name that
    * stands at two benches.
    *
-   * @throws Refused naming those there are
+   * @throws RefusedException naming those there are
    */
-  public static Student student(List<BoardView.Row> rows, String typed) throws Refused {
+  public static Student student(List<BoardView.Row> rows, String typed) throws RefusedException {
     List<Student> found = longest(students(rows, typed));
     for (Bench bench : benches(rows, typed)) {
       List<Student> there = longest(students(List.of(bench.row()), bench.rest()));
@@ -69,7 +69,7 @@ public final class Called {
     }
     if (meant.size() > 1) {
       String at = meant.stream().map(s -> name(s.row())).collect(Collectors.joining(" and "));
-      throw new Refused("That name stands at " + at + "; put the bench before it.");
+      throw new RefusedException("That name stands at " + at + "; put the bench before it.");
     }
     String all =
         rows.stream()
@@ -77,7 +77,7 @@ public final class Called {
             .map(Printable::of)
             .sorted()
             .collect(Collectors.joining(", "));
-    throw new Refused(
+    throw new RefusedException(
         all.isEmpty()
             ? "No student has come yet."
             : "No student is called \""

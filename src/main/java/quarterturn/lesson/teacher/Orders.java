@@ -6,7 +6,7 @@ import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Refusal;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 /** What a board may write, checked against the bench as far as the board knows it. */
 public final class Orders {
@@ -15,12 +15,14 @@ public final class Orders {
   /**
    * An order for one bench.
    *
-   * @throws Refused where the bench would not take it, saying why; nothing is to be written then
+   * @throws RefusedException where the bench would not take it, saying why; nothing is to be
+   *     written then
    */
-  public static LessonEvent.Ordered to(BenchLesson bench, Order order, Instant at) throws Refused {
+  public static LessonEvent.Ordered to(BenchLesson bench, Order order, Instant at)
+      throws RefusedException {
     Refusal refusal = Acceptance.refusal(bench, order);
     if (refusal != null) {
-      throw new Refused("Not done: " + refusal.words() + ".");
+      throw new RefusedException("Not done: " + refusal.words() + ".");
     }
     return new LessonEvent.Ordered(at, bench.bench(), order);
   }

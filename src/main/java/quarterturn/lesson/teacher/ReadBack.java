@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import quarterturn.lesson.Value;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.BracketParser;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
@@ -26,7 +26,7 @@ public final class ReadBack {
   /**
    * What was typed, as a value of the kind that is kept. Whether it agrees is for the bench.
    *
-   * @throws NotUnderstood saying what can be typed; a nod is no value
+   * @throws NotUnderstoodException saying what can be typed; a nod is no value
    */
   public static Value of(String typed, Value kept) {
     String text = typed.strip().toLowerCase(Locale.ROOT);
@@ -34,14 +34,14 @@ public final class ReadBack {
       if (text.isEmpty() || text.equals("nothing")) {
         return Value.NONE;
       }
-      throw new NotUnderstood("nothing is to be read back here; leave the value out");
+      throw new NotUnderstoodException("nothing is to be read back here; leave the value out");
     }
     if (text.isEmpty()) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "have the bench read its value to you, and type it, for example " + example(kept));
     }
     if (OK.matcher(text).matches()) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "\""
               + Printable.of(typed.strip())
               + "\" is no value; type what the bench reads to you, for example "
@@ -92,7 +92,7 @@ public final class ReadBack {
     }
     Matcher way = WAY.matcher(text);
     if (!way.matches()) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "\"" + Printable.of(typed.strip()) + "\" has no way; type for example loosen 3/16");
     }
     Turn size = Turn.parse(way.group(2)).size();
@@ -102,7 +102,7 @@ public final class ReadBack {
   private static Value number(String typed, String text, Value kept) {
     Matcher m = NUMBER.matcher(text);
     if (!m.matches() || !(kept instanceof Value.Number number)) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "\"" + Printable.of(typed.strip()) + "\" is no number; type for example 12");
     }
     String unit = m.group(2).isEmpty() ? number.unit() : m.group(2);

@@ -15,13 +15,13 @@ import quarterturn.procedure.kind.Which;
  * turned. Each method says what something that happens makes of it: the rules by which a session
  * goes on and a procedure is proven.
  *
- * @param bits the facts, three bits for each quantity's {@link Held}, and one for the rod
+ * @param bits the facts, three bits for each quantity's {@link Freshness}, and one for the rod
  */
 public record BenchState(long bits) {
   private static final int READING_BITS = 3;
   private static final int READINGS = Fact.values().length;
   private static final long TURNED = 1L << READINGS + READING_BITS * Quantity.values().length;
-  private static final Held[] HELD = Held.values();
+  private static final Freshness[] HELD = Freshness.values();
 
   /** Nothing is known, and nothing was done. */
   public static final BenchState NONE = new BenchState(0);
@@ -35,7 +35,7 @@ public record BenchState(long bits) {
   }
 
   /** What there is of the last reading of a quantity; of relief, on the lowest string. */
-  public Held held(Quantity quantity) {
+  public Freshness held(Quantity quantity) {
     return HELD[(int) (bits >> place(quantity) & 7)];
   }
 
@@ -52,7 +52,7 @@ public record BenchState(long bits) {
     return new BenchState(bits & ~readings.stream().mapToLong(q -> 7L << place(q)).sum());
   }
 
-  public BenchState with(Quantity quantity, Held held) {
+  public BenchState with(Quantity quantity, Freshness held) {
     return new BenchState(
         bits & ~(7L << place(quantity)) | (long) held.ordinal() << place(quantity));
   }
@@ -81,7 +81,7 @@ public record BenchState(long bits) {
 
   /** What was read of a quantity no longer holds. */
   public BenchState spoiled(Quantity quantity) {
-    return held(quantity).compareTo(Held.STALE) > 0 ? with(quantity, Held.STALE) : this;
+    return held(quantity).compareTo(Freshness.STALE) > 0 ? with(quantity, Freshness.STALE) : this;
   }
 
   /** Nothing that was read holds any more. */
@@ -152,7 +152,7 @@ public record BenchState(long bits) {
   /** The rod was turned, or tried to be. */
   public BenchState turned(Results results, boolean moved) {
     BenchState now = moved ? changed(results, Results.ROD).offPitch() : this;
-    return now.with(Quantity.RELIEF, Held.AFTER_TURN).with(true);
+    return now.with(Quantity.RELIEF, Freshness.AFTER_TURN).with(true);
   }
 
   /**
@@ -165,7 +165,7 @@ public record BenchState(long bits) {
     if (quantity == Quantity.RELIEF && which == Which.HIGHEST) {
       return this;
     }
-    return with(quantity, counts(quantity, timely) ? Held.FRESH : Held.UNCOUNTED);
+    return with(quantity, counts(quantity, timely) ? Freshness.FRESH : Freshness.UNCOUNTED);
   }
 
   /** Whether a reading taken now counts. */
@@ -181,7 +181,7 @@ public record BenchState(long bits) {
    */
   public BenchState missed(Quantity quantity, @Nullable Which which) {
     boolean unused = which == Which.EACH && !held(quantity).usable();
-    return unused || held(quantity) == Held.NEVER ? with(quantity, Held.MISSED) : this;
+    return unused || held(quantity) == Freshness.NEVER ? with(quantity, Freshness.MISSED) : this;
   }
 
   /**
@@ -199,7 +199,7 @@ public record BenchState(long bits) {
   public BenchState back(boolean drifted) {
     BenchState now = drifted ? offPitch() : this;
     for (Quantity quantity : Quantity.values()) {
-      now = now.held(quantity) == Held.FRESH ? now.with(quantity, Held.AGED) : now;
+      now = now.held(quantity) == Freshness.FRESH ? now.with(quantity, Freshness.AGED) : now;
     }
     return now;
   }

@@ -82,7 +82,7 @@ public final class Detours {
   public @Nullable String afterBreak(
       Step step, BenchState bench, boolean drifted, boolean waiting) {
     boolean turnAhead =
-        bench.held(Quantity.RELIEF) == Held.FRESH
+        bench.held(Quantity.RELIEF) == Freshness.FRESH
             && !waiting
             && turns.computeIfAbsent(step.id(), id -> Ways.turnBeforeReading(procedure, id));
     boolean readingAhead =

@@ -3,7 +3,7 @@ package quarterturn.procedure.check;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
 import quarterturn.procedure.check.walk.Domain;
-import quarterturn.procedure.check.walk.Paths;
+import quarterturn.procedure.check.walk.Reachability;
 
 /** What is too wide to be proven is said. */
 final class CannotProve {
@@ -16,7 +16,7 @@ final class CannotProve {
   private CannotProve() {}
 
   private static void prove(Proof proof, Findings found) {
-    Paths paths = proof.paths();
+    Reachability paths = proof.paths();
     Step begin = proof.procedure().step(proof.procedure().begin());
     if (!paths.whole()) {
       found.add(
@@ -33,7 +33,7 @@ final class CannotProve {
               + subject.words(),
           "ask about fewer of its answers by themselves");
     }
-    for (Paths.Wanting fork : paths.wanting()) {
+    for (Reachability.Wanting fork : paths.wanting()) {
       if (!fork.spread().whole()) {
         found.add(
             fork.node(),

@@ -8,7 +8,7 @@ import quarterturn.procedure.Fault;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Slip;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.check.walk.Calls;
 import quarterturn.procedure.check.walk.Walks;
 import quarterturn.procedure.read.Loaded;
@@ -29,7 +29,7 @@ public final class Checker {
     try {
       Loaded loaded = shelf.open(procedure);
       return new Report(check(loaded, List.of(loaded.library().main().id()), walks), true);
-    } catch (Unreadable e) {
+    } catch (UnreadableException e) {
       boolean readable = e.faults().stream().noneMatch(f -> f.rule().equals(Slip.NOT_YAML.rule()));
       return new Report(e.faults(), readable);
     }
@@ -43,14 +43,15 @@ public final class Checker {
   /**
    * Reads a procedure that is to be run, and those it calls.
    *
-   * @throws Unreadable with all that is wrong with it, or with one it calls; those that came with
-   *     the program were proven when it was built
+   * @throws UnreadableException with all that is wrong with it, or with one it calls; those that
+   *     came with the program were proven when it was built
    */
-  public static Library proven(Shelf shelf, String procedure) throws IOException, Unreadable {
+  public static Library proven(Shelf shelf, String procedure)
+      throws IOException, UnreadableException {
     Loaded loaded = shelf.open(procedure);
     List<Fault> findings = check(loaded, loaded.own(), new Walks());
     if (!findings.isEmpty()) {
-      throw new Unreadable(findings);
+      throw new UnreadableException(findings);
     }
     return loaded.library();
   }

@@ -2,7 +2,7 @@ package quarterturn.procedure.check;
 
 import java.util.Set;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.check.walk.Uses;
 import quarterturn.procedure.kind.Quantity;
 
@@ -22,7 +22,7 @@ final class EarlyReading {
       for (Quantity quantity : used) {
         String wrong = " rests on " + quantity.word() + ", which nobody was asked for yet";
         proof
-            .nearest(step, at -> at.held(quantity) == Held.NEVER)
+            .nearest(step, at -> at.held(quantity) == Freshness.NEVER)
             .ifPresent(
                 node ->
                     found.add(

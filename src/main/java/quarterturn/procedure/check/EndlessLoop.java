@@ -3,8 +3,8 @@ package quarterturn.procedure.check;
 import java.util.ArrayList;
 import java.util.List;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.FlowGraph;
 import quarterturn.procedure.check.walk.Loops;
-import quarterturn.procedure.check.walk.Shape;
 
 /** Every loop has a limit. */
 final class EndlessLoop {
@@ -19,7 +19,7 @@ final class EndlessLoop {
   private static void prove(Proof proof, Findings found) {
     for (List<String> loop : new Loops(proof.procedure()).endless()) {
       Step step = proof.steps().get(loop.get(0));
-      if (step != null && Shape.ends(proof.procedure(), step.id())) {
+      if (step != null && FlowGraph.ends(proof.procedure(), step.id())) {
         List<String> way = new ArrayList<>(loop);
         way.add(step.id());
         found.add(

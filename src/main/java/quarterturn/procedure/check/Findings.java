@@ -10,7 +10,7 @@ import java.util.Set;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.check.walk.Paths;
+import quarterturn.procedure.check.walk.Reachability;
 import quarterturn.procedure.read.Loaded;
 
 /** Where one procedure breaks one rule, as far as was found. */
@@ -37,7 +37,7 @@ final class Findings {
   }
 
   /** Adds what is wrong with a step on the way to a node of it. */
-  void add(Paths.Node node, String wrong, String mend) {
+  void add(Reachability.Node node, String wrong, String mend) {
     // The walk may have been made of the same bytes in another file.
     Mark mark = proof.procedure().step(node.step().id()).mark();
     add(mark, wrong, mend, proof.paths().way(node));

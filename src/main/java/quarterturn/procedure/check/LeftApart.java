@@ -2,7 +2,7 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.check.walk.Paths;
+import quarterturn.procedure.check.walk.Reachability;
 
 /** No end leaves the instrument apart. */
 final class LeftApart {
@@ -17,7 +17,7 @@ final class LeftApart {
   private static void prove(Proof proof, Findings found) {
     for (Step step : proof.steps().values()) {
       if (step instanceof Step.Done) {
-        for (Paths.Node node : proof.paths().at(step.id())) {
+        for (Reachability.Node node : proof.paths().at(step.id())) {
           apart(node, Fact.DETUNED, "the strings slack", Fact.AT_PITCH, found);
           apart(node, Fact.NECK_LOOSE, "the neck loose in its pocket", Fact.NECK_FAST, found);
         }
@@ -25,7 +25,8 @@ final class LeftApart {
     }
   }
 
-  private static void apart(Paths.Node node, Fact apart, String words, Fact mend, Findings found) {
+  private static void apart(
+      Reachability.Node node, Fact apart, String words, Fact mend, Findings found) {
     if (node.at().has(apart)) {
       found.add(
           node,

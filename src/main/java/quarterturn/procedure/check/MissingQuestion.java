@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import quarterturn.procedure.Ask;
+import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.Step;
 
 /**
@@ -13,16 +13,16 @@ import quarterturn.procedure.Step;
  * lesson, and is left alone.
  */
 final class MissingQuestion {
-  private static final Map<String, Predicate<Ask>> NEEDED = new LinkedHashMap<>();
+  private static final Map<String, Predicate<LessonQuestion>> NEEDED = new LinkedHashMap<>();
 
   static {
-    NEEDED.put("- predict: QUESTION", ask -> ask.kind() == Ask.Kind.PREDICT);
+    NEEDED.put("- predict: QUESTION", ask -> ask.kind() == LessonQuestion.Kind.PREDICT);
     NEEDED.put(
         "- idea: QUESTION, with wrong: [{says: IDEA, but: REASON}]",
-        ask -> ask.kind() == Ask.Kind.IDEA && !ask.ideas().isEmpty());
+        ask -> ask.kind() == LessonQuestion.Kind.IDEA && !ask.ideas().isEmpty());
     NEEDED.put(
         "- check: QUESTION, with answer: ANSWER",
-        ask -> ask.kind() == Ask.Kind.CHECK && ask.answer() != null);
+        ask -> ask.kind() == LessonQuestion.Kind.CHECK && ask.answer() != null);
   }
 
   static final Rule RULE =
@@ -35,7 +35,7 @@ final class MissingQuestion {
   private MissingQuestion() {}
 
   private static void prove(Proof proof, Findings found) {
-    List<Ask> asks =
+    List<LessonQuestion> asks =
         proof.steps().values().stream().flatMap(step -> step.words().ask().stream()).toList();
     Optional<Step> work =
         proof.steps().values().stream()

@@ -1,7 +1,7 @@
 package quarterturn.procedure.check;
 
 import quarterturn.procedure.Step;
-import quarterturn.procedure.check.walk.Shape;
+import quarterturn.procedure.check.walk.FlowGraph;
 
 /** Every way has an end. */
 final class NoEnd {
@@ -12,7 +12,7 @@ final class NoEnd {
 
   private static void prove(Proof proof, Findings found) {
     for (Step step : proof.steps().values()) {
-      if (!Shape.ends(proof.procedure(), step.id())) {
+      if (!FlowGraph.ends(proof.procedure(), step.id())) {
         found.add(
             step.mark(),
             "from " + step.id() + " neither a done nor a hand-over can be reached",

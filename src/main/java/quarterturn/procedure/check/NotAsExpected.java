@@ -3,7 +3,7 @@ package quarterturn.procedure.check;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.check.walk.Fan;
-import quarterturn.procedure.check.walk.Paths;
+import quarterturn.procedure.check.walk.Reachability;
 
 /** A step's words are true when they are read. */
 final class NotAsExpected {
@@ -25,7 +25,7 @@ final class NotAsExpected {
   }
 
   private static void expects(Proof proof, Step step, Fan fan, Findings found) {
-    for (Paths.Node node : proof.paths().at(step.id())) {
+    for (Reachability.Node node : proof.paths().at(step.id())) {
       if (proof.paths().stayed(node)) {
         continue;
       }

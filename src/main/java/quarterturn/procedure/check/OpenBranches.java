@@ -1,7 +1,7 @@
 package quarterturn.procedure.check;
 
 import quarterturn.procedure.check.walk.Fan;
-import quarterturn.procedure.check.walk.Paths;
+import quarterturn.procedure.check.walk.Reachability;
 
 /** Some way on is always open. */
 final class OpenBranches {
@@ -14,7 +14,7 @@ final class OpenBranches {
   private OpenBranches() {}
 
   private static void prove(Proof proof, Findings found) {
-    for (Paths.Wanting fork : proof.paths().wanting()) {
+    for (Reachability.Wanting fork : proof.paths().wanting()) {
       for (Fan.Taken taken : fork.spread().taken()) {
         if (taken.branch() == Fan.HOLE) {
           found.add(

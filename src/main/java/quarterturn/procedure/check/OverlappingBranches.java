@@ -2,7 +2,7 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.check.walk.Fan;
-import quarterturn.procedure.check.walk.Paths;
+import quarterturn.procedure.check.walk.Reachability;
 
 /** No answer has two ways on. */
 final class OverlappingBranches {
@@ -15,7 +15,7 @@ final class OverlappingBranches {
   private OverlappingBranches() {}
 
   private static void prove(Proof proof, Findings found) {
-    for (Paths.Wanting fork : proof.paths().wanting()) {
+    for (Reachability.Wanting fork : proof.paths().wanting()) {
       for (Fan.Overlap overlap : fork.spread().overlaps()) {
         Branch first = fork.fan().fork().branches().get(overlap.first());
         Branch second = fork.fan().fork().branches().get(overlap.second());

@@ -9,8 +9,8 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.check.walk.Paths;
-import quarterturn.procedure.check.walk.Situation;
+import quarterturn.procedure.check.walk.AbstractState;
+import quarterturn.procedure.check.walk.Reachability;
 import quarterturn.procedure.check.walk.Turning;
 
 /**
@@ -20,7 +20,7 @@ import quarterturn.procedure.check.walk.Turning;
  * @param procedure the one to be proven
  * @param paths every way through it
  */
-record Proof(Library library, Procedure procedure, Paths paths) {
+record Proof(Library library, Procedure procedure, Reachability paths) {
   Limits limits() {
     return library.limits();
   }
@@ -35,7 +35,7 @@ record Proof(Library library, Procedure procedure, Paths paths) {
   }
 
   /** The nearest node at a step where something is so, if it is ever reached so. */
-  Optional<Paths.Node> nearest(Step step, Predicate<Situation> so) {
+  Optional<Reachability.Node> nearest(Step step, Predicate<AbstractState> so) {
     return paths.at(step.id()).stream().filter(node -> so.test(node.at())).findFirst();
   }
 

@@ -2,13 +2,13 @@ package quarterturn.procedure.check;
 
 import java.util.Set;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.check.walk.Uses;
 import quarterturn.procedure.kind.Quantity;
 
 /** No reading is used that something has spoiled. */
 final class StaleReading {
-  private static final Set<Held> STALE = Set.of(Held.STALE, Held.AFTER_TURN);
+  private static final Set<Freshness> STALE = Set.of(Freshness.STALE, Freshness.AFTER_TURN);
 
   static final Rule RULE =
       new Rule(

@@ -1,6 +1,6 @@
 package quarterturn.procedure.check;
 
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.check.walk.Turning;
 
 /** Between two turns the neck is read. */
@@ -15,7 +15,7 @@ final class TurnAfterTurn {
 
   private static void prove(Proof proof, Findings found) {
     for (Turning turning : proof.turns()) {
-      if (turning.relief() == Held.AFTER_TURN) {
+      if (turning.relief() == Freshness.AFTER_TURN) {
         found.add(
             turning.node(),
             turning + " can follow a turn with no reading between",

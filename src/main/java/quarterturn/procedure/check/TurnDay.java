@@ -1,6 +1,6 @@
 package quarterturn.procedure.check;
 
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.check.walk.Turning;
 
 /** Nobody turns on past the day. */
@@ -16,7 +16,7 @@ final class TurnDay {
   private static void prove(Proof proof, Findings found) {
     for (Turning turning : proof.turns()) {
       boolean asked = turning.node().at().dayLeft();
-      if (!asked && turning.relief() == Held.FRESH && !turning.undoes()) {
+      if (!asked && turning.relief() == Freshness.FRESH && !turning.undoes()) {
         found.add(
             turning.node(),
             turning + " can be reached without asking what was turned today",

@@ -3,7 +3,7 @@ package quarterturn.procedure.check;
 import quarterturn.procedure.Cell;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.check.walk.CellWords;
 import quarterturn.procedure.check.walk.Domain;
 import quarterturn.procedure.check.walk.Frame;
@@ -23,7 +23,7 @@ final class TurnDirection {
   private static void prove(Proof proof, Findings found) {
     int relief = proof.paths().frame().index(new Subject.Reading(Quantity.RELIEF));
     for (Turning turning : proof.turns()) {
-      if (relief >= 0 && turning.relief() == Held.FRESH) {
+      if (relief >= 0 && turning.relief() == Freshness.FRESH) {
         Domain domain = proof.paths().frame().domains().get(relief);
         int open = turning.node().at().mask(relief) & ~known(domain, turning);
         if (open != 0) {

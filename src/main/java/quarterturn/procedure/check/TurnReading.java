@@ -1,6 +1,6 @@
 package quarterturn.procedure.check;
 
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.check.walk.Turning;
 
 /** A turn rests on a fresh reading. */
@@ -15,7 +15,7 @@ final class TurnReading {
 
   private static void prove(Proof proof, Findings found) {
     for (Turning turning : proof.turns()) {
-      if (turning.relief() != Held.FRESH && turning.relief() != Held.AFTER_TURN) {
+      if (turning.relief() != Freshness.FRESH && turning.relief() != Freshness.AFTER_TURN) {
         found.add(
             turning.node(),
             turning + " can come without a fresh reading",

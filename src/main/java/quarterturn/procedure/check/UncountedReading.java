@@ -2,7 +2,7 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.check.walk.Paths;
+import quarterturn.procedure.check.walk.Reachability;
 import quarterturn.procedure.kind.Quantity;
 
 /** A reading is taken so that it counts. */
@@ -23,7 +23,8 @@ final class UncountedReading {
     }
   }
 
-  private static void counts(Proof proof, Step.Measure measure, Paths.Node node, Findings found) {
+  private static void counts(
+      Proof proof, Step.Measure measure, Reachability.Node node, Findings found) {
     if (!node.at().has(Fact.AT_PITCH)) {
       found.add(
           node,

@@ -4,7 +4,7 @@ import java.util.List;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Humidity;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Temperature;
 import quarterturn.unit.Worded;
 
@@ -76,7 +76,7 @@ public enum Quantity implements Worded {
   /**
    * What a person types for a quantity that is one number, in its unit.
    *
-   * @throws NotUnderstood with what may be typed
+   * @throws NotUnderstoodException with what may be typed
    */
   public double value(String typed) {
     return switch (this) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Ask;
+import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.read.Node.Scalar;
 
@@ -19,10 +19,10 @@ record AskReader(WordsReader words) {
   private static final List<String> KEYS = Stream.concat(KINDS.stream(), MORE.stream()).toList();
 
   /** Each question of a list that can be read. */
-  List<Ask> read(@Nullable Node list) {
-    List<Ask> asks = new ArrayList<>();
+  List<LessonQuestion> read(@Nullable Node list) {
+    List<LessonQuestion> asks = new ArrayList<>();
     for (Node item : scalars().items(list)) {
-      Ask ask = one(item);
+      LessonQuestion ask = one(item);
       if (ask != null) {
         asks.add(ask);
       }
@@ -31,12 +31,12 @@ record AskReader(WordsReader words) {
   }
 
   /** A question, by itself or under the key of its kind. */
-  private @Nullable Ask one(Node item) {
+  private @Nullable LessonQuestion one(Node item) {
     if (!(item instanceof Node.Mapping)) {
       String question = words.text(item);
-      return question == null ? null : new Ask(question, null);
+      return question == null ? null : new LessonQuestion(question, null);
     }
-    Fields fields = Fields.of(item, "a question", KEYS, words.faults());
+    MappingKeys fields = MappingKeys.of(item, "a question", KEYS, words.faults());
     String kind = fields == null ? null : kind(fields);
     if (fields == null || kind == null) {
       return null;
@@ -45,14 +45,15 @@ record AskReader(WordsReader words) {
     Scalar about = fields.has("about") ? scalars().scalar(fields.optional("about")) : null;
     words.references().about(about);
     String answer = words.text(fields.optional("answer"));
-    List<Ask.Idea> ideas = ideas(fields.optional("wrong"));
+    List<LessonQuestion.Idea> ideas = ideas(fields.optional("wrong"));
     return question == null
         ? null
-        : new Ask(of(kind), question, about == null ? null : about.text(), answer, ideas);
+        : new LessonQuestion(
+            of(kind), question, about == null ? null : about.text(), answer, ideas);
   }
 
   /** The one key under which the question stands, or null with a fault. */
-  private @Nullable String kind(Fields fields) {
+  private @Nullable String kind(MappingKeys fields) {
     List<String> kinds = KINDS.stream().filter(fields::has).toList();
     if (kinds.isEmpty()) {
       words
@@ -75,18 +76,18 @@ record AskReader(WordsReader words) {
     return kinds.get(0);
   }
 
-  private static Ask.Kind of(String key) {
+  private static LessonQuestion.Kind of(String key) {
     return switch (key) {
-      case "idea" -> Ask.Kind.IDEA;
-      case "check" -> Ask.Kind.CHECK;
-      default -> Ask.Kind.PREDICT;
+      case "idea" -> LessonQuestion.Kind.IDEA;
+      case "check" -> LessonQuestion.Kind.CHECK;
+      default -> LessonQuestion.Kind.PREDICT;
     };
   }
 
-  private List<Ask.Idea> ideas(@Nullable Node list) {
-    List<Ask.Idea> ideas = new ArrayList<>();
+  private List<LessonQuestion.Idea> ideas(@Nullable Node list) {
+    List<LessonQuestion.Idea> ideas = new ArrayList<>();
     for (Node item : scalars().items(list)) {
-      Fields fields = Fields.of(item, "a wrong idea", WRONG, words.faults());
+      MappingKeys fields = MappingKeys.of(item, "a wrong idea", WRONG, words.faults());
       if (fields == null) {
         continue;
       }
@@ -94,7 +95,7 @@ record AskReader(WordsReader words) {
       String but = words.text(fields.required("but"));
       fields.end();
       if (says != null && but != null) {
-        ideas.add(new Ask.Idea(says, but));
+        ideas.add(new LessonQuestion.Idea(says, but));
       }
     }
     return ideas;

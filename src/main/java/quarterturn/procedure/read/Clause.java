@@ -86,7 +86,7 @@ final class Clause {
    * @param after what stands before, for the message
    * @param shown the phrases as the message lists them
    */
-  Misread noneOf(List<String> phrases, String after, List<String> shown) {
+  MisreadException noneOf(List<String> phrases, String after, List<String> shown) {
     int most = phrases.stream().mapToInt(this::common).max().orElse(0);
     String found = peek(most);
     List<String> possible =
@@ -99,11 +99,12 @@ final class Clause {
     boolean missing = found.isEmpty() || found.equals("and");
     String wrong = missing ? "something is missing here" : Quote.of(found) + " cannot stand here";
     String mend = "Allowed after " + after + ": " + String.join(", ", shown);
-    return new Misread(at(most), wrong, missing ? mend : Quote.hint(found, possible, mend));
+    return new MisreadException(
+        at(most), wrong, missing ? mend : Quote.hint(found, possible, mend));
   }
 
   /** One of {@code all} by its words, which come next. */
-  <T> T oneOf(String after, T[] all, Function<T, String> phrase) throws Misread {
+  <T> T oneOf(String after, T[] all, Function<T, String> phrase) throws MisreadException {
     for (T one : all) {
       if (take(phrase.apply(one))) {
         return one;
@@ -115,7 +116,7 @@ final class Clause {
 
   /** One of {@code all} or several with "or" between them, by their words, which come next. */
   <T> Condition anyOf(String after, T[] all, Function<T, String> phrase, Function<T, Condition> of)
-      throws Misread {
+      throws MisreadException {
     List<Condition> parts = new ArrayList<>();
     do {
       parts.add(of.apply(oneOf(after, all, phrase)));

@@ -68,9 +68,9 @@ public final class ConditionParser {
   /**
    * Reads {@code text}.
    *
-   * @throws Misread with the place of the word that does not fit and what may stand there
+   * @throws MisreadException with the place of the word that does not fit and what may stand there
    */
-  static Parsed parse(String text) throws Misread {
+  static Parsed parse(String text) throws MisreadException {
     ConditionParser parser = new ConditionParser(text);
     List<Condition> parts = new ArrayList<>();
     do {
@@ -80,7 +80,7 @@ public final class ConditionParser {
     return new Parsed(whole, List.copyOf(parser.named));
   }
 
-  private boolean another() throws Misread {
+  private boolean another() throws MisreadException {
     if (words.atEnd()) {
       return false;
     }
@@ -88,13 +88,13 @@ public final class ConditionParser {
       return true;
     }
     int at = words.at();
-    throw new Misread(
+    throw new MisreadException(
         at,
         Quote.of(words.take()) + " cannot stand here",
         "Allowed: \"and\" with a further condition, or the end");
   }
 
-  private Condition clause() throws Misread {
+  private Condition clause() throws MisreadException {
     int at = words.at();
     String first = words.take();
     String second = words.peek(0);
@@ -123,7 +123,7 @@ public final class ConditionParser {
     };
   }
 
-  private static Misread unknown(String first, int at) {
+  private static MisreadException unknown(String first, int at) {
     List<String> starts =
         Stream.concat(
                 Worded.words(Quantity.values()).stream(),
@@ -138,10 +138,10 @@ public final class ConditionParser {
         "It begins with one of: "
             + String.join(", ", starts)
             + ", or with a step's id followed by \"is\" or \"reached\"";
-    return new Misread(at, wrong, missing ? mend : Quote.hint(first, starts, mend));
+    return new MisreadException(at, wrong, missing ? mend : Quote.hint(first, starts, mend));
   }
 
-  private Condition role() throws Misread {
+  private Condition role() throws MisreadException {
     List<String> roles = Worded.words(Role.values());
     if (!words.take("is")) {
       throw words.noneOf(List.of("is"), "role", List.of("is " + String.join(", is ", roles)));
@@ -155,7 +155,7 @@ public final class ConditionParser {
   }
 
   /** "not called by setup", "not every action in target". */
-  private Condition not() throws Misread {
+  private Condition not() throws MisreadException {
     if (words.take("called")) {
       return new Condition.Not(called());
     }
@@ -168,7 +168,7 @@ public final class ConditionParser {
         List.of("called by PROCEDURE", "every QUANTITY VERDICT"));
   }
 
-  private Condition strings(String which) throws Misread {
+  private Condition strings(String which) throws MisreadException {
     List<Quantity> onString = Arrays.stream(Quantity.values()).filter(Quantity::onString).toList();
     Quantity quantity = words.oneOf(which, onString.toArray(Quantity[]::new), Quantity::word);
     List<Condition> parts = new ArrayList<>();
@@ -181,7 +181,7 @@ public final class ConditionParser {
     return which.equals("no") ? new Condition.Not(Clause.any(parts)) : Clause.any(parts);
   }
 
-  private Condition called() throws Misread {
+  private Condition called() throws MisreadException {
     if (!words.take("by")) {
       throw words.noneOf(List.of("by"), "called", List.of("by PROCEDURE"));
     }
@@ -194,7 +194,7 @@ public final class ConditionParser {
             procedure.isEmpty()
                 ? "the name of a procedure is missing here"
                 : Quote.of(procedure) + " is no name of a procedure";
-        throw new Misread(at, wrong, "Write for example: called by setup");
+        throw new MisreadException(at, wrong, "Write for example: called by setup");
       }
       parts.add(new Condition.Called(procedure));
     } while (words.take("or"));

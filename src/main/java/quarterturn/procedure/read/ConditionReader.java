@@ -28,8 +28,8 @@ record ConditionReader(Faults faults, References references) {
       ConditionParser.Parsed parsed = ConditionParser.parse(when.text());
       references.condition(when, parsed.named());
       return parsed.condition();
-    } catch (Misread e) {
-      Mark mark = Place.within(faults.source(), when, e.at());
+    } catch (MisreadException e) {
+      Mark mark = TextPosition.within(faults.source(), when, e.at());
       faults.add(Slip.BAD_CONDITION, mark, e.wrong(), e.mend());
       return null;
     }

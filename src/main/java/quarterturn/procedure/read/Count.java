@@ -21,7 +21,7 @@ record Count(String words, int times) {
   }
 
   /** A count, or null where none comes next. */
-  static @Nullable Count next(Clause words) throws Misread {
+  static @Nullable Count next(Clause words) throws MisreadException {
     for (String beginning : BEGINNINGS) {
       if (words.take(beginning)) {
         return new Count(beginning, times(words));
@@ -30,16 +30,16 @@ record Count(String words, int times) {
     return null;
   }
 
-  private static int times(Clause words) throws Misread {
+  private static int times(Clause words) throws MisreadException {
     int at = words.at();
     String number = words.take();
     if (!number.matches("[1-9][0-9]{0,2}")) {
       String wrong =
           number.isEmpty() ? "a count is missing here" : Quote.of(number) + " is no count";
-      throw new Misread(at, wrong, "Write for example: at least 2 times");
+      throw new MisreadException(at, wrong, "Write for example: at least 2 times");
     }
     if (!words.take("times") && !words.take("time")) {
-      throw new Misread(
+      throw new MisreadException(
           words.at(), "the word \"times\" is missing here", "Write for example: at least 2 times");
     }
     return Integer.parseInt(number);

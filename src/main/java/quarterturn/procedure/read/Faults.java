@@ -7,7 +7,7 @@ import quarterturn.procedure.Fault;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Quote;
 import quarterturn.procedure.Slip;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 
 /** The faults found in one file so far. */
 final class Faults {
@@ -74,19 +74,19 @@ final class Faults {
   }
 
   /** All faults with one after which nothing more can be read. */
-  Unreadable stop(Mark mark, String wrong, String mend) {
+  UnreadableException stop(Mark mark, String wrong, String mend) {
     add(Slip.NOT_YAML, mark, wrong, mend);
-    return new Unreadable(sorted());
+    return new UnreadableException(sorted());
   }
 
   /**
    * Ends the reading of a file.
    *
-   * @throws Unreadable when a fault was found
+   * @throws UnreadableException when a fault was found
    */
-  void check() throws Unreadable {
+  void check() throws UnreadableException {
     if (!none()) {
-      throw new Unreadable(sorted());
+      throw new UnreadableException(sorted());
     }
   }
 }

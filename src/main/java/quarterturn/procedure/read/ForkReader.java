@@ -14,7 +14,7 @@ record ForkReader(Faults faults, References references) {
   static final List<String> KEYS = List.of("go", "branches");
 
   /** The ways on from a step, by {@code go} or {@code branches}; null with a fault where none. */
-  @Nullable Fork read(Fields fields, String what) {
+  @Nullable Fork read(MappingKeys fields, String what) {
     if (fields.has("go") && fields.has("branches")) {
       faults.add(
           Slip.WAY_ON,
@@ -45,14 +45,14 @@ record ForkReader(Faults faults, References references) {
     return go;
   }
 
-  private @Nullable Fork branches(Fields fields) {
+  private @Nullable Fork branches(MappingKeys fields) {
     List<Node> items = new Scalars(faults).items(fields.optional("branches"));
     List<Branch> branches = new ArrayList<>();
     String otherwise = null;
     boolean whole = !items.isEmpty();
     for (int i = 0; i < items.size(); i++) {
-      Fields branch =
-          Fields.of(items.get(i), "a branch", List.of("when", "go", "otherwise"), faults);
+      MappingKeys branch =
+          MappingKeys.of(items.get(i), "a branch", List.of("when", "go", "otherwise"), faults);
       if (branch == null) {
         whole = false;
       } else if (branch.has("otherwise")) {
@@ -77,7 +77,7 @@ record ForkReader(Faults faults, References references) {
     return whole ? new Fork(branches, otherwise) : null;
   }
 
-  private void alone(Fields branch, boolean last) {
+  private void alone(MappingKeys branch, boolean last) {
     if (branch.has("when") || branch.has("go")) {
       faults.add(
           Slip.WAY_ON,
@@ -93,7 +93,7 @@ record ForkReader(Faults faults, References references) {
     }
   }
 
-  private @Nullable Branch branch(Fields branch) {
+  private @Nullable Branch branch(MappingKeys branch) {
     Condition condition = new ConditionReader(faults, references).read(branch.required("when"));
     Scalar go = way(branch.required("go"));
     branch.end();

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Node.Scalar;
 
 /**
@@ -15,9 +15,9 @@ import quarterturn.procedure.read.Node.Scalar;
 public final class Form {
   private final Faults faults;
   private final Scalars values;
-  private final Fields fields;
+  private final MappingKeys fields;
 
-  private Form(Faults faults, Fields fields) {
+  private Form(Faults faults, MappingKeys fields) {
     this.faults = faults;
     this.values = new Scalars(faults);
     this.fields = fields;
@@ -27,13 +27,14 @@ public final class Form {
    * A file.
    *
    * @param allowed every key that may stand in it
-   * @throws Unreadable where it is no YAML with keys
+   * @throws UnreadableException where it is no YAML with keys
    */
-  public static Form of(String fileName, byte[] bytes, List<String> allowed) throws Unreadable {
+  public static Form of(String fileName, byte[] bytes, List<String> allowed)
+      throws UnreadableException {
     Faults faults = new Faults(Source.of(fileName, bytes));
-    Fields fields = Fields.of(TreeReader.read(faults), "this file", allowed, faults);
+    MappingKeys fields = MappingKeys.of(TreeReader.read(faults), "this file", allowed, faults);
     if (fields == null) {
-      throw new Unreadable(faults.sorted());
+      throw new UnreadableException(faults.sorted());
     }
     return new Form(faults, fields);
   }
@@ -101,7 +102,7 @@ public final class Form {
   public List<Form> each(String key, String what, List<String> allowed) {
     List<Form> out = new ArrayList<>();
     for (Node item : values.items(fields.optional(key))) {
-      Fields piece = Fields.of(item, what, allowed, faults);
+      MappingKeys piece = MappingKeys.of(item, what, allowed, faults);
       if (piece != null) {
         out.add(new Form(faults, piece));
       }
@@ -123,9 +124,9 @@ public final class Form {
   /**
    * Ends the reading of the whole file.
    *
-   * @throws Unreadable with every fault of it
+   * @throws UnreadableException with every fault of it
    */
-  public void end() throws Unreadable {
+  public void end() throws UnreadableException {
     fields.end();
     faults.check();
   }

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import quarterturn.procedure.Hazard;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Node.Scalar;
 
 /** Reads the hazards from {@code safety/hazards.yaml}. */
@@ -14,9 +14,9 @@ public final class HazardsReader {
   /**
    * Reads hazards by id, in the file's order.
    *
-   * @throws Unreadable with every fault of the file
+   * @throws UnreadableException with every fault of the file
    */
-  public static Map<String, Hazard> read(String fileName, byte[] bytes) throws Unreadable {
+  public static Map<String, Hazard> read(String fileName, byte[] bytes) throws UnreadableException {
     Faults faults = new Faults(Source.of(fileName, bytes));
     Map<String, Hazard> hazards = draft(faults);
     faults.check();
@@ -27,11 +27,11 @@ public final class HazardsReader {
       List.of("hazard", "word", "harm", "avoid", "with", "words");
 
   /** Reads as much as can be read; ids are kept even of hazards with a fault. */
-  static Map<String, Hazard> draft(Faults faults) throws Unreadable {
+  static Map<String, Hazard> draft(Faults faults) throws UnreadableException {
     Scalars values = new Scalars(faults);
     Map<String, Hazard> hazards = new LinkedHashMap<>();
     for (Node item : Listed.items(faults, "hazards")) {
-      Fields fields = Fields.of(item, "a hazard", KEYS, faults);
+      MappingKeys fields = MappingKeys.of(item, "a hazard", KEYS, faults);
       if (fields == null) {
         continue;
       }

@@ -11,7 +11,7 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.Amounts;
 import quarterturn.procedure.Quote;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Ends;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Make;
@@ -38,9 +38,9 @@ public final class KindsReader {
   /**
    * Reads kinds by id, in the file's order.
    *
-   * @throws Unreadable with every fault of the file
+   * @throws UnreadableException with every fault of the file
    */
-  public static Map<String, Kind> read(String fileName, byte[] bytes) throws Unreadable {
+  public static Map<String, Kind> read(String fileName, byte[] bytes) throws UnreadableException {
     Faults faults = new Faults(Source.of(fileName, bytes));
     Map<String, Kind> kinds = draft(faults);
     faults.check();
@@ -48,7 +48,7 @@ public final class KindsReader {
   }
 
   /** Reads as much as can be read. */
-  static Map<String, Kind> draft(Faults faults) throws Unreadable {
+  static Map<String, Kind> draft(Faults faults) throws UnreadableException {
     KindsReader reader = new KindsReader(faults);
     Listed.items(faults, "kinds").forEach(reader::kind);
     return reader.kinds;
@@ -74,7 +74,7 @@ public final class KindsReader {
             "action",
             "intonation",
             "pickup-gap");
-    Fields fields = Fields.of(item, "a kind", keys, faults);
+    MappingKeys fields = MappingKeys.of(item, "a kind", keys, faults);
     if (fields == null) {
       return;
     }
@@ -114,7 +114,10 @@ public final class KindsReader {
 
   /** The reading is taken between fret 1 and the joint fret, which is one of the frets. */
   private void order(
-      Fields fields, @Nullable Integer frets, @Nullable Integer joint, @Nullable Integer readAt) {
+      MappingKeys fields,
+      @Nullable Integer frets,
+      @Nullable Integer joint,
+      @Nullable Integer readAt) {
     if (frets != null && joint != null && joint > frets) {
       faults.value(
           fields.key("joint-fret"),
@@ -163,7 +166,7 @@ public final class KindsReader {
     return notes;
   }
 
-  private Make make(Fields fields, List<String> strings) {
+  private Make make(MappingKeys fields, List<String> strings) {
     Length radius = length(fields.optional("radius"), "a radius", "241 mm");
     Length spread = length(fields.optional("spread"), "a spread", "57 mm");
     List<Length> gauges = new ArrayList<>();
@@ -193,13 +196,13 @@ public final class KindsReader {
   private Map<Style, Ends> windows(@Nullable Node node, Quantity quantity) {
     Map<Style, Ends> targets = new EnumMap<>(Style.class);
     List<String> styles = Worded.words(Style.values());
-    Fields fields = Fields.of(node, quantity.word(), styles, faults);
+    MappingKeys fields = MappingKeys.of(node, quantity.word(), styles, faults);
     if (fields == null) {
       return targets;
     }
     for (Style style : Style.values()) {
-      Fields target =
-          Fields.of(
+      MappingKeys target =
+          MappingKeys.of(
               fields.required(style.word()),
               "a window",
               List.of("window", "low", "high", "source"),

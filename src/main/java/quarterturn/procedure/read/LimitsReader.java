@@ -12,7 +12,7 @@ import quarterturn.procedure.Fact;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Slip;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Turn;
 
@@ -54,10 +54,10 @@ public final class LimitsReader {
   private static final int MOST_MOVES = 20;
 
   private final Scalars values;
-  private final Fields fields;
-  private final @Nullable Fields shipped;
+  private final MappingKeys fields;
+  private final @Nullable MappingKeys shipped;
 
-  private LimitsReader(Faults faults, Fields fields, @Nullable Fields shipped) {
+  private LimitsReader(Faults faults, MappingKeys fields, @Nullable MappingKeys shipped) {
     this.values = new Scalars(faults);
     this.fields = fields;
     this.shipped = shipped;
@@ -66,9 +66,9 @@ public final class LimitsReader {
   /**
    * Reads the limits.
    *
-   * @throws Unreadable with every fault of the file
+   * @throws UnreadableException with every fault of the file
    */
-  public static Limits read(String fileName, byte[] bytes) throws Unreadable {
+  public static Limits read(String fileName, byte[] bytes) throws UnreadableException {
     Faults faults = new Faults(Source.of(fileName, bytes));
     Limits limits = draft(faults, null, null);
     faults.check();
@@ -83,21 +83,22 @@ public final class LimitsReader {
    *     out is as there, and some of what it says may only be stricter; else null
    */
   static Limits draft(Faults faults, @Nullable List<String> hazards, @Nullable Faults shipped)
-      throws Unreadable {
-    Fields own = listed(faults);
+      throws UnreadableException {
+    MappingKeys own = listed(faults);
     if (shipped == null) {
       return new LimitsReader(faults, own, null).limits(hazards);
     }
-    Fields theirs = listed(shipped);
+    MappingKeys theirs = listed(shipped);
     return new LimitsReader(faults, own.over(theirs), theirs).limits(hazards);
   }
 
-  private static Fields listed(Faults faults) throws Unreadable {
-    Fields file = Fields.ofFile(faults, List.of("limits"));
-    Fields fields = Fields.of(file.required("limits"), "the list of limits", KEYS, faults);
+  private static MappingKeys listed(Faults faults) throws UnreadableException {
+    MappingKeys file = MappingKeys.ofFile(faults, List.of("limits"));
+    MappingKeys fields =
+        MappingKeys.of(file.required("limits"), "the list of limits", KEYS, faults);
     file.end();
     if (fields == null) {
-      throw new Unreadable(faults.sorted());
+      throw new UnreadableException(faults.sorted());
     }
     return fields;
   }
@@ -179,7 +180,7 @@ public final class LimitsReader {
 
   private Limits.Recheck recheck(@Nullable Node node) {
     List<String> keys = List.of("after", "start", "due", "sheet");
-    Fields one = Fields.of(node, "a re-check", keys, values.faults());
+    MappingKeys one = MappingKeys.of(node, "a re-check", keys, values.faults());
     if (one == null) {
       return new Limits.Recheck(Duration.ZERO, "", "", "");
     }

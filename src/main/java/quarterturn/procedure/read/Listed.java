@@ -1,7 +1,7 @@
 package quarterturn.procedure.read;
 
 import java.util.List;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 
 /** A file that is one list under one key. */
 final class Listed {
@@ -11,12 +11,12 @@ final class Listed {
    * The pieces of the list.
    *
    * @param key the one key of the file
-   * @throws Unreadable when the file is no YAML or has no such list
+   * @throws UnreadableException when the file is no YAML or has no such list
    */
-  static List<Node> items(Faults faults, String key) throws Unreadable {
-    Fields fields = Fields.of(TreeReader.read(faults), "this file", List.of(key), faults);
+  static List<Node> items(Faults faults, String key) throws UnreadableException {
+    MappingKeys fields = MappingKeys.of(TreeReader.read(faults), "this file", List.of(key), faults);
     if (fields == null) {
-      throw new Unreadable(faults.sorted());
+      throw new UnreadableException(faults.sorted());
     }
     Node list = fields.required(key);
     fields.end();

@@ -20,7 +20,7 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Quote;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Slip;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.read.Node.Scalar;
 import quarterturn.procedure.read.Shelf.Found;
@@ -51,7 +51,8 @@ final class Loading {
    * @param first null where no procedure is asked for, but what they are held to
    * @param expected the id it was asked for by, or null where its file says it
    */
-  Loaded load(@Nullable Found first, @Nullable String expected) throws Unreadable, IOException {
+  Loaded load(@Nullable Found first, @Nullable String expected)
+      throws UnreadableException, IOException {
     Map<String, Hazard> hazards = rule("safety", "hazards", HazardsReader::draft);
     Map<String, Kind> kinds = read(shelf.needed("procedures", "kinds"), KindsReader::draft);
     List<String> known = hazards == null ? null : List.copyOf(hazards.keySet());
@@ -72,7 +73,7 @@ final class Loading {
     }
     List<Fault> faults = faults();
     if (!faults.isEmpty()) {
-      throw new Unreadable(faults);
+      throw new UnreadableException(faults);
     }
     if (hazards == null || limits == null || kinds == null || results == null) {
       throw new IllegalStateException("a file was not read, and has no fault");
@@ -107,7 +108,7 @@ final class Loading {
 
   /** Reads a file as far as it goes. */
   private interface Drafting<T> {
-    T read(Faults faults) throws Unreadable;
+    T read(Faults faults) throws UnreadableException;
   }
 
   /** A file that other files are held to. */
@@ -129,7 +130,7 @@ final class Loading {
   }
 
   /** The file that says what a user's own leaves out, or null where it is none of theirs. */
-  private @Nullable Faults behind(Found found, Found shipped) throws Unreadable {
+  private @Nullable Faults behind(Found found, Found shipped) throws UnreadableException {
     ownRules |= found.own();
     return found.own() ? new Faults(shelf.source(shipped)) : null;
   }
@@ -141,7 +142,7 @@ final class Loading {
       T read = drafting.read(faults);
       files.add(faults);
       return read;
-    } catch (Unreadable e) {
+    } catch (UnreadableException e) {
       broken.addAll(e.faults());
       return null;
     }

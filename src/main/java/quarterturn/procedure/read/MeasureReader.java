@@ -14,7 +14,7 @@ import quarterturn.procedure.kind.Which;
 /** Reads a measure step: quantity, string, gauge and the range that is plausible. */
 record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReader forks) {
   @Nullable Step read(StepReader.Begun step) {
-    Fields fields = step.fields();
+    MappingKeys fields = step.fields();
     Words said = words.read(fields, step.part(), true);
     Node named = fields.required("quantity");
     Quantity quantity = values.word(named, "a quantity", Quantity.values());
@@ -52,7 +52,7 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
         then);
   }
 
-  private @Nullable Which string(Fields fields, Quantity quantity) {
+  private @Nullable Which string(MappingKeys fields, Quantity quantity) {
     if (!quantity.onString()) {
       if (fields.has("string")) {
         faults.add(
@@ -66,7 +66,7 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
     return values.word(fields.required("string"), "a string", Which.values());
   }
 
-  private void immeasurable(Fields fields, Quantity quantity, Fork then) {
+  private void immeasurable(MappingKeys fields, Quantity quantity, Fork then) {
     Condition wanted = new Condition.Against(quantity, Verdict.NOT_MEASURED);
     if (then.branches().stream()
         .flatMap(branch -> branch.when().atoms())

@@ -14,7 +14,7 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Quote;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Node.Scalar;
 
 /** Reads a procedure from its file. */
@@ -52,10 +52,10 @@ public final class ProcedureReader {
    * @param fileName as faults name it
    * @param bytes the file, UTF-8
    * @param hazards ids of the hazards a step may name
-   * @throws Unreadable with every fault of the file
+   * @throws UnreadableException with every fault of the file
    */
   public static Procedure read(String fileName, byte[] bytes, Collection<String> hazards)
-      throws Unreadable {
+      throws UnreadableException {
     Faults faults = new Faults(Source.of(fileName, bytes));
     Procedure procedure = draft(faults, bytes, List.copyOf(hazards)).procedure();
     faults.check();
@@ -81,15 +81,15 @@ public final class ProcedureReader {
    * Reads as much as can be read.
    *
    * @param hazards ids of the known hazards, or null where they are not known
-   * @throws Unreadable when the file is no YAML
+   * @throws UnreadableException when the file is no YAML
    */
   static Draft draft(Faults faults, byte[] bytes, @Nullable List<String> hazards)
-      throws Unreadable {
+      throws UnreadableException {
     Node root = TreeReader.read(faults);
     ProcedureReader reader = new ProcedureReader(faults, hazards);
-    Fields fields = Fields.of(root, "a procedure", KEYS, faults);
+    MappingKeys fields = MappingKeys.of(root, "a procedure", KEYS, faults);
     if (fields == null) {
-      throw new Unreadable(faults.sorted());
+      throw new UnreadableException(faults.sorted());
     }
     Scalar id = reader.values.id(fields.required("procedure"), "a procedure");
     Procedure procedure = reader.procedure(fields, id == null ? "" : id.text(), digest(bytes));
@@ -99,7 +99,7 @@ public final class ProcedureReader {
         procedure, id, reader.stepReader.calls(), reader.stepReader.changed(), results);
   }
 
-  private Procedure procedure(Fields fields, String id, String digest) {
+  private Procedure procedure(MappingKeys fields, String id, String digest) {
     Integer revision = values.count(fields.required("revision"), 1, 999_999);
     String title = values.fixed(fields.required("title"));
     String purpose = values.fixed(fields.required("purpose"));
@@ -132,7 +132,7 @@ public final class ProcedureReader {
         needs.stream().map(Scalar::text).toList());
   }
 
-  private String way(Fields fields, String key) {
+  private String way(MappingKeys fields, String key) {
     Scalar step = values.scalar(fields.required(key));
     references.way(step);
     return step == null ? "" : step.text();
@@ -170,7 +170,7 @@ public final class ProcedureReader {
   }
 
   private String part(Node.Mapping mapping) {
-    Fields fields = Fields.of(mapping, "a part", List.of("part"), faults);
+    MappingKeys fields = MappingKeys.of(mapping, "a part", List.of("part"), faults);
     String name = fields == null ? null : values.fixed(fields.required("part"));
     return Objects.requireNonNullElse(name, "");
   }

@@ -8,7 +8,7 @@ import quarterturn.procedure.Condition;
 import quarterturn.procedure.Quote;
 import quarterturn.procedure.Verdict;
 import quarterturn.procedure.kind.Quantity;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** The part of a condition that follows a quantity. */
 record QuantityClause(Clause words, Quantity quantity) {
@@ -20,7 +20,7 @@ record QuantityClause(Clause words, Quantity quantity) {
   private static final String SCATTERS = "does not repeat within";
   private static final String READ = "was read";
 
-  Condition read() throws Misread {
+  Condition read() throws MisreadException {
     List<Condition> standings = new ArrayList<>();
     for (Condition one = standing(); one != null; one = standing()) {
       standings.add(one);
@@ -67,7 +67,7 @@ record QuantityClause(Clause words, Quantity quantity) {
     };
   }
 
-  private double amount(String comparison) throws Misread {
+  private double amount(String comparison) throws MisreadException {
     int at = words.at();
     String amount = words.takeRest();
     if (amount.isEmpty() || (comparison.equals(BELOW) && !amount.matches("[-+.,\\d].*"))) {
@@ -76,13 +76,13 @@ record QuantityClause(Clause words, Quantity quantity) {
           amount.isEmpty() ? "something is missing here" : Quote.of(amount) + " cannot stand here";
       String allowed = target + "an amount such as " + Amounts.example(quantity);
       String mend = "Allowed after " + quantity.word() + " " + comparison + ": " + allowed;
-      throw new Misread(
+      throw new MisreadException(
           at, found, target.isEmpty() ? mend : Quote.hint(amount, List.of("target"), mend));
     }
     try {
       return Amounts.of(quantity, amount);
-    } catch (NotUnderstood e) {
-      throw new Misread(at, e.wrong(), Quote.sentence(e.mend()));
+    } catch (NotUnderstoodException e) {
+      throw new MisreadException(at, e.wrong(), Quote.sentence(e.mend()));
     }
   }
 

@@ -128,7 +128,7 @@ final class References {
   }
 
   private void add(Slip slip, Scalar scalar, int at, String wrong, String mend) {
-    faults.add(slip, Place.within(faults.source(), scalar, at), wrong, mend);
+    faults.add(slip, TextPosition.within(faults.source(), scalar, at), wrong, mend);
   }
 
   private static String noStep(String id) {

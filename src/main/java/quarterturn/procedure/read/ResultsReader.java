@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Slip;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.read.Node.Scalar;
 
@@ -40,10 +40,10 @@ public final class ResultsReader {
    *     out is as there; else null
    */
   static Results draft(Faults faults, @Nullable Limits limits, @Nullable Faults shipped)
-      throws Unreadable {
+      throws UnreadableException {
     ResultsReader reader = new ResultsReader(faults, limits);
-    Fields own = Fields.ofFile(faults, KEYS);
-    Fields fields = shipped == null ? own : own.over(Fields.ofFile(shipped, KEYS));
+    MappingKeys own = MappingKeys.ofFile(faults, KEYS);
+    MappingKeys fields = shipped == null ? own : own.over(MappingKeys.ofFile(shipped, KEYS));
     reader.values.items(fields.required("results")).forEach(reader::result);
     reader.values.items(fields.required("changes")).forEach(reader::change);
     reader.values.items(fields.required("offers")).forEach(reader::offer);
@@ -62,7 +62,7 @@ public final class ResultsReader {
 
   private void result(Node item) {
     List<String> keys = List.of("result", "name", "by", "quantity");
-    Fields fields = Fields.of(item, "a result", keys, faults);
+    MappingKeys fields = MappingKeys.of(item, "a result", keys, faults);
     if (fields == null) {
       return;
     }
@@ -79,7 +79,7 @@ public final class ResultsReader {
 
   private void change(Node item) {
     List<String> keys = List.of("change", "name", "spoils", "recheck");
-    Fields fields = Fields.of(item, "a change", keys, faults);
+    MappingKeys fields = MappingKeys.of(item, "a change", keys, faults);
     if (fields == null) {
       return;
     }
@@ -104,7 +104,7 @@ public final class ResultsReader {
 
   private void offer(Node item) {
     List<String> keys = List.of("procedure", "name", "start", "about");
-    Fields fields = Fields.of(item, "an offer", keys, faults);
+    MappingKeys fields = MappingKeys.of(item, "an offer", keys, faults);
     if (fields != null) {
       Scalar id = values.id(fields.required("procedure"), "a procedure");
       String name = words(fields, "name");
@@ -115,7 +115,7 @@ public final class ResultsReader {
     }
   }
 
-  private String words(Fields fields, String key) {
+  private String words(MappingKeys fields, String key) {
     return Objects.requireNonNullElse(values.fixed(fields.optional(key)), "");
   }
 

@@ -11,14 +11,14 @@ import quarterturn.procedure.Doubt;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Quote;
 import quarterturn.procedure.Response;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 /** The part of a condition that follows "turned", "neck" or "rod". */
 record RodClause(Clause words) {
 
   /** "turned today at least 1/2 turn". */
-  Condition turned() throws Misread {
+  Condition turned() throws MisreadException {
     List<String> phrases = new ArrayList<>();
     for (Condition.Span span : Condition.Span.values()) {
       for (String count : Count.BEGINNINGS) {
@@ -33,17 +33,17 @@ record RodClause(Clause words) {
     throw words.noneOf(phrases, "turned", shown);
   }
 
-  private Turn turn() throws Misread {
+  private Turn turn() throws MisreadException {
     int at = words.at();
     try {
       return Amounts.turn(words.takeRest());
-    } catch (NotUnderstood e) {
-      throw new Misread(at, e.wrong(), Quote.sentence(e.mend()));
+    } catch (NotUnderstoodException e) {
+      throw new MisreadException(at, e.wrong(), Quote.sentence(e.mend()));
     }
   }
 
   /** "neck moved", "neck did not answer at least 2 times". */
-  Condition neck() throws Misread {
+  Condition neck() throws MisreadException {
     Response first = response();
     Count count = Count.next(words);
     if (count != null) {
@@ -56,12 +56,12 @@ record RodClause(Clause words) {
     return Clause.any(parts);
   }
 
-  private Response response() throws Misread {
+  private Response response() throws MisreadException {
     return words.oneOf("neck", Response.values(), Response::words);
   }
 
   /** "rod felt free or smooth", "rod does not seem dead". */
-  Condition rod() throws Misread {
+  Condition rod() throws MisreadException {
     boolean unfelt = words.take("did not feel");
     if (unfelt || words.take("felt")) {
       return not(unfelt, words.anyOf("rod felt", Feel.values(), Feel::word, Condition.Felt::new));

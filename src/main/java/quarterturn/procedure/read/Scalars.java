@@ -12,7 +12,7 @@ import quarterturn.procedure.Quote;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.read.Node.Scalar;
 import quarterturn.procedure.read.Node.Sequence;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Worded;
 
 /**
@@ -176,7 +176,7 @@ record Scalars(Faults faults) {
     }
     try {
       return reader.apply(scalar.text());
-    } catch (NotUnderstood e) {
+    } catch (NotUnderstoodException e) {
       faults.value(scalar.mark(), e.wrong(), Quote.sentence(e.mend()));
       return null;
     }

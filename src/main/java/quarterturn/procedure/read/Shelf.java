@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Quote;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 
 /**
  * Where procedures, kinds, hazards and limits are found: first in a folder of the user's own, then
@@ -48,21 +48,21 @@ public final class Shelf {
    * Reads a procedure, those it calls, and all they need.
    *
    * @param procedure its id, or the path of a file ending in {@code .yaml}
-   * @throws Unreadable with every fault of all the files
+   * @throws UnreadableException with every fault of all the files
    * @throws FileNotFoundException when there is no such procedure; its message says so
    * @throws IOException when a file cannot be read
    */
-  public Library load(String procedure) throws Unreadable, IOException {
+  public Library load(String procedure) throws UnreadableException, IOException {
     return open(procedure).library();
   }
 
   /** What procedures are held to, without any procedure. */
-  public Library rules() throws Unreadable, IOException {
+  public Library rules() throws UnreadableException, IOException {
     return new Loading(this).load(null, null).library();
   }
 
   /** The library that a procedure needs, with the text of the files. */
-  public Loaded open(String procedure) throws Unreadable, IOException {
+  public Loaded open(String procedure) throws UnreadableException, IOException {
     Loading loading = new Loading(this);
     return procedure.toLowerCase(Locale.ROOT).endsWith(".yaml")
         ? loading.load(file(procedure), null)
@@ -151,7 +151,7 @@ public final class Shelf {
   }
 
   /** The text of a file, the same as before where its bytes are. */
-  Source source(Found found) throws Unreadable {
+  Source source(Found found) throws UnreadableException {
     Kept before = kept.get(found.name());
     if (before != null && Arrays.equals(before.bytes(), found.bytes())) {
       return before.source();

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Slip;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.unit.Printable;
 
 /**
@@ -54,12 +54,12 @@ public final class Source {
   /**
    * Decodes {@code bytes}.
    *
-   * @throws Unreadable when there are too many bytes or they are not UTF-8
+   * @throws UnreadableException when there are too many bytes or they are not UTF-8
    */
-  public static Source of(String file, byte[] bytes) throws Unreadable {
+  public static Source of(String file, byte[] bytes) throws UnreadableException {
     if (bytes.length > MOST_BYTES) {
       String wrong = "this file has more than " + MOST_BYTES + " bytes, the most that is read";
-      throw new Unreadable(
+      throw new UnreadableException(
           List.of(Fault.of(Slip.NOT_YAML, new Mark(file, 1, 1), wrong, "Make it smaller")));
     }
     CharsetDecoder decoder =
@@ -77,7 +77,7 @@ public final class Source {
               "the byte 0x%02X does not belong to UTF-8 text", bytes[in.position()] & 0xFF);
       Mark end = source.mark(source.text.length);
       String rule = Slip.NOT_YAML.rule();
-      throw new Unreadable(
+      throw new UnreadableException(
           List.of(source.fault(rule, end, wrong, "Save the file as UTF-8", List.of())));
     }
     return source;

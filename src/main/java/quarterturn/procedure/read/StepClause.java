@@ -12,14 +12,14 @@ import quarterturn.procedure.read.ConditionParser.NamedOption;
 /** The part of a condition that follows the id of a step; the step is noted for a later check. */
 record StepClause(Clause words, List<Named> named) {
 
-  Condition chosen(String step, int at) throws Misread {
+  Condition chosen(String step, int at) throws MisreadException {
     words.take("is");
     boolean not = words.take("not");
     List<NamedOption> options = new ArrayList<>();
     Set<String> ids = new LinkedHashSet<>();
     do {
       if (words.atEnd()) {
-        throw new Misread(
+        throw new MisreadException(
             words.at(),
             "an option of the step " + Quote.of(step) + " is missing here",
             "Write the id of one of its options");
@@ -34,7 +34,7 @@ record StepClause(Clause words, List<Named> named) {
     return not ? new Condition.Not(chosen) : chosen;
   }
 
-  Condition reached(String step, int at) throws Misread {
+  Condition reached(String step, int at) throws MisreadException {
     words.take("reached");
     Count count = Count.next(words);
     if (count == null) {

@@ -79,7 +79,7 @@ final class StepReader {
                 own(kind))
             .flatMap(List::stream)
             .toList();
-    Fields fields = Fields.of(mapping, what, keys, faults);
+    MappingKeys fields = MappingKeys.of(mapping, what, keys, faults);
     if (fields == null) {
       return null;
     }
@@ -108,7 +108,7 @@ final class StepReader {
   }
 
   /** A step whose id is read and whose fields are not yet. */
-  record Begun(String id, String what, String part, Fields fields, Mark mark) {}
+  record Begun(String id, String what, String part, MappingKeys fields, Mark mark) {}
 
   /** Its keys beside its kind and its words. */
   static List<String> own(String kind) {
@@ -127,7 +127,7 @@ final class StepReader {
     };
   }
 
-  private Set<Fact> establishes(Fields fields) {
+  private Set<Fact> establishes(MappingKeys fields) {
     return values.words(fields.optional("establishes"), "a fact", Fact.values());
   }
 
@@ -160,13 +160,13 @@ final class StepReader {
         step.id(), said, step.mark(), List.copyOf(options), gives, records(step.fields()));
   }
 
-  private @Nullable Recorded records(Fields fields) {
+  private @Nullable Recorded records(MappingKeys fields) {
     return values.word(fields.optional("records"), "what is on record", Recorded.values());
   }
 
   private Step.@Nullable Option option(Node item, List<String> ids) {
-    Fields fields =
-        Fields.of(
+    MappingKeys fields =
+        MappingKeys.of(
             item, "an option", List.of("is", "label", "establishes", "changes", "go"), faults);
     if (fields == null) {
       return null;
@@ -206,7 +206,7 @@ final class StepReader {
   }
 
   /** An id that is known elsewhere, kept to be checked when that was read; or null. */
-  private @Nullable String named(Fields fields, String key, String what, List<Scalar> kept) {
+  private @Nullable String named(MappingKeys fields, String key, String what, List<Scalar> kept) {
     Scalar id = fields.has(key) ? values.id(fields.optional(key), what) : null;
     if (id == null) {
       return null;

@@ -14,7 +14,7 @@ import org.yaml.snakeyaml.LoaderOptions;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Quote;
 import quarterturn.procedure.Slip;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.unit.Printable;
 
 /**
@@ -30,9 +30,9 @@ record TreeReader(Faults faults, YAMLParser parser) {
    * Reads the one document of a file. Adds what is refused but can be passed over to {@code
    * faults}.
    *
-   * @throws Unreadable when reading cannot go on
+   * @throws UnreadableException when reading cannot go on
    */
-  static Node read(Faults faults) throws Unreadable {
+  static Node read(Faults faults) throws UnreadableException {
     Node before = faults.source().tree();
     if (before != null) {
       return before;
@@ -52,7 +52,7 @@ record TreeReader(Faults faults, YAMLParser parser) {
     }
   }
 
-  private Node document() throws IOException, Unreadable {
+  private Node document() throws IOException, UnreadableException {
     JsonToken first = parser.nextToken();
     if (first == null) {
       throw faults.stop(
@@ -68,7 +68,7 @@ record TreeReader(Faults faults, YAMLParser parser) {
     return root;
   }
 
-  private Node value(JsonToken token, int depth) throws IOException, Unreadable {
+  private Node value(JsonToken token, int depth) throws IOException, UnreadableException {
     Mark mark = start();
     if (parser.isCurrentAlias()) {
       faults.add(
@@ -91,7 +91,7 @@ record TreeReader(Faults faults, YAMLParser parser) {
     return token == JsonToken.START_OBJECT ? mapping(mark, depth) : sequence(mark, depth);
   }
 
-  private Node mapping(Mark mark, int depth) throws IOException, Unreadable {
+  private Node mapping(Mark mark, int depth) throws IOException, UnreadableException {
     Map<String, Node.Entry> entries = new LinkedHashMap<>();
     for (JsonToken t = parser.nextToken(); t == JsonToken.FIELD_NAME; t = parser.nextToken()) {
       Mark key = start();
@@ -110,7 +110,7 @@ record TreeReader(Faults faults, YAMLParser parser) {
     return new Node.Mapping(entries, mark);
   }
 
-  private Node sequence(Mark mark, int depth) throws IOException, Unreadable {
+  private Node sequence(Mark mark, int depth) throws IOException, UnreadableException {
     List<Node> items = new ArrayList<>();
     for (JsonToken t = parser.nextToken(); t != JsonToken.END_ARRAY; t = parser.nextToken()) {
       items.add(value(t, depth + 1));

@@ -12,14 +12,14 @@ import quarterturn.procedure.Slip;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Words;
 import quarterturn.procedure.read.Node.Scalar;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 import quarterturn.unit.Worded;
 
 /** Reads a turn step: how far, the limit, and where each feel leads. */
 record TurnReader(Faults faults, Scalars values, WordsReader words, ForkReader forks) {
   @Nullable Step read(StepReader.Begun step) {
-    Fields fields = step.fields();
+    MappingKeys fields = step.fields();
     Words said = words.read(fields, step.part(), true);
     Node written = fields.required("amount");
     Step.Amount amount = values.parsed(written, TurnReader::amount);
@@ -70,7 +70,7 @@ record TurnReader(Faults faults, Scalars values, WordsReader words, ForkReader f
       Turn turn = Amounts.turn(text.substring("loosen ".length()).strip());
       return new Step.Amount.Fixed(turn.opposite());
     }
-    throw new NotUnderstood(
+    throw new NotUnderstoodException(
         Quote.of(text) + " is no amount of turn",
         "Allowed: advised, undo, tighten 1/8 turn, loosen 1/16 turn, or another part of a turn");
   }
@@ -78,7 +78,7 @@ record TurnReader(Faults faults, Scalars values, WordsReader words, ForkReader f
   private Map<Feel, String> felt(@Nullable Node node) {
     Map<Feel, String> ways = new EnumMap<>(Feel.class);
     List<String> feels = Worded.words(Feel.values());
-    Fields fields = Fields.of(node, "felt", feels, faults);
+    MappingKeys fields = MappingKeys.of(node, "felt", feels, faults);
     if (fields == null) {
       return ways;
     }

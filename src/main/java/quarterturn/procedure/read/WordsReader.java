@@ -34,7 +34,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
    *
    * @param text whether its text must be there
    */
-  Words read(Fields fields, String part, boolean text) {
+  Words read(MappingKeys fields, String part, boolean text) {
     Scalars values = new Scalars(faults);
     String said = text(beginnerText(fields, text));
     return new Words(
@@ -50,7 +50,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
   }
 
   /** Whoever is no technician reads the text, so a brief wording alone is not enough. */
-  private @Nullable Node beginnerText(Fields fields, boolean required) {
+  private @Nullable Node beginnerText(MappingKeys fields, boolean required) {
     if (fields.has("brief") && !fields.has("text")) {
       faults.add(
           Slip.NO_BEGINNER_TEXT,
@@ -63,7 +63,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
   }
 
   /** What becomes of a step on a technician's short path, or null. */
-  @Nullable Shortcut shortcut(Fields fields) {
+  @Nullable Shortcut shortcut(MappingKeys fields) {
     Shortcut.Way way =
         new Scalars(faults).word(fields.optional("short"), "a shortcut", Shortcut.Way.values());
     Node when = fields.optional("short-when");
@@ -79,7 +79,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
   }
 
   /** What must hold whenever a step is reached: one condition, or one of several; or null. */
-  @Nullable Condition expects(Fields fields) {
+  @Nullable Condition expects(MappingKeys fields) {
     Node node = fields.optional("expects");
     ConditionReader reader = new ConditionReader(faults, references);
     if (!(node instanceof Node.Sequence)) {
@@ -123,7 +123,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
   }
 
   private void add(Scalar scalar, int at, String wrong, String mend) {
-    faults.add(Slip.BAD_BLANK, Place.within(faults.source(), scalar, at), wrong, mend);
+    faults.add(Slip.BAD_BLANK, TextPosition.within(faults.source(), scalar, at), wrong, mend);
   }
 
   /** Ids of hazards, each of them known. */

@@ -25,7 +25,7 @@ import quarterturn.procedure.kind.Which;
 import quarterturn.session.Answer;
 import quarterturn.session.Place;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
@@ -45,7 +45,7 @@ final class AnyHands {
   private final double steady;
   private final boolean mends;
   private final Map<Place, Integer> asked = new HashMap<>();
-  private Errand errand;
+  private CoverageGoal errand;
   private @Nullable Answer low;
 
   AnyHands(
@@ -53,7 +53,7 @@ final class AnyHands {
       Roads roads,
       Kind kind,
       Style style,
-      Errand errand,
+      CoverageGoal errand,
       SplittableRandom random) {
     this.library = library;
     this.roads = roads;
@@ -67,11 +67,11 @@ final class AnyHands {
     this.mends = random.nextBoolean();
   }
 
-  private AnyNeck neck(Wishes wishes) {
-    Temper temper = wishes.temper();
+  private AnyNeck neck(PathConstraints wishes) {
+    NeckConstraint temper = wishes.temper();
     if (temper == null || random.nextInt(4) == 0) {
-      Temper[] all = Temper.values();
-      temper = random.nextBoolean() ? Temper.SOUND : all[random.nextInt(all.length)];
+      NeckConstraint[] all = NeckConstraint.values();
+      temper = random.nextBoolean() ? NeckConstraint.SOUND : all[random.nextInt(all.length)];
     }
     Set<Verdict> stands = wishes.relief();
     return new AnyNeck(temper, stands.isEmpty() ? null : any(stands), window, random.split());
@@ -82,15 +82,15 @@ final class AnyHands {
   }
 
   /** From now on; the neck becomes such as the errand needs it, as if the weather had changed. */
-  void goOn(Errand next) {
+  void goOn(CoverageGoal next) {
     errand = next;
-    Temper temper = next.wishes().temper();
+    NeckConstraint temper = next.wishes().temper();
     if (temper != null && temper != neck.temper() && random.nextInt(4) > 0) {
       neck = neck(next.wishes());
     }
   }
 
-  Errand errand() {
+  CoverageGoal errand() {
     return errand;
   }
 
@@ -124,7 +124,7 @@ final class AnyHands {
   private boolean leads(LiveBench bench, Answer answer, Set<Way> wanted) {
     try {
       return bench.ahead(answer).stream().anyMatch(passage -> wanted.contains(roads.way(passage)));
-    } catch (Refused e) {
+    } catch (RefusedException e) {
       return false;
     }
   }
@@ -182,7 +182,7 @@ final class AnyHands {
       return new Answer.Undo();
     }
     Road next = errand.next(place);
-    Feel wish = next == null || next.way() == null ? null : Past.feel(next.way().label());
+    Feel wish = next == null || next.way() == null ? null : PathState.feel(next.way().label());
     return turned(turn, slips(8) ? feel() : wish == null ? usual : wish);
   }
 

@@ -12,7 +12,7 @@ final class AnyNeck {
   private static final double LEAF_MM = 0.05;
 
   private final SplittableRandom random;
-  private final Temper temper;
+  private final NeckConstraint temper;
   private final double response;
   private final double twist;
   private double gap;
@@ -22,17 +22,17 @@ final class AnyNeck {
    *
    * @param stands how it is to be found, or null
    */
-  AnyNeck(Temper temper, @Nullable Verdict stands, Window window, SplittableRandom random) {
+  AnyNeck(NeckConstraint temper, @Nullable Verdict stands, Window window, SplittableRandom random) {
     this.random = random;
     this.temper = temper;
     double some = random.nextDouble();
     this.gap = stands == null ? -0.4 + 1.6 * some : gap(stands, window, some);
-    if (temper == Temper.TOUCHING) {
+    if (temper == NeckConstraint.TOUCHING) {
       this.gap = -0.6 - some;
-    } else if (temper == Temper.FAR) {
+    } else if (temper == NeckConstraint.FAR) {
       this.gap = random.nextInt(3) == 0 ? 0.05 : window.highMm() + 0.5 + some;
     }
-    boolean answers = temper != Temper.DEAD && temper != Temper.REVERSED;
+    boolean answers = temper != NeckConstraint.DEAD && temper != NeckConstraint.REVERSED;
     if (!answers && random.nextInt(4) > 0) {
       // What does not answer as told is seen only where there is a gap to begin with.
       this.gap = window.highMm() + 0.2 + some / 2;
@@ -44,7 +44,7 @@ final class AnyNeck {
           case REVERSED -> -0.3;
           case TOUCHING, FAR -> 0.02 + 0.1 * random.nextDouble();
         };
-    this.twist = temper == Temper.TWISTED ? 0.25 : 0;
+    this.twist = temper == NeckConstraint.TWISTED ? 0.25 : 0;
   }
 
   private static double gap(Verdict stands, Window window, double some) {
@@ -57,7 +57,7 @@ final class AnyNeck {
     };
   }
 
-  Temper temper() {
+  NeckConstraint temper() {
     return temper;
   }
 

@@ -22,12 +22,12 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.rehearsal.Outcome;
 import quarterturn.rehearsal.Rehearsal;
 import quarterturn.session.Answer;
-import quarterturn.session.Astray;
 import quarterturn.session.Event;
 import quarterturn.session.Overview;
 import quarterturn.session.Place;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RecordMismatchException;
+import quarterturn.session.RefusedException;
 import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.unit.Bracket;
@@ -57,7 +57,7 @@ final class AnySession {
   private int again;
   private int seenWays;
   private int seenSteps;
-  private final Past past;
+  private final PathState past;
   private Covered.@Nullable Stuck stuck;
 
   private AnySession(
@@ -66,7 +66,7 @@ final class AnySession {
       AnyHands hands,
       LiveBench bench,
       List<Event> events,
-      Past past,
+      PathState past,
       SplittableRandom random) {
     this.engine = engine;
     this.roads = roads;
@@ -80,7 +80,7 @@ final class AnySession {
 
   /** Draws who is at the bench, with what instrument, and begins. */
   static AnySession start(
-      Library library, Engine engine, Roads roads, Errand errand, SplittableRandom random)
+      Library library, Engine engine, Roads roads, CoverageGoal errand, SplittableRandom random)
       throws IOException {
     List<Kind> kinds = List.copyOf(library.kinds().values());
     Kind kind = kinds.get(random.nextBoolean() ? 0 : random.nextInt(kinds.size()));
@@ -110,7 +110,7 @@ final class AnySession {
         LiveBench.start(
             engine, events::addAll, Overview.REHEARSAL, started, clock(Rehearsal.START));
     AnyHands hands = new AnyHands(library, roads, kind, style, errand, random.split());
-    Past past = new Past(library, role);
+    PathState past = new PathState(library, role);
     return new AnySession(engine, roads, hands, bench, events, past, random);
   }
 
@@ -163,7 +163,7 @@ final class AnySession {
   }
 
   /** What it has behind it. */
-  Past past() {
+  PathState past() {
     return past;
   }
 
@@ -194,7 +194,7 @@ final class AnySession {
       } else if (asked instanceof Prompt.Measure) {
         take(new Answer.CannotMeasure());
       }
-    } catch (Astray e) {
+    } catch (RecordMismatchException e) {
       stuck = new Covered.Stuck("astray", String.valueOf(e.getMessage()), last());
     }
   }
@@ -210,7 +210,7 @@ final class AnySession {
     }
     try {
       bench.setClock(then);
-    } catch (Refused e) {
+    } catch (RefusedException e) {
       throw new IllegalStateException("time at a bench only goes forward", e);
     }
   }
@@ -220,7 +220,7 @@ final class AnySession {
     try {
       bench.answer(answer);
       return true;
-    } catch (Refused e) {
+    } catch (RefusedException e) {
       return false;
     }
   }
@@ -230,7 +230,7 @@ final class AnySession {
    * what was read goes stale in it.
    */
   private int perMilleAway() {
-    Errand errand = hands.errand();
+    CoverageGoal errand = hands.errand();
     if (errand.lost()) {
       return 120;
     }

@@ -108,10 +108,10 @@ public final class Cover {
   }
 
   /** The one that was tried least often of those that a road leads to; the job's own come first. */
-  private Errand errand(Place from, Past past, SplittableRandom random) {
+  private CoverageGoal errand(Place from, PathState past, SplittableRandom random) {
     List<Way> open = new ArrayList<>(open());
     if (open.isEmpty() || random.nextInt(12) == 0) {
-      return Errand.none(library, random);
+      return CoverageGoal.none(library, random);
     }
     Collections.rotate(open, random.nextInt(open.size()));
     open.sort(Comparator.comparing(this::turn));
@@ -120,10 +120,10 @@ public final class Cover {
       boolean never = route.isEmpty() && from.equals(begin);
       tried.merge(goal, never ? NEVER : 1, Integer::sum);
       if (!route.isEmpty()) {
-        return Errand.along(goal, route, library, random);
+        return CoverageGoal.along(goal, route, library, random);
       }
     }
-    return Errand.along(open.get(0), List.of(), library, random);
+    return CoverageGoal.along(open.get(0), List.of(), library, random);
   }
 
   private int turn(Way way) {
@@ -132,7 +132,7 @@ public final class Cover {
   }
 
   private void session(SplittableRandom random) {
-    Errand errand = errand(begin, new Past(library, null), random);
+    CoverageGoal errand = errand(begin, new PathState(library, null), random);
     try {
       AnySession session = AnySession.start(library, engine, roads, errand, random);
       onward(session, see(session), random);
@@ -155,7 +155,7 @@ public final class Cover {
 
   /** Off the road, a new one is looked for; where the errand is done, or can't be, another is. */
   private void onward(AnySession session, List<Place> entered, SplittableRandom random) {
-    Errand errand = session.hands().errand();
+    CoverageGoal errand = session.hands().errand();
     Way goal = errand.goal();
     boolean follows = errand.follow(entered);
     Place from = session.place();
@@ -168,7 +168,7 @@ public final class Cover {
       }
       List<Road> route = Route.to(goal, from, session.past(), wanted, roads, random);
       if (!route.isEmpty()) {
-        session.hands().goOn(Errand.along(goal, route, library, random));
+        session.hands().goOn(CoverageGoal.along(goal, route, library, random));
         return;
       }
     }

@@ -49,14 +49,14 @@ final class Route {
    * @param wanted ways that no session took
    */
   static List<Road> to(
-      Way goal, Place from, Past past, Set<Way> wanted, Roads roads, SplittableRandom random) {
+      Way goal, Place from, PathState past, Set<Way> wanted, Roads roads, SplittableRandom random) {
     List<Road> route =
         new Route(roads, wanted, random).legs(from, past, road -> goal.equals(road.way()), DEEPEST);
     return shut(route, past) ? List.of() : route;
   }
 
-  private static boolean shut(List<Road> route, Past before) {
-    Past past = before.copy();
+  private static boolean shut(List<Road> route, PathState before) {
+    PathState past = before.copy();
     for (Road piece : route) {
       if (past.lack(piece) != null) {
         return true;
@@ -66,9 +66,9 @@ final class Route {
     return false;
   }
 
-  private List<Road> legs(Place start, Past before, Predicate<Road> end, int deeper) {
+  private List<Road> legs(Place start, PathState before, Predicate<Road> end, int deeper) {
     List<Road> route = new ArrayList<>();
-    Past past = before.copy();
+    PathState past = before.copy();
     Place from = start;
     for (int i = 0; ; i++) {
       List<Road> leg = leg(from, past, end);
@@ -84,13 +84,13 @@ final class Route {
     }
   }
 
-  private List<Road> leg(Place from, Past past, Predicate<Road> end) {
+  private List<Road> leg(Place from, PathState past, Predicate<Road> end) {
     return new Shortest(roads, road -> length(road, past)).road(from, end);
   }
 
-  private double length(Road road, Past past) {
+  private double length(Road road, PathState past) {
     double length = drawn.computeIfAbsent(road, this::draw);
-    Past.Lack lack = past.lack(road);
+    PathState.Lack lack = past.lack(road);
     if (lack == null) {
       return length;
     }
@@ -108,11 +108,11 @@ final class Route {
    * @param end what the leg ends with
    */
   private List<Road> first(
-      Place from, Past before, List<Road> leg, Predicate<Road> end, int deeper) {
+      Place from, PathState before, List<Road> leg, Predicate<Road> end, int deeper) {
     List<Predicate<Road>> lacks = new ArrayList<>();
-    Past past = before.copy();
+    PathState past = before.copy();
     for (Road piece : leg) {
-      Past.Lack lack = past.lack(piece);
+      PathState.Lack lack = past.lack(piece);
       if (lack != null && lack.mend() != null) {
         lacks.add(lack.mend());
       }

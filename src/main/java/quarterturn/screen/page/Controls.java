@@ -20,7 +20,7 @@ import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Decimals;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 /** What the person answers with: options, a field, a bar. */
@@ -138,7 +138,7 @@ final class Controls {
     try {
       double degrees = Turns.turned(turn, amount).size().degrees();
       return Decimals.print(degrees, 0) + " degrees";
-    } catch (NotUnderstood notYet) {
+    } catch (NotUnderstoodException notYet) {
       return "not an amount yet";
     }
   }

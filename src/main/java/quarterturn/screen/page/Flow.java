@@ -11,7 +11,7 @@ import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Overview;
 import quarterturn.session.Overview.Entry;
 import quarterturn.session.Prompt;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
 
 /** The running text of a prompt: what changed, the hazards, then what to do now. */
 final class Flow {
@@ -40,7 +40,7 @@ final class Flow {
     if (prompt instanceof Prompt.Caution caution) {
       return caution(caution, width);
     }
-    Said said = prompt.said();
+    PromptText said = prompt.said();
     for (String note : said.notes()) {
       out.addAll(Line.wrapped(NOTE, Ink.PLAIN, note, Ink.PLAIN, width));
     }
@@ -55,7 +55,7 @@ final class Flow {
       out.addAll(0, ending(end, width));
       out.addAll(account(model.overview(), width));
     } else {
-      for (Said.First first : said.first()) {
+      for (PromptText.First first : said.first()) {
         out.addAll(Line.wrapped("First ", Ink.STRONG, first.text(), Ink.PLAIN, width));
       }
       String text = brief ? said.text() : said.text().replace("\n", "\n\n");

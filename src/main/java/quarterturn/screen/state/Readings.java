@@ -8,7 +8,7 @@ import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.BracketParser;
 import quarterturn.unit.Decimals;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Keys while a reading is typed, and what typed text means. */
 public final class Readings {
@@ -38,7 +38,7 @@ public final class Readings {
     }
     try {
       return Next.send(model, answer(draft.field().text(), measure));
-    } catch (NotUnderstood refused) {
+    } catch (NotUnderstoodException refused) {
       String why = String.valueOf(refused.getMessage());
       return Naming.may(model)
           ? new Next(model, new Effect.Named(draft.field().text(), why))
@@ -62,12 +62,12 @@ public final class Readings {
   /**
    * What typed text answers.
    *
-   * @throws NotUnderstood with what may be typed
+   * @throws NotUnderstoodException with what may be typed
    */
   static Answer answer(String typed, Prompt.Measure measure) {
     String text = plain(typed);
     if (text.isEmpty()) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           measure.quantity().bracket()
               ? "Type what the leaves showed, for example: 0.30 passes 0.35 lifts"
               : "Type the number first, for example " + measure.quantity().example());
@@ -98,7 +98,7 @@ public final class Readings {
       return quantity.bracket()
           ? "read as: " + BracketParser.parse(text, measure.step())
           : "read as: " + Decimals.plain(quantity.value(text)) + " " + quantity.unit();
-    } catch (NotUnderstood notYet) {
+    } catch (NotUnderstoodException notYet) {
       return "not a reading yet";
     }
   }

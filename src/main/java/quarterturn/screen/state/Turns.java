@@ -7,7 +7,7 @@ import quarterturn.screen.terminal.Key;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Decimals;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 /** Keys at a rod turn: turn, then how it felt, then how much it really was. */
@@ -77,7 +77,7 @@ public final class Turns {
     }
     try {
       return given(model, turn, amount);
-    } catch (NotUnderstood refused) {
+    } catch (NotUnderstoodException refused) {
       return Next.show(model.saying(String.valueOf(refused.getMessage())));
     }
   }
@@ -98,15 +98,17 @@ public final class Turns {
   /**
    * What the draft says was turned; plus tightens.
    *
-   * @throws NotUnderstood with what may be typed
+   * @throws NotUnderstoodException with what may be typed
    */
   public static Turn turned(Prompt.TurnRod asked, Draft.Amount amount) {
     if (amount.field().blank()) {
-      throw new NotUnderstood("Type how far it turned, for example 1/8; 0 if it did not move.");
+      throw new NotUnderstoodException(
+          "Type how far it turned, for example 1/8; 0 if it did not move.");
     }
     Turn typed = Turn.parse(amount.field().text());
     if (typed.turns() < 0) {
-      throw new NotUnderstood("Type it without a sign; Tab says that it was the other way.");
+      throw new NotUnderstoodException(
+          "Type it without a sign; Tab says that it was the other way.");
     }
     boolean tightened = (asked.turn().turns() > 0) != amount.otherWay();
     return tightened ? typed : typed.opposite();

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Style;
-import quarterturn.session.Astray;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.session.PastResults;
 import quarterturn.session.PastTurns;
+import quarterturn.session.RecordMismatchException;
 
 /**
  * What an unfinished session leaves to the one that takes its place, where the procedure was
@@ -48,21 +48,21 @@ public record CarriedOn(
    *
    * @param events all that is on record of it
    * @param others turns made on the same neck in other sessions since it began
-   * @throws Astray where it has ended, so that nothing is left to go on with
+   * @throws RecordMismatchException where it has ended, so that nothing is left to go on with
    */
   public static CarriedOn of(String session, List<Event> events, List<Event.Past> others) {
     Event last = events.get(events.size() - 1);
     if (last instanceof Event.Ended) {
-      throw new Astray("this session has ended");
+      throw new RecordMismatchException("this session has ended");
     }
     Event.Started started = (Event.Started) events.get(0);
     String kind = started.kind();
     Style style = started.style();
     for (Event event : Corrections.standing(events)) {
-      if (event instanceof Event.Chose chose && chose.step().equals(Own.KIND)) {
+      if (event instanceof Event.Chose chose && chose.step().equals(EngineQuestions.KIND)) {
         kind = chose.option();
       }
-      if (event instanceof Event.Chose chose && chose.step().equals(Own.STYLE)) {
+      if (event instanceof Event.Chose chose && chose.step().equals(EngineQuestions.STYLE)) {
         style = Style.valueOf(chose.option().toUpperCase(Locale.ROOT));
       }
     }
@@ -109,6 +109,7 @@ public record CarriedOn(
    */
   public Event.Ended ended(String by, Instant now) {
     String why = "The procedure was changed; session " + by + " goes on in its place.";
-    return new Event.Ended(now.isBefore(last) ? last : now, Own.RESUME, false, OUTCOME, why);
+    return new Event.Ended(
+        now.isBefore(last) ? last : now, EngineQuestions.RESUME, false, OUTCOME, why);
   }
 }

@@ -17,11 +17,11 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.session.Answer;
-import quarterturn.session.Astray;
 import quarterturn.session.Event;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RecordMismatchException;
+import quarterturn.session.RefusedException;
 
 /**
  * The engine: a pure function from what has happened to what is wanted next, and from an answer to
@@ -57,11 +57,11 @@ public final class Engine {
   /**
    * The state that events add up to.
    *
-   * @throws Astray when they don't fit the procedure
+   * @throws RecordMismatchException when they don't fit the procedure
    */
   State replay(List<Event> events) {
     if (events.isEmpty() || !(events.get(0) instanceof Event.Started started)) {
-      throw new Astray("the log does not begin with a start");
+      throw new RecordMismatchException("the log does not begin with a start");
     }
     State state = start(started);
     for (Event event : events.subList(1, events.size())) {
@@ -84,7 +84,7 @@ public final class Engine {
     return new Pauses(walk).onRecord(state);
   }
 
-  Event examine(State state, Prompt prompt, Answer answer, Instant now) throws Refused {
+  Event examine(State state, Prompt prompt, Answer answer, Instant now) throws RefusedException {
     return examiner.examine(state, prompt, answer, now);
   }
 

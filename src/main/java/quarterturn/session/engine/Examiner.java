@@ -11,7 +11,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Printable;
@@ -29,10 +29,10 @@ final class Examiner {
     this.pauses = new Pauses(walk);
   }
 
-  Event examine(State state, Prompt prompt, Answer answer, Instant now) throws Refused {
+  Event examine(State state, Prompt prompt, Answer answer, Instant now) throws RefusedException {
     if (answer instanceof Answer.Correct) {
       if (!state.correctable() || prompt.ended()) {
-        throw new Refused("There is no answer here that can be taken back.");
+        throw new RefusedException("There is no answer here that can be taken back.");
       }
       return new Event.Corrected(now, prompt.said().step());
     }
@@ -75,37 +75,37 @@ final class Examiner {
 
   /** How an answer is taken, or refused. */
   private interface Taking {
-    Event event() throws Refused;
+    Event event() throws RefusedException;
   }
 
-  private static Event ended() throws Refused {
-    throw new Refused("The session has ended.");
+  private static Event ended() throws RefusedException {
+    throw new RefusedException("The session has ended.");
   }
 
-  private static void require(boolean taken, String message) throws Refused {
+  private static void require(boolean taken, String message) throws RefusedException {
     if (!taken) {
-      throw new Refused(message);
+      throw new RefusedException(message);
     }
   }
 
   private Event chose(State state, Prompt.Choose choose, Answer answer, Instant now)
-      throws Refused {
+      throws RefusedException {
     String allowed =
         choose.options().stream().map(Prompt.Option::id).collect(Collectors.joining(", "));
     if (!(answer instanceof Answer.Chose chose)) {
-      throw new Refused("Choose one of: " + allowed + ".");
+      throw new RefusedException("Choose one of: " + allowed + ".");
     }
     require(
         choose.options().stream().anyMatch(option -> option.id().equals(chose.option())),
         "Choose one of: " + allowed + ".");
     String step = choose.said().step();
-    if (step.equals(Own.RECALL) && state.pending().open() != null) {
+    if (step.equals(EngineQuestions.RECALL) && state.pending().open() != null) {
       return Recall.event(chose.option(), state.pending().open(), now);
     }
     return new Event.Chose(now, step, chose.option(), walk.changes(state, step, chose.option()));
   }
 
-  private static Event wrote(String step, Answer answer, Instant now) throws Refused {
+  private static Event wrote(String step, Answer answer, Instant now) throws RefusedException {
     String text = answer instanceof Answer.Wrote wrote ? wrote.text().strip() : "";
     require(!text.isEmpty(), "Write one line; a hyphen stands for nothing to write.");
     require(
@@ -115,7 +115,7 @@ final class Examiner {
   }
 
   private Event read(State state, Prompt.Measure measure, Answer answer, Instant now)
-      throws Refused {
+      throws RefusedException {
     Step.Measure step = (Step.Measure) walk.step(state);
     Bracket bracket = null;
     Double value = null;
@@ -127,7 +127,7 @@ final class Examiner {
       value = typed.value();
       doubt = doubt(step, value);
     } else if (!(answer instanceof Answer.CannotMeasure)) {
-      throw new Refused(
+      throw new RefusedException(
           measure.quantity() == Quantity.RELIEF
               ? "Give the thickest leaf that passes and the thinnest that lifts the string, or say"
                   + " that it touches or that it can't be measured."
@@ -178,18 +178,18 @@ final class Examiner {
         step.quantity().unit());
   }
 
-  private Event turned(Prompt.TurnRod prompt, Answer answer, Instant now) throws Refused {
+  private Event turned(Prompt.TurnRod prompt, Answer answer, Instant now) throws RefusedException {
     String step = prompt.said().step();
     if (answer instanceof Answer.Undo) {
       require(prompt.canUndo(), "There is no turn to take back here.");
       return new Event.UndoAsked(now, step);
     }
     if (!(answer instanceof Answer.Turned turned)) {
-      throw new Refused("Say how far the rod was turned and how it felt.");
+      throw new RefusedException("Say how far the rod was turned and how it felt.");
     }
     Turn most = walk.limits().mostReported();
     if (turned.turn().size().compareTo(most) > 0) {
-      throw new Refused(
+      throw new RefusedException(
           "More than "
               + (most.turns() == 1 ? "a whole turn" : most)
               + " at once can't be right here. Say what was really turned; if it"
@@ -206,20 +206,21 @@ final class Examiner {
     return new Event.Turned(now, step, turned.turn(), turned.feel());
   }
 
-  private static Event waited(Prompt.Wait wait, Answer answer, Instant now) throws Refused {
+  private static Event waited(Prompt.Wait wait, Answer answer, Instant now)
+      throws RefusedException {
     if (!(answer instanceof Answer.Waited waited)) {
-      throw new Refused("Wait until the time has passed.");
+      throw new RefusedException("Wait until the time has passed.");
     }
     if (!now.isBefore(wait.until())) {
       return new Event.Waited(now, wait.said().step(), null);
     }
-    String left = Own.span(Duration.between(now, wait.until()).plusSeconds(59));
+    String left = EngineQuestions.span(Duration.between(now, wait.until()).plusSeconds(59));
     if (!wait.mayLift()) {
-      throw new Refused("It is not time yet: " + left + " to go. The wood needs it.");
+      throw new RefusedException("It is not time yet: " + left + " to go. The wood needs it.");
     }
     String reason = waited.reason();
     if (reason == null || reason.isBlank()) {
-      throw new Refused(
+      throw new RefusedException(
           "It is not time yet: "
               + left
               + " to go. A technician may end it early by giving a"

@@ -30,7 +30,7 @@ import quarterturn.unit.Decimals;
 import quarterturn.unit.Force;
 import quarterturn.unit.Humidity;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Temperature;
 import quarterturn.unit.Turn;
 
@@ -73,7 +73,7 @@ final class Figures {
   private double travel(double cents) {
     try {
       return Intonation.travel(new Scale(kind.scale()), Quantity.OCTAVE, new Cents(cents)).mm();
-    } catch (NotUnderstood e) {
+    } catch (NotUnderstoodException e) {
       return 0;
     }
   }

@@ -13,14 +13,14 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.bench.BenchState;
 import quarterturn.procedure.bench.Detours;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
-import quarterturn.session.Astray;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
+import quarterturn.session.RecordMismatchException;
 import quarterturn.unit.Turn;
 
 /** Takes one event into a state. Pure: the same events always add up to the same state. */
@@ -44,14 +44,15 @@ final class Fold {
   /**
    * The state after {@code event}.
    *
-   * @throws Astray when the event does not belong here, as after a change of the procedure
+   * @throws RecordMismatchException when the event does not belong here, as after a change of the
+   *     procedure
    */
   State apply(State before, Event event) {
     State state = before.and(event);
     return event.match(
         new Event.Cases<>(
             started -> {
-              throw new Astray("the log begins a second time");
+              throw new RecordMismatchException("the log begins a second time");
             },
             accepted ->
                 readFirst(
@@ -92,7 +93,7 @@ final class Fold {
       return reported(before).logging(log);
     }
     if (!before.correctable() || answered == null) {
-      throw new Astray("there is no answer to take back");
+      throw new RecordMismatchException("there is no answer to take back");
     }
     // A hazard once shown stays shown.
     return answered.logging(log).accepting(before.accepted());
@@ -107,8 +108,8 @@ final class Fold {
 
   /** What a rule makes of the bench; where it would spoil a reading, all so far are spoiled. */
   private static State bench(State state, UnaryOperator<BenchState> rule) {
-    BenchState fresh = state.bench().with(Quantity.RELIEF, Held.FRESH);
-    boolean spoils = rule.apply(fresh).held(Quantity.RELIEF) != Held.FRESH;
+    BenchState fresh = state.bench().with(Quantity.RELIEF, Freshness.FRESH);
+    boolean spoils = rule.apply(fresh).held(Quantity.RELIEF) != Freshness.FRESH;
     State now = state.with(rule.apply(state.bench()));
     return spoils ? now.with(now.history().allSpoiled()) : now;
   }
@@ -125,7 +126,7 @@ final class Fold {
   }
 
   private State told(State state, Event.Told told, State before) {
-    if (state.pending().away() != null && told.step().equals(Own.RESUME)) {
+    if (state.pending().away() != null && told.step().equals(EngineQuestions.RESUME)) {
       return state.with(state.pending().away(null));
     }
     Step.Tell step = expect(state, told.step(), Step.Tell.class);
@@ -141,10 +142,11 @@ final class Fold {
 
   private State chose(State state, Event.Chose chose) {
     return switch (chose.step()) {
-      case Own.KIND -> walk.enterWhenReady(state.with(chose.option(), state.style()));
-      case Own.STYLE -> walk.enterWhenReady(state.with(state.kind(), style(state, chose)));
-      case Own.NEEDS ->
-          chose.option().equals(Own.TAKE_THE_WAY)
+      case EngineQuestions.KIND -> walk.enterWhenReady(state.with(chose.option(), state.style()));
+      case EngineQuestions.STYLE ->
+          walk.enterWhenReady(state.with(state.kind(), style(state, chose)));
+      case EngineQuestions.NEEDS ->
+          chose.option().equals(EngineQuestions.TAKE_THE_WAY)
               ? walk.first(state, chose.at())
               : state.with(state.pending().refused(walk.lacking(state, chose.at())));
       default -> chosen(state, chose);
@@ -175,7 +177,7 @@ final class Fold {
         return walk.go(now, way, chose.at());
       }
     }
-    throw new Astray("step " + step.id() + " has no answer " + chose.option());
+    throw new RecordMismatchException("step " + step.id() + " has no answer " + chose.option());
   }
 
   private State read(State state, Event.Read read) {
@@ -302,7 +304,7 @@ final class Fold {
   private static int onFeel(Step.TurnRod step, Feel felt) {
     List<String> words = step.exits().stream().map(Step.Exit::word).toList();
     if (!words.contains(felt.word())) {
-      throw new Astray("step " + step.id() + " says nothing about " + felt.word());
+      throw new RecordMismatchException("step " + step.id() + " says nothing about " + felt.word());
     }
     return words.indexOf(felt.word());
   }
@@ -311,7 +313,8 @@ final class Fold {
     Step step = state.position().nowhere() ? null : walk.step(state);
     if (!type.isInstance(step) || !step.id().equals(id)) {
       String here = step == null ? "the start" : step.id();
-      throw new Astray("the log goes on at step " + id + ", but the procedure stands at " + here);
+      throw new RecordMismatchException(
+          "the log goes on at step " + id + ", but the procedure stands at " + here);
     }
     return type.cast(step);
   }

@@ -14,7 +14,7 @@ import quarterturn.procedure.Fact;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Verdict;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
@@ -79,7 +79,7 @@ final class Guard {
 
   /** The reading a turn may rest on: lowest string, at pitch, settled, nothing changed since. */
   private static @Nullable Reading fresh(State state) {
-    return state.bench().held(Quantity.RELIEF) == Held.FRESH
+    return state.bench().held(Quantity.RELIEF) == Freshness.FRESH
         ? state.history().last(Which.LOWEST)
         : null;
   }

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Answer;
-import quarterturn.session.Astray;
 import quarterturn.session.Bench;
 import quarterturn.session.Event;
 import quarterturn.session.Ledger;
@@ -18,7 +17,8 @@ import quarterturn.session.Overview;
 import quarterturn.session.Passage;
 import quarterturn.session.Place;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RecordMismatchException;
+import quarterturn.session.RefusedException;
 
 /** A session in progress: the engine, the state and the ledger, with a clock that can be set. */
 public final class LiveBench implements Bench {
@@ -81,7 +81,7 @@ public final class LiveBench implements Bench {
    *
    * @param events all that is on record, not empty
    * @param elsewhere turns made on the same neck in other sessions since this one began
-   * @throws Astray when the record does not fit the procedure, or has ended
+   * @throws RecordMismatchException when the record does not fit the procedure, or has ended
    */
   public static LiveBench resume(
       Engine engine,
@@ -93,7 +93,7 @@ public final class LiveBench implements Bench {
       throws IOException {
     State state = engine.replay(events);
     if (state.pending().ended() != null) {
-      throw new Astray("this session has ended");
+      throw new RecordMismatchException("this session has ended");
     }
     Instant now = clock.instant();
     Event.Resumed resumed =
@@ -105,13 +105,13 @@ public final class LiveBench implements Bench {
   /**
    * A session that has ended, to be looked at once more; nothing is recorded.
    *
-   * @throws Astray when the record does not fit the procedure, or has not ended
+   * @throws RecordMismatchException when the record does not fit the procedure, or has not ended
    */
   public static LiveBench ended(Engine engine, String name, List<Event> events, Clock clock)
       throws IOException {
     State state = engine.replay(events);
     if (state.pending().ended() == null) {
-      throw new Astray("this session has not ended");
+      throw new RecordMismatchException("this session has not ended");
     }
     return new LiveBench(engine, more -> {}, name, clock, state);
   }
@@ -139,10 +139,10 @@ public final class LiveBench implements Bench {
   /**
    * The ways that an answer would take up to the next question; nothing is recorded.
    *
-   * @throws Refused where the answer would be
-   * @throws Astray where the procedure could not go on
+   * @throws RefusedException where the answer would be
+   * @throws RecordMismatchException where the procedure could not go on
    */
-  public List<Passage> ahead(Answer answer) throws Refused {
+  public List<Passage> ahead(Answer answer) throws RefusedException {
     Merging.Merged merged = merged(now());
     boolean back = answer instanceof Answer.Correct;
     State from = back ? state : merged.state();
@@ -154,7 +154,7 @@ public final class LiveBench implements Bench {
   }
 
   @Override
-  public void answer(Answer answer) throws Refused, IOException {
+  public void answer(Answer answer) throws RefusedException, IOException {
     Instant now = now();
     if (answer instanceof Answer.Correct) {
       Event event = engine.examine(state, own, answer, now);
@@ -229,9 +229,10 @@ public final class LiveBench implements Bench {
   }
 
   @Override
-  public void setClock(Instant at) throws Refused {
+  public void setClock(Instant at) throws RefusedException {
     if (at.isBefore(floor())) {
-      throw new Refused("\"at\" lies before the last event, which was at " + state.last() + ".");
+      throw new RefusedException(
+          "\"at\" lies before the last event, which was at " + state.last() + ".");
     }
     ahead = Duration.between(clock.instant(), at);
   }

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Step;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
 
 /**
  * Puts what a technician is told together with what is asked next, whose answer confirms both.
@@ -30,7 +30,7 @@ record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
   }
 
   /** A prompt that was merged. */
-  private record Earlier(Said said, boolean stands) {}
+  private record Earlier(PromptText said, boolean stands) {}
 
   /** What comes after a prompt that was merged. */
   private record Onward(State state, Prompt prompt, List<Event> events) {}

@@ -131,7 +131,8 @@ final class Notes {
     if (made == null || made.expected() == null) {
       return;
     }
-    String expected = "Expected after " + Own.made(made.turn()) + ": " + range(made.expected());
+    String expected =
+        "Expected after " + EngineQuestions.made(made.turn()) + ": " + range(made.expected());
     notes.add(
         expected
             + ". "

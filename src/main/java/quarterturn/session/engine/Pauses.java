@@ -11,8 +11,8 @@ import quarterturn.procedure.kind.Which;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 
@@ -100,10 +100,10 @@ record Pauses(Walk walk) {
   }
 
   /** The line that is asked for now, as a prompt. */
-  Prompt prompt(State state, Step.Pause pause, Said said) {
+  Prompt prompt(State state, Step.Pause pause, PromptText said) {
     List<Due> due = due(state, pause);
     Due now = due.get(state.position().line());
-    Said lined =
+    PromptText lined =
         said.saying(
             now.line() instanceof Step.Line.OfReading ? pause.id() : now.name(),
             said.text() + list(due, state.position().line()));
@@ -156,17 +156,17 @@ record Pauses(Walk walk) {
   /**
    * Holds what was said against the record.
    *
-   * @throws Refused where they differ, or no value was said
+   * @throws RefusedException where they differ, or no value was said
    */
-  Event examine(State state, Step.Pause pause, Answer answer, Instant now) throws Refused {
+  Event examine(State state, Step.Pause pause, Answer answer, Instant now) throws RefusedException {
     List<Due> due = due(state, pause);
     Due line = due.get(state.position().line());
     if (!answer.getClass().equals(line.answer().getClass())) {
-      throw new Refused(
+      throw new RefusedException(
           "Say the value of " + line.name() + "; the pause goes on with nothing less.");
     }
     if (!agree(line.answer(), answer)) {
-      throw new Refused(
+      throw new RefusedException(
           "On record stands "
               + line.name()
               + ": "

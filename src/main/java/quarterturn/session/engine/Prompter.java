@@ -23,7 +23,7 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
 import quarterturn.session.Stage;
 import quarterturn.unit.Turn;
 
@@ -57,7 +57,7 @@ final class Prompter {
 
   private @Nullable Next own(State state, Instant now) {
     if (state.pending().ended() != null) {
-      Said said = ended(state, state.pending().ended());
+      PromptText said = ended(state, state.pending().ended());
       String outcome = state.pending().ended().outcome();
       return show(
           state.pending().ended().handOver()
@@ -68,15 +68,18 @@ final class Prompter {
       Procedure procedure =
           library.procedure(
               state.position().nowhere() ? state.started().procedure() : state.place().procedure());
-      String recap = Own.recap(state, state.pending().away(), procedure);
-      return show(new Prompt.Tell(said(state, Own.RESUME, recap, null)));
+      String recap = EngineQuestions.recap(state, state.pending().away(), procedure);
+      return show(new Prompt.Tell(said(state, EngineQuestions.RESUME, recap, null)));
     }
     if (state.kind() == null || !library.kinds().containsKey(state.kind())) {
       return show(
-          new Prompt.Choose(said(state, Own.KIND, "What instrument is it?", null), kinds()));
+          new Prompt.Choose(
+              said(state, EngineQuestions.KIND, "What instrument is it?", null), kinds()));
     }
     if (state.style() == null) {
-      return show(new Prompt.Choose(said(state, Own.STYLE, STYLE_ASK, STYLE_WHY), styles(state)));
+      return show(
+          new Prompt.Choose(
+              said(state, EngineQuestions.STYLE, STYLE_ASK, STYLE_WHY), styles(state)));
     }
     if (state.pending().fault() != null) {
       String why =
@@ -85,7 +88,12 @@ final class Prompter {
     }
     if (state.pending().refused() != null) {
       return record(
-          new Event.Ended(now, Own.NEEDS, false, Own.NOT_FRESH, state.pending().refused()));
+          new Event.Ended(
+              now,
+              EngineQuestions.NEEDS,
+              false,
+              EngineQuestions.NOT_FRESH,
+              state.pending().refused()));
     }
     if (state.position().entering()) {
       return show(needs(state, now));
@@ -130,14 +138,14 @@ final class Prompter {
         "A stage that builds on a stale reading spoils the work after it. It is like a wall on a"
             + " moved foundation.";
     return new Prompt.Choose(
-        said(state, Own.NEEDS, text, why),
+        said(state, EngineQuestions.NEEDS, text, why),
         List.of(
-            new Prompt.Option(Own.TAKE_THE_WAY, "Take them anew now, in this order"),
-            new Prompt.Option(Own.STOP, "Stop here for now")));
+            new Prompt.Option(EngineQuestions.TAKE_THE_WAY, "Take them anew now, in this order"),
+            new Prompt.Option(EngineQuestions.STOP, "Stop here for now")));
   }
 
   private Prompt recall(State state, Event.Offered open) {
-    Said said = said(state, Own.RECALL, Recall.question(open.turn()), Recall.WHY);
+    PromptText said = said(state, EngineQuestions.RECALL, Recall.question(open.turn()), Recall.WHY);
     return new Prompt.Choose(said, Recall.options());
   }
 
@@ -148,7 +156,7 @@ final class Prompter {
     }
     Guard.Ruling ruling = null;
     if (step instanceof Step.TurnRod && state.pending().waiting() != null) {
-      Said said = said(state, step.id(), Own.REST, null);
+      PromptText said = said(state, step.id(), EngineQuestions.REST, null);
       return show(wait(state, said, state.pending().waiting(), true));
     }
     if (step instanceof Step.TurnRod turn) {
@@ -163,7 +171,8 @@ final class Prompter {
     for (Hazard hazard : hazards(step)) {
       if (!state.accepted().contains(hazard.id())) {
         // The step itself is not shown before its hazards are accepted.
-        return show(new Prompt.Caution(said(state, step.id(), Own.BEFORE, null), hazard));
+        return show(
+            new Prompt.Caution(said(state, step.id(), EngineQuestions.BEFORE, null), hazard));
       }
     }
     return next(state, step, ruling, now);
@@ -229,7 +238,7 @@ final class Prompter {
     return guard.rule(state, turn, kind, window, now);
   }
 
-  private static Prompt wait(State state, Said said, Event.WaitBegan waiting, boolean rest) {
+  private static Prompt wait(State state, PromptText said, Event.WaitBegan waiting, boolean rest) {
     boolean mayLift = state.started().role() == Role.TECHNICIAN;
     return new Prompt.Wait(said, waiting.at(), waiting.until(), rest, mayLift);
   }
@@ -248,7 +257,7 @@ final class Prompter {
     Prompt.Expected expected =
         kind == null || window == null ? null : guard.expected(state, kind, window, turn);
     Advice advice = ruling instanceof Guard.Ruling.Turns turns ? turns.advice() : null;
-    Said said = said(state, step, advice == null ? null : advice.why(), now);
+    PromptText said = said(state, step, advice == null ? null : advice.why(), now);
     if (advice != null
         && state.started().role() == Role.TECHNICIAN
         && !advice.numbers().isEmpty()) {
@@ -264,7 +273,7 @@ final class Prompter {
   }
 
   private Prompt measure(State state, Step.Measure measure, Instant now) {
-    Said said = said(state, measure, null, now);
+    PromptText said = said(state, measure, null, now);
     Kind kind = walk.kind(state);
     if (!measure.quantity().onString() || measure.which() == null || kind == null) {
       return new Prompt.Measure(said, measure.quantity(), List.of(), 0, null, null, measure.step());
@@ -287,10 +296,11 @@ final class Prompter {
         measure.step());
   }
 
-  private Said said(State state, Step step, @Nullable String moreWhy, Instant now) {
+  private PromptText said(State state, Step step, @Nullable String moreWhy, Instant now) {
     Words words = step.words();
     Turn turn = state.pending().open() == null ? lastTurn(state) : state.pending().open().turn();
-    String wait = step instanceof Step.Wait w ? Own.span(Duration.ofMinutes(w.minutes())) : "";
+    String wait =
+        step instanceof Step.Wait w ? EngineQuestions.span(Duration.ofMinutes(w.minutes())) : "";
     Fill fill =
         new Fill(
             state, library, walk.kind(state), turn, wait, atString(state, step), stale(state, now));
@@ -305,7 +315,7 @@ final class Prompter {
     if (!full.equals(text)) {
       why = why == null ? full : full + "\n" + why;
     }
-    return new Said(
+    return new PromptText(
         state.place().procedure(),
         step.id(),
         words.part(),
@@ -370,17 +380,17 @@ final class Prompter {
     return last == null ? null : last.turn();
   }
 
-  private Said said(State state, String id, String text, @Nullable String why) {
+  private PromptText said(State state, String id, String text, @Nullable String why) {
     String part = state.position().nowhere() ? "" : walk.step(state).words().part();
     String procedure =
         state.position().nowhere() ? state.started().procedure() : state.place().procedure();
     @Nullable Picture none = null;
-    return new Said(procedure, id, part, text, why, List.of(), none, List.of());
+    return new PromptText(procedure, id, part, text, why, List.of(), none, List.of());
   }
 
-  private Said ended(State state, Event.Ended ended) {
+  private PromptText ended(State state, Event.Ended ended) {
     String part = walk.step(state).words().part();
-    return new Said(
+    return new PromptText(
         state.place().procedure(),
         ended.step(),
         part,

@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Feel;
-import quarterturn.session.Astray;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
+import quarterturn.session.RecordMismatchException;
 import quarterturn.unit.Turn;
 
 /**
@@ -76,6 +76,6 @@ enum Recall {
         return recall;
       }
     }
-    throw new Astray("the log tells of a turn as no answer does");
+    throw new RecordMismatchException("the log tells of a turn as no answer does");
   }
 }

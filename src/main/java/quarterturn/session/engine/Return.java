@@ -7,7 +7,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.bench.BenchState;
 import quarterturn.procedure.bench.Detours;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Event;
 
@@ -15,7 +15,7 @@ import quarterturn.session.Event;
 record Return(Library library, Walk walk) {
   State resumed(State state, State before, Event.Resumed resumed) {
     BenchState left = before.bench();
-    boolean fresh = left.held(Quantity.RELIEF) == Held.FRESH;
+    boolean fresh = left.held(Quantity.RELIEF) == Freshness.FRESH;
     Pending.Break away = new Pending.Break(before.last(), resumed.at(), Standing.of(before), fresh);
     boolean recalling = state.pending().open() != null;
     State now =

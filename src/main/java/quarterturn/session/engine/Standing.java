@@ -3,7 +3,7 @@ package quarterturn.session.engine;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Corrections;
@@ -34,7 +34,9 @@ final class Standing {
     String where =
         open == null
             ? broken
-            : "in the middle of a rod turn, " + Own.made(open.turn()) + ", which counts as made";
+            : "in the middle of a rod turn, "
+                + EngineQuestions.made(open.turn())
+                + ", which counts as made";
     String last = read == null ? "not read" : "last read as " + read.bracket();
     return where + "; relief " + last + (turned ? ", before the last turn" : "");
   }
@@ -51,7 +53,7 @@ final class Standing {
       if (event instanceof Event.Left left) {
         return left.standing();
       }
-      boolean back = event instanceof Event.Told told && told.step().equals(Own.RESUME);
+      boolean back = event instanceof Event.Told told && told.step().equals(EngineQuestions.RESUME);
       if (!back && !(event instanceof Event.Resumed)) {
         return null;
       }
@@ -78,7 +80,7 @@ final class Standing {
       return (pitch ? "strings at pitch" : detuned ? "strings detuned" : "strings as found")
           + ", rod nut did not move";
     }
-    if (state.bench().held(Quantity.RELIEF) != Held.FRESH
+    if (state.bench().held(Quantity.RELIEF) != Freshness.FRESH
         && !state.history().turns().isEmpty()
         && readSinceTurn(state) == null) {
       if (!pitch) {

@@ -11,7 +11,7 @@ import quarterturn.craft.Temperament;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.unit.Force;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
 
 /** A set of strings by its diameters: what it pulls. */
@@ -56,7 +56,7 @@ final class Strings {
     for (String one : text.strip().split("[\\s,/-]+", -1)) {
       try {
         gauges.add(one(one));
-      } catch (NotUnderstood e) {
+      } catch (NotUnderstoodException e) {
         return null;
       }
     }

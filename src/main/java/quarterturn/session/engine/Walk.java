@@ -17,7 +17,7 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Verdict;
 import quarterturn.procedure.bench.Detours;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Event;
@@ -316,7 +316,7 @@ final class Walk {
     // Where the neck stands is not known any more, so whether to take a turn back is asked anew.
     Pending pending = state.pending().undoForgotten();
     // A reading that has only grown old is the person's pace, not the procedure's fault.
-    boolean fresh = state.bench().held(Quantity.RELIEF) == Held.FRESH;
+    boolean fresh = state.bench().held(Quantity.RELIEF) == Freshness.FRESH;
     boolean ready = state.bench().counts(Quantity.RELIEF, state.history().timely(at));
     String to = ready ? procedure(state).reread() : retune(state);
     return to(state.with(fresh ? pending : pending.putOffOnceMore()), to);

@@ -37,9 +37,10 @@ public final class EventJson {
   /**
    * The event that a JSON object stands for.
    *
-   * @throws NotAnEvent naming the event or field that is unknown, missing or of the wrong kind
+   * @throws NotAnEventException naming the event or field that is unknown, missing or of the wrong
+   *     kind
    */
-  public static Event read(JsonNode node) throws NotAnEvent {
+  public static Event read(JsonNode node) throws NotAnEventException {
     return EVENTS.read(node);
   }
 
@@ -101,7 +102,7 @@ public final class EventJson {
       }
 
       @Override
-      public Event.Before read(Fields fields) throws NotAnEvent {
+      public Event.Before read(Fields fields) throws NotAnEventException {
         return (fields.has("held") ? whole : plain).read(fields);
       }
     };

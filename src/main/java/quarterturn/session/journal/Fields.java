@@ -21,14 +21,14 @@ public final class Fields {
   private final JsonNode node;
   private final Set<String> asked = new HashSet<>();
 
-  public Fields(JsonNode node) throws NotAnEvent {
+  public Fields(JsonNode node) throws NotAnEventException {
     if (!node.isObject()) {
-      throw new NotAnEvent("it is no JSON object");
+      throw new NotAnEventException("it is no JSON object");
     }
     this.node = node;
   }
 
-  public String text(String name) throws NotAnEvent {
+  public String text(String name) throws NotAnEventException {
     JsonNode value = required(name);
     if (!value.isTextual()) {
       throw wrong(name, "text");
@@ -36,17 +36,17 @@ public final class Fields {
     return value.textValue();
   }
 
-  public @Nullable String textOrNull(String name) throws NotAnEvent {
+  public @Nullable String textOrNull(String name) throws NotAnEventException {
     return has(name) ? text(name) : null;
   }
 
   /** A text, or a number that was written without quotes, as text. */
-  public @Nullable String amountOrNull(String name) throws NotAnEvent {
+  public @Nullable String amountOrNull(String name) throws NotAnEventException {
     return has(name) && required(name).isNumber() ? required(name).asText() : textOrNull(name);
   }
 
   /** The fields of an object in this one. */
-  public @Nullable Fields fieldsOrNull(String name) throws NotAnEvent {
+  public @Nullable Fields fieldsOrNull(String name) throws NotAnEventException {
     if (!has(name)) {
       return null;
     }
@@ -56,7 +56,7 @@ public final class Fields {
     return new Fields(required(name));
   }
 
-  public int whole(String name) throws NotAnEvent {
+  public int whole(String name) throws NotAnEventException {
     JsonNode value = required(name);
     if (!value.isInt()) {
       throw wrong(name, "a whole number");
@@ -64,15 +64,15 @@ public final class Fields {
     return value.intValue();
   }
 
-  public @Nullable Integer wholeOrNull(String name) throws NotAnEvent {
+  public @Nullable Integer wholeOrNull(String name) throws NotAnEventException {
     return has(name) ? (Integer) whole(name) : null;
   }
 
-  public double number(String name) throws NotAnEvent {
+  public double number(String name) throws NotAnEventException {
     return number(name, required(name));
   }
 
-  public boolean yesOrNo(String name) throws NotAnEvent {
+  public boolean yesOrNo(String name) throws NotAnEventException {
     JsonNode value = required(name);
     if (!value.isBoolean()) {
       throw wrong(name, "true or false");
@@ -80,7 +80,7 @@ public final class Fields {
     return value.booleanValue();
   }
 
-  public Instant instant(String name) throws NotAnEvent {
+  public Instant instant(String name) throws NotAnEventException {
     try {
       return Instant.parse(text(name));
     } catch (DateTimeException e) {
@@ -89,7 +89,7 @@ public final class Fields {
   }
 
   /** One of the values of an enum, by its word. */
-  public <T> T word(String name, T[] values, Function<T, String> word) throws NotAnEvent {
+  public <T> T word(String name, T[] values, Function<T, String> word) throws NotAnEventException {
     String text = text(name);
     for (T value : values) {
       if (word.apply(value).equals(text)) {
@@ -100,12 +100,12 @@ public final class Fields {
   }
 
   public <T> @Nullable T wordOrNull(String name, T[] values, Function<T, String> word)
-      throws NotAnEvent {
+      throws NotAnEventException {
     return has(name) ? word(name, values, word) : null;
   }
 
   /** Two bounds in millimetres, null for one that is open. */
-  public Bracket bracket(String name) throws NotAnEvent {
+  public Bracket bracket(String name) throws NotAnEventException {
     JsonNode pair = required(name);
     if (!pair.isArray() || pair.size() != 2) {
       throw wrong(name, "two bounds");
@@ -117,21 +117,21 @@ public final class Fields {
         high.isNull() ? Double.POSITIVE_INFINITY : number(name, high));
   }
 
-  public List<Integer> wholes(String name) throws NotAnEvent {
+  public List<Integer> wholes(String name) throws NotAnEventException {
     return list(name, "whole numbers", JsonNode::isInt, JsonNode::intValue);
   }
 
-  public List<Double> numbers(String name) throws NotAnEvent {
+  public List<Double> numbers(String name) throws NotAnEventException {
     return list(name, "numbers", JsonNode::isNumber, JsonNode::doubleValue);
   }
 
-  public List<String> texts(String name) throws NotAnEvent {
+  public List<String> texts(String name) throws NotAnEventException {
     return list(name, "words", JsonNode::isTextual, JsonNode::textValue);
   }
 
   private <T> List<T> list(
       String name, String wanted, Predicate<JsonNode> fits, Function<JsonNode, T> value)
-      throws NotAnEvent {
+      throws NotAnEventException {
     List<T> out = new ArrayList<>();
     for (JsonNode item : list(name)) {
       if (!fits.test(item)) {
@@ -143,7 +143,7 @@ public final class Fields {
   }
 
   /** Values that are objects of their own. */
-  public <T> List<T> list(String name, ObjectJson<T> json) throws NotAnEvent {
+  public <T> List<T> list(String name, ObjectJson<T> json) throws NotAnEventException {
     List<T> out = new ArrayList<>();
     for (JsonNode item : list(name)) {
       out.add(json.read(item));
@@ -151,7 +151,7 @@ public final class Fields {
     return out;
   }
 
-  private JsonNode list(String name) throws NotAnEvent {
+  private JsonNode list(String name) throws NotAnEventException {
     JsonNode value = required(name);
     if (!value.isArray()) {
       throw wrong(name, "a list");
@@ -160,16 +160,16 @@ public final class Fields {
   }
 
   /** Call last: a field nobody asked for may mean something, so it is not passed over. */
-  public void nothingElse() throws NotAnEvent {
+  public void nothingElse() throws NotAnEventException {
     for (String name : (Iterable<String>) node::fieldNames) {
       if (!asked.contains(name)) {
-        throw new NotAnEvent("it has an unknown field \"" + Printable.of(name) + "\"");
+        throw new NotAnEventException("it has an unknown field \"" + Printable.of(name) + "\"");
       }
     }
   }
 
   /** The mapping under a name. */
-  public JsonNode object(String name) throws NotAnEvent {
+  public JsonNode object(String name) throws NotAnEventException {
     JsonNode mapping = required(name);
     if (!mapping.isObject()) {
       throw wrong(name, "a mapping");
@@ -182,23 +182,23 @@ public final class Fields {
     return node.has(name);
   }
 
-  private JsonNode required(String name) throws NotAnEvent {
+  private JsonNode required(String name) throws NotAnEventException {
     asked.add(name);
     JsonNode value = node.get(name);
     if (value == null) {
-      throw new NotAnEvent("its field \"" + name + "\" is missing");
+      throw new NotAnEventException("its field \"" + name + "\" is missing");
     }
     return value;
   }
 
-  private static double number(String name, JsonNode value) throws NotAnEvent {
+  private static double number(String name, JsonNode value) throws NotAnEventException {
     if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
       throw wrong(name, "a number");
     }
     return value.doubleValue();
   }
 
-  private static NotAnEvent wrong(String name, String wanted) {
-    return new NotAnEvent("its field \"" + name + "\" must be " + wanted);
+  private static NotAnEventException wrong(String name, String wanted) {
+    return new NotAnEventException("its field \"" + name + "\" must be " + wanted);
   }
 }

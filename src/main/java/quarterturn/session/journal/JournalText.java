@@ -60,7 +60,7 @@ final class JournalText {
     private final List<Event> events = new ArrayList<>();
 
     @Override
-    public void take(byte[] bytes, int line, String before) throws NotAnEvent {
+    public void take(byte[] bytes, int line, String before) throws NotAnEventException {
       if (line == 1) {
         header = header(bytes);
       } else {
@@ -68,7 +68,7 @@ final class JournalText {
       }
     }
 
-    private static Journal.Header header(byte[] line) throws NotAnEvent {
+    private static Journal.Header header(byte[] line) throws NotAnEventException {
       Fields f = new Fields(SummedLines.header(line, FORMAT, "a session"));
       Journal.Header header =
           new Journal.Header(

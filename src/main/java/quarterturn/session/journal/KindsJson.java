@@ -56,11 +56,11 @@ public final class KindsJson<T> implements ObjectJson<T> {
   }
 
   @Override
-  public T read(Fields fields) throws NotAnEvent {
+  public T read(Fields fields) throws NotAnEventException {
     String name = fields.text(field);
     ObjectJson<T> kind = byName.get(name);
     if (kind == null) {
-      throw new NotAnEvent("its " + field + " \"" + Printable.of(name) + "\" is unknown");
+      throw new NotAnEventException("its " + field + " \"" + Printable.of(name) + "\" is unknown");
     }
     return kind.read(fields);
   }

@@ -16,9 +16,9 @@ public interface ObjectJson<T> {
   /**
    * The value whose fields these are; fields that it does not ask for are let be.
    *
-   * @throws NotAnEvent naming a field that is unknown, missing or of the wrong kind
+   * @throws NotAnEventException naming a field that is unknown, missing or of the wrong kind
    */
-  T read(Fields fields) throws NotAnEvent;
+  T read(Fields fields) throws NotAnEventException;
 
   /** A value as an object of its own. */
   default ObjectNode write(T value) {
@@ -30,9 +30,9 @@ public interface ObjectJson<T> {
   /**
    * The value that an object stands for, which has no other fields.
    *
-   * @throws NotAnEvent naming a field that is unknown, missing or of the wrong kind
+   * @throws NotAnEventException naming a field that is unknown, missing or of the wrong kind
    */
-  default T read(JsonNode object) throws NotAnEvent {
+  default T read(JsonNode object) throws NotAnEventException {
     Fields fields = new Fields(object);
     try {
       T value = read(fields);
@@ -40,7 +40,7 @@ public interface ObjectJson<T> {
       return value;
     } catch (IllegalArgumentException e) {
       // A bracket, a turn or a reference that its own record refuses.
-      throw new NotAnEvent(String.valueOf(e.getMessage()));
+      throw new NotAnEventException(String.valueOf(e.getMessage()));
     }
   }
 }

@@ -27,7 +27,7 @@ final class RecordJson<R extends Record> implements ObjectJson<R> {
       }
     }
 
-    @Nullable Object read(Fields fields) throws NotAnEvent {
+    @Nullable Object read(Fields fields) throws NotAnEventException {
       if (optional && !fields.has(name)) {
         return component.getReturnType() == List.class ? List.of() : null;
       }
@@ -62,7 +62,7 @@ final class RecordJson<R extends Record> implements ObjectJson<R> {
   }
 
   @Override
-  public R read(Fields fields) throws NotAnEvent {
+  public R read(Fields fields) throws NotAnEventException {
     @Nullable Object[] values = new @Nullable Object[parts.size()];
     for (int i = 0; i < values.length; i++) {
       values[i] = parts.get(i).read(fields);

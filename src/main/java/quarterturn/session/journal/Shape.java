@@ -15,6 +15,6 @@ record Shape<T>(Writer<T> writer, Reader<T> reader) {
 
   /** Reads the value that stands under a name. */
   interface Reader<T> {
-    T read(Fields fields, String name) throws NotAnEvent;
+    T read(Fields fields, String name) throws NotAnEventException;
   }
 }

@@ -40,9 +40,9 @@ public final class SummedLines {
      *
      * @param line counted from one
      * @param before the sum of the line before it; empty before the first
-     * @throws NotAnEvent saying why it can't be used
+     * @throws NotAnEventException saying why it can't be used
      */
-    void take(byte[] bytes, int line, String before) throws NotAnEvent;
+    void take(byte[] bytes, int line, String before) throws NotAnEventException;
   }
 
   /**
@@ -88,7 +88,7 @@ public final class SummedLines {
       byte[] bytes = Arrays.copyOfRange(file, start, end);
       try {
         taker.take(bytes, line, sum);
-      } catch (NotAnEvent e) {
+      } catch (NotAnEventException e) {
         return new Scan(start, sum, damaged(name, line, String.valueOf(e.getMessage())), line);
       }
       sum = statedSum(bytes);
@@ -97,18 +97,18 @@ public final class SummedLines {
   }
 
   /** The object that a line stands for, its sum unchecked and still in it. */
-  public static ObjectNode parse(byte[] line) throws NotAnEvent {
+  public static ObjectNode parse(byte[] line) throws NotAnEventException {
     try {
       JsonNode node = JsonTree.of(line);
       if (node instanceof ObjectNode object) {
         return object;
       }
-      throw new NotAnEvent("it is no JSON object");
+      throw new NotAnEventException("it is no JSON object");
     } catch (JsonProcessingException e) {
-      throw new NotAnEvent("it is no whole JSON object");
+      throw new NotAnEventException("it is no whole JSON object");
     } catch (IOException e) {
       // Bytes that are no UTF-8 come out here.
-      throw new NotAnEvent("it is no readable text");
+      throw new NotAnEventException("it is no readable text");
     }
   }
 
@@ -118,21 +118,21 @@ public final class SummedLines {
    * @param format the newest that is read
    * @param of what a file of it holds, as in "a session"
    */
-  public static ObjectNode header(byte[] line, int format, String of) throws NotAnEvent {
+  public static ObjectNode header(byte[] line, int format, String of) throws NotAnEventException {
     ObjectNode node = parse(line);
     JsonNode version = node.path("quarterturn");
     if (version.isInt() && version.intValue() > format) {
       // Looked at first: a newer format may well reckon its sums in another way.
-      throw new NotAnEvent(
+      throw new NotAnEventException(
           "the file is in format %d and this program reads format %d: use a newer quarterturn"
               .formatted(version.intValue(), format));
     }
     if (version.isMissingNode()) {
-      throw new NotAnEvent("the file does not begin like " + of + " of quarterturn");
+      throw new NotAnEventException("the file does not begin like " + of + " of quarterturn");
     }
     check(line, "");
     if (new Fields(node).whole("quarterturn") != format) {
-      throw new NotAnEvent("format " + version + " is unknown");
+      throw new NotAnEventException("format " + version + " is unknown");
     }
     node.remove(List.of("quarterturn", "sum"));
     return node;
@@ -143,11 +143,11 @@ public final class SummedLines {
    *
    * @param n the number it should have
    */
-  public static ObjectNode numbered(byte[] line, int n, String before) throws NotAnEvent {
+  public static ObjectNode numbered(byte[] line, int n, String before) throws NotAnEventException {
     ObjectNode node = parse(line);
     JsonNode stated = node.path("n");
     if (stated.isInt() && stated.intValue() != n) {
-      throw new NotAnEvent(
+      throw new NotAnEventException(
           "here event %d should stand, and event %d does: lines were removed, doubled or moved"
               .formatted(n, stated.intValue()));
     }
@@ -156,11 +156,11 @@ public final class SummedLines {
     return node;
   }
 
-  private static void check(byte[] line, String before) throws NotAnEvent {
+  private static void check(byte[] line, String before) throws NotAnEventException {
     int body = Math.max(0, line.length - TAIL);
     String tail = new String(line, body, line.length - body, StandardCharsets.ISO_8859_1);
     if (!tail.equals(SUM + sum(before, line, body) + "\"}")) {
-      throw new NotAnEvent(
+      throw new NotAnEventException(
           "it does not agree with its sum: something changed it, or the line before");
     }
   }

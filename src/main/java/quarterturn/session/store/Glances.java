@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
-import quarterturn.session.engine.Own;
+import quarterturn.session.engine.EngineQuestions;
 import quarterturn.session.journal.Journal;
 
 /** Makes a {@link Store.Glance} from what a journal says. */
@@ -17,7 +17,7 @@ final class Glances {
   static Store.Glance of(String name, Journal.Contents contents) {
     List<Event> events = Corrections.standing(contents.events());
     Event.Started started = last(events, Event.Started.class, e -> true);
-    Event.Chose kind = last(events, Event.Chose.class, e -> e.step().equals(Own.KIND));
+    Event.Chose kind = last(events, Event.Chose.class, e -> e.step().equals(EngineQuestions.KIND));
     Event.Left left = last(events, Event.Left.class, e -> true);
     Event waiting = last(events, Event.class, Glances::waits);
     Journal.Header header = contents.header();

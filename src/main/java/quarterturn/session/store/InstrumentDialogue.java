@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Asks for an instrument's facts, one after the other. */
 public final class InstrumentDialogue implements Dialogue {
@@ -98,7 +98,7 @@ public final class InstrumentDialogue implements Dialogue {
       if (before != null) {
         traits.put(trait, before);
       }
-      throw new NotUnderstood(complaint);
+      throw new NotUnderstoodException(complaint);
     }
     if (typed.isEmpty()) {
       return Taken.SILENTLY;
@@ -128,7 +128,7 @@ public final class InstrumentDialogue implements Dialogue {
         Traits.check(trait, text, kind());
       }
       return null;
-    } catch (NotUnderstood e) {
+    } catch (NotUnderstoodException e) {
       return String.valueOf(e.getMessage());
     }
   }

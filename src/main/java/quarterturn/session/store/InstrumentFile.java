@@ -28,7 +28,7 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.session.Instrument;
 import quarterturn.session.journal.Fields;
 import quarterturn.session.journal.Folders;
-import quarterturn.session.journal.NotAnEvent;
+import quarterturn.session.journal.NotAnEventException;
 import quarterturn.unit.Printable;
 
 /** An instrument's YAML file, which its owner may read and edit. */
@@ -157,12 +157,12 @@ final class InstrumentFile {
       String where = e.getLocation() == null ? "" : ":" + e.getLocation().getLineNr();
       String first = String.valueOf(e.getOriginalMessage()).lines().findFirst().orElse("");
       throw new IOException(name + where + " is no YAML: " + Printable.of(first), e);
-    } catch (NotAnEvent | IllegalArgumentException e) {
+    } catch (NotAnEventException | IllegalArgumentException e) {
       throw new IOException(name + ": " + e.getMessage(), e);
     }
   }
 
-  private static Instrument instrument(JsonNode node) throws NotAnEvent {
+  private static Instrument instrument(JsonNode node) throws NotAnEventException {
     Fields f = new Fields(node);
     Map<Trait, String> typed = new EnumMap<>(Trait.class);
     String name = f.text("name");
@@ -191,12 +191,13 @@ final class InstrumentFile {
 
   /** A wrong value is told with the field that has it. */
   private static void checked(Map<Trait, String> typed, Trait trait, @Nullable String text)
-      throws NotAnEvent {
+      throws NotAnEventException {
     if (text != null) {
       try {
         Traits.check(trait, text);
       } catch (IllegalArgumentException e) {
-        throw new NotAnEvent("its field \"" + trait.word() + "\" is wrong: " + e.getMessage());
+        throw new NotAnEventException(
+            "its field \"" + trait.word() + "\" is wrong: " + e.getMessage());
       }
       typed.put(trait, text);
     }

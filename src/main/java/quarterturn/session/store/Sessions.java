@@ -13,19 +13,19 @@ import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.check.Checker;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.Shelf;
-import quarterturn.session.Astray;
 import quarterturn.session.Due;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
+import quarterturn.session.RecordMismatchException;
 import quarterturn.session.engine.CarriedOn;
 import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.session.journal.Journal;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Opens sessions: the store, the shelf of procedures and the clock in one place. */
 public record Sessions(Store store, @Nullable Path own, Clock clock) {
@@ -50,42 +50,42 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
     }
   }
 
-  public Library library(String procedure) throws IOException, Unreadable {
+  public Library library(String procedure) throws IOException, UnreadableException {
     return new Shelf(own).load(procedure);
   }
 
   /** What procedures are held to, without any procedure. */
-  public Library rules() throws IOException, Unreadable {
+  public Library rules() throws IOException, UnreadableException {
     return new Shelf(own).rules();
   }
 
   /** {@code procedure}, or the usual one where none is named. */
-  public String named(@Nullable String procedure) throws IOException, Unreadable {
+  public String named(@Nullable String procedure) throws IOException, UnreadableException {
     return procedure != null ? procedure : rules().results().usual();
   }
 
   /** A library to run from: one with findings is refused. */
-  public Library proven(String procedure) throws IOException, Unreadable {
+  public Library proven(String procedure) throws IOException, UnreadableException {
     return Checker.proven(new Shelf(own), procedure);
   }
 
   /**
    * Starts a session; its beginning is on disk when this returns.
    *
-   * @throws NotUnderstood when the kind or the instrument does not exist
+   * @throws NotUnderstoodException when the kind or the instrument does not exist
    */
-  public Opened start(Wish wish) throws IOException, Unreadable {
+  public Opened start(Wish wish) throws IOException, UnreadableException {
     Closing held = new Closing();
     try {
       return started(wish, null, held);
-    } catch (IOException | Unreadable | RuntimeException e) {
+    } catch (IOException | UnreadableException | RuntimeException e) {
       held.close();
       throw e;
     }
   }
 
   private Opened started(Wish wish, @Nullable CarriedOn from, Closing held)
-      throws IOException, Unreadable {
+      throws IOException, UnreadableException {
     Library library = proven(wish.procedure());
     Procedure procedure = library.main();
     Instrument instrument = wish.instrument() == null ? null : store.instrument(wish.instrument());
@@ -140,17 +140,17 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
    * Takes a session up again. One whose record does not fit its procedure any more is ended, and a
    * new one goes on in its place.
    */
-  public Opened resume(String session) throws IOException, Unreadable {
+  public Opened resume(String session) throws IOException, UnreadableException {
     Closing held = new Closing();
     try {
       return resumed(session, held);
-    } catch (IOException | Unreadable | RuntimeException e) {
+    } catch (IOException | UnreadableException | RuntimeException e) {
       held.close();
       throw e;
     }
   }
 
-  private Opened resumed(String session, Closing held) throws IOException, Unreadable {
+  private Opened resumed(String session, Closing held) throws IOException, UnreadableException {
     Journal journal = held.keep(store.open(session));
     Journal.Contents contents = journal.found();
     if (contents.header() == null || contents.events().isEmpty()) {
@@ -167,7 +167,7 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
       LiveBench bench =
           LiveBench.resume(engine, journal::append, session, contents.events(), elsewhere, clock);
       return new Opened(session, bench, held, contents.notice());
-    } catch (Astray e) {
+    } catch (RecordMismatchException e) {
       CarriedOn from = CarriedOn.of(session, contents.events(), elsewhere);
       Event.Started was = from.started();
       Wish wish =
@@ -179,7 +179,7 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
   }
 
   /** What is due and will be, the soonest first. No procedure is read for it. */
-  public List<Due> dues(Instant now) throws IOException, Unreadable {
+  public List<Due> dues(Instant now) throws IOException, UnreadableException {
     return Dues.of(store.sessions(), store.instrumentNames(), rules().limits().rechecks(), now);
   }
 
@@ -187,11 +187,11 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
   public String onlyUnfinished() throws IOException {
     List<Store.Glance> open = unfinished();
     if (open.isEmpty()) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "there is no unfinished session; start one: quarterturn start relief");
     }
     if (open.size() > 1) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "there are "
               + open.size()
               + " unfinished sessions; name one: "

@@ -26,14 +26,14 @@ import quarterturn.session.PastTurns;
 import quarterturn.session.journal.Folders;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.journal.JournalLock;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /**
  * The data folder: {@code sessions/NAME.jsonl} and {@code instruments/NAME.yaml}.
  *
- * <p>Names come from the user and are checked ({@link NotUnderstood} says what a name may be), so
- * none leads out of the folder. Nothing is made on disk before something is written.
+ * <p>Names come from the user and are checked ({@link NotUnderstoodException} says what a name may
+ * be), so none leads out of the folder. Nothing is made on disk before something is written.
  */
 public final class Store {
   private static final String SESSION = ".jsonl";
@@ -82,7 +82,8 @@ public final class Store {
 
   private static Path home(String userHome) {
     if (userHome.isBlank() || userHome.equals("?")) {
-      throw new NotUnderstood("the home folder is unknown; name a data folder with --data DIR");
+      throw new NotUnderstoodException(
+          "the home folder is unknown; name a data folder with --data DIR");
     }
     return Path.of(userHome);
   }
@@ -251,7 +252,7 @@ public final class Store {
   /**
    * Checks a name for a new instrument.
    *
-   * @throws NotUnderstood where it can't be one
+   * @throws NotUnderstoodException where it can't be one
    * @throws IOException where it is taken
    */
   public void checkFree(String name) throws IOException {

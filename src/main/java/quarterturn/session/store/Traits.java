@@ -23,7 +23,7 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.session.Instrument;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
 import quarterturn.unit.Printable;
 
@@ -81,12 +81,12 @@ public final class Traits {
    * An instrument by its facts.
    *
    * @param typed a text for each fact that is known, its kind among them
-   * @throws NotUnderstood saying what is allowed
+   * @throws NotUnderstoodException saying what is allowed
    */
   public static Instrument instrument(String name, Instant created, Map<Trait, String> typed) {
     String kind = typed.get(Trait.KIND);
     if (kind == null) {
-      throw new NotUnderstood("an instrument needs a kind");
+      throw new NotUnderstoodException("an instrument needs a kind");
     }
     Instrument.Build build =
         new Instrument.Build(
@@ -127,7 +127,7 @@ public final class Traits {
   /**
    * Checks one fact by itself.
    *
-   * @throws NotUnderstood saying what is allowed
+   * @throws NotUnderstoodException saying what is allowed
    */
   static void check(Trait trait, String text) {
     Map<Trait, String> typed = new EnumMap<>(Trait.class);
@@ -139,14 +139,14 @@ public final class Traits {
   /**
    * Checks one fact by itself and against the kind.
    *
-   * @throws NotUnderstood saying what is allowed
+   * @throws NotUnderstoodException saying what is allowed
    */
   public static void check(Trait trait, String text, Kind kind) {
     check(trait, text);
     if (trait == Trait.JOINT_FRET) {
       int fret = fret(text);
       if (fret <= kind.readAt() || fret > kind.frets()) {
-        throw new NotUnderstood(
+        throw new NotUnderstoodException(
             "the joint fret of %s lies between %d and %d, not %d"
                 .formatted(kind.id(), kind.readAt() + 1, kind.frets(), fret));
       }
@@ -160,7 +160,7 @@ public final class Traits {
   private static void strings(Kind kind, String what, int given) {
     int strings = kind.strings().size();
     if (given != strings) {
-      throw new NotUnderstood(
+      throw new NotUnderstoodException(
           "%s has %d strings; give as many %s, not %d".formatted(kind.id(), strings, what, given));
     }
   }
@@ -172,7 +172,8 @@ public final class Traits {
   private static Integer fret(String text) {
     String number = text.strip();
     if (!number.matches("\\d{1,3}")) {
-      throw new NotUnderstood("\"" + Printable.of(text) + "\" is not a fret; type for example 17");
+      throw new NotUnderstoodException(
+          "\"" + Printable.of(text) + "\" is not a fret; type for example 17");
     }
     return Integer.valueOf(number);
   }
@@ -184,7 +185,7 @@ public final class Traits {
         return value;
       }
     }
-    throw new NotUnderstood(
+    throw new NotUnderstoodException(
         "\""
             + Printable.of(text)
             + "\" is none of "

@@ -6,7 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import quarterturn.craft.StringGauge;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * Diameters of a set of strings as people type them: {@code .105 .085 .065 .045}, {@code 0.25, 0.33
@@ -30,7 +30,7 @@ final class WireList {
   /**
    * Reads a set.
    *
-   * @throws NotUnderstood with what is allowed
+   * @throws NotUnderstoodException with what is allowed
    */
   static List<Length> parse(String typed) {
     WireList list = new WireList();

@@ -22,10 +22,10 @@ import quarterturn.lesson.Plan;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
-import quarterturn.session.Astray;
 import quarterturn.session.Bench;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
+import quarterturn.session.RecordMismatchException;
 import quarterturn.session.engine.Answers;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
@@ -93,7 +93,8 @@ class ChangedProcedureTest {
     Event.Ended ended = ended(MID_TURN);
     assertThat(ended.outcome()).isEqualTo("procedure-changed");
     assertThat(ended.handOver()).isFalse();
-    Astray over = assertThrows(Astray.class, () -> sessions().resume(MID_TURN));
+    RecordMismatchException over =
+        assertThrows(RecordMismatchException.class, () -> sessions().resume(MID_TURN));
     assertThat(over).hasMessageThat().contains("has ended");
   }
 

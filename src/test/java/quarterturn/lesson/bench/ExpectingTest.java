@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.lesson.Direction;
 import quarterturn.lesson.Prediction;
 import quarterturn.procedure.kind.Quantity;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class ExpectingTest {
   private static final Expecting READING = Expecting.of(Quantity.RELIEF, true);
@@ -79,7 +79,7 @@ class ExpectingTest {
         "''|Which way",
       })
   void aSlipIsNamedAndNothingIsTaken(String line, String says) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> READING.with(line));
+    NotUnderstoodException e = assertThrows(NotUnderstoodException.class, () -> READING.with(line));
     assertThat(e).hasMessageThat().contains(says);
   }
 }

@@ -32,7 +32,7 @@ import quarterturn.procedure.Feel;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.unit.Bracket;
@@ -238,7 +238,7 @@ class StoredSessionsTest {
     session.stop("the string creaks");
     Gate.Stopped stopped = (Gate.Stopped) session.gate();
     assertThat(stopped.stop().what()).isEqualTo("the string creaks");
-    Refused e = assertThrows(Refused.class, () -> session.answer(reading));
+    RefusedException e = assertThrows(RefusedException.class, () -> session.answer(reading));
     assertThat(e).hasMessageThat().contains("has stopped");
     release("board-a", plan, stopped.stop());
     release("board-b", plan, stopped.stop());

@@ -28,7 +28,7 @@ import quarterturn.lesson.Order;
 import quarterturn.lesson.Proof;
 import quarterturn.lesson.Ref;
 import quarterturn.lesson.WriterLog;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 class BoardTest {
   @TempDir Path folder;
@@ -85,20 +85,21 @@ class BoardTest {
   void aHoldIsReleasedByTheValueAlone() throws Exception {
     try (Board board = open("board")) {
       for (String wrong : List.of("", "ok", "loosen 1/8", "tighten 1/4", "0.30 to 0.35")) {
-        assertThrows(Refused.class, () -> board.release("red", wrong), wrong);
+        assertThrows(RefusedException.class, () -> board.release("red", wrong), wrong);
       }
       assertWithMessage("what is refused is not written").that(board.look().unanswered()).isEmpty();
       assertThat(board.release("red", "tighten 1/8"))
           .isEqualTo("Released Red: the turn, read back before it is made.");
       assertThat(board.sight().unanswered()).hasSize(1);
-      Refused again = assertThrows(Refused.class, () -> board.release("red", "tighten 1/8"));
+      RefusedException again =
+          assertThrows(RefusedException.class, () -> board.release("red", "tighten 1/8"));
       assertThat(again)
           .hasMessageThat()
           .isEqualTo("Red was let go on by board already; it has not looked yet.");
       InventedLesson.take(folder, watch.now);
       assertThat(bench(board, "red").keptBy()).isEmpty();
       assertThat(board.sight().unanswered()).isEmpty();
-      assertThat(assertThrows(Refused.class, () -> board.release("red", "")))
+      assertThat(assertThrows(RefusedException.class, () -> board.release("red", "")))
           .hasMessageThat()
           .isEqualTo("Nothing keeps Red.");
     }
@@ -154,7 +155,7 @@ class BoardTest {
               InventedLesson.logs().stream()
                   .filter(log -> !Objects.requireNonNull(log.header()).writer().equals("blue"))
                   .toList());
-      assertThat(assertThrows(Refused.class, () -> board.release("blue", "", before)))
+      assertThat(assertThrows(RefusedException.class, () -> board.release("blue", "", before)))
           .hasMessageThat()
           .isEqualTo(
               "Not done: Blue was stopped just now: It creaked. Look there first, then release it"
@@ -167,7 +168,7 @@ class BoardTest {
   @Test
   void aBenchIsHeldAndLetGoOn() throws Exception {
     try (Board board = open("board")) {
-      assertThrows(Refused.class, () -> board.hold("green", "  "));
+      assertThrows(RefusedException.class, () -> board.hold("green", "  "));
       assertThat(board.hold("green", "Look here.")).isEqualTo("Held Green.");
       assertThat(board.hold(null, "All look here.")).isEqualTo("Held every bench.");
       InventedLesson.take(folder, watch.now);
@@ -193,7 +194,7 @@ class BoardTest {
       InventedLesson.take(folder, watch.now);
       assertThat(bench(board, "red").standing("Ana"))
           .isEqualTo(new Levels.Standing(Level.OWN, 0, false));
-      assertThrows(Refused.class, () -> board.level("red", "Cleo", Level.OWN, null));
+      assertThrows(RefusedException.class, () -> board.level("red", "Cleo", Level.OWN, null));
     }
   }
 
@@ -244,10 +245,10 @@ class BoardTest {
       board.look();
       assertThat(written).hasSize(1);
       assertThat(board.sheets()).isEqualTo("The sheets are in sheets-2.");
-      assertThat(assertThrows(Refused.class, board::end))
+      assertThat(assertThrows(RefusedException.class, board::end))
           .hasMessageThat()
           .contains("ended already");
-      assertThrows(Refused.class, () -> board.hold("red", "Look here."));
+      assertThrows(RefusedException.class, () -> board.hold("red", "Look here."));
     }
   }
 

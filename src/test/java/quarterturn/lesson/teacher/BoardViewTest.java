@@ -27,7 +27,7 @@ import quarterturn.lesson.Ref;
 import quarterturn.lesson.StepSpread;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.WriterLog;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 class BoardViewTest {
   private static final LessonEvent HELD =
@@ -145,17 +145,19 @@ class BoardViewTest {
   }
 
   @Test
-  void aBoardIsToldBeforeItWritesWhatABenchWouldNotTake() throws Refused {
+  void aBoardIsToldBeforeItWritesWhatABenchWouldNotTake() throws RefusedException {
     BenchLesson lesson = BenchLesson.of("bench-a", Level.WORKED, List.of(came("Ana"), HELD));
     Ref hold = new Ref("bench-a", 2);
-    Refused e =
+    RefusedException e =
         assertThrows(
-            Refused.class, () -> Orders.to(lesson, new Order.Release(hold, Demo.gap(0.35)), T));
+            RefusedException.class,
+            () -> Orders.to(lesson, new Order.Release(hold, Demo.gap(0.35)), T));
     assertThat(e).hasMessageThat().contains("read it again");
     Order right = new Order.Release(hold, Demo.GAP);
     assertThat(Orders.to(lesson, right, T)).isEqualTo(new LessonEvent.Ordered(T, "bench-a", right));
     assertThrows(
-        Refused.class, () -> Orders.to(lesson, new Order.SetLevel("Zoe", Level.OWN, false), T));
+        RefusedException.class,
+        () -> Orders.to(lesson, new Order.SetLevel("Zoe", Level.OWN, false), T));
   }
 
   /** A turn lies between, so that the two are no readings of one gap. */

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import quarterturn.lesson.Demo;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.WriterLog;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 
 class CalledTest {
   private static final List<BoardView.Row> ROWS =
@@ -30,29 +30,29 @@ class CalledTest {
     return Demo.bench(writer, all);
   }
 
-  private static String bench(String typed) throws Refused {
+  private static String bench(String typed) throws RefusedException {
     Called.Bench found = Called.bench(ROWS, typed);
     return found.row().bench().bench() + "|" + found.rest();
   }
 
-  private static String student(String typed) throws Refused {
+  private static String student(String typed) throws RefusedException {
     Called.Student found = Called.student(ROWS, typed);
     return found.row().bench().bench() + "|" + found.name() + "|" + found.rest();
   }
 
   private static String refused(String typed) {
-    return String.valueOf(assertThrows(Refused.class, () -> bench(typed)).getMessage());
+    return String.valueOf(assertThrows(RefusedException.class, () -> bench(typed)).getMessage());
   }
 
   @Test
-  void theLongestNameThatALineBeginsWithIsMeant() throws Refused {
+  void theLongestNameThatALineBeginsWithIsMeant() throws RefusedException {
     assertThat(bench("by the door 0.30 to 0.35")).isEqualTo("a|0.30 to 0.35");
     assertThat(bench("By The Door left 0.30")).isEqualTo("b|0.30");
     assertThat(refused("by the doors")).startsWith("No bench is called");
   }
 
   @Test
-  void anIdIsAName() throws Refused {
+  void anIdIsAName() throws RefusedException {
     assertThat(bench("c")).isEqualTo("c|");
     assertThat(refused("Window")).isEqualTo("More than one bench is called so; type one of c, d.");
   }
@@ -62,20 +62,20 @@ class CalledTest {
     assertThat(refused("roof"))
         .contains("There are: By the door, By the door left, Window, Window");
     assertThat(refused(" ")).startsWith("Say which bench");
-    assertThat(assertThrows(Refused.class, () -> Called.bench(List.of(), "a")))
+    assertThat(assertThrows(RefusedException.class, () -> Called.bench(List.of(), "a")))
         .hasMessageThat()
         .isEqualTo("No bench has joined yet.");
   }
 
   @Test
-  void aStudentIsFoundWhereTheySit() throws Refused {
+  void aStudentIsFoundWhereTheySit() throws RefusedException {
     assertThat(student("ben own")).isEqualTo("a|Ben|own");
     assertThat(student("Ana Lou own")).isEqualTo("b|Ana Lou|own");
     assertThat(student("b Ana own")).isEqualTo("b|Ana|own");
     assertThat(student("Cleo")).isEqualTo("d|Cleo|");
-    Refused twice = assertThrows(Refused.class, () -> student("Ana own"));
+    RefusedException twice = assertThrows(RefusedException.class, () -> student("Ana own"));
     assertThat(twice).hasMessageThat().contains("put the bench before it");
-    Refused nobody = assertThrows(Refused.class, () -> student("Zoe own"));
+    RefusedException nobody = assertThrows(RefusedException.class, () -> student("Zoe own"));
     assertThat(nobody).hasMessageThat().contains("Ana, Ana, Ana Lou, Ben, Cleo, Cleo");
   }
 }

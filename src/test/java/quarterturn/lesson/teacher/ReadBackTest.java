@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.lesson.Demo;
 import quarterturn.lesson.Value;
 import quarterturn.unit.Bracket;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 class ReadBackTest {
@@ -66,16 +66,17 @@ class ReadBackTest {
   @ParameterizedTest
   @ValueSource(strings = {"ok", "OK", "yes", "done", "", "  ", "1/8", "left a bit"})
   void aNodIsNoTurn(String typed) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> ReadBack.of(typed, TURN));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> ReadBack.of(typed, TURN));
     assertThat(e).hasMessageThat().contains("loosen 3/16");
   }
 
   @Test
   void whereNothingIsReadBackNothingIsTyped() {
     assertThat(ReadBack.of(" ", Value.NONE)).isEqualTo(Value.NONE);
-    assertThrows(NotUnderstood.class, () -> ReadBack.of("0.30", Value.NONE));
-    assertThrows(NotUnderstood.class, () -> ReadBack.of("ok", GAP));
-    assertThrows(NotUnderstood.class, () -> ReadBack.of("twelve", NUMBER));
+    assertThrows(NotUnderstoodException.class, () -> ReadBack.of("0.30", Value.NONE));
+    assertThrows(NotUnderstoodException.class, () -> ReadBack.of("ok", GAP));
+    assertThrows(NotUnderstoodException.class, () -> ReadBack.of("twelve", NUMBER));
   }
 
   /** Or the board itself would tell what only the bench may. */

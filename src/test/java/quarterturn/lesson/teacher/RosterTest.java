@@ -11,7 +11,7 @@ import quarterturn.lesson.Demo;
 import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Spot;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Shelf;
 
 class RosterTest {
@@ -101,7 +101,7 @@ class RosterTest {
   }
 
   @Test
-  void theStepsThatSetASaddleAreThoseOfTheProcedures() throws IOException, Unreadable {
+  void theStepsThatSetASaddleAreThoseOfTheProcedures() throws IOException, UnreadableException {
     assertThat(Roster.saddleSteps(new Shelf(null).load("setup")))
         .containsExactly("action/set-saddles", "intonation/set-saddles");
   }

@@ -23,20 +23,20 @@ import quarterturn.procedure.read.ConditionParser.NamedOption;
 import quarterturn.unit.Turn;
 
 class ConditionParserTest {
-  private static Condition read(String text) throws Misread {
+  private static Condition read(String text) throws MisreadException {
     return ConditionParser.parse(text).condition();
   }
 
   @ParameterizedTest
   @EnumSource(Verdict.class)
-  void everyVerdictOnRelief(Verdict verdict) throws Misread {
+  void everyVerdictOnRelief(Verdict verdict) throws MisreadException {
     assertThat(read("relief " + verdict.words()))
         .isEqualTo(new Condition.Against(Quantity.RELIEF, verdict));
   }
 
   @ParameterizedTest
   @EnumSource(Response.class)
-  void everyResponseOfTheNeck(Response response) throws Misread {
+  void everyResponseOfTheNeck(Response response) throws MisreadException {
     assertThat(read("neck " + response.words())).isEqualTo(new Condition.Answered(response, 1));
     assertThat(read("neck " + response.words() + " at least 3 times"))
         .isEqualTo(new Condition.Answered(response, 3));
@@ -151,12 +151,12 @@ class ConditionParserTest {
 
   @ParameterizedTest
   @MethodSource("clauses")
-  void eachClause(String text, Condition expected) throws Misread {
+  void eachClause(String text, Condition expected) throws MisreadException {
     assertThat(read(text)).isEqualTo(expected);
   }
 
   @Test
-  void aChoiceNamesItsStepAndOptions() throws Misread {
+  void aChoiceNamesItsStepAndOptions() throws MisreadException {
     ConditionParser.Parsed parsed = ConditionParser.parse("rod-place is sound-hole or pocket");
     assertThat(parsed.condition())
         .isEqualTo(new Condition.Chosen("rod-place", Set.of("sound-hole", "pocket")));
@@ -169,7 +169,7 @@ class ConditionParserTest {
   }
 
   @Test
-  void clausesJoinedByAndAllHold() throws Misread {
+  void clausesJoinedByAndAllHold() throws MisreadException {
     assertThat(read("relief in target and  rod is old or new and humidity below 40 %"))
         .isEqualTo(
             new Condition.All(
@@ -235,7 +235,8 @@ class ConditionParserTest {
   @ParameterizedTest
   @MethodSource("misreadings")
   void eachMistakeIsPointedAt(String text, int at, String said) {
-    Misread misread = assertThrows(Misread.class, () -> ConditionParser.parse(text));
+    MisreadException misread =
+        assertThrows(MisreadException.class, () -> ConditionParser.parse(text));
     assertThat(misread).hasMessageThat().contains(said);
     assertThat(misread.at()).isEqualTo(at);
   }

@@ -20,7 +20,7 @@ import quarterturn.procedure.Step;
 
 /** The words of a condition are read as the very same condition. */
 class ConditionWordsRoundTripTest {
-  private static void readBack(Condition condition) throws Misread {
+  private static void readBack(Condition condition) throws MisreadException {
     String words = ConditionWords.of(condition);
     assertWithMessage(words).that(ConditionParser.parse(words).condition()).isEqualTo(condition);
   }
@@ -59,7 +59,7 @@ class ConditionWordsRoundTripTest {
   }
 
   @Test
-  void anyConditionThatAFileCanHold() throws Misread {
+  void anyConditionThatAFileCanHold() throws MisreadException {
     RandomConditions conditions = new RandomConditions(20270301);
     Set<Class<?>> kinds = new HashSet<>();
     for (int i = 0; i < 20_000; i++) {
@@ -88,7 +88,7 @@ class ConditionWordsRoundTripTest {
     "not called by setup or season",
     "rod-place is not pocket or sound-hole",
   })
-  void theWordsAreThoseOfAFile(String words) throws Misread {
+  void theWordsAreThoseOfAFile(String words) throws MisreadException {
     assertThat(ConditionWords.of(ConditionParser.parse(words).condition())).isEqualTo(words);
   }
 

@@ -44,7 +44,7 @@ class ConditionWordsTest {
         "finer reached less than 3 times",
         "rod felt stiff or free",
       })
-  void readsBack(String text) throws Misread {
+  void readsBack(String text) throws MisreadException {
     Condition condition = ConditionParser.parse(text).condition();
     String words = ConditionWords.of(condition);
     assertThat(ConditionParser.parse(words).condition()).isEqualTo(condition);

@@ -14,7 +14,7 @@ import java.util.SplittableRandom;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.check.Checker;
 import quarterturn.procedure.check.walk.Walks;
 
@@ -93,7 +93,7 @@ public final class MutatedFiles {
         return;
       }
       procedure = draft.procedure();
-    } catch (Unreadable e) {
+    } catch (UnreadableException e) {
       return;
     }
     read++;

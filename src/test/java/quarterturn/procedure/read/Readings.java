@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 
 /** Files of the tests, and reading them. */
 public final class Readings {
@@ -50,7 +50,7 @@ public final class Readings {
   }
 
   /** Reads a file as its name says: kinds, hazards, limits, or else a procedure. */
-  static void read(String name, byte[] bytes) throws Unreadable {
+  static void read(String name, byte[] bytes) throws UnreadableException {
     if (name.startsWith("kinds-")) {
       KindsReader.read(name, bytes);
     } else if (name.startsWith("hazards-")) {
@@ -67,7 +67,7 @@ public final class Readings {
     try {
       read(name, bytes);
       return "";
-    } catch (Unreadable e) {
+    } catch (UnreadableException e) {
       return String.valueOf(e.getMessage());
     }
   }

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.LibraryFilesTest;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.unit.Turn;
 
 class ShelfTest {
@@ -53,12 +53,12 @@ class ShelfTest {
     return put(place, text.toString());
   }
 
-  private Library load(String id) throws Unreadable, IOException {
+  private Library load(String id) throws UnreadableException, IOException {
     return new Shelf(own).load(id);
   }
 
   private String faults(String id) {
-    String said = assertThrows(Unreadable.class, () -> load(id)).getMessage();
+    String said = assertThrows(UnreadableException.class, () -> load(id)).getMessage();
     return String.valueOf(said).replace(own.toString() + "/", "");
   }
 

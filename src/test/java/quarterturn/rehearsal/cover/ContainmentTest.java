@@ -72,8 +72,8 @@ class ContainmentTest {
     Way goal = ways.get(random.nextInt(ways.size()));
     Place begin = new Place(library.main().id(), library.main().begin());
     List<Road> route =
-        Route.to(goal, begin, new Past(library, null), new HashSet<>(ways), roads, random);
-    Errand errand = Errand.along(goal, route, library, random);
+        Route.to(goal, begin, new PathState(library, null), new HashSet<>(ways), roads, random);
+    CoverageGoal errand = CoverageGoal.along(goal, route, library, random);
     return AnySession.start(library, engine, roads, errand, random.split());
   }
 

@@ -24,7 +24,7 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
-import quarterturn.session.Said;
+import quarterturn.session.PromptText;
 
 public class PageTest {
   public record View(String name, Model model) {
@@ -199,7 +199,7 @@ public class PageTest {
   /** ANSI Z535.6 ranks danger above warning above caution; notice is not about injury. */
   @Test
   void theWorstHazardIsNamedFirst() {
-    Said said =
+    PromptText said =
         Invented.said("turn", "Turn.", null, List.of(Invented.FORCE, Invented.SLIP, Invented.WHIP));
     String text = Page.draw(model(new Prompt.Tell(said), 4, 3), ZoneOffset.UTC, 80, 24).text();
     assertThat(text.indexOf("WARNING")).isLessThan(text.indexOf("CAUTION"));
@@ -219,8 +219,8 @@ public class PageTest {
   @Test
   void noControlCharacterIsDrawn() {
     String evil = "A\u001b[2J\u0007\u009b31m\u202eB\tC";
-    Said said =
-        new Said(
+    PromptText said =
+        new PromptText(
             "p",
             "s",
             "x",

@@ -23,7 +23,7 @@ class CrashTest {
     Play play = atTheTurn().resumeAfter(Duration.ofMinutes(3));
     assertThat(play.prompt().said().text()).contains("in the middle of a rod turn");
     play.ok();
-    assertThat(play.step()).isEqualTo(Own.RECALL);
+    assertThat(play.step()).isEqualTo(EngineQuestions.RECALL);
     play.choose(Recall.MADE.word());
     assertThat(play.state().history().net()).isEqualTo(Turn.EIGHTH);
     play.to("read-low");
@@ -138,7 +138,7 @@ class CrashTest {
       assertThat(after.accepted()).isEqualTo(before.accepted());
       long asked = play.events.stream().filter(Event.Chose.class::isInstance).count();
       BenchNeck neck = new BenchNeck(0.72 - after.history().net().turns() * 4 * 0.2, 0.2);
-      if (play.step().equals(Own.RECALL)) {
+      if (play.step().equals(EngineQuestions.RECALL)) {
         play.choose(Recall.NOT_MADE.word());
       }
       neck.playOut(play);

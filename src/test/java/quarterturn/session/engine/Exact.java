@@ -7,7 +7,7 @@ import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.bench.BenchState;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Event;
 import quarterturn.session.Place;
@@ -83,14 +83,14 @@ public final class Exact {
   }
 
   /** What there is of a reading; where this session asked for none, it may be an earlier one. */
-  public Held held(Quantity quantity) {
-    Held held = state.bench().held(quantity);
+  public Freshness held(Quantity quantity) {
+    Freshness held = state.bench().held(quantity);
     boolean earlier =
-        (held == Held.NEVER || held == Held.MISSED)
+        (held == Freshness.NEVER || held == Freshness.MISSED)
             && walk.stages(state, state.last()).all().stream()
                 .filter(stage -> stage.status().usable())
                 .anyMatch(stage -> reads(stage.id(), quantity));
-    return earlier ? Held.FRESH : held;
+    return earlier ? Freshness.FRESH : held;
   }
 
   private boolean reads(String result, Quantity quantity) {

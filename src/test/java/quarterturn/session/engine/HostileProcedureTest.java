@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.session.Event;
@@ -87,7 +87,7 @@ class HostileProcedureTest {
 
   @TempDir Path folder;
 
-  private Library library(String text) throws IOException, Unreadable {
+  private Library library(String text) throws IOException, UnreadableException {
     Path file = folder.resolve("hostile.yaml");
     Files.writeString(file, text);
     return new Shelf(null).load(file.toString());
@@ -224,7 +224,7 @@ class HostileProcedureTest {
       Library library;
       try {
         library = library(scrambled(relief, random));
-      } catch (Unreadable e) {
+      } catch (UnreadableException e) {
         continue;
       }
       played++;

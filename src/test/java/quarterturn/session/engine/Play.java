@@ -17,7 +17,7 @@ import quarterturn.procedure.read.Shelf;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.BracketParser;
 import quarterturn.unit.Turn;
@@ -123,7 +123,7 @@ public final class Play {
   public Play give(Answer answer) {
     try {
       bench.answer(answer);
-    } catch (Refused | IOException e) {
+    } catch (RefusedException | IOException e) {
       throw new AssertionError("at " + step() + ": " + answer + " was refused: " + e.getMessage());
     }
     return this;
@@ -159,7 +159,7 @@ public final class Play {
     }
     try {
       bench.setClock(wait.until().isAfter(bench.now()) ? wait.until() : bench.now());
-    } catch (Refused e) {
+    } catch (RefusedException e) {
       throw new AssertionError(e);
     }
     return give(new Answer.Waited(null));

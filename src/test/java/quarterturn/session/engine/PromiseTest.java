@@ -19,7 +19,7 @@ import quarterturn.procedure.Role;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -82,7 +82,7 @@ class PromiseTest {
         try {
           play.bench.answer(answer);
           note(before, answer);
-        } catch (Refused refused) {
+        } catch (RefusedException refused) {
           assertThat(refused.getMessage()).isNotEmpty();
           assertThat(play.prompt()).isEqualTo(before);
         }
@@ -126,7 +126,7 @@ class PromiseTest {
         read = false;
       } else if (before instanceof Prompt.Choose && answer instanceof Answer.Chose chose) {
         boolean recalledAsMade =
-            step.equals(Own.RECALL) && !chose.option().equals(Recall.NOT_MADE.word());
+            step.equals(EngineQuestions.RECALL) && !chose.option().equals(Recall.NOT_MADE.word());
         read &= !recalledAsMade;
         retuned &= !recalledAsMade;
         settled &= !recalledAsMade;
@@ -144,7 +144,7 @@ class PromiseTest {
       try {
         int most = random.nextInt(12) == 0 ? 1500 : 20;
         play.bench.setClock(play.bench.now().plus(Duration.ofMinutes(random.nextInt(most))));
-      } catch (Refused e) {
+      } catch (RefusedException e) {
         throw new AssertionError(e);
       }
     }
@@ -164,7 +164,7 @@ class PromiseTest {
         try {
           play.bench.setClock(
               play.bench.now().isAfter(wait.until()) ? play.bench.now() : wait.until());
-        } catch (Refused e) {
+        } catch (RefusedException e) {
           throw new AssertionError(e);
         }
         return new Answer.Waited(null);

@@ -12,7 +12,7 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
-import quarterturn.session.Refused;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Bracket;
 
 /** What a technician is spared, what nobody is, and what stands on record of it. */
@@ -108,14 +108,16 @@ class ShortPathTest {
     play.read("0.60..0.65").read("0.60..0.65").read("0.55..0.60");
     assertThat(play.step()).isEqualTo("rod-place");
     assertThat(play.prompt().said().text()).contains("1 of 4  rod-place: ?");
-    Refused no = assertThrows(Refused.class, () -> play.bench.answer(new Answer.Chose("body-end")));
+    RefusedException no =
+        assertThrows(RefusedException.class, () -> play.bench.answer(new Answer.Chose("body-end")));
     assertThat(no).hasMessageThat().contains("On record stands rod-place: headstock");
-    assertThrows(Refused.class, () -> play.bench.answer(new Answer.Confirmed()));
+    assertThrows(RefusedException.class, () -> play.bench.answer(new Answer.Confirmed()));
     play.choose("headstock").read("0.62..0.67");
     assertThrows(
-        Refused.class, () -> play.bench.answer(new Answer.Measured(new Bracket(0.30, 0.35))));
+        RefusedException.class,
+        () -> play.bench.answer(new Answer.Measured(new Bracket(0.30, 0.35))));
     play.read("0.55..0.60");
-    assertThrows(Refused.class, () -> play.bench.answer(new Answer.Chose("loosen")));
+    assertThrows(RefusedException.class, () -> play.bench.answer(new Answer.Chose("loosen")));
     play.choose("tighten");
     assertThat(play.prompt().said().notes())
         .contains("The list is complete: every value was said and agrees with the record.");

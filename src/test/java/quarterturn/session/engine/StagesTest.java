@@ -137,11 +137,11 @@ class StagesTest {
   void aStageThatLacksSomethingAsksForTheShortestWay() throws Exception {
     Library library = Play.library("intonation");
     Play play = Play.of(library, Role.BEGINNER, "bass-34", Style.MEDIUM, all(1, "saddle-height"));
-    assertThat(play.step()).isEqualTo(Own.NEEDS);
+    assertThat(play.step()).isEqualTo(EngineQuestions.NEEDS);
     String text = play.prompt().said().text();
     assertThat(text).contains("Action: stale, since a saddle was raised or lowered.");
     assertThat(text).contains("The shortest way to fresh: action.");
-    play.choose(Own.TAKE_THE_WAY);
+    play.choose(EngineQuestions.TAKE_THE_WAY);
     assertThat(play.prompt().said().procedure()).isEqualTo("action");
     play.to("read");
     for (double value : new double[] {2.5, 2.3, 2.2, 2.0}) {
@@ -155,7 +155,7 @@ class StagesTest {
   void oneWhoStopsThereHasNothingSpoiled() throws Exception {
     Library library = Play.library("pickups");
     Play play = Play.of(library, Role.BEGINNER, "bass-34", Style.MEDIUM, all(1, "rod"));
-    play.choose(Own.STOP);
+    play.choose(EngineQuestions.STOP);
     assertThat(play.prompt()).isInstanceOf(Prompt.Done.class);
     assertThat(((Prompt.Done) play.prompt()).outcome()).isEqualTo("not-fresh");
     assertThat(play.events.get(play.events.size() - 1)).isInstanceOf(Event.Ended.class);

@@ -23,7 +23,7 @@ class TakenBackTurnTest {
   @Test
   void goingBackAsksWhetherTheTurnWasMade() throws Exception {
     Play play = atTheTurn().give(new Answer.Correct());
-    assertThat(play.step()).isEqualTo(Own.RECALL);
+    assertThat(play.step()).isEqualTo(EngineQuestions.RECALL);
     play.choose(Recall.MADE.word());
     assertThat(play.state().history().net()).isEqualTo(Turn.EIGHTH);
     assertThat(play.step()).isEqualTo("key-out");
@@ -40,7 +40,7 @@ class TakenBackTurnTest {
   @Test
   void aBreakAtTheQuestionLeavesItAsked() throws Exception {
     Play play = atTheTurn().give(new Answer.Correct()).resumeAfter(Duration.ofHours(1)).ok();
-    assertThat(play.step()).isEqualTo(Own.RECALL);
+    assertThat(play.step()).isEqualTo(EngineQuestions.RECALL);
   }
 
   @Test
@@ -56,7 +56,7 @@ class TakenBackTurnTest {
   void afterAnUndoWasAskedForTheAnswerBeforeTheTurnIsTakenBack() throws Exception {
     Play play = atTheTurn().turned(Feel.SMOOTH).to("read-low").read("1.10..1.15").to("turn-rod");
     play.give(new Answer.Undo()).give(new Answer.Correct());
-    assertThat(play.step()).isEqualTo(Own.RECALL);
+    assertThat(play.step()).isEqualTo(EngineQuestions.RECALL);
     play.choose(Recall.NOT_MADE.word());
     assertThat(play.state().history().net()).isEqualTo(Turn.EIGHTH);
   }

@@ -78,7 +78,8 @@ class EventJsonTest {
           continue;
         }
         JsonNode without = whole.deepCopy().without(field);
-        NotAnEvent e = assertThrows(NotAnEvent.class, () -> EventJson.read(without));
+        NotAnEventException e =
+            assertThrows(NotAnEventException.class, () -> EventJson.read(without));
         assertThat(e).hasMessageThat().contains("\"" + field + "\" is missing");
       }
     }
@@ -101,7 +102,7 @@ class EventJsonTest {
       })
   void whatIsNoEventIsNamed(String json, String wanted) throws JsonProcessingException {
     JsonNode node = JSON.readTree(json.replace('\'', '"'));
-    NotAnEvent e = assertThrows(NotAnEvent.class, () -> EventJson.read(node));
+    NotAnEventException e = assertThrows(NotAnEventException.class, () -> EventJson.read(node));
     assertThat(e).hasMessageThat().contains(wanted);
   }
 
@@ -112,7 +113,7 @@ class EventJsonTest {
   void aBracketThatCanNotBeIsRefused(String mm) throws JsonProcessingException {
     ObjectNode node = EventJson.write(Samples.relief(4, Which.LOWEST, 0.3, 0.35));
     node.set("mm", JSON.readTree(mm));
-    assertThrows(NotAnEvent.class, () -> EventJson.read(node));
+    assertThrows(NotAnEventException.class, () -> EventJson.read(node));
   }
 
   @Test

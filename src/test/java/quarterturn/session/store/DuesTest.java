@@ -17,7 +17,7 @@ import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Due;
 import quarterturn.session.Event;
-import quarterturn.session.engine.Own;
+import quarterturn.session.engine.EngineQuestions;
 import quarterturn.session.journal.Journal;
 import quarterturn.unit.Turn;
 
@@ -120,7 +120,7 @@ class DuesTest {
             Samples.at(0), "relief", 3, "d1", Role.BEGINNER, null, null, null, null, List.of());
     Due nameless = dues(1, glance("a-1", bare)).get(0);
     assertThat(nameless.instrument()).isEqualTo("an instrument without a name");
-    Event kind = new Event.Chose(Samples.at(1), Own.KIND, "bass-34");
+    Event kind = new Event.Chose(Samples.at(1), EngineQuestions.KIND, "bass-34");
     assertThat(dues(1, glance("a-1", bare, kind)).get(0).instrument()).isEqualTo("bass-34");
     assertWithMessage("it has no re-checks")
         .that(dues(1, glance("a-1", bare, kind, ended(2, false))))

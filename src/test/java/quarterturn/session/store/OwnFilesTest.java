@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.command.Cli;
 import quarterturn.procedure.Role;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Style;
 
 /** A folder of one's own procedures. */
@@ -34,12 +34,13 @@ class OwnFilesTest {
     Sessions sessions =
         new Sessions(Store.at(folder.resolve("data")), own.getParent(), Clock.systemUTC());
     Sessions.Wish wish = new Sessions.Wish("relief", null, "bass-34", Style.MEDIUM, Role.BEGINNER);
-    Unreadable refused = assertThrows(Unreadable.class, () -> sessions.start(wish));
+    UnreadableException refused =
+        assertThrows(UnreadableException.class, () -> sessions.start(wish));
     assertThat(refused).hasMessageThat().contains("turn-after-turn");
     assertThat(Store.at(folder.resolve("data")).sessions()).isEmpty();
     // One that calls it is not started either.
     Sessions.Wish whole = new Sessions.Wish("setup", null, "bass-34", Style.MEDIUM, Role.BEGINNER);
-    assertThrows(Unreadable.class, () -> sessions.start(whole));
+    assertThrows(UnreadableException.class, () -> sessions.start(whole));
   }
 
   private static String shipped() throws IOException {

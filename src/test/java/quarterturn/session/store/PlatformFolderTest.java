@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 class PlatformFolderTest {
   /** XDG Base Directory Specification: $XDG_DATA_HOME, else $HOME/.local/share. */
@@ -53,8 +53,9 @@ class PlatformFolderTest {
   @Test
   void withoutAHomeItAsksForAFolder() {
     for (String home : new String[] {"", "?"}) {
-      NotUnderstood e =
-          assertThrows(NotUnderstood.class, () -> Store.platformDefault(Map.of(), "Linux", home));
+      NotUnderstoodException e =
+          assertThrows(
+              NotUnderstoodException.class, () -> Store.platformDefault(Map.of(), "Linux", home));
       assertThat(e).hasMessageThat().contains("--data DIR");
     }
   }

@@ -20,7 +20,7 @@ import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.journal.Journal;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 class StoreTest {
@@ -89,9 +89,9 @@ class StoreTest {
   @Test
   void namesDoNotLeadOutOfTheFolder() throws IOException {
     Files.writeString(folder.resolve("outside.jsonl"), "mine\n");
-    assertThrows(NotUnderstood.class, () -> store.read("../../outside"));
-    assertThrows(NotUnderstood.class, () -> store.open("../../outside").close());
-    assertThrows(NotUnderstood.class, () -> store.pastOf("../x"));
+    assertThrows(NotUnderstoodException.class, () -> store.read("../../outside"));
+    assertThrows(NotUnderstoodException.class, () -> store.open("../../outside").close());
+    assertThrows(NotUnderstoodException.class, () -> store.pastOf("../x"));
     IOException e = assertThrows(IOException.class, () -> store.read("ghost"));
     assertThat(e).hasMessageThat().contains("there is no session ghost");
   }

@@ -21,7 +21,7 @@ import quarterturn.procedure.kind.Kind;
 import quarterturn.session.Instrument;
 import quarterturn.session.InventedInstruments;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstood;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Facts of invented instruments: as typed, as kept, and what is refused. */
 class TraitsTest {
@@ -188,7 +188,8 @@ class TraitsTest {
             + " -60..2 cents",
       })
   void whatIsRefusedIsToldWithWhatIsAllowed(Trait trait, String text, String says) {
-    NotUnderstood e = assertThrows(NotUnderstood.class, () -> Traits.check(trait, text, BASS));
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> Traits.check(trait, text, BASS));
     assertThat(e).hasMessageThat().isEqualTo(says);
   }
 

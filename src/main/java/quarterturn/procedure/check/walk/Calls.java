@@ -20,7 +20,7 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
 import quarterturn.procedure.bench.BenchState;
 import quarterturn.procedure.bench.Detours;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 
 /**
@@ -32,8 +32,8 @@ public final class Calls {
   private final Library library;
   private final Walks walks;
   private final Set<String> walking = new HashSet<>();
-  private final Map<String, Paths> walked = new HashMap<>();
-  private final Map<String, Map<String, Map<Quantity, Held>>> left = new HashMap<>();
+  private final Map<String, Reachability> walked = new HashMap<>();
+  private final Map<String, Map<String, Map<Quantity, Freshness>>> left = new HashMap<>();
 
   public Calls(Library library, Walks walks) {
     this.library = library;
@@ -41,11 +41,12 @@ public final class Calls {
   }
 
   /** Every way through a procedure, walked once. */
-  public Paths paths(Procedure procedure) {
-    Paths known = walked.get(procedure.id());
+  public Reachability paths(Procedure procedure) {
+    Reachability known = walked.get(procedure.id());
     if (known == null) {
       walking.add(procedure.id());
-      known = walks.of(library, procedure, () -> new Paths(new Frame(library, procedure), this));
+      known =
+          walks.of(library, procedure, () -> new Reachability(new Frame(library, procedure), this));
       walking.remove(procedure.id());
       walked.put(procedure.id(), known);
     }
@@ -53,9 +54,9 @@ public final class Calls {
   }
 
   /** Every way on after a call. */
-  List<Effects.Onward> from(Paths caller, Step.Call call, Situation before) {
+  List<Transfer.Onward> from(Reachability caller, Step.Call call, AbstractState before) {
     Procedure called = library.procedures().get(call.procedure());
-    List<Effects.Onward> ways = new ArrayList<>();
+    List<Transfer.Onward> ways = new ArrayList<>();
     if (called == null || walking.contains(called.id())) {
       // A circle of calls; reading the files finds it.
       return ways;
@@ -68,7 +69,7 @@ public final class Calls {
     left(called)
         .forEach(
             (outcome, readings) -> {
-              Situation now = before.copy();
+              AbstractState now = before.copy();
               if (tunes) {
                 now.bench(now.bench().unknownPitch());
               }
@@ -84,19 +85,19 @@ public final class Calls {
               }
               caller.effects().spread(ways, call, call.then(), now);
             });
-    List<Effects.Onward> broken = new ArrayList<>();
-    for (Effects.Onward way : ways) {
+    List<Transfer.Onward> broken = new ArrayList<>();
+    for (Transfer.Onward way : ways) {
       // A break in what was called may have cost the pitch.
       BenchState lost = way.at().bench().offPitch();
       String to = detours.afterCall(way.step(), lost);
-      broken.add(new Effects.Onward(to, way.at().with(lost), way.branch()));
+      broken.add(new Transfer.Onward(to, way.at().with(lost), way.branch()));
     }
     ways.addAll(broken);
     return ways;
   }
 
-  private static void leave(Frame frame, Situation now, Quantity quantity, Held held) {
-    if (held.compareTo(Held.STALE) < 0) {
+  private static void leave(Frame frame, AbstractState now, Quantity quantity, Freshness held) {
+    if (held.compareTo(Freshness.STALE) < 0) {
       // Not read there, but spoiled.
       now.bench(now.bench().spoiled(quantity));
       return;
@@ -115,7 +116,7 @@ public final class Calls {
     }
   }
 
-  private static void openNeck(Frame frame, Situation now) {
+  private static void openNeck(Frame frame, AbstractState now) {
     for (Subject subject : List.of(new Subject.Neck(), new Subject.Rod(), new Subject.Feeling())) {
       int at = frame.index(subject);
       if (at >= 0) {
@@ -125,28 +126,28 @@ public final class Calls {
   }
 
   /** By outcome, the worst that is left of each reading the procedure takes or spoils. */
-  private Map<String, Map<Quantity, Held>> left(Procedure called) {
-    Map<String, Map<Quantity, Held>> known = left.get(called.id());
+  private Map<String, Map<Quantity, Freshness>> left(Procedure called) {
+    Map<String, Map<Quantity, Freshness>> known = left.get(called.id());
     if (known != null) {
       return known;
     }
-    Map<String, Map<Quantity, Held>> found = new HashMap<>();
+    Map<String, Map<Quantity, Freshness>> found = new HashMap<>();
     Set<Quantity> touched = new HashSet<>();
     for (Quantity quantity : Quantity.values()) {
       if (any(called, s -> reads(s, quantity) || spoils(s, quantity), new HashSet<>())) {
         touched.add(quantity);
       }
     }
-    Paths paths = paths(called);
+    Reachability paths = paths(called);
     for (Step step : called.steps().values()) {
       if (!(step instanceof Step.Done done) || paths.at(step.id()).isEmpty()) {
         continue;
       }
-      Map<Quantity, Held> readings =
+      Map<Quantity, Freshness> readings =
           found.computeIfAbsent(done.outcome(), o -> new EnumMap<>(Quantity.class));
-      for (Paths.Node node : paths.at(step.id())) {
+      for (Reachability.Node node : paths.at(step.id())) {
         for (Quantity quantity : touched) {
-          Held held = node.at().held(quantity);
+          Freshness held = node.at().held(quantity);
           readings.merge(quantity, held, (a, b) -> a.compareTo(b) < 0 ? a : b);
         }
       }

@@ -90,7 +90,7 @@ public final class Fan {
   }
 
   /** The ways on where things stand so. */
-  public Spread spread(Situation at) {
+  public Spread spread(AbstractState at) {
     int[] masks = new int[subjects.length];
     for (int i = 0; i < masks.length; i++) {
       masks[i] = at.mask(subjects[i]);

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Subject;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 
 /**
@@ -32,7 +32,7 @@ final class Forgetting {
   private record Spoiled(Quantity quantity, int subject, int cells) {}
 
   /** One that keeps what matters from a step on, and counts it. */
-  Forgetting(Frame frame, Live live, String step) {
+  Forgetting(Frame frame, Liveness live, String step) {
     List<Integer> kept = new ArrayList<>();
     List<Alike> alike = new ArrayList<>();
     for (int i = 0; i < frame.domains().size(); i++) {
@@ -79,14 +79,14 @@ final class Forgetting {
   }
 
   /** Makes {@code at} the situation in which the step is reached from another. */
-  void reach(Situation from, Situation at) {
+  void reach(AbstractState from, AbstractState at) {
     at.keep(from, kept, open, unread);
     if (counted != null) {
       at.mask(count, counted.onward(at.mask(count)));
     }
     for (Spoiled one : spoiled) {
-      Held held = from.held(one.quantity());
-      if (held.compareTo(Held.STALE) >= 0 && !held.usable()) {
+      Freshness held = from.held(one.quantity());
+      if (held.compareTo(Freshness.STALE) >= 0 && !held.usable()) {
         at.mask(one.subject(), one.cells());
       }
     }

@@ -176,8 +176,8 @@ public final class Frame {
   /**
    * A situation without what was known for one step only. A rod that was not turned seems sound.
    */
-  Situation settled(Situation at) {
-    Situation settled = at.copy();
+  AbstractState settled(AbstractState at) {
+    AbstractState settled = at.copy();
     settled.keep(at, lasting, passing, List.of());
     if (rod >= 0 && !at.turned()) {
       settled.mask(rod, sound);

@@ -138,7 +138,7 @@ public final class Loops {
   /** The shortest endless loop of each knot of steps, as the ids on it, in the file's order. */
   public List<List<String>> endless() {
     List<List<Integer>> found = new ArrayList<>();
-    List<BitSet> knots = new ArrayList<>(Knots.of(next));
+    List<BitSet> knots = new ArrayList<>(StronglyConnectedComponents.of(next));
     knots.sort(Comparator.comparingInt(knot -> knot.nextSetBit(0)));
     for (BitSet knot : knots) {
       List<Integer> loop = endless(within(next, knot), knot);
@@ -163,7 +163,7 @@ public final class Loops {
   }
 
   private @Nullable List<Integer> inKnots(BitSet[] graph) {
-    for (BitSet knot : Knots.of(graph)) {
+    for (BitSet knot : StronglyConnectedComponents.of(graph)) {
       List<Integer> loop = endless(within(graph, knot), knot);
       if (loop != null) {
         return loop;

@@ -94,7 +94,7 @@ public final class Skips {
 
   private static Set<String> reach(Procedure procedure, Set<String> from, Set<String> barred) {
     Set<String> reached = new HashSet<>();
-    from.forEach(id -> reached.addAll(Shape.reach(procedure, id, at -> !barred.contains(at))));
+    from.forEach(id -> reached.addAll(FlowGraph.reach(procedure, id, at -> !barred.contains(at))));
     return reached;
   }
 }

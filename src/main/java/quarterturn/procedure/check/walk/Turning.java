@@ -4,18 +4,18 @@ import java.util.List;
 import java.util.Set;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 
 /** A turn of the rod, on one way to it. */
-public record Turning(Step.TurnRod turn, Paths.Node node) {
+public record Turning(Step.TurnRod turn, Reachability.Node node) {
   @Override
   public String toString() {
     return "the turn " + turn.id();
   }
 
   /** How relief is held before it. */
-  public Held relief() {
+  public Freshness relief() {
     return node.at().held(Quantity.RELIEF);
   }
 

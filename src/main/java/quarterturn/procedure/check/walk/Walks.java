@@ -16,7 +16,7 @@ import quarterturn.procedure.Step;
  * for the same bytes of a procedure, of all it calls, and of the results and limits.
  */
 public final class Walks {
-  private final Map<List<Object>, Paths> known = new HashMap<>();
+  private final Map<List<Object>, Reachability> known = new HashMap<>();
 
   /** Those made so far; what either makes from now on the other does not know. */
   public Walks copy() {
@@ -25,13 +25,13 @@ public final class Walks {
     return copy;
   }
 
-  Paths of(Library library, Procedure procedure, Supplier<Paths> walk) {
+  Reachability of(Library library, Procedure procedure, Supplier<Reachability> walk) {
     List<Object> key =
         new ArrayList<>(List.of(procedure.id(), library.results(), library.limits()));
     Set<String> digests = new LinkedHashSet<>();
     digests(library, procedure, digests);
     key.addAll(digests);
-    Paths paths = known.get(key);
+    Reachability paths = known.get(key);
     if (paths == null) {
       paths = walk.get();
       known.put(key, paths);

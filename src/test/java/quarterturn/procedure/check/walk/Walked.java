@@ -12,7 +12,7 @@ import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.engine.Exact;
 
@@ -20,7 +20,7 @@ import quarterturn.session.engine.Exact;
 public final class Walked {
   private final Library library;
   private final Calls calls;
-  private final Map<Paths, Set<Subject>> decided = new HashMap<>();
+  private final Map<Reachability, Set<Subject>> decided = new HashMap<>();
 
   public Walked(Library library) {
     this.library = library;
@@ -29,9 +29,9 @@ public final class Walked {
 
   /** Why no situation at the state's step contains the state, the nearest one's lack; or null. */
   public @Nullable String misses(Exact exact) {
-    Paths paths = calls.paths(library.procedure(exact.place().procedure()));
+    Reachability paths = calls.paths(library.procedure(exact.place().procedure()));
     Map<Condition, Boolean> holds = new HashMap<>();
-    Map<Quantity, Held> held = new HashMap<>();
+    Map<Quantity, Freshness> held = new HashMap<>();
     for (Quantity quantity : Quantity.values()) {
       held.put(quantity, exact.held(quantity));
     }
@@ -49,8 +49,8 @@ public final class Walked {
     }
     Set<Subject> asked = decided.computeIfAbsent(paths, walked -> walked.frame().decided());
     List<String> best = null;
-    for (Paths.Node node : paths.at(exact.place().step())) {
-      Situation at = exact.arrived() ? node.at() : paths.frame().settled(node.at());
+    for (Reachability.Node node : paths.at(exact.place().step())) {
+      AbstractState at = exact.arrived() ? node.at() : paths.frame().settled(node.at());
       List<String> lacks = lacks(paths.frame(), at, exact, held, cells, asked);
       if (lacks.isEmpty()) {
         return null;
@@ -82,9 +82,9 @@ public final class Walked {
 
   private static List<String> lacks(
       Frame frame,
-      Situation at,
+      AbstractState at,
       Exact exact,
-      Map<Quantity, Held> held,
+      Map<Quantity, Freshness> held,
       int[] cells,
       Set<Subject> decided) {
     List<String> lacks = new ArrayList<>();
@@ -96,12 +96,12 @@ public final class Walked {
       }
     }
     for (Quantity quantity : Quantity.values()) {
-      Held walked = at.held(quantity);
-      Held is = held.getOrDefault(quantity, Held.NEVER);
+      Freshness walked = at.held(quantity);
+      Freshness is = held.getOrDefault(quantity, Freshness.NEVER);
       boolean contains =
-          walked == Held.FRESH
-              ? is == Held.FRESH || is == Held.AGED
-              : !walked.usable() || is.usable() || is == Held.NEVER;
+          walked == Freshness.FRESH
+              ? is == Freshness.FRESH || is == Freshness.AGED
+              : !walked.usable() || is.usable() || is == Freshness.NEVER;
       if (!contains) {
         lacks.add(quantity + " held " + walked + " is " + is);
       }

@@ -22,7 +22,7 @@ import quarterturn.procedure.Picture;
  * @param notes what changed since the last prompt: what the neck did, what went stale
  * @param first what is to be done before it, confirmed by the same answer; empty for most
  */
-public record Said(
+public record PromptText(
     String procedure,
     String step,
     String part,
@@ -32,14 +32,14 @@ public record Said(
     @Nullable Picture picture,
     List<String> notes,
     List<First> first) {
-  public Said {
+  public PromptText {
     hazards = List.copyOf(hazards);
     notes = List.copyOf(notes);
     first = List.copyOf(first);
   }
 
   /** Where nothing else is to be done before it. */
-  public Said(
+  public PromptText(
       String procedure,
       String step,
       String part,
@@ -61,7 +61,7 @@ public record Said(
   public record First(String procedure, String step, String text, boolean stands) {}
 
   /** The same after another, with what that warns of and notes in front of its own. */
-  Said after(Said before, boolean stands) {
+  PromptText after(PromptText before, boolean stands) {
     Set<Hazard> warned = new LinkedHashSet<>(before.hazards());
     warned.addAll(hazards);
     List<String> noted = new ArrayList<>(before.notes());
@@ -70,7 +70,7 @@ public record Said(
     done.add(new First(before.procedure(), before.step(), before.text(), stands));
     done.addAll(first);
     List<Hazard> all = List.copyOf(warned);
-    return new Said(procedure, step, part, text, both(before.why), all, picture, noted, done);
+    return new PromptText(procedure, step, part, text, both(before.why), all, picture, noted, done);
   }
 
   private @Nullable String both(@Nullable String first) {
@@ -78,14 +78,14 @@ public record Said(
   }
 
   /** Other words, at a step of another name. */
-  public Said saying(String name, String words) {
-    return new Said(procedure, name, part, words, why, hazards, picture, notes, first);
+  public PromptText saying(String name, String words) {
+    return new PromptText(procedure, name, part, words, why, hazards, picture, notes, first);
   }
 
   /** With more notes behind those it has. */
-  public Said noting(List<String> more) {
+  public PromptText noting(List<String> more) {
     List<String> all = new ArrayList<>(notes);
     all.addAll(more);
-    return new Said(procedure, step, part, text, why, hazards, picture, all, first);
+    return new PromptText(procedure, step, part, text, why, hazards, picture, all, first);
   }
 }

@@ -12,7 +12,7 @@ import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 
 /** The few questions the engine asks of its own accord, and their words. */
-public final class Own {
+public final class EngineQuestions {
   /** What was done last, after a break. */
   static final String RESUME = "welcome-back";
 
@@ -36,7 +36,7 @@ public final class Own {
   /** Stands with a hazard, in place of its step. */
   static final String BEFORE = "Read this before you go on.";
 
-  private Own() {}
+  private EngineQuestions() {}
 
   /** The recap after a break: when, in what state, the last three actions, what went stale. */
   static String recap(State state, Pending.Break away, Procedure procedure) {

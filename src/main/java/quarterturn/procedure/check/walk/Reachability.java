@@ -22,15 +22,15 @@ import quarterturn.procedure.bench.Detours;
  * nearest to the beginning first. Breaks are walked too, since the engine then goes back to a
  * reading.
  */
-public final class Paths {
+public final class Reachability {
   /** More situations than this are not walked; that is a finding of its own. */
   static final int MOST = 100_000;
 
   private final Frame frame;
   private final Fans fans;
-  private final Effects effects;
+  private final Transfer effects;
   private final Calls calls;
-  private final Entry entry;
+  private final InitialState entry;
   private final List<Node> nodes = new ArrayList<>();
   private final List<Wanting> wanting = new ArrayList<>();
   private final Map<String, Fan> expectations = new HashMap<>();
@@ -40,10 +40,11 @@ public final class Paths {
   private final @Nullable String undoing;
 
   /** Made anew each time, since most of what is reached was seen before. */
-  private final Situation reached;
+  private final AbstractState reached;
 
   /** All that a step was reached in. */
-  private record Spot(Step step, Forgetting forgetting, Set<Situation> seen, List<Node> nodes) {}
+  private record Spot(
+      Step step, Forgetting forgetting, Set<AbstractState> seen, List<Node> nodes) {}
 
   /**
    * A fork that has a hole, or branches that overlap, or too many cases to look at.
@@ -61,21 +62,21 @@ public final class Paths {
    * @param from place of the node it was reached from, or -1
    * @param broken whether a break lies between
    */
-  public record Node(Step step, Situation at, int from, boolean broken) {}
+  public record Node(Step step, AbstractState at, int from, boolean broken) {}
 
-  Paths(Frame frame, Calls calls) {
+  Reachability(Frame frame, Calls calls) {
     this.frame = frame;
     this.calls = calls;
     this.fans = new Fans(frame);
-    this.effects = new Effects(frame, fans, this::spread);
-    Live live = new Live(frame, fans);
-    this.entry = new Entry(frame);
+    this.effects = new Transfer(frame, fans, this::spread);
+    Liveness live = new Liveness(frame, fans);
+    this.entry = new InitialState(frame);
     Procedure procedure = frame.procedure();
     for (Step step : procedure.steps().values()) {
       Forgetting forgetting = new Forgetting(frame, live, step.id());
       spots.put(step.id(), new Spot(step, forgetting, new HashSet<>(), new ArrayList<>()));
     }
-    this.reached = new Situation(frame.layout(), frame.allMasks());
+    this.reached = new AbstractState(frame.layout(), frame.allMasks());
     this.detours = new Detours(procedure);
     this.undoing = detours.undoing();
     entry.first().forEach(first -> reach(procedure.begin(), first, -1, false));
@@ -101,7 +102,7 @@ public final class Paths {
     return fans;
   }
 
-  Effects effects() {
+  Transfer effects() {
     return effects;
   }
 
@@ -144,14 +145,14 @@ public final class Paths {
     }
   }
 
-  private void reach(String id, Situation situation, int from, boolean broken) {
+  private void reach(String id, AbstractState situation, int from, boolean broken) {
     Spot spot = spots.get(id);
     if (spot == null) {
       return;
     }
     spot.forgetting().reach(situation, reached);
     if (!spot.seen().contains(reached)) {
-      Situation at = reached.copy();
+      AbstractState at = reached.copy();
       spot.seen().add(at);
       Node node = new Node(spot.step(), at, from, broken);
       nodes.add(node);
@@ -172,10 +173,10 @@ public final class Paths {
     now = from;
     Node node = nodes.get(from);
     Step step = node.step();
-    Situation at = frame.settled(node.at());
-    List<Effects.Onward> ways =
+    AbstractState at = frame.settled(node.at());
+    List<Transfer.Onward> ways =
         step instanceof Step.Call call ? calls.from(this, call, at) : effects.from(step, at);
-    for (Effects.Onward way : ways) {
+    for (Transfer.Onward way : ways) {
       taken.add(new Branched(step.id(), way.branch()));
       reach(way.step(), way.at(), from, false);
     }
@@ -186,7 +187,7 @@ public final class Paths {
   }
 
   /** Where a session goes on after a break at a step, short or long. */
-  private void breaks(int from, Step step, Situation at) {
+  private void breaks(int from, Step step, AbstractState at) {
     for (boolean waiting : step instanceof Step.Wait ? BOTH : NEVER) {
       for (boolean drifted : at.has(Fact.AT_PITCH) ? BOTH : NEVER) {
         String to = detours.afterBreak(step, at.bench(), drifted, waiting);
@@ -207,7 +208,7 @@ public final class Paths {
   private static final boolean[] NEVER = {false};
 
   /** Left for long at a step where pitch does not matter any more. */
-  private void stay(int from, Situation drifted) {
+  private void stay(int from, AbstractState drifted) {
     Spot spot = spots.get(nodes.get(from).step().id());
     if (spot != null && spot.seen().add(drifted)) {
       Node node = new Node(spot.step(), drifted, from, true);

@@ -7,8 +7,8 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
 
 /** Which steps lead where, whatever is known. */
-public final class Shape {
-  private Shape() {}
+public final class FlowGraph {
+  private FlowGraph() {}
 
   /** Whether an end can be reached. */
   public static boolean ends(Procedure procedure, String from) {

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Printable;
 
 /** One line as a JSON object, with each key looked at by its type. */
-final class Fields {
+final class ReplyFields {
   private static final ObjectMapper JSON =
       JsonMapper.builder()
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -25,16 +25,16 @@ final class Fields {
 
   private final ObjectNode object;
 
-  private Fields(ObjectNode object) {
+  private ReplyFields(ObjectNode object) {
     this.object = object;
   }
 
-  static Fields parse(String line) {
+  static ReplyFields parse(String line) {
     ObjectNode object = object(line);
     if (object.isEmpty()) {
-      throw new BadAnswer("an object without an answer");
+      throw new BadAnswerException("an object without an answer");
     }
-    return new Fields(object);
+    return new ReplyFields(object);
   }
 
   /** One line as a JSON object, as it is. */
@@ -43,10 +43,10 @@ final class Fields {
     try {
       node = JSON.readTree(line);
     } catch (JsonProcessingException e) {
-      throw new BadAnswer("not JSON: " + shown(e.getOriginalMessage()));
+      throw new BadAnswerException("not JSON: " + shown(e.getOriginalMessage()));
     }
     if (!(node instanceof ObjectNode object)) {
-      throw new BadAnswer("not a JSON object");
+      throw new BadAnswerException("not a JSON object");
     }
     return object;
   }
@@ -59,11 +59,11 @@ final class Fields {
   }
 
   /** The same, where no key but those of {@code known} is there; {@code at} always may be. */
-  Fields only(String... known) {
+  ReplyFields only(String... known) {
     for (Iterator<String> keys = object.fieldNames(); keys.hasNext(); ) {
       String key = keys.next();
       if (!List.of(known).contains(key) && !key.equals("at")) {
-        throw new BadAnswer("the key \"" + shown(key) + "\" is not taken here");
+        throw new BadAnswerException("the key \"" + shown(key) + "\" is not taken here");
       }
     }
     return this;
@@ -90,7 +90,7 @@ final class Fields {
   String text(String key) {
     JsonNode node = object.path(key);
     if (!node.isTextual()) {
-      throw new BadAnswer("\"" + key + "\" must be a text");
+      throw new BadAnswerException("\"" + key + "\" must be a text");
     }
     return node.textValue();
   }
@@ -99,7 +99,7 @@ final class Fields {
   double number(String key) {
     JsonNode node = object.path(key);
     if (!node.isNumber() || !Double.isFinite(node.doubleValue())) {
-      throw new BadAnswer("\"" + key + "\" must be a number");
+      throw new BadAnswerException("\"" + key + "\" must be a number");
     }
     return node.doubleValue();
   }
@@ -118,7 +118,7 @@ final class Fields {
     } catch (DateTimeException e) {
       // told below, in the same words as a time out of range
     }
-    throw new BadAnswer(
+    throw new BadAnswerException(
         "\"at\" must be a time like 2027-03-01T10:00:00Z, not \"" + shown(typed) + "\"");
   }
 }

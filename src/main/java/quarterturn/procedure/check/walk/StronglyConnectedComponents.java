@@ -10,7 +10,7 @@ import java.util.List;
  * The knots of a graph: sets of places that all lead to each other, by Tarjan's algorithm for
  * strongly connected components (SIAM Journal on Computing 1, 1972).
  */
-final class Knots {
+final class StronglyConnectedComponents {
   /** By place, the places it leads to. */
   private final BitSet[] graph;
 
@@ -23,7 +23,7 @@ final class Knots {
   private final List<BitSet> found = new ArrayList<>();
   private int visited;
 
-  private Knots(BitSet[] graph) {
+  private StronglyConnectedComponents(BitSet[] graph) {
     this.graph = graph;
     this.order = new int[graph.length];
     this.lowest = new int[graph.length];
@@ -35,7 +35,7 @@ final class Knots {
    * @param graph by place, the places it leads to
    */
   static List<BitSet> of(BitSet[] graph) {
-    Knots knots = new Knots(graph);
+    StronglyConnectedComponents knots = new StronglyConnectedComponents(graph);
     for (int place = 0; place < graph.length; place++) {
       // A place that leads nowhere is in no loop.
       if (knots.order[place] == 0 && !graph[place].isEmpty()) {

@@ -8,16 +8,16 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Quote;
 import quarterturn.procedure.Slip;
-import quarterturn.procedure.Unreadable;
+import quarterturn.procedure.UnreadableException;
 
 /** The keys of a mapping against those that are allowed there. */
-final class Fields {
+final class MappingKeys {
   private final Node.Mapping mapping;
   private final String what;
   private final Faults faults;
   private final List<String> missing = new ArrayList<>();
 
-  private Fields(Node.Mapping mapping, String what, Faults faults) {
+  private MappingKeys(Node.Mapping mapping, String what, Faults faults) {
     this.mapping = mapping;
     this.what = what;
     this.faults = faults;
@@ -29,7 +29,7 @@ final class Fields {
    *
    * @param what what it describes, with its article: "a measure step"
    */
-  static @Nullable Fields of(
+  static @Nullable MappingKeys of(
       @Nullable Node node, String what, List<String> allowed, Faults faults) {
     if (!(node instanceof Node.Mapping mapping)) {
       if (node != null && !(node instanceof Node.Refused)) {
@@ -52,27 +52,27 @@ final class Fields {
                     Quote.allowed(key, allowed));
               }
             });
-    return new Fields(mapping, what, faults);
+    return new MappingKeys(mapping, what, faults);
   }
 
   /**
    * The fields of a whole file.
    *
-   * @throws Unreadable when it has none
+   * @throws UnreadableException when it has none
    */
-  static Fields ofFile(Faults faults, List<String> allowed) throws Unreadable {
-    Fields fields = of(TreeReader.read(faults), "this file", allowed, faults);
+  static MappingKeys ofFile(Faults faults, List<String> allowed) throws UnreadableException {
+    MappingKeys fields = of(TreeReader.read(faults), "this file", allowed, faults);
     if (fields == null) {
-      throw new Unreadable(faults.sorted());
+      throw new UnreadableException(faults.sorted());
     }
     return fields;
   }
 
   /** The same, with what is left out as in {@code rest}. */
-  Fields over(Fields rest) {
+  MappingKeys over(MappingKeys rest) {
     Map<String, Node.Entry> all = new LinkedHashMap<>(rest.mapping.entries());
     all.putAll(mapping.entries());
-    return new Fields(new Node.Mapping(all, mapping.mark()), what, faults);
+    return new MappingKeys(new Node.Mapping(all, mapping.mark()), what, faults);
   }
 
   Mark mark() {

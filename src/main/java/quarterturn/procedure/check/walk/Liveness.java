@@ -18,12 +18,12 @@ import quarterturn.procedure.Subject;
 import quarterturn.procedure.Ways;
 import quarterturn.procedure.bench.BenchState;
 import quarterturn.procedure.bench.Detours;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 
 /** What can still matter at each step: what some step from there on asks for. */
-final class Live {
+final class Liveness {
   private final Frame frame;
   private final Fans fans;
   private final Set<Subject> decided;
@@ -58,11 +58,11 @@ final class Live {
       BitSet live,
       Set<Quantity> readings) {}
 
-  Live(Frame frame, Fans fans) {
+  Liveness(Frame frame, Fans fans) {
     this.frame = frame;
     this.fans = fans;
     this.decided = frame.decided();
-    this.loose = Paths.loose(frame.procedure());
+    this.loose = Reachability.loose(frame.procedure());
     this.detours = new Detours(frame.procedure());
     List<Step> steps = List.copyOf(frame.procedure().steps().values());
     List<BitSet> own = steps.stream().map(this::own).toList();
@@ -226,7 +226,7 @@ final class Live {
   }
 
   private static final BenchState PITCH =
-      BenchState.NONE.established(Set.of(Fact.AT_PITCH)).with(Quantity.RELIEF, Held.FRESH);
+      BenchState.NONE.established(Set.of(Fact.AT_PITCH)).with(Quantity.RELIEF, Freshness.FRESH);
 
   private static final BenchState LOOSE = PITCH.established(Set.of(Fact.NECK_LOOSE));
 

@@ -1,10 +1,10 @@
 package quarterturn.session;
 
 /** An answer that the prompt does not take; the message says what it takes. */
-public final class Refused extends Exception {
+public final class RefusedException extends Exception {
   private static final long serialVersionUID = 1L;
 
-  public Refused(String message) {
+  public RefusedException(String message) {
     super(message);
   }
 }

@@ -18,7 +18,7 @@ import quarterturn.session.Place;
  * What a session has behind it, or would have further down a road: what was chosen, how the rod
  * felt, how often each step was reached. Conditions on the past are met by going somewhere first.
  */
-final class Past {
+final class PathState {
   private final Library library;
   private final Map<Place, Integer> reached;
   private final Map<Place, String> chosen;
@@ -39,7 +39,7 @@ final class Past {
     private static final Lack HOPELESS = new Lack(null, 2 * BACK);
   }
 
-  private Past(Library library, Past from) {
+  private PathState(Library library, PathState from) {
     this.library = library;
     this.reached = new HashMap<>(from.reached);
     this.chosen = new HashMap<>(from.chosen);
@@ -53,7 +53,7 @@ final class Past {
    *
    * @param role who is at the bench, or null where that is still open
    */
-  Past(Library library, @Nullable Role role) {
+  PathState(Library library, @Nullable Role role) {
     this.library = library;
     this.reached = new HashMap<>();
     this.chosen = new HashMap<>();
@@ -61,8 +61,8 @@ final class Past {
     this.role = role;
   }
 
-  Past copy() {
-    return new Past(library, this);
+  PathState copy() {
+    return new PathState(library, this);
   }
 
   /** A step was entered. */

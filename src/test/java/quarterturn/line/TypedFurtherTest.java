@@ -15,7 +15,7 @@ import quarterturn.report.Dates;
 import quarterturn.session.Event;
 
 /** What a technician types for more than the prompt at hand, on simulated instruments. */
-class AheadTest {
+class TypedFurtherTest {
   private final StringWriter out = new StringWriter();
 
   private PracticeBench type(String procedure, NamedNeck neck, Role role, String... lines)

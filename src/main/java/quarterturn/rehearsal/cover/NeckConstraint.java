@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Condition;
 
 /** How a neck would have to be for a condition to hold. */
-enum Temper {
+enum NeckConstraint {
   SOUND,
   DEAD,
   REVERSED,
@@ -13,11 +13,11 @@ enum Temper {
   TWISTED;
 
   /** The one that a condition asks for, or null where it asks for none. */
-  static @Nullable Temper of(Condition when) {
+  static @Nullable NeckConstraint of(Condition when) {
     return when instanceof Condition.Atom atom ? atom.match(ASKED) : null;
   }
 
-  private static final Condition.Atom.Cases<@Nullable Temper> ASKED =
+  private static final Condition.Atom.Cases<@Nullable NeckConstraint> ASKED =
       new Condition.Atom.Cases<>(
           against -> null,
           leans -> null,

@@ -1,14 +1,14 @@
 package quarterturn.procedure.read;
 
 /** A condition that cannot be read, and the letter at which it goes wrong. */
-final class Misread extends Exception {
+final class MisreadException extends Exception {
   private static final long serialVersionUID = 1L;
 
   private final int at;
   private final String wrong;
   private final String mend;
 
-  Misread(int at, String wrong, String mend) {
+  MisreadException(int at, String wrong, String mend) {
     super(wrong + ". " + mend);
     this.at = at;
     this.wrong = wrong;

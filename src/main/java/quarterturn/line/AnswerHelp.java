@@ -9,12 +9,12 @@ import quarterturn.report.TurnWords;
 import quarterturn.session.Prompt;
 
 /** How each prompt is answered: the short line under it, the help, and the words to complete. */
-final class Ask {
+final class AnswerHelp {
   /** The words that work at every prompt. */
   static final List<String> COMMANDS =
       List.of("help", "why", "next", "log", "overview", "back", "again", "quit");
 
-  private Ask() {}
+  private AnswerHelp() {}
 
   /** The short line under the prompt; empty where nothing is asked. */
   static String of(Prompt prompt) {
@@ -81,9 +81,9 @@ final class Ask {
                         + ", or the word behind it, or its beginning.",
                     "Enter alone answers nothing here."),
             write -> List.of("One line of words.", "-: nothing to write."),
-            Ask::reading,
-            Ask::turn,
-            Ask::waiting,
+            AnswerHelp::reading,
+            AnswerHelp::turn,
+            AnswerHelp::waiting,
             done -> List.of(),
             over -> List.of()));
   }

@@ -1,10 +1,10 @@
 package quarterturn.session.journal;
 
 /** A JSON object that is no event this program knows; the message says what is wrong with it. */
-public final class NotAnEvent extends Exception {
+public final class NotAnEventException extends Exception {
   private static final long serialVersionUID = 1L;
 
-  public NotAnEvent(String message) {
+  public NotAnEventException(String message) {
     super(message);
   }
 }

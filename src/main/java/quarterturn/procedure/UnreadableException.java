@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** A file, or several, that cannot be used; carries every fault, and its message shows them all. */
-public final class Unreadable extends Exception {
+public final class UnreadableException extends Exception {
   private static final long serialVersionUID = 1L;
 
   private final transient List<Fault> faults;
@@ -12,7 +12,7 @@ public final class Unreadable extends Exception {
   /**
    * @param faults at least one, in the order they are to be shown
    */
-  public Unreadable(List<Fault> faults) {
+  public UnreadableException(List<Fault> faults) {
     super(faults.stream().map(Fault::toString).collect(Collectors.joining("\n")));
     this.faults = List.copyOf(faults);
   }

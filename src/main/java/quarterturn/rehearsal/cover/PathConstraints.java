@@ -21,7 +21,7 @@ import quarterturn.session.Place;
  * What a session would have to be like to go down a certain road, as its conditions tell: who is at
  * the bench, how the neck answers, and what is read at which piece of the road.
  */
-final class Wishes {
+final class PathConstraints {
   private final List<Road> route;
   private final Library library;
   private final RandomGenerator random;
@@ -29,10 +29,10 @@ final class Wishes {
   private final Map<Integer, Double> values = new HashMap<>();
   private boolean lacking;
   private @Nullable Role role;
-  private @Nullable Temper temper;
+  private @Nullable NeckConstraint temper;
 
   /** Of a road; what its end asks for counts before what its beginning does. */
-  Wishes(List<Road> route, Library library, RandomGenerator random) {
+  PathConstraints(List<Road> route, Library library, RandomGenerator random) {
     this.route = route;
     this.library = library;
     this.random = random;
@@ -50,20 +50,20 @@ final class Wishes {
     }
   }
 
-  private Wishes wish(int at, Condition when, boolean holds) {
+  private PathConstraints wish(int at, Condition when, boolean holds) {
     when.match(
         all -> parts(at, all.parts(), holds, holds),
         any -> parts(at, any.parts(), holds, !holds),
         not -> wish(at, not.part(), !holds),
         atom -> wish(at, atom, holds));
-    Stands stands = Stands.of(when, holds);
+    ReadingConstraint stands = ReadingConstraint.of(when, holds);
     if (stands != null) {
       narrow(at, stands);
     }
     return this;
   }
 
-  private Wishes wish(int at, Condition.Atom atom, boolean holds) {
+  private PathConstraints wish(int at, Condition.Atom atom, boolean holds) {
     if (atom instanceof Condition.Is is) {
       Role other = is.role() == Role.BEGINNER ? Role.TECHNICIAN : Role.BEGINNER;
       role = role != null ? role : holds ? is.role() : other;
@@ -74,20 +74,21 @@ final class Wishes {
       double less = below ? step(reading.quantity()) : 0;
       atom.bounds().forEach(limit -> value(at, reading.quantity(), limit - less));
     }
-    temper = temper == null && holds ? Temper.of(atom) : temper;
+    temper = temper == null && holds ? NeckConstraint.of(atom) : temper;
     return this;
   }
 
   /**
    * @param all whether all of them are to be so, or one of them is enough
    */
-  private Wishes parts(int at, List<Condition> parts, boolean holds, boolean all) {
+  private PathConstraints parts(int at, List<Condition> parts, boolean holds, boolean all) {
     if (all) {
       parts.forEach(part -> wish(at, part, holds));
       return this;
     }
-    boolean readings = parts.stream().allMatch(part -> Stands.of(part, holds) != null);
-    boolean given = parts.stream().anyMatch(part -> temper != null && temper == Temper.of(part));
+    boolean readings = parts.stream().allMatch(part -> ReadingConstraint.of(part, holds) != null);
+    boolean given =
+        parts.stream().anyMatch(part -> temper != null && temper == NeckConstraint.of(part));
     if (!readings && !given) {
       wish(at, parts.get(random.nextInt(parts.size())), holds);
     }
@@ -98,7 +99,7 @@ final class Wishes {
     return quantity.unit().equals("mm") ? 0.05 : 1;
   }
 
-  private void narrow(int at, Stands stands) {
+  private void narrow(int at, ReadingConstraint stands) {
     int reading = reading(at, stands.quantity());
     Set<Verdict> now = verdicts.getOrDefault(reading, EnumSet.allOf(Verdict.class));
     Set<Verdict> both = EnumSet.copyOf(now);
@@ -185,7 +186,7 @@ final class Wishes {
     return role;
   }
 
-  @Nullable Temper temper() {
+  @Nullable NeckConstraint temper() {
     return temper;
   }
 }

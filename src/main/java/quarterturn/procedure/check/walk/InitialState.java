@@ -5,26 +5,26 @@ import java.util.List;
 import java.util.Set;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Subject;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 
 /** What may be known when a procedure begins. */
-final class Entry {
+final class InitialState {
   private final Frame frame;
   private final Set<Subject> decided;
 
-  Entry(Frame frame) {
+  InitialState(Frame frame) {
     this.frame = frame;
     this.decided = frame.decided();
   }
 
   /** Begun for the first time: by every role, by itself and within every job it speaks of. */
-  List<Situation> first() {
+  List<AbstractState> first() {
     int[] masks = frame.allMasks();
     for (int i = 0; i < masks.length; i++) {
       masks[i] = frame.fleeting(i) ? frame.domains().get(i).all() : unknown(frame.domains().get(i));
     }
-    List<Situation> all = new ArrayList<>(List.of(new Situation(frame.layout(), masks)));
+    List<AbstractState> all = new ArrayList<>(List.of(new AbstractState(frame.layout(), masks)));
     for (int i = 0; i < masks.length; i++) {
       Subject subject = frame.domains().get(i).subject();
       if (subject instanceof Subject.Person || subject instanceof Subject.Callers) {
@@ -35,11 +35,11 @@ final class Entry {
     return all;
   }
 
-  private List<Situation> split(List<Situation> all, int subject) {
-    List<Situation> split = new ArrayList<>();
-    for (Situation one : all) {
+  private List<AbstractState> split(List<AbstractState> all, int subject) {
+    List<AbstractState> split = new ArrayList<>();
+    for (AbstractState one : all) {
       for (int cell = 0; cell < frame.domains().get(subject).cells().size(); cell++) {
-        Situation with = one.copy();
+        AbstractState with = one.copy();
         with.mask(subject, 1 << cell);
         split.add(with);
       }
@@ -52,14 +52,14 @@ final class Entry {
   }
 
   /** What a procedure needs is fresh, since the engine sees to that before it begins. */
-  private void needed(Situation situation) {
+  private void needed(AbstractState situation) {
     for (String need : frame.procedure().needs()) {
       Results.Result result = frame.library().results().results().get(need);
       Quantity quantity = result == null ? null : result.quantity();
       if (quantity == null) {
         continue;
       }
-      situation.bench(situation.bench().with(quantity, Held.FRESH));
+      situation.bench(situation.bench().with(quantity, Freshness.FRESH));
       int subject = frame.index(new Subject.Reading(quantity));
       if (subject >= 0) {
         // It may have been read in an earlier session, of which conditions know nothing.
@@ -72,8 +72,8 @@ final class Entry {
    * Begun once more by the larger job it ended in: its own choices and counts are as it left them,
    * what is true of the bench is for others to say.
    */
-  Situation again(Situation ended) {
-    Situation again = ended.copy();
+  AbstractState again(AbstractState ended) {
+    AbstractState again = ended.copy();
     again.bench(again.bench().unknownPitch().spoiled());
     again.dayLeft(false);
     for (int i = 0; i < frame.domains().size(); i++) {

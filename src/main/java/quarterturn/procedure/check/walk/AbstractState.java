@@ -5,14 +5,14 @@ import java.util.Collection;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.bench.BenchState;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 
 /**
  * What is known at a step on one way to it: facts, readings, and for each {@link Subject} the cells
  * that are possible, as the bits of a mask. Many real states are one situation.
  */
-public final class Situation {
+public final class AbstractState {
   private final Layout layout;
   private final long[] masks;
   private BenchState bench;
@@ -20,14 +20,14 @@ public final class Situation {
   /** Whether it was asked, since the last turn, if the day's turning is used up. */
   private boolean dayLeft;
 
-  Situation(Layout layout, int[] masks) {
+  AbstractState(Layout layout, int[] masks) {
     this(layout, layout.none(), BenchState.NONE, false);
     for (int i = 0; i < masks.length; i++) {
       mask(i, masks[i]);
     }
   }
 
-  private Situation(Layout layout, long[] masks, BenchState bench, boolean dayLeft) {
+  private AbstractState(Layout layout, long[] masks, BenchState bench, boolean dayLeft) {
     this.layout = layout;
     this.masks = masks;
     this.bench = bench;
@@ -35,13 +35,13 @@ public final class Situation {
   }
 
   /** A copy to be changed. */
-  Situation copy() {
-    return new Situation(layout, masks.clone(), bench, dayLeft);
+  AbstractState copy() {
+    return new AbstractState(layout, masks.clone(), bench, dayLeft);
   }
 
   /** The same with another bench. */
-  Situation with(BenchState other) {
-    return new Situation(layout, masks.clone(), other, dayLeft);
+  AbstractState with(BenchState other) {
+    return new AbstractState(layout, masks.clone(), other, dayLeft);
   }
 
   BenchState bench() {
@@ -56,7 +56,7 @@ public final class Situation {
     return bench.has(fact);
   }
 
-  public Held held(Quantity quantity) {
+  public Freshness held(Quantity quantity) {
     return bench.held(quantity);
   }
 
@@ -71,7 +71,7 @@ public final class Situation {
    * @param open the bits of all that is possible of the others
    * @param never the readings that are as if nobody had asked for them
    */
-  void keep(Situation other, long[] kept, long[] open, Collection<Quantity> never) {
+  void keep(AbstractState other, long[] kept, long[] open, Collection<Quantity> never) {
     bench = other.bench.without(never);
     dayLeft = other.dayLeft;
     for (int i = 0; i < masks.length; i++) {
@@ -99,7 +99,7 @@ public final class Situation {
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof Situation s
+    return other instanceof AbstractState s
         && bench.equals(s.bench)
         && dayLeft == s.dayLeft
         && Arrays.equals(masks, s.masks);

@@ -19,7 +19,7 @@ import quarterturn.unit.Printable;
 /**
  * What was typed on a line for more than the prompt at hand: by name, or in the order asked for.
  */
-final class Ahead {
+final class TypedFurther {
   private final Bench bench;
   private final Paper paper;
   private final TypedAhead named;
@@ -30,7 +30,7 @@ final class Ahead {
   /** What those are readings of; null where they began with a choice. */
   private @Nullable Quantity of;
 
-  Ahead(Bench bench, Paper paper) {
+  TypedFurther(Bench bench, Paper paper) {
     this.bench = bench;
     this.paper = paper;
     this.named = new TypedAhead(bench);

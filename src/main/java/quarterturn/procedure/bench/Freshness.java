@@ -1,7 +1,7 @@
 package quarterturn.procedure.bench;
 
 /** What there is of a reading, worst first. */
-public enum Held {
+public enum Freshness {
   /** Nobody was asked for it. */
   NEVER,
   /** It was asked for, and could not be read. */

@@ -4,12 +4,12 @@ import quarterturn.procedure.Mark;
 import quarterturn.procedure.read.Node.Scalar;
 
 /** Finds a letter of a value in its file, through quotes, folded lines and indents. */
-final class Place {
+final class TextPosition {
   private final String raw;
   private final String text;
   private int inRaw;
 
-  private Place(Scalar scalar) {
+  private TextPosition(Scalar scalar) {
     raw = scalar.raw();
     text = scalar.text();
     if (raw.startsWith("\"") || raw.startsWith("'")) {
@@ -24,7 +24,7 @@ final class Place {
    * cannot be found.
    */
   static Mark within(Source source, Scalar scalar, int at) {
-    Place place = new Place(scalar);
+    TextPosition place = new TextPosition(scalar);
     if (!place.walk(at)) {
       return scalar.mark();
     }

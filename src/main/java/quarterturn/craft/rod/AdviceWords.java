@@ -6,13 +6,13 @@ import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 
 /** What {@link BeliefAdvisor} says, for a beginner. */
-final class Words {
+final class AdviceWords {
   /** Half of what a normal distribution holds nine times in ten, in standard deviations. */
   private static final double NINE_IN_TEN = 1.645;
 
-  private Words() {}
+  private AdviceWords() {}
 
-  static String of(Bracket reading, Belief belief, Course course, Turn turn) {
+  static String of(Bracket reading, Belief belief, RodHistory course, Turn turn) {
     boolean tighten = turn.turns() > 0;
     String gap =
         reading.noGap()

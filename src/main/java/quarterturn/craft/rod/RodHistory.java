@@ -13,25 +13,27 @@ import quarterturn.unit.Bracket;
  * @param readings since the last turn or rest
  * @param reading the last one, or null where none was taken since then
  */
-record Course(int moves, int way, double net, int readings, @Nullable Bracket reading) {
-  static Course of(List<Seen> story) {
-    Course course = new Course(0, 0, 0, 0, null);
+record RodHistory(int moves, int way, double net, int readings, @Nullable Bracket reading) {
+  static RodHistory of(List<Seen> story) {
+    RodHistory course = new RodHistory(0, 0, 0, 0, null);
     for (Seen seen : story) {
       course = course.then(seen);
     }
     return course;
   }
 
-  private Course then(Seen seen) {
+  private RodHistory then(Seen seen) {
     if (seen instanceof Seen.Read read) {
-      return new Course(moves, way, net, readings + 1, read.relief());
+      return new RodHistory(moves, way, net, readings + 1, read.relief());
     }
     if (seen instanceof Seen.Turned turned && turned.turn().turns() != 0) {
       double turns = turned.turn().turns();
-      return new Course(moves + 1, turns > 0 ? 1 : -1, net + turns, 0, null);
+      return new RodHistory(moves + 1, turns > 0 ? 1 : -1, net + turns, 0, null);
     }
     if (seen instanceof Seen.Rested rest) {
-      return rest.anew() ? new Course(0, 0, 0, 0, null) : new Course(moves, way, net, 0, null);
+      return rest.anew()
+          ? new RodHistory(0, 0, 0, 0, null)
+          : new RodHistory(moves, way, net, 0, null);
     }
     return this;
   }

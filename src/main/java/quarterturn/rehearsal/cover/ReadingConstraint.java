@@ -9,13 +9,13 @@ import quarterturn.procedure.Verdict;
 import quarterturn.procedure.kind.Quantity;
 
 /** How a reading may stand so that a condition holds. */
-record Stands(Quantity quantity, Set<Verdict> verdicts) {
+record ReadingConstraint(Quantity quantity, Set<Verdict> verdicts) {
   /**
    * Of a condition that is on readings alone, and on one quantity; null for others.
    *
    * @param holds whether it is to hold, or not to
    */
-  static @Nullable Stands of(Condition when, boolean holds) {
+  static @Nullable ReadingConstraint of(Condition when, boolean holds) {
     return when.match(
         all -> null,
         any -> holds ? either(any) : null,
@@ -24,7 +24,7 @@ record Stands(Quantity quantity, Set<Verdict> verdicts) {
   }
 
   /** By whether it is to hold; null for what is on no reading, or on a value. */
-  private static final Condition.Atom.Cases<Function<Boolean, @Nullable Stands>> STANDS =
+  private static final Condition.Atom.Cases<Function<Boolean, @Nullable ReadingConstraint>> STANDS =
       new Condition.Atom.Cases<>(
           against -> holds -> of(against.quantity(), against.verdict(), holds),
           leans -> holds -> holds ? of(leans.quantity(), Verdict.UNDECIDED, true) : null,
@@ -42,22 +42,22 @@ record Stands(Quantity quantity, Set<Verdict> verdicts) {
           reached -> holds -> null,
           felt -> holds -> null);
 
-  private static @Nullable Stands either(Condition.Any any) {
+  private static @Nullable ReadingConstraint either(Condition.Any any) {
     Set<Verdict> verdicts = EnumSet.noneOf(Verdict.class);
     Quantity quantity = null;
     for (Condition part : any.parts()) {
-      Stands one = of(part, true);
+      ReadingConstraint one = of(part, true);
       if (one == null || (quantity != null && quantity != one.quantity())) {
         return null;
       }
       quantity = one.quantity();
       verdicts.addAll(one.verdicts());
     }
-    return quantity == null ? null : new Stands(quantity, verdicts);
+    return quantity == null ? null : new ReadingConstraint(quantity, verdicts);
   }
 
-  private static Stands of(Quantity quantity, Verdict verdict, boolean holds) {
+  private static ReadingConstraint of(Quantity quantity, Verdict verdict, boolean holds) {
     EnumSet<Verdict> one = EnumSet.of(verdict);
-    return new Stands(quantity, holds ? one : EnumSet.complementOf(one));
+    return new ReadingConstraint(quantity, holds ? one : EnumSet.complementOf(one));
   }
 }

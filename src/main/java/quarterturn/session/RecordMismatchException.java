@@ -1,10 +1,10 @@
 package quarterturn.session;
 
 /** Events that the procedure at hand can't have led to, as after a change of its file. */
-public final class Astray extends RuntimeException {
+public final class RecordMismatchException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  public Astray(String message) {
+  public RecordMismatchException(String message) {
     super(message);
   }
 }

@@ -1,13 +1,13 @@
 package quarterturn.unit;
 
 /** Typed text that is no value of the wanted unit; the message says what may be typed instead. */
-public final class NotUnderstood extends IllegalArgumentException {
+public final class NotUnderstoodException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 
   private final String wrong;
   private final String mend;
 
-  public NotUnderstood(String message) {
+  public NotUnderstoodException(String message) {
     super(message);
     this.wrong = message;
     this.mend = "";
@@ -17,7 +17,7 @@ public final class NotUnderstood extends IllegalArgumentException {
    * @param wrong what is wrong with it
    * @param mend what may be typed instead
    */
-  public NotUnderstood(String wrong, String mend) {
+  public NotUnderstoodException(String wrong, String mend) {
     super(wrong + "; " + mend);
     this.wrong = wrong;
     this.mend = mend;

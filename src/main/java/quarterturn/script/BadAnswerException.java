@@ -1,10 +1,10 @@
 package quarterturn.script;
 
 /** A line that is no answer to this prompt; the message says why. */
-final class BadAnswer extends RuntimeException {
+final class BadAnswerException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  BadAnswer(String message) {
+  BadAnswerException(String message) {
     super(message);
   }
 }

@@ -11,14 +11,14 @@ import org.jspecify.annotations.Nullable;
  * @param answer what a good answer says, or null where there is no one answer
  * @param ideas wrong ideas that students bring along, each with what speaks against it
  */
-public record Ask(
+public record LessonQuestion(
     Kind kind, String question, @Nullable String about, @Nullable String answer, List<Idea> ideas) {
-  public Ask {
+  public LessonQuestion {
     ideas = List.copyOf(ideas);
   }
 
   /** A question to think about beforehand, without an answer key. */
-  public Ask(String question, @Nullable String about) {
+  public LessonQuestion(String question, @Nullable String about) {
     this(Kind.PREDICT, question, about, null, List.of());
   }
 

@@ -10,26 +10,26 @@ import quarterturn.procedure.Way;
 import quarterturn.session.Place;
 
 /** The way that a session is to take, by which road, and how far on that road it has come. */
-final class Errand {
+final class CoverageGoal {
   private final @Nullable Way goal;
   private final List<Road> route;
-  private final Wishes wishes;
+  private final PathConstraints wishes;
   private int passed;
 
-  private Errand(@Nullable Way goal, List<Road> route, Wishes wishes) {
+  private CoverageGoal(@Nullable Way goal, List<Road> route, PathConstraints wishes) {
     this.goal = goal;
     this.route = route;
     this.wishes = wishes;
   }
 
   /** Nowhere in particular. */
-  static Errand none(Library library, SplittableRandom random) {
-    return new Errand(null, List.of(), new Wishes(List.of(), library, random));
+  static CoverageGoal none(Library library, SplittableRandom random) {
+    return new CoverageGoal(null, List.of(), new PathConstraints(List.of(), library, random));
   }
 
   /** Down a road that ends with a way. */
-  static Errand along(Way goal, List<Road> route, Library library, SplittableRandom random) {
-    return new Errand(goal, route, new Wishes(route, library, random));
+  static CoverageGoal along(Way goal, List<Road> route, Library library, SplittableRandom random) {
+    return new CoverageGoal(goal, route, new PathConstraints(route, library, random));
   }
 
   @Nullable Way goal() {
@@ -74,7 +74,7 @@ final class Errand {
     return next(place) == null ? null : wishes.value(passed);
   }
 
-  Wishes wishes() {
+  PathConstraints wishes() {
     return wishes;
   }
 }

@@ -14,12 +14,12 @@ import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
 import quarterturn.procedure.bench.BenchState;
-import quarterturn.procedure.bench.Held;
+import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 
-/** What each kind of step does to a {@link Situation}: the engine's rules, on what is known. */
-final class Effects {
+/** What each kind of step does to a {@link AbstractState}: the engine's rules, on what is known. */
+final class Transfer {
   private final Frame frame;
   private final Limits limits;
   private final Results results;
@@ -40,7 +40,7 @@ final class Effects {
   /** The cells in which the day's turning may be used up. */
   private final int dayUsed;
 
-  Effects(Frame frame, Fans fans, BiConsumer<Fan, Fan.Spread> watch) {
+  Transfer(Frame frame, Fans fans, BiConsumer<Fan, Fan.Spread> watch) {
     this.watch = watch;
     this.frame = frame;
     this.fans = fans;
@@ -65,10 +65,10 @@ final class Effects {
   }
 
   /** Where a step can go, and what is known there. */
-  record Onward(String step, Situation at, int branch) {}
+  record Onward(String step, AbstractState at, int branch) {}
 
   /** Every way on from a step that asks or does something within this procedure. */
-  List<Onward> from(Step step, Situation before) {
+  List<Onward> from(Step step, AbstractState before) {
     return step.match(
         new Step.Cases<>(
             tell -> forked(tell, before.with(before.bench().told(results, tell))),
@@ -86,14 +86,14 @@ final class Effects {
             handOver -> List.of()));
   }
 
-  private List<Onward> forked(Step.Forked step, Situation now) {
+  private List<Onward> forked(Step.Forked step, AbstractState now) {
     List<Onward> ways = new ArrayList<>();
     spread(ways, step, step.then(), now);
     return ways;
   }
 
-  private Onward chosen(Step.Choose choose, Step.Option option, Situation before) {
-    Situation now = before.with(before.bench().chosen(results, option));
+  private Onward chosen(Step.Choose choose, Step.Option option, AbstractState before) {
+    AbstractState now = before.with(before.bench().chosen(results, option));
     int subject = frame.index(new Subject.Choice(choose.id()));
     if (subject >= 0) {
       now.mask(subject, frame.domains().get(subject).option(option.id()));
@@ -102,21 +102,21 @@ final class Effects {
   }
 
   /** On by what is out of its window, which may be nothing. */
-  private List<Onward> adjusted(Step.Adjust step, Situation before) {
+  private List<Onward> adjusted(Step.Adjust step, AbstractState before) {
     List<Onward> ways = forked(step, before);
     BenchState set = before.bench().adjusted(results, step.adjustment());
     ways.addAll(forked(step, before.with(set)));
     return ways;
   }
 
-  private List<Onward> turned(Step.TurnRod turn, Situation before) {
+  private List<Onward> turned(Step.TurnRod turn, AbstractState before) {
     List<Onward> ways = new ArrayList<>();
     turn.felt().forEach((feel, go) -> ways.add(new Onward(go, turned(before, feel), Fan.REST)));
     return ways;
   }
 
-  private Situation turned(Situation before, Feel feel) {
-    Situation now = before.with(before.bench().turned(results, true));
+  private AbstractState turned(AbstractState before, Feel feel) {
+    AbstractState now = before.with(before.bench().turned(results, true));
     now.dayLeft(false);
     open(now, relief, differing, repeating, rod, today, inAll);
     if (neck >= 0) {
@@ -136,7 +136,7 @@ final class Effects {
         .where(cell -> cell instanceof Cell.Answer answer && answer.response() == response);
   }
 
-  private void open(Situation now, int... subjects) {
+  private void open(AbstractState now, int... subjects) {
     for (int subject : subjects) {
       if (subject >= 0) {
         now.mask(subject, frame.domains().get(subject).all());
@@ -144,9 +144,9 @@ final class Effects {
     }
   }
 
-  private Situation waited(Step.Wait wait, Situation before) {
+  private AbstractState waited(Step.Wait wait, AbstractState before) {
     boolean settles = wait.minutes() >= limits.settleMinutes() && before.has(Fact.AT_PITCH);
-    Situation now = before.with(before.bench().waited(wait, settles));
+    AbstractState now = before.with(before.bench().waited(wait, settles));
     if (wait.minutes() > limits.readingHoldsMinutes()) {
       // Pitch drifts and the neck moves on.
       now.bench(now.bench().offPitch().spoiled(Quantity.RELIEF));
@@ -156,10 +156,10 @@ final class Effects {
     return now;
   }
 
-  private List<Onward> read(Step.Measure step, Situation before) {
+  private List<Onward> read(Step.Measure step, AbstractState before) {
     Quantity quantity = step.quantity();
     int subject = frame.index(new Subject.Reading(quantity));
-    Situation asked = before.copy();
+    AbstractState asked = before.copy();
     asked.mask(subject, plausible(subject, step));
     if (quantity == Quantity.RELIEF) {
       open(asked, differing, repeating, rod);
@@ -172,7 +172,7 @@ final class Effects {
         ways.add(new Onward(way.step(), missed(step, subject, way.at(), before), way.branch()));
       }
       if ((mask & ~missing) != 0) {
-        Situation now = way.at().copy();
+        AbstractState now = way.at().copy();
         now.mask(subject, mask & ~missing);
         taken(step, subject, now, before);
         ways.add(new Onward(way.step(), now, way.branch()));
@@ -194,13 +194,14 @@ final class Effects {
   }
 
   /** Nothing was read: an earlier reading is still there. */
-  private Situation missed(Step.Measure step, int subject, Situation after, Situation before) {
-    Situation now = after.copy();
+  private AbstractState missed(
+      Step.Measure step, int subject, AbstractState after, AbstractState before) {
+    AbstractState now = after.copy();
     if (step.which() == Which.EACH) {
       // Some strings may have been read for all that.
       taken(step, subject, now, before);
       boolean counts = now.held(step.quantity()).usable();
-      now.bench(counts ? now.bench().with(step.quantity(), Held.MISSED) : now.bench());
+      now.bench(counts ? now.bench().with(step.quantity(), Freshness.MISSED) : now.bench());
     } else {
       now.bench(before.bench().missed(step.quantity(), step.which()));
       now.mask(subject, before.mask(subject));
@@ -208,7 +209,7 @@ final class Effects {
     return now;
   }
 
-  private void taken(Step.Measure step, int subject, Situation now, Situation before) {
+  private void taken(Step.Measure step, int subject, AbstractState now, AbstractState before) {
     Quantity quantity = step.quantity();
     now.bench(now.bench().read(quantity, step.which(), true));
     if (quantity == Quantity.RELIEF && step.which() == Which.HIGHEST) {
@@ -217,14 +218,14 @@ final class Effects {
     }
     now.dayLeft(now.dayLeft() && quantity != Quantity.RELIEF);
     open(now, frame.index(new Subject.Each(quantity)));
-    if (quantity == Quantity.RELIEF && now.held(quantity) == Held.FRESH && neck >= 0) {
+    if (quantity == Quantity.RELIEF && now.held(quantity) == Freshness.FRESH && neck >= 0) {
       int never = answered(Response.NOT_TURNED);
       now.mask(neck, now.turned() ? frame.domains().get(neck).all() & ~never : never);
     }
   }
 
   /** On by each branch that can hold. */
-  void spread(List<Onward> ways, Step step, Branch.Fork fork, Situation now) {
+  void spread(List<Onward> ways, Step step, Branch.Fork fork, AbstractState now) {
     Fan fan = fans.of(step, fork);
     int[] subjects = fan.subjects();
     Fan.Spread spread = fan.spread(now);
@@ -233,7 +234,7 @@ final class Effects {
       if (taken.branch() == Fan.HOLE) {
         continue;
       }
-      Situation then = now.copy();
+      AbstractState then = now.copy();
       for (int i = 0; i < subjects.length; i++) {
         then.mask(subjects[i], taken.masks()[i]);
       }
@@ -249,8 +250,8 @@ final class Effects {
   }
 
   /** Back from a break: what was read may have moved since, and pitch may have drifted. */
-  Situation back(Situation before, boolean drifted) {
-    Situation now = before.with(before.bench().back(drifted));
+  AbstractState back(AbstractState before, boolean drifted) {
+    AbstractState now = before.with(before.bench().back(drifted));
     now.dayLeft(false);
     open(now, today, inAll, rod);
     if (neck >= 0 && now.turned()) {
