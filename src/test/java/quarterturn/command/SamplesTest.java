@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
@@ -22,6 +23,7 @@ import quarterturn.session.Instrument;
 import quarterturn.session.store.Store;
 
 /** What was on a disk of the first version reads, lists and exports as it did then. */
+@Tag("slow")
 @Isolated
 class SamplesTest {
   private static final Instant THEN = Instant.parse("2027-03-02T09:30:00Z");

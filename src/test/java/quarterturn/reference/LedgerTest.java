@@ -9,11 +9,13 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 
 /** Every reference value is held to by some test. */
+@Tag("slow")
 class LedgerTest {
   private static final JavaClasses TESTS =
       new ClassFileImporter()

@@ -8,12 +8,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.Window;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /** What readings and turns leave to believe. */
+@Tag("slow")
 class BeliefTest {
   private static final double A_WEEK = 7 * 24;
   private static final long SEED = 20_270_312;

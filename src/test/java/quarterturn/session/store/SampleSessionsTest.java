@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
@@ -31,6 +32,7 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /** Sessions of the first version go on with this one, and count as they did. */
+@Tag("slow")
 @Isolated
 class SampleSessionsTest {
   /** What a procedure that comes with the program words, and may word anew. */
