@@ -43,15 +43,13 @@ abstract class InstrumentEntry extends Placed {
     Map<Trait, String> given = TraitOptions.given(spec.commandLine().getParseResult());
     if (!given.isEmpty()) {
       Map<Trait, String> merged = TraitOptions.merged(known, given, rules);
-      keeping.keep(Traits.instrument(name, created, merged), out()::println);
+      keeping.keep(Traits.instrument(name, created, merged), this::say);
       return 0;
     }
     InstrumentDialogue dialogue = new InstrumentDialogue(known, rules.kinds());
     if (lines) {
       if (ScriptFace.ask(dialogue, System.in, System.out)) {
-        keeping.keep(
-            Traits.instrument(name, created, dialogue.traits()),
-            said -> ScriptFace.tell(List.of(said), System.out));
+        keeping.keep(Traits.instrument(name, created, dialogue.traits()), this::say);
       }
       return 0;
     }
@@ -71,6 +69,14 @@ abstract class InstrumentEntry extends Placed {
             throw new NotUnderstoodException(
                 "the input ended before the questions did; nothing was kept");
       };
+    }
+  }
+
+  private void say(String told) {
+    if (lines) {
+      ScriptFace.tell(List.of(told), System.out);
+    } else {
+      out().println(told);
     }
   }
 }

@@ -113,7 +113,9 @@ final class LessonNew extends Placed {
         DialogueLines.End end = DialogueLines.run(dialogue, typing.source(), typing.out());
         if (end != DialogueLines.End.ANSWERED) {
           boolean interrupted = end == DialogueLines.End.INTERRUPTED;
-          typing.out().print(interrupted ? "" : "Left; nothing was made.\n");
+          if (!interrupted) {
+            typing.out().println("Left; nothing was made.");
+          }
           return interrupted ? ExitStatus.INTERRUPTED : ExitStatus.DONE;
         }
         given = dialogue.typed();
@@ -166,7 +168,7 @@ final class LessonNew extends Placed {
         List.of(
             "The plan of lesson " + id + " is in " + file + ".",
             "At each bench: quarterturn lesson join " + folder + " --bench " + bench,
-            "At your own sessions: quarterturn lesson board " + folder);
+            "At your own desk: quarterturn lesson board " + folder);
     if (lines) {
       ScriptFace.tell(told, System.out);
     } else {

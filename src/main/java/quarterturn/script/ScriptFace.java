@@ -67,6 +67,7 @@ public final class ScriptFace {
     for (Question now = dialogue.question(); now != null; now = dialogue.question()) {
       face.print(QuestionJson.of(now));
       if (!face.taken(dialogue)) {
+        face.print(JsonNodeFactory.instance.objectNode().put("left", "nothing is kept"));
         return false;
       }
     }

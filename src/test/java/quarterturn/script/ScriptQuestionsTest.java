@@ -61,6 +61,14 @@ class ScriptQuestionsTest {
   }
 
   @Test
+  void whoLeavesBeforeTheEndIsToldThatNothingIsKept() throws Exception {
+    InstrumentDialogue dialogue = new InstrumentDialogue(Map.of(), new Shelf(null).rules().kinds());
+    List<String> leaves = List.of("< {\"answer\":\"bass-34\"}", "< {\"answer\":\"quit\"}");
+    assertThat(ScriptFace.ask(dialogue, typed(leaves), out)).isFalse();
+    assertThat(bytes.toString(StandardCharsets.UTF_8)).endsWith("{\"left\":\"nothing is kept\"}\n");
+  }
+
+  @Test
   void aBenchJoinsALesson() throws Exception {
     List<String> example = example(1);
     try (LessonSession session = DemoCourse.session(folder, false)) {
