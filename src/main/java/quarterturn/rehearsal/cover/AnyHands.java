@@ -31,8 +31,8 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
- * Somebody at the bench who may answer anything: on an errand as a rule, and quick to go where
- * nobody went before.
+ * Somebody at the bench who may answer anything: toward a coverage goal as a rule, and quick to go
+ * where nobody went before.
  */
 final class AnyHands {
   private final Library library;
@@ -45,7 +45,7 @@ final class AnyHands {
   private final double steady;
   private final boolean mends;
   private final Map<Place, Integer> asked = new HashMap<>();
-  private CoverageGoal errand;
+  private CoverageGoal coverageGoal;
   private @Nullable Answer low;
 
   AnyHands(
@@ -53,27 +53,27 @@ final class AnyHands {
       Roads roads,
       Kind kind,
       Style style,
-      CoverageGoal errand,
+      CoverageGoal coverageGoal,
       SplittableRandom random) {
     this.library = library;
     this.roads = roads;
     this.random = random;
-    this.errand = errand;
+    this.coverageGoal = coverageGoal;
     this.window = kind.target(style).window();
-    this.neck = neck(errand.wishes());
+    this.neck = neck(coverageGoal.constraints());
     this.readings = new AnyReading(library, kind, style, random.split());
     this.usual = random.nextInt(4) == 0 ? feel() : Feel.SMOOTH;
     this.steady = random.nextBoolean() ? 1 : 0.5 + 0.5 * random.nextDouble();
     this.mends = random.nextBoolean();
   }
 
-  private AnyNeck neck(PathConstraints wishes) {
-    NeckConstraint temper = wishes.temper();
+  private AnyNeck neck(PathConstraints constraints) {
+    NeckConstraint temper = constraints.temper();
     if (temper == null || random.nextInt(4) == 0) {
       NeckConstraint[] all = NeckConstraint.values();
       temper = random.nextBoolean() ? NeckConstraint.SOUND : all[random.nextInt(all.length)];
     }
-    Set<Verdict> stands = wishes.relief();
+    Set<Verdict> stands = constraints.relief();
     return new AnyNeck(temper, stands.isEmpty() ? null : any(stands), window, random.split());
   }
 
@@ -81,17 +81,17 @@ final class AnyHands {
     return verdicts.stream().sorted().toList().get(random.nextInt(verdicts.size()));
   }
 
-  /** From now on; the neck becomes such as the errand needs it, as if the weather had changed. */
+  /** From now on; the neck becomes such as the goal needs it, as if the weather had changed. */
   void goOn(CoverageGoal next) {
-    errand = next;
-    NeckConstraint temper = next.wishes().temper();
+    coverageGoal = next;
+    NeckConstraint temper = next.constraints().temper();
     if (temper != null && temper != neck.temper() && random.nextInt(4) > 0) {
-      neck = neck(next.wishes());
+      neck = neck(next.constraints());
     }
   }
 
-  CoverageGoal errand() {
-    return errand;
+  CoverageGoal coverageGoal() {
+    return coverageGoal;
   }
 
   /** How often a question was answered. */
@@ -171,17 +171,17 @@ final class AnyHands {
     if (slips(30)) {
       return new Answer.CannotMeasure();
     }
-    Set<Verdict> hoped = errand.verdicts(place);
+    Set<Verdict> hoped = coverageGoal.verdicts(place);
     return measure.quantity() == Quantity.RELIEF
         ? relief(measure, hoped)
-        : readings.usual(measure, step(measure), hoped, errand.value(place));
+        : readings.usual(measure, step(measure), hoped, coverageGoal.value(place));
   }
 
   private Answer turned(Prompt.TurnRod turn, Place place) {
     if (turn.canUndo() && slips(20)) {
       return new Answer.Undo();
     }
-    Road next = errand.next(place);
+    Road next = coverageGoal.next(place);
     Feel wish = next == null || next.way() == null ? null : PathState.feel(next.way().label());
     return turned(turn, slips(8) ? feel() : wish == null ? usual : wish);
   }
@@ -224,7 +224,7 @@ final class AnyHands {
   private String option(Prompt.Choose choose, Place place) {
     List<String> ids = choose.options().stream().map(Prompt.Option::id).toList();
     boolean steers = random.nextDouble() < Math.pow(steady, asked.getOrDefault(place, 1));
-    Road next = errand.next(place);
+    Road next = coverageGoal.next(place);
     if (steers && next != null && next.way() != null && ids.contains(next.way().label())) {
       return next.way().label();
     }

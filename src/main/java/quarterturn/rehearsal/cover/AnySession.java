@@ -80,12 +80,16 @@ final class AnySession {
 
   /** Draws who is at the bench, with what instrument, and begins. */
   static AnySession start(
-      Library library, Engine engine, Roads roads, CoverageGoal errand, SplittableRandom random)
+      Library library,
+      Engine engine,
+      Roads roads,
+      CoverageGoal coverageGoal,
+      SplittableRandom random)
       throws IOException {
     List<Kind> kinds = List.copyOf(library.kinds().values());
     Kind kind = kinds.get(random.nextBoolean() ? 0 : random.nextInt(kinds.size()));
     Style style = Style.values()[random.nextInt(Style.values().length)];
-    Role wished = errand.wishes().role();
+    Role wished = coverageGoal.constraints().role();
     Role role =
         wished != null && random.nextInt(8) > 0
             ? wished
@@ -103,13 +107,13 @@ final class AnySession {
             style,
             null,
             random.nextInt(8) == 0 ? turned() : List.of(),
-            errand.wishes().lacking() ? List.of() : before(kind, style, random),
+            coverageGoal.constraints().lacking() ? List.of() : before(kind, style, random),
             null);
     List<Event> events = new ArrayList<>();
     LiveBench bench =
         LiveBench.start(
             engine, events::addAll, Overview.REHEARSAL, started, clock(Rehearsal.START));
-    AnyHands hands = new AnyHands(library, roads, kind, style, errand, random.split());
+    AnyHands hands = new AnyHands(library, roads, kind, style, coverageGoal, random.split());
     PathState past = new PathState(library, role);
     return new AnySession(engine, roads, hands, bench, events, past, random);
   }
@@ -171,7 +175,7 @@ final class AnySession {
   void step(Set<Way> wanted) throws IOException {
     prompts++;
     try {
-      Road next = hands.errand().next(place());
+      Road next = hands.coverageGoal().next(place());
       if (next != null && next.breaks()) {
         away(Duration.ofMinutes(100 + random.nextInt(1000)));
         return;
@@ -230,11 +234,11 @@ final class AnySession {
    * what was read goes stale in it.
    */
   private int perMilleAway() {
-    CoverageGoal errand = hands.errand();
-    if (errand.lost()) {
+    CoverageGoal coverageGoal = hands.coverageGoal();
+    if (coverageGoal.lost()) {
       return 120;
     }
-    return errand.wishes().lacking() ? 50 : restless ? 30 : 0;
+    return coverageGoal.constraints().lacking() ? 50 : restless ? 30 : 0;
   }
 
   private void away(Duration gone) throws IOException {

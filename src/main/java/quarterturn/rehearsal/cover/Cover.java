@@ -23,9 +23,9 @@ import quarterturn.session.engine.Engine;
 /**
  * Plays sessions of a procedure until every way of it, and of those it calls, was taken.
  *
- * <p>Each session has an errand: a way that no session took yet. It chooses what leads there, its
- * neck and its readings are such as the conditions along the road ask for, and wherever one answer
- * leads to a way never taken, that answer is given. The rest is chance, from a seed.
+ * <p>Each session has a coverage goal: a way that no session took yet. It chooses what leads there,
+ * its neck and its readings are such as the conditions along the road ask for, and wherever one
+ * answer leads to a way never taken, that answer is given. The rest is chance, from a seed.
  */
 public final class Cover {
   /** So many goals are looked for a road to, before a session goes on without. */
@@ -108,7 +108,7 @@ public final class Cover {
   }
 
   /** The one that was tried least often of those that a road leads to; the job's own come first. */
-  private CoverageGoal errand(Place from, PathState past, SplittableRandom random) {
+  private CoverageGoal coverageGoal(Place from, PathState past, SplittableRandom random) {
     List<Way> open = new ArrayList<>(open());
     if (open.isEmpty() || random.nextInt(12) == 0) {
       return CoverageGoal.none(library, random);
@@ -132,9 +132,9 @@ public final class Cover {
   }
 
   private void session(SplittableRandom random) {
-    CoverageGoal errand = errand(begin, new PathState(library, null), random);
+    CoverageGoal coverageGoal = coverageGoal(begin, new PathState(library, null), random);
     try {
-      AnySession session = AnySession.start(library, engine, roads, errand, random);
+      AnySession session = AnySession.start(library, engine, roads, coverageGoal, random);
       onward(session, see(session), random);
       while (session.goesOn()) {
         session.step(open());
@@ -153,17 +153,17 @@ public final class Cover {
     }
   }
 
-  /** Off the road, a new one is looked for; where the errand is done, or can't be, another is. */
+  /** Off the road, a new one is looked for; where the goal is reached, or can't be, another is. */
   private void onward(AnySession session, List<Place> entered, SplittableRandom random) {
-    CoverageGoal errand = session.hands().errand();
-    Way goal = errand.goal();
-    boolean follows = errand.follow(entered);
+    CoverageGoal coverageGoal = session.hands().coverageGoal();
+    Way goal = coverageGoal.goal();
+    boolean follows = coverageGoal.follow(entered);
     Place from = session.place();
     if (goal == null || !session.goesOn() || roads.from(from).isEmpty()) {
       return;
     }
     if (wanted.contains(goal)) {
-      if (follows && (errand.next(from) != null || errand.lost())) {
+      if (follows && (coverageGoal.next(from) != null || coverageGoal.lost())) {
         return;
       }
       List<Road> route = Route.to(goal, from, session.past(), wanted, roads, random);
@@ -172,7 +172,7 @@ public final class Cover {
         return;
       }
     }
-    session.hands().goOn(errand(from, session.past(), random));
+    session.hands().goOn(coverageGoal(from, session.past(), random));
   }
 
   private List<Place> see(AnySession session) {

@@ -13,13 +13,13 @@ import quarterturn.session.Place;
 final class CoverageGoal {
   private final @Nullable Way goal;
   private final List<Road> route;
-  private final PathConstraints wishes;
+  private final PathConstraints constraints;
   private int passed;
 
-  private CoverageGoal(@Nullable Way goal, List<Road> route, PathConstraints wishes) {
+  private CoverageGoal(@Nullable Way goal, List<Road> route, PathConstraints constraints) {
     this.goal = goal;
     this.route = route;
-    this.wishes = wishes;
+    this.constraints = constraints;
   }
 
   /** Nowhere in particular. */
@@ -66,15 +66,15 @@ final class CoverageGoal {
 
   /** How a reading that is taken at a place should stand; empty where it is all the same. */
   Set<Verdict> verdicts(Place place) {
-    return next(place) == null ? Set.of() : wishes.verdicts(passed);
+    return next(place) == null ? Set.of() : constraints.verdicts(passed);
   }
 
   /** What should be read at a place, or null. */
   @Nullable Double value(Place place) {
-    return next(place) == null ? null : wishes.value(passed);
+    return next(place) == null ? null : constraints.value(passed);
   }
 
-  PathConstraints wishes() {
-    return wishes;
+  PathConstraints constraints() {
+    return constraints;
   }
 }

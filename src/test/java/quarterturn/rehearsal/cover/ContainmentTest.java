@@ -73,8 +73,8 @@ class ContainmentTest {
     Place begin = new Place(library.main().id(), library.main().begin());
     List<Road> route =
         Route.to(goal, begin, new PathState(library, null), new HashSet<>(ways), roads, random);
-    CoverageGoal errand = CoverageGoal.along(goal, route, library, random);
-    return AnySession.start(library, engine, roads, errand, random.split());
+    CoverageGoal coverageGoal = CoverageGoal.along(goal, route, library, random);
+    return AnySession.start(library, engine, roads, coverageGoal, random.split());
   }
 
   /** Plays to the end; tells how many states were compared. */
@@ -88,7 +88,7 @@ class ContainmentTest {
     List<Event> events = session.events();
     Exact exact = new Exact(library, new BeliefAdvisor(), (Event.Started) events.get(0));
     Set<Way> goal = new HashSet<>();
-    goal.add(session.hands().errand().goal());
+    goal.add(session.hands().coverageGoal().goal());
     check(exact, walked, events.get(0), missed);
     int seen = 1;
     while (!exact.late()) {
@@ -104,7 +104,7 @@ class ContainmentTest {
       } else {
         session.step(goal);
       }
-      session.hands().errand().follow(session.entered());
+      session.hands().coverageGoal().follow(session.entered());
       session.fresh();
     }
     return seen;

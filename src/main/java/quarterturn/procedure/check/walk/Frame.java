@@ -157,7 +157,7 @@ public final class Frame {
 
   /**
    * Whether what is known of a subject is only known at the very next step: counts above one, and
-   * what changes by itself with time and readings. To keep it would multiply the situations.
+   * what changes by itself with time and readings. To keep it would multiply the abstract states.
    */
   boolean fleeting(int at) {
     return fleeting[at];

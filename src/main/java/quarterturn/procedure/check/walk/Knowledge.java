@@ -10,7 +10,7 @@ import quarterturn.procedure.Subject;
  *
  * @param initial how it may stand before anything was read, chosen, reached or turned
  * @param lasting whether what is known is known for longer than one step: not so of what changes by
- *     itself with time and readings, which would multiply the situations
+ *     itself with time and readings, which would multiply the abstract states
  * @param stays whether it can still be known when the procedure begins once more
  */
 record Knowledge(Predicate<Cell> initial, boolean lasting, boolean stays) {

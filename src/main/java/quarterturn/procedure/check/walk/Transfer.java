@@ -18,7 +18,9 @@ import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 
-/** What each kind of step does to a {@link AbstractState}: the engine's rules, on what is known. */
+/**
+ * What each kind of step does to an {@link AbstractState}: the engine's rules, on what is known.
+ */
 final class Transfer {
   private final Frame frame;
   private final Limits limits;
