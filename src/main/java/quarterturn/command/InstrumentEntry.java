@@ -48,7 +48,7 @@ abstract class InstrumentEntry extends Placed {
     }
     InstrumentDialogue dialogue = new InstrumentDialogue(known, rules.kinds());
     if (lines) {
-      if (ScriptFace.ask(dialogue, System.in, System.out)) {
+      if (new ScriptFace(System.in, System.out).ask(dialogue)) {
         keeping.keep(Traits.instrument(name, created, dialogue.traits()), this::say);
       }
       return 0;
@@ -74,7 +74,7 @@ abstract class InstrumentEntry extends Placed {
 
   private void say(String told) {
     if (lines) {
-      ScriptFace.tell(List.of(told), System.out);
+      new ScriptFace(System.in, System.out).tell(List.of(told));
     } else {
       out().println(told);
     }

@@ -74,7 +74,7 @@ final class LessonJoin extends Placed {
     List<String> named = students == null ? List.of() : Students.of(students);
     if (script && name != null) {
       try (LessonSession session = open(plan, Names.check("a bench", name), named, welcome -> {})) {
-        return ScriptFace.lesson(session, System.in, System.out);
+        return new ScriptFace(System.in, System.out).lesson(session);
       }
     }
     if (name == null || faces.kind() == Faces.Kind.TYPED) {

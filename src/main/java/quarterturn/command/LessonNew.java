@@ -103,7 +103,7 @@ final class LessonNew extends Placed {
     Map<PlanPart, String> given = given();
     if (lines) {
       PlanDialogue dialogue = new PlanDialogue(checks);
-      if (!ScriptFace.ask(dialogue, System.in, System.out)) {
+      if (!new ScriptFace(System.in, System.out).ask(dialogue)) {
         return ExitStatus.DONE;
       }
       given = dialogue.typed();
@@ -170,7 +170,7 @@ final class LessonNew extends Placed {
             "At each bench: quarterturn lesson join " + folder + " --bench " + bench,
             "At your own desk: quarterturn lesson board " + folder);
     if (lines) {
-      ScriptFace.tell(told, System.out);
+      new ScriptFace(System.in, System.out).tell(told);
     } else {
       print(told);
     }

@@ -23,6 +23,7 @@ import quarterturn.report.FleetReport;
 import quarterturn.report.sheet.Sheet;
 import quarterturn.script.FleetJson;
 import quarterturn.session.Overview;
+import quarterturn.session.Player;
 import quarterturn.session.store.Sessions;
 
 /** {@code rehearse}: simulated necks to practise on, to watch, and by the thousand. */
@@ -111,8 +112,11 @@ final class RehearseCommand extends Placed {
         neck == null
             ? practice.on(seed == null ? new Random().nextInt(Practice.NUMBERED) : seed)
             : practice.on(NamedNeck.of(neck));
-    Faces faces = looks.faces();
-    int status = auto ? faces.watch(bench, speed == null ? 1 : speed) : faces.play(bench, null);
+    int status;
+    try (Face face = looks.faces().open()) {
+      Player player = new Player(bench, bench::truth, speed == null ? 1 : speed);
+      status = auto ? face.watch(player) : face.play(bench, null);
+    }
     if (sheet != null) {
       Library library = practice.sessions().library(practice.procedure());
       Sheet filled = Sheet.of(Overview.REHEARSAL, bench.events(), library);

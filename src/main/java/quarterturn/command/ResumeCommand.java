@@ -22,11 +22,11 @@ final class ResumeCommand extends Placed {
 
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
-    Faces faces = looks.faces();
     Sessions sessions = sessions();
     String name = session == null ? sessions.onlyUnfinished() : session;
-    try (Sessions.Opened opened = sessions.resume(name)) {
-      return faces.play(opened.bench(), opened.notice());
+    try (Sessions.Opened opened = sessions.resume(name);
+        Face face = looks.faces().open()) {
+      return face.play(opened.bench(), opened.notice());
     }
   }
 }

@@ -42,12 +42,12 @@ final class StartCommand extends Placed {
 
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
-    Faces faces = looks.faces();
     Sessions sessions = sessions();
     Sessions.Wish wish =
         new Sessions.Wish(sessions.named(procedure), instrument, kind, style, role);
-    try (Sessions.Opened opened = sessions.start(wish)) {
-      return faces.play(opened.bench(), opened.notice());
+    try (Sessions.Opened opened = sessions.start(wish);
+        Face face = looks.faces().open()) {
+      return face.play(opened.bench(), opened.notice());
     }
   }
 }

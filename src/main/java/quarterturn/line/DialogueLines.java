@@ -3,6 +3,7 @@ package quarterturn.line;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.stream.Stream;
 import quarterturn.lesson.bench.Gate;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
@@ -44,12 +45,14 @@ public final class DialogueLines {
   /** Asks until all is answered, or the person leaves. */
   public static End run(Dialogue dialogue, LineSource in, PrintWriter out) throws IOException {
     DialogueLines lines = new DialogueLines(dialogue, in, new Paper(out, in));
+    List<String> words =
+        Stream.concat(WORDS.stream(), dialogue.words().stream()).distinct().toList();
     try {
       for (Question now = dialogue.question(); now != null; now = dialogue.question()) {
         lines.introduce(now);
         String typed = "";
         if (now instanceof Question.Asked asked) {
-          String line = in.readLine(asked.asks() + " > ", WORDS);
+          String line = in.readLine(asked.asks() + " > ", words);
           if (line == null) {
             return End.CUT_SHORT;
           }
@@ -76,8 +79,26 @@ public final class DialogueLines {
       paper.say("");
     }
     paper.say(fresh.stream().map(Printable::of).toList());
+    if (!fresh.isEmpty() && question instanceof Question.Choose choose && choose.listed()) {
+      list(choose.options());
+    }
     said = lines;
     return !fresh.isEmpty();
+  }
+
+  private void list(List<Question.Option> options) {
+    String group = "";
+    for (int i = 0; i < options.size(); i++) {
+      Question.Option option = options.get(i);
+      if (!option.group().equals(group)) {
+        group = option.group();
+        paper.say(List.of("", group + ":"));
+      }
+      String name = option.name().equals(option.label()) ? "" : " (" + option.name() + ")";
+      String detail = option.detail().isEmpty() ? "" : ": " + option.detail();
+      paper.say(Printable.of(i + 1 + ". " + option.label() + name + detail));
+    }
+    paper.say("");
   }
 
   /** What comes next is said from its beginning. */

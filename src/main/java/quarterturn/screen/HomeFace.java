@@ -2,9 +2,10 @@ package quarterturn.screen;
 
 import java.io.IOException;
 import java.time.Duration;
-import java.util.List;
+import java.util.Objects;
 import quarterturn.screen.terminal.Input;
 import quarterturn.screen.terminal.Surface;
+import quarterturn.session.store.HomeDialogue;
 
 /** The home view on a terminal. */
 public final class HomeFace {
@@ -13,26 +14,18 @@ public final class HomeFace {
   private HomeFace() {}
 
   /**
-   * Asks what to do.
+   * Asks what to do until something is chosen or the terminal is gone; false after Ctrl-C.
    *
    * @param surface stays open, so that the session that is chosen can go on with it
-   * @param due what is due, the most pressing first
-   * @param unfinished sessions to take up that are not among those
-   * @param starts what can be begun
    */
-  public static HomeChoice run(
-      Surface surface, List<HomeItem> due, List<HomeItem> unfinished, List<HomeItem> starts)
-      throws InterruptedException {
-    HomeView view = HomeView.of(due, unfinished, starts);
+  public static boolean run(Surface surface, HomeDialogue dialogue) throws InterruptedException {
+    HomeView view = new HomeView(Objects.requireNonNull(dialogue.question()));
     while (true) {
       try {
         surface.paint(view.draw(surface.width(), surface.height()));
         Input input = surface.next(CALM);
-        if (input instanceof Input.Interrupted) {
-          return new HomeChoice.Interrupted();
-        }
-        if (input instanceof Input.Closed) {
-          return new HomeChoice.Quit();
+        if (input instanceof Input.Interrupted || input instanceof Input.Closed) {
+          return input instanceof Input.Closed;
         }
         if (input instanceof Input.Broke broke) {
           throw new IllegalStateException("something broke", broke.cause());
@@ -42,14 +35,15 @@ public final class HomeFace {
         } else if (input instanceof Input.Continued) {
           surface.repaintWhole();
         } else if (input instanceof Input.Pressed pressed) {
-          HomeView.Step step = view.key(pressed.key());
-          if (step.choice() != null) {
-            return step.choice();
+          String answer = view.answer(pressed.key());
+          if (answer != null) {
+            dialogue.take(answer);
+            return true;
           }
-          view = step.view();
+          view = view.key(pressed.key());
         }
       } catch (IOException gone) {
-        return new HomeChoice.Quit();
+        return true;
       }
     }
   }

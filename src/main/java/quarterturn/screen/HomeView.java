@@ -13,50 +13,25 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Key;
 import quarterturn.screen.terminal.Wrap;
+import quarterturn.session.Question;
 
 /**
- * What is seen when the program is started with nothing to do: what is due, what else is
- * unfinished, and what can be begun.
+ * A list to choose from, all over the screen, as when the program is started with nothing to do.
  *
- * @param at index of the marked line over all the lists, or -1
+ * @param at index of the marked option
  * @param message a hint; empty for none
  */
-record HomeView(
-    List<HomeItem> due, List<HomeItem> unfinished, List<HomeItem> starts, int at, String message) {
-  HomeView {
-    due = List.copyOf(due);
-    unfinished = List.copyOf(unfinished);
-    starts = List.copyOf(starts);
+record HomeView(Question.Choose question, int at, String message) {
+  /** With the first option marked. */
+  HomeView(Question.Choose question) {
+    this(question, 0, "");
   }
 
-  /** With the first line marked. */
-  static HomeView of(List<HomeItem> due, List<HomeItem> unfinished, List<HomeItem> starts) {
-    boolean empty = due.isEmpty() && unfinished.isEmpty() && starts.isEmpty();
-    return new HomeView(due, unfinished, starts, empty ? -1 : 0, "");
-  }
-
-  /**
-   * What a key leads to.
-   *
-   * @param choice what was chosen, or null where the view goes on
-   */
-  record Step(HomeView view, @Nullable HomeChoice choice) {}
-
-  private Step show(int marked, String hint) {
-    return new Step(new HomeView(due, unfinished, starts, marked, hint), null);
-  }
-
-  Step key(Key key) {
-    int size = due.size() + unfinished.size() + starts.size();
-    int to = Picks.moved(at, size, key);
+  /** The view after a key that chooses nothing. */
+  HomeView key(Key key) {
+    int to = Picks.moved(at, question.options().size(), key);
     if (to != at) {
-      return show(to, "");
-    }
-    if (key == Key.Named.ENTER && at >= 0) {
-      return new Step(this, marked());
-    }
-    if (Update.isLetter(key, 'q') || key.equals(new Key.Function(10))) {
-      return new Step(this, new HomeChoice.Quit());
+      return new HomeView(question, to, "");
     }
     String hint =
         key == Key.Named.ESC
@@ -64,17 +39,15 @@ record HomeView(
             : Update.isLetter(key, '?') || key.equals(new Key.Function(1))
                 ? "Keys: a number or the arrows mark a line, Enter goes on, q closes."
                 : "Mark a line with its number or the arrows, then Enter.";
-    return show(at, hint);
+    return new HomeView(question, at, hint);
   }
 
-  private HomeChoice marked() {
-    int afterDue = at - due.size();
-    if (afterDue < 0) {
-      return new HomeChoice.Due(at);
+  /** What a key answers, as it would be typed, or null where the view goes on. */
+  @Nullable String answer(Key key) {
+    if (key == Key.Named.ENTER) {
+      return String.valueOf(at + 1);
     }
-    return afterDue < unfinished.size()
-        ? new HomeChoice.Resume(afterDue)
-        : new HomeChoice.Start(afterDue - unfinished.size());
+    return Update.isLetter(key, 'q') || key.equals(new Key.Function(10)) ? "quit" : null;
   }
 
   Canvas draw(int width, int height) {
@@ -82,13 +55,11 @@ record HomeView(
       return TooSmall.draw(width, height);
     }
     Canvas canvas = new Canvas(width, height);
-    canvas.put(2, 0, "quarterturn", Ink.STRONG);
-    String motto = "one safe turn at a time";
-    canvas.put(width - 2 - Canvas.cells(motto), 0, motto);
+    canvas.put(2, 0, Wrap.cut(question.lines().get(0), width - 4), Ink.STRONG);
     canvas.row(0, 1, width, '─', Ink.PLAIN);
     canvas.row(0, height - 2, width, '─', Ink.PLAIN);
     List<Line> lines = lines(width - 4);
-    canvas.put(2, height - 4, "It does not replace a qualified repairer. Local rules come first.");
+    canvas.put(2, height - 4, Wrap.cut(question.lines().get(1), width - 4));
     int room = height - 7;
     int marked = 0;
     for (int i = 0; i < lines.size(); i++) {
@@ -113,35 +84,23 @@ record HomeView(
   private List<Line> lines(int width) {
     List<Line> out = new ArrayList<>();
     out.add(Line.BLANK);
-    list(out, "Due", due, 0, width);
-    list(out, "Unfinished", unfinished, due.size(), width);
-    list(out, "Begin", starts, due.size() + unfinished.size(), width);
-    return out;
-  }
-
-  private void list(List<Line> out, String heading, List<HomeItem> items, int first, int width) {
-    if (items.isEmpty()) {
-      return;
-    }
-    out.add(Line.heading(heading));
-    out.add(Line.BLANK);
-    for (int i = 0; i < items.size(); i++) {
-      item(out, items.get(i), first + i, width);
-    }
-  }
-
-  private void item(List<Line> out, HomeItem item, int index, int width) {
-    boolean on = index == at;
-    String lead = (on ? "►" : " ") + String.format("%2d ", index + 1);
-    String label = Wrap.cut(item.label(), width - 5);
-    out.add(new Line(lead, Ink.STRONG, 4, " " + label + " ", on ? Ink.NOW : Ink.STRONG));
-    for (String text : new String[] {item.detail(), item.due()}) {
-      if (!text.isEmpty()) {
-        for (String line : Wrap.lines(text, Math.min(width - 5, 90))) {
-          out.add(new Line("", Ink.PLAIN, 5, line, Ink.PLAIN));
-        }
+    String group = "";
+    for (int i = 0; i < question.options().size(); i++) {
+      Question.Option option = question.options().get(i);
+      if (!option.group().equals(group)) {
+        group = option.group();
+        out.add(Line.heading(group));
+        out.add(Line.BLANK);
       }
+      boolean on = i == at;
+      String lead = (on ? "►" : " ") + String.format("%2d ", i + 1);
+      String label = Wrap.cut(option.label(), width - 5);
+      out.add(new Line(lead, Ink.STRONG, 4, " " + label + " ", on ? Ink.NOW : Ink.STRONG));
+      for (String line : Wrap.lines(option.detail(), Math.min(width - 5, 90))) {
+        out.add(new Line("", Ink.PLAIN, 5, line, Ink.PLAIN));
+      }
+      out.add(Line.BLANK);
     }
-    out.add(Line.BLANK);
+    return out;
   }
 }

@@ -15,9 +15,7 @@ import quarterturn.screen.state.Update;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Input;
 import quarterturn.screen.terminal.Key;
-import quarterturn.screen.terminal.Settings;
 import quarterturn.screen.terminal.Surface;
-import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.ExitStatus;
@@ -58,24 +56,6 @@ public final class ScreenFace {
     return Model.of(bench.prompt(), bench.overview(), bench.standing(), bench.now());
   }
 
-  /**
-   * Runs the session on {@code terminal} until it ends or the person leaves, then says what state
-   * it was left in and how to go on.
-   *
-   * @param terminal as {@link SystemTerminal#open} gives it; stays open
-   * @param zone for the times of day that are shown
-   * @return the program's exit status
-   */
-  public static int run(Terminal terminal, Bench bench, Settings settings, ZoneId zone)
-      throws IOException, InterruptedException {
-    Outcome outcome;
-    try (Surface surface = Surface.open(terminal, settings)) {
-      outcome = run(surface, bench, zone);
-    }
-    say(terminal, outcome);
-    return outcome.status();
-  }
-
   /** Prints how it ended, once the terminal is given back. */
   public static void say(Terminal terminal, Outcome outcome) {
     outcome.farewell().lines().map(Printable::of).forEach(terminal.writer()::println);
@@ -89,7 +69,12 @@ public final class ScreenFace {
    */
   public record Outcome(int status, String farewell) {}
 
-  /** The same on a surface that stays open. */
+  /**
+   * Runs the session until it ends or the person leaves.
+   *
+   * @param surface stays open
+   * @param zone for the times of day that are shown
+   */
   public static Outcome run(Surface surface, Bench bench, ZoneId zone)
       throws IOException, InterruptedException {
     return new ScreenFace(surface, bench, zone, null, null).loop();

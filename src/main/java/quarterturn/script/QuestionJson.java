@@ -24,10 +24,24 @@ final class QuestionJson {
       json.put("ponder_seconds", asked.ponder() ? Gate.QUESTION_PAUSE.toSeconds() : 0);
     }
     if (question instanceof Question.Choose choose) {
-      list(json, "options", choose.options());
+      list(json, "options", choose.options().stream().map(Question.Option::name).toList());
+      if (choose.listed()) {
+        listed(json.putArray("listed"), choose.options());
+      }
     }
     json.put("help", question.help());
     return json;
+  }
+
+  private static void listed(ArrayNode array, List<Question.Option> options) {
+    for (Question.Option option : options) {
+      array
+          .addObject()
+          .put("name", Printable.of(option.name()))
+          .put("label", Printable.of(option.label()))
+          .put("detail", Printable.of(option.detail()))
+          .put("group", option.group());
+    }
   }
 
   private static String kind(Question question) {

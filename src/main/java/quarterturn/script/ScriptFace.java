@@ -36,38 +36,37 @@ public final class ScriptFace {
   private final TypedLines in;
   private final PrintStream out;
 
-  private ScriptFace(InputStream in, PrintStream out) {
+  /** Reads answers from {@code in}, and prints to {@code out}. */
+  public ScriptFace(InputStream in, PrintStream out) {
     this.in = new TypedLines(new InputStreamReader(in, StandardCharsets.UTF_8), LONGEST);
     this.out = out;
   }
 
   /** Plays {@code bench} until it ends or the script does, and returns the exit status. */
-  public static int run(Bench bench, InputStream in, PrintStream out) {
-    ScriptFace face = new ScriptFace(in, out);
+  public int run(Bench bench) {
     try {
-      return face.play(bench);
+      Integer status = null;
+      while (status == null) {
+        status = step(bench);
+      }
+      return status;
     } catch (IOException e) {
-      face.error("could not go on: " + e.getMessage());
+      error("could not go on: " + e.getMessage());
       return ExitStatus.FAILED;
     }
   }
 
   /** Tells something that wants no answer. */
-  public static void tell(List<String> lines, PrintStream out) {
-    new ScriptFace(InputStream.nullInputStream(), out).tell(lines);
-  }
-
-  private void tell(List<String> lines) {
+  public void tell(List<String> lines) {
     print(QuestionJson.list(JsonNodeFactory.instance.objectNode(), "told", lines));
   }
 
   /** Asks what a dialogue asks; false where the script leaves or ends before. */
-  public static boolean ask(Dialogue dialogue, InputStream in, PrintStream out) throws IOException {
-    ScriptFace face = new ScriptFace(in, out);
+  public boolean ask(Dialogue dialogue) throws IOException {
     for (Question now = dialogue.question(); now != null; now = dialogue.question()) {
-      face.print(QuestionJson.of(now));
-      if (!face.taken(dialogue)) {
-        face.print(JsonNodeFactory.instance.objectNode().put("left", "nothing is kept"));
+      print(QuestionJson.of(now));
+      if (!taken(dialogue)) {
+        print(JsonNodeFactory.instance.objectNode().put("left", "nothing is kept"));
         return false;
       }
     }
@@ -75,22 +74,20 @@ public final class ScriptFace {
   }
 
   /** Plays a bench in a lesson until its sessions end or the script does. */
-  public static int lesson(LessonSession session, InputStream in, PrintStream out)
-      throws IOException, UnreadableException {
-    ScriptFace face = new ScriptFace(in, out);
+  public int lesson(LessonSession session) throws IOException, UnreadableException {
     BenchDialogue dialogue = new BenchDialogue(session);
     Integer status = null;
     while (status == null) {
       boolean opened = dialogue.look();
       Question now = dialogue.question();
       if (now != null) {
-        status = face.before(session, dialogue, now);
+        status = before(session, dialogue, now);
         continue;
       }
       if (opened && !dialogue.news().isEmpty()) {
-        face.tell(dialogue.news());
+        tell(dialogue.news());
       }
-      status = face.step(session);
+      status = step(session);
       boolean next = session.prompt().ended() && session.next();
       status = next ? null : status;
     }
@@ -144,14 +141,6 @@ public final class ScriptFace {
   private int left(Bench bench) throws IOException {
     print(JsonNodeFactory.instance.objectNode().put("left", Printable.of(bench.leave())));
     return ExitStatus.DONE;
-  }
-
-  private int play(Bench bench) throws IOException {
-    Integer status = null;
-    while (status == null) {
-      status = step(bench);
-    }
-    return status;
   }
 
   /** One prompt; the exit status where the session ends or is left. */

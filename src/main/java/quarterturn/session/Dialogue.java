@@ -18,6 +18,11 @@ public interface Dialogue {
    */
   Taken take(String text) throws RefusedException, IOException;
 
+  /** What completion offers while a question is answered. */
+  default List<String> words() {
+    return List.of();
+  }
+
   /** Goes one question back; false where there is none. */
   default boolean back() {
     return false;

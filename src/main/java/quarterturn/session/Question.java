@@ -66,15 +66,31 @@ public sealed interface Question {
   }
 
   /**
-   * One of several; the beginning of its name will do.
+   * Something that can be chosen.
    *
-   * @param options what may be typed
+   * @param name what may be typed for it
+   * @param label what it is called in a list; empty where there is no list
+   * @param detail what more there is to say of it in a list
+   * @param group what it is listed under
    */
-  record Choose(String title, List<String> lines, String asks, String help, List<String> options)
+  record Option(String name, String label, String detail, String group) {
+    /** One that the question itself names. */
+    public Option(String name) {
+      this(name, "", "", "");
+    }
+  }
+
+  /** One of several; the beginning of its name will do, or its number where they are listed. */
+  record Choose(String title, List<String> lines, String asks, String help, List<Option> options)
       implements Asked {
     public Choose {
       lines = List.copyOf(lines);
       options = List.copyOf(options);
+    }
+
+    /** Whether the options are to be shown as a list, numbered from 1. */
+    public boolean listed() {
+      return options.stream().noneMatch(option -> option.label().isEmpty());
     }
   }
 }

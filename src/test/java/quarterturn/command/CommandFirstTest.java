@@ -96,7 +96,7 @@ class CommandFirstTest {
           --data DATA --help due | Usage: quarterturn [-hV]
           --data DATA --version  | quarterturn unpackaged
           --data DATA nosuch     | Unmatched argument
-          --lines                | --lines needs a command
+          --lines --data DATA    | "listed":[{"name":"start"
           --nosuch due           | Unknown option
           """)
   void whatComesBeforeNoCommandStays(String typed, String shown) {

@@ -6,6 +6,7 @@ import static com.google.common.truth.Truth.assertWithMessage;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -109,5 +110,17 @@ class RehearseIT {
     assertThat(ran.out()).contains("Watch a rehearsal that plays by itself");
     assertThat(ran.out()).contains("Session rehearsal.");
     assertThat(ran.out()).containsMatch("rehearse --seed \\d+");
+  }
+
+  @Test
+  void theHomeViewLeadsThereInJsonLinesToo() throws Exception {
+    String typed = "{\"answer\":\"rehearse\"}\n{\"answer\":\"quit\"}\n";
+    JarProcess.Ran ran = JarProcess.run(typed, "--lines", "--data", folder.toString());
+    assertThat(ran.status()).isEqualTo(0);
+    List<String> lines = ran.out().lines().toList();
+    assertThat(lines).hasSize(3);
+    assertThat(lines.get(0)).contains("\"name\":\"rehearse\"");
+    assertThat(lines.get(1)).startsWith("{\"prompt\":\"tell\"");
+    assertThat(lines.get(2)).startsWith("{\"left\":");
   }
 }

@@ -3,104 +3,107 @@ package quarterturn.screen;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import quarterturn.procedure.ShippedRules;
 import quarterturn.screen.terminal.Key;
+import quarterturn.session.Question;
+import quarterturn.session.store.HomeDialogue;
 
 class HomeViewTest {
-  private static final HomeView HOME =
-      HomeView.of(
-          List.of(),
-          List.of(
-              new HomeItem(
-                  "Practice bass (invented)",
-                  "Neck relief, settle and read",
-                  "Settled since 12:10; a reading is due."),
-              new HomeItem(
-                  "Blue guitar (invented)", "Neck relief, turn", "The rod rests until tomorrow.")),
-          List.of(
-              new HomeItem(
-                  "Neck relief",
-                  "Bring the curve of the neck into its window, turn by turn.",
-                  "")));
+  private static final List<Question.Option> UNFINISHED =
+      List.of(
+          option("relief on practice-bass", "Begun 12:00. The wait is over: read again"),
+          option("relief on bass-34", "Begun 2027-03-02 06:00. Left with strings at pitch"));
+  private static final List<Question.Option> DUE =
+      List.of(
+          new Question.Option(
+              "blue-guitar",
+              "blue-guitar",
+              "A day after the rod was turned, read the relief again. Due 2 hours ago (10:05)",
+              "Due"),
+          new Question.Option(
+              "b-2", "relief on red-guitar", "Begun 12:00. Waiting, 14 minutes to go", "Due"));
+  private static final HomeView HOME = view(UNFINISHED);
+  private static final HomeView ALL =
+      view(Stream.concat(DUE.stream(), UNFINISHED.stream()).toList());
 
-  private static final HomeView DUE =
-      HomeView.of(
-          List.of(
-              new HomeItem(
-                  "practice-bass",
-                  "A day after the rod was turned, read the relief again.",
-                  "Due 2 hours ago (10:05)"),
-              new HomeItem(
-                  "relief on blue-guitar, begun 12:00",
-                  "2027-03-01-relief-k3f9",
-                  "Waiting, 14 minutes to go")),
-          HOME.unfinished(),
-          HOME.starts());
+  private static Question.Option option(String label, String detail) {
+    return new Question.Option("a-1", label, detail, "Unfinished sessions");
+  }
 
-  /** What is chosen by these keys, or null. */
-  private static @Nullable HomeChoice after(HomeView view, Key... keys) {
-    HomeView.Step step = new HomeView.Step(view, null);
+  private static HomeView view(List<Question.Option> begun) {
+    HomeDialogue.Choice resume = new HomeDialogue.Choice.Resume("a-1");
+    List<HomeDialogue.Item> items =
+        begun.stream().map(option -> new HomeDialogue.Item(option, resume)).toList();
+    HomeDialogue dialogue = new HomeDialogue(items, ShippedRules.ALL.results(), List.of());
+    return new HomeView(Objects.requireNonNull(dialogue.question()));
+  }
+
+  /** What these keys answer, or null. */
+  private static @Nullable String after(HomeView view, Key... keys) {
+    HomeView now = view;
     for (Key key : keys) {
-      step = step.choice() == null ? step.view().key(key) : step;
+      String answer = now.answer(key);
+      if (answer != null) {
+        return answer;
+      }
+      now = now.key(key);
     }
-    return step.choice();
+    return null;
   }
 
   @Test
   void looksCalm() throws IOException {
     Golden.check("80x24-home", HOME.draw(80, 24));
     Golden.check("140x45-home", HOME.draw(140, 45));
-    Golden.check("80x24-home-due", DUE.draw(80, 24));
-    Golden.check("140x45-home-due", DUE.draw(140, 45));
-    Golden.check("80x24-home-empty", HomeView.of(List.of(), List.of(), HOME.starts()).draw(80, 24));
+    Golden.check("80x24-home-due", ALL.draw(80, 24));
+    Golden.check("140x45-home-due", ALL.draw(140, 45));
+    Golden.check("80x24-home-empty", view(List.of()).draw(80, 24));
   }
 
   @Test
   void choosesByNumberAndByArrows() {
-    assertThat(after(HOME, Key.Named.ENTER)).isEqualTo(new HomeChoice.Resume(0));
-    assertThat(after(HOME, Key.Named.DOWN, Key.Named.ENTER)).isEqualTo(new HomeChoice.Resume(1));
-    assertThat(after(HOME, new Key.Typed('3'), Key.Named.ENTER)).isEqualTo(new HomeChoice.Start(0));
+    assertThat(after(HOME, Key.Named.ENTER)).isEqualTo("1");
+    assertThat(after(HOME, Key.Named.DOWN, Key.Named.ENTER)).isEqualTo("2");
+    assertThat(after(HOME, new Key.Typed('3'), Key.Named.ENTER)).isEqualTo("3");
   }
 
   @Test
-  void whatIsDueStandsFirstAndTheNumbersGoOn() {
-    assertThat(after(DUE, Key.Named.ENTER)).isEqualTo(new HomeChoice.Due(0));
-    assertThat(after(DUE, new Key.Typed('2'), Key.Named.ENTER)).isEqualTo(new HomeChoice.Due(1));
-    assertThat(after(DUE, new Key.Typed('3'), Key.Named.ENTER)).isEqualTo(new HomeChoice.Resume(0));
-    assertThat(after(DUE, new Key.Typed('5'), Key.Named.ENTER)).isEqualTo(new HomeChoice.Start(0));
-    assertThat(after(DUE, new Key.Typed('3'), new Key.Typed('6'), Key.Named.ENTER))
-        .isEqualTo(new HomeChoice.Resume(0));
+  void theNumbersGoOnOverTheGroupsAndThereIsNoneBeyondTheLast() {
+    assertThat(after(ALL, new Key.Typed('5'), Key.Named.ENTER)).isEqualTo("5");
+    assertThat(after(ALL, new Key.Typed('9'), Key.Named.ENTER)).isEqualTo("9");
+    assertThat(after(HOME, new Key.Typed('3'), new Key.Typed('8'), Key.Named.ENTER)).isEqualTo("3");
   }
 
   @Test
   void whereNothingIsDueThereIsNoHeadingForIt() {
     assertThat(HOME.draw(80, 24).text()).doesNotContain("Due");
-    assertThat(DUE.draw(80, 24).text()).contains("Due");
+    assertThat(ALL.draw(80, 24).text()).contains("Due");
   }
 
   @Test
-  void onlyQCloses() {
+  void onlyQAndF10Close() {
     assertThat(after(HOME, Key.Named.ESC, Key.Named.ESC)).isNull();
-    assertThat(after(HOME, new Key.Typed('q'))).isEqualTo(new HomeChoice.Quit());
+    assertThat(after(HOME, new Key.Typed('q'))).isEqualTo("quit");
+    assertThat(after(HOME, new Key.Function(10))).isEqualTo("quit");
   }
 
   @Test
   void theMarkedLineIsAlwaysInView() {
-    List<HomeItem> many = new ArrayList<>(Collections.nCopies(30, new HomeItem("x", "y", "z")));
-    many.add(new HomeItem("the last one", "", ""));
-    HomeView view = new HomeView(List.of(), many, List.of(), 30, "");
-    assertThat(view.draw(80, 24).text()).contains("the last one");
+    HomeView top = view(Collections.nCopies(30, option("x", "y")));
+    HomeView view = new HomeView(top.question(), top.question().options().size() - 1, "");
+    assertThat(top.draw(80, 24).text()).doesNotContain("►35  Quit");
+    assertThat(view.draw(80, 24).text()).contains("►35  Quit");
   }
 
   @Test
   void controlCharactersAreNotDrawn() {
-    HomeView view =
-        HomeView.of(
-            List.of(new HomeItem("a\u001b[2Jb", "c\u0007", "d\u009b")), List.of(), List.of());
+    HomeView view = view(List.of(option("a\u001b[2Jb\u009b", "c\u0007")));
     assertThat(view.draw(80, 24).text())
         .doesNotContainMatch("[\u0000-\u0009\u000b-\u001f\u0080-\u009f]");
   }

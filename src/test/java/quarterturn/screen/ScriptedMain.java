@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jline.terminal.Terminal;
 import quarterturn.screen.terminal.Settings;
+import quarterturn.screen.terminal.Surface;
 import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.session.Prompt;
 
@@ -49,7 +50,12 @@ public final class ScriptedMain {
       breakSoon();
     }
     try (Terminal terminal = SystemTerminal.open()) {
-      int status = ScreenFace.run(terminal, bench, settings, ZoneOffset.UTC);
+      ScreenFace.Outcome outcome;
+      try (Surface surface = Surface.open(terminal, settings)) {
+        outcome = ScreenFace.run(surface, bench, ZoneOffset.UTC);
+      }
+      ScreenFace.say(terminal, outcome);
+      int status = outcome.status();
       System.out.println("left in order " + bench.timesLeft() + ", status " + status);
       System.out.flush();
       System.exit(status);

@@ -20,7 +20,7 @@ class AutoLinesTest {
     PracticeBench bench = Practising.on(neck);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     AutoLines answers = new AutoLines(new Player(bench, bench::truth, 1));
-    ScriptFace.run(bench, answers, new PrintStream(bytes, true, StandardCharsets.UTF_8));
+    new ScriptFace(answers, new PrintStream(bytes, true, StandardCharsets.UTF_8)).run(bench);
     List<String> lines = bytes.toString(StandardCharsets.UTF_8).lines().toList();
     assertThat(lines.stream().filter(line -> line.contains("\"error\"")).toList()).isEmpty();
     assertThat(lines.get(lines.size() - 1)).contains("The neck as it really was");

@@ -54,10 +54,10 @@ class ScriptClockTest {
         {"answer":50}
         """;
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ScriptFace.run(
-        bench,
-        new ByteArrayInputStream(script.getBytes(StandardCharsets.UTF_8)),
-        new PrintStream(out, true, StandardCharsets.UTF_8));
+    new ScriptFace(
+            new ByteArrayInputStream(script.getBytes(StandardCharsets.UTF_8)),
+            new PrintStream(out, true, StandardCharsets.UTF_8))
+        .run(bench);
     assertThat(out.toString(StandardCharsets.UTF_8)).contains("150 % is not plausible");
     assertThat(bench.now()).isEqualTo(NOON);
     assertThat(events.stream().filter(e -> e instanceof Event.Read).toList()).hasSize(1);

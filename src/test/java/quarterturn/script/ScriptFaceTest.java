@@ -113,10 +113,10 @@ class ScriptFaceTest {
         };
     byte[] typed = "{\"answer\":true}\n".getBytes(StandardCharsets.UTF_8);
     int status =
-        ScriptFace.run(
-            bench,
-            new ByteArrayInputStream(typed),
-            new PrintStream(closed, true, StandardCharsets.UTF_8));
+        new ScriptFace(
+                new ByteArrayInputStream(typed),
+                new PrintStream(closed, true, StandardCharsets.UTF_8))
+            .run(bench);
     assertThat(status).isEqualTo(2);
     assertThat(bench.answers()).isEmpty();
     assertThat(bench.left()).isTrue();

@@ -18,10 +18,9 @@ record ScriptPlay(int status, List<String> printed) {
   static ScriptPlay of(Bench bench, byte[] typed) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     int status =
-        ScriptFace.run(
-            bench,
-            new ByteArrayInputStream(typed),
-            new PrintStream(out, true, StandardCharsets.UTF_8));
+        new ScriptFace(
+                new ByteArrayInputStream(typed), new PrintStream(out, true, StandardCharsets.UTF_8))
+            .run(bench);
     return new ScriptPlay(status, out.toString(StandardCharsets.UTF_8).lines().toList());
   }
 

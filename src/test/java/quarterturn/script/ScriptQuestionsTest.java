@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -16,8 +17,12 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.DemoCourse;
 import quarterturn.lesson.bench.LessonSession;
 import quarterturn.procedure.read.Shelf;
+import quarterturn.rehearsal.Practice;
 import quarterturn.session.ExitStatus;
+import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.InstrumentDialogue;
+import quarterturn.session.store.Sessions;
+import quarterturn.session.store.Store;
 import quarterturn.session.store.Trait;
 
 /** What DEVELOPERS.md shows of questions in JSON lines happens like that. */
@@ -55,7 +60,7 @@ class ScriptQuestionsTest {
     List<String> example = example(0);
     InstrumentDialogue dialogue = new InstrumentDialogue(Map.of(), new Shelf(null).rules().kinds());
     // Done keeps the rest, so the example ends where all is answered.
-    assertThat(ScriptFace.ask(dialogue, typed(example), out)).isTrue();
+    assertThat(new ScriptFace(typed(example), out).ask(dialogue)).isTrue();
     assertThat(dialogue.traits()).containsEntry(Trait.KIND, "bass-34");
     happened(example);
   }
@@ -64,7 +69,7 @@ class ScriptQuestionsTest {
   void whoLeavesBeforeTheEndIsToldThatNothingIsKept() throws Exception {
     InstrumentDialogue dialogue = new InstrumentDialogue(Map.of(), new Shelf(null).rules().kinds());
     List<String> leaves = List.of("< {\"answer\":\"bass-34\"}", "< {\"answer\":\"quit\"}");
-    assertThat(ScriptFace.ask(dialogue, typed(leaves), out)).isFalse();
+    assertThat(new ScriptFace(typed(leaves), out).ask(dialogue)).isFalse();
     assertThat(bytes.toString(StandardCharsets.UTF_8)).endsWith("{\"left\":\"nothing is kept\"}\n");
   }
 
@@ -72,9 +77,25 @@ class ScriptQuestionsTest {
   void aBenchJoinsALesson() throws Exception {
     List<String> example = example(1);
     try (LessonSession session = DemoCourse.session(folder, false)) {
-      assertThat(ScriptFace.lesson(session, typed(example), out)).isEqualTo(ExitStatus.DONE);
+      assertThat(new ScriptFace(typed(example), out).lesson(session)).isEqualTo(ExitStatus.DONE);
     }
     happened(example);
+  }
+
+  @Test
+  void theHomeViewLeadsToARehearsalInTheSameLines() throws Exception {
+    List<String> example = example(2);
+    Sessions sessions = new Sessions(Store.at(folder), null, Clock.systemUTC());
+    HomeDialogue dialogue = new HomeDialogue(List.of(), sessions.rules().results(), List.of());
+    ScriptFace face = new ScriptFace(typed(example), out);
+    assertThat(face.ask(dialogue)).isTrue();
+    assertThat(dialogue.choice()).isEqualTo(new HomeDialogue.Choice.Rehearse(false));
+    assertThat(face.run(Practice.usual(sessions).on(1))).isEqualTo(ExitStatus.DONE);
+    happened(example);
+    assertThat(bytes.toString(StandardCharsets.UTF_8))
+        .contains(
+            "\"options\":[\"start\",\"setup\",\"rehearse\",\"watch\",\"quit\"],"
+                + "\"listed\":[{\"name\":\"start\",\"label\":\"Start neck relief\",\"detail\":");
   }
 
   @Test
@@ -92,7 +113,7 @@ class ScriptQuestionsTest {
               });
       teacher.start();
       List<String> leaves = List.of("< {\"answer\":\"quit\"}");
-      assertThat(ScriptFace.lesson(session, typed(leaves), out)).isEqualTo(ExitStatus.DONE);
+      assertThat(new ScriptFace(typed(leaves), out).lesson(session)).isEqualTo(ExitStatus.DONE);
       teacher.join();
     }
     String said = bytes.toString(StandardCharsets.UTF_8);

@@ -23,7 +23,8 @@ final class Naming {
 
   Question question(String title, List<String> lines, String who) {
     String asks = who + " " + String.join(", ", missing);
-    return new Question.Choose(title, lines, asks, "Type a name, or its beginning.", missing);
+    List<Question.Option> options = missing.stream().map(Question.Option::new).toList();
+    return new Question.Choose(title, lines, asks, "Type a name, or its beginning.", options);
   }
 
   void take(String typed) {

@@ -31,7 +31,7 @@ final class Recurring {
             all,
             "Shall this question come back next time? yes or no",
             "yes: it is asked again at the next lesson.",
-            List.of("yes", "no"));
+            List.of(new Question.Option("yes"), new Question.Option("no")));
   }
 
   /** Takes the answer, and then yes or no; null after the answer. */

@@ -21,8 +21,6 @@ public final class Dues {
 
   private static final int MOST = 5;
 
-  private static final String NAMELESS = "an instrument without a name";
-
   private Dues() {}
 
   /**
@@ -85,8 +83,6 @@ public final class Dues {
   }
 
   private static Due open(Store.Glance glance, Instant now) {
-    String named = glance.instrument() != null ? glance.instrument() : glance.kind();
-    String instrument = named == null ? NAMELESS : named;
     String procedure = String.valueOf(glance.procedure());
     Instant until = glance.waitingUntil();
     Instant last = Objects.requireNonNullElse(glance.last(), now);
@@ -94,7 +90,7 @@ public final class Dues {
         ? new Due(
             now,
             Due.Why.OPEN,
-            instrument,
+            glance.on(),
             procedure,
             glance.name(),
             "Nothing is waited for: go on with " + procedure + ".",
@@ -102,7 +98,7 @@ public final class Dues {
         : new Due(
             until,
             Due.Why.WAIT,
-            instrument,
+            glance.on(),
             procedure,
             glance.name(),
             "The wait is over: go on with " + procedure + ".",

@@ -123,6 +123,12 @@ public final class Store {
     public boolean unfinished() {
       return started != null && ended == null && !damaged;
     }
+
+    /** What the session is on: the instrument's name, or the kind's where it has none. */
+    public String on() {
+      String named = instrument != null ? instrument : kind;
+      return named != null ? named : "an instrument without a name";
+    }
   }
 
   /** The instruments that could be read, by name, and what is wrong with those that could not. */

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.report;
 
 import static com.google.common.truth.Truth.assertThat;
 
@@ -10,16 +10,16 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
-import quarterturn.line.LineHome;
 import quarterturn.procedure.Limits;
+import quarterturn.procedure.Role;
 import quarterturn.procedure.ShippedRules;
-import quarterturn.report.Dates;
-import quarterturn.screen.HomeItem;
 import quarterturn.session.Event;
+import quarterturn.session.Question;
 import quarterturn.session.store.Dues;
+import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.Store;
 
-class HomeLineTest {
+class HomeItemsTest {
   private static final Limits.Rechecks RECHECKS = ShippedRules.LIMITS.rechecks();
   private static final Instant NOW = Instant.parse("2027-03-03T12:00:00Z");
 
@@ -42,34 +42,34 @@ class HomeLineTest {
         began);
   }
 
-  private static HomeLine.Lines lines(List<Store.Glance> sessions) {
-    return HomeLine.lines(
+  private static List<HomeDialogue.Item> items(List<Store.Glance> sessions) {
+    return HomeItems.of(
         sessions,
         Dues.pressing(Dues.of(sessions, Set.of("practice-bass"), RECHECKS, NOW), RECHECKS, NOW),
         NOW,
         new Dates(ZoneOffset.UTC));
   }
 
+  private static HomeDialogue.Item resumed(String name, String detail) {
+    return new HomeDialogue.Item(
+        new Question.Option(name, "relief on practice-bass", detail, "Due"),
+        new HomeDialogue.Choice.Resume(name));
+  }
+
   @Test
   void aReCheckBeginsReliefOnItsInstrument() {
     Instant end = NOW.minus(Duration.ofHours(26));
     Event.Ended ended = new Event.Ended(end, "done", false, "in-window", "It is in.");
-    HomeLine.Lines lines = lines(List.of(glance("a-1", 27, null, ended)));
-    assertThat(lines.unfinished()).isEmpty();
-    assertThat(lines.due())
+    assertThat(items(List.of(glance("a-1", 27, null, ended))))
         .containsExactly(
-            new HomeLine(
-                new HomeItem(
+            new HomeDialogue.Item(
+                new Question.Option(
                     "practice-bass",
-                    "A day after the rod was turned, read the relief again.",
-                    "Due 2 hours ago (10:00)"),
-                new LineHome.Item(
                     "practice-bass",
-                    "practice-bass: A day after the rod was turned, read the relief again",
-                    "Due 2 hours ago (10:00)",
-                    new LineHome.Choice.Begin("relief", "practice-bass"))));
-    assertThat(HomeLine.Lines.choice(lines.due(), 0))
-        .isEqualTo(new LineHome.Choice.Begin("relief", "practice-bass"));
+                    "A day after the rod was turned, read the relief again."
+                        + " Due 2 hours ago (10:00)",
+                    "Due"),
+                new HomeDialogue.Choice.Begin("relief", "practice-bass", Role.BEGINNER)));
   }
 
   @Test
@@ -77,20 +77,12 @@ class HomeLineTest {
     Store.Glance waits = glance("w-1", 3, NOW.plus(Duration.ofMinutes(14)), null);
     Store.Glance over = glance("w-2", 3, NOW.minus(Duration.ofMinutes(1)), null);
     Store.Glance open = glance("o-3", 30, null, null);
-    HomeLine.Lines lines = lines(List.of(waits, over, open));
-    assertThat(lines.unfinished()).isEmpty();
-    assertThat(HomeLine.Lines.drawn(lines.due()))
+    assertThat(items(List.of(waits, over, open)))
         .containsExactly(
-            new HomeItem(
-                "relief on practice-bass, begun 09:00", "w-2", "The wait is over: read again"),
-            new HomeItem(
-                "relief on practice-bass, begun 2027-03-02 06:00",
-                "o-3",
-                "Left with strings at pitch"),
-            new HomeItem(
-                "relief on practice-bass, begun 09:00", "w-1", "Waiting, 14 minutes to go"))
+            resumed("w-2", "Begun 09:00. The wait is over: read again"),
+            resumed("o-3", "Begun 2027-03-02 06:00. Left with strings at pitch"),
+            resumed("w-1", "Begun 09:00. Waiting, 14 minutes to go"))
         .inOrder();
-    assertThat(HomeLine.Lines.choice(lines.due(), 0)).isEqualTo(new LineHome.Choice.Resume("w-2"));
   }
 
   @Test
@@ -99,10 +91,14 @@ class HomeLineTest {
     for (int i = 0; i < 7; i++) {
       sessions.add(glance("o-" + i, i + 1, null, null));
     }
-    HomeLine.Lines lines = lines(sessions);
-    assertThat(lines.due()).hasSize(5);
-    assertThat(HomeLine.Lines.typed(lines.unfinished()).stream().map(LineHome.Item::name).toList())
-        .containsExactly("o-5", "o-6")
+    List<Question.Option> options =
+        items(sessions).stream().map(HomeDialogue.Item::option).toList();
+    assertThat(options.stream().map(Question.Option::name).toList())
+        .containsExactly("o-0", "o-1", "o-2", "o-3", "o-4", "o-5", "o-6")
+        .inOrder();
+    assertThat(options.stream().map(Question.Option::group).toList())
+        .containsExactly(
+            "Due", "Due", "Due", "Due", "Due", "Unfinished sessions", "Unfinished sessions")
         .inOrder();
   }
 }

@@ -1,0 +1,166 @@
+package quarterturn.session.store;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.Role;
+import quarterturn.session.Dialogue;
+import quarterturn.session.Question;
+import quarterturn.unit.NotUnderstoodException;
+
+/** Asks what is to be done: what is due or unfinished, or something new. */
+public final class HomeDialogue implements Dialogue {
+  private static final List<String> GREETING =
+      List.of(
+          "quarterturn: setting up a fretted instrument, one safe turn at a time.",
+          "It does not replace a qualified repairer. Local rules come first.");
+  private static final String REHEARSE =
+      "Practise without an instrument. Nothing can break, and at the end you see the neck as it"
+          + " really was.";
+
+  private final List<Item> begun;
+  private final List<Item> offered;
+  private final Results results;
+  private final List<String> instruments;
+  private @Nullable Choice choice;
+
+  /** Something to go on with or to begin, and what it leads to. */
+  public record Item(Question.Option option, Choice choice) {}
+
+  /** What the person wants. */
+  public sealed interface Choice {
+    record Resume(String session) implements Choice {}
+
+    /**
+     * A procedure.
+     *
+     * @param instrument the user's own, or null where it is asked for
+     */
+    record Begin(String procedure, @Nullable String instrument, Role role) implements Choice {}
+
+    /**
+     * A simulated neck.
+     *
+     * @param watch whether it plays by itself
+     */
+    record Rehearse(boolean watch) implements Choice {}
+
+    record Quit() implements Choice {}
+  }
+
+  /**
+   * Nothing chosen yet.
+   *
+   * @param begun what is due, the most pressing first, then what else is unfinished
+   * @param results which procedures are offered
+   * @param instruments names of the user's own
+   */
+  public HomeDialogue(List<Item> begun, Results results, Collection<String> instruments) {
+    this.begun = List.copyOf(begun);
+    this.results = results;
+    this.instruments = List.copyOf(instruments);
+    this.offered = offered(results);
+  }
+
+  /** What can be begun, the usual procedure first, and the way out. */
+  private static List<Item> offered(Results results) {
+    List<Item> out = new ArrayList<>();
+    for (Results.Offer offer : results.shown()) {
+      String name = out.isEmpty() ? "start" : offer.procedure();
+      Choice begin = new Choice.Begin(offer.procedure(), null, Role.BEGINNER);
+      out.add(offered(name, "Start " + offer.start(), offer.about(), begin));
+    }
+    out.add(
+        offered("rehearse", "Rehearse on a simulated neck", REHEARSE, new Choice.Rehearse(false)));
+    out.add(
+        offered(
+            "watch",
+            "Watch a rehearsal that plays by itself",
+            "See how it is done.",
+            new Choice.Rehearse(true)));
+    out.add(offered("quit", "Quit", "", new Choice.Quit()));
+    return out;
+  }
+
+  private static Item offered(String name, String label, String detail, Choice choice) {
+    return new Item(new Question.Option(name, label, detail, "Begin"), choice);
+  }
+
+  /** What was chosen; to quit, where nothing was. */
+  public Choice choice() {
+    return choice == null ? new Choice.Quit() : choice;
+  }
+
+  private List<Item> items() {
+    return Stream.concat(begun.stream(), offered.stream()).toList();
+  }
+
+  @Override
+  public Question.@Nullable Choose question() {
+    return choice != null
+        ? null
+        : new Question.Choose(
+            "",
+            GREETING,
+            "What would you like to do?",
+            help(),
+            items().stream().map(Item::option).toList());
+  }
+
+  private String help() {
+    List<String> names = offered.stream().map(item -> item.option().name()).toList();
+    return "Type a number from the list, "
+        + String.join(", ", names).replaceAll(", (?=quit$)", " or ")
+        + "; or a procedure and one of your instruments, and technician for short texts.";
+  }
+
+  @Override
+  public List<String> words() {
+    Stream<String> names = items().stream().map(item -> item.option().name());
+    Stream<String> procedures = results.offers().stream().map(Results.Offer::procedure);
+    return Stream.of(names, procedures, instruments.stream(), Stream.of(Role.TECHNICIAN.word()))
+        .flatMap(words -> words)
+        .distinct()
+        .toList();
+  }
+
+  @Override
+  public Taken take(String typed) {
+    String wish = typed.strip().toLowerCase(Locale.ROOT);
+    Choice begin = begin(wish);
+    choice = begin != null ? begin : listed(wish);
+    if (choice == null) {
+      throw new NotUnderstoodException(help());
+    }
+    return Taken.SILENTLY;
+  }
+
+  /** "relief-check blue-bass technician", or null where it is nothing like it. */
+  private @Nullable Choice begin(String wish) {
+    List<String> words = List.of(wish.split("\\s+"));
+    boolean technician = words.size() == 3 && words.get(2).equals(Role.TECHNICIAN.word());
+    if ((words.size() != 2 && !technician) || !instruments.contains(words.get(1))) {
+      return null;
+    }
+    return new Choice.Begin(
+        words.get(0), words.get(1), technician ? Role.TECHNICIAN : Role.BEGINNER);
+  }
+
+  /** The program's own words come before the names of what is due. */
+  private @Nullable Choice listed(String wish) {
+    List<Item> items = items();
+    if (wish.matches("[1-9]\\d{0,3}") && Integer.parseInt(wish) <= items.size()) {
+      return items.get(Integer.parseInt(wish) - 1).choice();
+    }
+    String name = wish.equals("s") ? "start" : wish.equals("q") ? "quit" : wish;
+    return Stream.concat(offered.stream(), begun.stream())
+        .filter(item -> name.equals(item.option().name()))
+        .map(Item::choice)
+        .findFirst()
+        .orElse(null);
+  }
+}

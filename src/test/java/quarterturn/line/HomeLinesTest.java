@@ -1,0 +1,77 @@
+package quarterturn.line;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.ShippedRules;
+import quarterturn.session.Question;
+import quarterturn.session.store.HomeDialogue;
+
+/** The home view in typed lines. All is invented. */
+class HomeLinesTest {
+  private static final HomeDialogue.Item AGAIN =
+      new HomeDialogue.Item(
+          new Question.Option(
+              "practice-bass",
+              "practice-bass",
+              "A day on, read again. Due 2 hours ago (10:05)",
+              "Due"),
+          new HomeDialogue.Choice.Begin("relief", "practice-bass", Role.BEGINNER));
+  private static final HomeDialogue.Item OPEN =
+      new HomeDialogue.Item(
+          new Question.Option(
+              "a-1", "relief on blue-guitar", "Begun 12:00. Go on", "Unfinished sessions"),
+          new HomeDialogue.Choice.Resume("a-1"));
+
+  private final StringWriter shown = new StringWriter();
+
+  private DialogueLines.End typed(HomeDialogue dialogue, String lines) throws IOException {
+    PrintWriter out = new PrintWriter(shown);
+    return DialogueLines.run(dialogue, new PipeSource(new StringReader(lines), out, false), out);
+  }
+
+  private static HomeDialogue dialogue(HomeDialogue.Item... begun) {
+    return new HomeDialogue(List.of(begun), ShippedRules.ALL.results(), List.of());
+  }
+
+  @Test
+  void eachGroupHasItsHeadingAndTheNumbersGoOn() throws IOException {
+    HomeDialogue dialogue = dialogue(AGAIN, OPEN);
+    assertThat(typed(dialogue, "2\n")).isEqualTo(DialogueLines.End.ANSWERED);
+    assertThat(dialogue.choice()).isEqualTo(OPEN.choice());
+    assertThat(shown.toString())
+        .startsWith(
+            """
+            quarterturn: setting up a fretted instrument, one safe turn at a time.
+            It does not replace a qualified repairer. Local rules come first.
+
+            Due:
+            1. practice-bass: A day on, read again. Due 2 hours ago (10:05)
+
+            Unfinished sessions:
+            2. relief on blue-guitar (a-1): Begun 12:00. Go on
+
+            Begin:
+            3. Start neck relief (start): Bring the curve""");
+    assertThat(shown.toString()).contains("\n7. Quit (quit)\n\nWhat would you like to do? > ");
+  }
+
+  @Test
+  void whereNothingIsDueNothingIsSaidOfIt() throws IOException {
+    assertThat(typed(dialogue(), "quit\n")).isEqualTo(DialogueLines.End.LEFT);
+    assertThat(shown.toString()).contains("come first.\n\nBegin:\n1. Start");
+  }
+
+  @Test
+  void whatIsNotTakenDoesNotShowTheListAgain() throws IOException {
+    assertThat(typed(dialogue(OPEN), "8\n")).isEqualTo(DialogueLines.End.CUT_SHORT);
+    assertThat(shown.toString()).contains("Not taken: Type a number from the list");
+    assertThat(shown.toString().split("relief on blue-guitar", -1)).hasLength(2);
+  }
+}

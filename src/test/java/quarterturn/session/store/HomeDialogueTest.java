@@ -1,0 +1,121 @@
+package quarterturn.session.store;
+
+import static com.google.common.truth.Truth.assertThat;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import quarterturn.procedure.Role;
+import quarterturn.procedure.ShippedRules;
+import quarterturn.session.Question;
+import quarterturn.unit.NotUnderstoodException;
+
+class HomeDialogueTest {
+  private static final HomeDialogue.Choice AGAIN = begin("relief", "practice-bass", Role.BEGINNER);
+  private static final HomeDialogue.Choice LATER = begin("season", "practice-bass", Role.BEGINNER);
+  private static final HomeDialogue.Choice OPEN = new HomeDialogue.Choice.Resume("a-1");
+  private static final HomeDialogue.Choice QUIT = new HomeDialogue.Choice.Quit();
+  private static final List<HomeDialogue.Item> BEGUN =
+      List.of(item("practice-bass", AGAIN), item("practice-bass", LATER), item("a-1", OPEN));
+
+  private final HomeDialogue dialogue = dialogue(BEGUN);
+
+  private static HomeDialogue.Choice begin(String procedure, String instrument, Role role) {
+    return new HomeDialogue.Choice.Begin(procedure, instrument, role);
+  }
+
+  private static HomeDialogue.Item item(String name, HomeDialogue.Choice choice) {
+    return new HomeDialogue.Item(new Question.Option(name, "label", "detail", "Due"), choice);
+  }
+
+  private static HomeDialogue dialogue(List<HomeDialogue.Item> begun) {
+    List<String> own = List.of("practice-bass", "blue-guitar");
+    return new HomeDialogue(begun, ShippedRules.ALL.results(), own);
+  }
+
+  private static HomeDialogue.Choice chosen(String typed) {
+    HomeDialogue dialogue = dialogue(BEGUN);
+    dialogue.take(typed);
+    assertThat(dialogue.question()).isNull();
+    return dialogue.choice();
+  }
+
+  private Question.Choose question() {
+    return Objects.requireNonNull(dialogue.question());
+  }
+
+  @Test
+  void whatIsDueStandsFirstThenWhatCanBeBegun() {
+    assertThat(question().options().stream().map(Question.Option::name).toList())
+        .containsExactly(
+            "practice-bass", "practice-bass", "a-1", "start", "setup", "rehearse", "watch", "quit")
+        .inOrder();
+    assertThat(question().options().stream().map(Question.Option::group).distinct().toList())
+        .containsExactly("Due", "Begin")
+        .inOrder();
+    assertThat(question().listed()).isTrue();
+  }
+
+  @Test
+  void anItemIsChosenByItsNumber() {
+    assertThat(chosen("1")).isEqualTo(AGAIN);
+    assertThat(chosen("2")).isEqualTo(LATER);
+    assertThat(chosen("3")).isEqualTo(OPEN);
+    assertThat(chosen("4")).isEqualTo(new HomeDialogue.Choice.Begin("relief", null, Role.BEGINNER));
+    assertThat(chosen("5")).isEqualTo(new HomeDialogue.Choice.Begin("setup", null, Role.BEGINNER));
+    assertThat(chosen("6")).isEqualTo(new HomeDialogue.Choice.Rehearse(false));
+    assertThat(chosen("7")).isEqualTo(new HomeDialogue.Choice.Rehearse(true));
+    assertThat(chosen("8")).isEqualTo(QUIT);
+  }
+
+  @Test
+  void anItemIsChosenByItsNameAndTheMostPressingOneOfSeveral() {
+    assertThat(chosen("practice-bass")).isEqualTo(AGAIN);
+    assertThat(chosen(" A-1 ")).isEqualTo(OPEN);
+    assertThat(chosen("s")).isEqualTo(chosen("start"));
+    assertThat(chosen("q")).isEqualTo(QUIT);
+    assertThat(chosen("watch")).isEqualTo(new HomeDialogue.Choice.Rehearse(true));
+  }
+
+  @Test
+  void theProgramsOwnWordsComeBeforeTheNamesOfWhatIsDue() {
+    HomeDialogue clash = dialogue(List.of(item("watch", AGAIN)));
+    clash.take("watch");
+    assertThat(clash.choice()).isEqualTo(new HomeDialogue.Choice.Rehearse(true));
+  }
+
+  @Test
+  void aProcedureAndAnInstrumentBeginAtOnce() {
+    assertThat(chosen("relief-check blue-guitar technician"))
+        .isEqualTo(begin("relief-check", "blue-guitar", Role.TECHNICIAN));
+    assertThat(chosen("Season practice-bass")).isEqualTo(LATER);
+  }
+
+  @Test
+  void anythingElseIsToldWhatIsTaken() {
+    for (String typed :
+        List.of("", "0", "9", "99999", "relief red-guitar", "relief blue-guitar now")) {
+      NotUnderstoodException told =
+          assertThrows(NotUnderstoodException.class, () -> dialogue.take(typed));
+      assertThat(told)
+          .hasMessageThat()
+          .isEqualTo(
+              "Type a number from the list, start, setup, rehearse, watch or quit; or a procedure"
+                  + " and one of your instruments, and technician for short texts.");
+      assertThat(dialogue.question()).isNotNull();
+    }
+  }
+
+  @Test
+  void nothingChosenIsToQuit() {
+    assertThat(dialogue.choice()).isEqualTo(QUIT);
+  }
+
+  @Test
+  void completionKnowsProceduresThatAreNotListed() {
+    assertThat(dialogue.words())
+        .containsAtLeast("a-1", "start", "relief-check", "blue-guitar", "technician", "quit");
+    assertThat(dialogue.words()).containsNoDuplicates();
+  }
+}
