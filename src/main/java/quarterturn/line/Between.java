@@ -67,9 +67,7 @@ interface Between {
 
     @Override
     public String kept() {
-      return bench.overview().kept()
-          ? "Everything is kept. Go on later with: resume " + bench.overview().session()
-          : "Of a rehearsal nothing is kept.";
+      return bench.overview().later();
     }
   }
 }

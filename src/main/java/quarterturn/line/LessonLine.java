@@ -142,8 +142,6 @@ public final class LessonLine implements Between {
 
   @Override
   public String kept() {
-    return session.lesson().over()
-        ? "Everything is kept."
-        : "Everything is kept. Go on later with: " + again;
+    return BenchWords.later(session.lesson(), again);
   }
 }

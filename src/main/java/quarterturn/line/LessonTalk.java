@@ -49,7 +49,7 @@ final class LessonTalk {
         paper.say(BenchWords.HELP);
         paper.say("quit: leave in order.");
       } else if (word.equals("quit") || word.equals("exit")) {
-        leaving = sure();
+        leaving = Leaving.sure(session, in, paper);
         if (leaving) {
           return null;
         }
@@ -73,17 +73,5 @@ final class LessonTalk {
       paper.say("Not taken: " + e.getMessage());
       return true;
     }
-  }
-
-  private boolean sure() throws IOException, LineSource.Interrupted {
-    if (!in.typedByHand()) {
-      return true;
-    }
-    paper.say(
-        List.of(
-            "If you leave now: " + session.standing() + ".",
-            "Leave? Type yes; anything else stays."));
-    String line = in.readLine("> ", List.of("yes", "no"));
-    return line == null || line.strip().toLowerCase(Locale.ROOT).matches("y|yes|quit");
   }
 }

@@ -271,15 +271,7 @@ public final class LineFace {
   }
 
   private boolean sure() throws IOException, Interrupted {
-    if (!in.typedByHand()) {
-      return true;
-    }
-    paper.say(
-        List.of(
-            "If you leave now: " + bench.standing() + ".",
-            "Leave? Type yes; anything else stays."));
-    String line = in.readLine(TYPE, List.of("yes", "no"));
-    boolean leave = line == null || line.strip().toLowerCase(Locale.ROOT).matches("y|yes|quit");
+    boolean leave = Leaving.sure(bench, in, paper);
     if (!leave) {
       paper.say("Still here. Type again to hear the step once more.");
     }

@@ -67,9 +67,7 @@ public final class LessonCards {
   }
 
   String kept() {
-    return session.lesson().over()
-        ? "Everything is kept."
-        : "Everything is kept. Go on later with: " + again;
+    return BenchWords.later(session.lesson(), again);
   }
 
   /** Takes the teacher's orders and sees what comes first; true where a prompt was opened anew. */

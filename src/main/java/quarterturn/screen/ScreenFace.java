@@ -220,15 +220,7 @@ public final class ScreenFace {
           : new Outcome(ExitStatus.DONE, "Done: " + end.words());
     }
     String standing = bench.leave();
-    return new Outcome(status, "Left: " + standing + "\n" + again());
-  }
-
-  private String again() {
-    if (cards != null) {
-      return cards.kept();
-    }
-    return model.overview().kept()
-        ? "To go on later, start the program again, or: resume " + model.overview().session()
-        : "Of a rehearsal nothing is kept.";
+    String later = cards == null ? model.overview().later() : cards.kept();
+    return new Outcome(status, "Left: " + standing + "\n" + later);
   }
 }

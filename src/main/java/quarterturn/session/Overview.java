@@ -71,6 +71,13 @@ public record Overview(
     return !session.equals(REHEARSAL);
   }
 
+  /** What is kept once the session is left, and how to go on. */
+  public String later() {
+    return kept()
+        ? "Everything is kept. Go on later with: resume " + session
+        : "Of a rehearsal nothing is kept.";
+  }
+
   /** A reading or a turn. */
   public sealed interface Entry {
     Instant at();

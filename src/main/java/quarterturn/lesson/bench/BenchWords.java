@@ -23,6 +23,15 @@ public final class BenchWords {
   private BenchWords() {}
 
   /**
+   * What is kept once the bench is left, and how to go on.
+   *
+   * @param again the command by which it goes on
+   */
+  public static String later(BenchLesson lesson, String again) {
+    return lesson.over() ? "Everything is kept." : "Everything is kept. Go on later with: " + again;
+  }
+
+  /**
    * Does what a line asks for.
    *
    * @return what is said to it, or null where the line is none of these words

@@ -1,0 +1,25 @@
+package quarterturn.line;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import quarterturn.session.Bench;
+
+/** Whether a person who asked to leave means it. */
+final class Leaving {
+  private Leaving() {}
+
+  /** True on a pipe, where nobody can be asked back. */
+  static boolean sure(Bench bench, LineSource in, Paper paper)
+      throws IOException, LineSource.Interrupted {
+    if (!in.typedByHand()) {
+      return true;
+    }
+    paper.say(
+        List.of(
+            "If you leave now: " + bench.standing() + ".",
+            "Leave? Type yes; anything else stays."));
+    String line = in.readLine("> ", List.of("yes", "no"));
+    return line == null || line.strip().toLowerCase(Locale.ROOT).matches("y|yes|quit");
+  }
+}
