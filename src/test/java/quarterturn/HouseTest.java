@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 class HouseTest {
   private static final String ROOT = "quarterturn";
 
-  /** From the ground up; those on one floor do not know each other. */
+  /** The floors from the ground up; rooms on one floor do not know each other. */
   private static final List<Set<String>> FLOORS =
       List.of(
           Set.of("unit"),
@@ -63,7 +63,7 @@ class HouseTest {
   /** The most files in a room, its package-info included. */
   private static final int MOST = 40;
 
-  /** So that the rules can't pass on nothing. */
+  /** The fewest classes that the rules are held to, so that they can't pass on nothing. */
   private static final int AT_LEAST = 80;
 
   private static final JavaClasses HOUSE =

@@ -134,7 +134,7 @@ class NeckTest {
     }
   }
 
-  /** And for both bends: the gap under a chord over a beam solved on a grid. */
+  /** The second way for an even and a peaked bend: a beam solved on a grid, under a chord. */
   @ParameterizedTest
   @ValueSource(ints = {0, 3, 7, 12})
   void theGapUnderAChordAgreesWithANumericBeam(int peak) {

@@ -73,7 +73,7 @@ class PartialsTest {
     return Cents.ofRatio(RATE / peak / first.hertz()).cents();
   }
 
-  /** Normalised autocorrelation. */
+  /** The normalised autocorrelation of a tone at a lag in samples. */
   private static double alike(double[] tone, int lag) {
     double cross = 0;
     double early = 0;

@@ -83,7 +83,7 @@ final class Bench {
     return playTo(jar, neck, "");
   }
 
-  /** As {@link #playOut}, but stops at {@code step}'s own prompt, unanswered. */
+  /** Lets {@code neck} answer up to the prompt of {@code step}, which stays unanswered. */
   List<JsonNode> playTo(JarProcess jar, Neck neck, String step)
       throws IOException, InterruptedException {
     List<JsonNode> prompts = new ArrayList<>();

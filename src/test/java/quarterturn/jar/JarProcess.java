@@ -103,7 +103,7 @@ final class JarProcess implements AutoCloseable {
     return run(input.getBytes(StandardCharsets.UTF_8), args);
   }
 
-  /** As {@link #run(String, String...)}, with bytes that need not be text. */
+  /** Runs the jar to its end with bytes on standard input that need not be text. */
   static Ran run(byte[] input, String... args) throws IOException, InterruptedException {
     try (JarProcess jar = start(List.of(args))) {
       jar.write(input);

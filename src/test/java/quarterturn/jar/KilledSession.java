@@ -63,9 +63,9 @@ final class KilledSession {
     SENT,
     /** A moment after an answer was sent, too short to be sure it was taken. */
     SOON_AFTER,
-    /** As SHOWN, and again while the program starts to take the session up. */
+    /** While the prompt is shown, and again while the program takes the session up. */
     STARTING,
-    /** As SHOWN, and again before the reading that is asked for afterwards was given. */
+    /** While the prompt is shown, and again before the reading asked for afterwards is given. */
     ON_THE_WAY_BACK
   }
 
@@ -241,7 +241,7 @@ final class KilledSession {
     return Said.all(events).stream().anyMatch(r -> same(r, said));
   }
 
-  /** The same answer; the clock may have gone on a little between the answer and the record. */
+  /** Whether an answer is the one on record; the clock may have gone on a little in between. */
   private static boolean same(Said record, Said said) {
     return record.what().equals(said.what())
         && !record.at().isBefore(said.at())

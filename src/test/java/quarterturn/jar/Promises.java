@@ -15,7 +15,7 @@ final class Promises {
 
   private Promises() {}
 
-  /** No turn above a quarter; before each: strings at pitch, settled, then a reading since. */
+  /** No turn above a quarter; before each turn strings at pitch, settled, and a reading since. */
   static void kept(List<Event> events) {
     boolean tuned = false;
     boolean settled = false;

@@ -39,7 +39,7 @@ public final class DemoCourse implements BenchSessions {
     return of("relief-check", folder, blind, students);
   }
 
-  /** The same in another procedure. */
+  /** A bench called left in any procedure. */
   public static LessonSession of(String procedure, Path folder, boolean blind, String... students)
       throws Exception {
     Plan plan =

@@ -181,7 +181,7 @@ public final class InventedLesson {
     return new Sight(PLAN, "board", NOW, BoardView.of(PLAN, logs), grown, List.of(), "");
   }
 
-  /** The same files and one event more of a writer. */
+  /** Some files, with events added to those of one writer. */
   public static List<WriterLog> with(List<WriterLog> logs, String writer, LessonEvent... more) {
     List<WriterLog> out = new ArrayList<>();
     for (WriterLog log : logs) {
@@ -194,7 +194,7 @@ public final class InventedLesson {
     return out;
   }
 
-  /** So many benches that hold and wait, named alike. */
+  /** As many benches as wanted, named alike, each holding and waiting. */
   public static List<WriterLog> many(int benches) {
     List<WriterLog> out = new ArrayList<>();
     for (int i = 1; i <= benches; i++) {
@@ -219,7 +219,7 @@ public final class InventedLesson {
     }
   }
 
-  /** One bench, open as after a crash. */
+  /** The bench of a writer, opened as after a crash. */
   public static LessonBench bench(Path folder, String writer) throws IOException {
     return LessonBench.at(WriterFile.open(folder, writer), writer, PLAN.level());
   }

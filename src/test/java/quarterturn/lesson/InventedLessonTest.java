@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import quarterturn.lesson.teacher.BoardView;
 
 class InventedLessonTest {
-  /** Else what is shown of it would prove nothing. */
+  /** What is shown of an invented lesson proves something only where it could have happened. */
   @Test
   void couldHaveHappened() {
     for (WriterLog log : BoardView.benches(InventedLesson.PLAN, InventedLesson.logs())) {

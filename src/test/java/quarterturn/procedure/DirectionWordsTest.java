@@ -88,7 +88,7 @@ class DirectionWordsTest {
     return out;
   }
 
-  /** Both a sense and what it does to the rod, or what that does to the gap. */
+  /** Whether a sentence pairs a sense or a gap with something else that has a direction. */
   private static boolean pairs(String sentence) {
     Set<String> sorts = said(sentence).stream().map(Said::sort).collect(Collectors.toSet());
     return sorts.size() > 1 && (sorts.contains("sense") || sorts.contains("gap"));

@@ -12,7 +12,7 @@ import quarterturn.unit.Turn;
 
 /** Conditions that a file can hold, drawn at random. */
 public final class RandomConditions {
-  /** Some of them words of the grammar, which a step or an option may be called all the same. */
+  /** Ids of steps and options; some are words of the grammar, which an id may be all the same. */
   private static final List<String> IDS =
       List.of(
           "rod-place",
@@ -91,7 +91,7 @@ public final class RandomConditions {
     return random.nextBoolean() ? Quantity.RELIEF : Quantity.NUT_CLEARANCE;
   }
 
-  /** Of the quantity that was drawn last, as a file could write it. */
+  /** An amount of the quantity that was drawn last, as a file could write it. */
   private double amount() {
     return switch (last.unit()) {
       case "mm" -> length();

@@ -9,6 +9,6 @@ import java.lang.annotation.Target;
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.TYPE, ElementType.METHOD})
 public @interface HoldsTo {
-  /** Their ids. */
+  /** The ids of the reference values. */
   String[] value();
 }

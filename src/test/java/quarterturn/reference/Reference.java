@@ -59,12 +59,12 @@ public final class Reference implements AutoCloseable {
     return all;
   }
 
-  /** What the values hold for. */
+  /** The inputs that the expected values hold for. */
   public Value inputs() {
     return new Value(entry.get("inputs"), "inputs", read);
   }
 
-  /** The values. */
+  /** The expected values. */
   public Value expected() {
     return new Value(entry.get("expected"), "expected", read);
   }

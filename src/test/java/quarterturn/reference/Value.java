@@ -47,7 +47,7 @@ public final class Value {
     return items;
   }
 
-  /** This number. */
+  /** The number that this value is; anything else fails. */
   public double number() {
     if (!node.isNumber()) {
       throw new AssertionError(path + " is no number: " + node);
@@ -66,7 +66,7 @@ public final class Value {
     return at(key).items().stream().mapToDouble(Value::number).toArray();
   }
 
-  /** This text. */
+  /** The value as text, whatever it is. */
   public String text() {
     read.add(path);
     return node.asText();

@@ -26,12 +26,12 @@ public final class Practising {
     return on(named, "relief", "bass-34");
   }
 
-  /** The same with another procedure and kind. */
+  /** A beginner in any procedure, on any kind of instrument. */
   public static PracticeBench on(NamedNeck named, String procedure, String kind) throws Exception {
     return on(named, procedure, kind, Role.BEGINNER);
   }
 
-  /** The same with another person at the bench. */
+  /** Anybody in any procedure, on any kind of instrument. */
   public static PracticeBench on(NamedNeck named, String procedure, String kind, Role role)
       throws Exception {
     Library library = new Shelf(null).load(procedure);

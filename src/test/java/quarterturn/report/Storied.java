@@ -94,7 +94,7 @@ final class Storied {
     return History.of("demo", sessions(), turns());
   }
 
-  /** The same with readings of a quantity in millimetres on two strings. */
+  /** The history of {@link #history}, with readings of the action on two strings besides. */
   static History withAction() {
     History plain = history();
     List<History.Point> points = new ArrayList<>(plain.points());

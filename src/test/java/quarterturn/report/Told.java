@@ -72,7 +72,7 @@ public final class Told {
     return new Event.Turned(minute(minute), "turn", turn, feel);
   }
 
-  /** One of everything. */
+  /** A session of many kinds of events. */
   static List<Event> everything() {
     return List.of(
         started("Demo bass"),

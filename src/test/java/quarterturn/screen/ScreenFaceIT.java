@@ -27,7 +27,7 @@ class ScreenFaceIT {
     return out.toArray(String[]::new);
   }
 
-  /** The same, in a shell that prints the terminal's modes before and after it. */
+  /** The command in a shell that prints the terminal's modes before and after it. */
   private String[] betweenModes(String... arguments) {
     String quoted = "'" + String.join("' '", command(arguments)) + "'";
     return new String[] {

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Whole sessions by keys, in the real jar, on a clock that runs fast. Necks are invented. */
 class WholeSessionIT {
-  /** As the dial is headed. */
+  /** The heading of the dial. */
   private static final Pattern TURN = Pattern.compile("(TIGHTEN|LOOSEN) +(\\d+)/(\\d+) turn");
 
   @TempDir Path data;

@@ -107,7 +107,7 @@ class BracketSpellingsTest {
     }
   }
 
-  /** Both with their units or, where the units are one, perhaps with the unit standing once. */
+  /** Both leaves with their units; where these are one, the unit may stand once. */
   private String[] texts(Pair pair) {
     Leaf thin = pair.thin();
     Leaf thick = pair.thick();
@@ -178,7 +178,7 @@ class BracketSpellingsTest {
     return new Leaf(number, unit, mm, mm);
   }
 
-  /** As a leaf is typed: a digit after the point, and one before a comma, which also separates. */
+  /** A leaf has a digit after its point, and one before a comma, which also separates. */
   private String digits(BigDecimal number) {
     String digits = spelling.digits(number);
     return digits.matches(",.*|.*[.,]") ? number.toPlainString() : digits;

@@ -28,7 +28,7 @@ class HumiditySpellingsTest {
     return spelling.number(100, random.nextInt(5));
   }
 
-  /** As a humidity is typed: always with a digit before the point, and three at most. */
+  /** A humidity has a digit before its point, and three at most. */
   private String digits(BigDecimal number) {
     String digits = spelling.digits(number);
     return digits.startsWith(".") || digits.startsWith(",") || digits.equals("0100")

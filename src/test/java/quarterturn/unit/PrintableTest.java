@@ -22,7 +22,7 @@ class PrintableTest {
         .isEqualTo("a\ufffd[31mb\ufffd2J\ufffd\ufffd\ufffd\ufffd");
   }
 
-  /** These reorder or hide text around them, or break a line. */
+  /** Format characters reorder or hide the text around them; line characters break a line. */
   @Test
   void noFormatOrLineCharacterGetsThrough() {
     String hidden = "\u202e\u2066\u200b\u200f\ufeff\u00ad\u2028\u2029\ue000\ufdd0";

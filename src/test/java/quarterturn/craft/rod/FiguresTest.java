@@ -80,7 +80,7 @@ class FiguresTest {
     }
   }
 
-  /** One that knows the neck: straight to the window's middle, in sixteenths. */
+  /** The moves of an advisor that knows the neck: to the window's middle, in sixteenths. */
   private static int knowing(SimulatedRod neck) {
     for (int moves = 0; moves < MOST_MOVES; moves++) {
       Bracket reading = neck.read();

@@ -105,7 +105,7 @@ class BoardTest {
     }
   }
 
-  /** Each saw the hold before the other's release had come, as on a folder that is synced. */
+  /** Each board sees the hold before the other's release, as on a folder that is synced. */
   @Test
   void ofTwoBoardsExactlyOneReleasesAHold() throws Exception {
     Path apart = Files.createTempDirectory(folder, "apart");

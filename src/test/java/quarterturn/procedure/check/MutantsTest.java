@@ -41,7 +41,7 @@ class MutantsTest {
           "buzz",
           "sign-off");
 
-  /** So many of each kind of change, where there are so many. */
+  /** The most changes of each kind that are drawn. */
   private static final int OF_EACH = Math.min(190, 50 * Integer.getInteger("quarterturn.times", 1));
 
   private static final double AT_LEAST = 0.97;

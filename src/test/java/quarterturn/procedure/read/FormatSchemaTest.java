@@ -66,7 +66,7 @@ class FormatSchemaTest {
     }
   }
 
-  /** What they have in common: their structure is wrong, or a word of a list. */
+  /** What these bad files have in common: their structure is wrong, or a word of a list. */
   @ParameterizedTest
   @ValueSource(
       strings = {

@@ -36,7 +36,7 @@ public final class MutatedFiles {
   private int read;
   private int clean;
 
-  /** What was said, so that saying it is not left out. */
+  /** How many letters the faults had, so that no compiler leaves their wording out. */
   private long letters;
 
   private MutatedFiles(Library shipped) {

@@ -58,7 +58,7 @@ class CoverTest {
     assertThat(covered.stuck()).isEmpty();
   }
 
-  /** Those of relief that are left over alone are taken here. */
+  /** The ways of relief that only a larger job leads to are taken within setup. */
   @Test
   void everyWayOfSetupAndAllItCallsIsTakenButTheSecondLock() throws Exception {
     Covered covered = Cover.of(library("setup"), 1, 250, TIME);

@@ -93,7 +93,7 @@ class HostileSheetTest {
     return Sheet.of("demo", session(new Random(seed)), SetUp.LIBRARY);
   }
 
-  /** As it is shown, with blanks as a browser shows them. */
+  /** A text as a browser shows it: printable, and with its blanks as one. */
   private static String shown(String text) {
     return Printable.of(text).replaceAll("\\s+", " ").strip();
   }

@@ -54,7 +54,7 @@ public class SheetFormatsTest {
     return format.write(sheet, Told.DATES);
   }
 
-  /** As any browser's XML parser would; nothing is fetched for it. */
+  /** Reads a page as any browser's XML parser would; nothing is fetched for it. */
   public static void wellFormed(String page) throws Exception {
     DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
     factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);

@@ -20,7 +20,7 @@ public final class Exact {
   private State state;
   private boolean arrived = true;
 
-  /** At its beginning. */
+  /** A session at its beginning. */
   public Exact(Library library, Advisor advisor, Event.Started started) {
     this.library = library;
     Guard guard = new Guard(library.limits(), advisor);
@@ -40,7 +40,7 @@ public final class Exact {
     return arrived;
   }
 
-  /** Whether it stands at a step of a procedure that goes on. */
+  /** Whether the session stands at a step of a procedure that goes on. */
   public boolean atStep() {
     return !state.position().nowhere()
         && !state.position().entering()

@@ -111,7 +111,7 @@ public final class Play {
     return engine.replay(events);
   }
 
-  /** As after a crash: everything is forgotten but the events. */
+  /** Takes the session up as after a crash: all is forgotten but the events. */
   public Play resumeAfter(Duration gone) throws IOException {
     Instant now = bench.now().plus(gone);
     bench =

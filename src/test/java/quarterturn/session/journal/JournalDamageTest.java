@@ -191,7 +191,7 @@ class JournalDamageTest {
     assertThat(Files.readAllBytes(file)).isEqualTo(before);
   }
 
-  /** As a machine leaves a file whose length was kept and whose last block was not. */
+  /** A crash may keep the length of a file and lose its last block, which then is zeros. */
   @Test
   void aTailOfZerosIsLeftOut() {
     byte[] padded = Arrays.copyOf(whole(), whole().length + 4096);

@@ -18,7 +18,10 @@ class PlatformFolderTest {
         .isEqualTo(Path.of("/data/quarterturn"));
   }
 
-  /** The same specification: "If an implementation encounters a relative path it should ignore". */
+  /**
+   * XDG Base Directory Specification: "If an implementation encounters a relative path it should
+   * ignore".
+   */
   @Test
   void anEmptyOrRelativeXdgFolderIsIgnored() {
     for (String bad : new String[] {"", "data", "./data"}) {
