@@ -1,3 +1,4 @@
+/** Where the program starts. Everything but {@code Main} lives on one of the ten floors below. */
 @NullMarked
 package quarterturn;
 

@@ -34,7 +34,7 @@ public final class AutoSource implements LineSource {
     return line;
   }
 
-  /** As a person would type it. */
+  /** An answer as a person would type it. */
   static String typed(Prompt prompt, Answer answer) {
     return answer.match(
         new Answer.Cases<>(

@@ -63,7 +63,7 @@ public final class LineBoard {
     }
   }
 
-  /** The same without a thread of its own: it looks only where a command does. */
+  /** Plays a board without a thread of its own: it looks only where a command does. */
   static int still(Board board, LineSource in, PrintWriter out, Dates dates) throws IOException {
     LineBoard face = new LineBoard(board, in, out, dates);
     face.greet();

@@ -52,7 +52,7 @@ public final class LineFace {
     return run(bench, in, out, dates, new Between.Nothing(bench));
   }
 
-  /** The same with what comes between the prompts. */
+  /** Plays {@code bench} with what comes between its prompts, and returns the exit status. */
   static int run(Bench bench, LineSource in, PrintWriter out, Dates dates, Between between) {
     LineFace face = new LineFace(bench, in, out, dates, between);
     try {

@@ -18,7 +18,7 @@ public interface LineSource {
   @Nullable String readLine(String prompt, List<String> words) throws IOException, Interrupted;
 
   /**
-   * The same for what the others are not to see: it is not shown while it is typed.
+   * The next line where others are not to see it: it is not shown while it is typed.
    *
    * @throws Interrupted when the person asks to stop at once
    */

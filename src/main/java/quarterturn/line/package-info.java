@@ -1,4 +1,8 @@
-/** Floor 6: the typed face, plain lines that a screen reader can follow. */
+/**
+ * Floor 9: the typed faces of a session, a lesson's bench, a teacher's board and the home view, as
+ * plain lines that a screen reader can follow. They ask nothing of their own and know no rule of
+ * the trade.
+ */
 @NullMarked
 package quarterturn.line;
 

@@ -1,4 +1,7 @@
-/** Floor 6: the numbers by themselves, from the shell: {@code reckon TOPIC}. */
+/**
+ * Floor 9: one number at a time from the shell, {@code reckon TOPIC}: the options of each topic and
+ * the words around its result. The formulas themselves are in {@code craft}.
+ */
 @NullMarked
 package quarterturn.reckon;
 

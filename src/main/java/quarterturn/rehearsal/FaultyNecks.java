@@ -7,8 +7,8 @@ import quarterturn.craft.Window;
 /** Necks that have to be handed over, by what is wrong with them and by what gap was found. */
 public final class FaultyNecks {
   /**
-   * So far outside the window in millimetres a neck can't be taken for one that stands in it: three
-   * errors of a reading.
+   * From so many millimetres outside the window on, a neck can't be taken for one that stands in
+   * it: three errors of a reading.
    */
   private static final double PLAINLY_MM = 0.036;
 

@@ -30,7 +30,7 @@ import quarterturn.unit.Turn;
 public final class Hands {
   private static final Duration PACE = Duration.ofMinutes(1);
 
-  /** Another set is so much thicker. */
+  /** How much thicker another set of strings is. */
   private static final double HEAVIER = 1.05;
 
   /** Percent: the air is never the matter here. */

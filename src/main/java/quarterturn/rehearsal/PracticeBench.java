@@ -113,7 +113,7 @@ public final class PracticeBench implements Bench {
     return bench;
   }
 
-  /** The same, with what happens kept. */
+  /** Begins; what happens is kept. */
   public static PracticeBench start(
       Library library,
       Engine engine,

@@ -80,7 +80,7 @@ public final class SimulatedNeck {
     return read(which, random);
   }
 
-  /** The same by another hand, whose chance is its own. */
+  /** What the leaves say now in another hand, whose chance is its own. */
   Bracket read(Which which, SplittableRandom hand) {
     double gap = relief() - (slackened ? traits.pullMm() : 0);
     gap += which == Which.HIGHEST ? traits.edgesMm() : 0;

@@ -81,7 +81,7 @@ public final class Tally {
     return share(sum);
   }
 
-  /** So many moves are enough for a share of the necks, 0 to 1. */
+  /** How many moves are enough for a share of the necks, 0 to 1. */
   public int movesFor(double share) {
     int moves = 0;
     while (moves < Rehearsal.MOST_MOVES && within(moves) < share) {

@@ -1,6 +1,6 @@
 /**
- * Floor 6: what is printed about sessions, instruments and procedures, as text. Sheets for a
- * customer are in {@code sheet}, those of a lesson in {@code lesson}.
+ * Floor 7: what is printed about sessions, instruments, procedures and simulated fleets, as text.
+ * Sheets for a customer are in {@code sheet}, those of a lesson in {@code lesson}.
  */
 @NullMarked
 package quarterturn.report;

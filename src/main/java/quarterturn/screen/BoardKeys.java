@@ -16,7 +16,7 @@ final class BoardKeys {
 
   private BoardKeys() {}
 
-  /** Another view, and what the board is asked to do. */
+  /** The view after a key, and what the board is asked to do. */
   record Next(BoardModel model, BoardAct act) {}
 
   static Next key(BoardModel model, Key key) {

@@ -80,13 +80,13 @@ public final class ScreenFace {
     return new ScreenFace(surface, bench, zone, null, null).loop();
   }
 
-  /** The same in a lesson: what comes first lies over the session. */
+  /** Plays a session in a lesson, whose cards lie over it. The surface stays open. */
   static Outcome run(Surface surface, Bench bench, ZoneId zone, LessonCards cards)
       throws IOException, InterruptedException {
     return new ScreenFace(surface, bench, zone, null, cards).loop();
   }
 
-  /** The same with somebody who presses the keys; the person's own keys work too. */
+  /** Plays a session whose keys a {@link Player} presses; the person's own keys work too. */
   public static Outcome watch(Surface surface, Player player, ZoneId zone)
       throws IOException, InterruptedException {
     return new ScreenFace(surface, player.bench(), zone, new Autoplay(player), null).loop();

@@ -115,7 +115,7 @@ public final class TypedLine {
     return words;
   }
 
-  /** The same view with its line completed. */
+  /** The view with its typed line completed. */
   Model completed(Model model, Field field) {
     return model.with(new Draft.Naming(Naming.completed(field, words())));
   }

@@ -58,7 +58,7 @@ final class ReplyFields {
     return end < safe.length() ? safe.substring(0, end) + "..." : safe;
   }
 
-  /** The same, where no key but those of {@code known} is there; {@code at} always may be. */
+  /** These fields, where no key but those of {@code known} is there; {@code at} always may be. */
   ReplyFields only(String... known) {
     for (Iterator<String> keys = object.fieldNames(); keys.hasNext(); ) {
       String key = keys.next();

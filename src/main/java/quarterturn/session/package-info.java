@@ -1,7 +1,7 @@
 /**
- * Floor 4, the seam: what is asked, answered and recorded, and the instrument it is about.
- * Everything above speaks to a session in these words; how the next prompt is found, kept on disk
- * or looked up is in the rooms beside it.
+ * Floor 4, the seam: what is asked, answered and recorded, and the instrument it is about. How the
+ * next prompt is found, what happened is kept on disk, or a session is looked up belongs in the
+ * rooms beside it.
  */
 @NullMarked
 package quarterturn.session;

@@ -1,7 +1,6 @@
 /**
- * What a step does to the bench, once for sessions and for proofs: which facts hold and how each
- * reading is held, and where retuning, undoing and the return from a break go. Nothing here asks,
- * shows or keeps anything.
+ * Floor 3: what a step does to the bench, once for sessions and for proofs: which facts hold, how
+ * each reading is held, and where a detour goes. Nothing here asks, shows or keeps anything.
  */
 @NullMarked
 package quarterturn.procedure.bench;

@@ -1,6 +1,6 @@
 /**
- * Floor 3: the kinds of instrument and the quantities that are measured on them, with their words
- * and units. What a step asks of them does not belong here.
+ * Floor 3: the kinds of instrument, how they are made, and the quantities that are measured on
+ * them, with words and units. What a step asks of them does not belong here.
  */
 @NullMarked
 package quarterturn.procedure.kind;

@@ -61,7 +61,7 @@ final class AnyNeck {
     return temper;
   }
 
-  /** It has moved by itself, and stands so from now on. */
+  /** The neck has moved by itself, and stands so from now on. */
   void stand(Verdict stands, Window window) {
     gap = gap(stands, window, random.nextDouble());
   }

@@ -38,10 +38,10 @@ final class AnySession {
   /** A session that asks more often than this is left. */
   private static final int MOST_PROMPTS = 500;
 
-  /** So is one that asks the same so often; a choice counts four times. */
+  /** A session that asks the same more often than this is left; a choice counts four times. */
   private static final int MOST_AGAIN = 60;
 
-  /** So many of the last steps are told of a session that could not go on. */
+  /** How many of the last steps are told of a session that could not go on. */
   private static final int LAST = 6;
 
   private static final Duration PACE = Duration.ofMinutes(1);

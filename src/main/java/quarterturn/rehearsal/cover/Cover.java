@@ -28,7 +28,7 @@ import quarterturn.session.engine.Engine;
  * answer leads to a way never taken, that answer is given. The rest is chance, from a seed.
  */
 public final class Cover {
-  /** So many goals are looked for a road to, before a session goes on without. */
+  /** For how many goals a road is looked for, before a session goes on without one. */
   private static final int MOST_GOALS = 6;
 
   /**

@@ -1,6 +1,6 @@
 /**
  * Floor 5: sessions drawn at random or steered toward a way not yet taken, and which ways of a
- * procedure they took. The instruments they play on are in {@code rehearsal}.
+ * procedure they took. The instruments that people rehearse on are in {@code rehearsal}.
  */
 @NullMarked
 package quarterturn.rehearsal.cover;

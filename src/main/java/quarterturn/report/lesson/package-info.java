@@ -1,5 +1,5 @@
 /**
- * Floor 6: a lesson in words, for its board and for the sheets of class and students. What happened
+ * Floor 7: a lesson in words, for its board and for the sheets of class and students. What happened
  * in it is worked out in {@code quarterturn.lesson}.
  */
 @NullMarked

@@ -1,5 +1,5 @@
 /**
- * Floor 6: the set-up sheet: what a session found, did and left, and the formats it can be written
+ * Floor 7: the set-up sheet: what a session found, did and left, and the formats it can be written
  * in. Other tables and plots are in {@code report}.
  */
 @NullMarked

@@ -30,7 +30,7 @@ final class Controls {
 
   private Controls() {}
 
-  /** As wide as given and as high as it needs. */
+  /** The picture of what can be typed or pressed, as wide as given and as high as it needs. */
   static Canvas of(Model model, ZoneId zone, int width, int mostRows) {
     Prompt prompt = model.prompt();
     Draft draft = model.draft();

@@ -66,7 +66,7 @@ public final class KeyHints {
     return out;
   }
 
-  /** Those special to the prompt as it stands. */
+  /** The keys that belong to the prompt as it stands. */
   static List<Hint> own(Model model) {
     Draft draft = model.draft();
     if (draft instanceof Draft.Naming) {

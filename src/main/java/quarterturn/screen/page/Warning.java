@@ -12,7 +12,7 @@ import quarterturn.screen.terminal.Wrap;
 final class Warning {
   private Warning() {}
 
-  /** As the standard orders them: danger before warning before caution before notice. */
+  /** Hazards in the standard's order: danger, warning, caution, notice. */
   static List<Hazard> worstFirst(List<Hazard> hazards) {
     return hazards.stream().sorted(Comparator.comparing(Hazard::word)).toList();
   }

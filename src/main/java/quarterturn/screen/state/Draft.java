@@ -45,11 +45,11 @@ public sealed interface Draft {
   /** The rod is to be turned now. */
   record Turning() implements Keyed {}
 
-  /** It was turned: how did it feel? */
+  /** The rod was turned: how did it feel? */
   record Feeling(int at) implements Keyed {}
 
   /**
-   * It felt like this: how much was it?
+   * The rod was turned and felt like this: how much was it?
    *
    * @param otherWay whether it was turned the other way than asked
    * @param sure the text that was already asked about, or null

@@ -1,5 +1,5 @@
 /**
- * Floor 7: what a session's face shows and what each key does to it, as a pure function. How it
+ * Floor 9: what a session's face shows and what each key does to it, as a pure function. How it
  * looks is in {@code page}.
  */
 @NullMarked

@@ -122,7 +122,7 @@ public final class Canvas {
     }
   }
 
-  /** The same picture in ASCII. */
+  /** This picture in ASCII. */
   public Canvas ascii() {
     Canvas out = new Canvas(width, height);
     for (int i = 0; i < cells.length; i++) {

@@ -60,7 +60,7 @@ public final class Wrap {
     return width < 1 ? "" : out.append('…').toString();
   }
 
-  /** The same, keeping the end instead of the beginning. */
+  /** The end of a line in at most {@code width} cells, after an ellipsis where it was cut. */
   public static String cutFront(String text, int width) {
     if (Canvas.cells(text) <= width) {
       return text;

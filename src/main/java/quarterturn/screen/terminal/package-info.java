@@ -1,5 +1,5 @@
 /**
- * Floor 7: the terminal under a full-screen face: modes, keys, size, signals, and a grid of
+ * Floor 9: the terminal under a full-screen face: modes, keys, size, signals, and a grid of
  * characters to draw on. What is drawn there is not known here.
  */
 @NullMarked

@@ -1,6 +1,6 @@
 /**
- * Floor 4: a user's folder of sessions and instruments, and what is due in it. One session's lines
- * are in {@code journal}.
+ * Floor 4: a user's folder of sessions and instruments, what is asked of an instrument, and what is
+ * due. The lines of one session are in {@code journal}.
  */
 @NullMarked
 package quarterturn.session.store;
