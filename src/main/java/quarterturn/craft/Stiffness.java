@@ -2,7 +2,6 @@ package quarterturn.craft;
 
 import quarterturn.unit.Cents;
 import quarterturn.unit.Force;
-import quarterturn.unit.Frequency;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
 
@@ -41,22 +40,9 @@ public record Stiffness(double b) {
             / (64 * tension.newtons() * length * length));
   }
 
-  /** The n-th partial of a string whose first partial is {@code first}. */
-  public Frequency partial(Frequency first, int n) {
-    return new Frequency(first.hertz() * n * stretch(n) / stretch(1));
-  }
-
   /** How far the n-th partial lies above n times the first. */
   public Cents sharpness(int n) {
     return Cents.ofRatio(stretch(n) / stretch(1));
-  }
-
-  /**
-   * How far clamped ends raise the whole note over pinned ones: the factor {@code 1 + (2/pi)
-   * sqrt(B)}, to first order; from memory (JASA 36 (1964) 203).
-   */
-  public Cents clamping() {
-    return Cents.ofRatio(1 + 2 / Math.PI * Math.sqrt(b));
   }
 
   private double stretch(int n) {

@@ -1,7 +1,6 @@
 package quarterturn.craft;
 
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstoodException;
 
 /**
  * A string over a neck: straight from its nut slot, which the bend carries up, to the saddle, which
@@ -27,17 +26,6 @@ public record StringLine(Neck neck, Length nutHeight, Length saddle) {
     double share = Scale.share(n);
     double nut = neck.fretTopMm(0) + nutHeight.mm();
     return nut * (1 - share) + saddle.mm() * share - neck.fretTopMm(n);
-  }
-
-  /** The string stopped at fret {@code k} above a later fret {@code n}. */
-  public double stoppedMm(int k, int n) {
-    if (n < k) {
-      throw new NotUnderstoodException("a string stopped at fret " + k + " rests behind it");
-    }
-    Scale scale = neck.scale();
-    double along = (scale.fretMm(n) - scale.fretMm(k)) / scale.speakingMm(k);
-    double stop = neck.fretTopMm(k);
-    return stop + (saddle.mm() - stop) * along - neck.fretTopMm(n);
   }
 
   /**

@@ -90,7 +90,7 @@ final class FretsTopic extends Topic {
     Length high = Given.above0("--scale-treble", treble);
     int count = Given.within("--strings", strings, 2, 24);
     int fret = Given.within("--square-fret", square, 0, frets);
-    FannedFrets board = new FannedFrets(low, high, count, fret);
+    FannedFrets board = new FannedFrets(low, high, count);
     List<double[]> places = new ArrayList<>();
     Reckoned.Draft draft = new Reckoned.Draft().key("from_nut_mm", places);
     draft.say(

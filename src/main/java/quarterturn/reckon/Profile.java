@@ -24,7 +24,7 @@ final class Profile {
     double nut = neck.fretTopMm(0) + line.nutHeight().mm();
     for (int column = 0; column < COLUMNS; column++) {
       double x = scale.mm() * column / (COLUMNS - 1);
-      double board = neck.curvature() * neck.bend().height(x, scale.fretMm(neck.joint()));
+      double board = neck.heightMm(x);
       double string = nut + (line.saddle().mm() - nut) * x / scale.mm();
       if (x <= scale.fretMm(last)) {
         sketch.put(column, row(board, low, span), '_');

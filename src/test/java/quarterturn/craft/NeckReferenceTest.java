@@ -50,13 +50,8 @@ class NeckReferenceTest {
   }
 
   private static double gap(Neck neck, double from, double over, double to) {
-    double joint = neck.scale().fretMm(neck.joint());
     double share = (over - from) / (to - from);
-    double unit =
-        neck.bend().height(from, joint) * (1 - share)
-            + neck.bend().height(to, joint) * share
-            - neck.bend().height(over, joint);
-    return neck.curvature() * unit;
+    return neck.heightMm(from) * (1 - share) + neck.heightMm(to) * share - neck.heightMm(over);
   }
 
   @Test
@@ -133,7 +128,7 @@ class NeckReferenceTest {
       Value stopped = row.at("fretted" + stop + "_clearance_mm");
       for (String fret : stopped.keys()) {
         assertWithMessage(because)
-            .that(line.stoppedMm(stop, Integer.parseInt(fret)))
+            .that(Stopped.mm(line, stop, Integer.parseInt(fret)))
             .isWithin(tolerance)
             .of(stopped.number(fret));
       }

@@ -5,6 +5,7 @@ import static com.google.common.truth.Truth.assertWithMessage;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Random;
+import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -18,9 +19,7 @@ class NeckTest {
     Scale scale = new Scale(Length.mm(500 + 500 * random.nextDouble()));
     int joint = held.readAt() + 1 + random.nextInt(12);
     Length relief = Length.mm((random.nextDouble() - 0.3) * 1.2);
-    return random.nextBoolean()
-        ? Neck.uniform(scale, joint, relief, held)
-        : Neck.peaked(scale, joint, 1 + random.nextInt(joint - 1), relief, held);
+    return Neck.uniform(scale, joint, relief, held);
   }
 
   private static Held anyHold(Random random) {
@@ -38,13 +37,8 @@ class NeckTest {
       Scale scale = new Scale(Length.mm(500 + 500 * random.nextDouble()));
       int joint = held.readAt() + 1 + random.nextInt(12);
       Length relief = Length.mm((random.nextDouble() - 0.3) * 1.2);
-      int peak = 1 + random.nextInt(joint - 1);
-      assertWithMessage("seed %s, round %s, even", seed, i)
+      assertWithMessage("seed %s, round %s", seed, i)
           .that(Neck.uniform(scale, joint, relief, held).relief(held).mm())
-          .isWithin(1e-9)
-          .of(relief.mm());
-      assertWithMessage("seed %s, round %s, peaked", seed, i)
-          .that(Neck.peaked(scale, joint, peak, relief, held).relief(held).mm())
           .isWithin(1e-9)
           .of(relief.mm());
     }
@@ -62,7 +56,7 @@ class NeckTest {
         theirs = new Held(1, neck.joint() + 1, 2);
       }
       Length told = neck.relief(theirs);
-      Neck again = Neck.bent(neck.scale(), neck.joint(), neck.bend(), told, theirs);
+      Neck again = Neck.uniform(neck.scale(), neck.joint(), told, theirs);
       assertWithMessage("seed %s, round %s", seed, i)
           .that(again.relief(mine).mm())
           .isWithin(1e-8)
@@ -78,8 +72,8 @@ class NeckTest {
       Held held = anyHold(random);
       Neck neck = any(random, held);
       Neck mirrored =
-          Neck.bent(
-              neck.scale(), neck.joint(), neck.bend(), Length.mm(-neck.relief(held).mm()), held);
+          Neck.uniform(
+              neck.scale(), neck.joint(), Length.mm(-neck.relief(held).mm()), held);
       for (int n = 0; n <= 24; n++) {
         assertWithMessage("seed %s, round %s, fret %s", seed, i, n)
             .that(mirrored.fretTopMm(n))
@@ -98,30 +92,19 @@ class NeckTest {
       Held held = anyHold(random);
       double factor = 0.3 + 3 * random.nextDouble();
       int joint = held.readAt() + 1 + random.nextInt(12);
-      int peak = 1 + random.nextInt(joint - 1);
       Scale other = new Scale(Length.mm(BASS.mm() * factor));
-      Neck[][] pairs = {
-        {
-          Neck.uniform(BASS, joint, Length.mm(0.3), held),
-          Neck.uniform(other, joint, Length.mm(0.3 * factor), held)
-        },
-        {
-          Neck.peaked(BASS, joint, peak, Length.mm(0.3), held),
-          Neck.peaked(other, joint, peak, Length.mm(0.3 * factor), held)
-        }
-      };
-      for (Neck[] pair : pairs) {
-        for (int n = 0; n <= 24; n++) {
-          assertWithMessage("seed %s, round %s, fret %s", seed, i, n)
-              .that(pair[1].fretTopMm(n))
-              .isWithin(1e-9)
-              .of(pair[0].fretTopMm(n) * factor);
-        }
+      Neck one = Neck.uniform(BASS, joint, Length.mm(0.3), held);
+      Neck large = Neck.uniform(other, joint, Length.mm(0.3 * factor), held);
+      for (int n = 0; n <= 24; n++) {
+        assertWithMessage("seed %s, round %s, fret %s", seed, i, n)
+            .that(large.fretTopMm(n))
+            .isWithin(1e-9)
+            .of(one.fretTopMm(n) * factor);
       }
     }
   }
 
-  /** The second way for an even bend: kappa by the closed form, for a hold at 1 and the joint. */
+  /** The second way: kappa by the closed form, for a hold at 1 and the joint. */
   @Test
   void heldAtTheJointTheCurvatureHasAClosedForm() {
     for (int joint = 9; joint <= 24; joint++) {
@@ -130,28 +113,15 @@ class NeckTest {
       double xj = BASS.fretMm(joint);
       Neck neck = Neck.uniform(BASS, joint, Length.mm(0.3), Held.at(joint, 7));
       assertThat(neck.curvature()).isWithin(1e-15).of(2 * 0.3 / ((xj - xm) * (xm - x1)));
-      assertThat(neck.bend()).isEqualTo(new Bend.Uniform());
     }
   }
 
-  /** The second way for an even and a peaked bend: a beam solved on a grid, under a chord. */
-  @ParameterizedTest
-  @ValueSource(ints = {0, 3, 7, 12})
-  void theGapUnderAChordAgreesWithANumericBeam(int peak) {
-    Held held = Held.at(17, 7);
-    Neck neck =
-        peak == 0
-            ? Neck.uniform(BASS, 17, Length.mm(0.3), held)
-            : Neck.peaked(BASS, 17, peak, Length.mm(0.3), held);
+  /** The gap under a chord, reckoned a second way: a beam solved on a grid. */
+  @Test
+  void theGapUnderAChordAgreesWithANumericBeam() {
+    Neck neck = Neck.uniform(BASS, 17, Length.mm(0.3), Held.at(17, 7));
     double joint = BASS.fretMm(17);
-    double top = BASS.fretMm(peak);
-    NumericBeam beam =
-        NumericBeam.bent(
-            joint,
-            540,
-            x ->
-                neck.curvature()
-                    * (peak == 0 ? 1 : x < top ? x / top : (joint - x) / (joint - top)));
+    NumericBeam beam = NumericBeam.bent(joint, 540, x -> neck.curvature());
     assertThat(beam.gap(BASS.fretMm(1), BASS.fretMm(7), joint)).isWithin(2e-5).of(0.3);
     for (int high = 9; high <= 24; high++) {
       for (int readAt = 2; readAt < high; readAt++) {
@@ -216,16 +186,31 @@ class NeckTest {
     assertThat(neck.relief(Held.at(17, 7)).mm()).isWithin(1e-12).of(0.3);
   }
 
-  @ParameterizedTest
-  @ValueSource(ints = {0, 17, 20})
-  void aPeakLiesBetweenNutAndJoint(int peak) {
-    NotUnderstoodException e =
-        assertThrows(
-            NotUnderstoodException.class,
-            () -> Neck.peaked(BASS, 17, peak, Length.mm(0.3), Held.at(17, 7)));
-    assertThat(e)
-        .hasMessageThat()
-        .isEqualTo("a bend's peak must lie between the nut and the joint");
+  @Test
+  void theBoardIsFlatFromTheJointOn() {
+    Neck neck = Neck.straight(BASS, 17).bentBy(1);
+    double joint = BASS.fretMm(17);
+    assertThat(neck.heightMm(joint)).isEqualTo(0.0);
+    assertThat(neck.heightMm(joint + 0.001)).isEqualTo(0.0);
+    assertThat(neck.heightMm(900)).isEqualTo(0.0);
+    assertThat(neck.heightMm(joint - 1)).isWithin(1e-9).of(0.5);
+  }
+
+  /** Between nut and joint the board is the integral of the curvature times its arm. */
+  @Test
+  void theBoardIsTheIntegralOfItsCurvature() {
+    IterativeLegendreGaussIntegrator sum = new IterativeLegendreGaussIntegrator(5, 1e-12, 1e-10);
+    for (int joint = 9; joint <= 24; joint++) {
+      Neck neck = Neck.straight(BASS, joint).bentBy(1e-5);
+      double end = BASS.fretMm(joint);
+      for (double x = 0; x < end; x += 41.3) {
+        double from = x;
+        assertWithMessage("joint %s, at %s", joint, x)
+            .that(neck.heightMm(x))
+            .isWithin(1e-9)
+            .of(sum.integrate(100_000, t -> 1e-5 * (t - from), from, end));
+      }
+    }
   }
 
   @Test

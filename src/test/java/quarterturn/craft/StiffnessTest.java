@@ -14,7 +14,6 @@ import quarterturn.reference.Reference;
 import quarterturn.reference.Value;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Force;
-import quarterturn.unit.Frequency;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
 
@@ -51,7 +50,7 @@ class StiffnessTest {
         near(key, first(octave) - first(open), wanted.number("open_to_12_shift_pinned_cents"), rel);
         near(
             key,
-            octave.clamping().cents() - open.clamping().cents(),
+            clamping(octave) - clamping(open),
             wanted.number("open_to_12_shift_clamped_cents"),
             rel);
       }
@@ -61,6 +60,14 @@ class StiffnessTest {
   /** How far stiffness raises the first partial of pinned ends. */
   private static double first(Stiffness stiffness) {
     return Cents.ofRatio(Math.sqrt(1 + stiffness.b())).cents();
+  }
+
+  /**
+   * How far clamped ends raise the whole note over pinned ones: the factor 1 + (2/pi) sqrt(B), to
+   * first order; from memory (JASA 36 (1964) 203).
+   */
+  private static double clamping(Stiffness stiffness) {
+    return Cents.ofRatio(1 + 2 / Math.PI * Math.sqrt(stiffness.b())).cents();
   }
 
   private static void near(String what, double value, double wanted, double rel) {
@@ -145,8 +152,6 @@ class StiffnessTest {
   void anIdealStringIsHarmonic() {
     Stiffness none = new Stiffness(0);
     assertThat(none.sharpness(7).cents()).isEqualTo(0.0);
-    assertThat(none.clamping().cents()).isEqualTo(0.0);
-    assertThat(none.partial(new Frequency(55), 4).hertz()).isWithin(1e-12).of(220);
     assertThrows(IllegalArgumentException.class, () -> new Stiffness(-1e-9));
     assertThrows(IllegalArgumentException.class, () -> new Stiffness(Double.NaN));
     assertThrows(IllegalArgumentException.class, () -> new Stiffness(Double.POSITIVE_INFINITY));
