@@ -38,10 +38,9 @@ class DataStaysDataTest {
       a key of a file: procedure/read/TurnReader limit
       a key of a file: lesson/PlanFile holds
       a quantity in a message: procedure/Amounts temperature
-      a quantity: report/History action
+      a quantity: report/ReadingHistory action
       a quantity: report/HistoryTable action humidity
       a change: procedure/Results climate
-      an outcome: craft/rod/Decision end-of-travel limit no-response wrong-way
       an outcome: rehearsal/Outcome in-window limit
       an outcome: session/engine/Guard limit no-response wrong-way
       an event: session/journal/EventJson adjusted left read
@@ -74,7 +73,7 @@ class DataStaysDataTest {
       an example in a message: lesson/Planning relief/confirm
       a simulated neck: rehearsal/NamedNeck twisted
       a mark in a graph: report/ProcedureGraph retune
-      a label in a picture: reckon/Profile nut
+      a label in a picture: reckon/NeckTopic nut
       a label in a picture: screen/page/HoldPicture hold nut
       a label in a picture: screen/page/PlacesPicture plate pocket
       a unit: report/Dates day

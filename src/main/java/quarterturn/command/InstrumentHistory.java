@@ -16,8 +16,8 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.report.Dates;
-import quarterturn.report.History;
 import quarterturn.report.HistoryReport;
+import quarterturn.report.ReadingHistory;
 import quarterturn.script.HistoryJson;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
@@ -42,7 +42,8 @@ final class InstrumentHistory extends Placed {
     Library rules = sessions().rules();
     Kind kind = rules.kinds().get(instrument.kind());
     List<Event.Past> turns = store.pastOf(instrument.name());
-    History history = History.of(instrument.name(), sessions(store, instrument.name()), turns);
+    ReadingHistory history =
+        ReadingHistory.of(instrument.name(), sessions(store, instrument.name()), turns);
     Known known =
         kind == null
             ? null

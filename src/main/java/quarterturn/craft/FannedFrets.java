@@ -8,8 +8,8 @@ import quarterturn.unit.NotUnderstoodException;
  * the treble side.
  *
  * <p>Strings are treated as parallel and aligned at the one fret that stands square to them. Every
- * fret is then straight across the strings, because its place {@code x_n,i = L_i (1 - 2^(-n/12))} is
- * linear in {@code L_i} and {@code L_i} is linear in the string's place.
+ * fret is then straight across the strings, because its place {@code x_n,i = L_i (1 - 2^(-n/12))}
+ * is linear in {@code L_i} and {@code L_i} is linear in the string's place.
  *
  * @param bass scale of the first string, on the bass side
  * @param treble scale of the last string

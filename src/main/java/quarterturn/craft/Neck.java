@@ -7,11 +7,12 @@ import quarterturn.unit.NotUnderstoodException;
  * A neck's curve.
  *
  * <p>The neck is fixed to the body at the joint fret and bends by small slopes with one curvature
- * from nut to joint (beam theory, {@code y'' = kappa}): the fret tops stand at {@code y(x) = kappa/2
- * (x_J - x)^2} above the body's plane, and at zero beyond the joint. That is the usual assumption; a
- * string pulling on a neck of even section with a rod along it comes near. A gap read over fret m with the
- * string held at h and H is the chord less the board: {@code y_h + (y_H - y_h)(x_m - x_h)/(x_H -
- * x_h) - y_m}; held at 1 and J that makes {@code kappa = 2 r / ((x_J - x_m)(x_m - x_1))}.
+ * from nut to joint (beam theory, {@code y'' = kappa}): the fret tops stand at {@code y(x) =
+ * kappa/2 (x_J - x)^2} above the body's plane, and at zero beyond the joint. That is the usual
+ * assumption; a string pulling on a neck of even section with a rod along it comes near. A gap read
+ * over fret m with the string held at h and H is the chord less the board: {@code y_h + (y_H -
+ * y_h)(x_m - x_h)/(x_H - x_h) - y_m}; held at 1 and J that makes {@code kappa = 2 r / ((x_J -
+ * x_m)(x_m - x_1))}.
  *
  * <p>It fails for a body-end rise, a hump, a twist, or slopes beyond a few hundredths.
  *

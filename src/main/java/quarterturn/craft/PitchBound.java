@@ -32,7 +32,7 @@ public final class PitchBound {
     return Math.sqrt(12 / (eta * samples * (samples * samples - 1))) * rate / (2 * Math.PI);
   }
 
-  /** The same in cents around a pitch. */
+  /** Least standard deviation of a pitch, in cents around it. */
   public static Cents cents(Frequency pitch, double rate, double seconds, double decibels) {
     return Cents.ofRatio(1 + hertz(rate, seconds, decibels) / pitch.hertz());
   }

@@ -80,7 +80,7 @@ public record StringGauge(Length diameter, @Nullable Length core) {
   }
 
   /**
-   * The same diameter.
+   * The diameter, where a string or a core can have it.
    *
    * @throws NotUnderstoodException where no string is so thin or thick
    */

@@ -27,12 +27,6 @@ public final class Tension {
     return Force.newtons(weight.kgPerMetre() * metresPerSecond * metresPerSecond);
   }
 
-  /** The pitch of a string under a pull: {@link #of} the other way round. */
-  public static Frequency pitch(Scale scale, Force tension, UnitWeight weight) {
-    double metresPerSecond = Math.sqrt(tension.newtons() / weight.kgPerMetre());
-    return new Frequency(metresPerSecond / (2 * scale.mm() / 1000));
-  }
-
   /** Stress in the steel that carries the pull, in MPa. */
   public static double stressMpa(Force tension, Length steel) {
     return tension.newtons() / StringGauge.area(steel) / 1e6;

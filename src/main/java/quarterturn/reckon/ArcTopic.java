@@ -35,10 +35,10 @@ final class ArcTopic extends Topic {
 
   @Override
   Reckoned reckon() {
-    Given.above0("--radius", radius);
-    Given.above0("--spread", spread);
-    Given.within("--strings", strings, 2, 24);
-    double[] drops = Given.by("--radius", () -> StringArc.dropMm(radius, spread, strings));
+    Checked.above0("--radius", radius);
+    Checked.above0("--spread", spread);
+    Checked.within("--strings", strings, 2, 24);
+    double[] drops = Checked.by("--radius", () -> StringArc.dropMm(radius, spread, strings));
     return new Reckoned.Draft()
         .key("drop_mm", drops)
         .say(

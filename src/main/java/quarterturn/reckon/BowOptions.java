@@ -4,13 +4,11 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import quarterturn.craft.Held;
-import quarterturn.craft.Neck;
 import quarterturn.craft.Scale;
-import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
 
 /** A neck and how its relief is read. */
-final class BowOptions {
+class BowOptions {
   @Mixin private ScaleOption scale = new ScaleOption();
 
   @Option(
@@ -38,7 +36,7 @@ final class BowOptions {
   }
 
   int joint() {
-    Given.within("--joint-fret", joint, 2, Scale.MOST_FRETS);
+    Checked.within("--joint-fret", joint, 2, Scale.MOST_FRETS);
     if (joint <= readAt) {
       throw new NotUnderstoodException(
           "--joint-fret: must lie beyond the fret read (--read-at "
@@ -55,7 +53,7 @@ final class BowOptions {
 
   /** A way of reading, checked under the names of its options. */
   static Held held(int high, int readAt, String heldOption, String readOption) {
-    Given.within(heldOption, high, 2, Scale.MOST_FRETS);
+    Checked.within(heldOption, high, 2, Scale.MOST_FRETS);
     if (!(readAt > 1 && readAt < high)) {
       throw new NotUnderstoodException(
           readOption
@@ -65,14 +63,6 @@ final class BowOptions {
               + readAt);
     }
     return Held.at(high, readAt);
-  }
-
-  /** The evenly bent neck that this relief shows. */
-  Neck neck(Length relief) {
-    Scale along = scale();
-    int fixed = joint();
-    Held how = held();
-    return Given.by("--relief", () -> Neck.uniform(along, fixed, relief, how));
   }
 
   /** "held at 1 and 17, read at 7". */

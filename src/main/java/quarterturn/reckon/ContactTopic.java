@@ -24,15 +24,14 @@ final class ContactTopic extends Topic {
       "clearance less the depth of a plucked ideal string, which stays within the parallelogram of"
           + " its triangle, a = F d (l - d) / (T l), and that one's reflection (d'Alembert)";
 
-  @Mixin private BowOptions bow = new BowOptions();
-  @Mixin private ReliefOption relief = new ReliefOption();
+  @Mixin private ReliefOptions bow = new ReliefOptions();
   @Mixin private HeightOptions heights = new HeightOptions();
   @Mixin private StrokeOptions stroke = new StrokeOptions();
   @Mixin private LastFret lastFret = new LastFret();
 
   @Override
   Reckoned reckon() {
-    Neck neck = bow.neck(relief.relief());
+    Neck neck = bow.neck();
     int last = lastFret.last(bow);
     ContactMap map =
         ContactMap.of(heights.line(neck), stroke.tension(), stroke.pluck(neck.scale(), last), last);
@@ -50,7 +49,7 @@ final class ContactTopic extends Topic {
         .key("stopped_at", map.stoppedAt())
         .key("over_fret", map.overFret())
         .say(verdict(map))
-        .draw(ContactDrawing.lines(map))
+        .draw(ContactDrawing.lines(map, 1))
         .by(FORMULA, StrokeOptions.ASSUMES);
   }
 

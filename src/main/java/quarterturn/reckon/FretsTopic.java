@@ -50,7 +50,7 @@ final class FretsTopic extends Topic {
 
   @Override
   Reckoned reckon() {
-    Given.within("--frets", frets, 1, Scale.MOST_FRETS);
+    Checked.within("--frets", frets, 1, Scale.MOST_FRETS);
     boolean fanned = bass != null || treble != null || strings != null || square != null;
     Length one = scale;
     if (fanned && one != null) {
@@ -65,7 +65,7 @@ final class FretsTopic extends Topic {
       throw new NotUnderstoodException(
           "--scale: is missing (for fanned frets, --scale-bass and its like)");
     }
-    return even(Given.by("--scale", () -> new Scale(one)));
+    return even(Checked.by("--scale", () -> new Scale(one)));
   }
 
   private Reckoned even(Scale given) {
@@ -86,10 +86,10 @@ final class FretsTopic extends Topic {
       throw new NotUnderstoodException(
           "fanned frets need all of --scale-bass, --scale-treble, --strings and --square-fret");
     }
-    Length low = Given.above0("--scale-bass", bass);
-    Length high = Given.above0("--scale-treble", treble);
-    int count = Given.within("--strings", strings, 2, 24);
-    int fret = Given.within("--square-fret", square, 0, frets);
+    Length low = Checked.above0("--scale-bass", bass);
+    Length high = Checked.above0("--scale-treble", treble);
+    int count = Checked.within("--strings", strings, 2, 24);
+    int fret = Checked.within("--square-fret", square, 0, frets);
     FannedFrets board = new FannedFrets(low, high, count);
     List<double[]> places = new ArrayList<>();
     Reckoned.Draft draft = new Reckoned.Draft().key("from_nut_mm", places);

@@ -31,8 +31,8 @@ final class GaugeTopic extends Topic {
 
   @Override
   Reckoned reckon() {
-    Given.above0("--step", step);
-    Bracket bracket = Given.by("--reading", () -> BracketParser.parse(reading, step.mm()));
+    Checked.above0("--step", step);
+    Bracket bracket = Checked.by("--reading", () -> BracketParser.parse(reading, step.mm()));
     return new Reckoned.Draft()
         .key("low_mm", bracket.lowMm())
         .key("high_mm", bracket.highMm())

@@ -22,7 +22,7 @@ final class HeightOptions {
   }
 
   Length action() {
-    return Given.from0("--action12", action);
+    return Checked.from0("--action12", action);
   }
 
   StringLine line(Neck neck) {

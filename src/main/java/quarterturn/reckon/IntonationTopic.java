@@ -31,8 +31,8 @@ final class IntonationTopic extends Topic {
   @Override
   Reckoned reckon() {
     Scale given = scale.scale();
-    Given.within("--fret", fret, 1, Scale.MOST_FRETS);
-    Length travel = Given.by("--cents", () -> Intonation.travel(given, fret, cents));
+    Checked.within("--fret", fret, 1, Scale.MOST_FRETS);
+    Length travel = Checked.by("--cents", () -> Intonation.travel(given, fret, cents));
     double perCent = Intonation.mmPerCent(given, fret);
     return new Reckoned.Draft()
         .key("saddle_travel_mm", travel.mm())

@@ -80,7 +80,7 @@ final class KeyTopic extends Topic {
       throw new NotUnderstoodException("--across-flats and --socket contradict; give one of them");
     }
     if (measured != null) {
-      return HexSocket.measured(Given.above0("--across-flats", measured));
+      return HexSocket.measured(Checked.above0("--across-flats", measured));
     }
     if (socket == null) {
       throw new NotUnderstoodException("give --across-flats as measured, or --key with --socket");

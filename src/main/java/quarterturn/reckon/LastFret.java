@@ -13,9 +13,9 @@ final class LastFret {
 
   /** The last fret; a joint or a fret that is held must be on the board. */
   int last(BowOptions bow) {
-    Given.within("--last-fret", last, 2, Scale.MOST_FRETS);
-    Given.within("--joint-fret", bow.joint(), 2, last);
-    Given.within("--held", bow.held().high(), 2, last);
+    Checked.within("--last-fret", last, 2, Scale.MOST_FRETS);
+    Checked.within("--joint-fret", bow.joint(), 2, last);
+    Checked.within("--held", bow.held().high(), 2, last);
     return last;
   }
 }

@@ -33,7 +33,7 @@ final class MoistureTopic extends Topic {
 
   @Override
   Reckoned reckon() {
-    double percent = Given.by("--temperature", () -> WoodMoisture.percent(temperature, humidity));
+    double percent = Checked.by("--temperature", () -> WoodMoisture.percent(temperature, humidity));
     return new Reckoned.Draft()
         .key("emc_percent", percent)
         .say(

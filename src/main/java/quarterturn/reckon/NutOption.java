@@ -13,6 +13,6 @@ final class NutOption {
   private Length nut = Length.mm(0);
 
   Length height() {
-    return Given.from0("--nut-height", nut);
+    return Checked.from0("--nut-height", nut);
   }
 }

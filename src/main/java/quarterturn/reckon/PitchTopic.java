@@ -43,7 +43,7 @@ final class PitchTopic extends Topic {
     Temperament.Heard heard =
         note != null
             ? new Temperament.Heard(note, new Cents(0))
-            : Given.by("--hz", () -> temperament.hear(frequency));
+            : Checked.by("--hz", () -> temperament.hear(frequency));
     double cents = heard.off().cents();
     return new Reckoned.Draft()
         .key("hz", frequency.hertz())

@@ -86,7 +86,8 @@ final class PullTopic extends Topic {
     if (length == null) {
       throw new NotUnderstoodException("--scale: is missing");
     }
-    return new SetPull(Given.by("--scale", () -> new Scale(length)), strings, tuning.temperament());
+    return new SetPull(
+        Checked.by("--scale", () -> new Scale(length)), strings, tuning.temperament());
   }
 
   private SetPull ofInstrument(Path file) throws IOException, UnreadableException {
@@ -104,7 +105,7 @@ final class PullTopic extends Topic {
     }
     List<SetPull.TunedString> noted = new ArrayList<>();
     for (String one : BETWEEN.split(note.strip())) {
-      noted.add(Given.by("--instrument", () -> SetPull.TunedString.parse(one)));
+      noted.add(Checked.by("--instrument", () -> SetPull.TunedString.parse(one)));
     }
     Kind kind = new Shelf(null).rules().kinds().get(known.kind());
     Length length = scale != null ? scale : kind == null ? null : kind.scale();
@@ -112,7 +113,7 @@ final class PullTopic extends Topic {
       throw new NotUnderstoodException(
           "--scale: is missing, and kind " + known.kind() + " is not known");
     }
-    return new SetPull(Given.by("--scale", () -> new Scale(length)), noted, tuning.temperament());
+    return new SetPull(Checked.by("--scale", () -> new Scale(length)), noted, tuning.temperament());
   }
 
   private static List<String> bars(List<SetPull.TunedString> tuned, double[] newtons) {

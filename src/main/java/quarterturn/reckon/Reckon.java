@@ -54,7 +54,7 @@ public final class Reckon implements Runnable {
    */
   public static CommandLine line(PrintWriter out, PrintWriter err) {
     CommandLine line = new CommandLine(new Reckon());
-    Typing.teach(line);
+    Converters.teach(line);
     line.setOut(out);
     line.setErr(err);
     return line;

@@ -1,11 +1,16 @@
 package quarterturn.reckon;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.report.Paragraph;
+import quarterturn.unit.Decimals;
 
 /**
  * An answer, for a person and for a program.
@@ -37,6 +42,27 @@ record Reckoned(
     lines.addAll(Paragraph.wrap("Formula: " + formula, WIDTH, HANG));
     lines.addAll(Paragraph.wrap("Assumes: " + assumes, WIDTH, HANG));
     return lines;
+  }
+
+  /** The answer for a program: numbers to twelve digits, null for what is no number. */
+  String json() {
+    Map<String, @Nullable Object> plain = new LinkedHashMap<>();
+    keys.forEach((key, value) -> plain.put(key, plain(value)));
+    try {
+      return new ObjectMapper().writeValueAsString(plain);
+    } catch (JsonProcessingException e) {
+      throw new UncheckedIOException("a string can't fail to be written to", e);
+    }
+  }
+
+  private static @Nullable Object plain(@Nullable Object value) {
+    if (value instanceof Double number) {
+      return Decimals.twelveDigits(number);
+    }
+    if (value instanceof double[] numbers) {
+      return plain(DoubleStream.of(numbers).boxed().toList());
+    }
+    return value instanceof List<?> items ? items.stream().map(Reckoned::plain).toList() : value;
   }
 
   /** Puts an answer together. */

@@ -14,8 +14,7 @@ import quarterturn.unit.Length;
     description = "The same bow, read another way.",
     footer = {"", "JSON: relief_mm."})
 final class ReliefAsTopic extends Topic {
-  @Mixin private BowOptions bow = new BowOptions();
-  @Mixin private ReliefOption relief = new ReliefOption();
+  @Mixin private ReliefOptions bow = new ReliefOptions();
 
   @Option(
       names = "--to-held",
@@ -33,7 +32,7 @@ final class ReliefAsTopic extends Topic {
 
   @Override
   Reckoned reckon() {
-    Neck neck = bow.neck(relief.relief());
+    Neck neck = bow.neck();
     Held other = BowOptions.held(toHeld, toReadAt, "--to-held", "--to-read-at");
     Length read = neck.relief(other);
     return new Reckoned.Draft()
@@ -41,7 +40,7 @@ final class ReliefAsTopic extends Topic {
         .say(
             "%s %s would read %s mm %s."
                 .formatted(
-                    relief.relief(),
+                    bow.relief(),
                     BowOptions.words(bow.held()),
                     Decimals.print(read.mm(), 3),
                     BowOptions.words(other)))

@@ -57,7 +57,7 @@ final class ReliefForTopic extends Topic {
   private LowestAction lowest(Pluck pluck, int joint, Held held, int last) {
     Length slot = nut.height();
     Force tension = stroke.tension();
-    return Given.by(
+    return Checked.by(
         "--last-fret", () -> LowestAction.of(bow.scale(), joint, held, slot, tension, pluck, last));
   }
 
@@ -66,7 +66,8 @@ final class ReliefForTopic extends Topic {
     List<String> lines = new ArrayList<>();
     lines.add("With another share returning:");
     for (double share : new double[] {0, 0.25, 0.5, 0.75, 1}) {
-      LowestAction other = lowest(StrokeOptions.returning(pluck, share), joint, held, last);
+      Pluck returning = new Pluck(pluck.force(), pluck.fromSaddle(), share);
+      LowestAction other = lowest(returning, joint, held, last);
       lines.add(
           "  B %s   relief %s mm   action at fret 12 %s mm"
               .formatted(

@@ -37,7 +37,7 @@ final class SaddleTopic extends Topic {
 
   @Override
   Reckoned reckon() {
-    Given.within("--at-fret", fret, 1, Scale.MOST_FRETS);
+    Checked.within("--at-fret", fret, 1, Scale.MOST_FRETS);
     Length change = SaddleHeight.change(action, fret);
     Double turns = thread == null ? null : SaddleHeight.turns(change, thread).turns();
     return new Reckoned.Draft()

@@ -14,6 +14,6 @@ final class ScaleOption {
   private Length scale = Length.mm(0);
 
   Scale scale() {
-    return Given.by("--scale", () -> new Scale(scale));
+    return Checked.by("--scale", () -> new Scale(scale));
   }
 }

@@ -22,9 +22,7 @@ import quarterturn.unit.Length;
       "JSON: cents."
     })
 final class SharpeningTopic extends Topic {
-  @Mixin private ScaleOption scale = new ScaleOption();
-  @Mixin private TunedOption tuned = new TunedOption();
-  @Mixin private WireOptions wire = new WireOptions();
+  @Mixin private StringOptions options = new StringOptions();
   @Mixin private HeightOptions heights = new HeightOptions();
 
   @Option(
@@ -42,11 +40,11 @@ final class SharpeningTopic extends Topic {
 
   @Override
   Reckoned reckon() {
-    Scale given = scale.scale();
-    Given.within("--fret", fret, 1, Scale.MOST_FRETS);
-    Given.from0("--press-behind", behind);
-    WireOptions.Wire string = wire.wire();
-    Force pull = Tension.of(given, tuned.pitch(), string.weight());
+    Scale given = options.scale();
+    Checked.within("--fret", fret, 1, Scale.MOST_FRETS);
+    Checked.from0("--press-behind", behind);
+    StringOptions.Wire string = options.wire();
+    Force pull = Tension.of(given, options.pitch(), string.weight());
     Cents sharp =
         Sharpening.of(given, pull, string.steel(), heights.nut(), heights.action(), fret, behind);
     return new Reckoned.Draft()

@@ -35,8 +35,8 @@ final class ShimTopic extends Topic {
 
   @Override
   Reckoned reckon() {
-    Given.above0("--pocket-length", pocket);
-    Given.above0("--pocket-to-saddle", reach);
+    Checked.above0("--pocket-length", pocket);
+    Checked.above0("--pocket-to-saddle", reach);
     Length shim = Shim.thickness(change, pocket, reach);
     return new Reckoned.Draft()
         .key("shim_mm", shim.mm())

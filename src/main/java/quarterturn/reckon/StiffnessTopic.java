@@ -18,17 +18,15 @@ import quarterturn.unit.Decimals;
       "JSON: inharmonicity_b."
     })
 final class StiffnessTopic extends Topic {
-  @Mixin private ScaleOption scale = new ScaleOption();
-  @Mixin private TunedOption tuned = new TunedOption();
-  @Mixin private WireOptions wire = new WireOptions();
+  @Mixin private StringOptions options = new StringOptions();
 
   @Override
   Reckoned reckon() {
-    Scale given = scale.scale();
-    WireOptions.Wire string = wire.wire();
+    Scale given = options.scale();
+    StringOptions.Wire string = options.wire();
     Stiffness stiffness =
         Stiffness.of(
-            given.length(), Tension.of(given, tuned.pitch(), string.weight()), string.steel());
+            given.length(), Tension.of(given, options.pitch(), string.weight()), string.steel());
     return new Reckoned.Draft()
         .key("inharmonicity_b", stiffness.b())
         .say("B = %.3e for the open string, four times that at fret 12.".formatted(stiffness.b()))

@@ -43,11 +43,6 @@ final class StrokeOptions {
       description = "Share of the stroke that comes back from the other side, 0 to 1.")
   private double share;
 
-  /** The same stroke of a player of whom another share returns. */
-  static Pluck returning(Pluck pluck, double share) {
-    return new Pluck(pluck.force(), pluck.fromSaddle(), share);
-  }
-
   Force tension() {
     if (!(tension.newtons() > 0)) {
       throw new NotUnderstoodException("--tension: must be above zero, not " + tension);
@@ -63,7 +58,7 @@ final class StrokeOptions {
     if (!(share >= 0 && share <= 1)) {
       throw new NotUnderstoodException("--return-share: must lie between 0 and 1, not " + share);
     }
-    Given.above0("--pluck-at", at);
+    Checked.above0("--pluck-at", at);
     double shortest = scale.speakingMm(lastFret - 1);
     if (!(at.mm() < shortest)) {
       throw new NotUnderstoodException(

@@ -25,15 +25,13 @@ final class TensionTopic extends Topic {
       "steel of 7850 kg/m3 (ASTM A228 music wire), a wrap of touching round turns of 8000 kg/m3"
           + " (an estimate). For flat or ground wraps weigh the string and give --unit-weight.";
 
-  @Mixin private ScaleOption scale = new ScaleOption();
-  @Mixin private TunedOption tuned = new TunedOption();
-  @Mixin private WireOptions wire = new WireOptions();
+  @Mixin private StringOptions options = new StringOptions();
 
   @Override
   Reckoned reckon() {
-    Scale given = scale.scale();
-    UnitWeight weight = wire.weight();
-    Frequency pitch = tuned.pitch();
+    Scale given = options.scale();
+    UnitWeight weight = options.weight();
+    Frequency pitch = options.pitch();
     Force pull = Tension.of(given, pitch, weight);
     Reckoned.Draft draft =
         new Reckoned.Draft()
@@ -43,13 +41,13 @@ final class TensionTopic extends Topic {
             .say(
                 "Tuned to %s (%s Hz) on %s it pulls %s N, %s lbf."
                     .formatted(
-                        tuned.note(),
+                        options.note(),
                         Decimals.print(pitch.hertz(), 2),
                         given.length(),
                         Decimals.print(pull.newtons(), 1),
                         Decimals.print(pull.poundForce(), 2)))
             .say("It weighs " + Decimals.print(weight.gramsPerMetre(), 3) + " g/m.");
-    Length steel = wire.steel();
+    Length steel = options.steel();
     if (steel != null) {
       draft.say(stress(Tension.stressMpa(pull, steel)));
     }

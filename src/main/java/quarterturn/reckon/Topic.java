@@ -25,7 +25,7 @@ abstract class Topic implements Callable<Integer> {
     Reckoned reckoned = reckon();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      out.println(Json.object(reckoned.keys()));
+      out.println(reckoned.json());
     } else {
       reckoned.lines().forEach(out::println);
     }

@@ -42,11 +42,6 @@ public final class FaultyNecks {
         .computeIfAbsent(gap, g -> new Tally());
   }
 
-  /** How many with this fault were not handed over. */
-  public int missed(NeckFault fault) {
-    return missed.getOrDefault(fault, 0);
-  }
-
   /** How many were not handed over, whatever their fault. */
   public int missed() {
     return missed.values().stream().mapToInt(Integer::intValue).sum();

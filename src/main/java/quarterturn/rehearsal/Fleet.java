@@ -56,7 +56,7 @@ public final class Fleet {
   /** What a fleet came to. */
   public record Result(int necks, long seed, SoundNecks sound, FaultyNecks faulty) {}
 
-  /** A library with the figures' window in place of the kind's own. */
+  /** This library with the figures' window in place of the kind's. */
   private static Library windowed(Library library) {
     Kind kind = library.kind(KIND);
     Map<String, Kind> kinds = new LinkedHashMap<>(library.kinds());

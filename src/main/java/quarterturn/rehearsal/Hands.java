@@ -128,8 +128,7 @@ public final class Hands {
   }
 
   private Answer read(Prompt.Measure measure) {
-    String note = measure.string();
-    int string = note == null ? -1 : instrument.kind().strings().indexOf(note);
+    int string = string(measure);
     return switch (measure.quantity()) {
       case RELIEF ->
           new Answer.Measured(
@@ -151,9 +150,13 @@ public final class Hands {
     if (measure.quantity() == Quantity.RELIEF) {
       return neck.read(measure.which() == Which.HIGHEST ? Which.HIGHEST : Which.LOWEST, random);
     }
+    return neck.traits().feelers().read(instrument.nutClearance(string(measure)));
+  }
+
+  /** Which string is read, counted from the lowest, or -1. */
+  private int string(Prompt.Measure measure) {
     String note = measure.string();
-    int string = note == null ? -1 : instrument.kind().strings().indexOf(note);
-    return neck.traits().feelers().read(instrument.nutClearance(string));
+    return note == null ? -1 : instrument.kind().strings().indexOf(note);
   }
 
   private String written(Prompt prompt) {

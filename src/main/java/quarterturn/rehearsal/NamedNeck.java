@@ -1,14 +1,13 @@
 package quarterturn.rehearsal;
 
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.unit.NotUnderstoodException;
+import quarterturn.unit.Worded;
 
 /** Necks of our own invention to practise on, each with something to learn from. */
-public enum NamedNeck {
+public enum NamedNeck implements Worded {
   TOO_MUCH("too much relief", 0.72, 0.21, 0, NeckFault.NONE),
   BACK_BOW("bowed back, a little slack", -0.15, 0.19, 0.05, NeckFault.NONE),
   RIGHT("nothing to do", 0.36, 0.2, 0, NeckFault.NONE),
@@ -33,11 +32,6 @@ public enum NamedNeck {
       String words, double reliefMm, double mmPerQuarter, double slackTurns, NeckFault fault) {
     this.words = words;
     this.traits = NeckTraits.of(reliefMm, mmPerQuarter, slackTurns, fault);
-  }
-
-  /** As it is typed: "back-bow". */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** What is to be found on it, in a few words. */
@@ -68,10 +62,7 @@ public enum NamedNeck {
       }
     }
     throw new NotUnderstoodException(
-        "there is no neck of that name; choose one of: " + words(values()));
-  }
-
-  private static String words(NamedNeck[] necks) {
-    return Arrays.stream(necks).map(NamedNeck::word).collect(Collectors.joining(", "));
+        "there is no neck of that name; choose one of: "
+            + String.join(", ", Worded.words(values())));
   }
 }

@@ -1,11 +1,11 @@
 package quarterturn.rehearsal;
 
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Feel;
+import quarterturn.unit.Worded;
 
 /** What is wrong with a simulated neck or its rod. */
-public enum NeckFault {
+public enum NeckFault implements Worded {
   NONE("sound", Feel.SMOOTH, null),
   /** A broken rod, or an anchor that slips. */
   DEAD("the rod does nothing", Feel.SMOOTH, null),
@@ -57,11 +57,6 @@ public enum NeckFault {
   /** Whether a neck with it may have to be handed over. */
   boolean brokenDown() {
     return this != NONE && this != STIFF;
-  }
-
-  /** As in a table or a file: "fully-tight". */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** Whether the neck answers its rod at all. */

@@ -13,7 +13,6 @@ import quarterturn.unit.Turn;
  * @param moves how often the rod was turned
  * @param crossings how often the true relief went from one side of the window to the other
  * @param mostNet the farthest the rod stood from as found, without direction
- * @param reliefMm the true relief at the end, in millimetres
  * @param minutes from the first prompt to the last
  */
 public record Outcome(
@@ -23,7 +22,6 @@ public record Outcome(
     int moves,
     int crossings,
     Turn mostNet,
-    double reliefMm,
     long minutes) {
   /** A session that was broken off, since it would have gone on turning. */
   public static final String UNSETTLED = "unsettled";

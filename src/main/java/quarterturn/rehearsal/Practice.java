@@ -3,11 +3,9 @@ package quarterturn.rehearsal;
 import java.io.IOException;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.List;
 import java.util.SplittableRandom;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Kind;
@@ -72,20 +70,8 @@ public record Practice(Sessions sessions, String procedure, String kind, Style s
   private PracticeBench start(
       Library library, InstrumentTraits traits, SplittableRandom random, String again)
       throws IOException {
-    Procedure main = library.main();
     Instant now = sessions.clock().instant().truncatedTo(ChronoUnit.SECONDS);
-    Event.Started started =
-        new Event.Started(
-            now,
-            main.id(),
-            main.revision(),
-            main.digest(),
-            role,
-            null,
-            kind,
-            style,
-            null,
-            List.of());
+    Event.Started started = Rehearsal.started(library, now, role, kind, style);
     String greeting =
         "A rehearsal on a simulated neck; nothing of it is kept. Notes tell what you would see and"
             + " feel; what no note speaks of is in order. At the end the neck is shown as it really"
@@ -94,6 +80,7 @@ public record Practice(Sessions sessions, String procedure, String kind, Style s
     Engine engine = new Engine(library, new BeliefAdvisor());
     SimulatedNeck neck = new SimulatedNeck(traits.neck(), random);
     SimulatedInstrument instrument = new SimulatedInstrument(traits, neck, library.kind(kind));
-    return PracticeBench.start(library, engine, started, instrument, greeting);
+    return PracticeBench.start(
+        library, engine, started, instrument, greeting, PracticeBench.Kept.NOWHERE);
   }
 }

@@ -57,23 +57,6 @@ public final class PracticeBench implements Bench {
   }
 
   /**
-   * Begins; nothing is kept.
-   *
-   * @param started with a kind and a style
-   * @param greeting a note on the first prompt
-   */
-  public static PracticeBench start(
-      Library library,
-      Engine engine,
-      Event.Started started,
-      SimulatedInstrument instrument,
-      String greeting)
-      throws IOException {
-    Kept kept = new Kept(Overview.REHEARSAL, List.of(), more -> {});
-    return start(library, engine, started, instrument, greeting, kept);
-  }
-
-  /**
    * Where what happens is kept.
    *
    * @param session its name
@@ -81,6 +64,9 @@ public final class PracticeBench implements Bench {
    * @param ledger where the rest goes
    */
   public record Kept(String session, List<Event> found, Ledger ledger) {
+    /** Nothing is kept. */
+    public static final Kept NOWHERE = new Kept(Overview.REHEARSAL, List.of(), more -> {});
+
     public Kept {
       found = List.copyOf(found);
     }
@@ -113,7 +99,12 @@ public final class PracticeBench implements Bench {
     return bench;
   }
 
-  /** Begins; what happens is kept. */
+  /**
+   * Begins.
+   *
+   * @param started with a kind and a style
+   * @param greeting a note on the first prompt
+   */
   public static PracticeBench start(
       Library library,
       Engine engine,

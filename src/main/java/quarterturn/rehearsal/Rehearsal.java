@@ -80,7 +80,8 @@ public final class Rehearsal {
     InstrumentTraits traits = InstrumentTraits.of(library.kind(kind), style, neck.traits());
     Hands hands =
         new Hands(new SimulatedInstrument(traits, neck, library.kind(kind)), library, START);
-    LiveBench bench = LiveBench.start(engine, hands::happened, "rehearsal", started(), clock);
+    Event.Started started = started(library, START, role, kind, style);
+    LiveBench bench = LiveBench.start(engine, hands::happened, "rehearsal", started, clock);
     Crossings crossings = new Crossings(window());
     crossings.see(neck.relief());
     Bracket first = null;
@@ -108,7 +109,6 @@ public final class Rehearsal {
         neck.moves(),
         crossings.count(),
         neck.mostNet(),
-        neck.relief(),
         Duration.between(START, hands.now()).toMinutes());
   }
 
@@ -116,9 +116,10 @@ public final class Rehearsal {
     return prompt.ended() || (prompt instanceof Prompt.TurnRod && neck.moves() >= MOST_MOVES);
   }
 
-  private Event.Started started() {
+  /** The start of a session on an instrument without a name. */
+  static Event.Started started(Library library, Instant at, Role role, String kind, Style style) {
     Procedure main = library.main();
     return new Event.Started(
-        START, main.id(), main.revision(), main.digest(), role, null, kind, style, null, List.of());
+        at, main.id(), main.revision(), main.digest(), role, null, kind, style, null, List.of());
   }
 }

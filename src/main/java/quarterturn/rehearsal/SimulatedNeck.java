@@ -80,7 +80,7 @@ public final class SimulatedNeck {
     return read(which, random);
   }
 
-  /** What the leaves say now in another hand, whose chance is its own. */
+  /** What the leaves say in another careful hand, whose chance is its own. */
   Bracket read(Which which, SplittableRandom hand) {
     double gap = relief() - (slackened ? traits.pullMm() : 0);
     gap += which == Which.HIGHEST ? traits.edgesMm() : 0;
@@ -147,11 +147,6 @@ public final class SimulatedNeck {
   public Turn turnTo(double reliefMm) {
     double turns = (relief() - reliefMm) / traits.mmPerQuarter() / 4;
     return new Turn(turns + Math.copySign(slackBefore(turns), turns));
-  }
-
-  /** Where the nut stands from where it was found, plus is tighter. */
-  public Turn net() {
-    return new Turn(net);
   }
 
   /** How often the nut was turned. */

@@ -1,9 +1,9 @@
 package quarterturn.rehearsal;
 
 /**
- * Sound necks, each adjusted three ways: advised, by rule of thumb, and by one who knows the neck.
- * Those that even that one can't bring into the window within the limits (most would need more than
- * a full turn) are counted and left out of the comparison.
+ * Sound necks, each of them adjusted three ways. Those that even one who knows them can't bring
+ * into the window within the limits (most would need more than a full turn) are counted and left
+ * out of the comparison.
  */
 public final class SoundNecks {
   private final Tally advised = new Tally();

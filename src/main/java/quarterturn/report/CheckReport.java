@@ -29,20 +29,16 @@ public record CheckReport(List<String> checked, List<Fault> findings, boolean re
   }
 
   private String sum() {
-    String procedures = counted(checked.size(), "procedure") + " checked";
+    String procedures = Counted.of(checked.size(), "procedure") + " checked";
     if (findings.isEmpty()) {
       return procedures + (readable ? ", nothing found." : ".");
     }
     int files = (int) findings.stream().map(finding -> finding.mark().file()).distinct().count();
-    return counted(findings.size(), "finding")
+    return Counted.of(findings.size(), "finding")
         + " in "
-        + counted(files, "file")
+        + Counted.of(files, "file")
         + "; "
         + procedures
         + ".";
-  }
-
-  private static String counted(int count, String what) {
-    return count + " " + what + (count == 1 ? "" : "s");
   }
 }

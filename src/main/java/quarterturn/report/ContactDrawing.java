@@ -12,20 +12,14 @@ public final class ContactDrawing {
 
   private ContactDrawing() {}
 
-  /** The map, 10 columns and two more for each fret wide. */
-  public static List<String> lines(ContactMap map) {
-    return lines(map, 1);
-  }
-
   /**
-   * The same with fewer rows.
+   * The map, 10 columns and two more for each fret wide.
    *
-   * @param every 2 for every other stopped fret
+   * @param every 1 for all stopped frets, 2 for every other one
    */
   public static List<String> lines(ContactMap map, int every) {
     List<String> lines = new ArrayList<>();
-    StringBuilder head = new StringBuilder("  stopped    over fret");
-    lines.add(head.toString());
+    lines.add("  stopped    over fret");
     StringBuilder numbers = new StringBuilder("  at fret ");
     for (int n = 2; n <= map.last(); n++) {
       numbers.append(n % 2 == 0 ? "%2d".formatted(n) : "  ");
@@ -42,7 +36,7 @@ public final class ContactDrawing {
     return lines;
   }
 
-  /** The same as sentences, for whoever does not see the drawing. */
+  /** The map as sentences, for whoever does not see the drawing. */
   public static List<String> sentences(ContactMap map) {
     List<String> lines = new ArrayList<>();
     for (int k = 1; k < map.last(); k++) {

@@ -25,9 +25,9 @@ public final class CoverReport {
             + ": "
             + covered.taken().size()
             + " of "
-            + counted(ways, "way")
+            + Counted.of(ways, "way")
             + " taken in "
-            + counted(covered.sessions(), "session")
+            + Counted.of(covered.sessions(), "session")
             + ".");
     List<Covered.Never> behind = new ArrayList<>();
     for (Covered.Never never : covered.never()) {
@@ -50,7 +50,7 @@ public final class CoverReport {
       add(
           lines,
           "nor can "
-              + counted(behind.size(), "way")
+              + Counted.of(behind.size(), "way")
               + " whose steps only such ways lead to; the first is "
               + first);
     }
@@ -74,10 +74,8 @@ public final class CoverReport {
   }
 
   private static String reached(Covered.Never never) {
-    return never.reached() == 0 ? "never reached" : "reached " + counted(never.reached(), "time");
-  }
-
-  private static String counted(int count, String what) {
-    return count + " " + what + (count == 1 ? "" : "s");
+    return never.reached() == 0
+        ? "never reached"
+        : "reached " + Counted.of(never.reached(), "time");
   }
 }

@@ -49,20 +49,16 @@ public record Dates(ZoneId zone) {
   public static String lasting(Duration length) {
     long minutes = Math.max(0, (length.toSeconds() + 59) / 60);
     if (minutes < 60) {
-      return count(minutes, "minute");
+      return Counted.of(minutes, "minute");
     }
     long hours = minutes / 60;
     if (hours < 48) {
-      return join(count(hours, "hour"), minutes % 60, "minute");
+      return join(Counted.of(hours, "hour"), minutes % 60, "minute");
     }
-    return join(count(hours / 24, "day"), hours % 24, "hour");
+    return join(Counted.of(hours / 24, "day"), hours % 24, "hour");
   }
 
   private static String join(String whole, long rest, String word) {
-    return rest == 0 ? whole : whole + " " + count(rest, word);
-  }
-
-  private static String count(long n, String word) {
-    return n + " " + word + (n == 1 ? "" : "s");
+    return rest == 0 ? whole : whole + " " + Counted.of(rest, word);
   }
 }

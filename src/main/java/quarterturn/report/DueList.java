@@ -1,11 +1,8 @@
 package quarterturn.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.List;
 import quarterturn.session.Due;
@@ -34,30 +31,21 @@ public final class DueList {
 
   /** One JSON object on one line: {@code now} and the list {@code due}, the soonest first. */
   public static String json(List<Due> dues, Instant now) {
-    StringWriter text = new StringWriter();
-    JsonFactory plain = JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
-    try (JsonGenerator json = plain.createGenerator(text)) {
-      json.writeStartObject();
-      json.writeStringField("now", now.toString());
-      json.writeArrayFieldStart("due");
-      for (Due due : dues) {
-        json.writeStartObject();
-        json.writeStringField("uid", DueCalendar.uid(due));
-        json.writeStringField("at", due.at().toString());
-        json.writeBooleanField("overdue", due.come(now));
-        json.writeStringField("why", due.why().word());
-        json.writeStringField("instrument", due.instrument());
-        json.writeStringField("procedure", due.procedure());
-        json.writeStringField("session", due.session());
-        json.writeStringField("what", due.what());
-        json.writeStringField("command", due.command());
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException("a string can't fail to be written to", e);
+    ObjectNode out = JsonNodeFactory.instance.objectNode();
+    out.put("now", now.toString());
+    ArrayNode list = out.putArray("due");
+    for (Due due : dues) {
+      list.addObject()
+          .put("uid", DueCalendar.uid(due))
+          .put("at", due.at().toString())
+          .put("overdue", due.come(now))
+          .put("why", due.why().word())
+          .put("instrument", due.instrument())
+          .put("procedure", due.procedure())
+          .put("session", due.session())
+          .put("what", due.what())
+          .put("command", due.command());
     }
-    return text.toString();
+    return AsciiJson.of(out);
   }
 }

@@ -72,8 +72,8 @@ public final class EventWords {
 
   private static String resumed(Event.Resumed resumed) {
     int turns = resumed.elsewhere().size();
-    String others = turns == 1 ? " 1 turn" : " " + turns + " turns";
-    return "Taken up again." + (turns == 0 ? "" : others + " in other sessions count here too.");
+    String others = " " + Counted.of(turns, "turn") + " in other sessions count here too.";
+    return "Taken up again." + (turns == 0 ? "" : others);
   }
 
   /** How a session ended, in one sentence or two. */
@@ -106,15 +106,8 @@ public final class EventWords {
   }
 
   private static String where(Event.Read read) {
-    StringBuilder where = new StringBuilder();
-    if (!read.held().isEmpty()) {
-      where.append(read.held().size() == 1 ? ", held at fret " : ", held at frets ");
-      where.append(Frets.list(read.held()));
-    }
-    if (read.readAt() > 0) {
-      where.append(", read over fret ").append(read.readAt());
-    }
-    return where.toString();
+    String held = read.held().isEmpty() ? "" : ", " + Frets.held(read.held());
+    return held + Frets.readOver(read.readAt());
   }
 
   private static String stopped(String sentence) {

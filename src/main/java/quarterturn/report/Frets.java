@@ -22,4 +22,14 @@ public final class Frets {
         + " and "
         + last;
   }
+
+  /** "held at fret 1", "held at frets 1 and 17". */
+  public static String held(List<Integer> frets) {
+    return (frets.size() == 1 ? "held at fret " : "held at frets ") + list(frets);
+  }
+
+  /** ", read over fret 8"; empty where it was read over none. */
+  public static String readOver(int fret) {
+    return fret > 0 ? ", read over fret " + fret : "";
+  }
 }

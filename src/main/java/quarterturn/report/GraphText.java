@@ -30,8 +30,8 @@ public final class GraphText {
   private void draw() {
     Procedure procedure = graph.procedure();
     add(procedure.id() + ": " + procedure.title(), 0, 4);
-    int steps = procedure.steps().size();
-    add(steps + (steps == 1 ? " step" : " steps") + ", begins at " + procedure.begin(), 0, 4);
+    String steps = Counted.of(procedure.steps().size(), "step");
+    add(steps + ", begins at " + procedure.begin(), 0, 4);
     for (ProcedureGraph.Part part : graph.parts()) {
       lines.add("");
       int from = lines.size();

@@ -25,7 +25,7 @@ public final class HistoryReport {
    * @param known of its rod, or null where its kind is not known
    */
   public static List<String> lines(
-      History history, @Nullable Window window, @Nullable Known known, Dates dates) {
+      ReadingHistory history, @Nullable Window window, @Nullable Known known, Dates dates) {
     List<String> lines = new ArrayList<>();
     lines.add("History of " + history.instrument());
     lines.add("");
@@ -44,13 +44,13 @@ public final class HistoryReport {
     return lines;
   }
 
-  private static List<String> plots(History history, @Nullable Window window, Dates dates) {
+  private static List<String> plots(ReadingHistory history, @Nullable Window window, Dates dates) {
     List<String> lines = new ArrayList<>();
     Instant from = times(history).min(Instant::compareTo).orElse(Instant.EPOCH);
     Instant to = times(history).max(Instant::compareTo).orElse(Instant.EPOCH);
     for (String quantity : history.quantities()) {
       boolean relief = quantity.equals(Quantity.RELIEF.word());
-      List<History.Point> points =
+      List<ReadingHistory.Point> points =
           history.points().stream()
               .filter(p -> p.quantity().equals(quantity) && p.compared() && (!relief || p.lowest()))
               .toList();
@@ -69,10 +69,10 @@ public final class HistoryReport {
     return lines;
   }
 
-  private static Stream<Instant> times(History history) {
+  private static Stream<Instant> times(ReadingHistory history) {
     return Stream.concat(
-        history.points().stream().map(History.Point::at),
-        history.moves().stream().map(History.Move::at));
+        history.points().stream().map(ReadingHistory.Point::at),
+        history.moves().stream().map(ReadingHistory.Move::at));
   }
 
   private static String title(String quantity, String unit, @Nullable Window window) {

@@ -1,9 +1,7 @@
 package quarterturn.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
@@ -12,24 +10,17 @@ import quarterturn.unit.Turn;
 
 /** One line for each session of an instrument. */
 final class HistoryTable {
-  /** Columns beside those of relief, by the word of what was read, where it was read at all. */
-  private static final Map<String, String> MORE = more();
+  /** What has a column beside those of relief, where it was read at all. */
+  private static final List<String> MORE = List.of("action", "humidity");
 
   private HistoryTable() {}
 
-  private static Map<String, String> more() {
-    Map<String, String> more = new LinkedHashMap<>();
-    more.put("action", "Action");
-    more.put("humidity", "RH");
-    return more;
-  }
-
-  static List<String> lines(History history, Dates dates) {
+  static List<String> lines(ReadingHistory history, Dates dates) {
     List<String> read = read(history);
     List<String> header = new ArrayList<>(List.of("Date", "Session", "Found", "Left", "Rod"));
-    read.forEach(quantity -> header.add(MORE.getOrDefault(quantity, quantity)));
+    read.forEach(quantity -> header.add(quantity.equals("action") ? "Action" : "RH"));
     List<List<String>> rows = new ArrayList<>();
-    for (History.Visit visit : history.visits()) {
+    for (ReadingHistory.Visit visit : history.visits()) {
       List<String> row = new ArrayList<>();
       row.add(dates.day(visit.began()));
       row.add(visit.session());
@@ -43,13 +34,13 @@ final class HistoryTable {
     return Table.lines(header, rows);
   }
 
-  private static Optional<History.Point> read(
-      History history, History.Visit visit, String quantity) {
+  private static Optional<ReadingHistory.Point> read(
+      ReadingHistory history, ReadingHistory.Visit visit, String quantity) {
     return history.last(visit.session(), quantity);
   }
 
   /** What the headings mean. */
-  static String legend(History history) {
+  static String legend(ReadingHistory history) {
     List<String> read = read(history);
     return "Found and Left: relief on the lowest string, mm. Rod: turns in all, plus is tighter."
         + (read.contains("action") ? " Action: at fret 12 on the lowest string, mm." : "")
@@ -57,8 +48,8 @@ final class HistoryTable {
   }
 
   /** The quantities that have a column, since they were read. */
-  private static List<String> read(History history) {
-    return MORE.keySet().stream()
+  private static List<String> read(ReadingHistory history) {
+    return MORE.stream()
         .filter(q -> history.visits().stream().anyMatch(v -> read(history, v, q).isPresent()))
         .toList();
   }
@@ -78,7 +69,7 @@ final class HistoryTable {
     return (net.turns() > 0 ? "+" : "-") + net.toString().replaceAll(" turns?$", "");
   }
 
-  private static String value(History.Point point) {
+  private static String value(ReadingHistory.Point point) {
     if (point.unit().equals("%")) {
       return Decimals.print(point.low(), 0) + " %";
     }

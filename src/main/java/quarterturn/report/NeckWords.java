@@ -2,35 +2,33 @@ package quarterturn.report;
 
 import java.util.List;
 import quarterturn.craft.rod.Known;
+import quarterturn.craft.rod.Range;
 import quarterturn.unit.Decimals;
 
 /** What is known of how a neck answers its rod. */
 final class NeckWords {
-  /** Half of what a normal distribution holds nine times in ten, in standard deviations. */
-  private static final double NINE_IN_TEN = 1.645;
-
   private NeckWords() {}
 
-  static String of(Known known, List<History.Move> moves) {
-    double reach = Math.exp(NINE_IN_TEN * known.sigma());
+  static String of(Known known, List<ReadingHistory.Move> moves) {
+    Range range = known.nineInTen();
     String middle = Decimals.print(known.mmPerQuarter(), 2);
-    String range =
+    String between =
         "nine times in ten between "
-            + Decimals.print(known.mmPerQuarter() / reach, 2)
+            + Decimals.print(range.lowMm(), 2)
             + " and "
-            + Decimals.print(known.mmPerQuarter() * reach, 2)
+            + Decimals.print(range.highMm(), 2)
             + " mm.";
     if (!known.answered()) {
       String why =
           moves.isEmpty()
               ? "The rod was never turned, so how this neck answers is not known yet."
               : "How this neck answers is not known yet: no turn's effect was plainly seen.";
-      return why + " What to expect of a quarter turn: about " + middle + " mm, " + range;
+      return why + " What to expect of a quarter turn: about " + middle + " mm, " + between;
     }
     return "A quarter turn moves this neck about "
         + middle
         + " mm, "
-        + range
+        + between
         + slack(known)
         + " It was turned "
         + (moves.size() == 1 ? "once" : moves.size() + " times")

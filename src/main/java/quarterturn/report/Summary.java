@@ -88,12 +88,7 @@ public record Summary(
         "Rod:       "
             + (moves == 0
                 ? "not turned"
-                : TurnWords.net(net)
-                    + "; "
-                    + total
-                    + " in all, in "
-                    + moves
-                    + (moves == 1 ? " move" : " moves")));
+                : TurnWords.net(net) + "; " + total + " in all, in " + Counted.of(moves, "move")));
     if (!trail.isEmpty()) {
       lines.add("Row:       " + TrailLine.of(trail));
     }

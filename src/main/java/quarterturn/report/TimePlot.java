@@ -38,7 +38,7 @@ final class TimePlot {
     0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000
   };
 
-  private final List<History.Point> points;
+  private final List<ReadingHistory.Point> points;
   private final @Nullable Window window;
   private final Instant from;
   private final Instant to;
@@ -54,7 +54,7 @@ final class TimePlot {
    * @param from what stands at the left end
    * @param to what stands at the right end
    */
-  TimePlot(List<History.Point> points, @Nullable Window window, Instant from, Instant to) {
+  TimePlot(List<ReadingHistory.Point> points, @Nullable Window window, Instant from, Instant to) {
     this.points = points;
     this.window = window;
     this.from = from;
@@ -95,14 +95,14 @@ final class TimePlot {
   }
 
   /** The plot without its title. */
-  List<String> lines(List<History.Move> moves, Dates dates) {
+  List<String> lines(List<ReadingHistory.Move> moves, Dates dates) {
     char[][] cells = new char[highest - lowest + 1][WIDTH];
     for (char[] row : cells) {
       Arrays.fill(row, ' ');
     }
     // The lowest string's marks come last, since they count for most.
     points.stream().filter(p -> !p.lowest()).forEach(p -> mark(cells, p));
-    points.stream().filter(History.Point::lowest).forEach(p -> mark(cells, p));
+    points.stream().filter(ReadingHistory.Point::lowest).forEach(p -> mark(cells, p));
     List<String> lines = new ArrayList<>();
     for (int row = highest; row >= lowest; row--) {
       String text = new String(cells[row - lowest]);
@@ -125,7 +125,7 @@ final class TimePlot {
     return in ? IN_WINDOW : '|';
   }
 
-  private void mark(char[][] cells, History.Point point) {
+  private void mark(char[][] cells, ReadingHistory.Point point) {
     int column = column(point.at());
     if (Double.isInfinite(point.low())) {
       cells[row(point.high()) - lowest][column] = UNDER;
@@ -155,10 +155,10 @@ final class TimePlot {
     return whole <= 0 ? 0 : (int) Math.round(Math.min(1, Math.max(0, part / whole)) * (WIDTH - 1));
   }
 
-  private char[] axis(List<History.Move> moves) {
+  private char[] axis(List<ReadingHistory.Move> moves) {
     char[] axis = new char[WIDTH];
     Arrays.fill(axis, '-');
-    for (History.Move move : moves) {
+    for (ReadingHistory.Move move : moves) {
       char mark = move.turn().turns() > 0 ? TIGHTENED : LOOSENED;
       int column = column(move.at());
       axis[column] = axis[column] == '-' || axis[column] == mark ? mark : BOTH;

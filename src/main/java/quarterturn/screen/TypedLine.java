@@ -10,7 +10,7 @@ import quarterturn.quick.TypedAhead;
 import quarterturn.screen.state.Draft;
 import quarterturn.screen.state.Field;
 import quarterturn.screen.state.Model;
-import quarterturn.screen.state.Naming;
+import quarterturn.screen.state.NamingKeys;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Prompt;
@@ -117,6 +117,6 @@ public final class TypedLine {
 
   /** The view with its typed line completed. */
   Model completed(Model model, Field field) {
-    return model.with(new Draft.Naming(Naming.completed(field, words())));
+    return model.with(new Draft.Naming(NamingKeys.completed(field, words())));
   }
 }

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.Known;
-import quarterturn.report.History;
+import quarterturn.report.ReadingHistory;
 import quarterturn.unit.Bracket;
 
 /**
@@ -20,11 +20,11 @@ public final class HistoryJson {
    *
    * @param known of its rod, or null where its kind is not known
    */
-  public static String of(History history, @Nullable Known known) {
+  public static String of(ReadingHistory history, @Nullable Known known) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("instrument", history.instrument());
     ArrayNode sessions = json.putArray("sessions");
-    for (History.Visit visit : history.visits()) {
+    for (ReadingHistory.Visit visit : history.visits()) {
       ObjectNode one = sessions.addObject();
       one.put("session", visit.session());
       one.put("began", visit.began().toString());
@@ -36,7 +36,7 @@ public final class HistoryJson {
     ArrayNode readings = json.putArray("readings");
     history.points().forEach(point -> readings.add(reading(point)));
     ArrayNode turns = json.putArray("turns");
-    for (History.Move move : history.moves()) {
+    for (ReadingHistory.Move move : history.moves()) {
       turns.addObject().put("at", move.at().toString()).put("turned", move.turn().turns());
     }
     if (known == null) {
@@ -47,7 +47,7 @@ public final class HistoryJson {
     return json.toString();
   }
 
-  private static ObjectNode reading(History.Point point) {
+  private static ObjectNode reading(ReadingHistory.Point point) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("at", point.at().toString());
     json.put("session", point.session());

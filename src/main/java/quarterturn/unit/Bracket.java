@@ -37,11 +37,6 @@ public record Bracket(double lowMm, double highMm) {
     return new Bracket(Double.NEGATIVE_INFINITY, mm);
   }
 
-  /** One number, with the gauge's step around it: half a step to either side. */
-  public static Bracket around(double mm, double step) {
-    return new Bracket(mm - step / 2, mm + step / 2);
-  }
-
   /** Whether no gap was found, so that its size (and any back bow) stays unknown. */
   public boolean noGap() {
     return Double.isInfinite(lowMm);

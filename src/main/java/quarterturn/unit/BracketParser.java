@@ -61,20 +61,13 @@ public final class BracketParser {
       return between(range.group(1), range.group(2));
     }
     if (text.matches(SIZE)) {
-      if (text.equals("card")) {
-        return CARD;
-      }
-      return around(text, stepMm);
+      return text.equals("card") ? CARD : around(text, stepMm);
     }
     return gauged(typed, text);
   }
 
   private static Bracket around(String text, double stepMm) {
-    double mm = Length.parse(text).mm();
-    if (mm < 0) {
-      throw new NotUnderstoodException(
-          "a gap cannot be negative; if the string rests, type touches");
-    }
+    double mm = notNegative(Length.parse(text).mm());
     return mm == 0 ? Bracket.touches() : new Bracket(Math.max(0, mm - stepMm / 2), mm + stepMm / 2);
   }
 

@@ -4,7 +4,7 @@ package quarterturn.unit;
  * A pitch interval in hundredths of an equal-tempered semitone, plus for sharp. {@link #parse}
  * takes {@code +6}, {@code -2.5 cents} and {@code 3c}.
  */
-public record Cents(double cents) implements Comparable<Cents> {
+public record Cents(double cents) {
   private static final double PER_OCTAVE = 1200;
 
   public Cents {
@@ -41,11 +41,6 @@ public record Cents(double cents) implements Comparable<Cents> {
   /** {@code 2^(cents/1200)}. */
   public double ratio() {
     return Math.pow(2, cents / PER_OCTAVE);
-  }
-
-  @Override
-  public int compareTo(Cents other) {
-    return Double.compare(cents, other.cents);
   }
 
   @Override

@@ -1,11 +1,14 @@
 package quarterturn.unit;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
+import org.jspecify.annotations.Nullable;
 
 /** Prints numbers with the digits their gauge can answer for, and no more. */
 public final class Decimals {
   private static final int MOST = 4;
+  private static final MathContext TWELVE_DIGITS = new MathContext(12);
 
   private Decimals() {}
 
@@ -32,6 +35,15 @@ public final class Decimals {
       rounded = BigDecimal.ZERO.setScale(decimals);
     }
     return rounded.toPlainString();
+  }
+
+  /** {@code value} for a program, without the noise of binary fractions; null where not finite. */
+  public static @Nullable BigDecimal twelveDigits(double value) {
+    if (!Double.isFinite(value)) {
+      return null;
+    }
+    BigDecimal rounded = new BigDecimal(value).round(TWELVE_DIGITS).stripTrailingZeros();
+    return rounded.signum() == 0 ? BigDecimal.ZERO : rounded;
   }
 
   /** {@code value} as {@link #plain} prints it: rounded to four decimals. */

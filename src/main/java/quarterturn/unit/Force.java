@@ -4,7 +4,7 @@ package quarterturn.unit;
  * A force in newtons. {@link #parse} takes {@code 180}, {@code 180 N}, {@code 40 lbf} and {@code 18
  * kgf}; a bare number is newtons.
  */
-public record Force(double newtons) implements Comparable<Force> {
+public record Force(double newtons) {
   /** Standard gravity in m/s2, exact (third CGPM, 1901). */
   public static final double GRAVITY = 9.80665;
 
@@ -38,11 +38,6 @@ public record Force(double newtons) implements Comparable<Force> {
 
   public double poundForce() {
     return newtons / NEWTONS_PER_POUND_FORCE;
-  }
-
-  @Override
-  public int compareTo(Force other) {
-    return Double.compare(newtons, other.newtons);
   }
 
   @Override

@@ -1,7 +1,7 @@
 package quarterturn.unit;
 
 /** A frequency in hertz, above zero. {@link #parse} takes {@code 41.2} and {@code 41.2 Hz}. */
-public record Frequency(double hertz) implements Comparable<Frequency> {
+public record Frequency(double hertz) {
   public Frequency {
     if (!(hertz > 0) || Double.isInfinite(hertz)) {
       throw new NotUnderstoodException("a frequency must be above zero");
@@ -19,11 +19,6 @@ public record Frequency(double hertz) implements Comparable<Frequency> {
       throw Typed.no(typed, "a frequency", "41.2 or 41.2 Hz");
     }
     return new Frequency(read.number());
-  }
-
-  @Override
-  public int compareTo(Frequency other) {
-    return Double.compare(hertz, other.hertz);
   }
 
   @Override

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  * <p>{@link #parse} takes what people type: {@code 0.3}, {@code 0,30 mm}, {@code .012"}, {@code 12
  * thou}, {@code 1/64 in}, {@code 34in}. A bare number is millimetres.
  */
-public record Length(double mm) implements Comparable<Length> {
+public record Length(double mm) {
   /** Exact since 1959: one inch is 25.4 mm. */
   public static final double MM_PER_INCH = 25.4;
 
@@ -43,19 +43,9 @@ public record Length(double mm) implements Comparable<Length> {
     if (!m.matches()) {
       throw no(typed);
     }
-    double number;
-    if (m.group(2) != null) {
-      double below = Double.parseDouble(m.group(3));
-      if (below == 0) {
-        throw no(typed);
-      }
-      number = Double.parseDouble(m.group(2)) / below;
-    } else {
-      String digits = m.group(4).replace(',', '.');
-      if (digits.isEmpty() || digits.equals(".")) {
-        throw no(typed);
-      }
-      number = Double.parseDouble(digits);
+    double number = Typed.number(m.group(2), m.group(3), m.group(4));
+    if (!Double.isFinite(number)) {
+      throw no(typed);
     }
     double signed = "-".equals(m.group(1)) ? -number : number;
     String unit = m.group(5) == null ? "mm" : m.group(5);
@@ -75,11 +65,6 @@ public record Length(double mm) implements Comparable<Length> {
   /** In inches. */
   public double inches() {
     return mm / MM_PER_INCH;
-  }
-
-  @Override
-  public int compareTo(Length other) {
-    return Double.compare(mm, other.mm);
   }
 
   /** In millimetres, with as many digits as it has and at most four; as {@link #parse} reads it. */

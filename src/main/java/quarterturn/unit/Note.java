@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  * F#2}, {@code Bb0}. The octave changes at C, so that B0 is a semitone below C1 (scientific pitch
  * notation).
  */
-public record Note(int number) implements Comparable<Note> {
+public record Note(int number) {
   private static final int LOWEST = 0;
   private static final int HIGHEST = 127;
   private static final List<String> NAMES =
@@ -43,18 +43,8 @@ public record Note(int number) implements Comparable<Note> {
     return new Note(12 * (Integer.parseInt(m.group(3)) + 1) + letter + shift);
   }
 
-  /** The note this many semitones higher. */
-  public Note up(int semitones) {
-    return new Note(number + semitones);
-  }
-
   private static String name(int number) {
     return NAMES.get(Math.floorMod(number, 12)) + (Math.floorDiv(number, 12) - 1);
-  }
-
-  @Override
-  public int compareTo(Note other) {
-    return Integer.compare(number, other.number);
   }
 
   /** "E1", "F#2"; a black key is named as a sharp. */

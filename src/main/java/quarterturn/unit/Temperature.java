@@ -4,7 +4,7 @@ package quarterturn.unit;
  * A temperature in degrees Celsius. {@link #parse} takes {@code 21}, {@code 21 C}, {@code 21 °C}
  * and {@code 70 F}.
  */
-public record Temperature(double celsius) implements Comparable<Temperature> {
+public record Temperature(double celsius) {
   private static final double ABSOLUTE_ZERO = -273.15;
 
   public Temperature {
@@ -30,16 +30,6 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
       case "f" -> fahrenheit(read.number());
       default -> throw Typed.no(typed, "a temperature", "21, 21 C or 70 F");
     };
-  }
-
-  /** In degrees Fahrenheit. */
-  public double fahrenheit() {
-    return celsius * 1.8 + 32;
-  }
-
-  @Override
-  public int compareTo(Temperature other) {
-    return Double.compare(celsius, other.celsius);
   }
 
   @Override

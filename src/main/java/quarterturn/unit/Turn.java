@@ -40,31 +40,18 @@ public record Turn(double turns) implements Comparable<Turn> {
     if (!m.matches()) {
       throw no(typed);
     }
-    double number;
-    if (m.group(3) != null) {
-      double below = Double.parseDouble(m.group(4));
-      if (below == 0) {
-        throw no(typed);
-      }
-      double whole = m.group(2) == null ? 0 : Double.parseDouble(m.group(2));
-      number = whole + Double.parseDouble(m.group(3)) / below;
-    } else {
-      String digits = m.group(5).replace(',', '.');
-      if (digits.isEmpty() || digits.equals(".")) {
-        throw no(typed);
-      }
-      number = Double.parseDouble(digits);
+    double part = Typed.number(m.group(3), m.group(4), m.group(5));
+    if (!Double.isFinite(part)) {
+      throw no(typed);
     }
+    double number = m.group(2) == null ? part : Double.parseDouble(m.group(2)) + part;
     String unit = m.group(6) == null ? "turn" : m.group(6);
     double turns = unit.startsWith("turn") ? number : number / 360;
     return new Turn("-".equals(m.group(1)) ? -turns : turns);
   }
 
   private static NotUnderstoodException no(String typed) {
-    return new NotUnderstoodException(
-        "\""
-            + Printable.of(typed)
-            + "\" is not a part of a turn; type for example 1/8, 0.125 or 45 deg");
+    return Typed.no(typed, "a part of a turn", "1/8, 0.125 or 45 deg");
   }
 
   public Turn plus(Turn other) {
@@ -75,7 +62,7 @@ public record Turn(double turns) implements Comparable<Turn> {
     return new Turn(turns == 0 ? 0 : -turns);
   }
 
-  /** The same amount without its direction. */
+  /** The amount alone, without its direction. */
   public Turn size() {
     return new Turn(Math.abs(turns));
   }

@@ -3,6 +3,7 @@ package quarterturn.unit;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A number with its unit as a person types it: {@code 180N}, {@code 68 °F}, {@code -2,5 cents}. The
@@ -20,6 +21,20 @@ record Typed(double number, String unit) {
     }
     String unit = m.group(2) == null ? "" : m.group(2);
     return new Typed(Double.parseDouble(m.group(1).replace(',', '.')), unit);
+  }
+
+  /**
+   * A part or a decimal number as typed; infinite or no number where it is neither.
+   *
+   * @param above of a fraction, or null where there is none
+   * @param digits of a decimal number, with a point or a comma
+   */
+  static double number(@Nullable String above, String below, String digits) {
+    if (above != null) {
+      return Double.parseDouble(above) / Double.parseDouble(below);
+    }
+    String decimal = digits.replace(',', '.');
+    return decimal.isEmpty() || decimal.equals(".") ? Double.NaN : Double.parseDouble(decimal);
   }
 
   /** Complains about {@code text}, saying what may be typed. */

@@ -4,7 +4,7 @@ package quarterturn.unit;
  * A string's mass per length, in grams per metre, above zero. {@link #parse} takes {@code 23.5},
  * {@code 23.5 g/m}, {@code 0.0235 kg/m} and {@code 0.0013 lb/in}.
  */
-public record UnitWeight(double gramsPerMetre) implements Comparable<UnitWeight> {
+public record UnitWeight(double gramsPerMetre) {
   private static final double GRAMS_PER_METRE_OF_POUND_PER_INCH = 453.59237 / 0.0254;
 
   public UnitWeight {
@@ -30,11 +30,6 @@ public record UnitWeight(double gramsPerMetre) implements Comparable<UnitWeight>
 
   public double kgPerMetre() {
     return gramsPerMetre / 1000;
-  }
-
-  @Override
-  public int compareTo(UnitWeight other) {
-    return Double.compare(gramsPerMetre, other.gramsPerMetre);
   }
 
   @Override

@@ -81,10 +81,7 @@ class FannedFretsTest {
       int strings = 3 + random.nextInt(7);
       double spacing = 8 + 12 * random.nextDouble();
       FannedFrets frets =
-          fan(
-              600 + 400 * random.nextDouble(),
-              550 + 400 * random.nextDouble(),
-              strings);
+          fan(600 + 400 * random.nextDouble(), 550 + 400 * random.nextDouble(), strings);
       int square = random.nextInt(13);
       int fret = random.nextInt(25);
       SimpleRegression line = new SimpleRegression();
@@ -130,8 +127,7 @@ class FannedFretsTest {
     FannedFrets frets = fan(900, 800, 2);
     assertThat(frets.scale(1).mm()).isEqualTo(900.0);
     assertThat(frets.scale(2).mm()).isEqualTo(800.0);
-    NotUnderstoodException e =
-        assertThrows(NotUnderstoodException.class, () -> fan(900, 800, 1));
+    NotUnderstoodException e = assertThrows(NotUnderstoodException.class, () -> fan(900, 800, 1));
     assertThat(e).hasMessageThat().isEqualTo("fanned frets need two strings or more");
   }
 

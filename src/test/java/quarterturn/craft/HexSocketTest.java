@@ -20,7 +20,7 @@ class HexSocketTest {
     for (HexKey key : HexKey.ALL) {
       HexSocket socket = HexSocket.parse(key.name());
       assertThat(socket.name()).isEqualTo(key.name());
-      assertThat(socket.least()).isAtMost(socket.most());
+      assertThat(socket.least().mm()).isAtMost(socket.most().mm());
       assertWithMessage(key.name()).that(new KeyFit(key, socket).fits()).isTrue();
     }
   }
@@ -95,7 +95,7 @@ class HexSocketTest {
     HexSocket inch = HexSocket.parse(".028in");
     assertThat(HexSocket.nearest(Length.mm(0.7115)).name()).isEqualTo(".028in");
     assertThat(inch.least().mm()).isGreaterThan(HexSocket.parse("0.7mm").least().mm());
-    assertThat(metric.least()).isGreaterThan(HexSocket.parse("5/64in").least());
+    assertThat(metric.least().mm()).isGreaterThan(HexSocket.parse("5/64in").least().mm());
     assertThat(HexSocket.nearest(Length.mm(1.28)).name()).isEqualTo("1.3mm");
     assertThat(HexSocket.nearest(Length.mm(0.895)).name()).isEqualTo("0.9mm");
   }

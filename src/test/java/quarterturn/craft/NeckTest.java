@@ -72,8 +72,7 @@ class NeckTest {
       Held held = anyHold(random);
       Neck neck = any(random, held);
       Neck mirrored =
-          Neck.uniform(
-              neck.scale(), neck.joint(), Length.mm(-neck.relief(held).mm()), held);
+          Neck.uniform(neck.scale(), neck.joint(), Length.mm(-neck.relief(held).mm()), held);
       for (int n = 0; n <= 24; n++) {
         assertWithMessage("seed %s, round %s, fret %s", seed, i, n)
             .that(mirrored.fretTopMm(n))

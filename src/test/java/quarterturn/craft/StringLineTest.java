@@ -89,11 +89,7 @@ class StringLineTest {
       int fret = 1 + random.nextInt(24);
       double more = 0.1 + random.nextDouble();
       Neck bent =
-          Neck.uniform(
-              neck.scale(),
-              neck.joint(),
-              Length.mm(neck.relief(HELD).mm() + more),
-              HELD);
+          Neck.uniform(neck.scale(), neck.joint(), Length.mm(neck.relief(HELD).mm() + more), HELD);
       double before = new StringLine(neck, Length.mm(0.5), Length.mm(3)).openMm(fret);
       double after = new StringLine(bent, Length.mm(0.5), Length.mm(3)).openMm(fret);
       assertWithMessage("seed %s, round %s", seed, i)

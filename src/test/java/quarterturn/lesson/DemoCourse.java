@@ -98,7 +98,8 @@ public final class DemoCourse implements BenchSessions {
               new Engine(library, new BeliefAdvisor()),
               started,
               new SimulatedInstrument(traits, neck, kind),
-              "An invented neck.");
+              "An invented neck.",
+              PracticeBench.Kept.NOWHERE);
       return new Run(library, List.of(), null, bench, () -> {});
     } catch (Exception e) {
       throw new IllegalStateException(e);

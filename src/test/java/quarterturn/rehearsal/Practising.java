@@ -26,12 +26,12 @@ public final class Practising {
     return on(named, "relief", "bass-34");
   }
 
-  /** A beginner in any procedure, on any kind of instrument. */
+  /** A beginner with a named neck, in this procedure and on an instrument of this kind. */
   public static PracticeBench on(NamedNeck named, String procedure, String kind) throws Exception {
     return on(named, procedure, kind, Role.BEGINNER);
   }
 
-  /** Anybody in any procedure, on any kind of instrument. */
+  /** This person with a named neck, in this procedure and on an instrument of this kind. */
   public static PracticeBench on(NamedNeck named, String procedure, String kind, Role role)
       throws Exception {
     Library library = new Shelf(null).load(procedure);
@@ -51,6 +51,11 @@ public final class Practising {
     SimulatedNeck neck = new SimulatedNeck(traits.neck(), new SplittableRandom(named.ordinal()));
     SimulatedInstrument instrument = new SimulatedInstrument(traits, neck, library.kind(kind));
     return PracticeBench.start(
-        library, new Engine(library, new BeliefAdvisor()), started, instrument, "Hello.");
+        library,
+        new Engine(library, new BeliefAdvisor()),
+        started,
+        instrument,
+        "Hello.",
+        PracticeBench.Kept.NOWHERE);
   }
 }

@@ -25,7 +25,7 @@ class HistoryReportTest {
     return Belief.of(Known.of(Prior.BASS), Story.of(Storied.turns(), ShippedRules.LIMITS)).known();
   }
 
-  private static String report(History history, Window window) {
+  private static String report(ReadingHistory history, Window window) {
     return String.join("\n", HistoryReport.lines(history, window, known(), Told.DATES)) + "\n";
   }
 
@@ -55,7 +55,7 @@ class HistoryReportTest {
         List.of(
             new Event.Past(Told.minute(10), Turn.EIGHTH.opposite(), null, null),
             new Event.Past(Told.minute(11), Turn.EIGHTH, null, null));
-    History history = History.of("short", one, turns);
+    ReadingHistory history = ReadingHistory.of("short", one, turns);
     Known known = Known.of(Prior.GUITAR);
     assertThat(String.join("\n", HistoryReport.lines(history, null, known, Told.DATES)) + "\n")
         .isEqualTo(golden("history-short.txt"));
@@ -71,12 +71,12 @@ class HistoryReportTest {
 
   @Test
   void beyondTheLeavesAndOneInstantArePlottedToo() {
-    History history =
-        new History(
+    ReadingHistory history =
+        new ReadingHistory(
             "demo",
             List.of(),
             List.of(
-                new History.Point(
+                new ReadingHistory.Point(
                     Told.BEGAN, "a", "relief", "mm", true, "E1", 8, 1, Double.POSITIVE_INFINITY)),
             List.of());
     assertThat(
@@ -93,7 +93,9 @@ class HistoryReportTest {
 
   @Test
   void noneYet() {
-    assertThat(HistoryReport.lines(History.of("demo", Map.of(), List.of()), null, null, Told.DATES))
+    assertThat(
+            HistoryReport.lines(
+                ReadingHistory.of("demo", Map.of(), List.of()), null, null, Told.DATES))
         .containsExactly("History of demo", "", "No session yet.")
         .inOrder();
   }

@@ -90,24 +90,24 @@ final class Storied {
     return new Event.Past(at, turn, before, after);
   }
 
-  static History history() {
-    return History.of("demo", sessions(), turns());
+  static ReadingHistory history() {
+    return ReadingHistory.of("demo", sessions(), turns());
   }
 
-  /** The history of {@link #history}, with readings of the action on two strings besides. */
-  static History withAction() {
-    History plain = history();
-    List<History.Point> points = new ArrayList<>(plain.points());
+  /** This story with readings of a quantity in millimetres on two strings. */
+  static ReadingHistory withAction() {
+    ReadingHistory plain = history();
+    List<ReadingHistory.Point> points = new ArrayList<>(plain.points());
     points.add(action("2027-03-01-relief-a1b2", after(SPRING, 60), true, 12, 2.4));
     points.add(action("2027-03-01-relief-a1b2", after(SPRING, 61), true, 1, 0.5));
     points.add(action("2027-03-01-relief-a1b2", after(SPRING, 62), false, 12, 1.9));
     points.add(action("2027-07-10-relief-b2c3", after(SUMMER, 30), true, 12, 2.0));
-    return new History(plain.instrument(), plain.visits(), points, plain.moves());
+    return new ReadingHistory(plain.instrument(), plain.visits(), points, plain.moves());
   }
 
-  private static History.Point action(
+  private static ReadingHistory.Point action(
       String session, Instant at, boolean lowest, int fret, double mm) {
     String string = lowest ? "E1" : "G2";
-    return new History.Point(at, session, "action", "mm", lowest, string, fret, mm, mm);
+    return new ReadingHistory.Point(at, session, "action", "mm", lowest, string, fret, mm, mm);
   }
 }

@@ -11,7 +11,7 @@ import quarterturn.rehearsal.Practising;
 import quarterturn.screen.state.Draft;
 import quarterturn.screen.state.Field;
 import quarterturn.screen.state.Model;
-import quarterturn.screen.state.Naming;
+import quarterturn.screen.state.NamingKeys;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 
@@ -87,9 +87,10 @@ class TypedLineTest {
   @Test
   void tabCompletesAsFarAsTheWordsAgree() {
     List<String> words = List.of("relief", "rod-place", "rod-kind");
-    assertThat(Naming.completed(Field.of("rel"), words)).isEqualTo(Field.of("relief "));
-    assertThat(Naming.completed(Field.of("rh 48; rod"), words)).isEqualTo(Field.of("rh 48; rod-"));
-    assertThat(Naming.completed(Field.of("x"), words)).isEqualTo(Field.of("x"));
-    assertThat(Naming.completed(Field.of("relief "), words)).isEqualTo(Field.of("relief "));
+    assertThat(NamingKeys.completed(Field.of("rel"), words)).isEqualTo(Field.of("relief "));
+    assertThat(NamingKeys.completed(Field.of("rh 48; rod"), words))
+        .isEqualTo(Field.of("rh 48; rod-"));
+    assertThat(NamingKeys.completed(Field.of("x"), words)).isEqualTo(Field.of("x"));
+    assertThat(NamingKeys.completed(Field.of("relief "), words)).isEqualTo(Field.of("relief "));
   }
 }

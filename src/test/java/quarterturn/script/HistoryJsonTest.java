@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.rod.Known;
 import quarterturn.craft.rod.Prior;
-import quarterturn.report.History;
+import quarterturn.report.ReadingHistory;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -16,15 +16,15 @@ class HistoryJsonTest {
 
   @Test
   void everythingOfAnInventedHistory() {
-    History history =
-        new History(
+    ReadingHistory history =
+        new ReadingHistory(
             "demo",
-            List.of(new History.Visit("a-1", AT, Bracket.touches(), null, Turn.EIGHTH, 1)),
+            List.of(new ReadingHistory.Visit("a-1", AT, Bracket.touches(), null, Turn.EIGHTH, 1)),
             List.of(
-                new History.Point(
+                new ReadingHistory.Point(
                     AT, "a-1", "relief", "mm", true, "E1", 8, Double.NEGATIVE_INFINITY, 0),
-                new History.Point(AT, "a-1", "humidity", "%", true, null, 0, 48, 48)),
-            List.of(new History.Move(AT, Turn.EIGHTH.opposite())));
+                new ReadingHistory.Point(AT, "a-1", "humidity", "%", true, null, 0, 48, 48)),
+            List.of(new ReadingHistory.Move(AT, Turn.EIGHTH.opposite())));
     assertThat(HistoryJson.of(history, Known.of(Prior.BASS)))
         .isEqualTo(
             "{\"instrument\":\"demo\",\"sessions\":[{\"session\":\"a-1\","

@@ -134,13 +134,11 @@ class CentsTest {
   }
 
   @Test
-  void intervalsAreFiniteAndOrdered() {
+  void intervalsAreFinite() {
     IllegalArgumentException e =
         assertThrows(IllegalArgumentException.class, () -> new Cents(Double.NaN));
     assertThat(e).hasMessageThat().isEqualTo("an interval must be a finite number of cents");
     assertThrows(IllegalArgumentException.class, () -> new Cents(Double.NEGATIVE_INFINITY));
-    assertThat(new Cents(-3)).isLessThan(new Cents(2));
-    assertThat(new Cents(3)).isGreaterThan(new Cents(2));
   }
 
   @ParameterizedTest

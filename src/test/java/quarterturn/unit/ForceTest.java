@@ -119,14 +119,12 @@ class ForceTest {
   }
 
   @Test
-  void forcesAreFiniteOrderedAndPrinted() {
+  void forcesAreFiniteAndPrinted() {
     for (double no : new double[] {Double.NaN, Double.POSITIVE_INFINITY}) {
       IllegalArgumentException e =
           assertThrows(IllegalArgumentException.class, () -> Force.newtons(no));
       assertThat(e).hasMessageThat().isEqualTo("a force must be a finite number of newtons");
     }
-    assertThat(Force.newtons(4)).isLessThan(Force.parse("1 lbf"));
-    assertThat(Force.newtons(5)).isGreaterThan(Force.parse("1 lbf"));
     assertThat(Force.newtons(180).toString()).isEqualTo("180 N");
     assertThat(Force.newtons(0.1 + 0.2).toString()).isEqualTo("0.3 N");
   }

@@ -79,9 +79,7 @@ class FrequencyTest {
   }
 
   @Test
-  void frequenciesAreOrderedAndPrinted() {
-    assertThat(new Frequency(41.2)).isLessThan(new Frequency(55));
-    assertThat(new Frequency(56)).isGreaterThan(new Frequency(55));
+  void frequenciesArePrinted() {
     assertThat(new Frequency(41.20344461).toString()).isEqualTo("41.2034 Hz");
     assertThat(new Frequency(440).toString()).isEqualTo("440 Hz");
   }

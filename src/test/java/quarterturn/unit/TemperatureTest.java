@@ -16,7 +16,6 @@ class TemperatureTest {
   @CsvSource({"32, 0", "212, 100", "-40, -40", "68, 20", "70, 21.111111111111111"})
   void fahrenheitIsExact(double fahrenheit, double celsius) {
     assertThat(Temperature.fahrenheit(fahrenheit).celsius()).isWithin(1e-12).of(celsius);
-    assertThat(new Temperature(celsius).fahrenheit()).isWithin(1e-12).of(fahrenheit);
   }
 
   @ParameterizedTest
@@ -67,7 +66,7 @@ class TemperatureTest {
   }
 
   @Test
-  void whatIsPrintedIsReadBackInBothScales() {
+  void whatIsPrintedIsReadBack() {
     long seed = 273;
     Random random = new Random(seed);
     for (int i = 0; i < 2000; i++) {
@@ -76,17 +75,11 @@ class TemperatureTest {
           .that(Temperature.parse(warm.toString()).celsius())
           .isWithin(1e-9)
           .of(warm.celsius());
-      assertWithMessage("seed %s, round %s", seed, i)
-          .that(Temperature.fahrenheit(warm.fahrenheit()).celsius())
-          .isWithin(1e-9)
-          .of(warm.celsius());
     }
   }
 
   @Test
-  void temperaturesAreOrderedAndPrinted() {
-    assertThat(new Temperature(20)).isLessThan(Temperature.fahrenheit(70));
-    assertThat(new Temperature(22)).isGreaterThan(Temperature.fahrenheit(70));
+  void temperaturesArePrinted() {
     assertThat(Temperature.fahrenheit(70).toString()).isEqualTo("21.1111 C");
     assertThat(new Temperature(-2.5).toString()).isEqualTo("-2.5 C");
   }

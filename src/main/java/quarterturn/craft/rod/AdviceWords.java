@@ -7,9 +7,6 @@ import quarterturn.unit.Turn;
 
 /** What {@link BeliefAdvisor} says, for a beginner. */
 final class AdviceWords {
-  /** Half of what a normal distribution holds nine times in ten, in standard deviations. */
-  private static final double NINE_IN_TEN = 1.645;
-
   private AdviceWords() {}
 
   static String of(Bracket reading, Belief belief, RodHistory course, Turn turn) {
@@ -31,18 +28,18 @@ final class AdviceWords {
   }
 
   /**
-   * The same for a technician: what a quarter turn does, nine times in ten between which, how
-   * likely the window is, and what is left of doubt in the rod.
+   * The figures behind an advice, for a technician: what a quarter turn does, nine times in ten
+   * between which, how likely the window is, and what is left of doubt in the rod.
    */
   static String numbers(Belief belief, Window window, Turn turn) {
     Known known = belief.known();
-    double reach = Math.exp(NINE_IN_TEN * known.sigma());
+    Range range = known.nineInTen();
     String response =
         "A quarter turn: %s mm (%s to %s). In the window after %s: %s %%."
             .formatted(
                 Decimals.print(known.mmPerQuarter(), 2),
-                Decimals.print(known.mmPerQuarter() / reach, 2),
-                Decimals.print(known.mmPerQuarter() * reach, 2),
+                Decimals.print(range.lowMm(), 2),
+                Decimals.print(range.highMm(), 2),
                 turn.size(),
                 Decimals.print(100 * belief.chanceIn(window, turn), 0));
     double silent = 100 * belief.chanceOfNoAnswer(turn.turns());

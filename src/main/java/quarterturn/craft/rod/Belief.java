@@ -67,7 +67,7 @@ public final class Belief {
     return of(known, story, NOISE_MM);
   }
 
-  /** The same for gauges with another error, in millimetres, above zero. */
+  /** What is believed after a story that was read with gauges of this error, in mm, above zero. */
   static Belief of(Known known, List<Seen> story, double noise) {
     Known before = known;
     List<Seen> since = new ArrayList<>();
@@ -91,7 +91,7 @@ public final class Belief {
     double blur = Math.max(noise, NOISE_MM);
     Grid grid = Grid.of(Cases.of(known), known.way(), story, blur);
     for (int zoom = 0; zoom < MOST_ZOOMS; zoom++) {
-      Spread spread = Spread.of(grid);
+      LogResponse spread = LogResponse.of(grid);
       boolean closer = spread.chance() > 0 && spread.sigma() <= grid.cases().step();
       if (!closer && blur == noise) {
         return new Belief(known, grid);
@@ -169,8 +169,8 @@ public final class Belief {
   }
 
   /** Logarithm of a working rod's response. */
-  private record Spread(double chance, double middle, double sigma) {
-    static Spread of(Grid grid) {
+  private record LogResponse(double chance, double middle, double sigma) {
+    static LogResponse of(Grid grid) {
       double chance = 0;
       double sum = 0;
       double squares = 0;
@@ -185,13 +185,13 @@ public final class Belief {
       }
       double middle = chance > 0 ? sum / chance : 0;
       double variance = chance > 0 ? squares / chance - middle * middle : 0;
-      return new Spread(chance, middle, Math.sqrt(Math.max(0, variance)));
+      return new LogResponse(chance, middle, Math.sqrt(Math.max(0, variance)));
     }
   }
 
   /** What is worth keeping of it for another session. */
   public Known known() {
-    Spread spread = Spread.of(grid);
+    LogResponse spread = LogResponse.of(grid);
     if (spread.chance() < 0.5) {
       return known;
     }

@@ -55,7 +55,7 @@ public final class BeliefAdvisor implements Advisor {
 
   private static final double SIXTEENTHS = 16;
 
-  private final Latest latest = new Latest();
+  private final LatestBelief latest = new LatestBelief();
 
   /**
    * Decides what to do.

@@ -47,12 +47,12 @@ final class Cases {
     Cases cases = new Cases(2 * reach / (FINE - 1));
     double since = known.answered() ? SINCE_ANSWERED : 1;
     double works = 1 - since * (DEAD + REVERSED) - 2 * AT_AN_END;
-    Spread fine = new Spread(known, middle, reach, FINE);
+    LogSteps fine = new LogSteps(known, middle, reach, FINE);
     for (int slack = 0; slack < Known.SLACK.size(); slack++) {
       cases.spread(RodState.WORKS, fine, slack, works * known.slack().get(slack));
     }
-    Spread coarse =
-        new Spread(known, Math.log(known.mmPerQuarter()), REACH * known.sigma(), COARSE);
+    LogSteps coarse =
+        new LogSteps(known, Math.log(known.mmPerQuarter()), REACH * known.sigma(), COARSE);
     cases.add(RodState.DEAD, 0, 0, since * DEAD);
     cases.spread(RodState.REVERSED, coarse, 0, since * REVERSED);
     cases.spread(RodState.FULLY_LOOSE, coarse, 0, AT_AN_END);
@@ -63,7 +63,7 @@ final class Cases {
   /**
    * Even steps of a response's logarithm, weighed by the lognormal distribution of what is known.
    */
-  private record Spread(Known known, double middle, double reach, int steps) {
+  private record LogSteps(Known known, double middle, double reach, int steps) {
     double log(int i) {
       return middle + reach * (2.0 * i / (steps - 1) - 1);
     }
@@ -74,7 +74,7 @@ final class Cases {
     }
   }
 
-  private void spread(RodState state, Spread spread, int slack, double all) {
+  private void spread(RodState state, LogSteps spread, int slack, double all) {
     double sum = 0;
     for (int i = 0; i < spread.steps(); i++) {
       sum += spread.weight(i);

@@ -1,6 +1,7 @@
 package quarterturn.craft.rod;
 
 import quarterturn.unit.Turn;
+import quarterturn.unit.Worded;
 
 /**
  * What to do with a neck now, and what is known of it.
@@ -32,38 +33,28 @@ public record Decision(Step step, double inWindow, String why, Known known) {
   public record HandOver(Reason reason) implements Step {}
 
   /** Why an instrument is handed over. */
-  public enum Reason {
+  public enum Reason implements Worded {
     /** The rod does nothing. */
     NO_RESPONSE(
-        "no-response",
         "The neck does not answer the rod. Turning harder would break something: hand it to a"
             + " repairer."),
     /** The rod works the other way round. */
     WRONG_WAY(
-        "wrong-way",
         "The neck moves the other way round. Why that is has to be found out first: hand it to a"
             + " repairer."),
     /** The rod does nothing more this way. */
     END_OF_TRAVEL(
-        "end-of-travel",
         "Loosening does nothing more: the rod is fully loose, or does not work. Hand it to a"
             + " repairer."),
     /** The rod stands a full turn from where it was found. */
     LIMIT(
-        "limit",
         "The rod stands a full turn from where it was found, which is as far as this program"
             + " goes. Hand it to a repairer.");
 
-    private final String word;
     private final String sentence;
 
-    Reason(String word, String sentence) {
-      this.word = word;
+    Reason(String sentence) {
       this.sentence = sentence;
-    }
-
-    public String word() {
-      return word;
     }
 
     /** For a beginner. */

@@ -25,6 +25,9 @@ public record Known(
 
   private static final double SEASON_HOURS = 90 * 24;
 
+  /** Half of what a normal distribution holds nine times in ten, in standard deviations. */
+  private static final double NINE_IN_TEN = 1.645;
+
   /** No neck is known closer than this. */
   private static final double LEAST_SIGMA = 0.02;
 
@@ -61,12 +64,18 @@ public record Known(
   }
 
   /**
-   * The same neck after a rest. How far a turn takes a neck in the end is the less sure the less is
-   * known of its creep, and damp or dry wood bends otherwise than it did.
+   * What is known of this neck after a rest. How far a turn takes a neck in the end is the less
+   * sure the less is known of its creep, and damp or dry wood bends otherwise than it did.
    */
   public Known rested(double hours) {
     double weather = SEASON * Math.sqrt(Math.min(1, Math.max(0, hours) / SEASON_HOURS));
     double wider = Math.hypot(sigma, Math.hypot(Creep.doubt(hours), weather));
     return new Known(mmPerQuarter, Math.min(2, wider), slack, way, answered);
+  }
+
+  /** The response to a quarter turn lies in here nine times in ten, in millimetres. */
+  public Range nineInTen() {
+    double reach = Math.exp(NINE_IN_TEN * sigma);
+    return new Range(mmPerQuarter / reach, mmPerQuarter * reach);
   }
 }

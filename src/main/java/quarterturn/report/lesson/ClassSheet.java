@@ -15,6 +15,7 @@ import quarterturn.lesson.teacher.BenchRecord;
 import quarterturn.lesson.teacher.BoardView;
 import quarterturn.lesson.teacher.Roster;
 import quarterturn.lesson.teacher.StudentRecord;
+import quarterturn.report.Counted;
 import quarterturn.report.Dates;
 import quarterturn.report.sheet.SheetCsv;
 import quarterturn.report.sheet.SheetPart;
@@ -174,7 +175,7 @@ final class ClassSheet {
     Map<String, Integer> questions = new TreeMap<>();
     students.forEach(s -> s.returning().forEach(q -> questions.merge(q, 1, Integer::sum)));
     List<String> out = new ArrayList<>();
-    questions.forEach((q, n) -> out.add(q + " (" + n + (n == 1 ? " student)" : " students)")));
+    questions.forEach((q, n) -> out.add(q + " (" + Counted.of(n, "student") + ")"));
     return out;
   }
 

@@ -1,5 +1,6 @@
 package quarterturn.report.sheet;
 
+import java.util.Locale;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Verdict;
 import quarterturn.procedure.kind.Quantity;
@@ -46,18 +47,8 @@ final class ReadingWords {
 
   /** How it was read: "held at frets 1 and 17, read over fret 8". */
   static String convention(Event.Read read) {
-    StringBuilder words = new StringBuilder();
-    if (read.held().isEmpty()) {
-      words.append("open string");
-    } else {
-      words
-          .append(read.held().size() == 1 ? "held at fret " : "held at frets ")
-          .append(Frets.list(read.held()));
-    }
-    if (read.readAt() > 0) {
-      words.append(", read over fret ").append(read.readAt());
-    }
-    return words
+    return (read.held().isEmpty() ? "open string" : Frets.held(read.held()))
+        + Frets.readOver(read.readAt())
         + switch (read.quantity()) {
           case INTONATION -> ", against the open string's octave";
           case PICKUP_GAP -> ", string to pole";
@@ -67,17 +58,10 @@ final class ReadingWords {
 
   /** "in", "above", "below", "touches", "undecided", or "-" where there is no window. */
   static String stands(Sheet.Taken taken) {
-    if (taken.verdict() == null) {
-      return "-";
-    }
-    return switch (taken.verdict()) {
-      case IN -> "in";
-      case ABOVE -> "above";
-      case BELOW -> "below";
-      case TOUCHES -> "touches";
-      case UNDECIDED -> "undecided";
-      case NOT_MEASURED -> "-";
-    };
+    Verdict verdict = taken.verdict();
+    return verdict == null || verdict == Verdict.NOT_MEASURED
+        ? "-"
+        : verdict.name().toLowerCase(Locale.ROOT);
   }
 
   /** Whether a verdict says out of its window. */

@@ -75,8 +75,11 @@ public record Sheet(
   }
 
   /**
-   * The same.
+   * The sheet of a session whose procedures may be gone from the user's own library.
    *
+   * @param session its name
+   * @param events oldest first
+   * @param library as it is now
    * @param shipped tells what a step records whose procedure is gone from the library
    */
   public static Sheet of(String session, List<Event> events, Library library, Library shipped) {

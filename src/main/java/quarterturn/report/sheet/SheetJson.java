@@ -1,17 +1,15 @@
 package quarterturn.report.sheet;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
+import static quarterturn.unit.Decimals.twelveDigits;
+
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
+import quarterturn.report.AsciiJson;
 import quarterturn.session.Event;
 import quarterturn.unit.Bracket;
 
@@ -20,12 +18,6 @@ import quarterturn.unit.Bracket;
  * ISO 8601 in UTC, turns plus where they tighten, lengths millimetres, intervals cents.
  */
 final class SheetJson {
-  private static final MathContext DIGITS = new MathContext(12);
-
-  /** In ASCII alone, so that no control character reaches a terminal and none is lost. */
-  private static final JsonMapper JSON =
-      JsonMapper.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
-
   private SheetJson() {}
 
   static String of(Sheet sheet) {
@@ -49,11 +41,7 @@ final class SheetJson {
     sheet.next().forEach(n -> next.addObject().put("at", n.at().toString()).put("what", n.what()));
     ArrayNode limits = out.putArray("limits");
     Sheet.LIMITS.forEach(limits::add);
-    try {
-      return JSON.writeValueAsString(out) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("a tree can't fail to be written", e);
-    }
+    return AsciiJson.of(out) + "\n";
   }
 
   private static void heading(ObjectNode out, Sheet.Heading heading) {
@@ -94,12 +82,12 @@ final class SheetJson {
     ObjectNode one = JsonNodeFactory.instance.objectNode();
     one.put("at", read.at().toString()).put("quantity", read.quantity().word());
     one.put("string", SheetRows.string(read)).put("unit", read.quantity().unit());
-    one.put("low", bracket == null ? null : number(bracket.lowMm()));
-    one.put("high", bracket == null ? null : number(bracket.highMm()));
-    one.put("value", read.value() == null ? null : number(read.value()));
+    one.put("low", bracket == null ? null : twelveDigits(bracket.lowMm()));
+    one.put("high", bracket == null ? null : twelveDigits(bracket.highMm()));
+    one.put("value", read.value() == null ? null : twelveDigits(read.value()));
     ArrayNode held = one.putArray("held");
     read.held().forEach(held::add);
-    one.put("read_at", read.readAt()).put("gauge_step", number(read.gaugeStep()));
+    one.put("read_at", read.readAt()).put("gauge_step", twelveDigits(read.gaugeStep()));
     one.put("part", taken.part().words());
     window(one, taken.window());
     one.put("stands", taken.verdict() == null ? null : ReadingWords.stands(taken));
@@ -111,16 +99,16 @@ final class SheetJson {
     if (window == null) {
       out.putNull("window");
     } else {
-      out.putArray("window").add(number(window.lowMm())).add(number(window.highMm()));
+      out.putArray("window").add(twelveDigits(window.lowMm())).add(twelveDigits(window.highMm()));
     }
   }
 
   private static void rod(ObjectNode out, Sheet.Rod rod) {
-    out.put("net", number(rod.net().turns())).put("total", number(rod.total().turns()));
+    out.put("net", twelveDigits(rod.net().turns())).put("total", twelveDigits(rod.total().turns()));
     ArrayNode moves = out.putArray("moves");
     for (Sheet.Move move : rod.moves()) {
       ObjectNode one = moves.addObject();
-      one.put("at", move.at().toString()).put("turn", number(move.turn().turns()));
+      one.put("at", move.at().toString()).put("turn", twelveDigits(move.turn().turns()));
       one.put("feel", move.feel() == null ? null : move.feel().word()).put("sure", move.sure());
     }
   }
@@ -129,7 +117,7 @@ final class SheetJson {
     for (Event.Adjusted set : settings) {
       ObjectNode one = out.addObject();
       one.put("at", set.at().toString()).put("change", set.change()).put("string", set.string());
-      one.put("amount_mm", number(set.amount()));
+      one.put("amount_mm", twelveDigits(set.amount()));
     }
   }
 
@@ -153,14 +141,5 @@ final class SheetJson {
           .put("why", ended.why());
     }
     out.put("standing", sheet.standing());
-  }
-
-  /** Null where a bound is open; no noise of binary fractions. */
-  private static @Nullable BigDecimal number(double number) {
-    if (!Double.isFinite(number)) {
-      return null;
-    }
-    BigDecimal rounded = new BigDecimal(number).round(DIGITS).stripTrailingZeros();
-    return rounded.signum() == 0 ? BigDecimal.ZERO : rounded;
   }
 }

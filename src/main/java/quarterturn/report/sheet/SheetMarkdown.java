@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.regex.Pattern;
-import quarterturn.report.Dates;
 import quarterturn.unit.Printable;
 
 /**
@@ -17,10 +16,6 @@ public final class SheetMarkdown {
   private static final Pattern OPENS = Pattern.compile("^(\\d*)([-+=:]|(?<=\\d)[.)](?=\\s|$))");
 
   private SheetMarkdown() {}
-
-  public static String of(Sheet sheet, Dates dates) {
-    return of(SheetParts.TITLE, SheetParts.of(sheet, dates));
-  }
 
   public static String of(String title, List<SheetPart> parts) {
     List<String> lines = new ArrayList<>();

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.report.AdjustedWords;
+import quarterturn.report.Counted;
 import quarterturn.report.Dates;
 import quarterturn.report.EventWords;
 import quarterturn.report.TurnWords;
@@ -178,8 +179,8 @@ final class SheetParts {
                 + "; "
                 + rod.total()
                 + " in all, in "
-                + turns
-                + (turns == 1 ? " move." : " moves.");
+                + Counted.of(turns, "move")
+                + ".";
     if (rod.moves().isEmpty()) {
       blocks.add(new SheetPart.Points(List.of(sum)));
     } else {

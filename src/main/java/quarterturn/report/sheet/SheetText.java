@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import quarterturn.report.Dates;
 import quarterturn.report.Paragraph;
 import quarterturn.report.Table;
 import quarterturn.unit.Printable;
@@ -20,10 +19,6 @@ public final class SheetText {
   private static final int GAP = 2;
 
   private SheetText() {}
-
-  public static String of(Sheet sheet, Dates dates) {
-    return of(SheetParts.TITLE, SheetParts.of(sheet, dates));
-  }
 
   public static String of(String title, List<SheetPart> parts) {
     List<String> lines = new ArrayList<>(wrap(title.toUpperCase(Locale.ROOT), WIDTH, 0));

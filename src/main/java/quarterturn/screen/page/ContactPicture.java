@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.ContactMap;
 import quarterturn.report.ContactDrawing;
 import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Overview;
 
 /** Where this player's stroke meets the frets, for every stopped fret. */
@@ -25,13 +26,7 @@ public final class ContactPicture {
       lines = ContactDrawing.lines(map, every);
     }
     int widest = lines.stream().mapToInt(Canvas::cells).max().orElse(0);
-    if (widest > width || lines.size() > rows) {
-      return null;
-    }
-    Canvas canvas = new Canvas(widest, lines.size());
-    for (int i = 0; i < lines.size(); i++) {
-      canvas.put(0, i, lines.get(i));
-    }
-    return canvas;
+    boolean fits = widest <= width && lines.size() <= rows;
+    return fits ? Canvas.of(lines, widest, Ink.PLAIN) : null;
   }
 }

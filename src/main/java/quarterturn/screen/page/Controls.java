@@ -79,12 +79,7 @@ final class Controls {
   }
 
   private static Canvas lines(int width, String text) {
-    List<String> lines = Wrap.lines(text, width);
-    Canvas canvas = new Canvas(width, lines.size());
-    for (int i = 0; i < lines.size(); i++) {
-      canvas.put(0, i, lines.get(i), Ink.STRONG);
-    }
-    return canvas;
+    return Canvas.of(Wrap.lines(text, width), width, Ink.STRONG);
   }
 
   private static Canvas reading(Prompt.Measure measure, Draft.Reading reading, int width) {

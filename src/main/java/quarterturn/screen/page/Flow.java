@@ -33,7 +33,7 @@ final class Flow {
       return Line.wrapped(DO, Ink.STRONG, "How did the rod nut feel?", Ink.STRONG, width);
     }
     if (model.draft() instanceof Draft.Amount amount) {
-      out.addAll(Line.wrapped(NOTE, Ink.PLAIN, amount.feel().label() + ".", Ink.PLAIN, width));
+      out.addAll(Line.wrapped(NOTE, amount.feel().label() + ".", width));
       out.addAll(Line.wrapped(DO, Ink.STRONG, "How far did it really turn?", Ink.STRONG, width));
       return out;
     }
@@ -42,7 +42,7 @@ final class Flow {
     }
     PromptText said = prompt.said();
     for (String note : said.notes()) {
-      out.addAll(Line.wrapped(NOTE, Ink.PLAIN, note, Ink.PLAIN, width));
+      out.addAll(Line.wrapped(NOTE, note, width));
     }
     for (Hazard hazard : Warning.worstFirst(said.hazards())) {
       String text = brief ? hazard.id().replace('-', ' ') + " (w)" : hazard.avoid();
@@ -81,11 +81,10 @@ final class Flow {
     if (Latest.of(overview.trail()) == null) {
       out.addAll(Line.wrapped("No reading was taken.", width));
     } else {
-      out.addAll(Line.wrapped("As found  ", Ink.PLAIN, both(overview, true), Ink.PLAIN, width));
-      out.addAll(Line.wrapped("As left   ", Ink.PLAIN, both(overview, false), Ink.PLAIN, width));
+      out.addAll(Line.wrapped("As found  ", both(overview, true), width));
+      out.addAll(Line.wrapped("As left   ", both(overview, false), width));
     }
-    out.addAll(
-        Line.wrapped("Rod       ", Ink.PLAIN, Trail.rod(overview).substring(4), Ink.PLAIN, width));
+    out.addAll(Line.wrapped("Rod       ", Trail.rod(overview).substring(4), width));
     return out;
   }
 

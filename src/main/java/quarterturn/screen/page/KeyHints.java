@@ -5,7 +5,7 @@ import java.util.List;
 import quarterturn.screen.state.Command;
 import quarterturn.screen.state.Draft;
 import quarterturn.screen.state.Model;
-import quarterturn.screen.state.Naming;
+import quarterturn.screen.state.NamingKeys;
 import quarterturn.screen.state.Waits;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
@@ -48,7 +48,7 @@ public final class KeyHints {
   private static List<Hint> onTop(Model model, boolean pictureHidden) {
     List<Hint> out = new ArrayList<>(own(model));
     boolean typing = model.draft().typing();
-    if (Naming.may(model) && !(model.draft() instanceof Draft.Naming)) {
+    if (NamingKeys.may(model) && !(model.draft() instanceof Draft.Naming)) {
       out.add(new Hint(Command.LINE.shown(typing), "by name"));
     }
     if (pictureHidden) {

@@ -3,7 +3,7 @@ package quarterturn.screen.page;
 import java.util.List;
 import quarterturn.screen.state.Command;
 import quarterturn.screen.state.Model;
-import quarterturn.screen.state.Naming;
+import quarterturn.screen.state.NamingKeys;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
@@ -29,7 +29,7 @@ final class KeysView {
     canvas.put(right, 1, "Keys of every step", Ink.STRONG);
     int other = 3;
     for (Command command : Command.values()) {
-      if (command == Command.LINE && !Naming.may(model)) {
+      if (command == Command.LINE && !NamingKeys.may(model)) {
         continue;
       }
       key(canvas, right, other++, command.both(), command.meaning());

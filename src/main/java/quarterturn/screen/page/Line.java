@@ -25,8 +25,13 @@ public record Line(String lead, Ink leadInk, int indent, String text, Ink ink) {
     return out;
   }
 
+  /** {@code text} wrapped into lines, lead and text in plain ink. */
+  public static List<Line> wrapped(String lead, String text, int width) {
+    return wrapped(lead, Ink.PLAIN, text, Ink.PLAIN, width);
+  }
+
   public static List<Line> wrapped(String text, int width) {
-    return wrapped("", Ink.PLAIN, text, Ink.PLAIN, width);
+    return wrapped("", text, width);
   }
 
   public static Line heading(String text) {

@@ -26,8 +26,7 @@ final class StageLines {
           Line.wrapped(
               mark + " " + stage.name() + name, Ink.PLAIN, words(stage, dates), Ink.STRONG, width));
       if (!stage.reading().isEmpty()) {
-        out.addAll(
-            Line.wrapped(" ".repeat(NAME + 2), Ink.PLAIN, stage.reading(), Ink.PLAIN, width));
+        out.addAll(Line.wrapped(" ".repeat(NAME + 2), stage.reading(), width));
       }
     }
     return out;

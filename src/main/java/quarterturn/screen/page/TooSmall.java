@@ -2,6 +2,7 @@ package quarterturn.screen.page;
 
 import java.util.List;
 import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 
 /** What is said when the terminal is too small to work in. */
@@ -30,9 +31,7 @@ public final class TooSmall {
                 + " or larger; 80 by 24 is comfortable.\n"
                 + "Or leave with Ctrl-C (all is saved) and start again with --plain.",
             Math.max(1, width - 2));
-    for (int i = 0; i < lines.size(); i++) {
-      canvas.put(1, i, lines.get(i));
-    }
+    canvas.paste(1, 0, Canvas.of(lines, width, Ink.PLAIN));
     return canvas;
   }
 }

@@ -10,7 +10,6 @@ import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Which;
 import quarterturn.screen.state.Turns;
 import quarterturn.screen.terminal.Canvas;
-import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Overview;
 import quarterturn.session.Overview.Entry;
 import quarterturn.unit.Bracket;
@@ -104,7 +103,7 @@ final class Trail {
     List<Line> out = new ArrayList<>();
     for (Entry entry : overview.trail()) {
       String when = WHEN.withZone(zone).format(entry.at());
-      out.addAll(Line.wrapped(when, Ink.PLAIN, " " + full(entry, overview), Ink.PLAIN, width));
+      out.addAll(Line.wrapped(when, " " + full(entry, overview), width));
     }
     if (out.isEmpty()) {
       out.addAll(Line.wrapped("No readings yet.", width));

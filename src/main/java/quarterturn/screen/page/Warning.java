@@ -41,8 +41,7 @@ final class Warning {
     List<Line> out = new ArrayList<>();
     String word = " " + hazard.word().name() + " ";
     out.addAll(Line.wrapped(word, Ink.SIGNAL, hazard.harm(), Ink.PLAIN, width));
-    out.addAll(
-        Line.wrapped(" ".repeat(word.length()), Ink.PLAIN, hazard.avoid(), Ink.PLAIN, width));
+    out.addAll(Line.wrapped(" ".repeat(word.length()), hazard.avoid(), width));
     return out;
   }
 }

@@ -30,7 +30,7 @@ public final class Readings {
     if (!draft.typing()) {
       return outside(model, draft, key);
     }
-    if (key == Key.Named.TAB && Naming.may(model)) {
+    if (key == Key.Named.TAB && NamingKeys.may(model)) {
       return new Next(model, new Effect.Complete(draft.field()));
     }
     if (key != Key.Named.ENTER) {
@@ -40,7 +40,7 @@ public final class Readings {
       return Next.send(model, answer(draft.field().text(), measure));
     } catch (NotUnderstoodException refused) {
       String why = String.valueOf(refused.getMessage());
-      return Naming.may(model)
+      return NamingKeys.may(model)
           ? new Next(model, new Effect.Named(draft.field().text(), why))
           : Next.show(model.saying(why));
     }

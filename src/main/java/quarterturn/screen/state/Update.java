@@ -24,7 +24,7 @@ public final class Update {
       return Next.show(model.scrolled(key == Key.Named.PAGE_DOWN ? PAGE : -PAGE));
     }
     Command command = Command.of(key, model.draft().typing());
-    if (command == null || (command == Command.LINE && !Naming.may(model))) {
+    if (command == null || (command == Command.LINE && !NamingKeys.may(model))) {
       return answering(model.saying(""), key);
     }
     return run(model, command);
@@ -64,7 +64,7 @@ public final class Update {
 
   private static Next answering(Model model, Key key) {
     if (model.draft() instanceof Draft.Naming naming) {
-      return Naming.key(model, naming, key);
+      return NamingKeys.key(model, naming, key);
     }
     Prompt.Cases<Next> cases =
         new Prompt.Cases<>(

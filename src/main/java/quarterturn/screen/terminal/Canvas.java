@@ -1,6 +1,7 @@
 package quarterturn.screen.terminal;
 
 import java.util.Arrays;
+import java.util.List;
 import org.jline.utils.WCWidth;
 import quarterturn.unit.Printable;
 
@@ -26,6 +27,15 @@ public final class Canvas {
     inks = new Ink[cells.length];
     Arrays.fill(cells, ' ');
     Arrays.fill(inks, Ink.PLAIN);
+  }
+
+  /** A canvas of these lines, as high as they are many. */
+  public static Canvas of(List<String> lines, int width, Ink ink) {
+    Canvas canvas = new Canvas(width, lines.size());
+    for (int i = 0; i < lines.size(); i++) {
+      canvas.put(0, i, lines.get(i), ink);
+    }
+    return canvas;
   }
 
   public int width() {
@@ -122,11 +132,11 @@ public final class Canvas {
     }
   }
 
-  /** This picture in ASCII. */
+  /** This canvas with a plain ASCII character in place of each that is drawn with. */
   public Canvas ascii() {
     Canvas out = new Canvas(width, height);
     for (int i = 0; i < cells.length; i++) {
-      out.cells[i] = cells[i] == TAIL ? ' ' : Ascii.twin(cells[i]);
+      out.cells[i] = cells[i] == TAIL ? ' ' : AsciiTwins.twin(cells[i]);
       out.inks[i] = inks[i];
     }
     out.cursorColumn = cursorColumn;

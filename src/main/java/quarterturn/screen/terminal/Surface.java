@@ -43,7 +43,7 @@ public final class Surface implements AutoCloseable {
   private static final String EXIT = "\u001b[0m\u001b[?25h\u001b[?1049l";
 
   private final Terminal terminal;
-  private final Gate gate;
+  private final GatedOutput gate;
   private final Attributes found;
   private final BridgeTerminal bridge;
   private final boolean unicode;
@@ -62,7 +62,7 @@ public final class Surface implements AutoCloseable {
 
   private Surface(Terminal terminal, Settings settings) throws IOException {
     this.terminal = terminal;
-    gate = new Gate(terminal.output());
+    gate = new GatedOutput(terminal.output());
     found = terminal.getAttributes();
     bridge = new BridgeTerminal(terminal, gate);
     unicode = settings.unicode() && terminal.encoding().equals(StandardCharsets.UTF_8);

@@ -60,7 +60,7 @@ public final class Wrap {
     return width < 1 ? "" : out.append('…').toString();
   }
 
-  /** The end of a line in at most {@code width} cells, after an ellipsis where it was cut. */
+  /** {@code text} cut to {@code width} cells at its front, so that its end is kept. */
   public static String cutFront(String text, int width) {
     if (Canvas.cells(text) <= width) {
       return text;

@@ -13,6 +13,7 @@ import quarterturn.screen.terminal.Key;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.BracketParser;
 import quarterturn.unit.Turn;
 
 class UpdateTest {
@@ -170,7 +171,7 @@ class UpdateTest {
     Model refused = after(model(Invented.MEASURE), "0.3x", "ENTER");
     assertThat(refused.message()).contains("0.30 passes 0.35 lifts");
     assertThat(effects(refused, "BACKSPACE", "ENTER"))
-        .containsExactly(send(new Answer.Measured(Bracket.around(0.3, 0.05))));
+        .containsExactly(send(new Answer.Measured(BracketParser.parse("0.3", 0.05))));
     assertThat(after(model(Invented.MEASURE), "ENTER").message()).isNotEmpty();
   }
 

@@ -5,8 +5,8 @@ import quarterturn.procedure.Role;
 import quarterturn.screen.terminal.Key;
 
 /** Keys while a technician types a line of readings and answers by their names. */
-public final class Naming {
-  private Naming() {}
+public final class NamingKeys {
+  private NamingKeys() {}
 
   static Next key(Model model, Draft.Naming draft, Key key) {
     if (key == Key.Named.ESC) {

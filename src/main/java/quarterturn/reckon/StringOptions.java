@@ -1,14 +1,32 @@
 package quarterturn.reckon;
 
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import quarterturn.craft.Scale;
 import quarterturn.craft.StringGauge;
+import quarterturn.unit.Frequency;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
+import quarterturn.unit.Note;
 import quarterturn.unit.UnitWeight;
 
-/** What a string is made of: weighed, plain, or a core under a wrap. */
-final class WireOptions {
+/**
+ * An open string on its scale: its note, and what it is made of: weighed, plain, or a core under a
+ * wrap.
+ */
+final class StringOptions {
+  @Mixin private ScaleOption scale = new ScaleOption();
+
+  @Option(
+      names = "--note",
+      required = true,
+      paramLabel = "NOTE",
+      description = "Of the open string, such as E1.")
+  private Note note = new Note(0);
+
+  @Mixin private TuningOptions tuning = new TuningOptions();
+
   @Option(
       names = "--unit-weight",
       paramLabel = "G_PER_M",
@@ -18,23 +36,35 @@ final class WireOptions {
   @Option(
       names = "--plain",
       paramLabel = "DIAMETER",
-      converter = Typing.Wire.class,
+      converter = Converters.Wire.class,
       description = "A plain steel string.")
   private @Nullable Length plain;
 
   @Option(
       names = "--wound",
       paramLabel = "DIAMETER",
-      converter = Typing.Wire.class,
+      converter = Converters.Wire.class,
       description = "A wound string over everything; with --core.")
   private @Nullable Length wound;
 
   @Option(
       names = "--core",
       paramLabel = "DIAMETER",
-      converter = Typing.Wire.class,
+      converter = Converters.Wire.class,
       description = "Its steel core.")
   private @Nullable Length core;
+
+  Scale scale() {
+    return scale.scale();
+  }
+
+  Note note() {
+    return note;
+  }
+
+  Frequency pitch() {
+    return tuning.temperament().of(note);
+  }
 
   /** Mass per length; a core alone says nothing of it. */
   UnitWeight weight() {
@@ -78,7 +108,7 @@ final class WireOptions {
     Length over = wound;
     Length inner = core;
     if (over != null && inner != null) {
-      return Given.by("--core", () -> StringGauge.wound(over, inner));
+      return Checked.by("--core", () -> StringGauge.wound(over, inner));
     }
     if (over != null) {
       throw new NotUnderstoodException("--core: is needed with --wound");

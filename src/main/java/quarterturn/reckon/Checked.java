@@ -5,8 +5,8 @@ import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
 
 /** What was given on the command line, held to what can be. */
-final class Given {
-  private Given() {}
+final class Checked {
+  private Checked() {}
 
   /** Builds a value; a refusal names the options it came from. */
   static <T> T by(String options, Supplier<T> value) {

@@ -5,7 +5,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
 /** Keeps the latest belief, since one prompt asks for it several times. It changes no answer. */
-final class Latest {
+final class LatestBelief {
   private final AtomicReference<@Nullable Entry> kept = new AtomicReference<>();
 
   private record Entry(Known known, List<Seen> story, Belief belief) {}

@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
-class GateTest {
+class GatedOutputTest {
   private final ByteArrayOutputStream terminal = new ByteArrayOutputStream();
-  private final Gate gate = new Gate(terminal);
+  private final GatedOutput gate = new GatedOutput(terminal);
 
-  private static void write(Gate gate, String text) throws IOException {
+  private static void write(GatedOutput gate, String text) throws IOException {
     gate.write(text.getBytes(StandardCharsets.US_ASCII));
   }
 

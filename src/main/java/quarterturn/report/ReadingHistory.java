@@ -21,11 +21,12 @@ import quarterturn.unit.Turn;
  * @param points what was read, oldest first
  * @param moves rod turns, oldest first
  */
-public record History(String instrument, List<Visit> visits, List<Point> points, List<Move> moves) {
+public record ReadingHistory(
+    String instrument, List<Visit> visits, List<Point> points, List<Move> moves) {
   /** The fret that action is compared at. */
   private static final int ACTION_AT = 12;
 
-  public History {
+  public ReadingHistory {
     visits = List.copyOf(visits);
     points = List.copyOf(points);
     moves = List.copyOf(moves);
@@ -103,7 +104,7 @@ public record History(String instrument, List<Visit> visits, List<Point> points,
    * @param sessions events by the session's name
    * @param turns every turn of its rod
    */
-  public static History of(
+  public static ReadingHistory of(
       String instrument, Map<String, List<Event>> sessions, List<Event.Past> turns) {
     List<Visit> visits = new ArrayList<>();
     List<Point> points = new ArrayList<>();
@@ -120,7 +121,7 @@ public record History(String instrument, List<Visit> visits, List<Point> points,
         });
     visits.sort(Comparator.comparing(Visit::began).thenComparing(Visit::session));
     points.sort(Comparator.comparing(Point::at));
-    return new History(
+    return new ReadingHistory(
         instrument,
         visits,
         points,

@@ -7,11 +7,11 @@ import java.io.OutputStream;
  * The way to the terminal. Once shut, drawing that is still under way in another thread goes
  * nowhere, so that nothing is drawn over a terminal that was given back.
  */
-final class Gate extends OutputStream {
+final class GatedOutput extends OutputStream {
   private final OutputStream out;
   private boolean open;
 
-  Gate(OutputStream out) {
+  GatedOutput(OutputStream out) {
     this.out = out;
   }
 

@@ -21,8 +21,8 @@ import quarterturn.unit.Turn;
 import quarterturn.unit.UnitWeight;
 
 /** How each unit is typed, in the words of its own parser. */
-final class Typing {
-  private Typing() {}
+final class Converters {
+  private Converters() {}
 
   static void teach(CommandLine line) {
     teach(line, Length.class, Length::parse);
