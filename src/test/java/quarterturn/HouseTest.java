@@ -47,6 +47,8 @@ class HouseTest {
           "procedure.bench",
           "procedure.read",
           "procedure.check",
+          "procedure.check.proof",
+          "procedure.check.turn",
           "procedure.check.walk",
           "session.engine",
           "session.journal",

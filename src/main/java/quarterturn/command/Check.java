@@ -61,7 +61,7 @@ final class Check {
 
   private static Report rules(List<Fault> faults) {
     return new Report(
-        faults, faults.stream().noneMatch(fault -> fault.rule().equals(Slip.NOT_YAML.rule())));
+        faults, faults.stream().noneMatch(fault -> fault.rule().equals(Slip.NOT_YAML.word())));
   }
 
   /** The same finding has the same, whatever way its file was named. */

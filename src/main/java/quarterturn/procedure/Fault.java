@@ -28,7 +28,7 @@ public record Fault(
 
   /** A fault shown without its source line. */
   public static Fault of(Slip slip, Mark mark, String wrong, String mend) {
-    return new Fault(slip.rule(), mark, wrong, mend, "", 0, List.of());
+    return new Fault(slip.word(), mark, wrong, mend, "", 0, List.of());
   }
 
   /**

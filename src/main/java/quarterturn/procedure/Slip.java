@@ -1,31 +1,22 @@
 package quarterturn.procedure;
 
+import quarterturn.unit.Worded;
+
 /** What can be wrong with a file as it is read, by the id of the rule that it breaks. */
-public enum Slip {
-  NOT_YAML("not-yaml"),
-  CONTROL_CHARACTER("control-character"),
-  UNKNOWN_KEY("unknown-key"),
-  MISSING_KEY("missing-key"),
-  UNKNOWN_WORD("unknown-word"),
-  UNKNOWN_ID("unknown-id"),
-  BAD_ID("bad-id"),
-  BAD_VALUE("bad-value"),
-  BAD_BLANK("bad-blank"),
-  BAD_CONDITION("bad-condition"),
-  WAY_ON("way-on"),
-  OPEN_BRANCHES("open-branches"),
-  OVER_LIMIT("over-limit"),
-  CALL_CIRCLE("call-circle"),
-  NO_BEGINNER_TEXT("no-beginner-text");
-
-  private final String rule;
-
-  Slip(String rule) {
-    this.rule = rule;
-  }
-
-  /** The id of the rule. */
-  public String rule() {
-    return rule;
-  }
+public enum Slip implements Worded {
+  NOT_YAML,
+  CONTROL_CHARACTER,
+  UNKNOWN_KEY,
+  MISSING_KEY,
+  UNKNOWN_WORD,
+  UNKNOWN_ID,
+  BAD_ID,
+  BAD_VALUE,
+  BAD_BLANK,
+  BAD_CONDITION,
+  WAY_ON,
+  OPEN_BRANCHES,
+  OVER_LIMIT,
+  CALL_CIRCLE,
+  NO_BEGINNER_TEXT
 }

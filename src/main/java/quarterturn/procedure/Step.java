@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Turn;
+import quarterturn.unit.Worded;
 
 /** One step of a procedure: it does one thing and has an id. */
 public sealed interface Step {
@@ -275,23 +276,13 @@ public sealed interface Step {
   }
 
   /** What a {@link Compute} works out. */
-  enum Calculation {
+  enum Calculation implements Worded {
     /** The reading against the window, and the turn it asks for. */
-    ADVICE("advice"),
+    ADVICE,
     /** What the neck did after the last turn. */
-    RESPONSE("response"),
+    RESPONSE,
     /** The lowest string against the highest, or one reading against the one before it. */
-    COMPARISON("comparison");
-
-    private final String word;
-
-    Calculation(String word) {
-      this.word = word;
-    }
-
-    public String word() {
-      return word;
-    }
+    COMPARISON
   }
 
   /** A turn of the truss rod. */

@@ -6,7 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Radius;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Aim;
+import quarterturn.procedure.kind.Aim;
 import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Ends;
 import quarterturn.procedure.kind.Kind;

@@ -2,6 +2,9 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
+import quarterturn.procedure.check.proof.Findings;
+import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.check.walk.Domain;
 import quarterturn.procedure.check.walk.Reachability;
 

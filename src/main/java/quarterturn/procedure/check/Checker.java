@@ -9,6 +9,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.check.proof.Proof;
 import quarterturn.procedure.check.walk.Calls;
 import quarterturn.procedure.check.walk.Walks;
 import quarterturn.procedure.read.Loaded;
@@ -30,7 +31,7 @@ public final class Checker {
       Loaded loaded = shelf.open(procedure);
       return new Report(check(loaded, List.of(loaded.library().main().id()), walks), true);
     } catch (UnreadableException e) {
-      boolean readable = e.faults().stream().noneMatch(f -> f.rule().equals(Slip.NOT_YAML.rule()));
+      boolean readable = e.faults().stream().noneMatch(f -> f.rule().equals(Slip.NOT_YAML.word()));
       return new Report(e.faults(), readable);
     }
   }

@@ -3,31 +3,31 @@ package quarterturn.procedure.check;
 import java.util.Set;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.bench.Freshness;
+import quarterturn.procedure.check.proof.Findings;
+import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.check.walk.Uses;
 import quarterturn.procedure.kind.Quantity;
 
 /** No reading is used before it was asked for. */
 final class EarlyReading {
   static final Rule RULE =
-      new Rule(
+      Rule.ofSteps(
           "early-reading",
           "A reading is asked for before anything rests on it.",
           EarlyReading::prove);
 
   private EarlyReading() {}
 
-  private static void prove(Proof proof, Findings found) {
-    for (Step step : proof.steps().values()) {
-      Set<Quantity> used = step instanceof Step.TurnRod ? Set.of() : Uses.of(step);
-      for (Quantity quantity : used) {
-        String wrong = " rests on " + quantity.word() + ", which nobody was asked for yet";
-        proof
-            .nearest(step, at -> at.held(quantity) == Freshness.NEVER)
-            .ifPresent(
-                node ->
-                    found.add(
-                        node, step.id() + wrong, "measure it before, or name it under needs"));
-      }
+  private static void prove(Proof proof, Step step, Findings found) {
+    Set<Quantity> used = step instanceof Step.TurnRod ? Set.of() : Uses.of(step);
+    for (Quantity quantity : used) {
+      String wrong = " rests on " + quantity.word() + ", which nobody was asked for yet";
+      proof
+          .nearest(step, at -> at.held(quantity) == Freshness.NEVER)
+          .ifPresent(
+              node ->
+                  found.add(node, step.id() + wrong, "measure it before, or name it under needs"));
     }
   }
 }

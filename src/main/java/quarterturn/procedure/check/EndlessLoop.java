@@ -3,6 +3,9 @@ package quarterturn.procedure.check;
 import java.util.ArrayList;
 import java.util.List;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.proof.Findings;
+import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.check.walk.FlowGraph;
 import quarterturn.procedure.check.walk.Loops;
 

@@ -2,25 +2,26 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.proof.Findings;
+import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.check.walk.Reachability;
 
 /** No end leaves the instrument apart. */
 final class LeftApart {
   static final Rule RULE =
-      new Rule(
+      Rule.ofSteps(
           "left-apart",
           "A procedure does not end as done with the neck loose in its pocket or the strings slack.",
           LeftApart::prove);
 
   private LeftApart() {}
 
-  private static void prove(Proof proof, Findings found) {
-    for (Step step : proof.steps().values()) {
-      if (step instanceof Step.Done) {
-        for (Reachability.Node node : proof.paths().at(step.id())) {
-          apart(node, Fact.DETUNED, "the strings slack", Fact.AT_PITCH, found);
-          apart(node, Fact.NECK_LOOSE, "the neck loose in its pocket", Fact.NECK_FAST, found);
-        }
+  private static void prove(Proof proof, Step step, Findings found) {
+    if (step instanceof Step.Done) {
+      for (Reachability.Node node : proof.paths().at(step.id())) {
+        apart(node, Fact.DETUNED, "the strings slack", Fact.AT_PITCH, found);
+        apart(node, Fact.NECK_LOOSE, "the neck loose in its pocket", Fact.NECK_FAST, found);
       }
     }
   }

@@ -4,6 +4,9 @@ import java.util.Arrays;
 import java.util.stream.Collectors;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.proof.Findings;
+import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.check.walk.Fan;
 
 /** Nothing is left over. */
@@ -11,22 +14,20 @@ final class LeftOver {
   private static final int MOST = 3;
 
   static final Rule RULE =
-      new Rule(
+      Rule.ofSteps(
           "left-over",
           "Every branch says when it is taken; nothing is left to otherwise.",
           LeftOver::prove);
 
   private LeftOver() {}
 
-  private static void prove(Proof proof, Findings found) {
-    for (Step step : proof.steps().values()) {
-      Branch.Fork fork = step.fork();
-      if (fork != null && !fork.branches().isEmpty() && fork.otherwise() != null) {
-        found.add(
-            step,
-            "otherwise of " + step.id() + " takes whatever was forgotten",
-            "say it with when" + cases(proof, step));
-      }
+  private static void prove(Proof proof, Step step, Findings found) {
+    Branch.Fork fork = step.fork();
+    if (fork != null && !fork.branches().isEmpty() && fork.otherwise() != null) {
+      found.add(
+          step,
+          "otherwise of " + step.id() + " takes whatever was forgotten",
+          "say it with when" + cases(proof, step));
     }
   }
 

@@ -2,31 +2,32 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.proof.Findings;
+import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.proof.Rule;
 
 /** A hazard stands right before its step. */
 final class MissingHazard {
   static final Rule RULE =
-      new Rule(
+      Rule.ofSteps(
           "missing-hazard",
           "A step shows each hazard that goes with what it does or says.",
           MissingHazard::prove);
 
   private MissingHazard() {}
 
-  private static void prove(Proof proof, Findings found) {
-    for (Step step : proof.steps().values()) {
-      Dangers dangers = new Dangers(step);
-      for (Hazard hazard : proof.library().hazards().values()) {
-        String why = dangers.of(hazard);
-        boolean shown = step.words().hazards().contains(hazard.id());
-        boolean turning =
-            step instanceof Step.TurnRod && proof.limits().turnHazards().contains(hazard.id());
-        if (why != null && !shown && !turning) {
-          found.add(
-              step,
-              step.id() + " does not show the hazard " + hazard.id() + ", which goes with " + why,
-              "add it to the hazards of this very step: hazards: [" + hazard.id() + "]");
-        }
+  private static void prove(Proof proof, Step step, Findings found) {
+    Dangers dangers = new Dangers(step);
+    for (Hazard hazard : proof.library().hazards().values()) {
+      String why = dangers.of(hazard);
+      boolean shown = step.words().hazards().contains(hazard.id());
+      boolean turning =
+          step instanceof Step.TurnRod && proof.limits().turnHazards().contains(hazard.id());
+      if (why != null && !shown && !turning) {
+        found.add(
+            step,
+            step.id() + " does not show the hazard " + hazard.id() + ", which goes with " + why,
+            "add it to the hazards of this very step: hazards: [" + hazard.id() + "]");
       }
     }
   }

@@ -2,25 +2,26 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.proof.Findings;
+import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.check.walk.Fan;
 import quarterturn.procedure.check.walk.Reachability;
 
 /** A step's words are true when they are read. */
 final class NotAsExpected {
   static final Rule RULE =
-      new Rule(
+      Rule.ofSteps(
           "not-as-expected",
           "What a step expects holds on every way that leads to it.",
           NotAsExpected::prove);
 
   private NotAsExpected() {}
 
-  private static void prove(Proof proof, Findings found) {
-    for (Step step : proof.steps().values()) {
-      Condition expects = step.words().expects();
-      if (expects != null) {
-        expects(proof, step, proof.paths().expected(step, expects), found);
-      }
+  private static void prove(Proof proof, Step step, Findings found) {
+    Condition expects = step.words().expects();
+    if (expects != null) {
+      expects(proof, step, proof.paths().expected(step, expects), found);
     }
   }
 

@@ -1,5 +1,8 @@
 package quarterturn.procedure.check;
 
+import quarterturn.procedure.check.proof.Findings;
+import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.check.walk.Fan;
 import quarterturn.procedure.check.walk.Reachability;
 

@@ -3,6 +3,15 @@ package quarterturn.procedure.check;
 import java.util.List;
 import java.util.stream.Stream;
 import quarterturn.procedure.Slip;
+import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.turn.OverLimit;
+import quarterturn.procedure.check.turn.TurnAfterTurn;
+import quarterturn.procedure.check.turn.TurnDay;
+import quarterturn.procedure.check.turn.TurnDetuned;
+import quarterturn.procedure.check.turn.TurnDirection;
+import quarterturn.procedure.check.turn.TurnHazards;
+import quarterturn.procedure.check.turn.TurnNeeds;
+import quarterturn.procedure.check.turn.TurnReading;
 
 /** All the rules, in the order in which they are explained. */
 final class Rules {

@@ -2,24 +2,25 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.proof.Findings;
+import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.check.walk.Reachability;
 import quarterturn.procedure.kind.Quantity;
 
 /** A reading is taken so that it counts. */
 final class UncountedReading {
   static final Rule RULE =
-      new Rule(
+      Rule.ofSteps(
           "uncounted-reading",
           "A string is read at pitch, and relief only once the neck has settled.",
           UncountedReading::prove);
 
   private UncountedReading() {}
 
-  private static void prove(Proof proof, Findings found) {
-    for (Step step : proof.steps().values()) {
-      if (step instanceof Step.Measure measure && measure.quantity().onString()) {
-        proof.paths().at(step.id()).forEach(node -> counts(proof, measure, node, found));
-      }
+  private static void prove(Proof proof, Step step, Findings found) {
+    if (step instanceof Step.Measure measure && measure.quantity().onString()) {
+      proof.paths().at(step.id()).forEach(node -> counts(proof, measure, node, found));
     }
   }
 

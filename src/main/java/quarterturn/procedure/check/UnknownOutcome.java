@@ -6,29 +6,30 @@ import java.util.Map;
 import java.util.Set;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.proof.Findings;
+import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.check.walk.Frame;
 
 /** A call can end as its branches say. */
 final class UnknownOutcome {
   static final Rule RULE =
-      new Rule(
+      Rule.ofSteps(
           "unknown-outcome",
           "A branch on a call names outcomes that the called procedure has.",
           UnknownOutcome::prove);
 
   private UnknownOutcome() {}
 
-  private static void prove(Proof proof, Findings found) {
-    for (Step step : proof.steps().values()) {
-      for (Condition condition : Frame.conditions(step)) {
-        unknown(proof, condition)
-            .forEach(
-                (call, outcomes) ->
-                    found.add(
-                        step,
-                        call.procedure() + " never ends as " + String.join(", ", outcomes),
-                        "Allowed: " + String.join(", ", proof.paths().frame().outcomes(call))));
-      }
+  private static void prove(Proof proof, Step step, Findings found) {
+    for (Condition condition : Frame.conditions(step)) {
+      unknown(proof, condition)
+          .forEach(
+              (call, outcomes) ->
+                  found.add(
+                      step,
+                      call.procedure() + " never ends as " + String.join(", ", outcomes),
+                      "Allowed: " + String.join(", ", proof.paths().frame().outcomes(call))));
     }
   }
 

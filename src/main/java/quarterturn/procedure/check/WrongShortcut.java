@@ -3,24 +3,25 @@ package quarterturn.procedure.check;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.proof.Findings;
+import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.proof.Rule;
 
 /** A technician's short path leaves nothing out that matters. */
 final class WrongShortcut {
   static final Rule RULE =
-      new Rule(
+      Rule.ofSteps(
           "wrong-shortcut",
           "On a technician's short path nothing is skipped that does, warns of or guards something.",
           WrongShortcut::prove);
 
   private WrongShortcut() {}
 
-  private static void prove(Proof proof, Findings found) {
-    for (Step step : proof.steps().values()) {
-      Shortcut shortcut = step.words().shortcut();
-      String wrong = shortcut == null ? null : wrong(step, shortcut);
-      if (wrong != null) {
-        found.add(step, step.id() + " " + wrong, "take its short out, or mend that");
-      }
+  private static void prove(Proof proof, Step step, Findings found) {
+    Shortcut shortcut = step.words().shortcut();
+    String wrong = shortcut == null ? null : wrong(step, shortcut);
+    if (wrong != null) {
+      found.add(step, step.id() + " " + wrong, "take its short out, or mend that");
     }
   }
 

@@ -38,7 +38,7 @@ final class Faults {
 
   void add(Slip slip, Mark mark, String wrong, String mend) {
     if (found.size() < MOST) {
-      found.add(source.fault(slip.rule(), mark, wrong, mend, List.of()));
+      found.add(source.fault(slip.word(), mark, wrong, mend, List.of()));
     } else {
       more++;
     }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Blank;
 import quarterturn.procedure.Fact;
@@ -87,10 +86,7 @@ final class SchemaKeys {
       case "gauge" -> amount("The gauge's step with its unit: 0.05 mm.", "^\\S.*" + UNIT + "$");
       case "plausible" ->
           amount("The range of what can be true: 0..3 mm.", "^\\S.*\\.\\..*\\S\\s*" + UNIT + "$");
-      case "calculation" ->
-          word(
-              "What is worked out.",
-              Stream.of(Step.Calculation.values()).map(Step.Calculation::word).toList());
+      case "calculation" -> word("What is worked out.", Step.Calculation.values());
       case "amount" ->
           amount(
               "How far: advised, undo, or for example tighten 1/8 turn.",
@@ -170,14 +166,10 @@ final class SchemaKeys {
   }
 
   private static ObjectNode word(String description, Worded... all) {
-    return word(description, Worded.words(all));
-  }
-
-  private static ObjectNode word(String description, List<String> all) {
     ObjectNode schema = NODES.objectNode();
     schema.put("description", description);
     ArrayNode words = schema.putArray("enum");
-    all.forEach(words::add);
+    Worded.words(all).forEach(words::add);
     return schema;
   }
 

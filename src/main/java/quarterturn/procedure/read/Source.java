@@ -76,7 +76,7 @@ public final class Source {
           String.format(
               "the byte 0x%02X does not belong to UTF-8 text", bytes[in.position()] & 0xFF);
       Mark end = source.mark(source.text.length);
-      String rule = Slip.NOT_YAML.rule();
+      String rule = Slip.NOT_YAML.word();
       throw new UnreadableException(
           List.of(source.fault(rule, end, wrong, "Save the file as UTF-8", List.of())));
     }

@@ -1,7 +1,7 @@
 package quarterturn.session.store;
 
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Aim;
+import quarterturn.procedure.kind.Aim;
 
 /** A fact of an instrument that can be typed, kept and shown, in the order it is asked for. */
 public enum Trait {

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import quarterturn.procedure.Fault;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.read.Shelf;
 
 /**

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Slip;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.read.Shelf;
 
 class RulesTest {
@@ -53,9 +54,9 @@ class RulesTest {
   /** What depends on all the branches of a step, or on the limits, is explained with the walk. */
   @Test
   void whateverTheReaderRefusesIsARule() {
-    Set<String> unexplained = new TreeSet<>(Arrays.stream(Slip.values()).map(Slip::rule).toList());
+    Set<String> unexplained = new TreeSet<>(Arrays.stream(Slip.values()).map(Slip::word).toList());
     Rules.ALL.forEach(rule -> unexplained.remove(rule.id()));
-    assertThat(Set.of(Slip.OPEN_BRANCHES.rule(), Slip.OVER_LIMIT.rule()))
+    assertThat(Set.of(Slip.OPEN_BRANCHES.word(), Slip.OVER_LIMIT.word()))
         .containsAtLeastElementsIn(unexplained);
   }
 }

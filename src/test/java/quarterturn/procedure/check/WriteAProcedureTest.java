@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Fault;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.read.Shelf;
 
 /** What procedures/README.md says of the rules is what the rules themselves say and show. */

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
-import quarterturn.procedure.Aim;
+import quarterturn.procedure.kind.Aim;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.session.Instrument;
 import quarterturn.session.InventedInstruments;

@@ -7,7 +7,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
@@ -240,13 +239,5 @@ public final class Reachability {
       }
     }
     return loose;
-  }
-
-  /** The steps that were reached. */
-  public Set<String> reached() {
-    return spots.values().stream()
-        .filter(spot -> !spot.nodes().isEmpty())
-        .map(spot -> spot.step().id())
-        .collect(Collectors.toSet());
   }
 }

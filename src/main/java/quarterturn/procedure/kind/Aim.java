@@ -1,4 +1,4 @@
-package quarterturn.procedure;
+package quarterturn.procedure.kind;
 
 import java.util.Locale;
 import java.util.regex.Matcher;

@@ -1,4 +1,4 @@
-package quarterturn.procedure;
+package quarterturn.procedure.kind;
 
 import quarterturn.unit.Worded;
 

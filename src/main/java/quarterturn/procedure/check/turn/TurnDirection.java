@@ -1,40 +1,40 @@
-package quarterturn.procedure.check;
+package quarterturn.procedure.check.turn;
 
 import quarterturn.procedure.Cell;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
 import quarterturn.procedure.bench.Freshness;
+import quarterturn.procedure.check.proof.Findings;
+import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.check.walk.CellWords;
 import quarterturn.procedure.check.walk.Domain;
 import quarterturn.procedure.check.walk.Frame;
-import quarterturn.procedure.check.walk.Turning;
 import quarterturn.procedure.kind.Quantity;
 
 /** A turn has a known direction. */
-final class TurnDirection {
-  static final Rule RULE =
-      new Rule(
+public final class TurnDirection {
+  public static final Rule RULE =
+      Turning.rule(
           "turn-direction",
           "A turn comes only where the reading says which way: not within the window, and not where it leans nowhere.",
           TurnDirection::prove);
 
   private TurnDirection() {}
 
-  private static void prove(Proof proof, Findings found) {
+  private static void prove(Proof proof, Turning turning, Findings found) {
     int relief = proof.paths().frame().index(new Subject.Reading(Quantity.RELIEF));
-    for (Turning turning : proof.turns()) {
-      if (relief >= 0 && turning.relief() == Freshness.FRESH) {
-        Domain domain = proof.paths().frame().domains().get(relief);
-        int open = turning.node().at().mask(relief) & ~known(domain, turning);
-        if (open != 0) {
-          Cell cell = domain.cells().get(Integer.numberOfTrailingZeros(open));
-          found.add(
-              turning.node(),
-              turning + " has no direction for: " + CellWords.of(domain.subject(), cell),
-              turning.undoes()
-                  ? "let only a turn that was made be taken back"
-                  : "let only readings below or above the window, or leaning so, lead to it");
-        }
+    if (relief >= 0 && turning.relief() == Freshness.FRESH) {
+      Domain domain = proof.paths().frame().domains().get(relief);
+      int open = turning.node().at().mask(relief) & ~known(domain, turning);
+      if (open != 0) {
+        Cell cell = domain.cells().get(Integer.numberOfTrailingZeros(open));
+        found.add(
+            turning.node(),
+            turning + " has no direction for: " + CellWords.of(domain.subject(), cell),
+            turning.undoes()
+                ? "let only a turn that was made be taken back"
+                : "let only readings below or above the window, or leaning so, lead to it");
       }
     }
   }

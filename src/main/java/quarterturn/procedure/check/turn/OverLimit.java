@@ -1,39 +1,40 @@
-package quarterturn.procedure.check;
+package quarterturn.procedure.check.turn;
 
 import quarterturn.procedure.Cell;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.proof.Findings;
+import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.check.walk.Frame;
 import quarterturn.unit.Turn;
 
 /** No limit lies above policy. */
-final class OverLimit {
-  static final Rule RULE =
-      new Rule(
+public final class OverLimit {
+  public static final Rule RULE =
+      Rule.ofSteps(
           "over-limit",
           "No turn, rest, settling or count goes beyond safety/limits.yaml.",
           OverLimit::prove);
 
   private OverLimit() {}
 
-  private static void prove(Proof proof, Findings found) {
+  private static void prove(Proof proof, Step step, Findings found) {
     Limits limits = proof.limits();
-    for (Step step : proof.steps().values()) {
-      if (step instanceof Step.TurnRod turn) {
-        most(found, turn, "a turn of " + turn.limit(), turn.limit(), limits.perReading());
-        if (turn.amount() instanceof Step.Amount.Fixed fixed) {
-          Turn size = fixed.turn().size();
-          most(found, turn, "a first turn of " + size, size, limits.firstMove());
-        }
+    if (step instanceof Step.TurnRod turn) {
+      most(found, turn, "a turn of " + turn.limit(), turn.limit(), limits.perReading());
+      if (turn.amount() instanceof Step.Amount.Fixed fixed) {
+        Turn size = fixed.turn().size();
+        most(found, turn, "a first turn of " + size, size, limits.firstMove());
       }
-      if (step instanceof Step.Wait wait) {
-        wait(found, wait, limits);
-      }
-      for (Condition condition : Frame.conditions(step)) {
-        condition.atoms().forEach(atom -> condition(found, step, atom, limits));
-      }
+    }
+    if (step instanceof Step.Wait wait) {
+      wait(found, wait, limits);
+    }
+    for (Condition condition : Frame.conditions(step)) {
+      condition.atoms().forEach(atom -> condition(found, step, atom, limits));
     }
   }
 

@@ -1,4 +1,4 @@
-package quarterturn.procedure.check;
+package quarterturn.procedure.check.proof;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -14,7 +14,7 @@ import quarterturn.procedure.check.walk.Reachability;
 import quarterturn.procedure.read.Loaded;
 
 /** Where one procedure breaks one rule, as far as was found. */
-final class Findings {
+public final class Findings {
   /** More of the same at one place only hides the rest. */
   private static final int MOST = 3;
 
@@ -32,19 +32,19 @@ final class Findings {
   }
 
   /** Adds what is wrong with a step, whichever way leads to it. */
-  void add(Step step, String wrong, String mend) {
+  public void add(Step step, String wrong, String mend) {
     add(step.mark(), wrong, mend, List.of());
   }
 
   /** Adds what is wrong with a step on the way to a node of it. */
-  void add(Reachability.Node node, String wrong, String mend) {
+  public void add(Reachability.Node node, String wrong, String mend) {
     // The walk may have been made of the same bytes in another file.
     Mark mark = proof.procedure().step(node.step().id()).mark();
     add(mark, wrong, mend, proof.paths().way(node));
   }
 
   /** Adds a finding, unless the same is said of the place already. */
-  void add(Mark mark, String wrong, String mend, List<String> way) {
+  public void add(Mark mark, String wrong, String mend, List<String> way) {
     if (seen.add(List.of(mark, wrong)) && places.merge(mark, 1, Integer::sum) <= MOST) {
       String said = mend.substring(0, 1).toUpperCase(Locale.ROOT) + mend.substring(1);
       all.add(loaded.fault(rule, mark, wrong, said, way));

@@ -1,31 +1,31 @@
-package quarterturn.procedure.check;
+package quarterturn.procedure.check.turn;
 
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
+import quarterturn.procedure.check.proof.Findings;
+import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.proof.Rule;
 import quarterturn.procedure.check.walk.Frame;
-import quarterturn.procedure.check.walk.Turning;
 import quarterturn.procedure.kind.Quantity;
 
 /** A rod is tightened with its strings slack. */
-final class TurnDetuned {
-  static final Rule RULE =
-      new Rule(
+public final class TurnDetuned {
+  public static final Rule RULE =
+      Turning.rule(
           "turn-detuned",
           "Before the rod is tightened, or a turn is taken back, the strings are slackened on every way.",
           TurnDetuned::prove);
 
   private TurnDetuned() {}
 
-  private static void prove(Proof proof, Findings found) {
-    for (Turning turning : proof.turns()) {
-      if (mayTighten(proof, turning)) {
-        for (Fact need : turning.missing(proof.limits().tightenNeeds())) {
-          found.add(
-              turning.node(),
-              turning + " may tighten the rod before " + need.meaning(),
-              "let a step that establishes " + need.word() + " come first on this way");
-        }
+  private static void prove(Proof proof, Turning turning, Findings found) {
+    if (mayTighten(proof, turning)) {
+      for (Fact need : turning.missing(proof.limits().tightenNeeds())) {
+        found.add(
+            turning.node(),
+            turning + " may tighten the rod before " + need.meaning(),
+            "let a step that establishes " + need.word() + " come first on this way");
       }
     }
   }
