@@ -27,11 +27,6 @@ public record Hazard(
     return SPACE.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ");
   }
 
-  /** One that can go with anything. */
-  public Hazard(String id, Word word, String harm, String avoid) {
-    this(id, word, harm, avoid, List.of(), List.of());
-  }
-
   /** Whether it says what it goes with. */
   public boolean bound() {
     return !with.isEmpty() || !words.isEmpty();

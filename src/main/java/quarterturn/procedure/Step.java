@@ -131,11 +131,6 @@ public sealed interface Step {
       @Nullable String changes,
       Branch.Fork then)
       implements Forked, Passing {
-    /** One that changes nothing of the instrument. */
-    public Tell(String id, Words words, Mark mark, Set<Fact> establishes, Branch.Fork then) {
-      this(id, words, mark, establishes, null, then);
-    }
-
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.tell().apply(this);
@@ -155,11 +150,6 @@ public sealed interface Step {
       @Nullable String gives,
       @Nullable Recorded records)
       implements Still, Unforked {
-    /** One that gives no verdict and whose answer the program does not ask for again. */
-    public Choose(String id, Words words, Mark mark, List<Option> options) {
-      this(id, words, mark, options, null, null);
-    }
-
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.choose().apply(this);
@@ -177,12 +167,7 @@ public sealed interface Step {
    * @param changes the change to the instrument that it tells of, or null
    */
   record Option(
-      String id, String label, Set<Fact> establishes, @Nullable String changes, String go) {
-    /** One that tells of no change. */
-    public Option(String id, String label, Set<Fact> establishes, String go) {
-      this(id, label, establishes, null, go);
-    }
-  }
+      String id, String label, Set<Fact> establishes, @Nullable String changes, String go) {}
 
   /** Something to be written down in words, one line. */
   record Note(String id, Words words, Mark mark, @Nullable Recorded records, String go)

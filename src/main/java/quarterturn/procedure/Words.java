@@ -33,33 +33,14 @@ public record Words(
     hazards = List.copyOf(hazards);
   }
 
-  /** Words of a step that everybody goes through. */
-  public Words(
-      String part,
-      String text,
-      @Nullable String brief,
-      @Nullable String why,
-      List<LessonQuestion> ask,
-      List<String> hazards,
-      boolean neverSkip,
-      @Nullable Picture picture,
-      @Nullable Condition expects) {
-    this(part, text, brief, why, ask, hazards, neverSkip, picture, expects, null);
-  }
-
   /** The same, with what becomes of it on a technician's short path. */
   public Words with(@Nullable Shortcut how) {
     return new Words(part, text, brief, why, ask, hazards, neverSkip, picture, expects, how);
   }
 
-  /** Words that ask, warn of and expect nothing. */
-  public static Words plain(String part, String text) {
-    return new Words(part, text, null, null, List.of(), List.of(), false, null, null);
-  }
-
   /** Words of a step that says nothing. */
   public static Words silent(String part, @Nullable Condition expects) {
-    return new Words(part, "", null, null, List.of(), List.of(), false, null, expects);
+    return new Words(part, "", null, null, List.of(), List.of(), false, null, expects, null);
   }
 
   /** The wording for {@code role}. */

@@ -18,7 +18,7 @@ import quarterturn.unit.Turn;
 
 class GoodFilesTest {
   private static Procedure everyStep() throws UnreadableException {
-    return ProcedureReader.read(
+    return Readings.procedure(
         "every-step.yaml", Readings.bytes("good/every-step.yaml"), Readings.HAZARDS);
   }
 
@@ -61,8 +61,8 @@ class GoodFilesTest {
     String text =
         "{procedure: a, revision: 1, title: A, purpose: A, tools: [], begin: e, retune: e, reread:"
             + " e, steps: [{part: P}, {done: e, text: E, outcome: e}]}";
-    Procedure one = ProcedureReader.read("a", Readings.utf8(text), Set.of());
-    Procedure other = ProcedureReader.read("a", Readings.utf8(text + " "), Set.of());
+    Procedure one = Readings.procedure("a", Readings.utf8(text), List.of());
+    Procedure other = Readings.procedure("a", Readings.utf8(text + " "), List.of());
     assertThat(one.digest()).matches("[0-9a-f]{64}");
     assertThat(other.digest()).isNotEqualTo(one.digest());
     // FIPS 180-2, appendix B.1.
@@ -98,6 +98,7 @@ class GoodFilesTest {
                 Readings.HAZARDS,
                 true,
                 Picture.HOLD,
+                null,
                 null));
     assertThat(everyStep().step("tune").words().text())
         .isEqualTo("Bring every string to pitch.\n\nPlay each one.");
@@ -159,8 +160,8 @@ class GoodFilesTest {
     Step.Choose choose = (Step.Choose) everyStep().step("rod-place");
     assertThat(choose.options())
         .containsExactly(
-            new Step.Option("headstock", "At the headstock", Set.of(Fact.ROD_IDENTIFIED), "tune"),
-            new Step.Option("pocket", "In the pocket", Set.of(), "stop"))
+            new Step.Option("headstock", "At the headstock", Set.of(Fact.ROD_IDENTIFIED), null, "tune"),
+            new Step.Option("pocket", "In the pocket", Set.of(), null, "stop"))
         .inOrder();
   }
 }

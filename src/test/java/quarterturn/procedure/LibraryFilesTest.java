@@ -11,9 +11,6 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
-import quarterturn.procedure.read.HazardsReader;
-import quarterturn.procedure.read.KindsReader;
-import quarterturn.procedure.read.LimitsReader;
 import quarterturn.procedure.read.Readings;
 import quarterturn.unit.Turn;
 
@@ -51,7 +48,7 @@ public class LibraryFilesTest {
 
   @Test
   void aKind() throws UnreadableException {
-    Map<String, Kind> kinds = KindsReader.read("kinds.yaml", Readings.utf8(KINDS));
+    Map<String, Kind> kinds = Readings.kinds("kinds.yaml", Readings.utf8(KINDS));
     assertThat(kinds.keySet()).containsExactly("invented-bass");
     Kind kind = kinds.values().iterator().next();
     // Inches to millimetres by definition: 25.4.
@@ -70,20 +67,20 @@ public class LibraryFilesTest {
 
   @Test
   void hazardsKeepTheirOrder() throws UnreadableException {
-    Map<String, Hazard> hazards = HazardsReader.read("hazards.yaml", Readings.utf8(HAZARDS));
+    Map<String, Hazard> hazards = Readings.hazards("hazards.yaml", Readings.utf8(HAZARDS));
     assertThat(hazards.values())
         .containsExactly(
             new Hazard(
-                "string-break", Hazard.Word.WARNING, "A string can break.", "Wear eye protection."),
+                "string-break", Hazard.Word.WARNING, "A string can break.", "Wear eye protection.", List.of(), List.of()),
             new Hazard(
-                "key-slips", Hazard.Word.NOTICE, "The key can slip.", "Seat it to full depth."))
+                "key-slips", Hazard.Word.NOTICE, "The key can slip.", "Seat it to full depth.", List.of(), List.of()))
         .inOrder();
   }
 
   /** The values are our policy on common practice, no source. */
   @Test
   void theLimitsThatComeWithTheProgram() throws UnreadableException {
-    Limits limits = LimitsReader.read("limits.yaml", Readings.bytes("/safety/limits.yaml"));
+    Limits limits = Readings.limits("limits.yaml", Readings.bytes("/safety/limits.yaml"));
     assertThat(limits)
         .isEqualTo(
             new Limits(

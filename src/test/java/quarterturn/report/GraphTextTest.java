@@ -14,7 +14,7 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.Ways;
-import quarterturn.procedure.read.ProcedureReader;
+import quarterturn.procedure.read.Readings;
 import quarterturn.procedure.read.Shelf;
 
 /** A procedure drawn as text. */
@@ -86,7 +86,7 @@ class GraphTextTest {
       """;
 
   static Procedure odd() throws UnreadableException {
-    return ProcedureReader.read("odd.yaml", ODD.getBytes(StandardCharsets.UTF_8), Set.of());
+    return Readings.procedure("odd.yaml", ODD.getBytes(StandardCharsets.UTF_8), List.of());
   }
 
   static Procedure shipped(String id) throws UnreadableException, IOException {

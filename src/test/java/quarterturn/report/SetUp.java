@@ -39,7 +39,7 @@ public final class SetUp {
   private SetUp() {}
 
   private static Words words(String text) {
-    return Words.plain("Demo", text);
+    return new Words("Demo", text, null, null, List.of(), List.of(), false, null, null, null);
   }
 
   private static Map<Style, Ends> ends(double low, double high, double low2, double high2) {
@@ -70,15 +70,15 @@ public final class SetUp {
           words("What strings are on?"),
           MARK,
           List.of(
-              new Step.Option("same", "Those it came with", Set.of(), "x"),
-              new Step.Option("other", "A set of another gauge", Set.of(), "new-set", "x")));
+              new Step.Option("same", "Those it came with", Set.of(), null, "x"),
+              new Step.Option("other", "A set of another gauge", Set.of(), "new-set", "x")), null, null);
 
   private static final Step ROD_PLACE =
       new Step.Choose(
           "rod-place",
           words("Where is the rod nut?"),
           MARK,
-          List.of(new Step.Option("headstock", "At the headstock", Set.of(), "x")));
+          List.of(new Step.Option("headstock", "At the headstock", Set.of(), null, "x")), null, null);
 
   private static final Step HEARD =
       new Step.Note("heard", words("What did you hear? Write it down."), MARK, null, "x");

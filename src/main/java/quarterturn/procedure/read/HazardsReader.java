@@ -8,20 +8,8 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Node.Scalar;
 
 /** Reads the hazards from {@code safety/hazards.yaml}. */
-public final class HazardsReader {
+final class HazardsReader {
   private HazardsReader() {}
-
-  /**
-   * Reads hazards by id, in the file's order.
-   *
-   * @throws UnreadableException with every fault of the file
-   */
-  public static Map<String, Hazard> read(String fileName, byte[] bytes) throws UnreadableException {
-    Faults faults = new Faults(Source.of(fileName, bytes));
-    Map<String, Hazard> hazards = draft(faults);
-    faults.check();
-    return hazards;
-  }
 
   private static final List<String> KEYS =
       List.of("hazard", "word", "harm", "avoid", "with", "words");

@@ -22,7 +22,7 @@ import quarterturn.unit.Length;
 import quarterturn.unit.Worded;
 
 /** Reads the kinds of instrument from {@code procedures/kinds.yaml}. */
-public final class KindsReader {
+final class KindsReader {
   private static final Pattern NOTE = Pattern.compile("[A-G][#b]?[0-8]");
   private static final int MOST_FRETS = 36;
 
@@ -33,18 +33,6 @@ public final class KindsReader {
   private KindsReader(Faults faults) {
     this.faults = faults;
     this.values = new Scalars(faults);
-  }
-
-  /**
-   * Reads kinds by id, in the file's order.
-   *
-   * @throws UnreadableException with every fault of the file
-   */
-  public static Map<String, Kind> read(String fileName, byte[] bytes) throws UnreadableException {
-    Faults faults = new Faults(Source.of(fileName, bytes));
-    Map<String, Kind> kinds = draft(faults);
-    faults.check();
-    return kinds;
   }
 
   /** Reads as much as can be read. */

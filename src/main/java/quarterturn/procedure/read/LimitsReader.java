@@ -17,7 +17,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Turn;
 
 /** Reads the limits from {@code safety/limits.yaml}. */
-public final class LimitsReader {
+final class LimitsReader {
   private static final List<String> KEYS =
       List.of(
           "per-reading",
@@ -61,18 +61,6 @@ public final class LimitsReader {
     this.values = new Scalars(faults);
     this.fields = fields;
     this.shipped = shipped;
-  }
-
-  /**
-   * Reads the limits.
-   *
-   * @throws UnreadableException with every fault of the file
-   */
-  public static Limits read(String fileName, byte[] bytes) throws UnreadableException {
-    Faults faults = new Faults(Source.of(fileName, bytes));
-    Limits limits = draft(faults, null, null);
-    faults.check();
-    return limits;
   }
 
   /**

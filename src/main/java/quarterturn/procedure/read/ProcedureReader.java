@@ -47,22 +47,6 @@ public final class ProcedureReader {
   }
 
   /**
-   * Reads a procedure.
-   *
-   * @param fileName as faults name it
-   * @param bytes the file, UTF-8
-   * @param hazards ids of the hazards a step may name
-   * @throws UnreadableException with every fault of the file
-   */
-  public static Procedure read(String fileName, byte[] bytes, Collection<String> hazards)
-      throws UnreadableException {
-    Faults faults = new Faults(Source.of(fileName, bytes));
-    Procedure procedure = draft(faults, bytes, List.copyOf(hazards)).procedure();
-    faults.check();
-    return procedure;
-  }
-
-  /**
    * A procedure that is to be used only if its file has no faults.
    *
    * @param id its id where it stands, or null where it has none

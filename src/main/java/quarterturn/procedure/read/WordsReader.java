@@ -46,7 +46,8 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
         hazards(values, fields.optional("hazards")),
         values.truth(fields.optional("never-skip")),
         values.word(fields.optional("picture"), "a picture", Picture.values()),
-        expects(fields));
+        expects(fields),
+        null);
   }
 
   /** Whoever is no technician reads the text, so a brief wording alone is not enough. */

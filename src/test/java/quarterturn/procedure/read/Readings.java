@@ -9,9 +9,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
+import quarterturn.procedure.Hazard;
+import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.kind.Kind;
 
 /** Files of the tests, and reading them. */
 public final class Readings {
@@ -49,16 +53,46 @@ public final class Readings {
     return text.getBytes(StandardCharsets.UTF_8);
   }
 
+  /** Reads a file as far as it goes. */
+  private interface Drafting<T> {
+    T read(Faults faults) throws UnreadableException;
+  }
+
+  private static <T> T whole(String name, byte[] bytes, Drafting<T> drafting)
+      throws UnreadableException {
+    Faults faults = new Faults(Source.of(name, bytes));
+    T read = drafting.read(faults);
+    faults.check();
+    return read;
+  }
+
+  public static Map<String, Kind> kinds(String name, byte[] bytes) throws UnreadableException {
+    return whole(name, bytes, KindsReader::draft);
+  }
+
+  public static Map<String, Hazard> hazards(String name, byte[] bytes) throws UnreadableException {
+    return whole(name, bytes, HazardsReader::draft);
+  }
+
+  public static Limits limits(String name, byte[] bytes) throws UnreadableException {
+    return whole(name, bytes, faults -> LimitsReader.draft(faults, null, null));
+  }
+
+  public static Procedure procedure(String name, byte[] bytes, List<String> hazards)
+      throws UnreadableException {
+    return whole(name, bytes, faults -> ProcedureReader.draft(faults, bytes, hazards).procedure());
+  }
+
   /** Reads a file as its name says: kinds, hazards, limits, or else a procedure. */
   static void read(String name, byte[] bytes) throws UnreadableException {
     if (name.startsWith("kinds-")) {
-      KindsReader.read(name, bytes);
+      kinds(name, bytes);
     } else if (name.startsWith("hazards-")) {
-      HazardsReader.read(name, bytes);
+      hazards(name, bytes);
     } else if (name.startsWith("limits-")) {
-      LimitsReader.read(name, bytes);
+      limits(name, bytes);
     } else {
-      ProcedureReader.read(name, bytes, HAZARDS);
+      procedure(name, bytes, HAZARDS);
     }
   }
 

@@ -226,7 +226,7 @@ public class PageTest {
             "x",
             evil,
             evil,
-            List.of(new Hazard("h", Hazard.Word.NOTICE, evil, evil)),
+            List.of(new Hazard("h", Hazard.Word.NOTICE, evil, evil, List.of(), List.of())),
             null,
             List.of(evil));
     Overview overview =
