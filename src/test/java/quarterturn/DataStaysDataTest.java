@@ -28,13 +28,11 @@ class DataStaysDataTest {
   /** Ids that are words of the program's own as well: where they stand, and as what. */
   private static final String WORDS =
       """
-      a key of a file: procedure/read/FormatSchema rest retune
-      a key of a file: procedure/read/KindsReader action frets gauges high intonation low nut-clearance
-      a key of a file: procedure/read/KindsReader pickup-gap relief saddles strings
+      a key of a file: procedure/read/KindsReader frets gauges high low saddles strings
       a key of a file: procedure/read/LimitsReader day rest settle wrong-way
       a key of a file: procedure/read/ProcedureReader retune tools
       a key of a file: procedure/read/SchemaKeys limit rest retune tools
-      a key of a file: procedure/read/StepReader limit rest
+      a key of a file: procedure/read/StepReader rest
       a key of a file: procedure/read/TurnReader limit
       a key of a file: lesson/PlanFile holds
       a quantity in a message: procedure/Amounts temperature

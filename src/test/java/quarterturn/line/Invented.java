@@ -32,7 +32,9 @@ public final class Invented {
           "string-whip",
           Hazard.Word.WARNING,
           "A string can break under tension and whip; it can hurt an eye.",
-          "Wear eye protection and keep your face out of the string's line.", List.of(), List.of());
+          "Wear eye protection and keep your face out of the string's line.",
+          List.of(),
+          List.of());
   public static final Kind KIND =
       new Kind(
           "demo-bass",

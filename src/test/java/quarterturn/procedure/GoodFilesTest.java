@@ -160,7 +160,8 @@ class GoodFilesTest {
     Step.Choose choose = (Step.Choose) everyStep().step("rod-place");
     assertThat(choose.options())
         .containsExactly(
-            new Step.Option("headstock", "At the headstock", Set.of(Fact.ROD_IDENTIFIED), null, "tune"),
+            new Step.Option(
+                "headstock", "At the headstock", Set.of(Fact.ROD_IDENTIFIED), null, "tune"),
             new Step.Option("pocket", "In the pocket", Set.of(), null, "stop"))
         .inOrder();
   }

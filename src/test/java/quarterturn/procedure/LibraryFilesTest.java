@@ -71,9 +71,19 @@ public class LibraryFilesTest {
     assertThat(hazards.values())
         .containsExactly(
             new Hazard(
-                "string-break", Hazard.Word.WARNING, "A string can break.", "Wear eye protection.", List.of(), List.of()),
+                "string-break",
+                Hazard.Word.WARNING,
+                "A string can break.",
+                "Wear eye protection.",
+                List.of(),
+                List.of()),
             new Hazard(
-                "key-slips", Hazard.Word.NOTICE, "The key can slip.", "Seat it to full depth.", List.of(), List.of()))
+                "key-slips",
+                Hazard.Word.NOTICE,
+                "The key can slip.",
+                "Seat it to full depth.",
+                List.of(),
+                List.of()))
         .inOrder();
   }
 

@@ -117,13 +117,17 @@ class SessionLogTest {
   void idsBecomeWordsWhereTheFilesKnowThem() {
     Mark mark = new Mark("demo.yaml", 1, 1);
     Words lay = words("Lay it on its side. The neck must hang free.");
-    Step tell = new Step.Tell("support-neck", lay, mark, java.util.Set.of(), null, Branch.Fork.to("x"));
+    Step tell =
+        new Step.Tell("support-neck", lay, mark, java.util.Set.of(), null, Branch.Fork.to("x"));
     Step choose =
         new Step.Choose(
             "rod-place",
             words("Where is the rod nut?"),
             mark,
-            List.of(new Step.Option("headstock", "At the headstock", java.util.Set.of(), null, "x")), null, null);
+            List.of(
+                new Step.Option("headstock", "At the headstock", java.util.Set.of(), null, "x")),
+            null,
+            null);
     Procedure procedure =
         new Procedure(
             "demo",

@@ -71,14 +71,18 @@ public final class SetUp {
           MARK,
           List.of(
               new Step.Option("same", "Those it came with", Set.of(), null, "x"),
-              new Step.Option("other", "A set of another gauge", Set.of(), "new-set", "x")), null, null);
+              new Step.Option("other", "A set of another gauge", Set.of(), "new-set", "x")),
+          null,
+          null);
 
   private static final Step ROD_PLACE =
       new Step.Choose(
           "rod-place",
           words("Where is the rod nut?"),
           MARK,
-          List.of(new Step.Option("headstock", "At the headstock", Set.of(), null, "x")), null, null);
+          List.of(new Step.Option("headstock", "At the headstock", Set.of(), null, "x")),
+          null,
+          null);
 
   private static final Step HEARD =
       new Step.Note("heard", words("What did you hear? Write it down."), MARK, null, "x");

@@ -58,28 +58,36 @@ public final class Invented {
           "whip",
           Hazard.Word.WARNING,
           "A string under tension can slip and whip into an eye. Such wounds can be lasting.",
-          "Wear eye protection. Keep your face out of the string's line and others a metre away.", List.of(), List.of());
+          "Wear eye protection. Keep your face out of the string's line and others a metre away.",
+          List.of(),
+          List.of());
 
   public static final Hazard FORCE =
       new Hazard(
           "rod-force",
           Hazard.Word.NOTICE,
           "A forced rod nut can strip its thread.",
-          "Turn with the force of two fingers and stop at any noise.", List.of(), List.of());
+          "Turn with the force of two fingers and stop at any noise.",
+          List.of(),
+          List.of());
 
   public static final Hazard SLIP =
       new Hazard(
           "tool-slip",
           Hazard.Word.CAUTION,
           "A key that slips can be driven into the other hand.",
-          "Seat the key fully, turn it away from your body, and keep the free hand out of its line.", List.of(), List.of());
+          "Seat the key fully, turn it away from your body, and keep the free hand out of its line.",
+          List.of(),
+          List.of());
 
   static final Hazard KEY_SIZE =
       new Hazard(
           "wrong-key",
           Hazard.Word.NOTICE,
           "A key that is a little too small rounds the socket of the rod nut.",
-          "Use a sharp-edged key that goes in to full depth and does not rock. No fit, no turn.", List.of(), List.of());
+          "Use a sharp-edged key that goes in to full depth and does not rock. No fit, no turn.",
+          List.of(),
+          List.of());
 
   private static final String WHY =
       "Held at both ends the string is a straight line, and the gap in the middle is the bow of the"

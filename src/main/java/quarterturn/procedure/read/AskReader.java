@@ -2,7 +2,6 @@ package quarterturn.procedure.read;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.Slip;
@@ -12,11 +11,6 @@ import quarterturn.procedure.read.Node.Scalar;
 record AskReader(WordsReader words) {
   /** The keys that say what kind of question it is, the last for one to think about beforehand. */
   static final List<String> KINDS = List.of("predict", "idea", "check", "question");
-
-  static final List<String> MORE = List.of("about", "answer", "wrong");
-  static final List<String> WRONG = List.of("says", "but");
-
-  private static final List<String> KEYS = Stream.concat(KINDS.stream(), MORE.stream()).toList();
 
   /** Each question of a list that can be read. */
   List<LessonQuestion> read(@Nullable Node list) {
@@ -36,16 +30,21 @@ record AskReader(WordsReader words) {
       String question = words.text(item);
       return question == null ? null : new LessonQuestion(question, null);
     }
-    MappingKeys fields = MappingKeys.of(item, "a question", KEYS, words.faults());
-    String kind = fields == null ? null : kind(fields);
-    if (fields == null || kind == null) {
+    MappingKeys fields = MappingKeys.of(item, "a question", words.faults());
+    KINDS.forEach(fields::optional);
+    Node step = fields.optional("about");
+    Node good = fields.optional("answer");
+    Node wrong = fields.optional("wrong");
+    fields.end();
+    String kind = kind(fields);
+    if (kind == null) {
       return null;
     }
     String question = words.text(fields.optional(kind));
-    Scalar about = fields.has("about") ? scalars().scalar(fields.optional("about")) : null;
+    Scalar about = scalars().scalar(step);
     words.references().about(about);
-    String answer = words.text(fields.optional("answer"));
-    List<LessonQuestion.Idea> ideas = ideas(fields.optional("wrong"));
+    String answer = words.text(good);
+    List<LessonQuestion.Idea> ideas = ideas(wrong);
     return question == null
         ? null
         : new LessonQuestion(
@@ -87,10 +86,7 @@ record AskReader(WordsReader words) {
   private List<LessonQuestion.Idea> ideas(@Nullable Node list) {
     List<LessonQuestion.Idea> ideas = new ArrayList<>();
     for (Node item : scalars().items(list)) {
-      MappingKeys fields = MappingKeys.of(item, "a wrong idea", WRONG, words.faults());
-      if (fields == null) {
-        continue;
-      }
+      MappingKeys fields = MappingKeys.of(item, "a wrong idea", words.faults());
       String says = words.text(fields.required("says"));
       String but = words.text(fields.required("but"));
       fields.end();

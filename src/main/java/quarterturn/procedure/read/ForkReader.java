@@ -6,15 +6,24 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Branch.Fork;
 import quarterturn.procedure.Condition;
+import quarterturn.procedure.Mark;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.read.Node.Scalar;
 
-/** Reads the ways on from a step. */
+/** Reads the ways on from a step and their conditions, and notes the steps that these name. */
 record ForkReader(Faults faults, References references) {
   static final List<String> KEYS = List.of("go", "branches");
 
+  private static final int LONGEST = 400;
+
   /** The ways on from a step, by {@code go} or {@code branches}; null with a fault where none. */
   @Nullable Fork read(MappingKeys fields, String what) {
+    KEYS.forEach(fields::optional);
+    return fork(fields, what);
+  }
+
+  /** The same by those of the two keys that were asked for. */
+  @Nullable Fork fork(MappingKeys fields, String what) {
     if (fields.has("go") && fields.has("branches")) {
       faults.add(
           Slip.WAY_ON,
@@ -24,7 +33,7 @@ record ForkReader(Faults faults, References references) {
       return null;
     }
     if (fields.has("branches")) {
-      return branches(fields);
+      return branches(fields.optional("branches"));
     }
     if (!fields.has("go")) {
       faults.add(
@@ -45,29 +54,30 @@ record ForkReader(Faults faults, References references) {
     return go;
   }
 
-  private @Nullable Fork branches(MappingKeys fields) {
-    List<Node> items = new Scalars(faults).items(fields.optional("branches"));
+  private @Nullable Fork branches(@Nullable Node list) {
+    List<Node> items = new Scalars(faults).items(list);
     List<Branch> branches = new ArrayList<>();
     String otherwise = null;
     boolean whole = !items.isEmpty();
     for (int i = 0; i < items.size(); i++) {
-      MappingKeys branch =
-          MappingKeys.of(items.get(i), "a branch", List.of("when", "go", "otherwise"), faults);
-      if (branch == null) {
-        whole = false;
-      } else if (branch.has("otherwise")) {
-        Scalar go = way(branch.optional("otherwise"));
-        otherwise = go == null ? "" : go.text();
+      MappingKeys branch = MappingKeys.of(items.get(i), "a branch", faults);
+      boolean rest = branch.has("otherwise");
+      Node when = branch.value("when", !rest);
+      Node to = branch.value("go", !rest);
+      Scalar last = way(branch.optional("otherwise"));
+      branch.end();
+      if (rest) {
+        otherwise = last == null ? "" : last.text();
         alone(branch, i == items.size() - 1);
       } else {
-        Branch one = branch(branch);
+        Branch one = branch(branch, when, to);
         whole &= one != null;
         if (one != null) {
           branches.add(one);
         }
       }
     }
-    if (items.isEmpty() && fields.optional("branches") instanceof Node.Sequence list) {
+    if (items.isEmpty() && list instanceof Node.Sequence) {
       faults.add(
           Slip.WAY_ON,
           list.mark(),
@@ -93,10 +103,34 @@ record ForkReader(Faults faults, References references) {
     }
   }
 
-  private @Nullable Branch branch(MappingKeys branch) {
-    Condition condition = new ConditionReader(faults, references).read(branch.required("when"));
-    Scalar go = way(branch.required("go"));
-    branch.end();
+  private @Nullable Branch branch(MappingKeys branch, @Nullable Node when, @Nullable Node to) {
+    Condition condition = condition(when);
+    Scalar go = way(to);
     return condition == null || go == null ? null : new Branch(condition, go.text(), branch.mark());
+  }
+
+  /** The condition, or null with a fault at the word that does not fit. */
+  @Nullable Condition condition(@Nullable Node node) {
+    Scalar when = new Scalars(faults).scalar(node);
+    if (when == null) {
+      return null;
+    }
+    if (when.text().length() > LONGEST) {
+      faults.add(
+          Slip.BAD_CONDITION,
+          when.mark(),
+          "a condition of more than " + LONGEST + " letters",
+          "Split it over several branches");
+      return null;
+    }
+    try {
+      ConditionParser.Parsed parsed = ConditionParser.parse(when.text());
+      references.condition(when, parsed.named());
+      return parsed.condition();
+    } catch (MisreadException e) {
+      Mark mark = TextPosition.within(faults.source(), when, e.at());
+      faults.add(Slip.BAD_CONDITION, mark, e.wrong(), e.mend());
+      return null;
+    }
   }
 }

@@ -32,9 +32,10 @@ public final class Form {
   public static Form of(String fileName, byte[] bytes, List<String> allowed)
       throws UnreadableException {
     Faults faults = new Faults(Source.of(fileName, bytes));
-    MappingKeys fields = MappingKeys.of(TreeReader.read(faults), "this file", allowed, faults);
-    if (fields == null) {
-      throw new UnreadableException(faults.sorted());
+    MappingKeys fields = MappingKeys.ofFile(faults);
+    allowed.forEach(fields::optional);
+    if (!fields.found()) {
+      fields.endFile();
     }
     return new Form(faults, fields);
   }
@@ -102,9 +103,12 @@ public final class Form {
   public List<Form> each(String key, String what, List<String> allowed) {
     List<Form> out = new ArrayList<>();
     for (Node item : values.items(fields.optional(key))) {
-      MappingKeys piece = MappingKeys.of(item, what, allowed, faults);
-      if (piece != null) {
+      MappingKeys piece = MappingKeys.of(item, what, faults);
+      allowed.forEach(piece::optional);
+      if (piece.found()) {
         out.add(new Form(faults, piece));
+      } else {
+        piece.end();
       }
     }
     return out;

@@ -3,7 +3,6 @@ package quarterturn.procedure.read;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -47,11 +46,8 @@ public final class FormatSchema {
     ObjectNode schema = NODES.objectNode();
     schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
     schema.put("title", "A procedure of quarterturn");
-    List<String> optional = List.of("needs", "retune", "reread");
-    schema.setAll(
-        SchemaKeys.object(
-            ProcedureReader.KEYS.stream().filter(key -> !optional.contains(key)).toList(),
-            ProcedureReader.KEYS));
+    MappingKeys keys = ProcedureReader.keys();
+    schema.setAll(SchemaKeys.object(keys.needed(), keys.asked()));
     ObjectNode defs = schema.putObject("$defs");
     defs.set("entry", entry());
     defs.set("ask", SchemaKeys.question());
@@ -84,18 +80,12 @@ public final class FormatSchema {
   }
 
   private static ObjectNode step(String kind) {
-    boolean silent = kind.equals("compute");
-    List<String> keys = new ArrayList<>(silent ? List.of("expects") : WordsReader.KEYS);
-    keys.addAll(StepReader.own(kind));
-    List<String> required = new ArrayList<>(List.of(kind));
-    if (!silent && !kind.equals("call")) {
-      required.add("text");
-    }
-    required.addAll(needed(kind));
-    ObjectNode schema = SchemaKeys.object(required, keys);
+    MappingKeys keys = StepReader.keys(kind);
+    List<String> asked = keys.asked();
+    ObjectNode schema = SchemaKeys.object(keys.needed(), asked.subList(1, asked.size()));
     schema.withObject("/properties").set(kind, SchemaKeys.id("The step's id."));
     schema.put("description", MEANINGS.getOrDefault(kind, ""));
-    if (keys.containsAll(ForkReader.KEYS)) {
+    if (asked.containsAll(ForkReader.KEYS)) {
       ArrayNode way = schema.putArray("oneOf");
       ForkReader.KEYS.forEach(key -> way.add(required(key)));
     }
@@ -103,18 +93,6 @@ public final class FormatSchema {
       onString(schema);
     }
     return schema;
-  }
-
-  /** Its own keys that cannot be left out. */
-  private static List<String> needed(String kind) {
-    List<String> optional =
-        List.of(
-            "establishes", "changes", "gives", "records", "rest", "string", "short", "short-when");
-    List<String> forked =
-        StepReader.own(kind).containsAll(ForkReader.KEYS) ? ForkReader.KEYS : List.of();
-    return StepReader.own(kind).stream()
-        .filter(key -> !optional.contains(key) && !forked.contains(key))
-        .toList();
   }
 
   /** Which string a reading is taken on has to be said, unless it is taken on none. */

@@ -11,18 +11,12 @@ import quarterturn.procedure.read.Node.Scalar;
 final class HazardsReader {
   private HazardsReader() {}
 
-  private static final List<String> KEYS =
-      List.of("hazard", "word", "harm", "avoid", "with", "words");
-
   /** Reads as much as can be read; ids are kept even of hazards with a fault. */
   static Map<String, Hazard> draft(Faults faults) throws UnreadableException {
     Scalars values = new Scalars(faults);
     Map<String, Hazard> hazards = new LinkedHashMap<>();
-    for (Node item : Listed.items(faults, "hazards")) {
-      MappingKeys fields = MappingKeys.of(item, "a hazard", KEYS, faults);
-      if (fields == null) {
-        continue;
-      }
+    for (Node item : MappingKeys.list(faults, "hazards")) {
+      MappingKeys fields = MappingKeys.of(item, "a hazard", faults);
       Scalar id = values.id(fields.required("hazard"), "a hazard");
       Hazard.Word word =
           values.word(

@@ -19,7 +19,6 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.Node.Scalar;
 import quarterturn.unit.Length;
-import quarterturn.unit.Worded;
 
 /** Reads the kinds of instrument from {@code procedures/kinds.yaml}. */
 final class KindsReader {
@@ -38,34 +37,12 @@ final class KindsReader {
   /** Reads as much as can be read. */
   static Map<String, Kind> draft(Faults faults) throws UnreadableException {
     KindsReader reader = new KindsReader(faults);
-    Listed.items(faults, "kinds").forEach(reader::kind);
+    MappingKeys.list(faults, "kinds").forEach(reader::kind);
     return reader.kinds;
   }
 
   private void kind(Node item) {
-    List<String> keys =
-        List.of(
-            "kind",
-            "name",
-            "scale",
-            "strings",
-            "frets",
-            "joint-fret",
-            "read-at",
-            "rod",
-            "radius",
-            "spread",
-            "gauges",
-            "saddles",
-            "relief",
-            "nut-clearance",
-            "action",
-            "intonation",
-            "pickup-gap");
-    MappingKeys fields = MappingKeys.of(item, "a kind", keys, faults);
-    if (fields == null) {
-      return;
-    }
+    MappingKeys fields = MappingKeys.of(item, "a kind", faults);
     Scalar id = values.id(fields.required("kind"), "a kind");
     String name = values.fixed(fields.required("name"));
     Length scale = scale(fields.required("scale"));
@@ -75,14 +52,16 @@ final class KindsReader {
     Integer readAt = values.count(fields.required("read-at"), 1, MOST_FRETS);
     order(fields, frets, joint, readAt);
     Prior prior = values.word(fields.required("rod"), "a kind of rod", Prior.values());
+    Make make = make(fields, strings);
     Map<Quantity, Map<Style, Ends>> windows = new EnumMap<>(Quantity.class);
     for (Quantity quantity : Quantity.values()) {
-      boolean needed = quantity == Quantity.RELIEF;
-      if (needed || (quantity.onString() && fields.has(quantity.word()))) {
-        windows.put(quantity, windows(fields.required(quantity.word()), quantity));
+      if (quantity.onString()) {
+        Node node = fields.value(quantity.word(), quantity == Quantity.RELIEF);
+        if (node != null || quantity == Quantity.RELIEF) {
+          windows.put(quantity, windows(node, quantity));
+        }
       }
     }
-    Make make = make(fields, strings);
     fields.end();
     if (id == null) {
       return;
@@ -183,24 +162,15 @@ final class KindsReader {
   /** A window for every style, each for all strings or for the two outer ones. */
   private Map<Style, Ends> windows(@Nullable Node node, Quantity quantity) {
     Map<Style, Ends> targets = new EnumMap<>(Style.class);
-    List<String> styles = Worded.words(Style.values());
-    MappingKeys fields = MappingKeys.of(node, quantity.word(), styles, faults);
-    if (fields == null) {
-      return targets;
-    }
+    MappingKeys fields = MappingKeys.of(node, quantity.word(), faults);
     for (Style style : Style.values()) {
-      MappingKeys target =
-          MappingKeys.of(
-              fields.required(style.word()),
-              "a window",
-              List.of("window", "low", "high", "source"),
-              faults);
-      if (target == null) {
-        continue;
-      }
+      MappingKeys target = MappingKeys.of(fields.required(style.word()), "a window", faults);
       boolean ends = target.has("low") || target.has("high");
-      Window low = window(target.required(ends ? "low" : "window"), quantity);
-      Window high = ends ? window(target.required("high"), quantity) : low;
+      Node all = target.value("window", !ends);
+      Node lowest = target.value("low", ends);
+      Window low = window(ends ? lowest : all, quantity);
+      Node highest = target.value("high", ends);
+      Window high = ends ? window(highest, quantity) : low;
       String source = values.fixed(target.required("source"));
       target.end();
       if (low != null && high != null && source != null) {

@@ -18,39 +18,6 @@ import quarterturn.unit.Turn;
 
 /** Reads the limits from {@code safety/limits.yaml}. */
 final class LimitsReader {
-  private static final List<String> KEYS =
-      List.of(
-          "per-reading",
-          "first-move",
-          "beginner-day",
-          "day",
-          "rest",
-          "from-as-found",
-          "moves-without-answer",
-          "moves-while-touching",
-          "wrong-way-moves",
-          "settle",
-          "retune-after",
-          "reading-holds",
-          "stop-feels",
-          "turn-needs",
-          "tighten-needs",
-          "turn-hazards",
-          "most-reported",
-          "put-off",
-          "pause",
-          "known-for",
-          "seen",
-          "wrong-way",
-          "answer-expected",
-          "climate-after",
-          "climate-points",
-          "day-on",
-          "week-on",
-          "season-on",
-          "answered-at",
-          "ahead");
-
   private static final int MOST_MOVES = 20;
 
   private final Scalars values;
@@ -73,7 +40,7 @@ final class LimitsReader {
   static Limits draft(Faults faults, @Nullable List<String> hazards, @Nullable Faults shipped)
       throws UnreadableException {
     MappingKeys own = listed(faults);
-    if (shipped == null) {
+    if (shipped == null || !own.found()) {
       return new LimitsReader(faults, own, null).limits(hazards);
     }
     MappingKeys theirs = listed(shipped);
@@ -81,24 +48,24 @@ final class LimitsReader {
   }
 
   private static MappingKeys listed(Faults faults) throws UnreadableException {
-    MappingKeys file = MappingKeys.ofFile(faults, List.of("limits"));
-    MappingKeys fields =
-        MappingKeys.of(file.required("limits"), "the list of limits", KEYS, faults);
-    file.end();
-    if (fields == null) {
-      throw new UnreadableException(faults.sorted());
-    }
-    return fields;
+    MappingKeys file = MappingKeys.ofFile(faults);
+    Node list = file.required("limits");
+    file.endFile();
+    return MappingKeys.of(list, "the list of limits", faults);
   }
 
-  private Limits limits(@Nullable List<String> hazards) {
-    Node first = fields.required("first-move");
+  private Limits limits(@Nullable List<String> hazards) throws UnreadableException {
     Turn perReading = TurnReader.limit(values, fields.required("per-reading"), Turn.QUARTER);
+    Node first = fields.required("first-move");
+    Turn beginnerDay = turn(fields.required("beginner-day"));
+    // It belongs here in a list of the keys, and is held to the shipped file with the figures
+    // below.
+    fields.optional("day");
     Limits limits =
         new Limits(
             orNone(perReading),
             orNone(TurnReader.limit(values, first, perReading == null ? Turn.QUARTER : perReading)),
-            turn(fields.required("beginner-day")),
+            beginnerDay,
             hours(fields.required("rest")),
             turn(fields.required("from-as-found")),
             moves(fields.required("moves-without-answer")),
@@ -129,7 +96,7 @@ final class LimitsReader {
                 recheck("season-on"),
                 most("answered-at", this::moves),
                 time(fields.required("ahead"))));
-    fields.end();
+    fields.endFile();
     return limits;
   }
 
@@ -167,15 +134,11 @@ final class LimitsReader {
   }
 
   private Limits.Recheck recheck(@Nullable Node node) {
-    List<String> keys = List.of("after", "start", "due", "sheet");
-    MappingKeys one = MappingKeys.of(node, "a re-check", keys, values.faults());
-    if (one == null) {
-      return new Limits.Recheck(Duration.ZERO, "", "", "");
-    }
+    MappingKeys one = MappingKeys.of(node, "a re-check", values.faults());
+    Duration after = time(one.required("after"));
     Node.Scalar start = values.id(one.required("start"), "a procedure");
     String due = values.fixed(one.required("due"));
     String sheet = values.fixed(one.required("sheet"));
-    Duration after = time(one.required("after"));
     one.end();
     return new Limits.Recheck(
         after,

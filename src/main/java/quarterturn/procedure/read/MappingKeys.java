@@ -1,117 +1,174 @@
 package quarterturn.procedure.read;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Quote;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.UnreadableException;
 
-/** The keys of a mapping against those that are allowed there. */
+/**
+ * The keys of a mapping. What a reader asks for is what may stand there: {@link #end} notes every
+ * other key, and every key that must stand there and does not. Of a piece that is no mapping every
+ * value is null.
+ */
 final class MappingKeys {
-  private final Node.Mapping mapping;
+  private final @Nullable Node node;
+  private final Map<String, Node.Entry> entries;
   private final String what;
   private final Faults faults;
-  private final List<String> missing = new ArrayList<>();
+  private final Set<String> asked = new LinkedHashSet<>();
+  private final Set<String> needed = new LinkedHashSet<>();
 
-  private MappingKeys(Node.Mapping mapping, String what, Faults faults) {
-    this.mapping = mapping;
+  private MappingKeys(
+      @Nullable Node node, Map<String, Node.Entry> entries, String what, Faults faults) {
+    this.node = node;
+    this.entries = entries;
     this.what = what;
     this.faults = faults;
   }
 
   /**
-   * The fields of {@code node}, or null with a fault where it is no mapping. Every key beside
-   * {@code allowed} is a fault.
+   * The keys of {@code node}.
    *
    * @param what what it describes, with its article: "a measure step"
    */
-  static @Nullable MappingKeys of(
-      @Nullable Node node, String what, List<String> allowed, Faults faults) {
-    if (!(node instanceof Node.Mapping mapping)) {
-      if (node != null && !(node instanceof Node.Refused)) {
-        faults.value(
-            node.mark(),
-            "expected " + what + " here, found " + node.name(),
-            "It is written as keys with values. Allowed: " + String.join(", ", allowed));
-      }
-      return null;
-    }
-    mapping
-        .entries()
-        .forEach(
-            (key, entry) -> {
-              if (!allowed.contains(key)) {
-                faults.add(
-                    Slip.UNKNOWN_KEY,
-                    entry.key(),
-                    what + " has no key " + Quote.of(key),
-                    Quote.allowed(key, allowed));
-              }
-            });
-    return new MappingKeys(mapping, what, faults);
+  static MappingKeys of(@Nullable Node node, String what, Faults faults) {
+    Map<String, Node.Entry> entries =
+        node instanceof Node.Mapping mapping ? mapping.entries() : Map.of();
+    return new MappingKeys(node, entries, what, faults);
+  }
+
+  /** The keys of a whole file. */
+  static MappingKeys ofFile(Faults faults) throws UnreadableException {
+    return of(TreeReader.read(faults), "this file", faults);
   }
 
   /**
-   * The fields of a whole file.
+   * The pieces of a file that is one list under one key.
    *
-   * @throws UnreadableException when it has none
+   * @throws UnreadableException when the file is no YAML or has no keys
    */
-  static MappingKeys ofFile(Faults faults, List<String> allowed) throws UnreadableException {
-    MappingKeys fields = of(TreeReader.read(faults), "this file", allowed, faults);
-    if (fields == null) {
-      throw new UnreadableException(faults.sorted());
+  static List<Node> list(Faults faults, String key) throws UnreadableException {
+    MappingKeys file = ofFile(faults);
+    Node list = file.required(key);
+    file.endFile();
+    if (list instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
+      faults.value(list.mark(), "the list of " + key + " is empty", "Put one into it at least");
     }
-    return fields;
+    return new Scalars(faults).items(list);
+  }
+
+  /** No keys, of which a reader tells those it would ask for. */
+  static MappingKeys empty() {
+    Node none = new Node.Mapping(Map.of(), new Mark("", 1, 1));
+    return of(none, "nothing", new Faults(Source.empty()));
   }
 
   /** The same, with what is left out as in {@code rest}. */
   MappingKeys over(MappingKeys rest) {
-    Map<String, Node.Entry> all = new LinkedHashMap<>(rest.mapping.entries());
-    all.putAll(mapping.entries());
-    return new MappingKeys(new Node.Mapping(all, mapping.mark()), what, faults);
+    Map<String, Node.Entry> all = new LinkedHashMap<>(rest.entries);
+    all.putAll(entries);
+    return new MappingKeys(node, found() ? all : entries, what, faults);
   }
 
+  Faults faults() {
+    return faults;
+  }
+
+  /** Whether it is a mapping. */
+  boolean found() {
+    return node instanceof Node.Mapping;
+  }
+
+  /** Where the mapping stands. */
   Mark mark() {
-    return mapping.mark();
+    return node == null ? faults.source().mark(0) : node.mark();
   }
 
   boolean has(String key) {
-    return mapping.entries().containsKey(key);
+    return entries.containsKey(key);
   }
 
   /** Where the key stands, or the mapping where it does not. */
   Mark key(String key) {
-    Node.Entry entry = mapping.entries().get(key);
-    return entry == null ? mapping.mark() : entry.key();
+    Node.Entry entry = entries.get(key);
+    return entry == null ? mark() : entry.key();
   }
 
   /** The value, or null where there is none. */
   @Nullable Node optional(String key) {
-    Node.Entry entry = mapping.entries().get(key);
+    asked.add(key);
+    Node.Entry entry = entries.get(key);
     return entry == null ? null : entry.value();
   }
 
   /** The value, or null where there is none, which {@link #end} will say. */
   @Nullable Node required(String key) {
-    if (!has(key)) {
-      missing.add(key);
-    }
+    needed.add(key);
     return optional(key);
   }
 
-  /** Notes every required key that was missing, all in one fault. */
+  /** The value of a key that must be there, or may. */
+  @Nullable Node value(String key, boolean must) {
+    return must ? required(key) : optional(key);
+  }
+
+  /** The keys that were asked for, in order. */
+  List<String> asked() {
+    return List.copyOf(asked);
+  }
+
+  /** Those of them that must be there. */
+  List<String> needed() {
+    return List.copyOf(needed);
+  }
+
+  /** Notes every key that was not asked for, and all required ones that were missing in one. */
   void end() {
+    if (!found()) {
+      if (node != null && !(node instanceof Node.Refused)) {
+        faults.value(
+            node.mark(),
+            "expected " + what + " here, found " + node.name(),
+            "It is written as keys with values. Allowed: " + String.join(", ", asked));
+      }
+      return;
+    }
+    entries.forEach(
+        (key, entry) -> {
+          if (!asked.contains(key)) {
+            faults.add(
+                Slip.UNKNOWN_KEY,
+                entry.key(),
+                what + " has no key " + Quote.of(key),
+                Quote.allowed(key, asked));
+          }
+        });
+    List<String> missing = needed.stream().filter(key -> !has(key)).toList();
     if (!missing.isEmpty()) {
       boolean one = missing.size() == 1;
       faults.add(
           Slip.MISSING_KEY,
-          mapping.mark(),
+          mark(),
           what + " lacks the " + (one ? "key " : "keys ") + String.join(", ", missing),
           one ? "Add it" : "Add them");
+    }
+  }
+
+  /**
+   * The same of a whole file.
+   *
+   * @throws UnreadableException when it has no keys
+   */
+  void endFile() throws UnreadableException {
+    end();
+    if (!found()) {
+      throw new UnreadableException(faults.sorted());
     }
   }
 }

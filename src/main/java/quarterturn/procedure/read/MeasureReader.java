@@ -7,21 +7,21 @@ import quarterturn.procedure.Condition;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Verdict;
-import quarterturn.procedure.Words;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 
 /** Reads a measure step: quantity, string, gauge and the range that is plausible. */
-record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReader forks) {
+record MeasureReader(Scalars values, ForkReader forks) {
   @Nullable Step read(StepReader.Begun step) {
     MappingKeys fields = step.fields();
-    Words said = words.read(fields, step.part(), true);
     Node named = fields.required("quantity");
     Quantity quantity = values.word(named, "a quantity", Quantity.values());
+    // Whether it must be there depends on the quantity.
+    fields.optional("string");
     Node gauge = fields.required("gauge");
     Node plausible = fields.required("plausible");
     Node branches = fields.required("branches");
-    Fork then = branches == null ? null : forks.read(fields, step.what());
+    Fork then = branches == null ? null : forks.fork(fields, step.what());
     if (quantity == null) {
       return null;
     }
@@ -29,10 +29,12 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
     Double gaugeStep = values.parsed(gauge, text -> Amounts.of(quantity, text));
     Amounts.Range range = values.parsed(plausible, text -> Amounts.range(quantity, text));
     if (gauge != null && gaugeStep != null && gaugeStep <= 0) {
-      faults.value(
-          gauge.mark(),
-          "a gauge's step of nothing",
-          "Write its step, for example " + Amounts.example(quantity));
+      values
+          .faults()
+          .value(
+              gauge.mark(),
+              "a gauge's step of nothing",
+              "Write its step, for example " + Amounts.example(quantity));
     }
     if (then != null) {
       immeasurable(fields, quantity, then);
@@ -42,7 +44,7 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
     }
     return new Step.Measure(
         step.id(),
-        said,
+        step.said(),
         step.mark(),
         quantity,
         which,
@@ -55,11 +57,13 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
   private @Nullable Which string(MappingKeys fields, Quantity quantity) {
     if (!quantity.onString()) {
       if (fields.has("string")) {
-        faults.add(
-            Slip.UNKNOWN_KEY,
-            fields.key("string"),
-            quantity.word() + " is not read on a string",
-            "Take it out");
+        values
+            .faults()
+            .add(
+                Slip.UNKNOWN_KEY,
+                fields.key("string"),
+                quantity.word() + " is not read on a string",
+                "Take it out");
       }
       return null;
     }
@@ -71,11 +75,13 @@ record MeasureReader(Faults faults, Scalars values, WordsReader words, ForkReade
     if (then.branches().stream()
         .flatMap(branch -> branch.when().atoms())
         .noneMatch(wanted::equals)) {
-      faults.add(
-          Slip.OPEN_BRANCHES,
-          fields.key("branches"),
-          "no branch says what to do when nothing can be read",
-          "Add one with when: " + quantity.word() + " " + Verdict.NOT_MEASURED.words());
+      values
+          .faults()
+          .add(
+              Slip.OPEN_BRANCHES,
+              fields.key("branches"),
+              "no branch says what to do when nothing can be read",
+              "Add one with when: " + quantity.word() + " " + Verdict.NOT_MEASURED.words());
     }
   }
 }

@@ -5,16 +5,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Quote;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Words;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.procedure.read.Node.Scalar;
 
 /** Reads a pause: a short list of values that a technician says once more. */
-record PauseReader(
-    Faults faults, Scalars values, WordsReader words, ForkReader forks, References references) {
+record PauseReader(Scalars values, ForkReader forks, References references) {
   @Nullable Step read(StepReader.Begun step) {
-    Words said = words.read(step.fields(), step.part(), true);
     List<Step.Line> lines = new ArrayList<>();
     Node list = step.fields().required("lines");
     List<Node> items = values.items(list);
@@ -26,13 +23,17 @@ record PauseReader(
       }
     }
     if (list != null && (items.isEmpty() || items.size() > Step.Pause.MOST_LINES)) {
-      faults.value(
-          list.mark(),
-          "a pause with " + items.size() + " lines",
-          "Give it one line at least, and at most " + Step.Pause.MOST_LINES);
+      values
+          .faults()
+          .value(
+              list.mark(),
+              "a pause with " + items.size() + " lines",
+              "Give it one line at least, and at most " + Step.Pause.MOST_LINES);
     }
     Scalar go = forks.way(step.fields().required("go"));
-    return go == null ? null : new Step.Pause(step.id(), said, step.mark(), lines, go.text());
+    return go == null
+        ? null
+        : new Step.Pause(step.id(), step.said(), step.mark(), lines, go.text());
   }
 
   private Step.@Nullable Line line(Scalar scalar) {
@@ -52,10 +53,12 @@ record PauseReader(
         }
       }
     }
-    faults.value(
-        scalar.mark(),
-        Quote.of(text) + " is no line of a pause",
-        "Write direction, a reading such as relief lowest, or the id of a choose step");
+    values
+        .faults()
+        .value(
+            scalar.mark(),
+            Quote.of(text) + " is no line of a pause",
+            "Write direction, a reading such as relief lowest, or the id of a choose step");
     return null;
   }
 }

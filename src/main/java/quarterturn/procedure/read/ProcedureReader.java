@@ -3,7 +3,6 @@ package quarterturn.procedure.read;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,19 +18,6 @@ import quarterturn.procedure.read.Node.Scalar;
 
 /** Reads a procedure from its file. */
 public final class ProcedureReader {
-  static final List<String> KEYS =
-      List.of(
-          "procedure",
-          "revision",
-          "title",
-          "purpose",
-          "tools",
-          "begin",
-          "needs",
-          "retune",
-          "reread",
-          "steps");
-
   private final Faults faults;
   private final Scalars values;
   private final References references;
@@ -69,18 +55,27 @@ public final class ProcedureReader {
    */
   static Draft draft(Faults faults, byte[] bytes, @Nullable List<String> hazards)
       throws UnreadableException {
-    Node root = TreeReader.read(faults);
-    ProcedureReader reader = new ProcedureReader(faults, hazards);
-    MappingKeys fields = MappingKeys.of(root, "a procedure", KEYS, faults);
-    if (fields == null) {
+    MappingKeys fields = MappingKeys.of(TreeReader.read(faults), "a procedure", faults);
+    Draft draft = new ProcedureReader(faults, hazards).draft(fields, digest(bytes));
+    if (!fields.found()) {
       throw new UnreadableException(faults.sorted());
     }
-    Scalar id = reader.values.id(fields.required("procedure"), "a procedure");
-    Procedure procedure = reader.procedure(fields, id == null ? "" : id.text(), digest(bytes));
-    List<Scalar> results = new ArrayList<>(reader.stepReader.given());
-    results.addAll(reader.needs);
-    return new Draft(
-        procedure, id, reader.stepReader.calls(), reader.stepReader.changed(), results);
+    return draft;
+  }
+
+  /** The keys of a procedure, without their values. */
+  static MappingKeys keys() {
+    MappingKeys fields = MappingKeys.empty();
+    new ProcedureReader(fields.faults(), null).draft(fields, "");
+    return fields;
+  }
+
+  private Draft draft(MappingKeys fields, String digest) {
+    Scalar id = values.id(fields.required("procedure"), "a procedure");
+    Procedure procedure = procedure(fields, id == null ? "" : id.text(), digest);
+    List<Scalar> results = new ArrayList<>(stepReader.given());
+    results.addAll(needs);
+    return new Draft(procedure, id, stepReader.calls(), stepReader.changed(), results);
   }
 
   private Procedure procedure(MappingKeys fields, String id, String digest) {
@@ -88,15 +83,15 @@ public final class ProcedureReader {
     String title = values.fixed(fields.required("title"));
     String purpose = values.fixed(fields.required("purpose"));
     List<String> tools = values.fixedLines(fields.required("tools"));
+    String begin = way(fields.required("begin"), "");
     for (Node need : values.items(fields.optional("needs"))) {
       Scalar result = values.id(need, "a result");
       if (result != null) {
         needs.add(result);
       }
     }
-    String begin = way(fields, "begin");
-    String retune = fields.has("retune") ? way(fields, "retune") : begin;
-    String reread = fields.has("reread") ? way(fields, "reread") : begin;
+    String retune = way(fields.optional("retune"), begin);
+    String reread = way(fields.optional("reread"), begin);
     steps(fields.required("steps"));
     fields.end();
     if (!steps.isEmpty()) {
@@ -116,10 +111,10 @@ public final class ProcedureReader {
         needs.stream().map(Scalar::text).toList());
   }
 
-  private String way(MappingKeys fields, String key) {
-    Scalar step = values.scalar(fields.required(key));
+  private String way(@Nullable Node node, String otherwise) {
+    Scalar step = values.scalar(node);
     references.way(step);
-    return step == null ? "" : step.text();
+    return node == null ? otherwise : step == null ? "" : step.text();
   }
 
   private void steps(@Nullable Node node) {
@@ -154,8 +149,9 @@ public final class ProcedureReader {
   }
 
   private String part(Node.Mapping mapping) {
-    MappingKeys fields = MappingKeys.of(mapping, "a part", List.of("part"), faults);
-    String name = fields == null ? null : values.fixed(fields.required("part"));
+    MappingKeys fields = MappingKeys.of(mapping, "a part", faults);
+    String name = values.fixed(fields.required("part"));
+    fields.end();
     return Objects.requireNonNullElse(name, "");
   }
 

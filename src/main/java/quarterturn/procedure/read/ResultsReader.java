@@ -16,9 +16,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.read.Node.Scalar;
 
 /** Reads results and changes from {@code procedures/results.yaml}. */
-public final class ResultsReader {
-  private static final List<String> KEYS = List.of("results", "changes", "offers");
-
+final class ResultsReader {
   private final Faults faults;
   private final Scalars values;
   private final Map<String, Results.Result> results = new LinkedHashMap<>();
@@ -42,12 +40,12 @@ public final class ResultsReader {
   static Results draft(Faults faults, @Nullable Limits limits, @Nullable Faults shipped)
       throws UnreadableException {
     ResultsReader reader = new ResultsReader(faults, limits);
-    MappingKeys own = MappingKeys.ofFile(faults, KEYS);
-    MappingKeys fields = shipped == null ? own : own.over(MappingKeys.ofFile(shipped, KEYS));
+    MappingKeys own = MappingKeys.ofFile(faults);
+    MappingKeys fields = shipped == null ? own : own.over(MappingKeys.ofFile(shipped));
     reader.values.items(fields.required("results")).forEach(reader::result);
     reader.values.items(fields.required("changes")).forEach(reader::change);
     reader.values.items(fields.required("offers")).forEach(reader::offer);
-    fields.end();
+    fields.endFile();
     for (String needed : List.of(Results.ROD, Results.CLIMATE)) {
       if (!reader.changes.containsKey(needed)) {
         faults.add(
@@ -61,14 +59,10 @@ public final class ResultsReader {
   }
 
   private void result(Node item) {
-    List<String> keys = List.of("result", "name", "by", "quantity");
-    MappingKeys fields = MappingKeys.of(item, "a result", keys, faults);
-    if (fields == null) {
-      return;
-    }
+    MappingKeys fields = MappingKeys.of(item, "a result", faults);
     Scalar id = values.id(fields.required("result"), "a result");
     String name = values.fixed(fields.required("name"));
-    Scalar by = fields.has("by") ? values.id(fields.optional("by"), "a procedure") : null;
+    Scalar by = values.id(fields.optional("by"), "a procedure");
     Quantity quantity = values.word(fields.optional("quantity"), "a quantity", Quantity.values());
     fields.end();
     if (id != null && name != null && added(id, results)) {
@@ -78,11 +72,7 @@ public final class ResultsReader {
   }
 
   private void change(Node item) {
-    List<String> keys = List.of("change", "name", "spoils", "recheck");
-    MappingKeys fields = MappingKeys.of(item, "a change", keys, faults);
-    if (fields == null) {
-      return;
-    }
+    MappingKeys fields = MappingKeys.of(item, "a change", faults);
     Scalar id = values.id(fields.required("change"), "a change");
     String name = name(id, fields.required("name"));
     Set<String> spoils = known(fields.required("spoils"));
@@ -103,16 +93,12 @@ public final class ResultsReader {
   }
 
   private void offer(Node item) {
-    List<String> keys = List.of("procedure", "name", "start", "about");
-    MappingKeys fields = MappingKeys.of(item, "an offer", keys, faults);
-    if (fields != null) {
-      Scalar id = values.id(fields.required("procedure"), "a procedure");
-      String name = words(fields, "name");
-      String start = words(fields, "start");
-      offers.add(
-          new Results.Offer(id == null ? "" : id.text(), name, start, words(fields, "about")));
-      fields.end();
-    }
+    MappingKeys fields = MappingKeys.of(item, "an offer", faults);
+    Scalar id = values.id(fields.required("procedure"), "a procedure");
+    String name = words(fields, "name");
+    String start = words(fields, "start");
+    offers.add(new Results.Offer(id == null ? "" : id.text(), name, start, words(fields, "about")));
+    fields.end();
   }
 
   private String words(MappingKeys fields, String key) {

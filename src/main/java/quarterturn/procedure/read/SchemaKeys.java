@@ -60,7 +60,9 @@ final class SchemaKeys {
       case "about" -> id("The step whose result answers it.");
       case "answer" -> text("What a good answer says.");
       case "wrong" ->
-          list(object(AskReader.WRONG, AskReader.WRONG), "Wrong ideas that learners bring along.");
+          list(
+              object(List.of("says", "but"), List.of("says", "but")),
+              "Wrong ideas that learners bring along.");
       case "says" -> text("A wrong idea, in a learner's words.");
       case "but" -> text("What speaks against it.");
       case "hazards" ->
@@ -231,7 +233,7 @@ final class SchemaKeys {
     ArrayNode any = question.putArray("anyOf").add(of("question"));
     for (String kind : AskReader.KINDS) {
       List<String> keys = new ArrayList<>(List.of(kind));
-      keys.addAll(AskReader.MORE);
+      keys.addAll(List.of("about", "answer", "wrong"));
       any.add(object(List.of(kind), keys));
     }
     return question;

@@ -83,6 +83,11 @@ public final class Source {
     return source;
   }
 
+  /** No text at all. */
+  static Source empty() {
+    return new Source("", "");
+  }
+
   private void screen() {
     for (int i = 0; i < text.length; i++) {
       int c = text[i];

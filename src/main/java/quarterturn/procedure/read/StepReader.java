@@ -3,7 +3,6 @@ package quarterturn.procedure.read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Amounts;
@@ -71,60 +70,57 @@ final class StepReader {
    * @param kind one of {@link #KINDS}, which the mapping has as a key
    */
   @Nullable Step read(Node.Mapping mapping, String kind, String part) {
-    String what = "a " + kind + " step";
-    List<String> keys =
-        Stream.of(
-                List.of(kind),
-                kind.equals("compute") ? List.of("expects") : WordsReader.KEYS,
-                own(kind))
-            .flatMap(List::stream)
-            .toList();
-    MappingKeys fields = MappingKeys.of(mapping, what, keys, faults);
-    if (fields == null) {
-      return null;
-    }
+    MappingKeys fields = MappingKeys.of(mapping, "a " + kind + " step", faults);
+    Step read = read(fields, kind, part);
+    fields.end();
+    return read;
+  }
+
+  /** The keys of a step of a kind, without their values. */
+  static MappingKeys keys(String kind) {
+    MappingKeys fields = MappingKeys.empty();
+    new StepReader(fields.faults(), new References(fields.faults()), null).read(fields, kind, "");
+    return fields;
+  }
+
+  private @Nullable Step read(MappingKeys fields, String kind, String part) {
     Scalar id = values.id(fields.required(kind), "a step");
     List<String> options = new ArrayList<>();
     if (id != null) {
       references.step(id, kind, options);
     }
-    Begun step = new Begun(id == null ? "" : id.text(), what, part, fields, fields.key(kind));
+    Words said =
+        kind.equals("compute")
+            ? Words.silent(part, words.expects(fields))
+            : words.read(fields, part, !kind.equals("call"));
+    Begun step = new Begun(id == null ? "" : id.text(), kind, said, fields);
     Step read =
         switch (kind) {
           case "tell" -> tell(step);
           case "choose" -> choose(step, options);
           case "note" -> note(step);
-          case "pause" -> new PauseReader(faults, values, words, forks, references).read(step);
+          case "pause" -> new PauseReader(values, forks, references).read(step);
           case "adjust" -> adjust(step);
-          case "measure" -> new MeasureReader(faults, values, words, forks).read(step);
+          case "measure" -> new MeasureReader(values, forks).read(step);
           case "compute" -> compute(step);
-          case "turn" -> new TurnReader(faults, values, words, forks).read(step);
+          case "turn" -> new TurnReader(values, forks).read(step);
           case "wait" -> await(step);
           case "call" -> call(step);
-          default -> end(step, kind);
+          default -> end(step);
         };
-    fields.end();
     return id == null ? null : read;
   }
 
-  /** A step whose id is read and whose fields are not yet. */
-  record Begun(String id, String what, String part, MappingKeys fields, Mark mark) {}
+  /** A step whose id and words are read and whose other fields are not yet. */
+  record Begun(String id, String kind, Words said, MappingKeys fields) {
+    /** What it is, with its article. */
+    String what() {
+      return "a " + kind + " step";
+    }
 
-  /** Its keys beside its kind and its words. */
-  static List<String> own(String kind) {
-    return switch (kind) {
-      case "tell" -> List.of("establishes", "changes", "short", "short-when", "go", "branches");
-      case "choose" -> List.of("gives", "records", "options");
-      case "note" -> List.of("records", "go");
-      case "pause" -> List.of("lines", "go");
-      case "adjust" -> List.of("what", "go", "branches");
-      case "measure" -> List.of("quantity", "string", "gauge", "plausible", "branches");
-      case "compute" -> List.of("calculation", "go", "branches");
-      case "turn" -> List.of("amount", "limit", "felt");
-      case "wait" -> List.of("for", "rest", "establishes", "short", "short-when", "go");
-      case "call" -> List.of("procedure", "go", "branches");
-      default -> List.of("outcome");
-    };
+    Mark mark() {
+      return fields.key(kind);
+    }
   }
 
   private Set<Fact> establishes(MappingKeys fields) {
@@ -132,15 +128,16 @@ final class StepReader {
   }
 
   private @Nullable Step tell(Begun step) {
-    Words said = words.read(step.fields(), step.part(), true).with(words.shortcut(step.fields()));
     Set<Fact> facts = establishes(step.fields());
     String changes = named(step.fields(), "changes", "a change", changed);
+    Words said = step.said().with(words.shortcut(step.fields()));
     Fork then = forks.read(step.fields(), step.what());
     return then == null ? null : new Step.Tell(step.id(), said, step.mark(), facts, changes, then);
   }
 
   private Step choose(Begun step, List<String> ids) {
-    Words said = words.read(step.fields(), step.part(), true);
+    String gives = named(step.fields(), "gives", "a result", given);
+    Recorded records = records(step.fields());
     List<Step.Option> options = new ArrayList<>();
     Node list = step.fields().required("options");
     for (Node item : values.items(list)) {
@@ -155,9 +152,8 @@ final class StepReader {
           "a choice with fewer than two options",
           "Add an option, or make it a tell step");
     }
-    String gives = named(step.fields(), "gives", "a result", given);
     return new Step.Choose(
-        step.id(), said, step.mark(), List.copyOf(options), gives, records(step.fields()));
+        step.id(), step.said(), step.mark(), List.copyOf(options), gives, records);
   }
 
   private @Nullable Recorded records(MappingKeys fields) {
@@ -165,12 +161,7 @@ final class StepReader {
   }
 
   private Step.@Nullable Option option(Node item, List<String> ids) {
-    MappingKeys fields =
-        MappingKeys.of(
-            item, "an option", List.of("is", "label", "establishes", "changes", "go"), faults);
-    if (fields == null) {
-      return null;
-    }
+    MappingKeys fields = MappingKeys.of(item, "an option", faults);
     Scalar id = values.id(fields.required("is"), "an option");
     Node labelled = fields.required("label");
     String label = values.line(labelled) == null ? null : words.text(labelled);
@@ -189,25 +180,25 @@ final class StepReader {
   }
 
   private @Nullable Step note(Begun step) {
-    Words said = words.read(step.fields(), step.part(), true);
-    Scalar go = forks.way(step.fields().required("go"));
     Recorded records = records(step.fields());
-    return go == null ? null : new Step.Note(step.id(), said, step.mark(), records, go.text());
+    Scalar go = forks.way(step.fields().required("go"));
+    return go == null
+        ? null
+        : new Step.Note(step.id(), step.said(), step.mark(), records, go.text());
   }
 
   private @Nullable Step adjust(Begun step) {
-    Words said = words.read(step.fields(), step.part(), true);
     Adjustment what =
         values.word(step.fields().required("what"), "an adjustment", Adjustment.values());
     Fork then = forks.read(step.fields(), step.what());
     return what == null || then == null
         ? null
-        : new Step.Adjust(step.id(), said, step.mark(), what, then);
+        : new Step.Adjust(step.id(), step.said(), step.mark(), what, then);
   }
 
   /** An id that is known elsewhere, kept to be checked when that was read; or null. */
   private @Nullable String named(MappingKeys fields, String key, String what, List<Scalar> kept) {
-    Scalar id = fields.has(key) ? values.id(fields.optional(key), what) : null;
+    Scalar id = values.id(fields.optional(key), what);
     if (id == null) {
       return null;
     }
@@ -218,22 +209,18 @@ final class StepReader {
   private @Nullable Step compute(Begun step) {
     Step.Calculation calculation =
         values.word(
-            step.fields().required("calculation"),
-            "a calculation",
-            Step.Calculation.values(),
-            Step.Calculation::word);
-    Words silent = Words.silent(step.part(), words.expects(step.fields()));
+            step.fields().required("calculation"), "a calculation", Step.Calculation.values());
     Fork then = forks.read(step.fields(), step.what());
     return calculation == null || then == null
         ? null
-        : new Step.Compute(step.id(), silent, step.mark(), calculation, then);
+        : new Step.Compute(step.id(), step.said(), step.mark(), calculation, then);
   }
 
   private @Nullable Step await(Begun step) {
-    Words said = words.read(step.fields(), step.part(), true).with(words.shortcut(step.fields()));
     Integer minutes = values.parsed(step.fields().required("for"), Amounts::minutes);
     boolean rest = values.truth(step.fields().optional("rest"));
     Set<Fact> facts = establishes(step.fields());
+    Words said = step.said().with(words.shortcut(step.fields()));
     Scalar go = forks.way(step.fields().required("go"));
     return minutes == null || go == null
         ? null
@@ -241,24 +228,22 @@ final class StepReader {
   }
 
   private @Nullable Step call(Begun step) {
-    Words said = words.read(step.fields(), step.part(), false);
     Scalar procedure = values.id(step.fields().required("procedure"), "a procedure");
     Fork then = forks.read(step.fields(), step.what());
     if (procedure == null || then == null) {
       return null;
     }
     calls.add(procedure);
-    return new Step.Call(step.id(), said, step.mark(), procedure.text(), then);
+    return new Step.Call(step.id(), step.said(), step.mark(), procedure.text(), then);
   }
 
-  private @Nullable Step end(Begun step, String kind) {
-    Words said = words.read(step.fields(), step.part(), true);
+  private @Nullable Step end(Begun step) {
     Scalar outcome = values.id(step.fields().required("outcome"), "an outcome");
     if (outcome == null) {
       return null;
     }
-    return kind.equals("done")
-        ? new Step.Done(step.id(), said, step.mark(), outcome.text())
-        : new Step.HandOver(step.id(), said, step.mark(), outcome.text());
+    return step.kind().equals("done")
+        ? new Step.Done(step.id(), step.said(), step.mark(), outcome.text())
+        : new Step.HandOver(step.id(), step.said(), step.mark(), outcome.text());
   }
 }

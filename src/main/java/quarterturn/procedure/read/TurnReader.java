@@ -10,17 +10,14 @@ import quarterturn.procedure.Feel;
 import quarterturn.procedure.Quote;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Words;
 import quarterturn.procedure.read.Node.Scalar;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
-import quarterturn.unit.Worded;
 
 /** Reads a turn step: how far, the limit, and where each feel leads. */
-record TurnReader(Faults faults, Scalars values, WordsReader words, ForkReader forks) {
+record TurnReader(Scalars values, ForkReader forks) {
   @Nullable Step read(StepReader.Begun step) {
     MappingKeys fields = step.fields();
-    Words said = words.read(fields, step.part(), true);
     Node written = fields.required("amount");
     Step.Amount amount = values.parsed(written, TurnReader::amount);
     Turn limit = limit(values, fields.required("limit"), Turn.QUARTER);
@@ -28,16 +25,18 @@ record TurnReader(Faults faults, Scalars values, WordsReader words, ForkReader f
         && limit != null
         && amount instanceof Step.Amount.Fixed fixed
         && fixed.turn().size().compareTo(limit) > 0) {
-      faults.add(
-          Slip.OVER_LIMIT,
-          written.mark(),
-          fixed.turn().size() + " is more than the limit of this step, " + limit,
-          "Write " + limit + " at most");
+      values
+          .faults()
+          .add(
+              Slip.OVER_LIMIT,
+              written.mark(),
+              fixed.turn().size() + " is more than the limit of this step, " + limit,
+              "Write " + limit + " at most");
     }
     Map<Feel, String> felt = felt(fields.required("felt"));
     return amount == null || limit == null
         ? null
-        : new Step.TurnRod(step.id(), said, step.mark(), amount, limit, felt);
+        : new Step.TurnRod(step.id(), step.said(), step.mark(), amount, limit, felt);
   }
 
   /** A turn of at most {@code most}. */
@@ -77,11 +76,7 @@ record TurnReader(Faults faults, Scalars values, WordsReader words, ForkReader f
 
   private Map<Feel, String> felt(@Nullable Node node) {
     Map<Feel, String> ways = new EnumMap<>(Feel.class);
-    List<String> feels = Worded.words(Feel.values());
-    MappingKeys fields = MappingKeys.of(node, "felt", feels, faults);
-    if (fields == null) {
-      return ways;
-    }
+    MappingKeys fields = MappingKeys.of(node, "felt", values.faults());
     List<String> missing = new ArrayList<>();
     for (Feel feel : Feel.values()) {
       Scalar go = forks.way(fields.optional(feel.word()));
@@ -91,12 +86,15 @@ record TurnReader(Faults faults, Scalars values, WordsReader words, ForkReader f
         missing.add(feel.word());
       }
     }
-    if (!missing.isEmpty()) {
-      faults.add(
-          Slip.OPEN_BRANCHES,
-          fields.mark(),
-          "felt does not say where these feels lead: " + String.join(", ", missing),
-          "Add each of them with the id of a step");
+    fields.end();
+    if (fields.found() && !missing.isEmpty()) {
+      values
+          .faults()
+          .add(
+              Slip.OPEN_BRANCHES,
+              fields.mark(),
+              "felt does not say where these feels lead: " + String.join(", ", missing),
+              "Add each of them with the id of a step");
     }
     return ways;
   }

@@ -21,9 +21,6 @@ import quarterturn.unit.Worded;
  * @param hazards ids of the known hazards, or null where they are not known
  */
 record WordsReader(Faults faults, References references, @Nullable List<String> hazards) {
-  static final List<String> KEYS =
-      List.of("text", "brief", "why", "ask", "hazards", "never-skip", "picture", "expects");
-
   private static final Pattern BRACES = Pattern.compile(Blank.WRITTEN.pattern() + "|[{}]");
 
   /** Enough to mend in one text; finding the place of each takes a walk through the text. */
@@ -52,7 +49,8 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
 
   /** Whoever is no technician reads the text, so a brief wording alone is not enough. */
   private @Nullable Node beginnerText(MappingKeys fields, boolean required) {
-    if (fields.has("brief") && !fields.has("text")) {
+    Node text = fields.value("text", required && !fields.has("brief"));
+    if (fields.has("brief") && text == null) {
       faults.add(
           Slip.NO_BEGINNER_TEXT,
           fields.key("brief"),
@@ -60,7 +58,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
           "Add text, which says the same to somebody who does it for the first time");
       return null;
     }
-    return required ? fields.required("text") : fields.optional("text");
+    return text;
   }
 
   /** What becomes of a step on a technician's short path, or null. */
@@ -75,20 +73,19 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
           "short-when without short",
           "Add short: skip, or short: merge");
     }
-    Condition condition = when == null ? null : new ConditionReader(faults, references).read(when);
+    Condition condition = when == null ? null : forks().condition(when);
     return way == null ? null : new Shortcut(way, condition);
   }
 
   /** What must hold whenever a step is reached: one condition, or one of several; or null. */
   @Nullable Condition expects(MappingKeys fields) {
     Node node = fields.optional("expects");
-    ConditionReader reader = new ConditionReader(faults, references);
     if (!(node instanceof Node.Sequence)) {
-      return node == null ? null : reader.read(node);
+      return forks().condition(node);
     }
     List<Condition> either = new ArrayList<>();
     for (Node item : new Scalars(faults).items(node)) {
-      Condition one = reader.read(item);
+      Condition one = forks().condition(item);
       if (one != null) {
         either.add(one);
       }
@@ -125,6 +122,10 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
 
   private void add(Scalar scalar, int at, String wrong, String mend) {
     faults.add(Slip.BAD_BLANK, TextPosition.within(faults.source(), scalar, at), wrong, mend);
+  }
+
+  private ForkReader forks() {
+    return new ForkReader(faults, references);
   }
 
   /** Ids of hazards, each of them known. */
