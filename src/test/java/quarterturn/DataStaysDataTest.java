@@ -50,9 +50,9 @@ class DataStaysDataTest {
       a key of JSON: script/ScriptFace left
       a key of JSON: session/store/InstrumentFile strings
       a kind of what is due: session/Due day season
-      a trait: session/Instrument gauges
-      a trait: session/store/Trait gauges nut relief strings
-      a trait: session/store/Traits gauges
+      a form field: session/Instrument gauges
+      a form field: session/store/FormField gauges nut relief strings
+      a form field: session/store/FormFields gauges
       an answer of the engine's own: session/engine/Recall jammed noise
       a command: command/ReckonCommand reckon
       a command: reckon/FretsTopic frets

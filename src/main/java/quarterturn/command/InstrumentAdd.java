@@ -10,7 +10,7 @@ import quarterturn.session.store.Store;
 /** {@code instrument add NAME}: by options, or by answering questions. */
 @Command(
     name = "add",
-    modelTransformer = TraitOptions.class,
+    modelTransformer = FieldOptions.class,
     sortOptions = false,
     description = {
       "Adds an instrument: quarterturn instrument add my-bass --kind bass-34",

@@ -35,7 +35,7 @@ final class InstrumentCommand extends Timed implements Runnable {
   @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists your instruments.")
   int list(@Mixin Where where) throws IOException {
     Store store = where.store();
-    Store.Shelf shelf = store.instruments();
+    Store.InstrumentList shelf = store.instruments();
     List<InstrumentPages.Row> rows = new ArrayList<>();
     for (Instrument instrument : shelf.instruments()) {
       rows.add(

@@ -9,14 +9,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Instrument;
+import quarterturn.session.store.FormField;
+import quarterturn.session.store.FormFields;
 import quarterturn.session.store.Store;
-import quarterturn.session.store.Trait;
-import quarterturn.session.store.Traits;
 
 /** {@code instrument edit NAME}: by options, or by answering questions. */
 @Command(
     name = "edit",
-    modelTransformer = TraitOptions.class,
+    modelTransformer = FieldOptions.class,
     sortOptions = false,
     description = {
       "Changes what is known of an instrument: quarterturn instrument edit my-bass --scale 34in",
@@ -33,7 +33,7 @@ final class InstrumentEdit extends InstrumentEntry {
     return take(
         old.name(),
         old.created(),
-        Traits.of(old),
+        FormFields.of(old),
         (instrument, say) -> {
           if (instrument.equals(old)) {
             say.accept("Nothing was changed.");
@@ -45,11 +45,11 @@ final class InstrumentEdit extends InstrumentEntry {
   }
 
   private static String changed(Instrument old, Instrument now) {
-    Map<Trait, String> before = Traits.of(old);
-    Map<Trait, String> after = Traits.of(now);
-    return Arrays.stream(Trait.values())
-        .filter(trait -> !Objects.equals(before.get(trait), after.get(trait)))
-        .map(Trait::word)
+    Map<FormField, String> before = FormFields.of(old);
+    Map<FormField, String> after = FormFields.of(now);
+    return Arrays.stream(FormField.values())
+        .filter(field -> !Objects.equals(before.get(field), after.get(field)))
+        .map(FormField::word)
         .collect(Collectors.joining(", "));
   }
 }

@@ -14,9 +14,9 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.script.ScriptFace;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Instrument;
+import quarterturn.session.store.FormField;
+import quarterturn.session.store.FormFields;
 import quarterturn.session.store.InstrumentDialogue;
-import quarterturn.session.store.Trait;
-import quarterturn.session.store.Traits;
 import quarterturn.unit.NotUnderstoodException;
 
 /** Takes an instrument's facts from options, or asks for them where none is given. */
@@ -37,26 +37,26 @@ abstract class InstrumentEntry extends Placed {
    * @param known what is known of it
    * @return the exit status
    */
-  int take(String name, Instant created, Map<Trait, String> known, Keeping keeping)
+  int take(String name, Instant created, Map<FormField, String> known, Keeping keeping)
       throws IOException, UnreadableException {
     Library rules = sessions().rules();
-    Map<Trait, String> given = TraitOptions.given(spec.commandLine().getParseResult());
+    Map<FormField, String> given = FieldOptions.given(spec.commandLine().getParseResult());
     if (!given.isEmpty()) {
-      Map<Trait, String> merged = TraitOptions.merged(known, given, rules);
-      keeping.keep(Traits.instrument(name, created, merged), this::say);
+      Map<FormField, String> merged = FieldOptions.merged(known, given, rules);
+      keeping.keep(FormFields.instrument(name, created, merged), this::say);
       return 0;
     }
     InstrumentDialogue dialogue = new InstrumentDialogue(known, rules.kinds());
     if (lines) {
       if (new ScriptFace(System.in, System.out).ask(dialogue)) {
-        keeping.keep(Traits.instrument(name, created, dialogue.traits()), this::say);
+        keeping.keep(FormFields.instrument(name, created, dialogue.fields()), this::say);
       }
       return 0;
     }
     try (Typing typing = new Faces(Faces.Kind.TYPED, false).typing()) {
       return switch (DialogueLines.run(dialogue, typing.source(), typing.out())) {
         case ANSWERED -> {
-          Instrument answered = Traits.instrument(name, created, dialogue.traits());
+          Instrument answered = FormFields.instrument(name, created, dialogue.fields());
           keeping.keep(answered, typing.out()::println);
           yield 0;
         }

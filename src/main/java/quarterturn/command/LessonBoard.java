@@ -10,6 +10,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import quarterturn.lesson.teacher.Board;
+import quarterturn.lesson.teacher.SaddleSteps;
 import quarterturn.line.LineBoard;
 import quarterturn.line.Typing;
 import quarterturn.procedure.UnreadableException;

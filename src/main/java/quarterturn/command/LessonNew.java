@@ -17,6 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import quarterturn.lesson.LessonFolder;
 import quarterturn.lesson.Plan;
+import quarterturn.lesson.PlanChecks;
 import quarterturn.lesson.PlanDialogue;
 import quarterturn.lesson.PlanFile;
 import quarterturn.lesson.PlanPart;

@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 import quarterturn.lesson.LessonFolder;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.teacher.Board;
+import quarterturn.lesson.teacher.SaddleSteps;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.report.Dates;
 import quarterturn.report.lesson.LessonFormat;

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import quarterturn.line.Progress;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.UnreadableException;

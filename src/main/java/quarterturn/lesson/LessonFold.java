@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Takes one event of a bench into what stood before. Pure, and total: an event that does not fit
- * changes nothing it names; {@link Rules} says what does not fit.
+ * changes nothing it names; {@link LessonRules} says what does not fit.
  */
 public final class LessonFold {
   private final BenchLesson before;

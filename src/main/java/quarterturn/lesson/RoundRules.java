@@ -24,7 +24,7 @@ final class RoundRules {
     if (round.predictions().containsKey(student)) {
       return student + "'s prediction is locked.";
     }
-    return Rules.here(lesson, student);
+    return LessonRules.here(lesson, student);
   }
 
   static @Nullable String shown(BenchLesson lesson, Round round) {
@@ -55,7 +55,7 @@ final class RoundRules {
     if (round.blind().containsKey(student)) {
       return student + " has read already.";
     }
-    String absent = Rules.here(lesson, student);
+    String absent = LessonRules.here(lesson, student);
     return absent == null ? kept(lesson) : absent;
   }
 

@@ -26,7 +26,7 @@ public final class AutoSource implements LineSource {
   }
 
   @Override
-  public String readLine(String prompt, List<String> words) throws Interrupted {
+  public String readLine(String prompt, List<String> words) throws StopKeyException {
     pause(player.reading());
     String line = typed(player.bench().prompt(), player.mind().answer());
     out.println(prompt + line);
@@ -56,7 +56,7 @@ public final class AutoSource implements LineSource {
   }
 
   @Override
-  public void pause(Duration time) throws Interrupted {
+  public void pause(Duration time) throws StopKeyException {
     place.pause(time);
   }
 

@@ -17,7 +17,7 @@ interface Between {
   }
 
   /** Sees to what comes before the prompt at hand. */
-  Then before() throws IOException, LineSource.Interrupted;
+  Then before() throws IOException, LineSource.StopKeyException;
 
   /** Whether a line is none of the session's; then what it asks for has been done. */
   boolean takes(String line) throws IOException;

@@ -64,7 +64,7 @@ public final class DialogueLines {
         lines.take(typed);
       }
       return End.ANSWERED;
-    } catch (LineSource.Interrupted e) {
+    } catch (LineSource.StopKeyException e) {
       return End.INTERRUPTED;
     }
   }
@@ -107,7 +107,7 @@ public final class DialogueLines {
   }
 
   /** Gives everybody time to think before anybody answers. */
-  void ponder(Question.Asked asked) throws LineSource.Interrupted {
+  void ponder(Question.Asked asked) throws LineSource.StopKeyException {
     if (asked.ponder() && !asked.lines().equals(pondered)) {
       pondered = asked.lines();
       paper.say("(A moment to think: " + Gate.QUESTION_PAUSE.toSeconds() + " seconds.)");

@@ -11,7 +11,7 @@ final class Leaving {
 
   /** True on a pipe, where nobody can be asked back. */
   static boolean sure(Bench bench, LineSource in, Paper paper)
-      throws IOException, LineSource.Interrupted {
+      throws IOException, LineSource.StopKeyException {
     if (!in.typedByHand()) {
       return true;
     }

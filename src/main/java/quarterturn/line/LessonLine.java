@@ -66,7 +66,7 @@ public final class LessonLine implements Between {
   }
 
   @Override
-  public Then before() throws IOException, LineSource.Interrupted {
+  public Then before() throws IOException, LineSource.StopKeyException {
     boolean something = false;
     while (!talk.leaving()) {
       boolean opened = dialogue.look();
@@ -95,7 +95,7 @@ public final class LessonLine implements Between {
     return Then.LEAVE;
   }
 
-  private void ask(Question.Asked asked) throws IOException, LineSource.Interrupted {
+  private void ask(Question.Asked asked) throws IOException, LineSource.StopKeyException {
     lines.ponder(asked);
     String typed = talk.line(asked.asks() + " > ", asked.help(), asked.hidden());
     if (typed != null) {
@@ -103,7 +103,8 @@ public final class LessonLine implements Between {
     }
   }
 
-  private void waitForIt(Question held, boolean fresh) throws IOException, LineSource.Interrupted {
+  private void waitForIt(Question held, boolean fresh)
+      throws IOException, LineSource.StopKeyException {
     if (!fresh) {
       paper.say("Still waiting for the teacher.");
     }

@@ -36,7 +36,7 @@ final class LessonTalk {
    * @param help what is said to {@code ?}
    */
   @Nullable String line(String asked, String help, boolean hidden)
-      throws IOException, LineSource.Interrupted {
+      throws IOException, LineSource.StopKeyException {
     while (true) {
       String typed = hidden ? in.readHidden(asked) : in.readLine(asked, WORDS);
       if (typed == null) {

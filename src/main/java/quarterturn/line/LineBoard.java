@@ -143,12 +143,12 @@ public final class LineBoard {
         }
         act(command);
       }
-    } catch (LineSource.Interrupted e) {
+    } catch (LineSource.StopKeyException e) {
       return ExitStatus.INTERRUPTED;
     }
   }
 
-  private void act(BoardTyped command) throws IOException, LineSource.Interrupted {
+  private void act(BoardTyped command) throws IOException, LineSource.StopKeyException {
     if (command instanceof BoardTyped.Wait wait) {
       waitFor(wait);
       return;
@@ -258,7 +258,7 @@ public final class LineBoard {
     }
   }
 
-  private void end() throws IOException, LineSource.Interrupted {
+  private void end() throws IOException, LineSource.StopKeyException {
     if (board.sight().ended()) {
       paper.say("The lesson has been ended already. Type sheets to write them anew.");
       return;
@@ -283,7 +283,7 @@ public final class LineBoard {
     }
   }
 
-  private void waitFor(BoardTyped.Wait wait) throws LineSource.Interrupted {
+  private void waitFor(BoardTyped.Wait wait) throws LineSource.StopKeyException {
     for (int waited = 0; ; waited++) {
       synchronized (this) {
         Sight sight = board.look();

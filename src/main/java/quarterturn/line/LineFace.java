@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import quarterturn.line.LineSource.Interrupted;
+import quarterturn.line.LineSource.StopKeyException;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Role;
 import quarterturn.quick.TypedAhead;
@@ -70,7 +70,7 @@ public final class LineFace {
     try {
       open();
       return talk();
-    } catch (Interrupted e) {
+    } catch (StopKeyException e) {
       leave();
       return ExitStatus.INTERRUPTED;
     }
@@ -84,7 +84,7 @@ public final class LineFace {
             "Session " + overview.session() + ". Type ? to hear what can be typed."));
   }
 
-  private int talk() throws IOException, Interrupted {
+  private int talk() throws IOException, StopKeyException {
     boolean show = true;
     while (true) {
       Between.Then then = between.before();
@@ -126,7 +126,7 @@ public final class LineFace {
   }
 
   /** What is typed next; null at the end of input. */
-  private @Nullable Reply next(Prompt prompt) throws IOException, Interrupted {
+  private @Nullable Reply next(Prompt prompt) throws IOException, StopKeyException {
     List<String> words = new ArrayList<>(AnswerHelp.words(prompt));
     words.addAll(ahead.words());
     words.addAll(between.words());
@@ -143,7 +143,7 @@ public final class LineFace {
   }
 
   /** Asks how a turn felt. Enter is no answer to it. */
-  private @Nullable Reply felt(Reply.Amount amount) throws IOException, Interrupted {
+  private @Nullable Reply felt(Reply.Amount amount) throws IOException, StopKeyException {
     paper.say("Rod: " + TurnWords.done(amount.turn()) + ".");
     boolean show = true;
     while (true) {
@@ -154,7 +154,7 @@ public final class LineFace {
       if (line == null) {
         return null;
       }
-      Feel feel = TurnReader.feel(line);
+      Feel feel = TypedTurnReader.feel(line);
       if (feel != null) {
         return Reply.Give.one(new Answer.Turned(amount.turn(), feel));
       }
@@ -162,7 +162,7 @@ public final class LineFace {
       if (word.equals("back")) {
         return Reply.Command.AGAIN;
       }
-      Reply command = ReplyReader.command(word);
+      Reply command = TypedReplyReader.command(word);
       if (command == Reply.Command.QUIT) {
         return command;
       }
@@ -174,7 +174,7 @@ public final class LineFace {
   }
 
   /** Does what was asked; true where the prompt is to be shown afterwards. */
-  private boolean act(Reply reply, Prompt prompt) throws IOException, Interrupted {
+  private boolean act(Reply reply, Prompt prompt) throws IOException, StopKeyException {
     if (reply instanceof Reply.Give give) {
       boolean taken = give(give.answer(), prompt);
       if (taken) {
@@ -260,7 +260,7 @@ public final class LineFace {
   }
 
   /** Lets a wait pass, with a line now and then. */
-  private boolean stay(Prompt.Wait wait) throws IOException, Interrupted {
+  private boolean stay(Prompt.Wait wait) throws IOException, StopKeyException {
     while (bench.now().isBefore(wait.until())) {
       paper.say(WaitWords.left(wait, bench.now()));
       Duration left = Duration.between(bench.now(), wait.until());
@@ -270,7 +270,7 @@ public final class LineFace {
     return give(new Answer.Waited(null), wait);
   }
 
-  private boolean sure() throws IOException, Interrupted {
+  private boolean sure() throws IOException, StopKeyException {
     boolean leave = Leaving.sure(bench, in, paper);
     if (!leave) {
       paper.say("Still here. Type again to hear the step once more.");

@@ -13,16 +13,16 @@ public interface LineSource {
    *
    * @param prompt what stands before the place to type
    * @param words what can be typed now, offered for completion where there is any
-   * @throws Interrupted when the person asks to stop at once
+   * @throws StopKeyException when the person asks to stop at once
    */
-  @Nullable String readLine(String prompt, List<String> words) throws IOException, Interrupted;
+  @Nullable String readLine(String prompt, List<String> words) throws IOException, StopKeyException;
 
   /**
    * The next line where others are not to see it: it is not shown while it is typed.
    *
-   * @throws Interrupted when the person asks to stop at once
+   * @throws StopKeyException when the person asks to stop at once
    */
-  default @Nullable String readHidden(String prompt) throws IOException, Interrupted {
+  default @Nullable String readHidden(String prompt) throws IOException, StopKeyException {
     return readLine(prompt, List.of());
   }
 
@@ -32,9 +32,9 @@ public interface LineSource {
   /**
    * Lets time pass.
    *
-   * @throws Interrupted when the person asks to stop at once
+   * @throws StopKeyException when the person asks to stop at once
    */
-  void pause(Duration time) throws Interrupted;
+  void pause(Duration time) throws StopKeyException;
 
   /** Whether a person types, who can be asked back; false for a pipe. */
   boolean typedByHand();
@@ -49,7 +49,7 @@ public interface LineSource {
   }
 
   /** The person pressed the key that stops a program. */
-  final class Interrupted extends Exception {
+  final class StopKeyException extends Exception {
     private static final long serialVersionUID = 1L;
   }
 }

@@ -69,11 +69,11 @@ public final class PipeSource implements LineSource {
   }
 
   @Override
-  public void pause(Duration time) throws Interrupted {
+  public void pause(Duration time) throws StopKeyException {
     try {
       Thread.sleep(time.toMillis());
     } catch (InterruptedException e) {
-      throw new Interrupted();
+      throw new StopKeyException();
     }
   }
 

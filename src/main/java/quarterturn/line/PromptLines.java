@@ -149,7 +149,8 @@ final class PromptLines {
     List<String> lines = new ArrayList<>();
     lines.add("How did it feel? Type the number or the word.");
     lines.addAll(
-        numbered(TurnReader.FEELS.stream().map(f -> f.label() + " (" + f.word() + ")").toList()));
+        numbered(
+            TypedTurnReader.FEELS.stream().map(f -> f.label() + " (" + f.word() + ")").toList()));
     return lines;
   }
 }

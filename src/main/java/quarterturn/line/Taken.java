@@ -26,7 +26,7 @@ final class Taken {
             measured -> said.apply(measured.bracket().toString()),
             value -> said.apply(number((Prompt.Measure) prompt, value.value())),
             cannot -> said.apply("can't be measured here"),
-            turned -> said.apply(TurnReader.said(turned)),
+            turned -> said.apply(TypedTurnReader.said(turned)),
             undo -> said.apply("the last turn is to be taken back"),
             waited -> List.of(),
             correct -> List.of("The last answer is taken back.")));

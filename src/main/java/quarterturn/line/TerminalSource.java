@@ -70,13 +70,13 @@ public final class TerminalSource implements LineSource, AutoCloseable {
 
   @Override
   public @Nullable String readLine(String prompt, List<String> words)
-      throws IOException, Interrupted {
+      throws IOException, StopKeyException {
     offered = words;
     return read(prompt, null);
   }
 
   @Override
-  public @Nullable String readHidden(String prompt) throws IOException, Interrupted {
+  public @Nullable String readHidden(String prompt) throws IOException, StopKeyException {
     return read(prompt, '*');
   }
 
@@ -85,9 +85,9 @@ public final class TerminalSource implements LineSource, AutoCloseable {
     reader.printAbove(line);
   }
 
-  private @Nullable String read(String prompt, @Nullable Character mask) throws Interrupted {
+  private @Nullable String read(String prompt, @Nullable Character mask) throws StopKeyException {
     if (stopped.getCount() == 0) {
-      throw new Interrupted();
+      throw new StopKeyException();
     }
     try {
       return reader.readLine(prompt, mask);
@@ -96,18 +96,18 @@ public final class TerminalSource implements LineSource, AutoCloseable {
     } catch (UserInterruptException e) {
       // The key interrupts the reading thread; what is written after it must not be cut short.
       Thread.interrupted();
-      throw new Interrupted();
+      throw new StopKeyException();
     }
   }
 
   @Override
-  public void pause(Duration time) throws Interrupted {
+  public void pause(Duration time) throws StopKeyException {
     try {
       if (stopped.await(time.toMillis(), TimeUnit.MILLISECONDS)) {
-        throw new Interrupted();
+        throw new StopKeyException();
       }
     } catch (InterruptedException e) {
-      throw new Interrupted();
+      throw new StopKeyException();
     }
   }
 

@@ -43,12 +43,12 @@ final class TypedFurther {
    */
   Reply read(String line, Prompt prompt, boolean may) {
     if (!may) {
-      return single(ReplyReader.read(line, prompt, bench.now()));
+      return single(TypedReplyReader.read(line, prompt, bench.now()));
     }
     Terms terms = named.terms();
     // A line of words takes anything, so that what is given by its name is looked for first.
     boolean words = prompt instanceof Prompt.Write && QuickLine.gives(line, prompt.said().step());
-    Reply own = ReplyReader.read(line, prompt, bench.now());
+    Reply own = TypedReplyReader.read(line, prompt, bench.now());
     if (!(own instanceof Reply.Bad) && !(words && technician())) {
       return own;
     }
@@ -73,7 +73,7 @@ final class TypedFurther {
   /** An answer to the prompt, and behind it others: by name, or each to what is asked then. */
   private Reply several(String line, int end, Prompt prompt, Reply whole, Terms terms)
       throws Mistyped {
-    Reply first = ReplyReader.read(line.substring(0, end), prompt, bench.now());
+    Reply first = TypedReplyReader.read(line.substring(0, end), prompt, bench.now());
     if (!(first instanceof Reply.Give give) || give.answer() instanceof Answer.Correct) {
       return whole;
     }
@@ -142,7 +142,7 @@ final class TypedFurther {
     String part = rest.remove();
     boolean asks = prompt instanceof Prompt.Measure || prompt instanceof Prompt.Choose;
     if (may && asks && !named.unread() && takes(part, prompt)) {
-      Reply reply = ReplyReader.read(part, prompt, bench.now());
+      Reply reply = TypedReplyReader.read(part, prompt, bench.now());
       if (reply instanceof Reply.Give give && !(give.answer() instanceof Answer.Correct)) {
         return give.answer();
       }

@@ -167,7 +167,7 @@ public final class ScriptFace {
       if (line.cut()) {
         throw new BadAnswerException("a line is at most " + LONGEST + " characters long");
       }
-      ScriptReply reply = ReplyReader.read(line.text(), prompt);
+      ScriptReply reply = ScriptReplyReader.read(line.text(), prompt);
       if (reply.at() != null) {
         bench.setClock(reply.at());
       }

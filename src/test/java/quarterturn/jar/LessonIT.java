@@ -14,9 +14,9 @@ import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.LessonFolder;
+import quarterturn.lesson.LessonProof;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Order;
-import quarterturn.lesson.Proof;
 import quarterturn.lesson.WriterFile;
 import quarterturn.lesson.WriterLog;
 
@@ -139,7 +139,7 @@ class LessonIT {
   private void proven() throws Exception {
     WriterLog log = left();
     assertThat(log.notice()).isNull();
-    assertThat(Proof.of(log, LessonFolder.read(lesson).logs())).isEmpty();
+    assertThat(LessonProof.of(log, LessonFolder.read(lesson).logs())).isEmpty();
     List<String> kinds =
         log.events().stream()
             .map(event -> event.getClass().getSimpleName())

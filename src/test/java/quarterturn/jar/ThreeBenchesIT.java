@@ -11,7 +11,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.LessonFolder;
-import quarterturn.lesson.Proof;
+import quarterturn.lesson.LessonProof;
 import quarterturn.lesson.WriterLog;
 
 /**
@@ -153,7 +153,7 @@ class ThreeBenchesIT {
     for (WriterLog log : logs) {
       assertThat(log.notice()).isNull();
       if (NECKS.containsKey(requireNonNull(log.header()).writer())) {
-        assertThat(Proof.of(log, logs)).isEmpty();
+        assertThat(LessonProof.of(log, logs)).isEmpty();
         proven++;
       }
     }

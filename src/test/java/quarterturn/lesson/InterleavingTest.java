@@ -68,7 +68,7 @@ class InterleavingTest {
     int results = 0;
     for (WriterLog log : logs) {
       if (requireNonNull(log.header()).role() == WriterLog.Part.BENCH) {
-        assertThat(Proof.of(log, logs)).isEmpty();
+        assertThat(LessonProof.of(log, logs)).isEmpty();
         results += inOrder(log);
       }
     }

@@ -12,7 +12,7 @@ class InventedLessonTest {
   void couldHaveHappened() {
     for (WriterLog log : BoardView.benches(InventedLesson.PLAN, InventedLesson.logs())) {
       assertWithMessage(String.valueOf(log.header()))
-          .that(Proof.of(log, InventedLesson.logs()))
+          .that(LessonProof.of(log, InventedLesson.logs()))
           .isEmpty();
     }
     BoardView view = BoardView.of(InventedLesson.PLAN, InventedLesson.logs());

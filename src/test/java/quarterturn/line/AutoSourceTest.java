@@ -28,7 +28,7 @@ class AutoSourceTest {
     for (int i = 0; i < 500 && !bench.prompt().ended(); i++) {
       Prompt prompt = bench.prompt();
       String typed = AutoSource.typed(prompt, bench.truth());
-      Reply reply = ReplyReader.read(typed, prompt, bench.now());
+      Reply reply = TypedReplyReader.read(typed, prompt, bench.now());
       assertWithMessage(prompt + " " + typed).that(reply).isInstanceOf(Reply.Give.class);
       assertThat(((Reply.Give) reply).answer()).isEqualTo(bench.truth());
       bench.answer(bench.truth());
@@ -44,7 +44,7 @@ class AutoSourceTest {
     }
     Prompt.TurnRod turn = (Prompt.TurnRod) bench.prompt();
     Answer other = new Answer.Turned(turn.turn().opposite(), Feel.STIFF);
-    Reply reply = ReplyReader.read(AutoSource.typed(turn, other), turn, bench.now());
+    Reply reply = TypedReplyReader.read(AutoSource.typed(turn, other), turn, bench.now());
     assertThat(((Reply.Give) reply).answer()).isEqualTo(other);
   }
 

@@ -15,8 +15,8 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
+import quarterturn.session.store.FormField;
 import quarterturn.session.store.InstrumentDialogue;
-import quarterturn.session.store.Trait;
 import quarterturn.unit.Length;
 
 /** Whole guided entries on invented kinds; lines after a question's colon are what was typed. */
@@ -41,18 +41,18 @@ class InstrumentFormTest {
         Map.of(Style.MEDIUM, new Kind.Target(new Window(0.3, 0.45), "invented")));
   }
 
-  private record Answers(Map<Trait, String> traits, DialogueLines.End end) {}
+  private record Answers(Map<FormField, String> fields, DialogueLines.End end) {}
 
   private record Entry(String printed, Answers answers) {}
 
-  private static Entry entry(Map<Trait, String> present, String... typed) throws IOException {
+  private static Entry entry(Map<FormField, String> present, String... typed) throws IOException {
     StringWriter out = new StringWriter();
     PrintWriter writer = new PrintWriter(out);
     String input = List.of(typed).stream().map(t -> t + "\n").collect(Collectors.joining());
     PipeSource in = new PipeSource(new StringReader(input), writer, false);
     InstrumentDialogue dialogue = new InstrumentDialogue(present, KINDS);
     DialogueLines.End end = DialogueLines.run(dialogue, in, writer);
-    Answers answers = new Answers(dialogue.traits(), end);
+    Answers answers = new Answers(dialogue.fields(), end);
     String printed =
         out.toString().lines().map(String::stripTrailing).collect(Collectors.joining("\n"));
     return new Entry(printed, answers);
@@ -172,26 +172,32 @@ class InstrumentFormTest {
                 Taken: none."""
                     .stripTrailing());
     assertThat(entry.answers().end()).isEqualTo(DialogueLines.End.ANSWERED);
-    assertThat(entry.answers().traits())
+    assertThat(entry.answers().fields())
         .containsExactly(
-            Trait.KIND, "demo-bass",
-            Trait.STYLE, "medium",
-            Trait.SCALE, "863.6 mm",
-            Trait.GAUGES, "2.667 2.159 1.651 1.143 mm",
-            Trait.RADIUS, "flat",
-            Trait.NECK, "bolt-on",
-            Trait.ROD, "two-way",
-            Trait.BRIDGE, "floating",
-            Trait.HANDED, "left",
-            Trait.STRINGS, "a wound set",
-            Trait.WINDOW_RELIEF, "0.35..0.45 mm",
-            Trait.WINDOW_INTONATION, "-2..2 cents");
+            FormField.KIND, "demo-bass",
+            FormField.STYLE, "medium",
+            FormField.SCALE, "863.6 mm",
+            FormField.GAUGES, "2.667 2.159 1.651 1.143 mm",
+            FormField.RADIUS, "flat",
+            FormField.NECK, "bolt-on",
+            FormField.ROD, "two-way",
+            FormField.BRIDGE, "floating",
+            FormField.HANDED, "left",
+            FormField.STRINGS, "a wound set",
+            FormField.WINDOW_RELIEF, "0.35..0.45 mm",
+            FormField.WINDOW_INTONATION, "-2..2 cents");
   }
 
   @Test
   void whatNoLongerFitsTheKindIsAskedAgainWhenTheRestIsKept() throws IOException {
-    Map<Trait, String> present =
-        Map.of(Trait.KIND, "demo-bass", Trait.GAUGES, "2.6 2.1 1.6 1.1 mm", Trait.NECK, "set");
+    Map<FormField, String> present =
+        Map.of(
+            FormField.KIND,
+            "demo-bass",
+            FormField.GAUGES,
+            "2.6 2.1 1.6 1.1 mm",
+            FormField.NECK,
+            "set");
     Entry entry = entry(present, "demo-five", "done", "", "none");
     assertThat(entry.printed())
         .isEqualTo(
@@ -206,13 +212,13 @@ class InstrumentFormTest {
                 Not taken: demo-five has 5 strings; give as many gauges, not 4.
                 Gauges [2.6 2.1 1.6 1.1 mm] > none
                 Taken: none.""");
-    assertThat(entry.answers().traits())
-        .containsExactly(Trait.KIND, "demo-five", Trait.NECK, "set");
+    assertThat(entry.answers().fields())
+        .containsExactly(FormField.KIND, "demo-five", FormField.NECK, "set");
   }
 
   @Test
   void leavingAndTheEndOfTheInputAreToldApart() throws IOException {
-    Map<Trait, String> present = Map.of(Trait.KIND, "demo-bass");
+    Map<FormField, String> present = Map.of(FormField.KIND, "demo-bass");
     assertThat(entry(present, "", "quit").answers().end()).isEqualTo(DialogueLines.End.LEFT);
     assertThat(entry(present, "", "hard").answers().end()).isEqualTo(DialogueLines.End.CUT_SHORT);
     assertThat(entry(present, "done").answers())

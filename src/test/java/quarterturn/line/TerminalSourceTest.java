@@ -42,8 +42,8 @@ class TerminalSourceTest {
         new DumbTerminal(new ByteArrayInputStream(new byte[0]), new ByteArrayOutputStream());
     try (TerminalSource source = new TerminalSource(terminal)) {
       terminal.raise(Terminal.Signal.INT);
-      assertThrows(LineSource.Interrupted.class, () -> source.pause(Duration.ofHours(1)));
-      assertThrows(LineSource.Interrupted.class, () -> source.readLine("> ", List.of()));
+      assertThrows(LineSource.StopKeyException.class, () -> source.pause(Duration.ofHours(1)));
+      assertThrows(LineSource.StopKeyException.class, () -> source.readLine("> ", List.of()));
     }
   }
 
@@ -53,8 +53,8 @@ class TerminalSourceTest {
     LineSource stopping =
         new LineSource() {
           @Override
-          public String readLine(String prompt, List<String> words) throws Interrupted {
-            throw new Interrupted();
+          public String readLine(String prompt, List<String> words) throws StopKeyException {
+            throw new StopKeyException();
           }
 
           @Override

@@ -11,8 +11,8 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
-import quarterturn.session.store.Trait;
-import quarterturn.session.store.Traits;
+import quarterturn.session.store.FormField;
+import quarterturn.session.store.FormFields;
 import quarterturn.unit.Length;
 
 /** Pages of invented instruments. */
@@ -30,36 +30,36 @@ class InstrumentFactsTest {
           Prior.BASS,
           Map.of(Style.MEDIUM, new Kind.Target(new Window(0.3, 0.45), "invented")));
 
-  private static List<String> page(Map<Trait, String> more, boolean known) {
-    Map<Trait, String> typed = new EnumMap<>(Trait.class);
-    typed.put(Trait.KIND, "demo-bass");
+  private static List<String> page(Map<FormField, String> more, boolean known) {
+    Map<FormField, String> typed = new EnumMap<>(FormField.class);
+    typed.put(FormField.KIND, "demo-bass");
     typed.putAll(more);
     Map<String, String> facts =
-        InstrumentFacts.of(Traits.instrument("mine", CREATED, typed), known ? BASS : null);
+        InstrumentFacts.of(FormFields.instrument("mine", CREATED, typed), known ? BASS : null);
     return InstrumentPages.show(facts, List.of(), Told.DATES);
   }
 
   @Test
   void everyFactOfItsOwn() {
-    Map<Trait, String> typed = new EnumMap<>(Trait.class);
-    typed.put(Trait.STYLE, "medium");
-    typed.put(Trait.JOINT_FRET, "16");
-    typed.put(Trait.SCALE, "34in");
-    typed.put(Trait.TUNING, "D1 A1 D2 G2");
-    typed.put(Trait.GAUGES, ".105 .085 .065 .045");
-    typed.put(Trait.RADIUS, "flat");
-    typed.put(Trait.NECK, "bolt-on");
-    typed.put(Trait.NUT, "zero-fret");
-    typed.put(Trait.BRIDGE, "adjustable");
-    typed.put(Trait.HANDED, "left");
-    typed.put(Trait.STRINGS, "flat wound");
-    typed.put(Trait.WINDOW_RELIEF, "0.2..0.3");
-    typed.put(Trait.WINDOW_NUT_CLEARANCE, "0.3..0.5");
-    typed.put(Trait.WINDOW_ACTION_LOW, "1.8..2.2");
-    typed.put(Trait.WINDOW_ACTION_HIGH, "1.4..1.8");
-    typed.put(Trait.WINDOW_INTONATION, "-2..2");
-    typed.put(Trait.WINDOW_PICKUP_LOW, "2.5..3.5");
-    typed.put(Trait.WINDOW_PICKUP_HIGH, "2..3");
+    Map<FormField, String> typed = new EnumMap<>(FormField.class);
+    typed.put(FormField.STYLE, "medium");
+    typed.put(FormField.JOINT_FRET, "16");
+    typed.put(FormField.SCALE, "34in");
+    typed.put(FormField.TUNING, "D1 A1 D2 G2");
+    typed.put(FormField.GAUGES, ".105 .085 .065 .045");
+    typed.put(FormField.RADIUS, "flat");
+    typed.put(FormField.NECK, "bolt-on");
+    typed.put(FormField.NUT, "zero-fret");
+    typed.put(FormField.BRIDGE, "adjustable");
+    typed.put(FormField.HANDED, "left");
+    typed.put(FormField.STRINGS, "flat wound");
+    typed.put(FormField.WINDOW_RELIEF, "0.2..0.3");
+    typed.put(FormField.WINDOW_NUT_CLEARANCE, "0.3..0.5");
+    typed.put(FormField.WINDOW_ACTION_LOW, "1.8..2.2");
+    typed.put(FormField.WINDOW_ACTION_HIGH, "1.4..1.8");
+    typed.put(FormField.WINDOW_INTONATION, "-2..2");
+    typed.put(FormField.WINDOW_PICKUP_LOW, "2.5..3.5");
+    typed.put(FormField.WINDOW_PICKUP_HIGH, "2..3");
     assertThat(page(typed, true))
         .containsExactly(
             "Name:                mine",
@@ -89,7 +89,7 @@ class InstrumentFactsTest {
 
   @Test
   void whatItsKindSaysWhereItHasNone() {
-    assertThat(page(Map.of(Trait.STYLE, "medium"), true))
+    assertThat(page(Map.of(FormField.STYLE, "medium"), true))
         .containsExactly(
             "Name:          mine",
             "Kind:          An invented bass",
@@ -105,7 +105,7 @@ class InstrumentFactsTest {
 
   @Test
   void aKindThatIsGoneStandsForItself() {
-    assertThat(page(Map.of(Trait.NECK, "set"), false))
+    assertThat(page(Map.of(FormField.NECK, "set"), false))
         .containsExactly(
             "Name:   mine",
             "Kind:   demo-bass",

@@ -19,11 +19,11 @@ import quarterturn.lesson.bench.LessonSession;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.Practice;
 import quarterturn.session.ExitStatus;
+import quarterturn.session.store.FormField;
 import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.InstrumentDialogue;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
-import quarterturn.session.store.Trait;
 
 /** What DEVELOPERS.md shows of questions in JSON lines happens like that. */
 class ScriptQuestionsTest {
@@ -61,7 +61,7 @@ class ScriptQuestionsTest {
     InstrumentDialogue dialogue = new InstrumentDialogue(Map.of(), new Shelf(null).rules().kinds());
     // Done keeps the rest, so the example ends where all is answered.
     assertThat(new ScriptFace(typed(example), out).ask(dialogue)).isTrue();
-    assertThat(dialogue.traits()).containsEntry(Trait.KIND, "bass-34");
+    assertThat(dialogue.fields()).containsEntry(FormField.KIND, "bass-34");
     happened(example);
   }
 

@@ -176,7 +176,7 @@ class InstrumentTest {
     store.add(new Instrument("a-first", "bass-34", null, null, null, CREATED));
     Files.writeString(folder.resolve("data/instruments/bad.yaml"), "name: bad\n");
     Files.writeString(folder.resolve("data/instruments/notes.txt"), "mine\n");
-    Store.Shelf shelf = store.instruments();
+    Store.InstrumentList shelf = store.instruments();
     assertThat(shelf.instruments().stream().map(Instrument::name).toList())
         .containsExactly("a-first", "practice-bass")
         .inOrder();

@@ -10,11 +10,11 @@ import quarterturn.lesson.Acceptance;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.LessonFold;
+import quarterturn.lesson.LessonRules;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.Ref;
-import quarterturn.lesson.Rules;
 import quarterturn.lesson.WriterFile;
 import quarterturn.lesson.WriterLog;
 import quarterturn.session.RefusedException;
@@ -51,7 +51,7 @@ public final class LessonBench implements Closeable {
    * @throws RefusedException where it can't happen now, saying why
    */
   public void record(LessonEvent event) throws RefusedException, IOException {
-    String why = Rules.objection(lesson, event);
+    String why = LessonRules.objection(lesson, event);
     if (why != null) {
       throw new RefusedException(why);
     }

@@ -13,7 +13,7 @@ import quarterturn.session.RefusedException;
 final class Predicting implements Dialogue {
   private final LessonSession session;
   private final Round round;
-  private final Naming naming;
+  private final NextStudent naming;
   private final Prompt coming;
   private Expecting expecting;
   private List<String> hint = List.of();
@@ -21,7 +21,7 @@ final class Predicting implements Dialogue {
   Predicting(LessonSession session, Gate.Predict gate) {
     this.session = session;
     this.round = gate.round();
-    this.naming = new Naming(gate.missing());
+    this.naming = new NextStudent(gate.missing());
     this.coming = session.coming();
     this.expecting = begun();
   }

@@ -18,13 +18,13 @@ final class ReadingAlone implements Dialogue {
 
   private final LessonSession session;
   private final int round;
-  private final Naming naming;
+  private final NextStudent naming;
   private final Prompt coming;
 
   ReadingAlone(LessonSession session, Gate.ReadBlind gate) {
     this.session = session;
     this.round = gate.round();
-    this.naming = new Naming(gate.missing());
+    this.naming = new NextStudent(gate.missing());
     this.coming = session.coming();
   }
 

@@ -68,7 +68,7 @@ public final class Returning {
   /** One lesson: missed at any bench in it is missed. */
   private static void after(
       Map<String, Stage> stages, Map<String, WriterLog> benches, String student) {
-    Answers answers = new Answers(student);
+    LessonAnswers answers = new LessonAnswers(student);
     benches.forEach(answers::read);
     for (String question : answers.well) {
       Stage before = stages.get(question);
@@ -84,13 +84,13 @@ public final class Returning {
   }
 
   /** How one student's questions went in one lesson. */
-  private static final class Answers {
+  private static final class LessonAnswers {
     final TreeSet<String> well = new TreeSet<>();
     final TreeSet<String> missed = new TreeSet<>();
     final TreeSet<String> season = new TreeSet<>();
     private final String student;
 
-    Answers(String student) {
+    LessonAnswers(String student) {
       this.student = student;
     }
 

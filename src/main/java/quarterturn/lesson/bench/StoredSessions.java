@@ -28,10 +28,10 @@ import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.store.Closing;
+import quarterturn.session.store.FormField;
+import quarterturn.session.store.FormFields;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
-import quarterturn.session.store.Trait;
-import quarterturn.session.store.Traits;
 
 /**
  * A bench's sessions, in a data folder of its own. A simulated instrument is built again from its
@@ -62,7 +62,9 @@ public final class StoredSessions implements BenchSessions {
     String procedure = plan.procedures().get(n);
     if (!sessions.store().instrumentNames().contains(setup.kind())) {
       Instant now = sessions.clock().instant();
-      sessions.store().add(Traits.instrument(setup.kind(), now, Map.of(Trait.KIND, setup.kind())));
+      sessions
+          .store()
+          .add(FormFields.instrument(setup.kind(), now, Map.of(FormField.KIND, setup.kind())));
     }
     List<Store.Glance> glances =
         sessions.store().sessions().stream()

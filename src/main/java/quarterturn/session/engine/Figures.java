@@ -218,12 +218,12 @@ final class Figures {
       boolean here = step.records() == Recorded.NEW_GAUGES;
       typed = here ? state.position().chosen(step.id()) : typed;
     }
-    List<Length> now = typed == null ? null : Strings.parse(typed, kind);
+    List<Length> now = typed == null ? null : StringSet.parse(typed, kind);
     if (now == null || kind.make().gauges().isEmpty()) {
       return "Without the new set's diameters its pull can't be reckoned; the next readings tell";
     }
-    Force before = Strings.pull(kind, kind.make().gauges());
-    Force after = Strings.pull(kind, now);
+    Force before = StringSet.pull(kind, kind.make().gauges());
+    Force after = StringSet.pull(kind, now);
     double percent = 100 * (after.newtons() / before.newtons() - 1);
     String way =
         Math.abs(percent) < 2
@@ -260,7 +260,7 @@ final class Figures {
         kind.target(style).window().highMm(),
         NUT_HEIGHT,
         Length.mm(action.value()),
-        Strings.lowest(kind),
+        StringSet.lowest(kind),
         Touch.of(kind, style, NUT_HEIGHT),
         kind.frets());
   }

@@ -189,7 +189,7 @@ final class Notes {
     long moves = state.history().turns().stream().filter(made -> made.turn().turns() != 0).count();
     if (moves > 0) {
       String count = moves == 1 ? "one move" : moves + " moves";
-      notes.add("The rod stands " + Fill.net(state) + ", after " + count + ".");
+      notes.add("The rod stands " + Blanks.net(state) + ", after " + count + ".");
       if (!readSince(state, Quantity.ACTION)) {
         notes.add("Action and intonation are stale since the rod was turned.");
       }

@@ -301,8 +301,8 @@ final class Prompter {
     Turn turn = state.pending().open() == null ? lastTurn(state) : state.pending().open().turn();
     String wait =
         step instanceof Step.Wait w ? EngineQuestions.span(Duration.ofMinutes(w.minutes())) : "";
-    Fill fill =
-        new Fill(
+    Blanks fill =
+        new Blanks(
             state, library, walk.kind(state), turn, wait, atString(state, step), stale(state, now));
     List<Hazard> reminders =
         hazards(step).stream().filter(hazard -> state.accepted().contains(hazard.id())).toList();
@@ -332,8 +332,8 @@ final class Prompter {
       return List.of();
     }
     Procedure procedure = library.procedure(state.place().procedure());
-    Fill fill =
-        new Fill(state, library, walk.kind(state), null, "a while", null, stale(state, now));
+    Blanks fill =
+        new Blanks(state, library, walk.kind(state), null, "a while", null, stale(state, now));
     return new Coming(procedure, fill::known).after(walk.step(state));
   }
 

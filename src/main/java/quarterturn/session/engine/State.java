@@ -31,7 +31,7 @@ record State(
     @Nullable String kind,
     @Nullable Style style,
     Position position,
-    History history,
+    SessionHistory history,
     BenchState bench,
     Pending pending,
     Set<String> accepted,
@@ -44,7 +44,7 @@ record State(
         started.kind(),
         started.style(),
         Position.NOWHERE,
-        History.of(started, limits),
+        SessionHistory.of(started, limits),
         BenchState.NONE,
         Pending.NOTHING,
         Set.of(),
@@ -95,7 +95,7 @@ record State(
         started, last, kind, style, now, history, bench, pending, accepted, log, before);
   }
 
-  State with(History now) {
+  State with(SessionHistory now) {
     return new State(
         started, last, kind, style, position, now, bench, pending, accepted, log, before);
   }

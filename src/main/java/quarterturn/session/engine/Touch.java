@@ -34,7 +34,7 @@ final class Touch {
     double action = kind.target(Quantity.ACTION, style, 0).window().middleMm();
     Neck neck = Neck.uniform(scale, kind.jointFret(), Length.mm(relief), held);
     StringLine line = StringLine.withAction(neck, nutHeight, Quantity.OCTAVE, Length.mm(action));
-    Force tension = Strings.lowest(kind);
+    Force tension = StringSet.lowest(kind);
     double clears = 0;
     double strikes = MOST_NEWTONS;
     for (int i = 0; i < HALVINGS; i++) {

@@ -19,7 +19,7 @@ public final class InstrumentDialogue implements Dialogue {
           + " leaves without a change.";
 
   private final Map<String, Kind> kinds;
-  private final Map<Trait, String> traits = new EnumMap<>(Trait.class);
+  private final Map<FormField, String> fields = new EnumMap<>(FormField.class);
   private int at;
 
   /** Whether what is known already is kept unasked from here. */
@@ -31,72 +31,74 @@ public final class InstrumentDialogue implements Dialogue {
    * @param present what is known already; it may be kept
    * @param kinds by their id
    */
-  public InstrumentDialogue(Map<Trait, String> present, Map<String, Kind> kinds) {
+  public InstrumentDialogue(Map<FormField, String> present, Map<String, Kind> kinds) {
     this.kinds = kinds;
-    this.traits.putAll(present);
+    this.fields.putAll(present);
   }
 
   /** The facts so far. */
-  public Map<Trait, String> traits() {
-    return Map.copyOf(traits);
+  public Map<FormField, String> fields() {
+    return Map.copyOf(fields);
   }
 
   @Override
   public @Nullable Question question() {
-    if (at == Trait.values().length) {
+    if (at == FormField.values().length) {
       return null;
     }
-    Trait trait = Trait.values()[at];
+    FormField field = FormField.values()[at];
     String asked =
-        trait == Trait.KIND
+        field == FormField.KIND
             ? "The kind of instrument: " + String.join(", ", kinds.keySet()) + "."
-            : trait.meaning();
-    String item = (at + 1) + " of " + Trait.values().length + ". " + asked;
+            : field.meaning();
+    String item = (at + 1) + " of " + FormField.values().length + ". " + asked;
     return new Question.Words(
         "",
         at == 0 ? List.of(HELP, item) : List.of(item),
-        trait.label() + " [" + shown(trait) + "]",
+        field.label() + " [" + shown(field) + "]",
         HELP);
   }
 
-  private String shown(Trait trait) {
-    String own = traits.get(trait);
+  private String shown(FormField field) {
+    String own = fields.get(field);
     if (own != null) {
       return own;
     }
-    String usual = trait == Trait.KIND ? null : Traits.usual(trait, traits, kind());
+    String usual = field == FormField.KIND ? null : FormFields.usual(field, fields, kind());
     if (usual != null) {
       return usual;
     }
-    return trait == Trait.STYLE
+    return field == FormField.STYLE
         ? "asked each time"
-        : trait.aim() == null ? "not known" : "none of its own";
+        : field.aim() == null ? "not known" : "none of its own";
   }
 
   @Override
   public Taken take(String typed) {
     boolean done = typed.equals("done");
     skipping |= done;
-    Taken taken = settle(Trait.values()[at], done ? "" : typed);
+    Taken taken = settle(FormField.values()[at], done ? "" : typed);
     at++;
-    while (skipping && at < Trait.values().length && complaint(Trait.values()[at]) == null) {
+    while (skipping
+        && at < FormField.values().length
+        && complaint(FormField.values()[at]) == null) {
       at++;
     }
     return taken;
   }
 
-  private Taken settle(Trait trait, String typed) {
-    String before = traits.get(trait);
+  private Taken settle(FormField field, String typed) {
+    String before = fields.get(field);
     if (typed.equals("none")) {
-      traits.remove(trait);
+      fields.remove(field);
     } else if (!typed.isEmpty()) {
-      traits.put(trait, trait == Trait.KIND ? typed.toLowerCase(Locale.ROOT) : typed);
+      fields.put(field, field == FormField.KIND ? typed.toLowerCase(Locale.ROOT) : typed);
     }
-    String complaint = complaint(trait);
+    String complaint = complaint(field);
     if (complaint != null) {
-      traits.remove(trait);
+      fields.remove(field);
       if (before != null) {
-        traits.put(trait, before);
+        fields.put(field, before);
       }
       throw new NotUnderstoodException(complaint);
     }
@@ -104,28 +106,28 @@ public final class InstrumentDialogue implements Dialogue {
       return Taken.SILENTLY;
     }
     if (!typed.equals("none")) {
-      plain(trait);
+      plain(field);
     }
-    return Taken.briefly("Taken: " + traits.getOrDefault(trait, "none") + ".");
+    return Taken.briefly("Taken: " + fields.getOrDefault(field, "none") + ".");
   }
 
   /** Keeps the answer in the words it is kept in. */
-  private void plain(Trait trait) {
-    Map<Trait, String> one = new EnumMap<>(Trait.class);
-    one.put(Trait.KIND, kind().id());
-    one.put(trait, Objects.requireNonNull(traits.get(trait)));
-    traits.putAll(Traits.of(Traits.instrument("any", Instant.EPOCH, one)));
+  private void plain(FormField field) {
+    Map<FormField, String> one = new EnumMap<>(FormField.class);
+    one.put(FormField.KIND, kind().id());
+    one.put(field, Objects.requireNonNull(fields.get(field)));
+    fields.putAll(FormFields.of(FormFields.instrument("any", Instant.EPOCH, one)));
   }
 
   /** What is wrong with a fact, or null. */
-  private @Nullable String complaint(Trait trait) {
-    String text = traits.get(trait);
-    if (trait == Trait.KIND && (text == null || !kinds.containsKey(text))) {
+  private @Nullable String complaint(FormField field) {
+    String text = fields.get(field);
+    if (field == FormField.KIND && (text == null || !kinds.containsKey(text))) {
       return "choose one of " + String.join(", ", kinds.keySet());
     }
     try {
-      if (text != null && trait != Trait.KIND) {
-        Traits.check(trait, text, kind());
+      if (text != null && field != FormField.KIND) {
+        FormFields.check(field, text, kind());
       }
       return null;
     } catch (NotUnderstoodException e) {
@@ -135,7 +137,7 @@ public final class InstrumentDialogue implements Dialogue {
 
   /** The kind, which is asked for first. */
   private Kind kind() {
-    return Objects.requireNonNull(kinds.get(traits.get(Trait.KIND)));
+    return Objects.requireNonNull(kinds.get(fields.get(FormField.KIND)));
   }
 
   @Override

@@ -39,17 +39,17 @@ final class InstrumentFile {
 
   private static final String WINDOWS = "windows";
 
-  private static final List<Trait> MADE_LIKE =
+  private static final List<FormField> MADE_LIKE =
       List.of(
-          Trait.SCALE,
-          Trait.TUNING,
-          Trait.GAUGES,
-          Trait.RADIUS,
-          Trait.NECK,
-          Trait.NUT,
-          Trait.ROD,
-          Trait.BRIDGE,
-          Trait.HANDED);
+          FormField.SCALE,
+          FormField.TUNING,
+          FormField.GAUGES,
+          FormField.RADIUS,
+          FormField.NECK,
+          FormField.NUT,
+          FormField.ROD,
+          FormField.BRIDGE,
+          FormField.HANDED);
 
   private InstrumentFile() {}
 
@@ -110,14 +110,14 @@ final class InstrumentFile {
 
   private static String text(Instrument instrument) throws IOException {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
-    Map<Trait, String> traits = Traits.of(instrument);
+    Map<FormField, String> fields = FormFields.of(instrument);
     node.put("name", instrument.name());
-    putAll(node, traits, List.of(Trait.KIND, Trait.STYLE));
+    putAll(node, fields, List.of(FormField.KIND, FormField.STYLE));
     if (instrument.jointFret() != null) {
-      node.put(Trait.JOINT_FRET.word(), instrument.jointFret());
+      node.put(FormField.JOINT_FRET.word(), instrument.jointFret());
     }
-    putAll(node, traits, List.of(Trait.STRINGS));
-    putAll(node, traits, MADE_LIKE);
+    putAll(node, fields, List.of(FormField.STRINGS));
+    putAll(node, fields, MADE_LIKE);
     ObjectNode windows = node.objectNode();
     instrument.windows().forEach((aim, window) -> windows.put(aim.word(), aim.text(window)));
     if (!windows.isEmpty()) {
@@ -127,11 +127,12 @@ final class InstrumentFile {
     return HEAD + YAML.writeValueAsString(node);
   }
 
-  private static void putAll(ObjectNode node, Map<Trait, String> traits, List<Trait> which) {
-    for (Trait trait : which) {
-      String text = traits.get(trait);
+  private static void putAll(
+      ObjectNode node, Map<FormField, String> fields, List<FormField> which) {
+    for (FormField field : which) {
+      String text = fields.get(field);
       if (text != null) {
-        node.put(trait.word(), text);
+        node.put(field.word(), text);
       }
     }
   }
@@ -164,48 +165,48 @@ final class InstrumentFile {
 
   private static Instrument instrument(JsonNode node) throws NotAnEventException {
     Fields f = new Fields(node);
-    Map<Trait, String> typed = new EnumMap<>(Trait.class);
+    Map<FormField, String> typed = new EnumMap<>(FormField.class);
     String name = f.text("name");
-    typed.put(Trait.KIND, f.text("kind"));
+    typed.put(FormField.KIND, f.text("kind"));
     Style style = f.wordOrNull("style", Style.values(), Style::word);
-    put(typed, Trait.STYLE, style == null ? null : style.word());
+    put(typed, FormField.STYLE, style == null ? null : style.word());
     Integer joint = f.wholeOrNull("joint-fret");
-    put(typed, Trait.JOINT_FRET, joint == null ? null : joint.toString());
-    put(typed, Trait.STRINGS, f.textOrNull("strings"));
-    for (Trait trait : MADE_LIKE) {
-      checked(typed, trait, f.amountOrNull(trait.word()));
+    put(typed, FormField.JOINT_FRET, joint == null ? null : joint.toString());
+    put(typed, FormField.STRINGS, f.textOrNull("strings"));
+    for (FormField field : MADE_LIKE) {
+      checked(typed, field, f.amountOrNull(field.word()));
     }
     Fields windows = f.fieldsOrNull(WINDOWS);
     if (windows != null) {
-      for (Trait trait : Trait.values()) {
-        if (trait.aim() != null) {
-          checked(typed, trait, windows.textOrNull(trait.aim().word()));
+      for (FormField field : FormField.values()) {
+        if (field.aim() != null) {
+          checked(typed, field, windows.textOrNull(field.aim().word()));
         }
       }
       windows.nothingElse();
     }
     Instant created = f.instant("created");
     f.nothingElse();
-    return Traits.instrument(name, created, typed);
+    return FormFields.instrument(name, created, typed);
   }
 
   /** A wrong value is told with the field that has it. */
-  private static void checked(Map<Trait, String> typed, Trait trait, @Nullable String text)
+  private static void checked(Map<FormField, String> typed, FormField field, @Nullable String text)
       throws NotAnEventException {
     if (text != null) {
       try {
-        Traits.check(trait, text);
+        FormFields.check(field, text);
       } catch (IllegalArgumentException e) {
         throw new NotAnEventException(
-            "its field \"" + trait.word() + "\" is wrong: " + e.getMessage());
+            "its field \"" + field.word() + "\" is wrong: " + e.getMessage());
       }
-      typed.put(trait, text);
+      typed.put(field, text);
     }
   }
 
-  private static void put(Map<Trait, String> typed, Trait trait, @Nullable String text) {
+  private static void put(Map<FormField, String> typed, FormField field, @Nullable String text) {
     if (text != null) {
-      typed.put(trait, text);
+      typed.put(field, text);
     }
   }
 }

@@ -132,8 +132,8 @@ public final class Store {
   }
 
   /** The instruments that could be read, by name, and what is wrong with those that could not. */
-  public record Shelf(List<Instrument> instruments, List<String> notices) {
-    public Shelf {
+  public record InstrumentList(List<Instrument> instruments, List<String> notices) {
+    public InstrumentList {
       instruments = List.copyOf(instruments);
       notices = List.copyOf(notices);
     }
@@ -205,7 +205,7 @@ public final class Store {
   }
 
   /** Every instrument. */
-  public Shelf instruments() throws IOException {
+  public InstrumentList instruments() throws IOException {
     List<Instrument> good = new ArrayList<>();
     List<String> notices = new ArrayList<>();
     for (Path file : files("instruments", INSTRUMENT)) {
@@ -216,7 +216,7 @@ public final class Store {
       }
     }
     good.sort(Comparator.comparing(Instrument::name));
-    return new Shelf(good, notices);
+    return new InstrumentList(good, notices);
   }
 
   /**

@@ -15,12 +15,12 @@ import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.Demo;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.LessonFold;
+import quarterturn.lesson.LessonRules;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Levels;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Ref;
 import quarterturn.lesson.Refusal;
-import quarterturn.lesson.Rules;
 import quarterturn.lesson.Value;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Turn;
@@ -31,7 +31,7 @@ class GatekeeperTest {
 
   private void happen(LessonEvent... more) {
     for (LessonEvent event : more) {
-      assertThat(Rules.objection(lesson, event)).isNull();
+      assertThat(LessonRules.objection(lesson, event)).isNull();
       events.add(event);
       lesson = LessonFold.after(lesson, event);
     }
@@ -76,13 +76,13 @@ class GatekeeperTest {
     assertThat(predict.missing()).containsExactly("Ana", "Ben");
     happen(Demo.predicted(round(), "Ben"));
     assertThat(((Gate.Predict) gate(reading)).missing()).containsExactly("Ana");
-    assertThat(Rules.objection(lesson, Demo.predicted(round(), "Ben"))).contains("locked");
-    assertThat(Rules.objection(lesson, Demo.shown(round()))).contains("Ana");
+    assertThat(LessonRules.objection(lesson, Demo.predicted(round(), "Ben"))).contains("locked");
+    assertThat(LessonRules.objection(lesson, Demo.shown(round()))).contains("Ana");
     happen(Demo.predicted(round(), "Ana"));
     assertThat(gate(reading)).isEqualTo(new Gate.ReadBlind(round(), List.of("Ana", "Ben")));
     happen(Demo.blindRead(round(), "Ana"));
     assertThat(gate(reading)).isEqualTo(new Gate.ReadBlind(round(), List.of("Ben")));
-    assertThat(Rules.objection(lesson, Demo.resulted(round()))).contains("hidden");
+    assertThat(LessonRules.objection(lesson, Demo.resulted(round()))).contains("hidden");
     happen(Demo.blindRead(round(), "Ben"));
     assertThat(requireNonNull(((Gate.Open) gate(reading)).spread()).agree()).isTrue();
     happen(Demo.resulted(round()));
@@ -113,12 +113,14 @@ class GatekeeperTest {
     Moment turn = Demo.moment(Demo.turn(), 1, GAP);
     Gate.Held held = (Gate.Held) predictedBy(turn, "Ana");
     assertThat(held.hold().value()).isEqualTo(new Value.Rod(Turn.EIGHTH));
-    assertThat(Rules.objection(lesson, Demo.resulted(round()))).contains("waits for the teacher");
+    assertThat(LessonRules.objection(lesson, Demo.resulted(round())))
+        .contains("waits for the teacher");
     Ref ref = held.hold().ref();
     Ref order = new Ref("board-a", 1);
     Order wrong = new Order.Release(ref, new Value.Rod(Turn.EIGHTH.opposite()));
     assertThat(Acceptance.refusal(lesson, wrong)).isEqualTo(Refusal.VALUE_DIFFERS);
-    assertThat(Rules.objection(lesson, new LessonEvent.Accepted(T, order, wrong))).isNotNull();
+    assertThat(LessonRules.objection(lesson, new LessonEvent.Accepted(T, order, wrong)))
+        .isNotNull();
     Order right = new Order.Release(ref, new Value.Rod(Turn.EIGHTH));
     happen(new LessonEvent.Accepted(T, order, right));
     assertThat(gate(turn)).isEqualTo(new Gate.Open(null));

@@ -19,11 +19,11 @@ import quarterturn.lesson.Direction;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.LessonFolder;
+import quarterturn.lesson.LessonProof;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.Prediction;
-import quarterturn.lesson.Proof;
 import quarterturn.lesson.Refusal;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.WriterFile;
@@ -161,7 +161,7 @@ class StoredSessionsTest {
   private void proven() throws Exception {
     for (WriterLog log : logs()) {
       if (requireNonNull(log.header()).role() == WriterLog.Part.BENCH) {
-        assertThat(Proof.of(log, logs())).isEmpty();
+        assertThat(LessonProof.of(log, logs())).isEmpty();
       }
     }
   }

@@ -22,10 +22,10 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.LessonFolder;
+import quarterturn.lesson.LessonProof;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Levels;
 import quarterturn.lesson.Order;
-import quarterturn.lesson.Proof;
 import quarterturn.lesson.Ref;
 import quarterturn.lesson.WriterLog;
 import quarterturn.session.RefusedException;
@@ -128,7 +128,7 @@ class BoardTest {
           .inOrder();
       List<WriterLog> logs = LessonFolder.read(folder).logs();
       for (WriterLog log : BoardView.benches(InventedLesson.PLAN, logs)) {
-        assertThat(Proof.of(log, logs)).isEmpty();
+        assertThat(LessonProof.of(log, logs)).isEmpty();
       }
     }
   }

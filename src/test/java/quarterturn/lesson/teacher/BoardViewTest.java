@@ -20,9 +20,9 @@ import quarterturn.lesson.Acceptance;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.Demo;
 import quarterturn.lesson.LessonEvent;
+import quarterturn.lesson.LessonProof;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Order;
-import quarterturn.lesson.Proof;
 import quarterturn.lesson.Ref;
 import quarterturn.lesson.StepSpread;
 import quarterturn.lesson.Value;
@@ -113,7 +113,7 @@ class BoardViewTest {
     assertThat(requireNonNull(lesson.keep(new Ref("bench-a", 2))).releasedBy())
         .isEqualTo(new Ref("board-x", 1));
     List<WriterLog> all = List.of(after, boards.get(0), boards.get(1));
-    assertThat(Proof.of(after, all)).isEmpty();
+    assertThat(LessonProof.of(after, all)).isEmpty();
     assertThat(BoardView.of(Demo.PLAN, all).given().stream().map(g -> g.answers().get("bench-a")))
         .containsExactly("taken", "already released")
         .inOrder();

@@ -7,11 +7,11 @@ import quarterturn.session.Question;
 import quarterturn.unit.NotUnderstoodException;
 
 /** Which of several students goes next: they say so themselves, and nobody is called up. */
-final class Naming {
+final class NextStudent {
   private final List<String> missing;
   private @Nullable String student;
 
-  Naming(List<String> missing) {
+  NextStudent(List<String> missing) {
     this.missing = missing;
     this.student = missing.size() == 1 ? missing.get(0) : null;
   }

@@ -1,18 +1,18 @@
-package quarterturn.command;
+package quarterturn.lesson.teacher;
 
 import java.io.IOException;
 import java.util.Set;
 import java.util.TreeSet;
 import quarterturn.lesson.Plan;
-import quarterturn.lesson.teacher.Roster;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.store.Sessions;
 
 /** The steps of a lesson's procedures at which a saddle is set. */
-final class SaddleSteps {
+public final class SaddleSteps {
   private SaddleSteps() {}
 
-  static Set<String> of(Plan plan, Sessions sessions) throws IOException, UnreadableException {
+  public static Set<String> of(Plan plan, Sessions sessions)
+      throws IOException, UnreadableException {
     Set<String> out = new TreeSet<>();
     for (String procedure : plan.procedures()) {
       out.addAll(Roster.saddleSteps(sessions.library(procedure)));

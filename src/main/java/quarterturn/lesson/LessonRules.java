@@ -3,18 +3,18 @@ package quarterturn.lesson;
 import org.jspecify.annotations.Nullable;
 
 /** What a bench may write after what it has written: the order that a lesson promises. */
-public final class Rules {
-  private Rules() {}
+public final class LessonRules {
+  private LessonRules() {}
 
   /** Why {@code event} can't stand here, in a sentence for people; null where it can. */
   public static @Nullable String objection(BenchLesson lesson, LessonEvent event) {
     return event.match(
         new LessonEvent.Cases<@Nullable String>(
-            Rules::none,
+            LessonRules::none,
             came -> came(lesson, came.student()),
             went -> here(lesson, went.student()),
-            Rules::none,
-            Rules::none,
+            LessonRules::none,
+            LessonRules::none,
             opened ->
                 lesson.roundAt(opened.spot()) == null
                     ? null
@@ -25,8 +25,8 @@ public final class Rules {
             RoundRules.of(lesson, (r, e) -> RoundRules.unveiled(lesson, r)),
             RoundRules.of(lesson, (r, e) -> RoundRules.resulted(lesson, r)),
             RoundRules.of(lesson, (r, e) -> RoundRules.reflected(r, e.student())),
-            Rules::none,
-            Rules::none,
+            LessonRules::none,
+            LessonRules::none,
             askedAgain -> here(lesson, askedAgain.student()),
             accepted -> accepted(lesson, accepted),
             declined -> answered(lesson, declined.ref()),

@@ -13,7 +13,7 @@ import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
 /** Fills the names in braces in a procedure's text. */
-final class Fill {
+final class Blanks {
   /** Blanks that say the same all through a session. */
   private static final Set<Blank> KNOWN =
       EnumSet.of(Blank.JOINT, Blank.READ_AT, Blank.LOWEST, Blank.HIGHEST, Blank.WINDOW, Blank.KIND);
@@ -34,7 +34,7 @@ final class Fill {
    * @param at the string at hand, where the step goes from string to string
    * @param stale the results that are stale, in words
    */
-  Fill(
+  Blanks(
       State state,
       Library library,
       @Nullable Kind kind,

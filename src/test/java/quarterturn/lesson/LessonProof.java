@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
  * was shown before every prediction was locked, no hidden reading before all were in, nothing went
  * on that was stopped or held, and every order that was taken was given, by a board, as it stands.
  */
-public final class Proof {
-  private Proof() {}
+public final class LessonProof {
+  private LessonProof() {}
 
   /** An event that can't stand where it stands. */
   public record Objection(Ref event, String why) {}
@@ -30,7 +30,7 @@ public final class Proof {
     BenchLesson lesson = BenchLesson.empty(header.writer(), Level.WORKED);
     for (LessonEvent event : bench.events()) {
       Ref ref = new Ref(header.writer(), lesson.events() + 1);
-      String why = Rules.objection(lesson, event);
+      String why = LessonRules.objection(lesson, event);
       if (why == null && event instanceof LessonEvent.Accepted accepted) {
         why = given(accepted, header.writer(), all);
       }

@@ -15,14 +15,14 @@ import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
 
 /** A set of strings by its diameters: what it pulls. */
-final class Strings {
+final class StringSet {
   /** Thinner strings are plain steel; common practice, no source. */
   private static final double WOUND_FROM_MM = 0.5;
 
   /** A wound string's core as a share of its diameter; an estimate. */
   private static final double CORE = 0.43;
 
-  private Strings() {}
+  private StringSet() {}
 
   /** A string of this diameter, plain or wound as is usual for it. */
   static StringGauge gauge(Length diameter) {

@@ -13,12 +13,12 @@ import static quarterturn.lesson.Demo.shown;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class ProofTest {
+class LessonProofTest {
   private static final LessonEvent UNVEILED = new LessonEvent.Unveiled(T, 2);
   private static final LessonEvent STOPPED = new LessonEvent.Stopped(T, null);
 
   private static void refuted(int at, String why, LessonEvent... events) {
-    List<Proof.Objection> found = Proof.of(Demo.bench(BENCH, events), List.of());
+    List<LessonProof.Objection> found = LessonProof.of(Demo.bench(BENCH, events), List.of());
     assertThat(found).isNotEmpty();
     assertThat(found.get(0).event()).isEqualTo(new Ref(BENCH, at));
     assertThat(found.get(0).why()).contains(why);
@@ -37,7 +37,7 @@ class ProofTest {
             UNVEILED,
             resulted(2),
             STOPPED);
-    assertThat(Proof.of(good, List.of(good))).isEmpty();
+    assertThat(LessonProof.of(good, List.of(good))).isEmpty();
   }
 
   @Test
@@ -100,9 +100,9 @@ class ProofTest {
     WriterLog gave = Demo.board("board-a", Demo.release(new Ref(BENCH, 1), Value.NONE));
     WriterLog other =
         Demo.board("board-a", new LessonEvent.Ordered(T, BENCH, new Order.Hold("no")));
-    assertThat(Proof.of(bench, List.of(bench, gave))).isEmpty();
-    assertThat(Proof.of(bench, List.of(bench))).isEmpty();
-    assertThat(Proof.of(bench, List.of(bench, other)).get(0).why()).contains("no such order");
+    assertThat(LessonProof.of(bench, List.of(bench, gave))).isEmpty();
+    assertThat(LessonProof.of(bench, List.of(bench))).isEmpty();
+    assertThat(LessonProof.of(bench, List.of(bench, other)).get(0).why()).contains("no such order");
     refuted(3, "answered already", STOPPED, accepted, accepted);
     refuted(1, "not kept by that", accepted);
   }

@@ -30,7 +30,7 @@ import quarterturn.unit.Turn;
  * @param lifted the last time the daily rest was lifted, or null
  * @param spoiled so many of the readings, the oldest, something other than a turn has spoiled
  */
-record History(
+record SessionHistory(
     Limits limits,
     List<Event.Past> earlier,
     List<Event.Past> elsewhere,
@@ -50,8 +50,8 @@ record History(
    */
   record Lifted(Instant at, int turns) {}
 
-  static History of(Event.Started started, Limits limits) {
-    return new History(
+  static SessionHistory of(Event.Started started, Limits limits) {
+    return new SessionHistory(
         limits,
         started.past(),
         List.of(),
@@ -64,9 +64,9 @@ record History(
         0);
   }
 
-  History read(Event.Read read, boolean counts) {
+  SessionHistory read(Event.Read read, boolean counts) {
     Reading reading = new Reading(read, counts, turns.size(), changes.size());
-    return new History(
+    return new SessionHistory(
         limits,
         earlier,
         elsewhere,
@@ -79,8 +79,8 @@ record History(
         spoiled);
   }
 
-  History turned(TurnMade made) {
-    return new History(
+  SessionHistory turned(TurnMade made) {
+    return new SessionHistory(
         limits,
         earlier,
         elsewhere,
@@ -94,10 +94,10 @@ record History(
   }
 
   /** Something was done to the instrument; null for nothing. */
-  History changed(Instant at, @Nullable String change) {
+  SessionHistory changed(Instant at, @Nullable String change) {
     return change == null
         ? this
-        : new History(
+        : new SessionHistory(
             limits,
             earlier,
             elsewhere,
@@ -110,27 +110,27 @@ record History(
             spoiled);
   }
 
-  History gave(String result) {
+  SessionHistory gave(String result) {
     Map<String, Integer> now = State.with(given, result, changes.size());
-    return new History(
+    return new SessionHistory(
         limits, earlier, elsewhere, readings, turns, changes, now, tuned, lifted, spoiled);
   }
 
-  History tuned(Instant at) {
-    return new History(
+  SessionHistory tuned(Instant at) {
+    return new SessionHistory(
         limits, earlier, elsewhere, readings, turns, changes, given, at, lifted, spoiled);
   }
 
-  History lifted(Instant at) {
+  SessionHistory lifted(Instant at) {
     Lifted now = new Lifted(at, turns.size());
-    return new History(
+    return new SessionHistory(
         limits, earlier, elsewhere, readings, turns, changes, given, tuned, now, spoiled);
   }
 
   /** Something has spoiled every reading so far. */
-  History allSpoiled() {
+  SessionHistory allSpoiled() {
     int all = readings.size();
-    return new History(
+    return new SessionHistory(
         limits, earlier, elsewhere, readings, turns, changes, given, tuned, lifted, all);
   }
 
@@ -138,12 +138,12 @@ record History(
    * Turned in other sessions too: what is read from now on shows those turns as well, so nothing is
    * learned of the last one here.
    */
-  History elsewhere(List<Event.Past> now) {
+  SessionHistory elsewhere(List<Event.Past> now) {
     List<TurnMade> made = new ArrayList<>(turns);
     if (now.size() > elsewhere.size() && !made.isEmpty()) {
       made.add(made.remove(made.size() - 1).unsure());
     }
-    return new History(
+    return new SessionHistory(
         limits, earlier, now, readings, List.copyOf(made), changes, given, tuned, lifted, spoiled);
   }
 

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.lesson;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -11,10 +11,6 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.lesson.Plan;
-import quarterturn.lesson.PlanDialogue;
-import quarterturn.lesson.PlanPart;
-import quarterturn.lesson.Planning;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.UnreadableException;
@@ -24,13 +20,13 @@ import quarterturn.session.store.Sessions;
 import quarterturn.unit.NotUnderstoodException;
 
 /** Holds a plan against the procedures, kinds and necks there are. */
-final class PlanChecks implements PlanDialogue.Check {
+public final class PlanChecks implements PlanDialogue.Check {
   private final Sessions sessions;
   private final Set<String> procedures;
   private final Set<String> kinds;
   private final String usual;
 
-  PlanChecks(Sessions sessions) throws IOException, UnreadableException {
+  public PlanChecks(Sessions sessions) throws IOException, UnreadableException {
     this.sessions = sessions;
     this.procedures = new TreeSet<>(new Shelf(sessions.own()).procedures());
     Library rules = sessions.rules();
@@ -39,7 +35,7 @@ final class PlanChecks implements PlanDialogue.Check {
   }
 
   /** The plan, with every id in it known. */
-  Plan plan(String lesson, Map<PlanPart, String> typed) {
+  public Plan plan(String lesson, Map<PlanPart, String> typed) {
     return Planning.of(lesson, typed, known(typed));
   }
 

@@ -9,8 +9,8 @@ import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
 /** Reads one line of a script as an answer to the prompt at hand. */
-final class ReplyReader {
-  private ReplyReader() {}
+final class ScriptReplyReader {
+  private ScriptReplyReader() {}
 
   static ScriptReply read(String line, Prompt prompt) {
     ReplyFields fields = ReplyFields.parse(line);

@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Aim;
 
 /** A fact of an instrument that can be typed, kept and shown, in the order it is asked for. */
-public enum Trait {
+public enum FormField {
   KIND("kind", "Kind", "The kind of instrument, such as bass-34."),
   STYLE("style", "Player", "How hard the player plays: light, medium or hard."),
   JOINT_FRET(
@@ -35,14 +35,14 @@ public enum Trait {
   private final String meaning;
   private final @Nullable Aim aim;
 
-  Trait(String word, String label, String meaning) {
+  FormField(String word, String label, String meaning) {
     this.word = word;
     this.label = label;
     this.meaning = meaning;
     this.aim = null;
   }
 
-  Trait(Aim aim, String label, String of) {
+  FormField(Aim aim, String label, String of) {
     this.word = "window-" + aim.word();
     this.label = label;
     this.meaning = "A window of its own for " + of + ", such as " + aim.example() + ".";

@@ -24,7 +24,7 @@ import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
 
 /** Facts of invented instruments: as typed, as kept, and what is refused. */
-class TraitsTest {
+class FormFieldsTest {
   private static final Instant CREATED = Instant.parse("2027-03-01T09:00:00Z");
   private static final Kind BASS =
       new Kind(
@@ -40,30 +40,30 @@ class TraitsTest {
 
   @TempDir Path folder;
 
-  private static Instrument typed(Trait trait, String text) {
-    Map<Trait, String> typed = new EnumMap<>(Trait.class);
-    typed.put(Trait.KIND, "demo-bass");
+  private static Instrument typed(FormField trait, String text) {
+    Map<FormField, String> typed = new EnumMap<>(FormField.class);
+    typed.put(FormField.KIND, "demo-bass");
     typed.put(trait, text);
-    return Traits.instrument("bass", CREATED, typed);
+    return FormFields.instrument("bass", CREATED, typed);
   }
 
   private static Instrument full() {
-    Map<Trait, String> typed = new EnumMap<>(Trait.class);
-    typed.put(Trait.KIND, "demo-bass");
-    typed.put(Trait.STYLE, "Medium");
-    typed.put(Trait.JOINT_FRET, "17");
-    typed.put(Trait.SCALE, "34in");
-    typed.put(Trait.TUNING, "e1, a1 d2 g2");
-    typed.put(Trait.GAUGES, ".105 .085 .065 .045");
-    typed.put(Trait.RADIUS, "12in");
-    typed.put(Trait.NECK, "bolt-on");
-    typed.put(Trait.NUT, "slotted");
-    typed.put(Trait.BRIDGE, "adjustable");
-    typed.put(Trait.HANDED, "left");
-    typed.put(Trait.STRINGS, "flat wound");
-    typed.put(Trait.WINDOW_RELIEF, "12..18 thou");
-    typed.put(Trait.WINDOW_INTONATION, "-2 to 3");
-    return Traits.instrument("bass", CREATED, typed);
+    Map<FormField, String> typed = new EnumMap<>(FormField.class);
+    typed.put(FormField.KIND, "demo-bass");
+    typed.put(FormField.STYLE, "Medium");
+    typed.put(FormField.JOINT_FRET, "17");
+    typed.put(FormField.SCALE, "34in");
+    typed.put(FormField.TUNING, "e1, a1 d2 g2");
+    typed.put(FormField.GAUGES, ".105 .085 .065 .045");
+    typed.put(FormField.RADIUS, "12in");
+    typed.put(FormField.NECK, "bolt-on");
+    typed.put(FormField.NUT, "slotted");
+    typed.put(FormField.BRIDGE, "adjustable");
+    typed.put(FormField.HANDED, "left");
+    typed.put(FormField.STRINGS, "flat wound");
+    typed.put(FormField.WINDOW_RELIEF, "12..18 thou");
+    typed.put(FormField.WINDOW_INTONATION, "-2 to 3");
+    return FormFields.instrument("bass", CREATED, typed);
   }
 
   @Test
@@ -104,7 +104,7 @@ class TraitsTest {
       Instrument instrument = random.next("bass");
       store.replace(instrument);
       assertThat(store.instrument("bass")).isEqualTo(instrument);
-      assertThat(Traits.instrument("bass", instrument.created(), Traits.of(instrument)))
+      assertThat(FormFields.instrument("bass", instrument.created(), FormFields.of(instrument)))
           .isEqualTo(instrument);
     }
     try (var all = Files.list(folder.resolve("instruments"))) {
@@ -132,7 +132,7 @@ class TraitsTest {
         "1/64in 1/32 in .65mm 1.1|0.3969 0.7938 0.65 1.1 mm",
       })
   void gaugesAsPeopleTypeThem(String text, String kept) {
-    assertThat(Traits.of(typed(Trait.GAUGES, text))).containsEntry(Trait.GAUGES, kept);
+    assertThat(FormFields.of(typed(FormField.GAUGES, text))).containsEntry(FormField.GAUGES, kept);
   }
 
   @ParameterizedTest
@@ -147,7 +147,7 @@ class TraitsTest {
         "1/64 to 1/32 in|0.3969|0.7938",
       })
   void windowsAsPeopleTypeThem(String text, double low, double high) {
-    assertThat(typed(Trait.WINDOW_RELIEF, text).windows())
+    assertThat(typed(FormField.WINDOW_RELIEF, text).windows())
         .containsExactly(Aim.RELIEF, new Window(low, high));
   }
 
@@ -187,20 +187,20 @@ class TraitsTest {
         "WINDOW_INTONATION|-60..2|a window of intonation lies between -50 and 50 cents, not"
             + " -60..2 cents",
       })
-  void whatIsRefusedIsToldWithWhatIsAllowed(Trait trait, String text, String says) {
+  void whatIsRefusedIsToldWithWhatIsAllowed(FormField trait, String text, String says) {
     NotUnderstoodException e =
-        assertThrows(NotUnderstoodException.class, () -> Traits.check(trait, text, BASS));
+        assertThrows(NotUnderstoodException.class, () -> FormFields.check(trait, text, BASS));
     assertThat(e).hasMessageThat().isEqualTo(says);
   }
 
   @Test
   void whatIsAllowedPasses() {
-    Traits.of(full()).forEach((trait, text) -> Traits.check(trait, text, BASS));
-    Traits.check(Trait.JOINT_FRET, "9", BASS);
-    Traits.check(Trait.JOINT_FRET, "20", BASS);
-    Traits.check(Trait.SCALE, "300", BASS);
-    Traits.check(Trait.SCALE, "1000 mm", BASS);
-    Traits.check(Trait.RADIUS, "FLAT", BASS);
+    FormFields.of(full()).forEach((trait, text) -> FormFields.check(trait, text, BASS));
+    FormFields.check(FormField.JOINT_FRET, "9", BASS);
+    FormFields.check(FormField.JOINT_FRET, "20", BASS);
+    FormFields.check(FormField.SCALE, "300", BASS);
+    FormFields.check(FormField.SCALE, "1000 mm", BASS);
+    FormFields.check(FormField.RADIUS, "FLAT", BASS);
   }
 
   @ParameterizedTest

@@ -1,9 +1,9 @@
-package quarterturn.command;
+package quarterturn.line;
 
 import java.io.PrintStream;
 
 /** A bar on one line of a terminal that fills up; it is wiped away at the end. */
-final class Progress implements AutoCloseable {
+public final class Progress implements AutoCloseable {
   private static final int CELLS = 40;
   private static final long PAUSE_NANOS = 100_000_000;
 
@@ -18,13 +18,13 @@ final class Progress implements AutoCloseable {
    * @param out a terminal
    * @param all what counts as full
    */
-  Progress(PrintStream out, int all) {
+  public Progress(PrintStream out, int all) {
     this.out = out;
     this.all = all;
   }
 
   /** From any thread; drawn now and then only. */
-  synchronized void at(int done) {
+  public synchronized void at(int done) {
     most = Math.max(most, done);
     long now = System.nanoTime();
     if (now - last < PAUSE_NANOS && most < all) {

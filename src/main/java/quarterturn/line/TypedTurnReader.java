@@ -13,14 +13,14 @@ import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 /** Reads what was really turned, and how it felt. */
-final class TurnReader {
+final class TypedTurnReader {
   private static final Pattern WAY =
       Pattern.compile("(other way|other|wrong way|tightened|tighten|loosened|loosen)\\s*(.*)");
 
   /** In the order in which they are numbered. */
   static final List<Feel> FEELS = List.of(Feel.values());
 
-  private TurnReader() {}
+  private TypedTurnReader() {}
 
   static Reply read(String word, Prompt.TurnRod prompt) {
     if (word.equals("undo")) {
@@ -56,7 +56,7 @@ final class TurnReader {
       size = Turn.parse(much);
     } catch (NotUnderstoodException e) {
       throw new NotUnderstoodException(
-          "\"" + ReplyReader.shortened(much) + "\" is no amount. " + AnswerHelp.of(prompt));
+          "\"" + TypedReplyReader.shortened(much) + "\" is no amount. " + AnswerHelp.of(prompt));
     }
     if (much.startsWith("-") || much.startsWith("+")) {
       throw new NotUnderstoodException(

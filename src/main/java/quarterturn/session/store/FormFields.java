@@ -28,42 +28,42 @@ import quarterturn.unit.Note;
 import quarterturn.unit.Printable;
 
 /** An instrument's facts as text, each as it is typed, and back. */
-public final class Traits {
+public final class FormFields {
   /** Neither read nor kept; any name does to read a fact by itself. */
   private static final String ANY_NAME = "any";
 
-  private Traits() {}
+  private FormFields() {}
 
-  /** What is known of an instrument, in the order of {@link Trait}. */
-  public static Map<Trait, String> of(Instrument instrument) {
-    Map<Trait, String> out = new EnumMap<>(Trait.class);
+  /** What is known of an instrument, in the order of {@link FormField}. */
+  public static Map<FormField, String> of(Instrument instrument) {
+    Map<FormField, String> out = new EnumMap<>(FormField.class);
     Instrument.Build build = instrument.build();
-    out.put(Trait.KIND, instrument.kind());
-    put(out, Trait.STYLE, instrument.style(), Style::word);
-    put(out, Trait.JOINT_FRET, instrument.jointFret(), String::valueOf);
-    put(out, Trait.SCALE, build.scale(), Length::toString);
-    put(out, Trait.TUNING, build.tuning(), Traits::notes);
-    put(out, Trait.GAUGES, build.gauges(), Traits::wires);
-    put(out, Trait.RADIUS, build.radius(), Radius::toString);
-    put(out, Trait.NECK, build.neck(), NeckJoint::word);
-    put(out, Trait.NUT, build.nut(), NutKind::word);
-    put(out, Trait.ROD, build.rod(), RodKind::word);
-    put(out, Trait.BRIDGE, build.bridge(), BridgeKind::word);
-    put(out, Trait.HANDED, build.handed(), Handed::word);
-    put(out, Trait.STRINGS, instrument.strings(), s -> s);
-    for (Trait trait : Trait.values()) {
-      Aim aim = trait.aim();
+    out.put(FormField.KIND, instrument.kind());
+    put(out, FormField.STYLE, instrument.style(), Style::word);
+    put(out, FormField.JOINT_FRET, instrument.jointFret(), String::valueOf);
+    put(out, FormField.SCALE, build.scale(), Length::toString);
+    put(out, FormField.TUNING, build.tuning(), FormFields::notes);
+    put(out, FormField.GAUGES, build.gauges(), FormFields::wires);
+    put(out, FormField.RADIUS, build.radius(), Radius::toString);
+    put(out, FormField.NECK, build.neck(), NeckJoint::word);
+    put(out, FormField.NUT, build.nut(), NutKind::word);
+    put(out, FormField.ROD, build.rod(), RodKind::word);
+    put(out, FormField.BRIDGE, build.bridge(), BridgeKind::word);
+    put(out, FormField.HANDED, build.handed(), Handed::word);
+    put(out, FormField.STRINGS, instrument.strings(), s -> s);
+    for (FormField field : FormField.values()) {
+      Aim aim = field.aim();
       if (aim != null) {
-        put(out, trait, instrument.windows().get(aim), aim::text);
+        put(out, field, instrument.windows().get(aim), aim::text);
       }
     }
     return Collections.unmodifiableMap(out);
   }
 
   private static <T> void put(
-      Map<Trait, String> out, Trait trait, @Nullable T value, Function<T, String> text) {
+      Map<FormField, String> out, FormField field, @Nullable T value, Function<T, String> text) {
     if (value != null) {
-      out.put(trait, text.apply(value));
+      out.put(field, text.apply(value));
     }
   }
 
@@ -83,26 +83,26 @@ public final class Traits {
    * @param typed a text for each fact that is known, its kind among them
    * @throws NotUnderstoodException saying what is allowed
    */
-  public static Instrument instrument(String name, Instant created, Map<Trait, String> typed) {
-    String kind = typed.get(Trait.KIND);
+  public static Instrument instrument(String name, Instant created, Map<FormField, String> typed) {
+    String kind = typed.get(FormField.KIND);
     if (kind == null) {
       throw new NotUnderstoodException("an instrument needs a kind");
     }
     Instrument.Build build =
         new Instrument.Build(
-            parsed(typed, Trait.SCALE, Length::parse),
-            parsed(typed, Trait.TUNING, Traits::tuning),
-            parsed(typed, Trait.GAUGES, WireList::parse),
-            parsed(typed, Trait.RADIUS, Radius::parse),
-            parsed(typed, Trait.NECK, t -> word(t, NeckJoint.values(), NeckJoint::word)),
-            parsed(typed, Trait.NUT, t -> word(t, NutKind.values(), NutKind::word)),
-            parsed(typed, Trait.ROD, t -> word(t, RodKind.values(), RodKind::word)),
-            parsed(typed, Trait.BRIDGE, t -> word(t, BridgeKind.values(), BridgeKind::word)),
-            parsed(typed, Trait.HANDED, t -> word(t, Handed.values(), Handed::word)));
+            parsed(typed, FormField.SCALE, Length::parse),
+            parsed(typed, FormField.TUNING, FormFields::tuning),
+            parsed(typed, FormField.GAUGES, WireList::parse),
+            parsed(typed, FormField.RADIUS, Radius::parse),
+            parsed(typed, FormField.NECK, t -> word(t, NeckJoint.values(), NeckJoint::word)),
+            parsed(typed, FormField.NUT, t -> word(t, NutKind.values(), NutKind::word)),
+            parsed(typed, FormField.ROD, t -> word(t, RodKind.values(), RodKind::word)),
+            parsed(typed, FormField.BRIDGE, t -> word(t, BridgeKind.values(), BridgeKind::word)),
+            parsed(typed, FormField.HANDED, t -> word(t, Handed.values(), Handed::word)));
     Map<Aim, Window> windows = new EnumMap<>(Aim.class);
     typed.forEach(
-        (trait, text) -> {
-          Aim aim = trait.aim();
+        (field, text) -> {
+          Aim aim = field.aim();
           if (aim != null) {
             windows.put(aim, aim.window(text));
           }
@@ -110,17 +110,17 @@ public final class Traits {
     return new Instrument(
         name,
         kind,
-        parsed(typed, Trait.STYLE, t -> word(t, Style.values(), Style::word)),
-        parsed(typed, Trait.JOINT_FRET, Traits::fret),
-        typed.get(Trait.STRINGS),
+        parsed(typed, FormField.STYLE, t -> word(t, Style.values(), Style::word)),
+        parsed(typed, FormField.JOINT_FRET, FormFields::fret),
+        typed.get(FormField.STRINGS),
         created,
         build,
         windows);
   }
 
   private static <T> @Nullable T parsed(
-      Map<Trait, String> typed, Trait trait, Function<String, T> parser) {
-    String text = typed.get(trait);
+      Map<FormField, String> typed, FormField field, Function<String, T> parser) {
+    String text = typed.get(field);
     return text == null ? null : parser.apply(text);
   }
 
@@ -129,10 +129,10 @@ public final class Traits {
    *
    * @throws NotUnderstoodException saying what is allowed
    */
-  static void check(Trait trait, String text) {
-    Map<Trait, String> typed = new EnumMap<>(Trait.class);
-    typed.put(Trait.KIND, ANY_NAME);
-    typed.put(trait, text);
+  static void check(FormField field, String text) {
+    Map<FormField, String> typed = new EnumMap<>(FormField.class);
+    typed.put(FormField.KIND, ANY_NAME);
+    typed.put(field, text);
     instrument(ANY_NAME, Instant.EPOCH, typed);
   }
 
@@ -141,18 +141,18 @@ public final class Traits {
    *
    * @throws NotUnderstoodException saying what is allowed
    */
-  public static void check(Trait trait, String text, Kind kind) {
-    check(trait, text);
-    if (trait == Trait.JOINT_FRET) {
+  public static void check(FormField field, String text, Kind kind) {
+    check(field, text);
+    if (field == FormField.JOINT_FRET) {
       int fret = fret(text);
       if (fret <= kind.readAt() || fret > kind.frets()) {
         throw new NotUnderstoodException(
             "the joint fret of %s lies between %d and %d, not %d"
                 .formatted(kind.id(), kind.readAt() + 1, kind.frets(), fret));
       }
-    } else if (trait == Trait.TUNING) {
+    } else if (field == FormField.TUNING) {
       strings(kind, "notes", tuning(text).size());
-    } else if (trait == Trait.GAUGES) {
+    } else if (field == FormField.GAUGES) {
       strings(kind, "gauges", WireList.parse(text).size());
     }
   }
@@ -195,14 +195,14 @@ public final class Traits {
   /**
    * What holds for an instrument without a fact of its own, or null where the kind says nothing.
    *
-   * @param traits what is known of it, its style among them
+   * @param fields what is known of it, its style among them
    */
-  public static @Nullable String usual(Trait trait, Map<Trait, String> traits, Kind kind) {
-    return switch (trait) {
+  public static @Nullable String usual(FormField field, Map<FormField, String> fields, Kind kind) {
+    return switch (field) {
       case JOINT_FRET -> kind.jointFret() + ", as usual for its kind";
       case SCALE -> kind.scale() + ", as usual for its kind";
       case TUNING -> String.join(" ", kind.strings()) + ", as usual for its kind";
-      case WINDOW_RELIEF -> relief(traits.get(Trait.STYLE), kind);
+      case WINDOW_RELIEF -> relief(fields.get(FormField.STYLE), kind);
       default -> null;
     };
   }

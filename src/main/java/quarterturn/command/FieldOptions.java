@@ -9,39 +9,39 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.kind.Kind;
-import quarterturn.session.store.Trait;
-import quarterturn.session.store.Traits;
+import quarterturn.session.store.FormField;
+import quarterturn.session.store.FormFields;
 import quarterturn.unit.NotUnderstoodException;
 
 /** An option for each fact of an instrument. */
-final class TraitOptions implements IModelTransformer {
+final class FieldOptions implements IModelTransformer {
   /** Clears a fact. */
   private static final String NONE = "none";
 
   @Override
   public CommandSpec transform(CommandSpec command) {
-    for (Trait trait : Trait.values()) {
+    for (FormField field : FormField.values()) {
       command.addOption(
-          OptionSpec.builder("--" + trait.word())
+          OptionSpec.builder("--" + field.word())
               .type(String.class)
-              .paramLabel(trait.aim() == null ? label(trait) : "WINDOW")
-              .description(trait.meaning())
+              .paramLabel(field.aim() == null ? label(field) : "WINDOW")
+              .description(field.meaning())
               .order(Where.ORDER + 1)
               .build());
     }
     return command;
   }
 
-  private static String label(Trait trait) {
-    return trait.word().toUpperCase(Locale.ROOT).replace("JOINT-", "");
+  private static String label(FormField field) {
+    return field.word().toUpperCase(Locale.ROOT).replace("JOINT-", "");
   }
 
   /** The facts that were given, as typed. */
-  static Map<Trait, String> given(ParseResult parsed) {
-    Map<Trait, String> given = new EnumMap<>(Trait.class);
-    for (Trait trait : Trait.values()) {
-      if (parsed.hasMatchedOption("--" + trait.word())) {
-        given.put(trait, parsed.matchedOptionValue("--" + trait.word(), ""));
+  static Map<FormField, String> given(ParseResult parsed) {
+    Map<FormField, String> given = new EnumMap<>(FormField.class);
+    for (FormField field : FormField.values()) {
+      if (parsed.hasMatchedOption("--" + field.word())) {
+        given.put(field, parsed.matchedOptionValue("--" + field.word(), ""));
       }
     }
     return given;
@@ -52,32 +52,32 @@ final class TraitOptions implements IModelTransformer {
    *
    * @throws NotUnderstoodException naming the option and what is allowed
    */
-  static Map<Trait, String> merged(
-      Map<Trait, String> known, Map<Trait, String> given, Library rules) {
-    Map<Trait, String> traits = new EnumMap<>(Trait.class);
-    traits.putAll(known);
+  static Map<FormField, String> merged(
+      Map<FormField, String> known, Map<FormField, String> given, Library rules) {
+    Map<FormField, String> fields = new EnumMap<>(FormField.class);
+    fields.putAll(known);
     given.forEach(
-        (trait, text) -> {
+        (field, text) -> {
           if (text.equals(NONE)) {
-            traits.remove(trait);
+            fields.remove(field);
           } else {
-            traits.put(trait, text);
+            fields.put(field, text);
           }
         });
-    String id = traits.get(Trait.KIND);
+    String id = fields.get(FormField.KIND);
     if (id == null) {
       String all = String.join(", ", rules.kinds().keySet());
       throw new NotUnderstoodException("--kind: an instrument needs a kind; choose one of " + all);
     }
     Kind kind = rules.kind(id);
-    traits.forEach(
-        (trait, text) -> {
+    fields.forEach(
+        (field, text) -> {
           try {
-            Traits.check(trait, text, kind);
+            FormFields.check(field, text, kind);
           } catch (NotUnderstoodException e) {
-            throw new NotUnderstoodException("--" + trait.word() + ": " + e.getMessage());
+            throw new NotUnderstoodException("--" + field.word() + ": " + e.getMessage());
           }
         });
-    return traits;
+    return fields;
   }
 }

@@ -12,8 +12,8 @@ import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /** Reads a typed line as a command or as an answer to the prompt at hand. */
-final class ReplyReader {
-  private ReplyReader() {}
+final class TypedReplyReader {
+  private TypedReplyReader() {}
 
   /** What {@code typed} asks for at {@code prompt}. */
   static Reply read(String typed, Prompt prompt, Instant now) {
@@ -67,7 +67,7 @@ final class ReplyReader {
                     ? new Reply.Bad(AnswerHelp.of(write))
                     : Reply.Give.one(new Answer.Wrote(text)),
             measure -> readings(text, measure),
-            turn -> TurnReader.read(word, turn),
+            turn -> TypedTurnReader.read(word, turn),
             wait -> waited(text, word, wait, now),
             done -> done(text, word),
             over -> done(text, word)));
