@@ -64,7 +64,7 @@ final class Check {
         faults, faults.stream().noneMatch(fault -> fault.rule().equals(Slip.NOT_YAML.word())));
   }
 
-  /** The same finding has the same, whatever way its file was named. */
+  /** Equal for two reports of one finding, in whatever way its file was named. */
   private static List<Object> identity(Fault fault) {
     return List.of(
         place(fault.mark().file()),

@@ -72,8 +72,9 @@ public final class Cli extends Placed {
   }
 
   /**
-   * The same with the command first: an option before it means what it means behind it. Nothing is
-   * moved where no command follows, or where help or the version is asked for.
+   * What was typed with the command moved to the front, since an option before it means what it
+   * means behind it. Nothing is moved where no command follows, or where help or the version is
+   * asked for.
    */
   private static String[] commandFirst(CommandLine line, String... typed) {
     int command = 0;
@@ -119,15 +120,15 @@ public final class Cli extends Placed {
             || e instanceof UnreadableException
             || e instanceof NotUnderstoodException
             || e instanceof RecordMismatchException;
-    if (!forTheUser) {
+    if (forTheUser) {
+      commands.getErr().println("quarterturn: " + Complaint.of(e));
+    } else {
       // Left to itself it would end with 1, which tells of an instrument handed over.
       commands
           .getErr()
           .println("quarterturn: stopped by a fault of its own; what was answered is kept");
       e.printStackTrace(commands.getErr());
-      return USAGE;
     }
-    commands.getErr().println("quarterturn: " + Complaint.of(e));
     return USAGE;
   }
 

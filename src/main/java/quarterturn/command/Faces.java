@@ -4,6 +4,7 @@ import java.io.Console;
 import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.charset.StandardCharsets;
+import java.time.ZoneId;
 import org.jline.terminal.Terminal;
 import quarterturn.line.Typing;
 import quarterturn.screen.terminal.Settings;
@@ -11,8 +12,12 @@ import quarterturn.screen.terminal.Surface;
 import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.script.ScriptFace;
 
-/** The face that was chosen. */
-record Faces(Kind kind, boolean coloured) {
+/**
+ * The face that was chosen.
+ *
+ * @param zone by which times are shown
+ */
+record Faces(Kind kind, boolean coloured, ZoneId zone) {
   /** The faces. */
   enum Kind {
     /** Full screen. */
@@ -44,14 +49,14 @@ record Faces(Kind kind, boolean coloured) {
     return switch (kind) {
       case SCREEN -> {
         Terminal terminal = SystemTerminal.open();
-        yield new OnScreen(terminal, Surface.open(terminal, settings(terminal)));
+        yield new OnScreen(terminal, Surface.open(terminal, settings(terminal)), zone);
       }
-      case TYPED -> new InLines(typing());
+      case TYPED -> new InLines(typing(), zone);
       case SCRIPT -> new InJson(new ScriptFace(System.in, System.out));
     };
   }
 
-  Typing typing() {
+  static Typing typing() {
     return Typing.open(System.getenv("TERM"), atATerminal(), System.in, System.out);
   }
 

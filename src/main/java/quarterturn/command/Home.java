@@ -25,7 +25,7 @@ import quarterturn.session.store.Store;
 record Home(Sessions sessions, Looks looks) {
   int open() throws IOException, UnreadableException, InterruptedException {
     HomeDialogue dialogue = dialogue();
-    try (Face face = looks.faces().open()) {
+    try (Face face = looks.faces(sessions.clock().getZone()).open()) {
       if (!face.ask(dialogue)) {
         return ExitStatus.INTERRUPTED;
       }

@@ -13,8 +13,12 @@ import quarterturn.session.Bench;
 import quarterturn.session.Player;
 import quarterturn.session.store.HomeDialogue;
 
-/** The typed face at one terminal or pipe. */
-record InLines(Typing typing) implements Face {
+/**
+ * The typed face at one terminal or pipe.
+ *
+ * @param zone by which times are shown
+ */
+record InLines(Typing typing, ZoneId zone) implements Face {
   @Override
   public boolean ask(HomeDialogue dialogue) throws IOException {
     return DialogueLines.run(dialogue, typing.source(), typing.out())
@@ -35,7 +39,7 @@ record InLines(Typing typing) implements Face {
   }
 
   private int run(Bench bench, LineSource source) {
-    return LineFace.run(bench, source, typing.out(), new Dates(ZoneId.systemDefault()));
+    return LineFace.run(bench, source, typing.out(), new Dates(zone));
   }
 
   @Override

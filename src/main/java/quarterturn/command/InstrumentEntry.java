@@ -53,7 +53,7 @@ abstract class InstrumentEntry extends Placed {
       }
       return 0;
     }
-    try (Typing typing = new Faces(Faces.Kind.TYPED, false).typing()) {
+    try (Typing typing = Faces.typing()) {
       return switch (DialogueLines.run(dialogue, typing.source(), typing.out())) {
         case ANSWERED -> {
           Instrument answered = FormFields.instrument(name, created, dialogue.fields());

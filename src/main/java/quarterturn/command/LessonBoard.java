@@ -17,6 +17,7 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.report.Dates;
 import quarterturn.report.lesson.LessonFormat;
 import quarterturn.report.lesson.LessonSheets;
+import quarterturn.report.lesson.SheetFolder;
 import quarterturn.screen.BoardFace;
 import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.session.Names;
@@ -47,7 +48,7 @@ final class LessonBoard extends Placed {
 
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
-    Faces faces = looks.faces();
+    Faces faces = looks.faces(clock.getZone());
     if (faces.kind() == Faces.Kind.SCRIPT) {
       throw new NotUnderstoodException(
           "a board has no --lines; commands can be piped into it with --plain");

@@ -64,7 +64,7 @@ final class LessonJoin extends Placed {
 
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
-    Faces faces = looks.faces();
+    Faces faces = looks.faces(clock.getZone());
     String name = bench;
     boolean script = faces.kind() == Faces.Kind.SCRIPT;
     if (script && name == null) {

@@ -109,7 +109,7 @@ final class LessonNew extends Placed {
       }
       given = dialogue.typed();
     } else if (given.isEmpty()) {
-      try (Typing typing = new Faces(Faces.Kind.TYPED, false).typing()) {
+      try (Typing typing = Faces.typing()) {
         PlanDialogue dialogue = new PlanDialogue(checks);
         DialogueLines.End end = DialogueLines.run(dialogue, typing.source(), typing.out());
         if (end != DialogueLines.End.ANSWERED) {

@@ -16,6 +16,7 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.report.Dates;
 import quarterturn.report.lesson.LessonFormat;
 import quarterturn.report.lesson.LessonSheets;
+import quarterturn.report.lesson.SheetFolder;
 
 /** {@code lesson sheets FOLDER}: a sheet for each student, and one for the class. */
 @Command(

@@ -19,6 +19,7 @@ import quarterturn.report.Labels;
 import quarterturn.report.SessionList;
 import quarterturn.report.SessionLog;
 import quarterturn.report.sheet.Sheet;
+import quarterturn.report.sheet.SheetFile;
 import quarterturn.report.sheet.SheetFormat;
 import quarterturn.session.Event;
 import quarterturn.session.journal.Journal;

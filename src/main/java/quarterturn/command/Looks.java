@@ -1,5 +1,6 @@
 package quarterturn.command;
 
+import java.time.ZoneId;
 import java.util.Map;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
@@ -31,20 +32,24 @@ final class Looks {
           "auto, always or never (auto minds NO_COLOR). Colour never carries meaning alone.")
   private Colour color = Colour.auto;
 
-  /** The face that fits what was asked and where the program runs. */
-  Faces faces() {
+  /**
+   * The face that fits what was asked and where the program runs.
+   *
+   * @param zone by which times are shown
+   */
+  Faces faces(ZoneId zone) {
     Map<String, String> env = System.getenv();
     if (chosen != null && chosen.lines) {
-      return new Faces(Faces.Kind.SCRIPT, false);
+      return new Faces(Faces.Kind.SCRIPT, false, zone);
     }
     boolean dumb = "dumb".equals(env.get("TERM"));
     boolean terminal = Faces.atATerminal();
     if ((chosen != null && chosen.plain) || dumb || !terminal) {
-      return new Faces(Faces.Kind.TYPED, false);
+      return new Faces(Faces.Kind.TYPED, false, zone);
     }
     String noColour = env.get("NO_COLOR");
     boolean plain = noColour != null && !noColour.isEmpty();
     boolean coloured = color == Colour.always || (color == Colour.auto && !plain);
-    return new Faces(Faces.Kind.SCREEN, coloured);
+    return new Faces(Faces.Kind.SCREEN, coloured, zone);
   }
 }

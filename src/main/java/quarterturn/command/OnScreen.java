@@ -16,12 +16,14 @@ import quarterturn.session.store.HomeDialogue;
 final class OnScreen implements Face {
   private final Terminal terminal;
   private final Surface surface;
+  private final ZoneId zone;
   private ScreenFace.Outcome outcome = new ScreenFace.Outcome(ExitStatus.DONE, "");
   private String notice = "";
 
-  OnScreen(Terminal terminal, Surface surface) {
+  OnScreen(Terminal terminal, Surface surface, ZoneId zone) {
     this.terminal = terminal;
     this.surface = surface;
+    this.zone = zone;
   }
 
   @Override
@@ -32,13 +34,13 @@ final class OnScreen implements Face {
   @Override
   public int play(Bench bench, @Nullable String notice) throws IOException, InterruptedException {
     this.notice = notice == null ? "" : "Notice: " + notice + "\n";
-    outcome = ScreenFace.run(surface, bench, ZoneId.systemDefault());
+    outcome = ScreenFace.run(surface, bench, zone);
     return outcome.status();
   }
 
   @Override
   public int watch(Player player) throws IOException, InterruptedException {
-    outcome = ScreenFace.watch(surface, player, ZoneId.systemDefault());
+    outcome = ScreenFace.watch(surface, player, zone);
     return outcome.status();
   }
 

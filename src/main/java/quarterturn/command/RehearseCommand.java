@@ -22,6 +22,7 @@ import quarterturn.rehearsal.PracticeBench;
 import quarterturn.report.Dates;
 import quarterturn.report.FleetReport;
 import quarterturn.report.sheet.Sheet;
+import quarterturn.report.sheet.SheetFile;
 import quarterturn.script.FleetJson;
 import quarterturn.session.Overview;
 import quarterturn.session.Player;
@@ -114,7 +115,7 @@ final class RehearseCommand extends Placed {
             ? practice.on(seed == null ? new Random().nextInt(Practice.NUMBERED) : seed)
             : practice.on(NamedNeck.of(neck));
     int status;
-    try (Face face = looks.faces().open()) {
+    try (Face face = looks.faces(clock.getZone()).open()) {
       Player player = new Player(bench, bench::truth, speed == null ? 1 : speed);
       status = auto ? face.watch(player) : face.play(bench, null);
     }

@@ -25,7 +25,7 @@ final class ResumeCommand extends Placed {
     Sessions sessions = sessions();
     String name = session == null ? sessions.onlyUnfinished() : session;
     try (Sessions.Opened opened = sessions.resume(name);
-        Face face = looks.faces().open()) {
+        Face face = looks.faces(clock.getZone()).open()) {
       return face.play(opened.bench(), opened.notice());
     }
   }

@@ -46,7 +46,7 @@ final class StartCommand extends Placed {
     Sessions.Wish wish =
         new Sessions.Wish(sessions.named(procedure), instrument, kind, style, role);
     try (Sessions.Opened opened = sessions.start(wish);
-        Face face = looks.faces().open()) {
+        Face face = looks.faces(clock.getZone()).open()) {
       return face.play(opened.bench(), opened.notice());
     }
   }

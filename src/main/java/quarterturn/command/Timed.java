@@ -10,7 +10,7 @@ import picocli.CommandLine.Spec;
 
 /** A command: its clock, which is given to it once it is made, and what it prints to. */
 abstract class Timed {
-  Clock clock = Clock.systemDefaultZone();
+  Clock clock = Clock.systemUTC();
   @Spec CommandSpec spec = CommandSpec.create();
 
   @Option(

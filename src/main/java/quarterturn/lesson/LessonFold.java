@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import quarterturn.session.Lists;
 
 /**
  * Takes one event of a bench into what stood before. Pure, and total: an event that does not fit
@@ -61,7 +62,7 @@ public final class LessonFold {
                 went -> () -> went(went.student()),
                 stepped -> () -> spot = stepped.spot(),
                 this::nothing,
-                opened -> () -> rounds = Grown.with(rounds, Round.of(n, opened)),
+                opened -> () -> rounds = Lists.with(rounds, Round.of(n, opened)),
                 e -> change(e, r -> r.predicted(e.student(), e.prediction())),
                 e -> change(e, r -> r.shown(e.at())),
                 e -> change(e, r -> r.read(e.student(), e.bracket())),
@@ -87,9 +88,9 @@ public final class LessonFold {
 
   private void came(String student) {
     if (!students.contains(student)) {
-      students = Grown.with(students, student);
+      students = Lists.with(students, student);
     }
-    levels = Grown.with(levels, student, before.standing(student));
+    levels = Lists.with(levels, student, before.standing(student));
   }
 
   /** A level moves once a round, when the student has said what they make of the result. */
@@ -97,7 +98,7 @@ public final class LessonFold {
     Round round = before.round(e.round());
     if (round != null && !round.reflected().contains(e.student())) {
       Levels.Standing now = Levels.after(before.standing(e.student()), round.outcome(e.student()));
-      levels = Grown.with(levels, e.student(), now);
+      levels = Lists.with(levels, e.student(), now);
       change(e, r -> r.reflected(e.student())).run();
     }
   }
@@ -110,7 +111,7 @@ public final class LessonFold {
   private Runnable keep(
       int n, Keep.Kind kind, LessonEvent event, String what, Value value, @Nullable Spot at) {
     Ref ref = new Ref(before.bench(), n);
-    return () -> keeps = Grown.with(keeps, new Keep(ref, kind, event.at(), what, value, at, null));
+    return () -> keeps = Lists.with(keeps, new Keep(ref, kind, event.at(), what, value, at, null));
   }
 
   private static String shown(@Nullable String reason) {
@@ -130,12 +131,12 @@ public final class LessonFold {
       keeps = keeps.stream().map(k -> k.released(release.keeps(), e.ref())).toList();
     } else if (order instanceof Order.Hold hold) {
       keeps =
-          Grown.with(
+          Lists.with(
               keeps,
               new Keep(e.ref(), Keep.Kind.TEACHER, e.at(), hold.reason(), Value.NONE, null, null));
     } else if (order instanceof Order.SetLevel set) {
       Levels.Standing now = Levels.set(before.standing(set.student()), set.level(), set.frozen());
-      levels = Grown.with(levels, set.student(), now);
+      levels = Lists.with(levels, set.student(), now);
     } else {
       over = true;
     }

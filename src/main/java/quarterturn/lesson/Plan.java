@@ -39,19 +39,6 @@ public record Plan(
     students = List.copyOf(students);
   }
 
-  /** Where nobody in particular is expected. */
-  public Plan(
-      String lesson,
-      String title,
-      List<String> procedures,
-      List<Setup> instruments,
-      Level level,
-      boolean everyTurn,
-      List<String> holds,
-      boolean blind) {
-    this(lesson, title, procedures, instruments, level, everyTurn, holds, blind, List.of());
-  }
-
   /**
    * An instrument.
    *

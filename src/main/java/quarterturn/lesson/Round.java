@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import quarterturn.session.Lists;
 import quarterturn.unit.Bracket;
 
 /**
@@ -40,16 +41,8 @@ public record Round(
   }
 
   Round predicted(String student, Prediction prediction) {
-    return new Round(
-        n,
-        opened,
-        Grown.with(predictions, student, prediction),
-        shown,
-        blind,
-        unveiled,
-        result,
-        resulted,
-        reflected);
+    Map<String, Prediction> now = Lists.with(predictions, student, prediction);
+    return new Round(n, opened, now, shown, blind, unveiled, result, resulted, reflected);
   }
 
   Round shown(Instant at) {
@@ -57,16 +50,8 @@ public record Round(
   }
 
   Round read(String student, Bracket bracket) {
-    return new Round(
-        n,
-        opened,
-        predictions,
-        shown,
-        Grown.with(blind, student, bracket),
-        unveiled,
-        result,
-        resulted,
-        reflected);
+    Map<String, Bracket> now = Lists.with(blind, student, bracket);
+    return new Round(n, opened, predictions, shown, now, unveiled, result, resulted, reflected);
   }
 
   Round unveiled(Instant at) {
@@ -78,7 +63,7 @@ public record Round(
   }
 
   Round reflected(String student) {
-    List<String> more = Grown.with(reflected, student);
+    List<String> more = Lists.with(reflected, student);
     return new Round(n, opened, predictions, shown, blind, unveiled, result, resulted, more);
   }
 

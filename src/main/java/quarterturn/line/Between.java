@@ -2,7 +2,6 @@ package quarterturn.line;
 
 import java.io.IOException;
 import java.util.List;
-import quarterturn.session.Bench;
 
 /** What comes between the prompts of a session, where there is more to it than the session. */
 interface Between {
@@ -17,57 +16,30 @@ interface Between {
   }
 
   /** Sees to what comes before the prompt at hand. */
-  Then before() throws IOException, LineSource.StopKeyException;
+  default Then before() throws IOException, LineSource.StopKeyException {
+    return Then.GO_ON;
+  }
 
   /** Whether a line is none of the session's; then what it asks for has been done. */
-  boolean takes(String line) throws IOException;
+  default boolean takes(String line) throws IOException {
+    return false;
+  }
 
   /** Whether readings may be typed before they are asked for. */
-  boolean ahead();
+  default boolean ahead() {
+    return true;
+  }
 
   /** The words of {@link #takes}, to be completed. */
-  List<String> words();
+  default List<String> words() {
+    return List.of();
+  }
 
   /** What these words do. */
-  List<String> help();
+  default List<String> help() {
+    return List.of();
+  }
 
   /** What is kept, and how to go on. */
   String kept();
-
-  /**
-   * A session by itself.
-   *
-   * @param bench the session
-   */
-  record Nothing(Bench bench) implements Between {
-    @Override
-    public Then before() {
-      return Then.GO_ON;
-    }
-
-    @Override
-    public boolean takes(String line) {
-      return false;
-    }
-
-    @Override
-    public boolean ahead() {
-      return true;
-    }
-
-    @Override
-    public List<String> words() {
-      return List.of();
-    }
-
-    @Override
-    public List<String> help() {
-      return List.of();
-    }
-
-    @Override
-    public String kept() {
-      return bench.overview().later();
-    }
-  }
 }

@@ -49,7 +49,7 @@ public final class LineFace {
 
   /** Plays {@code bench} until it ends or the person leaves, and returns the exit status. */
   public static int run(Bench bench, LineSource in, PrintWriter out, Dates dates) {
-    return run(bench, in, out, dates, new Between.Nothing(bench));
+    return run(bench, in, out, dates, () -> bench.overview().later());
   }
 
   /** Plays {@code bench} with what comes between its prompts, and returns the exit status. */

@@ -120,6 +120,17 @@ public final class Rehearsal {
   static Event.Started started(Library library, Instant at, Role role, String kind, Style style) {
     Procedure main = library.main();
     return new Event.Started(
-        at, main.id(), main.revision(), main.digest(), role, null, kind, style, null, List.of());
+        at,
+        main.id(),
+        main.revision(),
+        main.digest(),
+        role,
+        null,
+        kind,
+        style,
+        null,
+        List.of(),
+        List.of(),
+        null);
   }
 }

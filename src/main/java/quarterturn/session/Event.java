@@ -102,33 +102,6 @@ public sealed interface Event {
       before = List.copyOf(before);
     }
 
-    /** Where nothing else was read before, and all is as its kind has it. */
-    public Started(
-        Instant at,
-        String procedure,
-        int revision,
-        String digest,
-        Role role,
-        @Nullable String instrument,
-        @Nullable String kind,
-        @Nullable Style style,
-        @Nullable Integer jointFret,
-        List<Past> past) {
-      this(
-          at,
-          procedure,
-          revision,
-          digest,
-          role,
-          instrument,
-          kind,
-          style,
-          jointFret,
-          past,
-          List.of(),
-          null);
-    }
-
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.started().apply(this);
@@ -194,7 +167,7 @@ public sealed interface Event {
       this(at, quantity, string, bracket, value, since, List.of(), -1);
     }
 
-    /** The same reading after one more change. */
+    /** This reading, with one more change made to the instrument after it. */
     Before changed(String change) {
       if (since.contains(change)) {
         return this;
@@ -261,7 +234,7 @@ public sealed interface Event {
       return change;
     }
 
-    /** The same at another time. */
+    /** This setting, as made at another time. */
     public Adjusted at(Instant then) {
       return new Adjusted(then, step, change, string, amount);
     }
@@ -278,11 +251,6 @@ public sealed interface Event {
    * @param changes the change to the instrument that it tells of, or null
    */
   record Chose(Instant at, String step, String option, @Nullable String changes) implements Given {
-    /** Where it tells of no change. */
-    public Chose(Instant at, String step, String option) {
-      this(at, step, option, null);
-    }
-
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.chose().apply(this);
@@ -470,11 +438,6 @@ public sealed interface Event {
   record Resumed(Instant at, List<Past> elsewhere) implements Kept, Still {
     public Resumed {
       elsewhere = List.copyOf(elsewhere);
-    }
-
-    /** As where there was no other session. */
-    public Resumed(Instant at) {
-      this(at, List.of());
     }
 
     @Override

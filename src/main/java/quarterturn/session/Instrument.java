@@ -63,17 +63,6 @@ public record Instrument(
     windows = Collections.unmodifiableMap(kept);
   }
 
-  /** One of which only the kind's facts are known. */
-  public Instrument(
-      String name,
-      String kind,
-      @Nullable Style style,
-      @Nullable Integer jointFret,
-      @Nullable String strings,
-      Instant created) {
-    this(name, kind, style, jointFret, strings, created, Build.UNKNOWN, Map.of());
-  }
-
   /**
    * What an instrument is made like. Null is the kind's own, or not known. Lengths are kept to a
    * ten-thousandth of a millimetre.

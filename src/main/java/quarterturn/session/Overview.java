@@ -59,7 +59,7 @@ public record Overview(
   /** The name of a session that is not recorded. */
   public static final String REHEARSAL = "rehearsal";
 
-  /** The same under another name for the instrument. */
+  /** This overview with another name for the instrument. */
   public Overview of(String other) {
     return new Overview(
         session, other, kind, window, source, role, stage, parts, part, trail, net, today, day,

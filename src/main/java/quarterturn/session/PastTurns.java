@@ -47,34 +47,16 @@ public final class PastTurns {
   }
 
   private void take(Event event) {
-    event
-        .match(
-            new Event.Cases<Runnable>(
-                this::nothing,
-                this::nothing,
-                this::nothing,
-                this::nothing,
-                this::nothing,
-                this::nothing,
-                read -> () -> read(read),
-                asked -> () -> offered = asked,
-                undoAsked -> () -> offered = null,
-                turned -> () -> turned(turned.at(), turned.turn(), true),
-                recalled -> () -> turned(recalled.at(), recalled.turned(), recalled.sure()),
-                this::nothing,
-                this::nothing,
-                this::nothing,
-                this::nothing,
-                this::nothing,
-                this::nothing,
-                left -> () -> broken = true,
-                resumed -> () -> broken = true,
-                this::nothing))
-        .run();
-  }
-
-  private Runnable nothing(Event event) {
-    return () -> {};
+    if (event instanceof Event.Read read) {
+      read(read);
+    } else if (event instanceof Event.Offered asked) {
+      offered = asked;
+    } else if (event instanceof Event.UndoAsked) {
+      offered = null;
+    } else if (event instanceof Event.OnRod rod) {
+      turned(rod.at(), rod.moved(), rod.sure());
+    }
+    broken |= event instanceof Event.Left || event instanceof Event.Resumed;
   }
 
   private void read(Event.Read read) {

@@ -160,13 +160,13 @@ public sealed interface Prompt {
     }
   }
 
-  /** The same prompt with more notes. */
+  /** This prompt with more notes behind those it has. */
   default Prompt noting(List<String> notes) {
     return saying(said().noting(notes));
   }
 
   /**
-   * The same prompt, to be answered once another is done too.
+   * This prompt, to be answered once what another asks for is done too.
    *
    * @param stands whether what that brings about is so already, by the record
    */
@@ -174,8 +174,8 @@ public sealed interface Prompt {
     return saying(said().after(first, stands));
   }
 
-  /** The same prompt in other words. */
-  private Prompt saying(PromptText more) {
+  /** This prompt with another text, and all that it asks for as it is. */
+  default Prompt saying(PromptText more) {
     return match(
         new Cases<>(
             tell -> new Tell(more),

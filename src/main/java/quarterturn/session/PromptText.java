@@ -60,7 +60,12 @@ public record PromptText(
    */
   public record First(String procedure, String step, String text, boolean stands) {}
 
-  /** The same after another, with what that warns of and notes in front of its own. */
+  /**
+   * This text where something is to be done first: that is listed before it, and the hazards, notes
+   * and reasons of both are kept, the earlier ones in front.
+   *
+   * @param stands whether what is to be done first is so already, by the record
+   */
   PromptText after(PromptText before, boolean stands) {
     Set<Hazard> warned = new LinkedHashSet<>(before.hazards());
     warned.addAll(hazards);

@@ -141,7 +141,9 @@ class CommandsIT {
                   "bass-34",
                   Style.MEDIUM,
                   null,
-                  List.of()),
+                  List.of(),
+                  List.of(),
+                  null),
               new Event.Turned(began, "turn-rod", Turn.EIGHTH, Feel.SMOOTH),
               new Event.Ended(began, "done", false, "in-window", "It is in its window.")));
     }

@@ -29,7 +29,8 @@ public final class Demo {
           Level.WORKED,
           true,
           List.of(),
-          true);
+          true,
+          List.of());
 
   private Demo() {}
 

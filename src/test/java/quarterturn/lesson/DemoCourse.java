@@ -51,7 +51,8 @@ public final class DemoCourse implements BenchSessions {
             Level.WORKED,
             true,
             List.of(),
-            blind);
+            blind,
+            List.of());
     WriterLog.Header header = new WriterLog.Header(plan.lesson(), "left", WriterLog.Part.BENCH);
     LessonBench bench = LessonBench.at(WriterFile.create(folder, header), "left", plan.level());
     for (String student : students) {
@@ -91,7 +92,9 @@ public final class DemoCourse implements BenchSessions {
               kind.id(),
               Style.MEDIUM,
               null,
-              List.of());
+              List.of(),
+              List.of(),
+              null);
       PracticeBench bench =
           PracticeBench.start(
               library,

@@ -35,7 +35,8 @@ public final class InventedLesson {
           Level.WORKED,
           true,
           List.of(),
-          true);
+          true,
+          List.of());
   public static final Set<String> SADDLES = Set.of("action/set-saddles");
 
   /** What the red bench reads to its teacher. */

@@ -60,7 +60,8 @@ class PlanFileTest {
             Level.OWN,
             false,
             List.of("true"),
-            false);
+            false,
+            List.of());
     assertThat(read(PlanFile.text(awkward))).isEqualTo(awkward);
   }
 

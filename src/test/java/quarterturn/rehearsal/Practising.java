@@ -46,7 +46,9 @@ public final class Practising {
             kind,
             Style.MEDIUM,
             null,
-            List.of());
+            List.of(),
+            List.of(),
+            null);
     InstrumentTraits traits = named.on(library.kind(kind), Style.MEDIUM);
     SimulatedNeck neck = new SimulatedNeck(traits.neck(), new SplittableRandom(named.ordinal()));
     SimulatedInstrument instrument = new SimulatedInstrument(traits, neck, library.kind(kind));

@@ -156,7 +156,7 @@ class SessionLogTest {
     assertThat(labels.hazard("string-whip")).startsWith("WARNING: A string can break");
     assertThat(Labels.of(library, "other").step("support-neck")).isEqualTo("support-neck");
     EventWords words = new EventWords(labels, Told.DATES);
-    assertThat(words.of(new Event.Chose(Told.BEGAN, "rod-place", "headstock"), List.of()))
+    assertThat(words.of(new Event.Chose(Told.BEGAN, "rod-place", "headstock", null), List.of()))
         .isEqualTo("Chose at \"Where is the rod nut?\": At the headstock.");
   }
 

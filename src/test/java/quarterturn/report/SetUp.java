@@ -177,7 +177,9 @@ public final class SetUp {
         "demo-bass",
         Style.MEDIUM,
         null,
-        List.of());
+        List.of(),
+        List.of(),
+        null);
   }
 
   public static Instant minute(int minute) {
@@ -252,8 +254,8 @@ public final class SetUp {
         started("demo-bass"),
         new Event.Noted(minute(1), "complaint", "It buzzes low down since the winter."),
         new Event.Noted(minute(2), "heard", "A rattle at fret 2 | open E only."),
-        new Event.Chose(minute(3), "rod-place", "headstock"),
-        new Event.Chose(minute(4), "strings-on", "other"),
+        new Event.Chose(minute(3), "rod-place", "headstock", null),
+        new Event.Chose(minute(4), "strings-on", "other", null),
         new Event.Noted(minute(5), "new-gauges", "105 85 65"),
         air(6, Quantity.HUMIDITY, 48),
         air(7, Quantity.TEMPERATURE, 21),
@@ -300,7 +302,7 @@ public final class SetUp {
         relief(5, "E1", Bracket.touches()),
         new Event.Offered(minute(9), "turn", Turn.EIGHTH.opposite()),
         new Event.Left(minute(10), "the rod may be half way through a turn"),
-        new Event.Resumed(minute(60)),
+        new Event.Resumed(minute(60), List.of()),
         new Event.Recalled(minute(61), "turn", Turn.EIGHTH.opposite(), false, null),
         new Event.Ended(minute(62), "stop", true, "no-response", "The rod did not answer."));
   }

@@ -27,7 +27,18 @@ final class Storied {
 
   private static Event.Started started(Instant at) {
     return new Event.Started(
-        at, "relief", 3, "0123", Role.BEGINNER, "demo", "demo-bass", null, null, List.of());
+        at,
+        "relief",
+        3,
+        "0123",
+        Role.BEGINNER,
+        "demo",
+        "demo-bass",
+        null,
+        null,
+        List.of(),
+        List.of(),
+        null);
   }
 
   static Event.Read relief(Instant at, Which which, Bracket bracket) {

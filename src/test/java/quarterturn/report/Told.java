@@ -37,7 +37,9 @@ public final class Told {
         16,
         List.of(
             new Event.Past(
-                Instant.parse("2026-11-02T09:00:00Z"), Turn.EIGHTH, new Bracket(0.5, 0.55), null)));
+                Instant.parse("2026-11-02T09:00:00Z"), Turn.EIGHTH, new Bracket(0.5, 0.55), null)),
+        List.of(),
+        null);
   }
 
   static Event.Read relief(int minute, Which which, @Nullable Bracket bracket) {
@@ -78,7 +80,7 @@ public final class Told {
         started("Demo bass"),
         new Event.Told(minute(1), "support-neck"),
         new Event.Accepted(minute(2), "retune", "string-whip"),
-        new Event.Chose(minute(3), "rod-place", "headstock"),
+        new Event.Chose(minute(3), "rod-place", "headstock", null),
         humidity(4, 48),
         relief(5, Which.LOWEST, new Bracket(0.70, 0.75)),
         new Event.Corrected(minute(6), "read-lowest"),
@@ -92,7 +94,7 @@ public final class Told {
         relief(23, Which.HIGHEST, null),
         new Event.UndoAsked(minute(24), "turn"),
         new Event.Left(minute(25), "the rod may be half way through a turn"),
-        new Event.Resumed(minute(600)),
+        new Event.Resumed(minute(600), List.of()),
         new Event.Recalled(minute(601), "turn", Turn.EIGHTH, false, null),
         new Event.WaitBegan(minute(602), "rest", minute(2042)),
         new Event.Waited(minute(603), "rest", "the neck is known"),

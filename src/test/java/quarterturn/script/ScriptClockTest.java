@@ -38,7 +38,9 @@ class ScriptClockTest {
             "bass-34",
             Style.MEDIUM,
             null,
-            List.of());
+            List.of(),
+            List.of(),
+            null);
     Engine engine = new Engine(new Shelf(null).load("relief"), new BeliefAdvisor());
     LiveBench bench =
         LiveBench.start(engine, events::addAll, "test", started, Clock.fixed(NOON, ZoneOffset.UTC));

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,7 +37,15 @@ class InstrumentTest {
   }
 
   private static Instrument withStrings(String strings) {
-    return new Instrument("practice-bass", "bass-34", Style.MEDIUM, 17, strings, CREATED);
+    return new Instrument(
+        "practice-bass",
+        "bass-34",
+        Style.MEDIUM,
+        17,
+        strings,
+        CREATED,
+        Instrument.Build.UNKNOWN,
+        Map.of());
   }
 
   private Path file() {
@@ -94,7 +103,16 @@ class InstrumentTest {
 
   @Test
   void whatIsNotKnownIsLeftOut() throws IOException {
-    Instrument bare = new Instrument("Practice-Bass", "bass-34", null, null, null, CREATED);
+    Instrument bare =
+        new Instrument(
+            "Practice-Bass",
+            "bass-34",
+            null,
+            null,
+            null,
+            CREATED,
+            Instrument.Build.UNKNOWN,
+            Map.of());
     store.add(bare);
     assertThat(Files.readString(file())).doesNotContain("null");
     assertThat(store.instrument("PRACTICE-bass")).isEqualTo(bare);
@@ -115,7 +133,16 @@ class InstrumentTest {
   void aHandWrittenFileIsRead() throws IOException {
     write(GOOD + "style: light\n");
     assertThat(store.instrument("practice-bass"))
-        .isEqualTo(new Instrument("practice-bass", "bass-34", Style.LIGHT, null, null, CREATED));
+        .isEqualTo(
+            new Instrument(
+                "practice-bass",
+                "bass-34",
+                Style.LIGHT,
+                null,
+                null,
+                CREATED,
+                Instrument.Build.UNKNOWN,
+                Map.of()));
   }
 
   @ParameterizedTest
@@ -173,7 +200,9 @@ class InstrumentTest {
   @Test
   void oneBadFileDoesNotHideTheOthers() throws IOException {
     store.add(withStrings("good"));
-    store.add(new Instrument("a-first", "bass-34", null, null, null, CREATED));
+    store.add(
+        new Instrument(
+            "a-first", "bass-34", null, null, null, CREATED, Instrument.Build.UNKNOWN, Map.of()));
     Files.writeString(folder.resolve("data/instruments/bad.yaml"), "name: bad\n");
     Files.writeString(folder.resolve("data/instruments/notes.txt"), "mine\n");
     Store.InstrumentList shelf = store.instruments();

@@ -58,7 +58,7 @@ public record Expecting(
     return quantity == null;
   }
 
-  /** The same, after help. */
+  /** This prediction, noted as made with help. */
   public Expecting withHelp() {
     return new Expecting(quantity, asksWay, direction, size, reason, true);
   }

@@ -44,9 +44,7 @@ public final class Fade {
             p -> p,
             p -> p,
             p -> p,
-            p ->
-                new Prompt.Measure(
-                    said, p.quantity(), p.held(), p.readAt(), p.which(), p.string(), p.step()),
+            p -> p.saying(said),
             p ->
                 new Prompt.TurnRod(
                     said,

@@ -18,26 +18,12 @@ import quarterturn.session.Prompt;
 /**
  * Says what comes first at a bench. Pure: the same events, prompt and plan always give the same
  * gate.
+ *
+ * @param at when it is asked
  */
-public final class Gatekeeper {
-  private final BenchLesson lesson;
-  private final Moment moment;
-  private final Plan plan;
-  private final Instant at;
-
-  private Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant at) {
-    this.lesson = lesson;
-    this.moment = moment;
-    this.plan = plan;
-    this.at = at;
-  }
-
+public record Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant at) {
   /** What comes first now. */
-  public static Gate gate(BenchLesson lesson, Moment moment, Plan plan, Instant at) {
-    return new Gatekeeper(lesson, moment, plan, at).gate();
-  }
-
-  private Gate gate() {
+  public Gate gate() {
     if (lesson.over()) {
       return new Gate.Over();
     }

@@ -72,10 +72,10 @@ public final class LessonBench implements Closeable {
 
   /** What comes first now; whatever the lesson notes by itself is on disk when this returns. */
   public Gate gate(Moment moment, Plan plan, Instant at) throws RefusedException, IOException {
-    Gate gate = Gatekeeper.gate(lesson, moment, plan, at);
+    Gate gate = new Gatekeeper(lesson, moment, plan, at).gate();
     while (gate instanceof Gate.Record own) {
       record(own.event());
-      gate = Gatekeeper.gate(lesson, moment, plan, at);
+      gate = new Gatekeeper(lesson, moment, plan, at).gate();
     }
     return gate;
   }

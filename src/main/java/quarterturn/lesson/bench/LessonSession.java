@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.LessonEvent;
@@ -170,8 +171,7 @@ public final class LessonSession implements Bench, Closeable {
 
   /** The questions to think about before the reading or turn at hand. */
   public synchronized List<String> before() {
-    PromptText said = run.asked().said();
-    return Questions.at(run.library(), said.procedure(), said.step(), Set.of()).stream()
+    return asks()
         .filter(ask -> ask.kind() == LessonQuestion.Kind.PREDICT)
         .map(LessonQuestion::question)
         .toList();
@@ -180,13 +180,14 @@ public final class LessonSession implements Bench, Closeable {
   /** The questions of a step at which nothing is read or turned, to be talked about. */
   public synchronized List<String> talk() {
     Prompt asked = run.asked();
-    if (asked instanceof Prompt.Measure || asked instanceof Prompt.TurnRod) {
-      return List.of();
-    }
-    PromptText said = asked.said();
-    return Questions.at(run.library(), said.procedure(), said.step(), Set.of()).stream()
-        .map(LessonQuestion::question)
-        .toList();
+    return asked instanceof Prompt.Measure || asked instanceof Prompt.TurnRod
+        ? List.of()
+        : asks().map(LessonQuestion::question).toList();
+  }
+
+  private Stream<LessonQuestion> asks() {
+    PromptText said = run.asked().said();
+    return Questions.at(run.library(), said.procedure(), said.step(), Set.of()).stream();
   }
 
   /** Which prompt of the bench's sessions this is, counted from one. */

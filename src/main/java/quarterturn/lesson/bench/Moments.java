@@ -7,6 +7,7 @@ import quarterturn.lesson.Spot;
 import quarterturn.lesson.Value;
 import quarterturn.procedure.LessonQuestion;
 import quarterturn.session.Event;
+import quarterturn.session.Lists;
 import quarterturn.session.Prompt;
 import quarterturn.session.PromptText;
 import quarterturn.session.engine.Answers;
@@ -111,12 +112,9 @@ final class Moments {
 
   /** The last reading of what is read now; where nothing is, the last one of all. */
   private @Nullable Value before(Prompt prompt) {
-    for (int i = events.size() - 1; i >= 0; i--) {
-      if (events.get(i) instanceof Event.Read read && !read.missing() && same(read, prompt)) {
-        return read(read);
-      }
-    }
-    return null;
+    Event last =
+        Lists.last(events, e -> e instanceof Event.Read r && !r.missing() && same(r, prompt));
+    return last instanceof Event.Read read ? read(read) : null;
   }
 
   private static boolean same(Event.Read read, Prompt prompt) {

@@ -72,7 +72,7 @@ public final class StoredSessions implements BenchSessions {
             .toList();
     Store.Glance begun = glances.isEmpty() ? null : glances.get(0);
     return setup.neck() == null
-        ? real(procedure, glances)
+        ? real(procedure, glances, begun)
         : simulated(procedure, begun, setup.neck());
   }
 
@@ -80,10 +80,10 @@ public final class StoredSessions implements BenchSessions {
    * On a real instrument.
    *
    * @param glances of this procedure, the newest first; it stands in the place of the others
+   * @param begun the newest of them, or null
    */
-  private Run real(String procedure, List<Store.Glance> glances)
+  private Run real(String procedure, List<Store.Glance> glances, Store.@Nullable Glance begun)
       throws IOException, UnreadableException {
-    Store.Glance begun = glances.isEmpty() ? null : glances.get(0);
     if (begun != null && begun.ended() != null) {
       Library library = sessions.proven(procedure);
       Engine engine = new Engine(library, new BeliefAdvisor());

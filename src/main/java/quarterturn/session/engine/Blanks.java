@@ -64,7 +64,10 @@ final class Blanks {
     return filled.lines().map(Printable::of).collect(Collectors.joining("\n"));
   }
 
-  /** The same ahead of time: what is not known before a step is reached stays open. */
+  /**
+   * {@code text} on one line, for a step that is still to come: blanks whose value is only known
+   * when the step is reached become three dots.
+   */
   String known(String text) {
     String filled = Blank.fill(text.strip(), blank -> KNOWN.contains(blank) ? value(blank) : "...");
     return Printable.of(filled.replace('\n', ' '));

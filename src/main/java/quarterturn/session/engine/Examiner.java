@@ -50,22 +50,17 @@ final class Examiner {
       require(answer instanceof Answer.Confirmed, first);
     }
     Step.Pause pause = pauses.now(state);
+    if (pause != null && (prompt instanceof Prompt.Choose || prompt instanceof Prompt.Measure)) {
+      return pauses.examine(state, pause, answer, now);
+    }
     return prompt
         .match(
             new Prompt.Cases<Taking>(
                 tell -> () -> new Event.Told(now, step, walk.changes(state, step, null)),
                 caution -> () -> new Event.Accepted(now, step, caution.hazard().id()),
-                choose ->
-                    () ->
-                        pause == null
-                            ? chose(state, choose, answer, now)
-                            : pauses.examine(state, pause, answer, now),
+                choose -> () -> chose(state, choose, answer, now),
                 write -> () -> wrote(step, answer, now),
-                measure ->
-                    () ->
-                        pause == null
-                            ? read(state, measure, answer, now)
-                            : pauses.examine(state, pause, answer, now),
+                measure -> () -> read(state, measure, answer, now),
                 turn -> () -> turned(turn, answer, now),
                 wait -> () -> waited(wait, answer, now),
                 done -> Examiner::ended,

@@ -35,24 +35,12 @@ import quarterturn.unit.Temperature;
 import quarterturn.unit.Turn;
 
 /** The arithmetic of a set-up in words, each figure with what it assumes. */
-final class Figures {
+record Figures(State state, Library library, Kind kind, Style style) {
   /** The usual screw of a saddle or a pickup (M3: ISO 261); common practice, no source. */
   private static final ScrewThread SCREW = ScrewThread.parse("M3");
 
   /** A neck pocket is about so long; common practice, no source. */
   private static final Length POCKET = Length.mm(75);
-
-  private final State state;
-  private final Library library;
-  private final Kind kind;
-  private final Style style;
-
-  Figures(State state, Library library, Kind kind, Style style) {
-    this.state = state;
-    this.library = library;
-    this.kind = kind;
-    this.style = style;
-  }
 
   /** The amount by which a string's saddle or pickup is to be set, in millimetres. */
   double amount(Adjustment what, int string) {
@@ -244,70 +232,17 @@ final class Figures {
   @Nullable BuzzCure cure() {
     Event.Before relief = latest(Quantity.RELIEF);
     Event.Before action = latest(Quantity.ACTION);
-    boolean strings = !kind.make().gauges().isEmpty();
-    Bracket bracket = relief == null ? null : relief.bracket();
-    boolean windows = kind.windows().containsKey(Quantity.ACTION);
-    if (bracket == null || action == null || action.value() == null || !strings || !windows) {
-      return null;
-    }
-    Scale scale = new Scale(kind.scale());
-    double mm = bracket.noGap() ? 0 : bracket.middleMm();
-    return BuzzCure.of(
-        scale,
-        kind.jointFret(),
-        Held.at(kind.jointFret(), kind.readAt()),
-        mm,
-        kind.target(style).window().highMm(),
-        NUT_HEIGHT,
-        Length.mm(action.value()),
-        StringSet.lowest(kind),
-        Touch.of(kind, style, NUT_HEIGHT),
-        kind.frets());
+    return relief == null || action == null
+        ? null
+        : new FretBuzz(kind, style).cure(relief.bracket(), action.value());
   }
 
-  /** A string lies about so high over fret 1 at the nut; an estimate. */
-  private static final Length NUT_HEIGHT = Length.mm(0.5);
-
-  /** The same in words. */
+  /** Where this player's stroke meets the frets, in words. */
   String contact() {
     BuzzCure cure = cure();
-    if (cure == null) {
-      return "Without relief and action nothing can be said of where it should buzz";
-    }
-    String where =
-        "stopped at fret " + cure.found().stoppedAt() + ", over fret " + cure.found().overFret();
-    String margin = Decimals.print(Math.abs(cure.found().leastMm()), 2) + " mm";
-    String map =
-        "For a "
-            + style.word()
-            + " touch, the lowest string "
-            + (cure.found().leastMm() >= 0
-                ? "should clear every fret; it comes nearest "
-                : "should strike; deepest ")
-            + where
-            + ", by "
-            + margin
-            + ". ";
-    String cheap =
-        switch (cure.way()) {
-          case NOTHING -> "So a buzz has another cause: a fret, the slotted nut, a loose part";
-          case RELIEF ->
-              "The least that would clear it is "
-                  + mm(cure.amount())
-                  + " more relief, within the window";
-          case SADDLE ->
-              "The least that would clear it is "
-                  + mm(cure.amount())
-                  + " more action at fret 12; more relief within the window does not";
-          case NEITHER -> "Neither relief nor saddle clears it within reason: play softer, or ask";
-        };
-    return map
-        + cheap
-        + ". Reckoned for an ideal string, even frets and a stroke that just clears the middle of the windows";
-  }
-
-  private static String mm(Length length) {
-    return Decimals.print(length.mm(), 2) + " mm";
+    return cure == null
+        ? "Without relief and action nothing can be said of where it should buzz"
+        : new FretBuzz(kind, style).words(cure);
   }
 
   /** What water the wood comes to in this air, and what it was before. */

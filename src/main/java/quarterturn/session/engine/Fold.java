@@ -19,6 +19,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
+import quarterturn.session.Lists;
 import quarterturn.session.Prompt;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.unit.Turn;
@@ -56,7 +57,7 @@ final class Fold {
             },
             accepted ->
                 readFirst(
-                    state.accepting(State.with(state.accepted(), accepted.hazard())), event.at()),
+                    state.accepting(Lists.with(state.accepted(), accepted.hazard())), event.at()),
             told -> told(state, told, before),
             noted -> noted(state.backTo(before), noted),
             adjusted -> adjusted(state.backTo(before), adjusted),
@@ -86,7 +87,7 @@ final class Fold {
   }
 
   private static State correct(State before, Event event) {
-    List<Event> log = State.with(before.log(), event);
+    List<Event> log = Lists.with(before.log(), event);
     State answered = before.before();
     if (before.correctable() && before.pending().open() != null) {
       // The rod may have been turned already: asked for again, it would be turned twice.

@@ -26,15 +26,7 @@ import quarterturn.unit.Turn;
  * Stands before every rod turn and holds the limits, whatever a procedure file says. Pure: the same
  * state at the same time gets the same ruling.
  */
-final class Guard {
-  private final Limits limits;
-  private final Advisor advisor;
-
-  Guard(Limits limits, Advisor advisor) {
-    this.limits = limits;
-    this.advisor = advisor;
-  }
-
+record Guard(Limits limits, Advisor advisor) {
   /** What a turn comes to. */
   sealed interface Ruling {
     /** It may be made: this far, with this to expect. */

@@ -28,37 +28,20 @@ import quarterturn.session.Place;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
-/** Decides conditions on a state, whole brackets against whole windows. */
-final class Judge {
-  private final State state;
-  private final Library library;
-  private final @Nullable Kind kind;
-  private final @Nullable Window window;
-  private final Instant now;
-
-  /** The reading just taken, where the step that branches is a measurement. */
-  private final Event.@Nullable Read just;
-
-  /** What the readings say of the rod; asked only where a condition needs it. */
-  private final Supplier<Optional<Decision.Reason>> fault;
-
-  Judge(
-      State state,
-      Library library,
-      @Nullable Kind kind,
-      @Nullable Window window,
-      Instant now,
-      Event.@Nullable Read just,
-      Supplier<Optional<Decision.Reason>> fault) {
-    this.state = state;
-    this.library = library;
-    this.kind = kind;
-    this.window = window;
-    this.now = now;
-    this.just = just;
-    this.fault = fault;
-  }
-
+/**
+ * Decides conditions on a state, whole brackets against whole windows.
+ *
+ * @param just the reading just taken, where the step that branches is a measurement; or null
+ * @param fault what the readings say of the rod; asked only where a condition needs it
+ */
+record Judge(
+    State state,
+    Library library,
+    @Nullable Kind kind,
+    @Nullable Window window,
+    Instant now,
+    Event.@Nullable Read just,
+    Supplier<Optional<Decision.Reason>> fault) {
   /** The first branch that holds, their number where none does. */
   int choose(Branch.Fork fork) {
     int way = 0;

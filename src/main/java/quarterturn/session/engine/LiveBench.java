@@ -69,13 +69,6 @@ public final class LiveBench implements Bench {
     return new LiveBench(engine, ledger, name, clock, engine.replay(beginning));
   }
 
-  /** As the next, where the neck was in no other session since. */
-  public static LiveBench resume(
-      Engine engine, Ledger ledger, String name, List<Event> events, Clock clock)
-      throws IOException {
-    return resume(engine, ledger, name, events, List.of(), clock);
-  }
-
   /**
    * Takes a session up again.
    *

@@ -8,6 +8,7 @@ import quarterturn.procedure.Verdict;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
+import quarterturn.session.Lists;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
@@ -77,19 +78,17 @@ final class Notes {
         : notes("The list is complete: every value was said and agrees with the record.");
   }
 
+  /** The last event that the session did not write by itself; else its start. */
   static Event lastAnswer(State state) {
-    for (int i = state.log().size() - 1; i > 0; i--) {
-      Event event = state.log().get(i);
-      boolean automatic =
-          event instanceof Event.Accepted
-              || event instanceof Event.Offered
-              || event instanceof Event.WaitBegan
-              || event instanceof Event.Passed;
-      if (!automatic) {
-        return event;
-      }
-    }
-    return state.log().get(0);
+    Event last =
+        Lists.last(
+            state.log(),
+            event ->
+                !(event instanceof Event.Accepted
+                    || event instanceof Event.Offered
+                    || event instanceof Event.WaitBegan
+                    || event instanceof Event.Passed));
+    return last == null ? state.started() : last;
   }
 
   private static void reading(

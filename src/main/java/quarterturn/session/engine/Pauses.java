@@ -81,7 +81,7 @@ record Pauses(Walk walk) {
     if (kind == null) {
       return null;
     }
-    String string = string(kind, of.which());
+    String string = kind.string(of.which());
     Event.Read read = Values.last(state, of.quantity(), string);
     if (read == null) {
       return null;
@@ -93,10 +93,6 @@ record Pauses(Walk walk) {
     double value = read.value() == null ? 0 : read.value();
     String words = Decimals.plain(value) + " " + of.quantity().unit();
     return new Due(name, line, new Answer.Value(value), words);
-  }
-
-  private static String string(Kind kind, Which which) {
-    return kind.strings().get(which == Which.LOWEST ? 0 : kind.strings().size() - 1);
   }
 
   /** The line that is asked for now, as a prompt. */
@@ -120,7 +116,7 @@ record Pauses(Walk walk) {
     if (kind == null) {
       throw new IllegalStateException("a reading on record has its kind");
     }
-    String string = string(kind, of.which());
+    String string = kind.string(of.which());
     Event.Read read = Values.last(state, of.quantity(), string);
     return new Prompt.Measure(
         lined,

@@ -3,6 +3,7 @@ package quarterturn.session.engine;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import quarterturn.session.Lists;
 import quarterturn.session.Passage;
 import quarterturn.session.Place;
 
@@ -58,12 +59,12 @@ record Position(
   /** At another step of the present procedure. */
   Position at(String step) {
     Place to = new Place(place().procedure(), step);
-    return with(State.with(places.subList(0, places.size() - 1), to));
+    return with(Lists.with(places.subList(0, places.size() - 1), to));
   }
 
   /** At a step of a procedure that the present one waits for. */
   Position into(Place place) {
-    return with(State.with(places, place));
+    return with(Lists.with(places, place));
   }
 
   /** Back in the procedure that waited. */
@@ -80,8 +81,8 @@ record Position(
     Place place = place();
     return new Position(
         places,
-        State.with(reached, key(place.step()), reached(place.step()) + 1),
-        State.with(path, place),
+        Lists.with(reached, key(place.step()), reached(place.step()) + 1),
+        Lists.with(path, place),
         passages,
         chosen,
         0,
@@ -92,12 +93,12 @@ record Position(
 
   /** One of the ways out of the present step is taken, by its place among them. */
   Position passed(int way) {
-    List<Passage> more = State.with(passages, new Passage(place(), way));
+    List<Passage> more = Lists.with(passages, new Passage(place(), way));
     return new Position(places, reached, path, more, chosen, string, line, entering, stepwise);
   }
 
   Position chose(String step, String what) {
-    Map<String, String> now = State.with(chosen, key(step), what);
+    Map<String, String> now = Lists.with(chosen, key(step), what);
     return new Position(places, reached, path, passages, now, string, line, entering, stepwise);
   }
 

@@ -13,6 +13,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Changed;
 import quarterturn.session.Event;
+import quarterturn.session.Lists;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -51,67 +52,36 @@ record SessionHistory(
   record Lifted(Instant at, int turns) {}
 
   static SessionHistory of(Event.Started started, Limits limits) {
+    List<Event.Past> earlier = started.past();
     return new SessionHistory(
-        limits,
-        started.past(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        Map.of(),
-        null,
-        null,
-        0);
+        limits, earlier, List.of(), List.of(), List.of(), List.of(), Map.of(), null, null, 0);
   }
 
   SessionHistory read(Event.Read read, boolean counts) {
     Reading reading = new Reading(read, counts, turns.size(), changes.size());
+    List<Reading> now = Lists.with(readings, reading);
     return new SessionHistory(
-        limits,
-        earlier,
-        elsewhere,
-        State.with(readings, reading),
-        turns,
-        changes,
-        given,
-        tuned,
-        lifted,
-        spoiled);
+        limits, earlier, elsewhere, now, turns, changes, given, tuned, lifted, spoiled);
   }
 
   SessionHistory turned(TurnMade made) {
+    List<TurnMade> now = Lists.with(turns, made);
     return new SessionHistory(
-        limits,
-        earlier,
-        elsewhere,
-        readings,
-        State.with(turns, made),
-        changes,
-        given,
-        tuned,
-        lifted,
-        spoiled);
+        limits, earlier, elsewhere, readings, now, changes, given, tuned, lifted, spoiled);
   }
 
   /** Something was done to the instrument; null for nothing. */
   SessionHistory changed(Instant at, @Nullable String change) {
-    return change == null
-        ? this
-        : new SessionHistory(
-            limits,
-            earlier,
-            elsewhere,
-            readings,
-            turns,
-            State.with(changes, new Changed(at, change)),
-            given,
-            tuned,
-            lifted,
-            spoiled);
+    if (change == null) {
+      return this;
+    }
+    List<Changed> now = Lists.with(changes, new Changed(at, change));
+    return new SessionHistory(
+        limits, earlier, elsewhere, readings, turns, now, given, tuned, lifted, spoiled);
   }
 
   SessionHistory gave(String result) {
-    Map<String, Integer> now = State.with(given, result, changes.size());
+    Map<String, Integer> now = Lists.with(given, result, changes.size());
     return new SessionHistory(
         limits, earlier, elsewhere, readings, turns, changes, now, tuned, lifted, spoiled);
   }
@@ -199,33 +169,26 @@ record SessionHistory(
 
   /** This session's last turn in which the rod moved, or null. */
   @Nullable TurnMade lastMoved() {
-    for (int i = turns.size() - 1; i >= 0; i--) {
-      if (turns.get(i).turn().turns() != 0) {
-        return turns.get(i);
-      }
-    }
-    return null;
+    return Lists.last(turns, made -> made.turn().turns() != 0);
   }
 
   /** The last relief reading on a string, counting or not, or null. */
   @Nullable Reading last(Which which) {
-    for (int i = readings.size() - 1; i >= 0; i--) {
-      Reading reading = readings.get(i);
-      if (reading.relief() && reading.read().which() == which) {
-        return reading;
-      }
-    }
-    return null;
+    return Lists.last(readings, r -> r.relief() && r.read().which() == which);
   }
 
   /** The last reading of a quantity, or null. */
   @Nullable Reading last(Quantity quantity) {
-    for (int i = readings.size() - 1; i >= 0; i--) {
-      if (readings.get(i).read().quantity() == quantity) {
-        return readings.get(i);
-      }
-    }
-    return null;
+    return Lists.last(readings, r -> r.read().quantity() == quantity);
+  }
+
+  /**
+   * What was done to the instrument later on.
+   *
+   * @param before how many changes had been made by then
+   */
+  List<Changed> changesSince(int before) {
+    return changes.subList(before, changes.size());
   }
 
   /** Whether tuning or a reading at {@code from} is too long ago to be used at {@code now}. */
@@ -240,14 +203,15 @@ record SessionHistory(
 
   /** The last counting reading taken when {@code turns} turns had been made, or null. */
   private @Nullable Bracket at(int turns) {
-    Bracket found = null;
-    for (Reading reading : readings) {
-      boolean lowest = reading.relief() && reading.read().which() == Which.LOWEST;
-      if (lowest && reading.counts() && reading.turnsBefore() == turns) {
-        found = reading.read().bracket();
-      }
-    }
-    return found;
+    Reading last =
+        Lists.last(
+            readings,
+            r ->
+                r.relief()
+                    && r.read().which() == Which.LOWEST
+                    && r.counts()
+                    && r.turnsBefore() == turns);
+    return last == null ? null : last.read().bracket();
   }
 
   /** Whether this neck was ever seen to answer as told. */

@@ -77,12 +77,7 @@ final class Stages {
     if (given == null) {
       return stage(result, Stage.Status.NOT_DONE, "", null, null);
     }
-    return judged(
-        result,
-        "",
-        state.history().changes().subList(given, state.history().changes().size()),
-        false,
-        null);
+    return judged(result, "", state.history().changesSince(given), false, null);
   }
 
   private Stage read(Results.Result result, Quantity quantity) {
@@ -165,11 +160,7 @@ final class Stages {
       Event.Read read = reading.read();
       boolean counts = read.quantity() == quantity && reading.counts() && !read.missing();
       if (counts) {
-        List<Changed> since =
-            state
-                .history()
-                .changes()
-                .subList(reading.changesBefore(), state.history().changes().size());
+        List<Changed> since = state.history().changesSince(reading.changesBefore());
         String string = read.string() == null ? "" : read.string();
         found.remove(string);
         found.put(string, new Held(string, read.at(), read.bracket(), read.value(), since, null));

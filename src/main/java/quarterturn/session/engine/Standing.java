@@ -14,7 +14,12 @@ import quarterturn.session.PastTurns;
 final class Standing {
   private Standing() {}
 
-  /** The same of a session that can't be gone on with, by its record alone. */
+  /**
+   * In what state a session left its instrument, by its record alone, as where its procedure can't
+   * be gone on with.
+   *
+   * @param events all of the session, the oldest first
+   */
   static String of(List<Event> events) {
     Event.Offered open = PastTurns.open(events);
     Event.Read read = null;

@@ -1,17 +1,14 @@
 package quarterturn.session.engine;
 
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.bench.BenchState;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Event;
+import quarterturn.session.Lists;
 import quarterturn.session.Place;
 
 /**
@@ -71,18 +68,7 @@ record State(
 
   /** With one more event on record. */
   State and(Event event) {
-    return new State(
-        started,
-        event.at(),
-        kind,
-        style,
-        position,
-        history,
-        bench,
-        pending,
-        accepted,
-        with(log, event),
-        before);
+    return logging(Lists.with(log, event));
   }
 
   State with(@Nullable String newKind, @Nullable Style newStyle) {
@@ -126,23 +112,5 @@ record State(
     Instant at = events.get(events.size() - 1).at();
     return new State(
         started, at, kind, style, position, history, bench, pending, accepted, events, before);
-  }
-
-  static <K, V> Map<K, V> with(Map<K, V> map, K key, V value) {
-    HashMap<K, V> now = new HashMap<>(map);
-    now.put(key, value);
-    return Map.copyOf(now);
-  }
-
-  static <T> List<T> with(List<T> list, T value) {
-    ArrayList<T> now = new ArrayList<>(list);
-    now.add(value);
-    return List.copyOf(now);
-  }
-
-  static <T> Set<T> with(Set<T> set, T value) {
-    HashSet<T> now = new HashSet<>(set);
-    now.add(value);
-    return Set.copyOf(now);
   }
 }

@@ -20,7 +20,7 @@ record TurnMade(
     Feel feel,
     boolean sure,
     Prompt.@Nullable Expected expected) {
-  /** The same, where nothing can be learned from it any more. */
+  /** This turn where nothing can be learned from it any more; it still counts. */
   TurnMade unsure() {
     return new TurnMade(at, turn, asked, feel, false, expected);
   }

@@ -1,6 +1,5 @@
 package quarterturn.session.engine;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Results;
@@ -8,8 +7,8 @@ import quarterturn.procedure.Verdict;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
-import quarterturn.session.Changed;
 import quarterturn.session.Event;
+import quarterturn.session.Lists;
 import quarterturn.unit.Bracket;
 
 /** The last reading of each string, and how it stands to its window. */
@@ -18,30 +17,30 @@ final class Values {
 
   private Values() {}
 
-  /** The last counting reading of a quantity on a string since what spoils it, or null. */
+  /**
+   * The last reading of a quantity in this session, or null.
+   *
+   * @param string the note of the string it was read on, or null for any
+   */
   static Event.@Nullable Read last(State state, Quantity quantity, @Nullable String string) {
-    for (int i = state.history().readings().size() - 1; i >= 0; i--) {
-      Event.Read read = state.history().readings().get(i).read();
-      if (read.quantity() == quantity
-          && (string == null || string.equals(read.string()))
-          && !read.missing()) {
-        return read;
-      }
-    }
-    return null;
+    Reading last = Lists.last(state.history().readings(), r -> of(r, quantity, string));
+    return last == null ? null : last.read();
   }
 
   /** The first reading of a quantity on a string in this session, or null. */
-  static Event.@Nullable Read first(State state, Quantity quantity, @Nullable String string) {
-    for (Reading reading : state.history().readings()) {
-      Event.Read read = reading.read();
-      if (read.quantity() == quantity
-          && (string == null || string.equals(read.string()))
-          && !read.missing()) {
-        return read;
-      }
-    }
-    return null;
+  static Event.@Nullable Read first(State state, Quantity quantity, String string) {
+    return state.history().readings().stream()
+        .filter(reading -> of(reading, quantity, string))
+        .map(Reading::read)
+        .findFirst()
+        .orElse(null);
+  }
+
+  private static boolean of(Reading reading, Quantity quantity, @Nullable String string) {
+    Event.Read read = reading.read();
+    return read.quantity() == quantity
+        && (string == null || string.equals(read.string()))
+        && !read.missing();
   }
 
   /** Both ends included. */
@@ -52,20 +51,14 @@ final class Values {
   /** The last reading on a string that nothing has spoiled since, or null. */
   private static Event.@Nullable Read valid(
       State state, Results results, Quantity quantity, String string) {
-    for (int i = state.history().readings().size() - 1; i >= 0; i--) {
-      Reading reading = state.history().readings().get(i);
-      Event.Read read = reading.read();
-      if (read.quantity() == quantity && string.equals(read.string()) && !read.missing()) {
-        List<Changed> since =
-            state
-                .history()
-                .changes()
-                .subList(reading.changesBefore(), state.history().changes().size());
-        boolean spoiled = since.stream().anyMatch(one -> results.spoils(one.change(), quantity));
-        return spoiled ? null : read;
-      }
+    Reading last = Lists.last(state.history().readings(), r -> of(r, quantity, string));
+    if (last == null) {
+      return null;
     }
-    return null;
+    boolean spoiled =
+        state.history().changesSince(last.changesBefore()).stream()
+            .anyMatch(one -> results.spoils(one.change(), quantity));
+    return spoiled ? null : last.read();
   }
 
   /** How the last reading of a string stands to its window; none where it is stale. */

@@ -26,17 +26,9 @@ import quarterturn.session.Place;
 import quarterturn.session.Stage;
 
 /** Moves a state through its procedure, on past the steps that ask nothing. */
-final class Walk {
+record Walk(Library library, Guard guard) {
   /** Steps that ask nothing may follow each other so often; more is a loop without an end. */
   private static final int MOST_SILENT = 100;
-
-  private final Library library;
-  private final Guard guard;
-
-  Walk(Library library, Guard guard) {
-    this.library = library;
-    this.guard = guard;
-  }
 
   /** Where the strings are brought to pitch: on a neck that is loose, where it is seated first. */
   String retune(State state) {

@@ -22,11 +22,6 @@ public final class EventJson {
 
   private EventJson() {}
 
-  /** The event's name in a journal. */
-  public static String nameOf(Event event) {
-    return EVENTS.nameOf(event);
-  }
-
   /** The event as a JSON object. */
   public static ObjectNode write(Event event) {
     ObjectNode out = JsonNodeFactory.instance.objectNode().put("at", event.at().toString());

@@ -39,8 +39,7 @@ public final class KindsJson<T> implements ObjectJson<T> {
     return this;
   }
 
-  /** The name of a value's kind. */
-  public String nameOf(T value) {
+  private String nameOf(T value) {
     String name = nameOf.get(value.getClass());
     if (name == null) {
       throw new IllegalStateException("no name for " + value.getClass());

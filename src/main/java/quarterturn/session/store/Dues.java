@@ -30,13 +30,29 @@ public final class Dues {
    * kept has re-checks too; one without a name has none, since nobody could tell whether a later
    * session was on the same one.
    *
-   * @param sessions the newest first, as {@link Store#sessions} lists them
+   * @param all every session, the newest first, as {@link Store#sessions} lists them
    * @param instruments the names of those that are kept
    * @param rechecks when one is looked at again
    */
   public static List<Due> of(
-      List<Store.Glance> sessions, Set<String> instruments, Limits.Rechecks rechecks, Instant now) {
-    return inOrder(sessions.stream().filter(Dues::possible).toList(), instruments, rechecks, now);
+      List<Store.Glance> all, Set<String> instruments, Limits.Rechecks rechecks, Instant now) {
+    List<Store.Glance> sessions = all.stream().filter(Dues::possible).toList();
+    List<Due> out = new ArrayList<>();
+    for (Store.Glance glance : sessions) {
+      if (glance.unfinished()) {
+        out.add(open(glance, now));
+      }
+    }
+    for (String name : new TreeSet<>(instruments)) {
+      List<Store.Glance> of =
+          sessions.stream()
+              .filter(g -> g.started() != null && name.equals(g.instrument()))
+              .toList();
+      add(out, afterTurn(name, of, rechecks));
+      add(out, season(name, of, rechecks.season()));
+    }
+    out.sort(Comparator.comparing(Due::at));
+    return List.copyOf(out);
   }
 
   /** What the home view opens on: what is overdue, then what comes soon. */
@@ -54,26 +70,6 @@ public final class Dues {
 
   private static boolean possible(@Nullable Instant at) {
     return at == null || (!at.isBefore(FIRST) && !at.isAfter(LAST));
-  }
-
-  private static List<Due> inOrder(
-      List<Store.Glance> sessions, Set<String> instruments, Limits.Rechecks rechecks, Instant now) {
-    List<Due> out = new ArrayList<>();
-    for (Store.Glance glance : sessions) {
-      if (glance.unfinished()) {
-        out.add(open(glance, now));
-      }
-    }
-    for (String name : new TreeSet<>(instruments)) {
-      List<Store.Glance> of =
-          sessions.stream()
-              .filter(g -> g.started() != null && name.equals(g.instrument()))
-              .toList();
-      add(out, afterTurn(name, of, rechecks));
-      add(out, season(name, of, rechecks.season()));
-    }
-    out.sort(Comparator.comparing(Due::at));
-    return List.copyOf(out);
   }
 
   private static void add(List<Due> out, @Nullable Due due) {

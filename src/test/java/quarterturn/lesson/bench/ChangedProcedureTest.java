@@ -198,7 +198,8 @@ class ChangedProcedureTest {
             Level.OWN,
             false,
             List.of(),
-            false);
+            false,
+            List.of());
     rename("relief", "welcome", "good-day");
     Store work = Store.at(samples.in("work-of-the-bench"));
     Sessions sessions = new Sessions(work, samples.in("own"), CLOCK);

@@ -38,10 +38,10 @@ class GatekeeperTest {
   }
 
   private Gate gate(Moment moment) {
-    Gate gate = Gatekeeper.gate(lesson, moment, Demo.PLAN, T);
+    Gate gate = new Gatekeeper(lesson, moment, Demo.PLAN, T).gate();
     while (gate instanceof Gate.Record own) {
       happen(own.event());
-      gate = Gatekeeper.gate(lesson, moment, Demo.PLAN, T);
+      gate = new Gatekeeper(lesson, moment, Demo.PLAN, T).gate();
     }
     return gate;
   }

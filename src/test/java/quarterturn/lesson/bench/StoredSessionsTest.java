@@ -57,7 +57,8 @@ class StoredSessionsTest {
         Level.OWN,
         everyTurn,
         List.of(),
-        blind);
+        blind,
+        List.of());
   }
 
   private LessonSession join(Plan plan) throws Exception {
@@ -280,7 +281,8 @@ class StoredSessionsTest {
             Level.WORKED,
             false,
             List.of(),
-            false);
+            false,
+            List.of());
     LessonSession session = toReading(plan);
     int rounds = session.lesson().rounds().size();
     session = join(plan);

@@ -114,11 +114,13 @@ class SheetTest {
   @Test
   void newStringsAreNoWork() {
     Event.Read on = SetUp.relief(2, "E1", HIGH);
-    Sheet sheet = sheet(new Event.Chose(SetUp.minute(1), "strings-on", "other"), on);
+    Sheet sheet = sheet(new Event.Chose(SetUp.minute(1), "strings-on", "other", null), on);
     assertThat(found(row(sheet, Quantity.RELIEF, "E1"))).isEqualTo(on);
     assertThat(sheet.strings().get(0).text()).isEqualTo("A set of another gauge");
     Sheet later =
-        sheet(SetUp.relief(1, "E1", HIGH), new Event.Chose(SetUp.minute(2), "strings-on", "other"));
+        sheet(
+            SetUp.relief(1, "E1", HIGH),
+            new Event.Chose(SetUp.minute(2), "strings-on", "other", null));
     assertThat(row(later, Quantity.RELIEF, "E1").left().spoiled())
         .isEqualTo("other strings were put on");
   }

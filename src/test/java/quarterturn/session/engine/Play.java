@@ -62,7 +62,8 @@ public final class Play {
     String procedure = library.main().id();
     return new Play(
         library,
-        new Event.Started(NOON, procedure, 1, "digest", role, null, kind, style, null, past));
+        new Event.Started(
+            NOON, procedure, 1, "digest", role, null, kind, style, null, past, List.of(), null));
   }
 
   /** On an instrument that was read before. */
@@ -116,7 +117,12 @@ public final class Play {
     Instant now = bench.now().plus(gone);
     bench =
         LiveBench.resume(
-            engine, events::addAll, "test", List.copyOf(events), Clock.fixed(now, ZoneOffset.UTC));
+            engine,
+            events::addAll,
+            "test",
+            List.copyOf(events),
+            List.of(),
+            Clock.fixed(now, ZoneOffset.UTC));
     return this;
   }
 

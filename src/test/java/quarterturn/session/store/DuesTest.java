@@ -117,10 +117,21 @@ class DuesTest {
   void anInstrumentWithoutANameIsCalledByItsKind() {
     Event.Started bare =
         new Event.Started(
-            Samples.at(0), "relief", 3, "d1", Role.BEGINNER, null, null, null, null, List.of());
+            Samples.at(0),
+            "relief",
+            3,
+            "d1",
+            Role.BEGINNER,
+            null,
+            null,
+            null,
+            null,
+            List.of(),
+            List.of(),
+            null);
     Due nameless = dues(1, glance("a-1", bare)).get(0);
     assertThat(nameless.instrument()).isEqualTo("an instrument without a name");
-    Event kind = new Event.Chose(Samples.at(1), EngineQuestions.KIND, "bass-34");
+    Event kind = new Event.Chose(Samples.at(1), EngineQuestions.KIND, "bass-34", null);
     assertThat(dues(1, glance("a-1", bare, kind)).get(0).instrument()).isEqualTo("bass-34");
     assertWithMessage("it has no re-checks")
         .that(dues(1, glance("a-1", bare, kind, ended(2, false))))

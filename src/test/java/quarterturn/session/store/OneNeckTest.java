@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,7 +35,9 @@ class OneNeckTest {
   @BeforeEach
   void addInstrument() throws Exception {
     Store store = Store.at(folder.resolve("data"));
-    store.add(new Instrument(NAME, "bass-34", Style.MEDIUM, null, null, NOON));
+    store.add(
+        new Instrument(
+            NAME, "bass-34", Style.MEDIUM, null, null, NOON, Instrument.Build.UNKNOWN, Map.of()));
     sessions = new Sessions(store, null, Clock.fixed(NOON, ZoneOffset.UTC));
   }
 

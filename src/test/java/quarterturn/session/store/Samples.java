@@ -34,7 +34,9 @@ public final class Samples {
         "bass-34",
         Style.MEDIUM,
         17,
-        List.of());
+        List.of(),
+        List.of(),
+        null);
   }
 
   public static Event.Read relief(int minute, Which which, double low, double high) {
@@ -87,12 +89,25 @@ public final class Samples {
             "bass-34",
             Style.HARD,
             16,
-            past),
+            past,
+            List.of(),
+            null),
         new Event.Started(
-            at(0), "relief", 3, "d1", Role.BEGINNER, null, null, null, null, List.of()),
+            at(0),
+            "relief",
+            3,
+            "d1",
+            Role.BEGINNER,
+            null,
+            null,
+            null,
+            null,
+            List.of(),
+            List.of(),
+            null),
         new Event.Accepted(at(1), "tools", "sharp-ends"),
         new Event.Told(at(2), "tools"),
-        new Event.Chose(at(3), "rod-place", "headstock"),
+        new Event.Chose(at(3), "rod-place", "headstock", null),
         relief(4, Which.LOWEST, 0.3, 0.35),
         relief(4, Which.HIGHEST, 0.1 + 0.2, 12 * 25.4 / 1000),
         new Event.Read(
@@ -133,7 +148,7 @@ public final class Samples {
         new Event.Doubted(at(26), "found-low", "30 mm is not plausible for relief."),
         new Event.Corrected(at(27), "turn"),
         new Event.Left(at(28), "rod turned, strings not yet back at pitch"),
-        new Event.Resumed(Instant.parse("2027-03-02T09:00:00.123456789Z")),
+        new Event.Resumed(Instant.parse("2027-03-02T09:00:00.123456789Z"), List.of()),
         new Event.Resumed(
             at(1500), List.of(new Event.Past(at(1400), Turn.EIGHTH, new Bracket(0.6, 0.65), null))),
         new Event.Noted(at(60), "complaint", "buzzes low down"),

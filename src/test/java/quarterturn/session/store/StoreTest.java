@@ -10,6 +10,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.BeforeEach;
@@ -99,7 +100,9 @@ class StoreTest {
   @Test
   void theFolderIsTheUsersAlone() throws IOException {
     session();
-    store.add(new Instrument("b", "bass-34", null, null, null, Samples.at(0)));
+    store.add(
+        new Instrument(
+            "b", "bass-34", null, null, null, Samples.at(0), Instrument.Build.UNKNOWN, Map.of()));
     if (!folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
       return; // nothing to ask on this platform
     }
@@ -161,7 +164,16 @@ class StoreTest {
   @Test
   void instrumentsAreNamedWithoutReadingTheirFiles() throws IOException {
     assertThat(store.instrumentNames()).isEmpty();
-    store.add(new Instrument("practice-bass", "bass-34", null, null, null, Samples.at(0)));
+    store.add(
+        new Instrument(
+            "practice-bass",
+            "bass-34",
+            null,
+            null,
+            null,
+            Samples.at(0),
+            Instrument.Build.UNKNOWN,
+            Map.of()));
     Files.writeString(folder.resolve("data/instruments/broken.yaml"), "{{{");
     Files.writeString(folder.resolve("data/instruments/.lock"), "");
     assertThat(store.instrumentNames()).containsExactly("practice-bass", "broken");

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.report.sheet;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -8,11 +8,10 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
-import quarterturn.report.sheet.SheetFormat;
 import quarterturn.unit.NotUnderstoodException;
 
 /** Writes a sheet where the user said, in UTF-8. */
-final class SheetFile {
+public final class SheetFile {
   private SheetFile() {}
 
   /**
@@ -21,7 +20,7 @@ final class SheetFile {
    * @param force whether a file that is there may be written over
    * @throws IOException saying what to do
    */
-  static void write(Path file, String text, boolean force) throws IOException {
+  public static void write(Path file, String text, boolean force) throws IOException {
     if (Files.isDirectory(file)) {
       throw new IOException("--out: " + file + " is a folder; name a file");
     }
@@ -46,7 +45,7 @@ final class SheetFile {
    *
    * @throws NotUnderstoodException with those there are
    */
-  static SheetFormat format(Path file) {
+  public static SheetFormat format(Path file) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     String ending = name.substring(name.lastIndexOf('.') + 1);
     return switch (ending) {

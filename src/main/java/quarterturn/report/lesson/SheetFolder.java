@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.report.lesson;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -7,10 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
-import quarterturn.report.lesson.LessonSheets;
 
 /** Writes a lesson's sheets. What is there already is never written over. */
-final class SheetFolder {
+public final class SheetFolder {
   private static final int MOST = 1000;
 
   private SheetFolder() {}
@@ -19,7 +18,8 @@ final class SheetFolder {
    * Writes them into a new folder of the board's own beside the benches' files: {@code
    * sheets-BOARD}, and with a number where that is there already.
    */
-  static Path write(Path lesson, String board, List<LessonSheets.File> files) throws IOException {
+  public static Path write(Path lesson, String board, List<LessonSheets.File> files)
+      throws IOException {
     for (int n = 1; n < MOST; n++) {
       Path folder = lesson.resolve("sheets-" + board + (n == 1 ? "" : "-" + n));
       try {
@@ -34,7 +34,7 @@ final class SheetFolder {
   }
 
   /** Writes them into a folder, which is made where it is not there. */
-  static void into(Path folder, List<LessonSheets.File> files) throws IOException {
+  public static void into(Path folder, List<LessonSheets.File> files) throws IOException {
     Files.createDirectories(folder);
     for (LessonSheets.File file : files) {
       Path path = folder.resolve(file.name());
