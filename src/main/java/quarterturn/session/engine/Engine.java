@@ -126,9 +126,7 @@ public final class Engine {
   Overview overview(State state, String session, Instant now) {
     Kind kind = walk.kind(state);
     Window window = walk.window(state);
-    Procedure procedure =
-        library.procedure(
-            state.position().nowhere() ? state.started().procedure() : state.place().procedure());
+    Procedure procedure = library.procedure(state.procedure());
     List<String> parts =
         procedure.steps().values().stream().map(s -> s.words().part()).distinct().toList();
     String part = state.position().nowhere() ? parts.get(0) : walk.step(state).words().part();

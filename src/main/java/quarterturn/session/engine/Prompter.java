@@ -65,9 +65,7 @@ final class Prompter {
               : new Prompt.Done(said, outcome));
     }
     if (state.pending().away() != null) {
-      Procedure procedure =
-          library.procedure(
-              state.position().nowhere() ? state.started().procedure() : state.place().procedure());
+      Procedure procedure = library.procedure(state.procedure());
       String recap = EngineQuestions.recap(state, state.pending().away(), procedure);
       return show(new Prompt.Tell(said(state, EngineQuestions.RESUME, recap, null)));
     }
@@ -84,7 +82,7 @@ final class Prompter {
     if (state.pending().fault() != null) {
       String why =
           "This procedure is at fault: " + state.pending().fault() + ". Nothing more is turned.";
-      return record(new Event.Ended(now, here(state), true, "procedure-fault", why));
+      return record(new Event.Ended(now, state.place().step(), true, "procedure-fault", why));
     }
     if (state.pending().refused() != null) {
       return record(
@@ -382,10 +380,8 @@ final class Prompter {
 
   private PromptText said(State state, String id, String text, @Nullable String why) {
     String part = state.position().nowhere() ? "" : walk.step(state).words().part();
-    String procedure =
-        state.position().nowhere() ? state.started().procedure() : state.place().procedure();
     @Nullable Picture none = null;
-    return new PromptText(procedure, id, part, text, why, List.of(), none, List.of());
+    return new PromptText(state.procedure(), id, part, text, why, List.of(), none, List.of());
   }
 
   private PromptText ended(State state, Event.Ended ended) {
@@ -399,10 +395,6 @@ final class Prompter {
         List.of(),
         null,
         Notes.closing(state));
-  }
-
-  private static String here(State state) {
-    return state.place().step();
   }
 
   private static Next show(Prompt prompt) {

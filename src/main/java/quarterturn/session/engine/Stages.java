@@ -16,6 +16,7 @@ import quarterturn.procedure.Verdict;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Changed;
+import quarterturn.session.Convention;
 import quarterturn.session.Event;
 import quarterturn.session.Stage;
 import quarterturn.unit.Bracket;

@@ -58,6 +58,11 @@ record State(
     return position.place();
   }
 
+  /** Id of the procedure at hand; before it is entered, of the one to be entered. */
+  String procedure() {
+    return position.nowhere() ? started.procedure() : place().procedure();
+  }
+
   /** Whether nothing is asked of the engine's own accord, so that the present step is. */
   boolean atStep() {
     return pending.ended() == null

@@ -112,12 +112,13 @@ final class InstrumentFile {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     Map<FormField, String> fields = FormFields.of(instrument);
     node.put("name", instrument.name());
-    putAll(node, fields, List.of(FormField.KIND, FormField.STYLE));
+    put(node, fields, FormField.KIND);
+    put(node, fields, FormField.STYLE);
     if (instrument.jointFret() != null) {
       node.put(FormField.JOINT_FRET.word(), instrument.jointFret());
     }
-    putAll(node, fields, List.of(FormField.STRINGS));
-    putAll(node, fields, MADE_LIKE);
+    put(node, fields, FormField.STRINGS);
+    MADE_LIKE.forEach(field -> put(node, fields, field));
     ObjectNode windows = node.objectNode();
     instrument.windows().forEach((aim, window) -> windows.put(aim.word(), aim.text(window)));
     if (!windows.isEmpty()) {
@@ -127,13 +128,10 @@ final class InstrumentFile {
     return HEAD + YAML.writeValueAsString(node);
   }
 
-  private static void putAll(
-      ObjectNode node, Map<FormField, String> fields, List<FormField> which) {
-    for (FormField field : which) {
-      String text = fields.get(field);
-      if (text != null) {
-        node.put(field.word(), text);
-      }
+  private static void put(ObjectNode node, Map<FormField, String> fields, FormField field) {
+    String text = fields.get(field);
+    if (text != null) {
+      node.put(field.word(), text);
     }
   }
 

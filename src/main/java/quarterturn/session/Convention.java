@@ -1,4 +1,4 @@
-package quarterturn.session.engine;
+package quarterturn.session;
 
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Held;
@@ -6,7 +6,6 @@ import quarterturn.craft.Neck;
 import quarterturn.craft.Scale;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
-import quarterturn.session.Event;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
@@ -15,18 +14,18 @@ import quarterturn.unit.Length;
  * Readings taken by another convention than the kind's: a relief read over other frets can be
  * reckoned over, as on an evenly bent neck; nothing else is compared.
  */
-final class Convention {
+public final class Convention {
   private Convention() {}
 
   /** Whether a reading was taken as the kind has it. */
-  static boolean same(Event.Before before, Kind kind) {
+  public static boolean same(Event.Before before, Kind kind) {
     Quantity quantity = before.quantity();
     return before.readAt() < 0
         || (before.readAt() == quantity.readAt(kind) && before.held().equals(quantity.held(kind)));
   }
 
   /** The relief as it would read by the kind's convention, or null where it can't be reckoned. */
-  static @Nullable Bracket reckoned(Event.Before before, Kind kind) {
+  public static @Nullable Bracket reckoned(Event.Before before, Kind kind) {
     Bracket bracket = before.bracket();
     boolean relief = before.quantity() == Quantity.RELIEF && before.held().size() == 2;
     if (!relief || bracket == null || !bracket.bounded()) {
@@ -48,7 +47,7 @@ final class Convention {
   }
 
   /** "0.33 to 0.38 mm, reckoned from a reading over fret 8 held at 1 and 16". */
-  static String words(Bracket bracket, Event.Before before) {
+  public static String words(Bracket bracket, Event.Before before) {
     return Decimals.print(bracket.lowMm(), 2)
         + " to "
         + Decimals.print(bracket.highMm(), 2)
