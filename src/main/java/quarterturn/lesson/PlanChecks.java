@@ -20,7 +20,7 @@ import quarterturn.session.store.Sessions;
 import quarterturn.unit.NotUnderstoodException;
 
 /** Holds a plan against the procedures, kinds and necks there are. */
-public final class PlanChecks implements PlanDialogue.Check {
+public final class PlanChecks {
   private final Sessions sessions;
   private final Set<String> procedures;
   private final Set<String> kinds;
@@ -39,18 +39,22 @@ public final class PlanChecks implements PlanDialogue.Check {
     return Planning.of(lesson, typed, known(typed));
   }
 
-  @Override
-  public String usual(PlanPart part) {
+  /** What is taken where nothing is typed for a part. */
+  String usual(PlanPart part) {
     return part == PlanPart.PROCEDURES ? usual : part.usual();
   }
 
-  @Override
-  public void check(Map<PlanPart, String> typed) {
+  /**
+   * Checks the parts so far.
+   *
+   * @throws NotUnderstoodException saying what is taken
+   */
+  void check(Map<PlanPart, String> typed) {
     plan("a", typed);
   }
 
-  @Override
-  public @Nullable String choices(PlanPart part) {
+  /** What there is to choose from for a part, or null where that stands in the question. */
+  @Nullable String choices(PlanPart part) {
     return switch (part) {
       case PROCEDURES -> String.join(", ", procedures);
       case KIND -> String.join(", ", kinds);

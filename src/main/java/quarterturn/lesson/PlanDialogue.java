@@ -13,27 +13,11 @@ public final class PlanDialogue implements Dialogue {
   private static final String HELP =
       "Enter takes what stands in brackets; quit leaves, and nothing is made.";
 
-  private final Check check;
+  private final PlanChecks check;
   private final Map<PlanPart, String> typed = new EnumMap<>(PlanPart.class);
   private int at;
 
-  /** Holds what is typed against what there is. */
-  public interface Check {
-    /**
-     * Checks the parts so far.
-     *
-     * @throws NotUnderstoodException saying what is taken
-     */
-    void check(Map<PlanPart, String> typed);
-
-    /** What is taken where nothing is typed for a part. */
-    String usual(PlanPart part);
-
-    /** What there is to choose from for a part, or null where that stands in the question. */
-    @Nullable String choices(PlanPart part);
-  }
-
-  public PlanDialogue(Check check) {
+  public PlanDialogue(PlanChecks check) {
     this.check = check;
   }
 
