@@ -59,11 +59,12 @@ class DataStaysDataTest {
       a command: reckon/IntonationTopic intonation
       a command: reckon/MoistureTopic moisture
       a command: reckon/ShimTopic shim
-      a word at the board: line/BoardTyped hold taken
+      a word at the board: line/LineBoard taken
+      a word at the board: report/lesson/BoardDialogue hold
       a word at the board: screen/BoardPage hold
       a kind of question: script/QuestionJson hold
       a word at a bench: lesson/bench/BenchWords who
-      a word at a bench: line/LessonTalk who
+      a word at a bench: line/LessonLine who
       a word typed of a reading: quick/Terms high low
       a string's side: screen/page/Trail high low
       a state of a question: lesson/teacher/BoardView taken

@@ -9,19 +9,21 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import quarterturn.lesson.PlanFile;
 import quarterturn.lesson.teacher.Board;
 import quarterturn.lesson.teacher.SaddleSteps;
 import quarterturn.line.LineBoard;
 import quarterturn.line.Typing;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.report.Dates;
+import quarterturn.report.lesson.BoardDialogue;
 import quarterturn.report.lesson.LessonFormat;
 import quarterturn.report.lesson.LessonSheets;
 import quarterturn.report.lesson.SheetFolder;
 import quarterturn.screen.BoardFace;
 import quarterturn.screen.terminal.SystemTerminal;
+import quarterturn.script.ScriptFace;
 import quarterturn.session.Names;
-import quarterturn.unit.NotUnderstoodException;
 
 /** {@code lesson board FOLDER}: the teacher's view of every bench. */
 @Command(
@@ -49,13 +51,9 @@ final class LessonBoard extends Placed {
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
     Faces faces = looks.faces(clock.getZone());
-    if (faces.kind() == Faces.Kind.SCRIPT) {
-      throw new NotUnderstoodException(
-          "a board has no --lines; commands can be piped into it with --plain");
-    }
     Dates dates = new Dates(clock.getZone());
     String called = Names.check("a board", name);
-    Set<String> saddles = SaddleSteps.of(Board.plan(folder), sessions());
+    Set<String> saddles = SaddleSteps.of(PlanFile.in(folder), sessions());
     Board.Sheets sheets =
         (plan, logs) ->
             SheetFolder.write(
@@ -63,13 +61,17 @@ final class LessonBoard extends Placed {
                 called,
                 LessonSheets.of(plan, logs, saddles, List.of(LessonFormat.values()), dates));
     try (Board board = Board.open(folder, called, clock, sheets)) {
+      BoardDialogue dialogue = new BoardDialogue(board, dates);
+      if (faces.kind() == Faces.Kind.SCRIPT) {
+        return new ScriptFace(System.in, System.out).board(dialogue);
+      }
       if (faces.kind() == Faces.Kind.TYPED) {
         try (Typing typing = faces.typing()) {
-          return LineBoard.run(board, typing.source(), typing.out(), dates);
+          return LineBoard.run(dialogue, typing.source(), typing.out());
         }
       }
       try (Terminal terminal = SystemTerminal.open()) {
-        return BoardFace.run(terminal, board, faces.settings(terminal), dates);
+        return BoardFace.run(terminal, dialogue, faces.settings(terminal), dates);
       }
     }
   }

@@ -1,10 +1,9 @@
 package quarterturn.command;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jline.terminal.Terminal;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -104,7 +103,8 @@ final class LessonJoin extends Placed {
 
   private int typed(Plan plan, String name, List<String> named, Typing typing)
       throws IOException, UnreadableException {
-    Welcome welcome = bench -> LessonLine.greet(BenchName.welcome(plan, name, bench), typing);
+    Consumer<BenchLesson> welcome =
+        bench -> LessonLine.greet(BenchName.welcome(plan, name, bench), typing);
     try (LessonSession session = open(plan, name, named, welcome)) {
       Dates dates = new Dates(clock.getZone());
       return LessonLine.run(session, again(name), typing.source(), typing.out(), dates);
@@ -115,12 +115,8 @@ final class LessonJoin extends Placed {
     return "quarterturn lesson join " + folder + " --bench " + name;
   }
 
-  /** Greets those at a bench. */
-  private interface Welcome {
-    void to(BenchLesson bench);
-  }
-
-  private LessonSession open(Plan plan, String name, List<String> named, Welcome welcome)
+  private LessonSession open(
+      Plan plan, String name, List<String> named, Consumer<BenchLesson> welcome)
       throws IOException, UnreadableException {
     Plan.Setup setup = plan.forBench(name);
     if (setup == null) {
@@ -130,13 +126,12 @@ final class LessonJoin extends Placed {
               + "; choose from "
               + String.join(", ", BenchName.benches(plan)));
     }
-    WriterFile file = file(plan, name);
-    LessonBench lesson = LessonBench.at(file, writer(file), plan.level());
+    WriterFile file = WriterFile.of(folder, plan.lesson(), name, WriterLog.Part.BENCH);
+    LessonBench lesson = LessonBench.at(file, plan.level());
     try {
-      welcome.to(lesson.lesson());
+      welcome.accept(lesson.lesson());
       come(lesson, name, named);
-      Path own = folder.resolve(writer(file));
-      Store store = Store.at(own);
+      Store store = Store.at(folder.resolve(file.writer()));
       Sessions sessions = new Sessions(store, sessions().own(), clock);
       return new LessonSession(
           lesson, plan, folder, clock, new StoredSessions(sessions, plan, setup));
@@ -157,38 +152,5 @@ final class LessonJoin extends Placed {
     } catch (RefusedException e) {
       throw new IOException(e.getMessage(), e);
     }
-  }
-
-  private static String writer(WriterFile file) {
-    WriterLog.Header header = file.found().header();
-    if (header == null) {
-      throw new IllegalStateException("an open file has a header");
-    }
-    return header.writer();
-  }
-
-  /** The bench's file in this lesson; in a folder's later lessons it has a number behind it. */
-  private WriterFile file(Plan plan, String name) throws IOException {
-    List<String> tried = new ArrayList<>();
-    for (int n = 1; n <= 99; n++) {
-      String writer = n == 1 ? name : name + "-" + n;
-      tried.add(writer);
-      if (!Files.exists(folder.resolve(writer + ".jsonl"))) {
-        return WriterFile.create(
-            folder, new WriterLog.Header(plan.lesson(), writer, WriterLog.Part.BENCH));
-      }
-      WriterFile file = WriterFile.open(folder, writer);
-      WriterLog.Header header = file.found().header();
-      if (header != null && header.lesson().equals(plan.lesson())) {
-        if (header.role() == WriterLog.Part.BENCH) {
-          return file;
-        }
-        file.close();
-        throw new NotUnderstoodException(name + " is the teacher's board; choose another name");
-      }
-      file.close();
-    }
-    throw new NotUnderstoodException(
-        "the names " + tried.get(0) + " to " + tried.get(98) + " are taken");
   }
 }

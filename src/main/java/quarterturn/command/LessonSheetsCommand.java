@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import quarterturn.lesson.LessonFolder;
 import quarterturn.lesson.Plan;
-import quarterturn.lesson.teacher.Board;
+import quarterturn.lesson.PlanFile;
 import quarterturn.lesson.teacher.SaddleSteps;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.report.Dates;
@@ -43,7 +43,7 @@ final class LessonSheetsCommand extends Placed {
 
   @Override
   public Integer call() throws IOException, UnreadableException {
-    Plan plan = Board.plan(folder);
+    Plan plan = PlanFile.in(folder);
     LessonFolder.Contents contents = LessonFolder.read(folder);
     contents.notices().forEach(this::notice);
     List<LessonFormat> formats =

@@ -1,5 +1,8 @@
 package quarterturn.lesson;
 
+import java.util.Arrays;
+import quarterturn.unit.NotUnderstoodException;
+
 /** How much of a worked example a student is shown. Hazards are shown at every level. */
 public enum Level {
   WORKED("worked", "full worked example", 0),
@@ -15,6 +18,21 @@ public enum Level {
     this.word = word;
     this.words = words;
     this.missing = missing;
+  }
+
+  /**
+   * The level of this word.
+   *
+   * @throws NotUnderstoodException naming those there are
+   */
+  public static Level of(String typed) {
+    return Arrays.stream(values())
+        .filter(level -> level.word.equalsIgnoreCase(typed))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new NotUnderstoodException(
+                    "choose a level: worked, last-missing, two-missing or own"));
   }
 
   public String word() {

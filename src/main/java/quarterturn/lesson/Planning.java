@@ -42,7 +42,6 @@ public final class Planning {
    * @throws NotUnderstoodException saying what a part takes
    */
   public static Plan of(String lesson, Map<PlanPart, String> typed, Known known) {
-    String level = text(typed, PlanPart.LEVEL).toLowerCase(Locale.ROOT);
     List<String> holds = new ArrayList<>(list(typed, PlanPart.HOLDS));
     holds.removeIf("none"::equals);
     boolean everyTurn = holds.remove(Plan.EVERY_TURN);
@@ -60,15 +59,7 @@ public final class Planning {
         title(typed),
         known(procedures(typed, known.usual()), known.procedures(), "procedure"),
         setups(typed, known),
-        Arrays.stream(Level.values())
-            .filter(l -> l.word().equals(level))
-            .findFirst()
-            .orElseThrow(
-                () ->
-                    new NotUnderstoodException(
-                        "there is no level "
-                            + Printable.of(level)
-                            + "; choose worked, last-missing, two-missing or own")),
+        Level.of(text(typed, PlanPart.LEVEL)),
         everyTurn,
         holds,
         yes(typed),

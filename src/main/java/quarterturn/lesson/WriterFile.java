@@ -3,16 +3,21 @@ package quarterturn.lesson;
 import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import quarterturn.session.journal.ForcedFile;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.journal.SummedLines;
+import quarterturn.unit.NotUnderstoodException;
 
 /** One writer's file, open for appending. What was appended is on disk before it counts. */
 public final class WriterFile implements Closeable {
   public static final String ENDING = ".jsonl";
+
+  private static final int MOST = 99;
 
   private final ForcedFile file;
   private final WriterLog found;
@@ -65,6 +70,44 @@ public final class WriterFile implements Closeable {
     } catch (Journal.InUse e) {
       throw new IOException(writer + " is open in another window; close it there first", e);
     }
+  }
+
+  /**
+   * A writer's file in this lesson, for the first time or once more; in a folder's later lessons it
+   * has a number behind it.
+   *
+   * @throws NotUnderstoodException where the name is another's
+   */
+  public static WriterFile of(Path folder, String lesson, String name, WriterLog.Part part)
+      throws IOException {
+    for (int n = 1; n <= MOST; n++) {
+      String writer = n == 1 ? name : name + "-" + n;
+      WriterFile file;
+      try {
+        return create(folder, new WriterLog.Header(lesson, writer, part));
+      } catch (FileAlreadyExistsException e) {
+        file = open(folder, writer);
+      }
+      WriterLog.Header found = file.found.header();
+      if (found != null && found.lesson().equals(lesson)) {
+        if (found.role() == part) {
+          return file;
+        }
+        file.close();
+        throw new NotUnderstoodException(
+            writer
+                + (part == WriterLog.Part.BENCH ? " is the teacher's board" : " is a bench")
+                + " of this folder; choose another name");
+      }
+      file.close();
+    }
+    throw new NotUnderstoodException(
+        "every name from " + name + " to " + name + "-" + MOST + " is taken");
+  }
+
+  /** The writer's name in its lesson's folder. */
+  public String writer() {
+    return Objects.requireNonNull(found.header(), "an open file has a header").writer();
   }
 
   /** What stood in the file when it was opened. */

@@ -121,6 +121,7 @@ public final class DialogueLines {
       if (!taken.brief().isEmpty()) {
         paper.say(Printable.of(taken.brief()));
       }
+      paper.say(taken.told());
     } catch (RefusedException | NotUnderstoodException e) {
       // As when a stop came first: what keeps the bench is said next.
       paper.say("Not taken: " + String.valueOf(e.getMessage()).replaceFirst("([^.?!])$", "$1."));

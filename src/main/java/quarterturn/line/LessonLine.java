@@ -4,22 +4,26 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import quarterturn.lesson.bench.BenchDialogue;
 import quarterturn.lesson.bench.BenchWords;
 import quarterturn.lesson.bench.LessonSession;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.report.Dates;
+import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Question;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Printable;
 
 /** A bench in a lesson as plain lines: the session, and what the lesson puts before its prompts. */
 public final class LessonLine implements Between {
+  private static final List<String> WORDS = List.of("stop", "who", "come", "gone", "quit");
+
   private final LessonSession session;
   private final String again;
   private final LineSource in;
   private final Paper paper;
-  private final LessonTalk talk;
   private final BenchDialogue dialogue;
 
   private final DialogueLines lines;
@@ -29,7 +33,6 @@ public final class LessonLine implements Between {
     this.again = again;
     this.in = in;
     this.paper = new Paper(out, in);
-    this.talk = new LessonTalk(session, in, paper);
     this.dialogue = new BenchDialogue(session);
     this.lines = new DialogueLines(dialogue, in, paper);
   }
@@ -49,7 +52,7 @@ public final class LessonLine implements Between {
       LessonSession session, String again, LineSource in, PrintWriter out, Dates dates)
       throws IOException, UnreadableException {
     LessonLine line = new LessonLine(session, again, in, out);
-    try (LessonWatch watch = LessonWatch.over(session, in::aside)) {
+    try (LessonWatch watch = new LessonWatch(session, in::aside)) {
       while (true) {
         int status = LineFace.run(session, in, out, dates, line);
         boolean done = status == ExitStatus.DONE && session.prompt().ended();
@@ -68,8 +71,10 @@ public final class LessonLine implements Between {
   @Override
   public Then before() throws IOException, LineSource.StopKeyException {
     boolean something = false;
-    while (!talk.leaving()) {
-      boolean opened = dialogue.look();
+    boolean opened = false;
+    boolean stays = true;
+    while (stays && !dialogue.left()) {
+      opened |= dialogue.look();
       Question question = dialogue.question();
       if (question == null) {
         List<String> news = opened ? dialogue.news() : List.of();
@@ -83,9 +88,10 @@ public final class LessonLine implements Between {
       something = true;
       boolean fresh = lines.introduce(question);
       if (question instanceof Question.Asked asked) {
-        ask(asked);
+        lines.ponder(asked);
+        stays = line(asked.asks() + " > ", asked.help(), asked.hidden());
       } else if (question instanceof Question.Hold) {
-        waitForIt(question, fresh);
+        stays = waitForIt(question, fresh);
       } else if (dialogue.over()) {
         return Then.LEAVE;
       } else {
@@ -95,22 +101,34 @@ public final class LessonLine implements Between {
     return Then.LEAVE;
   }
 
-  private void ask(Question.Asked asked) throws IOException, LineSource.StopKeyException {
-    lines.ponder(asked);
-    String typed = talk.line(asked.asks() + " > ", asked.help(), asked.hidden());
-    if (typed != null) {
-      lines.take(typed);
+  /** Takes a line that is typed now; false where the bench is left. */
+  private boolean line(String asks, String help, boolean hidden)
+      throws IOException, LineSource.StopKeyException {
+    String typed = hidden ? in.readHidden(asks) : in.readLine(asks, WORDS);
+    String word = typed == null ? "" : typed.strip().toLowerCase(Locale.ROOT);
+    boolean leaves = word.equals("quit") || word.equals("exit");
+    if (typed == null || (leaves && !in.typedByHand())) {
+      return false;
     }
+    if (leaves) {
+      dialogue.leave();
+    } else if (word.equals("?")) {
+      paper.say(help);
+      paper.say(BenchWords.HELP);
+      paper.say("quit: leave in order.");
+    } else {
+      lines.take(typed.strip());
+    }
+    return true;
   }
 
-  private void waitForIt(Question held, boolean fresh)
+  private boolean waitForIt(Question held, boolean fresh)
       throws IOException, LineSource.StopKeyException {
     if (!fresh) {
       paper.say("Still waiting for the teacher.");
     }
     if (in.typedByHand()) {
-      talk.line("waiting; Enter looks again > ", "Enter: look again.", false);
-      return;
+      return line("waiting; Enter looks again > ", "Enter: look again.", false);
     }
     while (held.equals(dialogue.question())) {
       in.pause(Duration.ofSeconds(1));
@@ -119,11 +137,21 @@ public final class LessonLine implements Between {
     if (!(dialogue.question() instanceof Question.Hold)) {
       paper.say("The teacher lets this bench go on.");
     }
+    return true;
   }
 
   @Override
   public boolean takes(String line) throws IOException {
-    return talk.takes(line);
+    try {
+      Dialogue.Taken taken = dialogue.word(line);
+      if (taken != null) {
+        paper.say(taken.told());
+      }
+      return taken != null;
+    } catch (RefusedException e) {
+      paper.say("Not taken: " + e.getMessage());
+      return true;
+    }
   }
 
   @Override

@@ -4,11 +4,10 @@ import java.io.IOException;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.BenchLesson;
+import quarterturn.lesson.EverySecond;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.Ref;
 import quarterturn.lesson.bench.LessonSession;
@@ -17,25 +16,18 @@ import quarterturn.unit.Printable;
 
 /** Looks for the boards' orders while a line is being typed, and says what they changed. */
 final class LessonWatch implements AutoCloseable {
-  private static final long EVERY_MILLIS = 1000;
-
   private final LessonSession session;
   private final Consumer<String> say;
-  private final CountDownLatch closed = new CountDownLatch(1);
-  private final Thread thread = new Thread(this::watch, "look for the teacher's orders");
+  private final EverySecond looks;
+  private BenchLesson before;
   private volatile @Nullable Exception broke;
 
-  private LessonWatch(LessonSession session, Consumer<String> say) {
+  /** Begins to watch. */
+  LessonWatch(LessonSession session, Consumer<String> say) {
     this.session = session;
     this.say = say;
-  }
-
-  /** Begins to watch. */
-  static LessonWatch over(LessonSession session, Consumer<String> say) {
-    LessonWatch watch = new LessonWatch(session, say);
-    watch.thread.setDaemon(true);
-    watch.thread.start();
-    return watch;
+    this.before = session.lesson();
+    this.looks = EverySecond.begin("look for the teacher's orders", this::look);
   }
 
   /** What kept it from watching, or null. */
@@ -43,17 +35,15 @@ final class LessonWatch implements AutoCloseable {
     return broke;
   }
 
-  private void watch() {
-    BenchLesson before = session.lesson();
+  private void look() {
+    if (broke != null) {
+      return;
+    }
     try {
-      while (!closed.await(EVERY_MILLIS, TimeUnit.MILLISECONDS)) {
-        session.look();
-        BenchLesson now = session.lesson();
-        changes(before, now).forEach(say);
-        before = now;
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
+      session.look();
+      BenchLesson now = session.lesson();
+      changes(before, now).forEach(say);
+      before = now;
     } catch (IOException | RefusedException | RuntimeException e) {
       broke = e;
       say.accept("The teacher's orders can't be taken any more: " + e.getMessage());
@@ -79,11 +69,6 @@ final class LessonWatch implements AutoCloseable {
 
   @Override
   public void close() {
-    closed.countDown();
-    try {
-      thread.join(2 * EVERY_MILLIS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+    looks.close();
   }
 }

@@ -1,6 +1,7 @@
 package quarterturn.line;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,13 +21,25 @@ final class Paper {
   }
 
   void say(List<String> paragraphs) {
+    print(wrapped(paragraphs));
+  }
+
+  /** Says something from another thread while somebody may be typing. */
+  void meanwhile(List<String> paragraphs) {
+    if (!paragraphs.isEmpty()) {
+      place.meanwhile(out, wrapped(paragraphs));
+    }
+  }
+
+  private List<String> wrapped(List<String> paragraphs) {
+    List<String> lines = new ArrayList<>();
     for (String paragraph : paragraphs) {
       // The lines of a numbered item stand under its text.
       Matcher item = ITEM.matcher(paragraph);
       int hang = item.lookingAt() ? item.end() : 0;
-      Paragraph.wrap(paragraph, Math.max(20, place.width()), hang).forEach(out::println);
+      lines.addAll(Paragraph.wrap(paragraph, Math.max(20, place.width()), hang));
     }
-    out.flush();
+    return lines;
   }
 
   /** Prints lines as they are, since places in them matter. */

@@ -2,7 +2,6 @@ package quarterturn.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import quarterturn.lesson.StepSpread;
 import quarterturn.lesson.Waiting;
 import quarterturn.lesson.teacher.BoardView;
 import quarterturn.lesson.teacher.Called;
@@ -16,6 +15,7 @@ import quarterturn.screen.page.TooSmall;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
+import quarterturn.session.Question;
 import quarterturn.unit.Printable;
 
 /** The board's whole screen. A pure function of what is shown and of the size. */
@@ -84,6 +84,13 @@ final class BoardPage {
   }
 
   private static List<KeyHints.Hint> hints(BoardModel model) {
+    if (model.asked() != null) {
+      return List.of(
+          new KeyHints.Hint(
+              "Enter", model.asked() instanceof Question.Asked ? "accept" : "let it go on"),
+          new KeyHints.Hint("Esc", "back"),
+          new KeyHints.Hint("F1", "help"));
+    }
     return switch (model.layer()) {
       case NONE ->
           List.of(
@@ -102,12 +109,6 @@ final class BoardPage {
               new KeyHints.Hint("↑ ↓", "scroll"),
               new KeyHints.Hint("Esc", "back"),
               new KeyHints.Hint("?", "keys"));
-      case RELEASE, HOLD, HOLD_ALL ->
-          List.of(
-              new KeyHints.Hint(
-                  "Enter", model.layer() == BoardLayer.RELEASE ? "let it go on" : "hold"),
-              new KeyHints.Hint("Esc", "back"),
-              new KeyHints.Hint("F1", "what keys do here"));
       case LEVEL ->
           List.of(
               new KeyHints.Hint("↑ ↓", "student"),
@@ -115,29 +116,24 @@ final class BoardPage {
               new KeyHints.Hint("f", "keep it so, or not"),
               new KeyHints.Hint("Esc", "back"),
               new KeyHints.Hint("?", "keys"));
-      case END ->
-          List.of(
-              new KeyHints.Hint("y", "end it"),
-              new KeyHints.Hint("Esc", "go on"),
-              new KeyHints.Hint("?", "keys"));
     };
   }
 
   private static Canvas main(BoardModel model, Dates dates, int width, int rows) {
-    if (model.layer() == BoardLayer.NONE) {
+    if (benches(model)) {
       return BoardRows.draw(model, dates, width, rows);
     }
     Canvas canvas = new Canvas(width, rows);
     canvas.put(2, 1, Wrap.cut(title(model), width - 4), Ink.STRONG);
     List<Line> lines = BoardLayers.lines(model, dates, inner(width));
-    int room = rows - AROUND;
+    int room = room(model, rows);
     int from = Math.min(model.scroll(), Math.max(0, lines.size() - room));
     Line.draw(canvas, 2, 3, lines, from, room);
     if (from + room < lines.size()) {
       canvas.put(2, rows - 1, "▼ more below");
     }
-    if (model.typed()) {
-      int at = 3 + lines.size() + 1;
+    if (model.asked() instanceof Question.Asked) {
+      int at = 3 + Math.min(lines.size(), room);
       canvas.put(2, at, "► ", Ink.STRONG);
       canvas.put(4, at, model.field().text() + " ", Ink.MARKED);
       canvas.cursor(4 + Canvas.cells(model.field().text().substring(0, model.field().at())), at);
@@ -149,26 +145,34 @@ final class BoardPage {
     return Math.min(width - 4, 90);
   }
 
+  private static boolean benches(BoardModel model) {
+    return model.asked() == null && model.layer() == BoardLayer.NONE;
+  }
+
+  /** Rows for the lines of a view. */
+  private static int room(BoardModel model, int rows) {
+    return rows - AROUND - (model.asked() instanceof Question.Asked ? 1 : 0);
+  }
+
   private static String title(BoardModel model) {
     BoardView.Row row = model.row();
-    boolean of =
-        row != null
-            && switch (model.layer()) {
-              case BENCH, RELEASE, HOLD, LEVEL -> true;
-              default -> false;
-            };
-    return of && row != null
-        ? Called.name(row) + ": " + model.layer().title()
-        : model.layer().title();
+    Question asked = model.asked();
+    if (asked != null) {
+      return asked.title();
+    }
+    return switch (model.layer()) {
+      case BENCH, LEVEL -> (row == null ? "" : Called.name(row) + ": ") + model.layer().title();
+      default -> model.layer().title();
+    };
   }
 
   static int mostScroll(BoardModel model, Dates dates, int width, int height) {
-    if (model.layer() == BoardLayer.NONE || TooSmall.is(width, height)) {
+    if (benches(model) || TooSmall.is(width, height)) {
       return 0;
     }
     int main = width >= Page.WIDE ? width - SIDE - 3 : width;
     int lines = BoardLayers.lines(model, dates, inner(main)).size();
-    return Math.max(0, lines - (height - HEAD - FOOT - AROUND));
+    return Math.max(0, lines - room(model, height - HEAD - FOOT));
   }
 
   /** Beside the benches: what was predicted and read, and the newest orders. */
@@ -176,11 +180,9 @@ final class BoardPage {
     List<Line> out = new ArrayList<>();
     out.add(Line.BLANK);
     out.add(Line.heading(BoardLayer.SPREAD.title()));
-    for (StepSpread spread : model.sight().view().spreads()) {
-      BoardLayers.spread(out, spread, width);
-    }
+    BoardLayers.spread(out, model, width);
     out.add(Line.BLANK);
-    out.add(Line.heading("Orders, the newest first"));
+    out.add(Line.heading(BoardLayer.ORDERS.title()));
     BoardLayers.orders(out, model, width);
     return out;
   }

@@ -1,7 +1,6 @@
 package quarterturn.screen;
 
 import java.io.IOException;
-import java.util.List;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.bench.BenchDialogue;
@@ -15,6 +14,7 @@ import quarterturn.screen.state.Update;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Key;
+import quarterturn.session.Dialogue;
 import quarterturn.session.Overview;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
@@ -36,8 +36,6 @@ public final class LessonCards {
   private final BenchDialogue dialogue;
   private @Nullable Question card;
 
-  private boolean stopping;
-  private boolean leaving;
   private Field field = Field.EMPTY;
   private String message = "";
   private int scroll;
@@ -78,7 +76,7 @@ public final class LessonCards {
   }
 
   private void show() {
-    Question next = next();
+    Question next = dialogue.question();
     if (next == null || card == null || !next.equals(card)) {
       boolean other = card == null || next == null || !next.lines().equals(card.lines());
       since = other ? nanos.getAsLong() : since;
@@ -88,29 +86,9 @@ public final class LessonCards {
     card = next;
   }
 
-  private @Nullable Question next() {
-    if (leaving) {
-      return new Question.Show(
-          "Leave now?",
-          List.of("The instrument would be left like this: " + session.standing() + ".", kept()),
-          "y leaves. Esc or n stays.");
-    }
-    if (stopping) {
-      return new Question.Words(
-          "Stop this bench",
-          List.of(
-              "To stop is always right. Take your hands off the rod nut and leave everything as it"
-                  + " is. The teacher sees the reason, and nobody's name."),
-          "Why? It may stay empty. Enter stops the bench.",
-          "Enter stops the bench, Esc goes back.");
-    }
-    return dialogue.question();
-  }
-
   /** Begins to stop the bench. */
   public void stop() {
-    stopping = !session.lesson().over();
-    leaving = false;
+    dialogue.stop();
     message = "";
     show();
   }
@@ -120,16 +98,13 @@ public final class LessonCards {
     if (key instanceof Key.Ctrl ctrl && ctrl.letter() == 'l') {
       return new Effect.Repaint();
     }
-    if (leaving) {
-      return leave(key);
-    }
     boolean typing = card instanceof Question.Asked;
     if (key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP) {
       scroll = Math.max(0, scroll + (key == Key.Named.PAGE_DOWN ? PAGE : -PAGE));
     } else if (key.equals(HELP) || (Update.isLetter(key, '?') && field.blank())) {
       message = (card == null ? "" : card.help() + " ") + String.join(" ", BenchWords.HELP);
     } else if (key.equals(LEAVE) || (!typing && Update.isLetter(key, 'q'))) {
-      leaving = true;
+      dialogue.leave();
     } else if (!typing && Update.isLetter(key, 's')) {
       stop();
     } else if (key == Key.Named.ESC) {
@@ -144,19 +119,8 @@ public final class LessonCards {
     return new Effect.None();
   }
 
-  private Effect leave(Key key) {
-    if (Update.isLetter(key, 'y')) {
-      return new Effect.Leave();
-    }
-    leaving = !(key == Key.Named.ESC || Update.isLetter(key, 'n'));
-    show();
-    return new Effect.None();
-  }
-
   private void back() {
-    if (stopping) {
-      stopping = false;
-    } else if (!field.blank()) {
+    if (!field.blank()) {
       field = Field.EMPTY;
     } else if (!dialogue.back()) {
       message = "Esc never leaves; F10 does.";
@@ -166,38 +130,28 @@ public final class LessonCards {
   private Effect entered() throws IOException {
     String text = field.text().strip();
     try {
-      if (stopping) {
-        session.stop(text);
-        stopping = false;
-      } else if (dialogue.over()) {
+      if (dialogue.over()) {
         return new Effect.Leave();
-      } else if (card instanceof Question.Asked asked) {
-        answered(asked, text);
-      } else if (card instanceof Question.Show) {
-        dialogue.take(text);
+      }
+      if (!(card instanceof Question.Hold)) {
+        answered(text);
       }
     } catch (RefusedException | NotUnderstoodException e) {
       message = String.valueOf(e.getMessage());
     }
-    if (message.isEmpty()) {
-      field = Field.EMPTY;
-    }
-    return new Effect.None();
+    return dialogue.left() ? new Effect.Leave() : new Effect.None();
   }
 
-  private void answered(Question.Asked on, String text) throws RefusedException, IOException {
-    List<String> said = text.isEmpty() ? null : BenchWords.take(session, text);
-    if (said != null) {
-      message = String.join(" ", said);
-      field = Field.EMPTY;
-      return;
-    }
+  private void answered(String text) throws RefusedException, IOException {
+    Dialogue.Taken taken = dialogue.word(text);
     long waited = nanos.getAsLong() - since;
-    if (on.ponder() && waited < Gate.QUESTION_PAUSE.toNanos()) {
+    boolean ponder = card instanceof Question.Asked asked && asked.ponder();
+    if (taken == null && ponder && waited < Gate.QUESTION_PAUSE.toNanos()) {
       message = "Take a moment to think: an answer counts after 5 seconds.";
       return;
     }
-    dialogue.take(text);
+    message = String.join(" ", (taken == null ? dialogue.take(text) : taken).told());
+    field = Field.EMPTY;
   }
 
   public Canvas draw(Overview overview, int width, int height) {

@@ -10,9 +10,11 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.EverySecond;
 import quarterturn.lesson.bench.BenchDialogue;
 import quarterturn.lesson.bench.LessonSession;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.report.lesson.BoardDialogue;
 import quarterturn.session.Bench;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
@@ -58,7 +60,9 @@ public final class ScriptFace {
 
   /** Tells something that wants no answer. */
   public void tell(List<String> lines) {
-    print(QuestionJson.list(JsonNodeFactory.instance.objectNode(), "told", lines));
+    if (!lines.isEmpty()) {
+      print(QuestionJson.list(JsonNodeFactory.instance.objectNode(), "told", lines));
+    }
   }
 
   /** Asks what a dialogue asks; false where the script leaves or ends before. */
@@ -84,7 +88,7 @@ public final class ScriptFace {
         status = before(session, dialogue, now);
         continue;
       }
-      if (opened && !dialogue.news().isEmpty()) {
+      if (opened) {
         tell(dialogue.news());
       }
       status = step(session);
@@ -115,12 +119,45 @@ public final class ScriptFace {
     return taken(dialogue) ? null : left(session);
   }
 
-  /** Gives a line to a dialogue; false where the script leaves. */
+  /** Takes a teacher's orders until the script leaves the board. */
+  public int board(BoardDialogue dialogue) throws IOException {
+    try (EverySecond looks = EverySecond.begin("follow the lesson", () -> news(dialogue))) {
+      print(QuestionJson.of(dialogue.question()));
+      tell(dialogue.show());
+      TypedLines.Line line = in.next();
+      while (line != null && ordered(dialogue, line)) {
+        line = in.next();
+      }
+    }
+    print(JsonNodeFactory.instance.objectNode().put("left", dialogue.leave()));
+    return ExitStatus.DONE;
+  }
+
+  /** Gives a line to a board, and asks what it still needs; false where the script leaves. */
+  private boolean ordered(BoardDialogue dialogue, TypedLines.Line line) throws IOException {
+    synchronized (dialogue) {
+      boolean stays = taken(dialogue, line);
+      news(dialogue);
+      if (dialogue.asked() != null) {
+        print(QuestionJson.of(dialogue.question()));
+      }
+      return stays;
+    }
+  }
+
+  private void news(BoardDialogue dialogue) {
+    synchronized (dialogue) {
+      tell(dialogue.news());
+    }
+  }
+
+  /** Gives the next line to a dialogue; false where the script leaves. */
   private boolean taken(Dialogue dialogue) throws IOException {
     TypedLines.Line line = in.next();
-    if (line == null) {
-      return false;
-    }
+    return line != null && taken(dialogue, line);
+  }
+
+  private boolean taken(Dialogue dialogue, TypedLines.Line line) throws IOException {
     try {
       String word = line.cut() ? "" : ReplyFields.parse(line.text()).only("answer").word("answer");
       if (word.equals("quit")) {
@@ -128,9 +165,7 @@ public final class ScriptFace {
       }
       if (!word.equals("correct") || !dialogue.back()) {
         Dialogue.Taken taken = dialogue.take(word);
-        if (!taken.brief().isEmpty()) {
-          tell(List.of(taken.brief()));
-        }
+        tell(taken.brief().isEmpty() ? taken.told() : List.of(taken.brief()));
       }
     } catch (BadAnswerException | NotUnderstoodException | RefusedException e) {
       error(e.getMessage());

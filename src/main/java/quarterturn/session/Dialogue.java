@@ -32,7 +32,7 @@ public interface Dialogue {
    * What an answer came to.
    *
    * @param brief that it was taken, in a few words; empty where the next question shows it
-   * @param told what is to be read before it goes on
+   * @param told what was asked for, or came of it
    */
   record Taken(String brief, List<String> told) {
     public static final Taken SILENTLY = new Taken("", List.of());

@@ -54,7 +54,7 @@ public final class DemoCourse implements BenchSessions {
             blind,
             List.of());
     WriterLog.Header header = new WriterLog.Header(plan.lesson(), "left", WriterLog.Part.BENCH);
-    LessonBench bench = LessonBench.at(WriterFile.create(folder, header), "left", plan.level());
+    LessonBench bench = LessonBench.at(WriterFile.create(folder, header), plan.level());
     for (String student : students) {
       bench.record(new LessonEvent.Came(T, student));
     }

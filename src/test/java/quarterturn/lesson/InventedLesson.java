@@ -222,7 +222,7 @@ public final class InventedLesson {
 
   /** The bench of a writer, opened as after a crash. */
   public static LessonBench bench(Path folder, String writer) throws IOException {
-    return LessonBench.at(WriterFile.open(folder, writer), writer, PLAN.level());
+    return LessonBench.at(WriterFile.open(folder, writer), PLAN.level());
   }
 
   /** Every bench takes what orders there are and stays as it is. */

@@ -72,7 +72,7 @@ class PlanningTest {
         "NECKS|dead, slow|one neck serves all benches",
         "NECKS|a=dead, a=slow|bench a has two necks",
         "NECKS|a b=dead|can't name a bench",
-        "LEVEL|easy|there is no level easy; choose worked",
+        "LEVEL|easy|choose a level: worked, last-missing",
         "HOLDS|nosuch|there is no step nosuch to hold at",
         "BLIND|perhaps|blind takes yes or no",
         "TITLE|a {b}|without braces",

@@ -37,13 +37,13 @@ final class RandomBench extends RandomWriter {
 
   void move(List<WriterLog> seen) throws Exception {
     if (bench == null) {
-      bench = LessonBench.at(create(WriterLog.Part.BENCH), writer, Level.WORKED);
+      bench = LessonBench.at(create(WriterLog.Part.BENCH), Level.WORKED);
       bench.record(new LessonEvent.Joined(now(), writer));
       bench.record(Demo.came("Ana"));
       bench.record(Demo.came("Ben"));
     } else if (now(25)) {
       bench.close();
-      bench = LessonBench.at(killedMidLine(), writer, Level.WORKED);
+      bench = LessonBench.at(killedMidLine(), Level.WORKED);
     } else if (now(30)) {
       bench.record(new LessonEvent.Stopped(now(), "enough"));
     } else if (now(15)) {

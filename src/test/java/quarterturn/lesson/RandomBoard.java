@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.teacher.BoardView;
-import quarterturn.lesson.teacher.Orders;
 
 /** A board that releases, sometimes late or with a wrong value, holds, and sets levels. */
 final class RandomBoard extends RandomWriter {
@@ -29,7 +28,7 @@ final class RandomBoard extends RandomWriter {
       file = killedMidLine();
     }
     if (now(40)) {
-      file.append(List.of(Orders.toAll(new Order.Hold("Look here."), now())));
+      file.append(List.of(new LessonEvent.Ordered(now(), null, new Order.Hold("Look here."))));
     }
     for (BoardView.Row row : BoardView.of(Demo.PLAN, seen).rows()) {
       String bench = row.bench().bench();

@@ -3,22 +3,34 @@ package quarterturn.screen;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.LessonEvent;
-import quarterturn.lesson.Level;
-import quarterturn.lesson.Order;
+import quarterturn.lesson.LessonFolder;
+import quarterturn.lesson.PlanFile;
 import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.teacher.Board;
 import quarterturn.lesson.teacher.BoardView;
 import quarterturn.lesson.teacher.Sight;
 import quarterturn.report.Dates;
+import quarterturn.report.lesson.BoardDialogue;
+import quarterturn.screen.state.Effect;
+import quarterturn.screen.state.Field;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Key;
+import quarterturn.session.Question;
 
 /** The board's pages and keys. */
 class BoardPageTest {
@@ -26,20 +38,50 @@ class BoardPageTest {
   private static final BoardModel BENCHES = BoardModel.of(InventedLesson.sight());
   private static final Key ENTER = Key.Named.ENTER;
 
-  private static BoardKeys.Next after(BoardModel model, Key... keys) {
-    BoardKeys.Next next = new BoardKeys.Next(model, new BoardAct.None());
-    for (Key key : keys) {
-      next = BoardKeys.key(next.model(), key);
+  @TempDir Path folder;
+  private @Nullable Board board;
+
+  /** The keys of a board that was just opened. */
+  private BoardKeys keys() throws Exception {
+    if (board == null) {
+      InventedLesson.write(folder);
+      Clock clock = Clock.fixed(InventedLesson.NOW, ZoneOffset.UTC);
+      board = Board.open(folder, "board", clock, (plan, logs) -> folder);
     }
-    return next;
+    return new BoardKeys(new BoardDialogue(board, DATES));
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    if (board != null) {
+      board.close();
+    }
+  }
+
+  private static Effect press(BoardKeys keys, Key... pressed) {
+    Effect effect = new Effect.None();
+    for (Key key : pressed) {
+      effect = keys.key(key);
+    }
+    return effect;
   }
 
   private static Key[] typed(String keys) {
     return keys.codePoints().mapToObj(Key.Typed::new).toArray(Key[]::new);
   }
 
-  private static BoardModel shows(BoardModel model, String keys) {
-    return after(model, typed(keys)).model();
+  private BoardModel shows(String typed) throws Exception {
+    BoardKeys keys = keys();
+    press(keys, typed(typed));
+    return keys.model();
+  }
+
+  /** What is said once these are typed and Enter is pressed. */
+  private String entered(String typed) throws Exception {
+    BoardKeys keys = keys();
+    press(keys, typed(typed));
+    press(keys, ENTER);
+    return keys.model().message();
   }
 
   private static void golden(String name, BoardModel model) throws IOException {
@@ -50,45 +92,59 @@ class BoardPageTest {
   }
 
   @Test
-  void looksCalm() throws IOException {
+  void looksCalm() throws Exception {
     golden("benches", BENCHES);
-    golden("release", shows(BENCHES, "2rtighten 1/8"));
-    golden("stop", shows(BENCHES, "1r"));
-    golden("bench", after(BENCHES, new Key.Typed('2'), ENTER).model());
-    golden("levels", shows(BENCHES, "2l"));
-    golden("spread", shows(BENCHES, "s"));
-    golden("orders", shows(BENCHES, "o"));
-    golden("end", shows(BENCHES, "e"));
-    golden("keys", shows(BENCHES, "?"));
-    golden("hold", shows(BENCHES, "3hLook here."));
+    golden("release", shows("2rtighten 1/8"));
+    golden("stop", shows("1r"));
+    BoardKeys bench = keys();
+    press(bench, new Key.Typed('2'), ENTER);
+    golden("bench", bench.model());
+    golden("levels", shows("2l"));
+    golden("spread", shows("s"));
+    golden("orders", shows("o"));
+    golden("end", shows("e"));
+    golden("keys", shows("?"));
+    golden("hold", shows("3hLook here."));
   }
 
   @Test
-  void looksCalmWithNobodyThere() throws IOException {
+  void looksCalmWithNobodyThere() throws Exception {
     Sight sight = InventedLesson.sight(List.<WriterLog>of());
     Golden.check("80x24-board-empty", BoardPage.draw(BoardModel.of(sight), DATES, 80, 24));
-    BoardModel model = BoardModel.of(sight);
+    Files.createDirectories(folder);
+    Files.writeString(folder.resolve(LessonFolder.PLAN), PlanFile.text(InventedLesson.PLAN));
+    Clock clock = Clock.fixed(InventedLesson.NOW, ZoneOffset.UTC);
+    board = Board.open(folder, "board", clock, (plan, logs) -> folder);
     for (String key : List.of("r", "h", "l")) {
-      assertThat(shows(model, key).message()).isEqualTo("No bench has joined yet.");
+      assertThat(shows(key).message()).isEqualTo("No bench has joined yet.");
     }
   }
 
   @Test
-  void aReleaseTakesTheMarkedBenchAndWhatIsTyped() {
-    assertThat(after(shows(BENCHES, "2rtighten 1/8"), ENTER).act())
-        .isEqualTo(new BoardAct.Release("red", "tighten 1/8"));
-    assertThat(after(shows(BENCHES, "1r"), ENTER).act())
-        .isEqualTo(new BoardAct.Release("blue", ""));
-    assertThat(after(shows(BENCHES, "3hLook."), ENTER).act())
-        .isEqualTo(new BoardAct.Hold("green", "Look."));
-    assertThat(after(shows(BENCHES, "aLook."), ENTER).act())
-        .isEqualTo(new BoardAct.Hold(null, "Look."));
+  void anOrderTakesTheMarkedBenchAndWhatIsTyped() throws Exception {
+    assertThat(entered("2rtighten 1/8")).startsWith("Released Red: the turn");
+    assertThat(entered("1r")).isEqualTo("Released Blue: the stop.");
+    assertThat(entered("3hLook.")).isEqualTo("Held Green.");
+    assertThat(entered("aLook.")).isEqualTo("Held every bench.");
+    assertThat(shows("g").message()).startsWith("No bench is held by a board;");
+    assertThat(shows("w").message()).startsWith("The sheets are in");
+  }
+
+  @Test
+  void whatIsRefusedCanBeTypedAnew() throws Exception {
+    BoardKeys keys = keys();
+    press(keys, typed("2rok"));
+    press(keys, ENTER);
+    assertThat(keys.model().message()).contains("is no value");
+    assertThat(keys.model().field().text()).isEqualTo("ok");
+    assertThat(press(keys, Key.Named.ESC)).isEqualTo(new Effect.None());
+    assertThat(keys.model().asked()).isNull();
   }
 
   /** What is marked stays marked when benches change places under the teacher's fingers. */
   @Test
-  void theMarkStaysOnItsBench() {
-    BoardModel green = shows(BENCHES, "3");
+  void theMarkStaysOnItsBench() throws Exception {
+    BoardModel green = shows("3");
     assertThat(green.marked()).isEqualTo("green");
     Sight moved =
         InventedLesson.sight(
@@ -96,66 +152,58 @@ class BoardPageTest {
                 InventedLesson.logs(),
                 "green",
                 new LessonEvent.Stopped(InventedLesson.NOW, "It slips.")));
-    BoardModel then = green.seeing(moved);
+    BoardModel then = green.seeing(moved, null);
     assertThat(then.marked()).isEqualTo("green");
     assertThat(moved.view().rows().indexOf(then.row())).isLessThan(2);
   }
 
-  /** Enter was meant for the hold that was shown, so it must not clear the stop. */
   @Test
-  void aReleaseIsLeftWhereAStopComesFirst() {
-    BoardModel asked = shows(BENCHES, "2rtighten 1/8");
-    assertThat(asked.seeing(InventedLesson.sight()).field()).isEqualTo(asked.field());
-    Sight stopped =
-        InventedLesson.sight(
-            InventedLesson.with(
-                InventedLesson.logs(),
-                "red",
-                new LessonEvent.Stopped(InventedLesson.NOW, "It slips.")));
-    BoardModel then = asked.seeing(stopped);
-    assertThat(then.layer()).isEqualTo(BoardLayer.NONE);
-    assertThat(after(then, ENTER).act()).isEqualTo(new BoardAct.None());
+  void whatIsTypedGoesOnWhileTheBoardLooks() throws Exception {
+    BoardKeys keys = keys();
+    press(keys, typed("2rtighten"));
+    keys.look();
+    assertThat(keys.model().field().text()).isEqualTo("tighten");
   }
 
   @Test
-  void levelsAreSetByNumberAndKept() {
-    BoardModel levels = shows(BENCHES, "2l");
-    assertThat(after(levels, new Key.Typed('4')).act())
-        .isEqualTo(new BoardAct.SetLevel("red", "Ana", Level.OWN, null));
-    BoardModel ben = after(levels, Key.Named.DOWN).model();
-    assertThat(after(ben, new Key.Typed('f')).act())
-        .isEqualTo(new BoardAct.SetLevel("red", "Ben", null, false));
+  void levelsAreSetByNumberAndKept() throws Exception {
+    BoardKeys keys = keys();
+    press(keys, typed("2l4"));
+    assertThat(keys.model().message()).isEqualTo("Ana at Red: the student's own.");
+    press(keys, Key.Named.DOWN, new Key.Typed('f'));
+    assertThat(keys.model().message())
+        .isEqualTo("Ben at Red: the last step is left to the student.");
+    assertThat(keys.model().layer()).isEqualTo(BoardLayer.LEVEL);
   }
 
   @Test
-  void theEndIsAskedFor() {
-    assertThat(after(BENCHES, new Key.Typed('e')).act()).isEqualTo(new BoardAct.None());
-    assertThat(shows(BENCHES, "en").layer()).isEqualTo(BoardLayer.NONE);
-    assertThat(after(shows(BENCHES, "e"), ENTER).act()).isEqualTo(new BoardAct.None());
-    assertThat(after(shows(BENCHES, "e"), new Key.Typed('y')).act()).isEqualTo(new BoardAct.End());
-    Sight ended =
-        InventedLesson.sight(
-            InventedLesson.with(
-                InventedLesson.logs(),
-                "board",
-                new LessonEvent.Ordered(InventedLesson.NOW, null, new Order.End())));
-    assertThat(shows(BoardModel.of(ended), "e").message()).contains("has been ended");
+  void theEndIsAskedFor() throws Exception {
+    assertThat(shows("e").sight().ended()).isFalse();
+    assertThat(entered("e")).isEqualTo("The lesson goes on.");
+    assertThat(entered("eyes")).startsWith("The lesson is ended.");
+    assertThat(shows("e").message()).contains("has been ended");
   }
 
   @ParameterizedTest
-  @EnumSource(BoardLayer.class)
-  void escGoesBackAndNeverQuits(BoardLayer layer) {
-    BoardKeys.Next next = after(BENCHES.with(layer), Key.Named.ESC);
-    assertThat(next.act()).isEqualTo(new BoardAct.None());
-    assertThat(next.model().layer()).isEqualTo(BoardLayer.NONE);
-    assertThat(after(next.model(), Key.Named.ESC).act()).isEqualTo(new BoardAct.None());
+  @ValueSource(strings = {"?", "s", "o", "2r", "3h", "a", "2l", "e"})
+  void escGoesBackAndNeverQuits(String typed) throws Exception {
+    BoardKeys keys = keys();
+    press(keys, typed(typed));
+    assertThat(press(keys, Key.Named.ESC)).isEqualTo(new Effect.None());
+    assertThat(keys.model().layer()).isEqualTo(BoardLayer.NONE);
+    assertThat(keys.model().asked()).isNull();
+    assertThat(press(keys, Key.Named.ESC)).isEqualTo(new Effect.None());
+    assertThat(press(keys, new Key.Typed('q'))).isEqualTo(new Effect.Leave());
   }
 
   @ParameterizedTest
-  @EnumSource(BoardLayer.class)
-  void helpIsAlwaysThere(BoardLayer layer) {
-    BoardModel next = after(BENCHES.with(layer), new Key.Function(1)).model();
-    if (layer == BoardLayer.KEYS) {
+  @ValueSource(strings = {"", "?", "s", "o", "1r", "2r", "3h", "a", "2l", "e"})
+  void helpIsAlwaysThere(String typed) throws Exception {
+    BoardKeys keys = keys();
+    press(keys, typed(typed));
+    press(keys, new Key.Function(1));
+    BoardModel next = keys.model();
+    if (typed.equals("?")) {
       assertThat(next.layer()).isEqualTo(BoardLayer.NONE);
     } else {
       assertThat(next.layer() == BoardLayer.KEYS || !next.message().isEmpty()).isTrue();
@@ -163,10 +211,24 @@ class BoardPageTest {
   }
 
   @Test
-  void aLetterOfAReasonIsNoKey() {
-    BoardModel typing = shows(BENCHES, "3hquit?");
-    assertThat(typing.layer()).isEqualTo(BoardLayer.HOLD);
+  void aLetterOfAReasonIsNoKey() throws Exception {
+    BoardModel typing = shows("3hquit?");
+    assertThat(typing.asked()).isNotNull();
     assertThat(typing.field().text()).isEqualTo("quit?");
+  }
+
+  /** So many benches that the question of the end is longer than the screen. */
+  @Test
+  void theFieldIsInViewHoweverMuchIsAsked() {
+    List<String> lines = IntStream.range(0, 60).mapToObj(i -> "Line " + i).toList();
+    Question asked = new Question.Words("End the lesson?", lines, "Type yes", "Help.");
+    BoardModel model =
+        BENCHES.seeing(BENCHES.sight(), asked).typing(Field.EMPTY.with(new Key.Typed('y')));
+    String text = BoardPage.draw(model, DATES, 80, 24).text();
+    assertThat(text).contains("► y");
+    assertThat(text).contains("▼ more below");
+    int most = BoardPage.mostScroll(model, DATES, 80, 24);
+    assertThat(BoardPage.draw(model.scrolledTo(most), DATES, 80, 24).text()).contains("Type yes");
   }
 
   @Test

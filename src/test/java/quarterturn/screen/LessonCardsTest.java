@@ -212,10 +212,28 @@ class LessonCardsTest {
   void leavingAsksFirst() throws Exception {
     LessonCards cards = cards(false);
     cards.key(new Key.Function(10));
-    assertThat(drawn(cards)).contains("y leaves. Esc or n stays.");
-    assertThat(cards.key(new Key.Typed('n'))).isInstanceOf(Effect.None.class);
+    cards.look();
+    assertThat(drawn(cards)).contains("If you leave now: ");
+    cards.key(new Key.Typed('n'));
+    assertThat(cards.key(Key.Named.ENTER)).isInstanceOf(Effect.None.class);
+    cards.look();
     assertThat(asks(cards)).isEqualTo("Who is at this bench?");
     cards.key(new Key.Function(10));
-    assertThat(cards.key(new Key.Typed('y'))).isInstanceOf(Effect.Leave.class);
+    cards.key(Key.Named.ESC);
+    assertThat(asks(cards)).isEqualTo("Who is at this bench?");
+    cards.key(new Key.Function(10));
+    cards.key(new Key.Typed('y'));
+    assertThat(cards.key(Key.Named.ENTER)).isInstanceOf(Effect.Leave.class);
+  }
+
+  /** Stopping can't wait for anything. */
+  @Test
+  void aWordOfTheLessonWorksWhileEverybodyThinks() throws Exception {
+    LessonCards cards = cards(false, "Ana");
+    toTheReading(cards);
+    hurry(cards, "who");
+    assertThat(drawn(cards)).contains("Here: Ana.");
+    hurry(cards, "stop it creaks");
+    assertThat(drawn(cards)).contains("STOPPED: it creaks.");
   }
 }

@@ -5,19 +5,27 @@ import static com.google.common.truth.Truth.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
+import java.io.PipedInputStream;
+import java.io.PipedOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.FutureTask;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.DemoCourse;
+import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.bench.LessonSession;
+import quarterturn.lesson.teacher.Board;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.Practice;
+import quarterturn.report.Dates;
+import quarterturn.report.lesson.BoardDialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.store.FormField;
 import quarterturn.session.store.HomeDialogue;
@@ -80,6 +88,50 @@ class ScriptQuestionsTest {
       assertThat(new ScriptFace(typed(example), out).lesson(session)).isEqualTo(ExitStatus.DONE);
     }
     happened(example);
+  }
+
+  private Board board() throws Exception {
+    InventedLesson.write(folder);
+    Clock clock = Clock.fixed(InventedLesson.NOW, ZoneOffset.UTC);
+    return Board.open(folder, "board", clock, (plan, logs) -> folder);
+  }
+
+  @Test
+  void aTeacherGivesOrders() throws Exception {
+    List<String> example = example(3);
+    try (Board board = board()) {
+      BoardDialogue dialogue = new BoardDialogue(board, new Dates(ZoneOffset.UTC));
+      assertThat(new ScriptFace(typed(example), out).board(dialogue)).isEqualTo(ExitStatus.DONE);
+    }
+    happened(example);
+  }
+
+  /** The script waits, and the benches take the order meanwhile. */
+  @Test
+  void whatHappensAtTheBenchesIsToldByItself() throws Exception {
+    PipedOutputStream script = new PipedOutputStream();
+    try (Board board = board();
+        PipedInputStream in = new PipedInputStream(script)) {
+      BoardDialogue dialogue = new BoardDialogue(board, new Dates(ZoneOffset.UTC));
+      FutureTask<Integer> face = new FutureTask<>(() -> new ScriptFace(in, out).board(dialogue));
+      new Thread(face).start();
+      script.write("{\"answer\":\"release blue\"}\n".getBytes(StandardCharsets.UTF_8));
+      script.flush();
+      said("Released Blue: the stop.");
+      InventedLesson.take(folder, InventedLesson.NOW);
+      said("Blue goes on.");
+      script.close();
+      assertThat(face.get()).isEqualTo(ExitStatus.DONE);
+    }
+    said("{\"left\":\"The board is left;");
+  }
+
+  /** Waits, at most a minute, until something has been said. */
+  private void said(String words) throws Exception {
+    for (int i = 0; i < 600 && !bytes.toString(StandardCharsets.UTF_8).contains(words); i++) {
+      Thread.sleep(100);
+    }
+    assertThat(bytes.toString(StandardCharsets.UTF_8)).contains(words);
   }
 
   @Test

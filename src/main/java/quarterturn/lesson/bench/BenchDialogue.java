@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Dialogue;
@@ -25,6 +26,15 @@ public final class BenchDialogue implements Dialogue {
   private int asked;
   private String duties = "";
   private List<String> news = List.of();
+  private @Nullable Asking asking;
+  private boolean left;
+
+  /** What is asked over all else, and what an answer does. */
+  private record Asking(Question question, Answered answered) {}
+
+  private interface Answered {
+    void with(String answer) throws RefusedException, IOException;
+  }
 
   public BenchDialogue(LessonSession session) {
     this.session = session;
@@ -47,7 +57,7 @@ public final class BenchDialogue implements Dialogue {
     }
     greet();
     readTogether();
-    boolean closed = question() != null;
+    boolean closed = before() != null;
     boolean fresh = !closed && opened();
     open = !closed;
     return fresh;
@@ -115,8 +125,46 @@ public final class BenchDialogue implements Dialogue {
     return gate instanceof Gate.Over && told.isEmpty();
   }
 
+  /** Whether those at the bench have said that they leave. */
+  public boolean left() {
+    return left;
+  }
+
+  /** Asks whether to leave. */
+  public void leave() {
+    asking =
+        new Asking(
+            new Question.Words(
+                "Leave now?",
+                List.of("If you leave now: " + session.standing() + "."),
+                "Type yes to leave",
+                "Anything else stays."),
+            answer -> left = answer.toLowerCase(Locale.ROOT).matches("y|yes|quit"));
+  }
+
+  /** Asks why the bench is to be stopped. */
+  public void stop() {
+    if (!session.lesson().over()) {
+      asking =
+          new Asking(
+              new Question.Words(
+                  "Stop this bench",
+                  List.of(
+                      "To stop is always right. Take your hands off the rod nut and leave"
+                          + " everything as it is. The teacher sees the reason, and nobody's"
+                          + " name."),
+                  "Why? It may stay empty. Enter stops the bench.",
+                  "Enter stops the bench."),
+              session::stop);
+    }
+  }
+
   @Override
   public @Nullable Question question() {
+    return asking == null ? before() : asking.question();
+  }
+
+  private @Nullable Question before() {
     if (!told.isEmpty()) {
       return told.peek();
     }
@@ -128,8 +176,23 @@ public final class BenchDialogue implements Dialogue {
     return now;
   }
 
+  /** Does what a word of the lesson asks for; null where a line is none, or a reason to stop. */
+  public @Nullable Taken word(String text) throws RefusedException, IOException {
+    List<String> said = asking == null ? BenchWords.take(session, text) : null;
+    return said == null ? null : new Taken("", said);
+  }
+
   @Override
   public Taken take(String text) throws RefusedException, IOException {
+    if (asking != null) {
+      asking.answered().with(text);
+      asking = null;
+      return Taken.SILENTLY;
+    }
+    Taken word = word(text);
+    if (word != null) {
+      return word;
+    }
     if (!told.isEmpty()) {
       told.remove();
       return Taken.SILENTLY;
@@ -139,11 +202,15 @@ public final class BenchDialogue implements Dialogue {
       String title = steps instanceof AskingAgain ? AskingAgain.TITLE : "All have answered";
       told.add(new Question.Show(title, taken.told()));
     }
-    return taken;
+    return Taken.briefly(taken.brief());
   }
 
   @Override
   public boolean back() {
+    if (asking != null) {
+      asking = null;
+      return true;
+    }
     return told.isEmpty() && steps.back();
   }
 }

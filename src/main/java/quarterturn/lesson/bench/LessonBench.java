@@ -32,8 +32,8 @@ public final class LessonBench implements Closeable {
   }
 
   /** Goes on with what stands in a bench's file. */
-  public static LessonBench at(WriterFile file, String writer, Level begin) {
-    return new LessonBench(file, BenchLesson.of(writer, begin, file.found().events()));
+  public static LessonBench at(WriterFile file, Level begin) {
+    return new LessonBench(file, BenchLesson.of(file.writer(), begin, file.found().events()));
   }
 
   public BenchLesson lesson() {

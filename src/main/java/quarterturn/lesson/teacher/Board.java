@@ -2,8 +2,6 @@ package quarterturn.lesson.teacher;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -12,13 +10,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.Acceptance;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.LessonEvent;
-import quarterturn.lesson.LessonFolder;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.PlanFile;
+import quarterturn.lesson.Refusal;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.WriterFile;
 import quarterturn.lesson.WriterLog;
@@ -36,10 +35,7 @@ public final class Board implements Closeable {
   /** How long the sheets of an ended lesson wait for benches that have not taken the end. */
   static final Duration SHEETS_WAIT = Duration.ofSeconds(10);
 
-  private static final int MOST = 99;
-
   private final Plan plan;
-  private final String name;
   private final WriterFile file;
   private final Following following;
   private final Clock clock;
@@ -49,9 +45,8 @@ public final class Board implements Closeable {
   private List<WriterLog> logs = List.of();
   private Sight sight;
 
-  private Board(Plan plan, Path folder, String name, WriterFile file, Clock clock, Sheets sheets) {
+  private Board(Plan plan, Path folder, WriterFile file, Clock clock, Sheets sheets) {
     this.plan = plan;
-    this.name = name;
     this.file = file;
     this.following = new Following(folder);
     this.clock = clock;
@@ -66,64 +61,17 @@ public final class Board implements Closeable {
   }
 
   /**
-   * The plan that a lesson's folder holds.
-   *
-   * @throws IOException where there is none, saying what to do
-   */
-  public static Plan plan(Path folder) throws IOException, UnreadableException {
-    Path plan = folder.resolve(LessonFolder.PLAN);
-    if (!Files.isRegularFile(plan)) {
-      throw new IOException(
-          folder
-              + " holds no lesson: it has no "
-              + LessonFolder.PLAN
-              + "; make one with lesson new");
-    }
-    return PlanFile.read(LessonFolder.PLAN, Files.readAllBytes(plan));
-  }
-
-  /**
    * Opens a board, for the first time or once more.
    *
    * @throws NotUnderstoodException where it can't be called so
-   * @throws IOException where it is open elsewhere, or the name is another's, saying what to do
+   * @throws IOException where it is open elsewhere, saying what to do
    */
   public static Board open(Path folder, String typed, Clock clock, Sheets sheets)
       throws IOException, UnreadableException {
-    Plan plan = plan(folder);
+    Plan plan = PlanFile.in(folder);
     String name = Names.check("a board", typed);
-    WriterFile file = file(folder, plan.lesson(), name);
-    return new Board(plan, folder, writer(file, name), file, clock, sheets);
-  }
-
-  /** The board's file in this lesson; in a folder's later lessons it has a number behind it. */
-  private static WriterFile file(Path folder, String lesson, String name) throws IOException {
-    for (int n = 1; n <= MOST; n++) {
-      String writer = n == 1 ? name : name + "-" + n;
-      WriterFile file;
-      try {
-        return WriterFile.create(
-            folder, new WriterLog.Header(lesson, writer, WriterLog.Part.BOARD));
-      } catch (FileAlreadyExistsException e) {
-        file = WriterFile.open(folder, writer);
-      }
-      WriterLog.Header found = file.found().header();
-      if (found != null && found.lesson().equals(lesson)) {
-        if (found.role() == WriterLog.Part.BOARD) {
-          return file;
-        }
-        file.close();
-        throw new IOException(
-            writer + " is a bench of this folder; give this board a name of its own with --name");
-      }
-      file.close();
-    }
-    throw new IOException("every name from " + name + " to " + name + "-" + MOST + " is taken");
-  }
-
-  private static String writer(WriterFile file, String otherwise) {
-    WriterLog.Header header = file.found().header();
-    return header == null ? otherwise : header.writer();
+    WriterFile file = WriterFile.of(folder, plan.lesson(), name, WriterLog.Part.BOARD);
+    return new Board(plan, folder, file, clock, sheets);
   }
 
   /** What was seen at the last look. */
@@ -146,13 +94,13 @@ public final class Board implements Closeable {
     Following.Known known = following.look(now);
     logs = known.logs();
     return new Sight(
-        plan, name, now, BoardView.of(plan, logs), known.grown(), known.notices(), sheetsAre);
-  }
-
-  /** As {@link #release(String, String, Sight)}, by a teacher who has seen the last look. */
-  public synchronized String release(String bench, String typed)
-      throws RefusedException, IOException {
-    return release(bench, typed, sight);
+        plan,
+        file.writer(),
+        now,
+        BoardView.of(plan, logs),
+        known.grown(),
+        known.notices(),
+        sheetsAre);
   }
 
   /**
@@ -161,6 +109,7 @@ public final class Board implements Closeable {
    *
    * @param typed the value as the bench read it; empty where nothing is read back
    * @param seen what the teacher has been shown
+   * @throws NotUnderstoodException where that is no such value
    */
   public synchronized String release(String bench, String typed, Sight seen)
       throws RefusedException, IOException {
@@ -188,13 +137,7 @@ public final class Board implements Closeable {
               + (why.isEmpty() ? "" : ": " + why)
               + ". Look there first, then release it once more.");
     }
-    Value value;
-    try {
-      value = ReadBack.of(typed, keep.value());
-    } catch (NotUnderstoodException e) {
-      throw new RefusedException("Not done: " + e.getMessage() + ".");
-    }
-    give(Orders.to(row.bench(), new Order.Release(keep.ref(), value), clock.instant()));
+    give(row, new Order.Release(keep.ref(), ReadBack.of(typed, keep.value())));
     return "Released " + called + ": " + what(keep) + ".";
   }
 
@@ -217,7 +160,7 @@ public final class Board implements Closeable {
     for (BoardView.Row row : sight.view().rows()) {
       for (Keep keep : sight.toRelease(row)) {
         if (keep.kind() == Keep.Kind.TEACHER) {
-          give(Orders.to(row.bench(), new Order.Release(keep.ref(), Value.NONE), clock.instant()));
+          give(row, new Order.Release(keep.ref(), Value.NONE));
           done.add(Called.name(row));
         }
       }
@@ -239,18 +182,12 @@ public final class Board implements Closeable {
     if (reason.isBlank()) {
       throw new RefusedException("Say why, in a few words: the bench shows it.");
     }
-    Order order = new Order.Hold(reason.strip());
-    if (bench == null) {
-      look();
-      if (sight.ended()) {
-        throw new RefusedException("The lesson is over.");
-      }
-      give(Orders.toAll(order, clock.instant()));
-      return "Held every bench.";
+    BoardView.Row row = bench == null ? null : fresh(bench);
+    if (row == null && look().ended()) {
+      throw new RefusedException("The lesson is over.");
     }
-    BoardView.Row row = fresh(bench);
-    give(Orders.to(row.bench(), order, clock.instant()));
-    return "Held " + Called.name(row) + ".";
+    give(row, new Order.Hold(reason.strip()));
+    return "Held " + (row == null ? "every bench" : Called.name(row)) + ".";
   }
 
   /**
@@ -264,7 +201,7 @@ public final class Board implements Closeable {
       throws RefusedException, IOException {
     BoardView.Row row = fresh(bench);
     boolean keep = frozen == null ? row.bench().standing(student).frozen() : frozen;
-    give(Orders.to(row.bench(), new Order.SetLevel(student, level, keep), clock.instant()));
+    give(row, new Order.SetLevel(student, level, keep));
     String now = (level == null ? row.bench().standing(student).level() : level).words();
     String shown = Printable.of(student) + " at " + Called.name(row) + ": " + now;
     return shown + (keep ? ", kept so" : "") + ".";
@@ -277,7 +214,7 @@ public final class Board implements Closeable {
       throw new RefusedException(
           "The lesson has been ended already. The sheets can be written anew.");
     }
-    give(Orders.toAll(new Order.End(), clock.instant()));
+    give(null, new Order.End());
     ending = clock.instant();
     look();
     return "The lesson is ended. Each bench leaves its instrument in order.";
@@ -323,8 +260,14 @@ public final class Board implements Closeable {
     return row;
   }
 
-  private void give(LessonEvent.Ordered order) throws IOException {
-    file.append(List.of(order));
+  /** Writes an order for a bench, or for all; what the bench would not take is not written. */
+  private void give(BoardView.@Nullable Row row, Order order) throws RefusedException, IOException {
+    Refusal refusal = row == null ? null : Acceptance.refusal(row.bench(), order);
+    if (refusal != null) {
+      throw new RefusedException("Not done: " + refusal.words() + ".");
+    }
+    String bench = row == null ? null : row.bench().bench();
+    file.append(List.of(new LessonEvent.Ordered(clock.instant(), bench, order)));
     sight = see();
   }
 

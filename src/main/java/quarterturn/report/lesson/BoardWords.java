@@ -63,15 +63,6 @@ public final class BoardWords {
     };
   }
 
-  /** "for 3 minutes", or nothing where it does not wait. */
-  public static String howLong(Waiting waiting) {
-    return waiting.since() == null
-        ? ""
-        : waiting.howLong().toSeconds() < 60
-            ? "for less than a minute"
-            : "for " + Dates.lasting(waiting.howLong());
-  }
-
   /** When a bench was last heard of, by this board's own watch and by the bench's own clock. */
   public static String heard(Sight sight, BoardView.Row row, Dates dates) {
     Instant grown = sight.grown().get(row.bench().bench());
@@ -86,9 +77,12 @@ public final class BoardWords {
 
   /** How a bench stands, and for how long. */
   public static String standsFor(BoardView.Row row) {
-    String howLong = howLong(row.waiting());
-    String stands = stripped(stands(row));
-    return howLong.isEmpty() ? stands : stands + ", " + howLong;
+    Waiting waiting = row.waiting();
+    String lasts =
+        waiting.howLong().toSeconds() < 60
+            ? ", for less than a minute"
+            : ", for " + Dates.lasting(waiting.howLong());
+    return stripped(stands(row)) + (waiting.since() == null ? "" : lasts);
   }
 
   /** The same; where a release is given that the bench has not looked at, it says so. */

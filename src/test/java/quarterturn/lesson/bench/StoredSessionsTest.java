@@ -67,7 +67,7 @@ class StoredSessionsTest {
     WriterLog.Header header = new WriterLog.Header(plan.lesson(), "left", WriterLog.Part.BENCH);
     boolean again = Files.exists(file);
     WriterFile writer = again ? WriterFile.open(in, "left") : WriterFile.create(in, header);
-    LessonBench bench = LessonBench.at(writer, "left", plan.level());
+    LessonBench bench = LessonBench.at(writer, plan.level());
     bench.record(new LessonEvent.Joined(T, "left"));
     if (!again) {
       bench.record(new LessonEvent.Came(T, "Ana"));

@@ -29,6 +29,7 @@ import quarterturn.lesson.Order;
 import quarterturn.lesson.Ref;
 import quarterturn.lesson.WriterLog;
 import quarterturn.session.RefusedException;
+import quarterturn.unit.NotUnderstoodException;
 
 class BoardTest {
   @TempDir Path folder;
@@ -84,22 +85,29 @@ class BoardTest {
   @Test
   void aHoldIsReleasedByTheValueAlone() throws Exception {
     try (Board board = open("board")) {
-      for (String wrong : List.of("", "ok", "loosen 1/8", "tighten 1/4", "0.30 to 0.35")) {
-        assertThrows(RefusedException.class, () -> board.release("red", wrong), wrong);
+      for (String none : List.of("", "ok", "0.30 to 0.35")) {
+        assertThrows(
+            NotUnderstoodException.class, () -> board.release("red", none, board.sight()), none);
+      }
+      for (String wrong : List.of("loosen 1/8", "tighten 1/4")) {
+        assertThrows(
+            RefusedException.class, () -> board.release("red", wrong, board.sight()), wrong);
       }
       assertWithMessage("what is refused is not written").that(board.look().unanswered()).isEmpty();
-      assertThat(board.release("red", "tighten 1/8"))
+      assertThat(board.release("red", "tighten 1/8", board.sight()))
           .isEqualTo("Released Red: the turn, read back before it is made.");
       assertThat(board.sight().unanswered()).hasSize(1);
       RefusedException again =
-          assertThrows(RefusedException.class, () -> board.release("red", "tighten 1/8"));
+          assertThrows(
+              RefusedException.class, () -> board.release("red", "tighten 1/8", board.sight()));
       assertThat(again)
           .hasMessageThat()
           .isEqualTo("Red was let go on by board already; it has not looked yet.");
       InventedLesson.take(folder, watch.now);
       assertThat(bench(board, "red").keptBy()).isEmpty();
       assertThat(board.sight().unanswered()).isEmpty();
-      assertThat(assertThrows(RefusedException.class, () -> board.release("red", "")))
+      assertThat(
+              assertThrows(RefusedException.class, () -> board.release("red", "", board.sight())))
           .hasMessageThat()
           .isEqualTo("Nothing keeps Red.");
     }
@@ -113,8 +121,8 @@ class BoardTest {
     Clock behind = Clock.offset(watch, Duration.ofMinutes(-10));
     try (Board one = open("one");
         Board two = Board.open(apart, "two", behind, (plan, logs) -> apart)) {
-      one.release("red", "tighten 1/8");
-      two.release("red", "tighten 1/8");
+      one.release("red", "tighten 1/8", one.sight());
+      two.release("red", "tighten 1/8", two.sight());
       Files.copy(apart.resolve("two.jsonl"), folder.resolve("two.jsonl"));
       InventedLesson.take(folder, watch.now);
       BenchLesson red = bench(one, "red");
@@ -140,7 +148,7 @@ class BoardTest {
       BoardView.Row first = sight.view().rows().get(0);
       assertThat(first.bench().name()).isEqualTo("Blue");
       assertThat(first.waiting().what()).isEqualTo("stopped: It creaked.");
-      assertThat(board.release("blue", "")).isEqualTo("Released Blue: the stop.");
+      assertThat(board.release("blue", "", board.sight())).isEqualTo("Released Blue: the stop.");
       InventedLesson.take(folder, watch.now);
       assertThat(bench(board, "blue").keptBy()).isEmpty();
     }
@@ -211,7 +219,7 @@ class BoardTest {
         Board late = open("late", Clock.offset(watch, Duration.ofMinutes(10)))) {
       assertThat(again.look().view()).isEqualTo(seen);
       assertThat(late.look().view()).isEqualTo(seen);
-      late.release("blue", "");
+      late.release("blue", "", late.sight());
       again.level("red", "Ana", Level.OWN, null);
       InventedLesson.take(folder, watch.now);
       assertThat(bench(again, "blue").keptBy()).isEmpty();
@@ -288,19 +296,15 @@ class BoardTest {
 
   @Test
   void aNameThatIsTakenIsToldOf() throws Exception {
-    assertThat(assertThrows(IOException.class, () -> open("red")))
+    assertThat(assertThrows(NotUnderstoodException.class, () -> open("red")))
         .hasMessageThat()
-        .contains("red is a bench of this folder; give this board a name of its own");
+        .isEqualTo("red is a bench of this folder; choose another name");
     try (Board board = open("board")) {
       assertThat(board.sight().board()).isEqualTo("board");
       assertThat(assertThrows(IOException.class, () -> open("board")))
           .hasMessageThat()
           .contains("open in another window");
     }
-    Path empty = Files.createDirectory(folder.resolve("empty"));
-    assertThat(assertThrows(IOException.class, () -> Board.plan(empty)))
-        .hasMessageThat()
-        .contains("make one with lesson new");
   }
 
   @Test

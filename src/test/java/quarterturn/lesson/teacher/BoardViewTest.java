@@ -2,7 +2,6 @@ package quarterturn.lesson.teacher;
 
 import static com.google.common.truth.Truth.assertThat;
 import static java.util.Objects.requireNonNull;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static quarterturn.lesson.Demo.T;
 import static quarterturn.lesson.Demo.came;
 import static quarterturn.lesson.Demo.opened;
@@ -27,7 +26,6 @@ import quarterturn.lesson.Ref;
 import quarterturn.lesson.StepSpread;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.WriterLog;
-import quarterturn.session.RefusedException;
 
 class BoardViewTest {
   private static final LessonEvent HELD =
@@ -142,22 +140,6 @@ class BoardViewTest {
     WriterLog then = taking(first, List.of(releases, holds));
     assertThat(BenchLesson.of("bench-a", Level.WORKED, then.events()).keptBy()).isEmpty();
     assertThat(then.events()).hasSize(3);
-  }
-
-  @Test
-  void aBoardIsToldBeforeItWritesWhatABenchWouldNotTake() throws RefusedException {
-    BenchLesson lesson = BenchLesson.of("bench-a", Level.WORKED, List.of(came("Ana"), HELD));
-    Ref hold = new Ref("bench-a", 2);
-    RefusedException e =
-        assertThrows(
-            RefusedException.class,
-            () -> Orders.to(lesson, new Order.Release(hold, Demo.gap(0.35)), T));
-    assertThat(e).hasMessageThat().contains("read it again");
-    Order right = new Order.Release(hold, Demo.GAP);
-    assertThat(Orders.to(lesson, right, T)).isEqualTo(new LessonEvent.Ordered(T, "bench-a", right));
-    assertThrows(
-        RefusedException.class,
-        () -> Orders.to(lesson, new Order.SetLevel("Zoe", Level.OWN, false), T));
   }
 
   /** A turn lies between, so that the two are no readings of one gap. */
