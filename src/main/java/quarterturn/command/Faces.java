@@ -56,11 +56,16 @@ record Faces(Kind kind, boolean coloured, ZoneId zone) {
     };
   }
 
-  static Typing typing() {
+  /** For what is asked in lines, of typing or of JSON. */
+  static Face asking(boolean json, ZoneId zone) throws IOException {
+    return new Faces(json ? Kind.SCRIPT : Kind.TYPED, false, zone).open();
+  }
+
+  private static Typing typing() {
     return Typing.open(System.getenv("TERM"), atATerminal(), System.in, System.out);
   }
 
-  Settings settings(Terminal terminal) {
+  private Settings settings(Terminal terminal) {
     return new Settings(coloured, StandardCharsets.UTF_8.equals(terminal.encoding()));
   }
 }

@@ -13,6 +13,7 @@ import quarterturn.rehearsal.Practice;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.report.Dates;
 import quarterturn.report.HomeItems;
+import quarterturn.session.Dialogue;
 import quarterturn.session.Due;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Player;
@@ -26,7 +27,7 @@ record Home(Sessions sessions, Looks looks) {
   int open() throws IOException, UnreadableException, InterruptedException {
     HomeDialogue dialogue = dialogue();
     try (Face face = looks.faces(sessions.clock().getZone()).open()) {
-      if (!face.ask(dialogue)) {
+      if (face.ask(dialogue) == Dialogue.End.INTERRUPTED) {
         return ExitStatus.INTERRUPTED;
       }
       HomeDialogue.Choice choice = dialogue.choice();

@@ -1,19 +1,27 @@
 package quarterturn.command;
 
 import java.io.IOException;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.bench.LessonSession;
+import quarterturn.procedure.UnreadableException;
+import quarterturn.report.lesson.BoardDialogue;
 import quarterturn.script.AutoLines;
 import quarterturn.script.ScriptFace;
 import quarterturn.session.Bench;
+import quarterturn.session.Dialogue;
 import quarterturn.session.Player;
-import quarterturn.session.store.HomeDialogue;
 
 /** JSON lines on standard input and output. */
 record InJson(ScriptFace face) implements Face {
   @Override
-  public boolean ask(HomeDialogue dialogue) throws IOException {
-    face.ask(dialogue);
-    return true;
+  public Dialogue.End ask(Dialogue dialogue) throws IOException {
+    return face.ask(dialogue);
+  }
+
+  @Override
+  public void tell(List<String> lines) {
+    face.tell(lines);
   }
 
   @Override
@@ -28,6 +36,17 @@ record InJson(ScriptFace face) implements Face {
   @Override
   public int watch(Player player) {
     return new ScriptFace(new AutoLines(player), System.out).run(player.bench());
+  }
+
+  @Override
+  public int lesson(LessonSession session, String again, String welcome)
+      throws IOException, UnreadableException {
+    return face.lesson(session);
+  }
+
+  @Override
+  public int board(BoardDialogue dialogue) throws IOException {
+    return face.board(dialogue);
   }
 
   @Override

@@ -2,16 +2,22 @@ package quarterturn.command;
 
 import java.io.IOException;
 import java.time.ZoneId;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.bench.LessonSession;
 import quarterturn.line.AutoSource;
 import quarterturn.line.DialogueLines;
+import quarterturn.line.LessonLine;
+import quarterturn.line.LineBoard;
 import quarterturn.line.LineFace;
 import quarterturn.line.LineSource;
 import quarterturn.line.Typing;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.report.Dates;
+import quarterturn.report.lesson.BoardDialogue;
 import quarterturn.session.Bench;
+import quarterturn.session.Dialogue;
 import quarterturn.session.Player;
-import quarterturn.session.store.HomeDialogue;
 
 /**
  * The typed face at one terminal or pipe.
@@ -20,9 +26,13 @@ import quarterturn.session.store.HomeDialogue;
  */
 record InLines(Typing typing, ZoneId zone) implements Face {
   @Override
-  public boolean ask(HomeDialogue dialogue) throws IOException {
-    return DialogueLines.run(dialogue, typing.source(), typing.out())
-        != DialogueLines.End.INTERRUPTED;
+  public Dialogue.End ask(Dialogue dialogue) throws IOException {
+    return DialogueLines.run(dialogue, typing.source(), typing.out());
+  }
+
+  @Override
+  public void tell(List<String> lines) {
+    lines.forEach(typing.out()::println);
   }
 
   @Override
@@ -40,6 +50,18 @@ record InLines(Typing typing, ZoneId zone) implements Face {
 
   private int run(Bench bench, LineSource source) {
     return LineFace.run(bench, source, typing.out(), new Dates(zone));
+  }
+
+  @Override
+  public int lesson(LessonSession session, String again, String welcome)
+      throws IOException, UnreadableException {
+    LessonLine.greet(welcome, typing);
+    return LessonLine.run(session, again, typing.source(), typing.out(), new Dates(zone));
+  }
+
+  @Override
+  public int board(BoardDialogue dialogue) throws IOException {
+    return LineBoard.run(dialogue, typing.source(), typing.out());
   }
 
   @Override

@@ -21,7 +21,7 @@ final class InstrumentAdd extends InstrumentEntry {
   private String name = "";
 
   @Override
-  public Integer call() throws IOException, UnreadableException {
+  public Integer call() throws IOException, UnreadableException, InterruptedException {
     Store store = where.store();
     store.checkFree(name);
     return take(

@@ -27,7 +27,7 @@ final class InstrumentEdit extends InstrumentEntry {
   private String name = "";
 
   @Override
-  public Integer call() throws IOException, UnreadableException {
+  public Integer call() throws IOException, UnreadableException, InterruptedException {
     Store store = where.store();
     Instrument old = store.instrument(name);
     return take(

@@ -7,11 +7,8 @@ import java.util.Map;
 import java.util.function.Consumer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import quarterturn.line.DialogueLines;
-import quarterturn.line.Typing;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.script.ScriptFace;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Instrument;
 import quarterturn.session.store.FormField;
@@ -38,45 +35,28 @@ abstract class InstrumentEntry extends Placed {
    * @return the exit status
    */
   int take(String name, Instant created, Map<FormField, String> known, Keeping keeping)
-      throws IOException, UnreadableException {
+      throws IOException, UnreadableException, InterruptedException {
     Library rules = sessions().rules();
     Map<FormField, String> given = FieldOptions.given(spec.commandLine().getParseResult());
     if (!given.isEmpty()) {
       Map<FormField, String> merged = FieldOptions.merged(known, given, rules);
-      keeping.keep(FormFields.instrument(name, created, merged), this::say);
-      return 0;
+      keeping.keep(FormFields.instrument(name, created, merged), told -> print(List.of(told)));
+      return ExitStatus.DONE;
     }
     InstrumentDialogue dialogue = new InstrumentDialogue(known, rules.kinds());
-    if (lines) {
-      if (new ScriptFace(System.in, System.out).ask(dialogue)) {
-        keeping.keep(FormFields.instrument(name, created, dialogue.fields()), this::say);
-      }
-      return 0;
-    }
-    try (Typing typing = Faces.typing()) {
-      return switch (DialogueLines.run(dialogue, typing.source(), typing.out())) {
+    try (Face face = Faces.asking(lines, clock.getZone())) {
+      return switch (face.ask(dialogue)) {
         case ANSWERED -> {
           Instrument answered = FormFields.instrument(name, created, dialogue.fields());
-          keeping.keep(answered, typing.out()::println);
-          yield 0;
+          keeping.keep(answered, told -> face.tell(List.of(told)));
+          yield ExitStatus.DONE;
         }
-        case LEFT -> {
-          typing.out().println("Left without a change.");
-          yield 0;
-        }
+        case LEFT -> ExitStatus.DONE;
         case INTERRUPTED -> ExitStatus.INTERRUPTED;
         case CUT_SHORT ->
             throw new NotUnderstoodException(
                 "the input ended before the questions did; nothing was kept");
       };
-    }
-  }
-
-  private void say(String told) {
-    if (lines) {
-      new ScriptFace(System.in, System.out).tell(List.of(told));
-    } else {
-      out().println(told);
     }
   }
 }

@@ -2,9 +2,9 @@ package quarterturn.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Set;
-import org.jline.terminal.Terminal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -12,17 +12,12 @@ import picocli.CommandLine.Parameters;
 import quarterturn.lesson.PlanFile;
 import quarterturn.lesson.teacher.Board;
 import quarterturn.lesson.teacher.SaddleSteps;
-import quarterturn.line.LineBoard;
-import quarterturn.line.Typing;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.report.Dates;
 import quarterturn.report.lesson.BoardDialogue;
 import quarterturn.report.lesson.LessonFormat;
 import quarterturn.report.lesson.LessonSheets;
 import quarterturn.report.lesson.SheetFolder;
-import quarterturn.screen.BoardFace;
-import quarterturn.screen.terminal.SystemTerminal;
-import quarterturn.script.ScriptFace;
 import quarterturn.session.Names;
 
 /** {@code lesson board FOLDER}: the teacher's view of every bench. */
@@ -50,8 +45,8 @@ final class LessonBoard extends Placed {
 
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
-    Faces faces = looks.faces(clock.getZone());
-    Dates dates = new Dates(clock.getZone());
+    ZoneId zone = clock.getZone();
+    Dates dates = new Dates(zone);
     String called = Names.check("a board", name);
     Set<String> saddles = SaddleSteps.of(PlanFile.in(folder), sessions());
     Board.Sheets sheets =
@@ -60,19 +55,9 @@ final class LessonBoard extends Placed {
                 folder,
                 called,
                 LessonSheets.of(plan, logs, saddles, List.of(LessonFormat.values()), dates));
-    try (Board board = Board.open(folder, called, clock, sheets)) {
-      BoardDialogue dialogue = new BoardDialogue(board, dates);
-      if (faces.kind() == Faces.Kind.SCRIPT) {
-        return new ScriptFace(System.in, System.out).board(dialogue);
-      }
-      if (faces.kind() == Faces.Kind.TYPED) {
-        try (Typing typing = faces.typing()) {
-          return LineBoard.run(dialogue, typing.source(), typing.out());
-        }
-      }
-      try (Terminal terminal = SystemTerminal.open()) {
-        return BoardFace.run(terminal, dialogue, faces.settings(terminal), dates);
-      }
+    try (Board board = Board.open(folder, called, clock, sheets);
+        Face face = looks.faces(zone).open()) {
+      return face.board(new BoardDialogue(board, dates));
     }
   }
 }

@@ -23,10 +23,8 @@ import quarterturn.lesson.PlanFile;
 import quarterturn.lesson.PlanPart;
 import quarterturn.lesson.Planning;
 import quarterturn.lesson.WriterLog;
-import quarterturn.line.DialogueLines;
-import quarterturn.line.Typing;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.script.ScriptFace;
+import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.unit.NotUnderstoodException;
 
@@ -94,7 +92,7 @@ final class LessonNew extends Placed {
   private boolean lines;
 
   @Override
-  public Integer call() throws IOException, UnreadableException {
+  public Integer call() throws IOException, UnreadableException, InterruptedException {
     Path plan = folder.resolve(LessonFolder.PLAN);
     if (Files.exists(plan) && !next) {
       throw new NotUnderstoodException(
@@ -102,28 +100,19 @@ final class LessonNew extends Placed {
     }
     PlanChecks checks = new PlanChecks(sessions());
     Map<PlanPart, String> given = given();
-    if (lines) {
-      PlanDialogue dialogue = new PlanDialogue(checks);
-      if (!new ScriptFace(System.in, System.out).ask(dialogue)) {
-        return ExitStatus.DONE;
-      }
-      given = dialogue.typed();
-    } else if (given.isEmpty()) {
-      try (Typing typing = Faces.typing()) {
-        PlanDialogue dialogue = new PlanDialogue(checks);
-        DialogueLines.End end = DialogueLines.run(dialogue, typing.source(), typing.out());
-        if (end != DialogueLines.End.ANSWERED) {
-          boolean interrupted = end == DialogueLines.End.INTERRUPTED;
-          if (!interrupted) {
-            typing.out().println("Left; nothing was made.");
-          }
-          return interrupted ? ExitStatus.INTERRUPTED : ExitStatus.DONE;
-        }
-        given = dialogue.typed();
-      }
+    if (!lines && !given.isEmpty()) {
+      return print(make(plan, given, checks));
     }
-    make(plan, given, checks);
-    return 0;
+    PlanDialogue dialogue = new PlanDialogue(checks);
+    try (Face face = Faces.asking(lines, clock.getZone())) {
+      Dialogue.End end = face.ask(dialogue);
+      if (end == Dialogue.End.ANSWERED) {
+        face.tell(make(plan, dialogue.typed(), checks));
+      } else if (end == Dialogue.End.CUT_SHORT) {
+        face.tell(dialogue.whenLeft());
+      }
+      return end == Dialogue.End.INTERRUPTED ? ExitStatus.INTERRUPTED : ExitStatus.DONE;
+    }
   }
 
   private Map<PlanPart, String> given() {
@@ -149,7 +138,8 @@ final class LessonNew extends Placed {
     }
   }
 
-  private void make(Path file, Map<PlanPart, String> typed, PlanChecks checks)
+  /** Writes the plan; returns how the lesson goes on. */
+  private List<String> make(Path file, Map<PlanPart, String> typed, PlanChecks checks)
       throws IOException, UnreadableException {
     Set<String> before = before();
     String titled = typed.getOrDefault(PlanPart.TITLE, PlanPart.TITLE.usual());
@@ -165,16 +155,10 @@ final class LessonNew extends Placed {
     Files.write(file, text, StandardOpenOption.CREATE_NEW);
     Plan.Setup first = plan.instruments().get(0);
     String bench = first.bench() == null ? "left" : first.bench();
-    List<String> told =
-        List.of(
-            "The plan of lesson " + id + " is in " + file + ".",
-            "At each bench: quarterturn lesson join " + folder + " --bench " + bench,
-            "At your own desk: quarterturn lesson board " + folder);
-    if (lines) {
-      new ScriptFace(System.in, System.out).tell(told);
-    } else {
-      print(told);
-    }
+    return List.of(
+        "The plan of lesson " + id + " is in " + file + ".",
+        "At each bench: quarterturn lesson join " + folder + " --bench " + bench,
+        "At your own desk: quarterturn lesson board " + folder);
   }
 
   /** The lessons that the folder has held. */

@@ -2,15 +2,23 @@ package quarterturn.command;
 
 import java.io.IOException;
 import java.time.ZoneId;
+import java.util.List;
 import org.jline.terminal.Terminal;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.bench.LessonSession;
+import quarterturn.procedure.UnreadableException;
+import quarterturn.report.Dates;
+import quarterturn.report.lesson.BoardDialogue;
+import quarterturn.screen.BoardFace;
 import quarterturn.screen.HomeFace;
+import quarterturn.screen.LessonFace;
 import quarterturn.screen.ScreenFace;
 import quarterturn.screen.terminal.Surface;
 import quarterturn.session.Bench;
+import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Player;
-import quarterturn.session.store.HomeDialogue;
+import quarterturn.session.Question;
 
 /** The full-screen face on one terminal. */
 final class OnScreen implements Face {
@@ -26,9 +34,17 @@ final class OnScreen implements Face {
     this.zone = zone;
   }
 
+  /** What is not chosen from a list is asked in typed lines, before the screen is opened. */
   @Override
-  public boolean ask(HomeDialogue dialogue) throws InterruptedException {
-    return HomeFace.run(surface, dialogue);
+  public Dialogue.End ask(Dialogue dialogue) throws InterruptedException {
+    return dialogue.question() instanceof Question.Choose choose
+        ? HomeFace.run(surface, choose, dialogue)
+        : Dialogue.End.ANSWERED;
+  }
+
+  @Override
+  public void tell(List<String> lines) {
+    notice += String.join("\n", lines) + "\n";
   }
 
   @Override
@@ -41,6 +57,19 @@ final class OnScreen implements Face {
   @Override
   public int watch(Player player) throws IOException, InterruptedException {
     outcome = ScreenFace.watch(surface, player, zone);
+    return outcome.status();
+  }
+
+  @Override
+  public int lesson(LessonSession session, String again, String welcome)
+      throws IOException, UnreadableException, InterruptedException {
+    outcome = LessonFace.run(surface, session, again, zone);
+    return outcome.status();
+  }
+
+  @Override
+  public int board(BoardDialogue dialogue) throws InterruptedException {
+    outcome = BoardFace.run(surface, dialogue, new Dates(zone));
     return outcome.status();
   }
 

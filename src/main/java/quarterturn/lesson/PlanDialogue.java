@@ -62,6 +62,11 @@ public final class PlanDialogue implements Dialogue {
   }
 
   @Override
+  public List<String> whenLeft() {
+    return List.of("Left; nothing was made.");
+  }
+
+  @Override
   public boolean back() {
     boolean some = at > 0;
     at = Math.max(0, at - 1);

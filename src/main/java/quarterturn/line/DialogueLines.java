@@ -31,19 +31,9 @@ public final class DialogueLines {
     this.paper = paper;
   }
 
-  /** How a dialogue ended. */
-  public enum End {
-    ANSWERED,
-    /** The person left. */
-    LEFT,
-    /** The input ended before the questions did. */
-    CUT_SHORT,
-    /** The person pressed the key that stops a program. */
-    INTERRUPTED
-  }
-
   /** Asks until all is answered, or the person leaves. */
-  public static End run(Dialogue dialogue, LineSource in, PrintWriter out) throws IOException {
+  public static Dialogue.End run(Dialogue dialogue, LineSource in, PrintWriter out)
+      throws IOException {
     DialogueLines lines = new DialogueLines(dialogue, in, new Paper(out, in));
     List<String> words =
         Stream.concat(WORDS.stream(), dialogue.words().stream()).distinct().toList();
@@ -54,18 +44,19 @@ public final class DialogueLines {
         if (now instanceof Question.Asked asked) {
           String line = in.readLine(asked.asks() + " > ", words);
           if (line == null) {
-            return End.CUT_SHORT;
+            return Dialogue.End.CUT_SHORT;
           }
           typed = line.strip();
         }
         if (typed.equals("quit")) {
-          return End.LEFT;
+          lines.paper.say(dialogue.whenLeft());
+          return Dialogue.End.LEFT;
         }
         lines.take(typed);
       }
-      return End.ANSWERED;
+      return Dialogue.End.ANSWERED;
     } catch (LineSource.StopKeyException e) {
-      return End.INTERRUPTED;
+      return Dialogue.End.INTERRUPTED;
     }
   }
 

@@ -2,15 +2,12 @@ package quarterturn.screen;
 
 import java.io.IOException;
 import java.time.Duration;
-import org.jline.terminal.Terminal;
 import org.jspecify.annotations.Nullable;
 import quarterturn.report.Dates;
 import quarterturn.report.lesson.BoardDialogue;
 import quarterturn.screen.state.Effect;
 import quarterturn.screen.terminal.Input;
-import quarterturn.screen.terminal.Settings;
 import quarterturn.screen.terminal.Surface;
-import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.session.ExitStatus;
 
 /** The board on the full screen. */
@@ -32,17 +29,12 @@ public final class BoardFace {
   /**
    * Follows the lesson until the board is left, then says that the lesson goes on.
    *
-   * @param terminal as {@link SystemTerminal#open} gives it; stays open
-   * @return the program's exit status
+   * @param surface stays open
    */
-  public static int run(Terminal terminal, BoardDialogue dialogue, Settings settings, Dates dates)
-      throws IOException, InterruptedException {
-    int status;
-    try (Surface surface = Surface.open(terminal, settings)) {
-      status = new BoardFace(surface, new BoardKeys(dialogue), dates).loop();
-    }
-    ScreenFace.say(terminal, new ScreenFace.Outcome(status, dialogue.leave()));
-    return status;
+  public static ScreenFace.Outcome run(Surface surface, BoardDialogue dialogue, Dates dates)
+      throws InterruptedException {
+    int status = new BoardFace(surface, new BoardKeys(dialogue), dates).loop();
+    return new ScreenFace.Outcome(status, dialogue.leave());
   }
 
   private int loop() throws InterruptedException {

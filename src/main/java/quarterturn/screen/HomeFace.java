@@ -2,10 +2,11 @@ package quarterturn.screen;
 
 import java.io.IOException;
 import java.time.Duration;
-import java.util.Objects;
 import quarterturn.screen.terminal.Input;
 import quarterturn.screen.terminal.Surface;
-import quarterturn.session.store.HomeDialogue;
+import quarterturn.session.Dialogue;
+import quarterturn.session.Question;
+import quarterturn.session.RefusedException;
 
 /** The home view on a terminal. */
 public final class HomeFace {
@@ -14,18 +15,19 @@ public final class HomeFace {
   private HomeFace() {}
 
   /**
-   * Asks what to do until something is chosen or the terminal is gone; false after Ctrl-C.
+   * Asks for one of the listed options until one is taken or the terminal is gone.
    *
    * @param surface stays open, so that the session that is chosen can go on with it
    */
-  public static boolean run(Surface surface, HomeDialogue dialogue) throws InterruptedException {
-    HomeView view = new HomeView(Objects.requireNonNull(dialogue.question()));
+  public static Dialogue.End run(Surface surface, Question.Choose question, Dialogue dialogue)
+      throws InterruptedException {
+    HomeView view = new HomeView(question);
     while (true) {
       try {
         surface.paint(view.draw(surface.width(), surface.height()));
         Input input = surface.next(CALM);
         if (input instanceof Input.Interrupted || input instanceof Input.Closed) {
-          return input instanceof Input.Closed;
+          return input instanceof Input.Closed ? Dialogue.End.CUT_SHORT : Dialogue.End.INTERRUPTED;
         }
         if (input instanceof Input.Broke broke) {
           throw new IllegalStateException("something broke", broke.cause());
@@ -38,12 +40,12 @@ public final class HomeFace {
           String answer = view.answer(pressed.key());
           if (answer != null) {
             dialogue.take(answer);
-            return true;
+            return Dialogue.End.ANSWERED;
           }
           view = view.key(pressed.key());
         }
-      } catch (IOException gone) {
-        return true;
+      } catch (IOException | RefusedException gone) {
+        return Dialogue.End.CUT_SHORT;
       }
     }
   }

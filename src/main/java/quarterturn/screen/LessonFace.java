@@ -2,12 +2,9 @@ package quarterturn.screen;
 
 import java.io.IOException;
 import java.time.ZoneId;
-import org.jline.terminal.Terminal;
 import quarterturn.lesson.bench.LessonSession;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.screen.terminal.Settings;
 import quarterturn.screen.terminal.Surface;
-import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Prompt;
 
@@ -18,22 +15,18 @@ public final class LessonFace {
   /**
    * Runs a bench's sessions until they end or the bench is left, then says how to go on.
    *
-   * @param terminal as {@link SystemTerminal#open} gives it; stays open
+   * @param surface stays open
    * @param again the command by which the bench goes on later
-   * @return the program's exit status
    */
-  public static int run(
-      Terminal terminal, LessonSession session, String again, Settings settings, ZoneId zone)
+  public static ScreenFace.Outcome run(
+      Surface surface, LessonSession session, String again, ZoneId zone)
       throws IOException, InterruptedException, UnreadableException {
     ScreenFace.Outcome outcome;
-    try (Surface surface = Surface.open(terminal, settings)) {
-      LessonCards cards = new LessonCards(session, again, System::nanoTime);
-      do {
-        outcome = ScreenFace.run(surface, session, zone, cards);
-      } while (done(outcome, session) && session.next());
-    }
-    ScreenFace.say(terminal, outcome);
-    return outcome.status();
+    LessonCards cards = new LessonCards(session, again, System::nanoTime);
+    do {
+      outcome = ScreenFace.run(surface, session, zone, cards);
+    } while (done(outcome, session) && session.next());
+    return outcome;
   }
 
   private static boolean done(ScreenFace.Outcome outcome, LessonSession session) {

@@ -65,16 +65,16 @@ public final class ScriptFace {
     }
   }
 
-  /** Asks what a dialogue asks; false where the script leaves or ends before. */
-  public boolean ask(Dialogue dialogue) throws IOException {
+  /** Asks what a dialogue asks; left where the script leaves or ends before. */
+  public Dialogue.End ask(Dialogue dialogue) throws IOException {
     for (Question now = dialogue.question(); now != null; now = dialogue.question()) {
       print(QuestionJson.of(now));
       if (!taken(dialogue)) {
         print(JsonNodeFactory.instance.objectNode().put("left", "nothing is kept"));
-        return false;
+        return Dialogue.End.LEFT;
       }
     }
-    return true;
+    return Dialogue.End.ANSWERED;
   }
 
   /** Plays a bench in a lesson until its sessions end or the script does. */

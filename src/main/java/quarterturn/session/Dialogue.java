@@ -28,6 +28,22 @@ public interface Dialogue {
     return false;
   }
 
+  /** What is said to a person who leaves before the end. */
+  default List<String> whenLeft() {
+    return List.of();
+  }
+
+  /** How a dialogue ended. */
+  enum End {
+    ANSWERED,
+    /** The person left. */
+    LEFT,
+    /** The input ended before the questions did. */
+    CUT_SHORT,
+    /** The person pressed the key that stops a program. */
+    INTERRUPTED
+  }
+
   /**
    * What an answer came to.
    *

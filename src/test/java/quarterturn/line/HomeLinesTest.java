@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.ShippedRules;
+import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.session.store.HomeDialogue;
 
@@ -31,7 +32,7 @@ class HomeLinesTest {
 
   private final StringWriter shown = new StringWriter();
 
-  private DialogueLines.End typed(HomeDialogue dialogue, String lines) throws IOException {
+  private Dialogue.End typed(HomeDialogue dialogue, String lines) throws IOException {
     PrintWriter out = new PrintWriter(shown);
     return DialogueLines.run(dialogue, new PipeSource(new StringReader(lines), out, false), out);
   }
@@ -43,7 +44,7 @@ class HomeLinesTest {
   @Test
   void eachGroupHasItsHeadingAndTheNumbersGoOn() throws IOException {
     HomeDialogue dialogue = dialogue(AGAIN, OPEN);
-    assertThat(typed(dialogue, "2\n")).isEqualTo(DialogueLines.End.ANSWERED);
+    assertThat(typed(dialogue, "2\n")).isEqualTo(Dialogue.End.ANSWERED);
     assertThat(dialogue.choice()).isEqualTo(OPEN.choice());
     assertThat(shown.toString())
         .startsWith(
@@ -64,13 +65,13 @@ class HomeLinesTest {
 
   @Test
   void whereNothingIsDueNothingIsSaidOfIt() throws IOException {
-    assertThat(typed(dialogue(), "quit\n")).isEqualTo(DialogueLines.End.LEFT);
+    assertThat(typed(dialogue(), "quit\n")).isEqualTo(Dialogue.End.LEFT);
     assertThat(shown.toString()).contains("come first.\n\nBegin:\n1. Start");
   }
 
   @Test
   void whatIsNotTakenDoesNotShowTheListAgain() throws IOException {
-    assertThat(typed(dialogue(OPEN), "8\n")).isEqualTo(DialogueLines.End.CUT_SHORT);
+    assertThat(typed(dialogue(OPEN), "8\n")).isEqualTo(Dialogue.End.CUT_SHORT);
     assertThat(shown.toString()).contains("Not taken: Type a number from the list");
     assertThat(shown.toString().split("relief on blue-guitar", -1)).hasLength(2);
   }

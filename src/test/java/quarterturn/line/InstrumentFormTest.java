@@ -15,6 +15,7 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
+import quarterturn.session.Dialogue;
 import quarterturn.session.store.FormField;
 import quarterturn.session.store.InstrumentDialogue;
 import quarterturn.unit.Length;
@@ -41,7 +42,7 @@ class InstrumentFormTest {
         Map.of(Style.MEDIUM, new Kind.Target(new Window(0.3, 0.45), "invented")));
   }
 
-  private record Answers(Map<FormField, String> fields, DialogueLines.End end) {}
+  private record Answers(Map<FormField, String> fields, Dialogue.End end) {}
 
   private record Entry(String printed, Answers answers) {}
 
@@ -51,7 +52,7 @@ class InstrumentFormTest {
     String input = List.of(typed).stream().map(t -> t + "\n").collect(Collectors.joining());
     PipeSource in = new PipeSource(new StringReader(input), writer, false);
     InstrumentDialogue dialogue = new InstrumentDialogue(present, KINDS);
-    DialogueLines.End end = DialogueLines.run(dialogue, in, writer);
+    Dialogue.End end = DialogueLines.run(dialogue, in, writer);
     Answers answers = new Answers(dialogue.fields(), end);
     String printed =
         out.toString().lines().map(String::stripTrailing).collect(Collectors.joining("\n"));
@@ -171,7 +172,7 @@ class InstrumentFormTest {
                 Pickup window, high [none of its own] > none
                 Taken: none."""
                     .stripTrailing());
-    assertThat(entry.answers().end()).isEqualTo(DialogueLines.End.ANSWERED);
+    assertThat(entry.answers().end()).isEqualTo(Dialogue.End.ANSWERED);
     assertThat(entry.answers().fields())
         .containsExactly(
             FormField.KIND, "demo-bass",
@@ -219,10 +220,10 @@ class InstrumentFormTest {
   @Test
   void leavingAndTheEndOfTheInputAreToldApart() throws IOException {
     Map<FormField, String> present = Map.of(FormField.KIND, "demo-bass");
-    assertThat(entry(present, "", "quit").answers().end()).isEqualTo(DialogueLines.End.LEFT);
-    assertThat(entry(present, "", "hard").answers().end()).isEqualTo(DialogueLines.End.CUT_SHORT);
+    assertThat(entry(present, "", "quit").answers().end()).isEqualTo(Dialogue.End.LEFT);
+    assertThat(entry(present, "", "hard").answers().end()).isEqualTo(Dialogue.End.CUT_SHORT);
     assertThat(entry(present, "done").answers())
-        .isEqualTo(new Answers(present, DialogueLines.End.ANSWERED));
+        .isEqualTo(new Answers(present, Dialogue.End.ANSWERED));
   }
 
   @Test
@@ -233,6 +234,7 @@ class InstrumentFormTest {
                 + """
                 Kind [not known] > done
                 Not taken: choose one of demo-bass, demo-five.
-                Kind [not known] > quit""");
+                Kind [not known] > quit
+                Left without a change.""");
   }
 }

@@ -26,6 +26,7 @@ import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.Practice;
 import quarterturn.report.Dates;
 import quarterturn.report.lesson.BoardDialogue;
+import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.store.FormField;
 import quarterturn.session.store.HomeDialogue;
@@ -68,7 +69,7 @@ class ScriptQuestionsTest {
     List<String> example = example(0);
     InstrumentDialogue dialogue = new InstrumentDialogue(Map.of(), new Shelf(null).rules().kinds());
     // Done keeps the rest, so the example ends where all is answered.
-    assertThat(new ScriptFace(typed(example), out).ask(dialogue)).isTrue();
+    assertThat(new ScriptFace(typed(example), out).ask(dialogue)).isEqualTo(Dialogue.End.ANSWERED);
     assertThat(dialogue.fields()).containsEntry(FormField.KIND, "bass-34");
     happened(example);
   }
@@ -77,7 +78,7 @@ class ScriptQuestionsTest {
   void whoLeavesBeforeTheEndIsToldThatNothingIsKept() throws Exception {
     InstrumentDialogue dialogue = new InstrumentDialogue(Map.of(), new Shelf(null).rules().kinds());
     List<String> leaves = List.of("< {\"answer\":\"bass-34\"}", "< {\"answer\":\"quit\"}");
-    assertThat(new ScriptFace(typed(leaves), out).ask(dialogue)).isFalse();
+    assertThat(new ScriptFace(typed(leaves), out).ask(dialogue)).isEqualTo(Dialogue.End.LEFT);
     assertThat(bytes.toString(StandardCharsets.UTF_8)).endsWith("{\"left\":\"nothing is kept\"}\n");
   }
 
@@ -140,7 +141,7 @@ class ScriptQuestionsTest {
     Sessions sessions = new Sessions(Store.at(folder), null, Clock.systemUTC());
     HomeDialogue dialogue = new HomeDialogue(List.of(), sessions.rules().results(), List.of());
     ScriptFace face = new ScriptFace(typed(example), out);
-    assertThat(face.ask(dialogue)).isTrue();
+    assertThat(face.ask(dialogue)).isEqualTo(Dialogue.End.ANSWERED);
     assertThat(dialogue.choice()).isEqualTo(new HomeDialogue.Choice.Rehearse(false));
     assertThat(face.run(Practice.usual(sessions).on(1))).isEqualTo(ExitStatus.DONE);
     happened(example);

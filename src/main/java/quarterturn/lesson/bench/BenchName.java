@@ -15,12 +15,40 @@ public final class BenchName implements Dialogue {
   private final Plan plan;
   private @Nullable String name;
 
-  public BenchName(Plan plan) {
+  /**
+   * Asks where no name is given.
+   *
+   * @throws NotUnderstoodException for a given name that is none, or that the plan leaves out
+   */
+  public BenchName(Plan plan, @Nullable String given) {
     this.plan = plan;
+    this.name = given == null ? null : checked(given);
   }
 
-  /** The benches that the plan names. */
-  public static List<String> benches(Plan plan) {
+  private String checked(String typed) {
+    String checked = Names.check("a bench", typed);
+    setup(plan, checked);
+    return checked;
+  }
+
+  /**
+   * What a bench of the plan works on.
+   *
+   * @throws NotUnderstoodException naming the benches there are
+   */
+  public static Plan.Setup setup(Plan plan, String bench) {
+    Plan.Setup setup = plan.forBench(bench);
+    if (setup == null) {
+      throw new NotUnderstoodException(
+          "the plan has no instrument for a bench called "
+              + bench
+              + "; choose from "
+              + String.join(", ", benches(plan)));
+    }
+    return setup;
+  }
+
+  private static List<String> benches(Plan plan) {
     return plan.instruments().stream()
         .map(Plan.Setup::bench)
         .filter(Objects::nonNull)
@@ -54,11 +82,7 @@ public final class BenchName implements Dialogue {
     if (text.isBlank()) {
       throw new NotUnderstoodException("Type a name; quit leaves.");
     }
-    String checked = Names.check("a bench", text);
-    if (plan.forBench(checked) == null) {
-      throw new NotUnderstoodException("Choose one of: " + String.join(", ", benches(plan)) + ".");
-    }
-    name = checked;
+    name = checked(text);
     return Taken.SILENTLY;
   }
 

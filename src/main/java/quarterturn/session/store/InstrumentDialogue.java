@@ -141,6 +141,11 @@ public final class InstrumentDialogue implements Dialogue {
   }
 
   @Override
+  public List<String> whenLeft() {
+    return List.of("Left without a change.");
+  }
+
+  @Override
   public boolean back() {
     boolean some = at > 0;
     at = Math.max(0, at - 1);
