@@ -10,6 +10,7 @@ import quarterturn.quick.Given;
 import quarterturn.quick.Mistyped;
 import quarterturn.quick.QuickLine;
 import quarterturn.quick.Terms;
+import quarterturn.quick.Tokens;
 import quarterturn.quick.TypedAhead;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
@@ -42,23 +43,25 @@ final class TypedFurther {
    * @param may whether anything but the prompt at hand may be answered
    */
   Reply read(String line, Prompt prompt, boolean may) {
+    Tokens tokens = new Tokens(line);
+    List<String> parts = tokens.parts();
+    Reply own = TypedReplyReader.read(line, parts, prompt, bench.now());
     if (!may) {
-      return single(TypedReplyReader.read(line, prompt, bench.now()));
+      return single(own);
     }
     Terms terms = named.terms();
     // A line of words takes anything, so that what is given by its name is looked for first.
-    boolean words = prompt instanceof Prompt.Write && QuickLine.gives(line, prompt.said().step());
-    Reply own = TypedReplyReader.read(line, prompt, bench.now());
+    boolean words = prompt instanceof Prompt.Write && QuickLine.gives(tokens, prompt.said().step());
     if (!(own instanceof Reply.Bad) && !(words && technician())) {
       return own;
     }
     try {
-      if (QuickLine.names(line, terms)) {
-        return new Reply.Named(QuickLine.read(line, terms));
+      if (QuickLine.names(tokens, terms)) {
+        return new Reply.Named(QuickLine.read(tokens, terms));
       }
-      int end = line.indexOf(';');
-      boolean several = end >= 0 && technician() && takes(line.substring(0, end), prompt);
-      return several ? several(line, end, prompt, own, terms) : own;
+      boolean several =
+          !parts.get(0).equals(line.strip()) && technician() && takes(parts.get(0), prompt);
+      return several ? several(tokens, parts, prompt, own, terms) : own;
     } catch (Mistyped e) {
       return new Reply.Marked(e.lines(line).stream().map(Printable::of).toList());
     }
@@ -71,21 +74,22 @@ final class TypedFurther {
   }
 
   /** An answer to the prompt, and behind it others: by name, or each to what is asked then. */
-  private Reply several(String line, int end, Prompt prompt, Reply whole, Terms terms)
+  private Reply several(Tokens tokens, List<String> parts, Prompt prompt, Reply whole, Terms terms)
       throws Mistyped {
-    Reply first = TypedReplyReader.read(line.substring(0, end), prompt, bench.now());
+    Reply first = reply(parts.get(0), prompt);
     if (!(first instanceof Reply.Give give) || give.answer() instanceof Answer.Correct) {
       return whole;
     }
-    String after = line.substring(end + 1);
-    if (QuickLine.names(after, terms)) {
-      // Blanks in front keep each word in its place on the line, where it may have to be marked.
-      String placed = " ".repeat(end + 1) + after;
-      return new Reply.Give(give.answer(), List.of(), QuickLine.read(placed, terms));
+    tokens.passPart();
+    if (QuickLine.names(tokens, terms)) {
+      return new Reply.Give(give.answer(), List.of(), QuickLine.read(tokens, terms));
     }
     boolean inOrder = prompt instanceof Prompt.Choose || prompt instanceof Prompt.Measure;
-    List<String> rest = List.of(after.replaceFirst(";\\s*$", "").split(";", -1));
-    return inOrder ? new Reply.Give(give.answer(), rest) : whole;
+    return inOrder ? new Reply.Give(give.answer(), parts.subList(1, parts.size())) : whole;
+  }
+
+  private Reply reply(String part, Prompt prompt) {
+    return TypedReplyReader.read(part, List.of(part), prompt, bench.now());
   }
 
   private boolean technician() {
@@ -142,7 +146,7 @@ final class TypedFurther {
     String part = rest.remove();
     boolean asks = prompt instanceof Prompt.Measure || prompt instanceof Prompt.Choose;
     if (may && asks && !named.unread() && takes(part, prompt)) {
-      Reply reply = TypedReplyReader.read(part, prompt, bench.now());
+      Reply reply = reply(part, prompt);
       if (reply instanceof Reply.Give give && !(give.answer() instanceof Answer.Correct)) {
         return give.answer();
       }

@@ -15,8 +15,12 @@ import quarterturn.unit.Printable;
 final class TypedReplyReader {
   private TypedReplyReader() {}
 
-  /** What {@code typed} asks for at {@code prompt}. */
-  static Reply read(String typed, Prompt prompt, Instant now) {
+  /**
+   * What {@code typed} asks for at {@code prompt}.
+   *
+   * @param parts what stands between its semicolons
+   */
+  static Reply read(String typed, List<String> parts, Prompt prompt, Instant now) {
     String text = typed.strip();
     String word = text.toLowerCase(Locale.ROOT);
     if (prompt instanceof Prompt.Choose choose) {
@@ -35,7 +39,7 @@ final class TypedReplyReader {
       return command;
     }
     try {
-      return answer(text, word, prompt, now);
+      return answer(text, word, parts, prompt, now);
     } catch (NotUnderstoodException e) {
       return new Reply.Bad(sentence(String.valueOf(e.getMessage())));
     }
@@ -56,7 +60,8 @@ final class TypedReplyReader {
     };
   }
 
-  private static Reply answer(String text, String word, Prompt prompt, Instant now) {
+  private static Reply answer(
+      String text, String word, List<String> parts, Prompt prompt, Instant now) {
     return prompt.match(
         new Prompt.Cases<>(
             tell -> done(text, word),
@@ -66,7 +71,7 @@ final class TypedReplyReader {
                 text.isEmpty()
                     ? new Reply.Bad(AnswerHelp.of(write))
                     : Reply.Give.one(new Answer.Wrote(text)),
-            measure -> readings(text, measure),
+            measure -> readings(parts, measure),
             turn -> TypedTurnReader.read(word, turn),
             wait -> waited(text, word, wait, now),
             done -> done(text, word),
@@ -103,9 +108,8 @@ final class TypedReplyReader {
     return bad(text, "Type 1 to " + options.size() + ", or one of: " + which + ".");
   }
 
-  private static Reply readings(String text, Prompt.Measure measure) {
-    List<String> parts = List.of(text.replaceFirst(";$", "").split(";", -1));
-    List<Answer> answers = parts.stream().map(one -> reading(one.strip(), measure)).toList();
+  private static Reply readings(List<String> parts, Prompt.Measure measure) {
+    List<Answer> answers = parts.stream().map(one -> reading(one, measure)).toList();
     return new Reply.Give(answers.get(0), parts.subList(1, parts.size()));
   }
 

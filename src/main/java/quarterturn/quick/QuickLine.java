@@ -36,30 +36,29 @@ public final class QuickLine {
   private final Tokens tokens;
   private final List<Given> given = new ArrayList<>();
 
-  private QuickLine(String line, Terms terms) {
+  private QuickLine(Tokens tokens, Terms terms) {
     this.terms = terms;
-    this.tokens = new Tokens(line);
+    this.tokens = tokens;
   }
 
-  /** Whether a line gives something by its name, so that it is one of these. */
-  public static boolean names(String line, Terms terms) {
-    String first = new Tokens(line).peek();
+  /** Whether something is given by its name next, so that it is one of these. */
+  public static boolean names(Tokens tokens, Terms terms) {
+    String first = tokens.peek();
     return Name.of(first) != null
-        || (terms.choices().containsKey(first) && !new Tokens(line).peek(1).isEmpty());
+        || (terms.choices().containsKey(first) && !tokens.peek(1).isEmpty());
   }
 
-  /** Whether a line begins with the name of a step. */
-  public static boolean gives(String line, String step) {
-    Tokens tokens = new Tokens(line);
+  /** Whether the name of a step comes next, and something behind it. */
+  public static boolean gives(Tokens tokens, String step) {
     return tokens.peek().equals(step) && !tokens.peek(1).isEmpty();
   }
 
   /**
-   * Reads {@code line}.
+   * Reads the rest of a line.
    *
    * @throws Mistyped with the word that can't be taken
    */
-  public static List<Given> read(String line, Terms terms) throws Mistyped {
+  public static List<Given> read(Tokens line, Terms terms) throws Mistyped {
     QuickLine quick = new QuickLine(line, terms);
     do {
       quick.part();

@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The words of a typed line, taken one after the other; a semicolon is a word of its own. */
-final class Tokens {
+public final class Tokens {
   private static final Pattern WORD = Pattern.compile(";|[^\\s;]+");
 
   private record Token(String text, int at) {}
@@ -16,11 +16,35 @@ final class Tokens {
   private final List<Token> tokens = new ArrayList<>();
   private int next;
 
-  Tokens(String line) {
+  public Tokens(String line) {
     this.line = line;
     Matcher m = WORD.matcher(line);
     while (m.find()) {
       tokens.add(new Token(m.group(), m.start()));
+    }
+  }
+
+  /** What stands between the semicolons; one at the very end parts nothing. */
+  public List<String> parts() {
+    List<String> parts = new ArrayList<>();
+    int from = 0;
+    for (Token token : tokens) {
+      if (token.text().equals(";")) {
+        parts.add(line.substring(from, token.at()).strip());
+        from = token.at() + 1;
+      }
+    }
+    String last = line.substring(from).strip();
+    if (parts.isEmpty() || !last.isEmpty()) {
+      parts.add(last);
+    }
+    return parts;
+  }
+
+  /** Goes on behind the next semicolon, or to the end. */
+  public void passPart() {
+    while (!atEnd() && !take().equals(";")) {
+      // The words of this part are read elsewhere.
     }
   }
 

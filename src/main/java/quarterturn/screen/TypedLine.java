@@ -6,6 +6,7 @@ import java.util.List;
 import quarterturn.quick.Given;
 import quarterturn.quick.Mistyped;
 import quarterturn.quick.QuickLine;
+import quarterturn.quick.Tokens;
 import quarterturn.quick.TypedAhead;
 import quarterturn.screen.state.Draft;
 import quarterturn.screen.state.Field;
@@ -38,12 +39,13 @@ public final class TypedLine {
    * @return the view after it
    */
   public Model take(Model model, String line, String otherwise) throws IOException {
-    if (!QuickLine.names(line, ahead.terms())) {
+    Tokens tokens = new Tokens(line);
+    if (!QuickLine.names(tokens, ahead.terms())) {
       return model.saying(otherwise);
     }
     try {
       List<String> said = new ArrayList<>();
-      List<Given> given = QuickLine.read(line, ahead.terms());
+      List<Given> given = QuickLine.read(tokens, ahead.terms());
       Answer waited = ahead.waited(bench.prompt());
       if (waited != null) {
         give(waited, said);

@@ -29,7 +29,7 @@ class QuickLineTest {
   /** What each part comes to: "relief 0 0.395..0.445", "inspect=sound". */
   private static String read(String line, Terms terms) throws Mistyped {
     return String.join(
-        "; ", QuickLine.read(line, terms).stream().map(QuickLineTest::words).toList());
+        "; ", QuickLine.read(new Tokens(line), terms).stream().map(QuickLineTest::words).toList());
   }
 
   private static String words(Given given) {
@@ -111,7 +111,7 @@ class QuickLineTest {
         "relif .42 low|0|\"relif\" is no reading and no question of this job"
       })
   void pointsAtTheWordThatIsAtFault(String line, int at, String wrong) {
-    Mistyped e = assertThrows(Mistyped.class, () -> QuickLine.read(line, BASS));
+    Mistyped e = assertThrows(Mistyped.class, () -> QuickLine.read(new Tokens(line), BASS));
     assertThat(e.at()).isEqualTo(at);
     assertThat(e.getMessage()).contains(wrong == null ? "" : wrong);
     List<String> shown = e.lines(line);
@@ -123,11 +123,11 @@ class QuickLineTest {
   @Test
   void aLineOfAnotherSortNamesNothing() {
     for (String line : List.of("", ".42", "understood", "back", "key-fit", "1/8 smooth", ";")) {
-      assertThat(QuickLine.names(line, BASS)).isFalse();
+      assertThat(QuickLine.names(new Tokens(line), BASS)).isFalse();
     }
-    assertThat(QuickLine.names("relief", BASS)).isTrue();
-    assertThat(QuickLine.names(" R .42", BASS)).isTrue();
-    assertThat(QuickLine.names("key-fit fits", BASS)).isTrue();
+    assertThat(QuickLine.names(new Tokens("relief"), BASS)).isTrue();
+    assertThat(QuickLine.names(new Tokens(" R .42"), BASS)).isTrue();
+    assertThat(QuickLine.names(new Tokens("key-fit fits"), BASS)).isTrue();
   }
 
   @Test
