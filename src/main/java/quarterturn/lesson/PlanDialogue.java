@@ -3,6 +3,7 @@ package quarterturn.lesson;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
@@ -31,20 +32,13 @@ public final class PlanDialogue implements Dialogue {
     if (at == PlanPart.values().length) {
       return null;
     }
-    PlanPart part = PlanPart.values()[at];
+    return new Question.Form(Stream.of(PlanPart.values()).map(this::field).toList(), at, HELP);
+  }
+
+  private Question.Field field(PlanPart part) {
     String choices = check.choices(part);
-    String item =
-        (at + 1)
-            + " of "
-            + PlanPart.values().length
-            + ". "
-            + part.meaning()
-            + (choices == null ? "" : " There are: " + choices + ".");
-    return new Question.Words(
-        "",
-        at == 0 ? List.of(HELP, item) : List.of(item),
-        part.label() + " [" + check.usual(part) + "]",
-        HELP);
+    String meaning = part.meaning() + (choices == null ? "" : " There are: " + choices + ".");
+    return new Question.Field(part.label(), meaning, typed.getOrDefault(part, check.usual(part)));
   }
 
   @Override

@@ -15,7 +15,7 @@ final class QuestionJson {
   static ObjectNode of(Question question) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("prompt", "question");
-    json.put("kind", kind(question));
+    json.put("kind", question.kind());
     json.put("title", question.title());
     list(json, "lines", question.lines());
     if (question instanceof Question.Asked asked) {
@@ -29,8 +29,25 @@ final class QuestionJson {
         listed(json.putArray("listed"), choose.options());
       }
     }
+    if (question instanceof Question.Number number) {
+      json.put("unit", number.unit());
+    }
+    if (question instanceof Question.Form form) {
+      json.put("at", form.at());
+      fields(json.putArray("fields"), form.fields());
+    }
     json.put("help", question.help());
     return json;
+  }
+
+  private static void fields(ArrayNode array, List<Question.Field> fields) {
+    for (Question.Field field : fields) {
+      array
+          .addObject()
+          .put("label", field.label())
+          .put("meaning", Printable.of(field.meaning()))
+          .put("held", Printable.of(field.held()));
+    }
   }
 
   private static void listed(ArrayNode array, List<Question.Option> options) {
@@ -42,15 +59,6 @@ final class QuestionJson {
           .put("detail", Printable.of(option.detail()))
           .put("group", option.group());
     }
-  }
-
-  private static String kind(Question question) {
-    if (question instanceof Question.Words) {
-      return "words";
-    } else if (question instanceof Question.Choose) {
-      return "choose";
-    }
-    return question instanceof Question.Hold ? "hold" : "show";
   }
 
   static ObjectNode list(ObjectNode json, String key, List<String> texts) {

@@ -30,6 +30,7 @@ class InstrumentFormTest {
   }
 
   private static Kind kind(String id, List<String> strings) {
+    Kind.Target target = new Kind.Target(new Window(0.3, 0.45), "invented");
     return new Kind(
         id,
         "Invented",
@@ -39,7 +40,7 @@ class InstrumentFormTest {
         17,
         8,
         Prior.BASS,
-        Map.of(Style.MEDIUM, new Kind.Target(new Window(0.3, 0.45), "invented")));
+        Map.of(Style.LIGHT, target, Style.MEDIUM, target, Style.HARD, target));
   }
 
   private record Answers(Map<FormField, String> fields, Dialogue.End end) {}

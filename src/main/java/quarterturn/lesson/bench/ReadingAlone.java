@@ -47,13 +47,13 @@ final class ReadingAlone implements Dialogue {
     if (leaves != null) {
       lines.add("What the leaves show " + student + ": " + leaves.typed() + ".");
     }
-    return new Question.Words(
+    return new Question.Number(
         "Read alone",
         lines,
         student + ", your reading",
         "For example " + EXAMPLE + " If it can't be read, stop the bench.",
-        session.lesson().students().size() > 1,
-        false);
+        coming instanceof Prompt.Measure measure ? measure.quantity().unit() : "",
+        session.lesson().students().size() > 1);
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.session.Dialogue;
@@ -46,17 +47,15 @@ public final class InstrumentDialogue implements Dialogue {
     if (at == FormField.values().length) {
       return null;
     }
-    FormField field = FormField.values()[at];
-    String asked =
+    return new Question.Form(Stream.of(FormField.values()).map(this::field).toList(), at, HELP);
+  }
+
+  private Question.Field field(FormField field) {
+    String meaning =
         field == FormField.KIND
             ? "The kind of instrument: " + String.join(", ", kinds.keySet()) + "."
             : field.meaning();
-    String item = (at + 1) + " of " + FormField.values().length + ". " + asked;
-    return new Question.Words(
-        "",
-        at == 0 ? List.of(HELP, item) : List.of(item),
-        field.label() + " [" + shown(field) + "]",
-        HELP);
+    return new Question.Field(field.label(), meaning, shown(field));
   }
 
   private String shown(FormField field) {
@@ -64,7 +63,9 @@ public final class InstrumentDialogue implements Dialogue {
     if (own != null) {
       return own;
     }
-    String usual = field == FormField.KIND ? null : FormFields.usual(field, fields, kind());
+    Kind kind = kinds.get(fields.getOrDefault(FormField.KIND, ""));
+    String usual =
+        field == FormField.KIND || kind == null ? null : FormFields.usual(field, fields, kind);
     if (usual != null) {
       return usual;
     }
