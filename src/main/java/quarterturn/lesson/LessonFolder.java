@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import quarterturn.session.journal.ForcedFile;
+import quarterturn.session.journal.LogFormat;
 import quarterturn.unit.Printable;
 
 /**
@@ -41,7 +41,7 @@ public final class LessonFolder {
     for (Path file : files(folder)) {
       String name = String.valueOf(file.getFileName());
       try {
-        WriterLog log = WriterLog.scan(ForcedFile.bytes(file), name).log();
+        WriterLog log = WriterLog.FORMAT.read(file);
         if (log.notice() != null) {
           notices.add(Printable.of(log.notice()));
         }
@@ -64,7 +64,7 @@ public final class LessonFolder {
     Map<String, Long> out = new TreeMap<>();
     for (Path file : files(folder)) {
       String name = String.valueOf(file.getFileName());
-      if (!name.equals(but + WriterFile.ENDING)) {
+      if (!name.equals(but + LogFormat.ENDING)) {
         out.put(name, Files.size(file));
       }
     }
@@ -79,6 +79,6 @@ public final class LessonFolder {
 
   private static boolean isWriters(Path file) {
     String name = String.valueOf(file.getFileName());
-    return name.endsWith(WriterFile.ENDING) && !name.startsWith(".") && Files.isRegularFile(file);
+    return name.endsWith(LogFormat.ENDING) && !name.startsWith(".") && Files.isRegularFile(file);
   }
 }

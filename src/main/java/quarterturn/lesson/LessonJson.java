@@ -1,33 +1,13 @@
 package quarterturn.lesson;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import quarterturn.session.journal.KindsJson;
-import quarterturn.session.journal.NotAnEventException;
 import quarterturn.session.journal.Shapes;
 
-/** An event of a lesson as one JSON object: {@code at} and {@code event} first, then its fields. */
+/** Events of a lesson as JSON objects: {@code at} and {@code event} first, then their fields. */
 final class LessonJson {
-  private static final KindsJson<LessonEvent> EVENTS = events();
+  static final KindsJson<LessonEvent> EVENTS = events();
 
   private LessonJson() {}
-
-  static ObjectNode write(LessonEvent event) {
-    ObjectNode out = JsonNodeFactory.instance.objectNode().put("at", event.at().toString());
-    EVENTS.write(out, event);
-    return out;
-  }
-
-  /**
-   * The event that a JSON object stands for.
-   *
-   * @throws NotAnEventException naming the event or field that is unknown, missing or of the wrong
-   *     kind
-   */
-  static LessonEvent read(JsonNode node) throws NotAnEventException {
-    return EVENTS.read(node);
-  }
 
   private static KindsJson<LessonEvent> events() {
     Shapes shapes =

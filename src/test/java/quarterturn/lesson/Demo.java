@@ -109,6 +109,7 @@ public final class Demo {
 
   public static WriterLog log(
       String lesson, String writer, WriterLog.Part role, LessonEvent... events) {
-    return WriterLog.of(new WriterLog.Header(lesson, writer, role), Arrays.asList(events));
+    return new WriterLog(
+        new WriterLog.Header(lesson, writer, role), Arrays.asList(events), null, 0);
   }
 }

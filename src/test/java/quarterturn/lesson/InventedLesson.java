@@ -168,7 +168,7 @@ public final class InventedLesson {
   }
 
   private static WriterLog log(String writer, WriterLog.Part part, List<LessonEvent> events) {
-    return WriterLog.of(new WriterLog.Header(ID, writer, part), events);
+    return new WriterLog(new WriterLog.Header(ID, writer, part), events, null, 0);
   }
 
   /** What a board sees of it, the red bench just heard of. */

@@ -39,9 +39,9 @@ abstract class RandomWriter {
 
   /** The writer was killed while it wrote a line, and comes back. */
   WriterFile killedMidLine() throws IOException {
-    byte[] line = WriterLog.line(1, new LessonEvent.Ticked(now()), "00000000").bytes();
+    byte[] line = WriterLog.FORMAT.event(1, new LessonEvent.Ticked(now()), "00000000").bytes();
     byte[] part = Arrays.copyOf(line, random.nextInt(line.length));
-    Files.write(folder.resolve(writer + WriterFile.ENDING), part, StandardOpenOption.APPEND);
+    Files.write(folder.resolve(writer + ".jsonl"), part, StandardOpenOption.APPEND);
     return WriterFile.open(folder, writer);
   }
 }

@@ -56,17 +56,17 @@ class WriterLogTest {
 
   private static byte[] file(List<LessonEvent> events) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    SummedLines.Line line = WriterLog.line(HEADER);
+    SummedLines.Line line = WriterLog.FORMAT.header(HEADER);
     out.writeBytes(line.bytes());
     for (int n = 1; n <= events.size(); n++) {
-      line = WriterLog.line(n, events.get(n - 1), line.sum());
+      line = WriterLog.FORMAT.event(n, events.get(n - 1), line.sum());
       out.writeBytes(line.bytes());
     }
     return out.toByteArray();
   }
 
   private static WriterLog read(byte[] bytes) {
-    return WriterLog.scan(bytes, BENCH + ".jsonl").log();
+    return WriterLog.FORMAT.scan(bytes, BENCH + ".jsonl").log();
   }
 
   private static Stream<Class<?>> kinds(Class<?> of) {
@@ -78,7 +78,7 @@ class WriterLogTest {
   void everyKindOfEventComesBackAsItWas() {
     assertThat(EVERY_KIND.stream().map(Object::getClass).collect(Collectors.toSet()))
         .containsExactlyElementsIn(kinds(LessonEvent.class).collect(Collectors.toSet()));
-    assertThat(read(file(EVERY_KIND))).isEqualTo(WriterLog.of(HEADER, EVERY_KIND));
+    assertThat(read(file(EVERY_KIND))).isEqualTo(new WriterLog(HEADER, EVERY_KIND, null, 0));
   }
 
   @Test
@@ -112,7 +112,7 @@ class WriterLogTest {
 
   @Test
   void aCopyUnderAnotherNameIsLeftOut() {
-    WriterLog log = WriterLog.scan(file(EVERY_KIND), BENCH + " (copy).jsonl").log();
+    WriterLog log = WriterLog.FORMAT.scan(file(EVERY_KIND), BENCH + " (copy).jsonl").log();
     assertThat(log.header()).isNull();
     assertThat(log.notice()).contains("a copy of bench-a's file");
   }

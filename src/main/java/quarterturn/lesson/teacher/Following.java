@@ -12,8 +12,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.LessonFolder;
-import quarterturn.lesson.WriterFile;
 import quarterturn.lesson.WriterLog;
+import quarterturn.session.journal.LogFormat;
 import quarterturn.unit.Printable;
 
 /**
@@ -85,7 +85,7 @@ final class Following {
   }
 
   private static List<String> missed(String writer, WriterLog before, @Nullable WriterLog now) {
-    String name = Printable.of(writer + WriterFile.ENDING);
+    String name = Printable.of(writer + LogFormat.ENDING);
     if (now == null) {
       return List.of(name + " is not there right now; what was seen of it stands here.");
     }

@@ -1,8 +1,6 @@
 package quarterturn.session.journal;
 
 import com.fasterxml.jackson.core.type.TypeReference;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
 import java.util.TreeMap;
@@ -16,28 +14,11 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 
-/** An event as one JSON object: {@code at} and {@code event} first, then its own fields. */
-public final class EventJson {
-  private static final KindsJson<Event> EVENTS = events();
+/** Events as JSON objects: {@code at} and {@code event} first, then their own fields. */
+final class EventJson {
+  static final KindsJson<Event> EVENTS = events();
 
   private EventJson() {}
-
-  /** The event as a JSON object. */
-  public static ObjectNode write(Event event) {
-    ObjectNode out = JsonNodeFactory.instance.objectNode().put("at", event.at().toString());
-    EVENTS.write(out, event);
-    return out;
-  }
-
-  /**
-   * The event that a JSON object stands for.
-   *
-   * @throws NotAnEventException naming the event or field that is unknown, missing or of the wrong
-   *     kind
-   */
-  public static Event read(JsonNode node) throws NotAnEventException {
-    return EVENTS.read(node);
-  }
 
   private static KindsJson<Event> events() {
     Shapes shapes =

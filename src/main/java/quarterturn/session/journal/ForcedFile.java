@@ -33,74 +33,57 @@ public final class ForcedFile implements Closeable {
     this.end = end;
   }
 
-  /** Says how much of a file stands. */
-  public interface Standing {
-    /**
-     * How many bytes are kept; what follows was cut short.
-     *
-     * @throws IOException where nothing may be appended
-     */
-    long of(byte[] bytes) throws IOException;
-  }
-
   /**
    * Makes a new file; what it begins with is on disk when this returns.
    *
    * @throws java.nio.file.FileAlreadyExistsException when there is such a file
    */
-  public static ForcedFile create(Path file, byte[] first) throws IOException {
-    JournalLock lock = JournalLock.take(file);
+  static ForcedFile create(Path file, byte[] first) throws IOException {
+    ForcedFile made =
+        locked(
+            file, StandardOpenOption.CREATE_NEW, StandardOpenOption.READ, StandardOpenOption.WRITE);
     try {
-      FileChannel channel =
-          FileChannel.open(
-              file,
-              StandardOpenOption.CREATE_NEW,
-              StandardOpenOption.READ,
-              StandardOpenOption.WRITE);
-      try {
-        ForcedFile made = new ForcedFile(file, channel, lock, 0);
-        made.append(first);
-        Folders.force(file.toAbsolutePath().getParent());
-        return made;
-      } catch (IOException | RuntimeException e) {
-        channel.close();
-        Files.deleteIfExists(file);
-        throw e;
-      }
+      made.append(first);
+      Folders.force(file.toAbsolutePath().getParent());
+      return made;
     } catch (IOException | RuntimeException e) {
-      lock.close();
+      try (made) {
+        made.channel.close();
+        Files.deleteIfExists(file);
+      }
       throw e;
     }
   }
 
   /**
-   * Opens a file to append to it. What was cut short at its end is removed first.
+   * Opens a file to append to it, once it is said how much of it stands.
    *
    * @throws Journal.InUse when another process has it open
    */
-  public static ForcedFile open(Path file, Standing standing) throws IOException {
+  static ForcedFile open(Path file) throws IOException {
+    return locked(file, StandardOpenOption.READ, StandardOpenOption.WRITE);
+  }
+
+  private static ForcedFile locked(Path file, StandardOpenOption... options) throws IOException {
     JournalLock lock = JournalLock.take(file);
     try {
-      FileChannel channel =
-          FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE);
-      try {
-        ForcedFile opened = new ForcedFile(file, channel, lock, standing.of(bytes(file)));
-        if (channel.size() > opened.end) {
-          opened.cutBack();
-        }
-        return opened;
-      } catch (IOException | RuntimeException e) {
-        channel.close();
-        throw e;
-      }
+      return new ForcedFile(file, FileChannel.open(file, options), lock, 0);
     } catch (IOException | RuntimeException e) {
       lock.close();
       throw e;
     }
   }
 
+  /** Keeps so much of the file; what follows was cut short, and is removed. */
+  void keep(long bytes) throws IOException {
+    end = bytes;
+    if (channel.size() > end) {
+      cutBack();
+    }
+  }
+
   /** All of a file; needs no lock. */
-  public static byte[] bytes(Path file) throws IOException {
+  static byte[] bytes(Path file) throws IOException {
     if (Files.size(file) > MOST_BYTES) {
       throw new IOException(name(file) + " is far too large to be one of ours, and was not read");
     }
@@ -115,7 +98,7 @@ public final class ForcedFile implements Closeable {
    * Appends, all or nothing: it is on disk when this returns, and the file is as it was when it
    * throws.
    */
-  public void append(byte[] bytes) throws IOException {
+  void append(byte[] bytes) throws IOException {
     if (torn) {
       cutBack();
     }

@@ -7,11 +7,14 @@ import java.util.Objects;
 import quarterturn.unit.Printable;
 
 /**
- * Values of several kinds as JSON objects: one field names the kind, and the kind's own follow.
+ * Values of several kinds as JSON objects: when it was, where they say so; a field that names the
+ * kind; and the kind's own.
  *
  * @param <T> what they are kinds of
  */
 public final class KindsJson<T> implements ObjectJson<T> {
+  private static final String AT = "at";
+
   private final String field;
   private final Shapes shapes;
   private final Map<String, ObjectJson<T>> byName = new HashMap<>();
@@ -39,19 +42,17 @@ public final class KindsJson<T> implements ObjectJson<T> {
     return this;
   }
 
-  private String nameOf(T value) {
+  @Override
+  public void write(ObjectNode out, T value) {
     String name = nameOf.get(value.getClass());
     if (name == null) {
       throw new IllegalStateException("no name for " + value.getClass());
     }
-    return name;
-  }
-
-  @Override
-  public void write(ObjectNode out, T value) {
-    String name = nameOf(value);
-    out.put(field, name);
-    Objects.requireNonNull(byName.get(name)).write(out, value);
+    ObjectNode fields = Objects.requireNonNull(byName.get(name)).write(value);
+    if (fields.has(AT)) {
+      out.set(AT, fields.get(AT));
+    }
+    out.put(field, name).setAll(fields);
   }
 
   @Override

@@ -26,6 +26,7 @@ import quarterturn.session.PastTurns;
 import quarterturn.session.journal.Folders;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.journal.JournalLock;
+import quarterturn.session.journal.LogFormat;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
@@ -36,7 +37,6 @@ import quarterturn.unit.Printable;
  * be), so none leads out of the folder. Nothing is made on disk before something is written.
  */
 public final class Store {
-  private static final String SESSION = ".jsonl";
   private static final String INSTRUMENT = ".yaml";
   private static final int DRAWS = 100;
 
@@ -146,8 +146,8 @@ public final class Store {
   /** Every session, the newest first; a file that can't be read has a notice and stands last. */
   public List<Glance> sessions() throws IOException {
     List<Glance> out = new ArrayList<>();
-    for (Path file : files("sessions", SESSION)) {
-      String name = Printable.of(stem(file, SESSION));
+    for (Path file : files("sessions", LogFormat.ENDING)) {
+      String name = Printable.of(stem(file, LogFormat.ENDING));
       try {
         out.add(Glances.of(name, Journal.read(file)));
       } catch (IOException e) {
@@ -201,7 +201,7 @@ public final class Store {
   }
 
   private Path sessionFile(String session) {
-    return folder.resolve("sessions").resolve(Names.check("a session", session) + SESSION);
+    return folder.resolve("sessions").resolve(Names.check("a session", session) + LogFormat.ENDING);
   }
 
   /** Every instrument. */
@@ -333,8 +333,9 @@ public final class Store {
   private List<List<Event>> eventsOf(String instrument, String without) throws IOException {
     String name = Names.check("an instrument", instrument);
     List<List<Event>> out = new ArrayList<>();
-    for (Path file : files("sessions", SESSION)) {
-      List<Event> events = stem(file, SESSION).equals(without) ? List.of() : eventsOf(file);
+    for (Path file : files("sessions", LogFormat.ENDING)) {
+      List<Event> events =
+          stem(file, LogFormat.ENDING).equals(without) ? List.of() : eventsOf(file);
       if (events.stream()
           .anyMatch(e -> e instanceof Event.Started s && name.equals(s.instrument()))) {
         out.add(events);

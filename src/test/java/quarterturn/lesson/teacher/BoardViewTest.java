@@ -44,7 +44,7 @@ class BoardViewTest {
       BenchLesson lesson = BenchLesson.of(writer, Level.WORKED, events);
       LessonEvent answer = Acceptance.next(lesson, orders, T);
       if (answer == null) {
-        return WriterLog.of(bench.header(), events);
+        return new WriterLog(bench.header(), events, null, 0);
       }
       events.add(answer);
     }

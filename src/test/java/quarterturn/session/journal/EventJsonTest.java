@@ -37,14 +37,14 @@ class EventJsonTest {
   @Test
   void everyKindComesBackAsItWas() throws Exception {
     for (Event event : Samples.everyKind()) {
-      String text = JSON.writeValueAsString(EventJson.write(event));
-      assertThat(EventJson.read(JSON.readTree(text))).isEqualTo(event);
+      String text = JSON.writeValueAsString(EventJson.EVENTS.write(event));
+      assertThat(EventJson.EVENTS.read(JSON.readTree(text))).isEqualTo(event);
     }
   }
 
   @Test
   void theTextIsPlainToRead() {
-    assertThat(EventJson.write(Samples.relief(4, Which.LOWEST, 0.3, 0.35)).toString())
+    assertThat(EventJson.EVENTS.write(Samples.relief(4, Which.LOWEST, 0.3, 0.35)).toString())
         .isEqualTo(
             """
             {"at":"2027-03-01T09:04:00Z","event":"read","step":"measure-relief",\
@@ -52,9 +52,9 @@ class EventJsonTest {
             "read-at":8,"gauge-step":0.05,"mm":[0.3,0.35]}\
             """);
     Event touches = Samples.everyKind().get(7);
-    assertThat(EventJson.write(touches).get("mm").toString()).isEqualTo("[null,0.0]");
+    assertThat(EventJson.EVENTS.write(touches).get("mm").toString()).isEqualTo("[null,0.0]");
     Event over = Samples.everyKind().get(8);
-    assertThat(EventJson.write(over).get("mm").toString()).isEqualTo("[1.0,null]");
+    assertThat(EventJson.EVENTS.write(over).get("mm").toString()).isEqualTo("[1.0,null]");
   }
 
   @Test
@@ -71,7 +71,7 @@ class EventJsonTest {
             "value",
             "elsewhere");
     for (Event event : Samples.everyKind()) {
-      ObjectNode whole = EventJson.write(event);
+      ObjectNode whole = EventJson.EVENTS.write(event);
       for (String field : (Iterable<String>) whole::fieldNames) {
         boolean recalledFeel = event instanceof Event.Recalled && field.equals("feel");
         if (optional.contains(field) || field.equals("reason") || recalledFeel) {
@@ -79,7 +79,7 @@ class EventJsonTest {
         }
         JsonNode without = whole.deepCopy().without(field);
         NotAnEventException e =
-            assertThrows(NotAnEventException.class, () -> EventJson.read(without));
+            assertThrows(NotAnEventException.class, () -> EventJson.EVENTS.read(without));
         assertThat(e).hasMessageThat().contains("\"" + field + "\" is missing");
       }
     }
@@ -102,7 +102,8 @@ class EventJsonTest {
       })
   void whatIsNoEventIsNamed(String json, String wanted) throws JsonProcessingException {
     JsonNode node = JSON.readTree(json.replace('\'', '"'));
-    NotAnEventException e = assertThrows(NotAnEventException.class, () -> EventJson.read(node));
+    NotAnEventException e =
+        assertThrows(NotAnEventException.class, () -> EventJson.EVENTS.read(node));
     assertThat(e).hasMessageThat().contains(wanted);
   }
 
@@ -111,9 +112,9 @@ class EventJsonTest {
       delimiter = '|',
       value = {"[0.4,0.3]", "[null,null]", "[0.3]", "0.3", "[0.3,\"wide\"]"})
   void aBracketThatCanNotBeIsRefused(String mm) throws JsonProcessingException {
-    ObjectNode node = EventJson.write(Samples.relief(4, Which.LOWEST, 0.3, 0.35));
+    ObjectNode node = EventJson.EVENTS.write(Samples.relief(4, Which.LOWEST, 0.3, 0.35));
     node.set("mm", JSON.readTree(mm));
-    assertThrows(NotAnEventException.class, () -> EventJson.read(node));
+    assertThrows(NotAnEventException.class, () -> EventJson.EVENTS.read(node));
   }
 
   @Test
@@ -130,6 +131,6 @@ class EventJsonTest {
             1,
             null,
             Double.POSITIVE_INFINITY);
-    assertThrows(IllegalArgumentException.class, () -> EventJson.write(odd));
+    assertThrows(IllegalArgumentException.class, () -> EventJson.EVENTS.write(odd));
   }
 }

@@ -27,10 +27,10 @@ class JournalDamageTest {
   /** The lines of a sound journal, each with its newline. */
   private static List<String> lines() {
     List<String> out = new ArrayList<>();
-    SummedLines.Line line = JournalText.header(Samples.HEADER);
+    SummedLines.Line line = Journal.FORMAT.header(Samples.HEADER);
     out.add(line.text());
     for (int n = 1; n <= EVENTS.size(); n++) {
-      line = JournalText.event(n, EVENTS.get(n - 1), line.sum());
+      line = Journal.FORMAT.event(n, EVENTS.get(n - 1), line.sum());
       out.add(line.text());
     }
     return out;
@@ -41,7 +41,7 @@ class JournalDamageTest {
   }
 
   private static Journal.Contents read(byte[] bytes) {
-    return JournalText.scan(bytes, "demo.jsonl").contents();
+    return Journal.FORMAT.scan(bytes, "demo.jsonl").log();
   }
 
   private static Journal.Contents read(List<String> lines) {
@@ -87,7 +87,7 @@ class JournalDamageTest {
       List<Event> wanted = new ArrayList<>(EVENTS.subList(0, newlines(cut) - 1));
       try (Journal journal = Journal.open(file)) {
         assertThat(journal.found().events()).isEqualTo(wanted);
-        journal.append(more);
+        journal.append(List.of(more));
       }
       wanted.add(more);
       assertThat(Journal.read(file))
@@ -169,7 +169,7 @@ class JournalDamageTest {
   @Test
   void aLineFromAnotherSessionIsNamed() {
     List<String> lines = lines();
-    SummedLines.Line foreign = JournalText.event(3, EVENTS.get(20), "0badcafe");
+    SummedLines.Line foreign = Journal.FORMAT.event(3, EVENTS.get(20), "0badcafe");
     lines.set(3, foreign.text());
     Journal.Contents contents = read(lines);
     assertThat(contents.damagedAtLine()).isEqualTo(4);

@@ -28,7 +28,7 @@ class JournalTest {
   void whatIsAppendedIsReadBack() throws IOException {
     List<Event> events = Samples.everyKind();
     try (Journal journal = Journal.create(file(), Samples.HEADER)) {
-      journal.append(events.get(0));
+      journal.append(events.subList(0, 1));
       journal.append(events.subList(1, 5));
       assertThat(Journal.read(file()).events()).isEqualTo(events.subList(0, 5));
     }
@@ -138,7 +138,7 @@ class JournalTest {
     try (Journal journal = Journal.create(file(), Samples.HEADER)) {
       Files.writeString(file(), "foreign\n", StandardOpenOption.APPEND);
       IOException e =
-          assertThrows(IOException.class, () -> journal.append(Samples.everyKind().get(0)));
+          assertThrows(IOException.class, () -> journal.append(Samples.everyKind().subList(0, 1)));
       assertThat(e).hasMessageThat().contains("changed by another program");
     }
     assertThat(Files.readString(file())).endsWith("foreign\n");
@@ -150,12 +150,12 @@ class JournalTest {
     Event first = Samples.everyKind().get(0);
     Event second = Samples.everyKind().get(2);
     Journal.create(file(), Samples.HEADER).close();
-    int line = JournalText.event(1, first, "00000000").bytes().length;
+    int line = Journal.FORMAT.event(1, first, "00000000").bytes().length;
     for (int room = 0; room < line; room += 7) {
       byte[] before = Files.readAllBytes(file());
       try (Journal journal = onDisk(room, false)) {
         FullDisk disk = disk(journal);
-        IOException e = assertThrows(IOException.class, () -> journal.append(first));
+        IOException e = assertThrows(IOException.class, () -> journal.append(List.of(first)));
         assertThat(e).hasMessageThat().contains("nothing was recorded");
         assertThat(Files.readAllBytes(file())).isEqualTo(before);
         disk.room = Integer.MAX_VALUE;
@@ -173,11 +173,11 @@ class JournalTest {
     Journal.create(file(), Samples.HEADER).close();
     try (Journal journal = onDisk(20, true)) {
       FullDisk disk = disk(journal);
-      assertThrows(IOException.class, () -> journal.append(event));
+      assertThrows(IOException.class, () -> journal.append(List.of(event)));
       assertThat(Journal.read(file()).notice()).contains("cut short");
       disk.room = Integer.MAX_VALUE;
       disk.stuck = false;
-      journal.append(event);
+      journal.append(List.of(event));
     }
     assertThat(Journal.read(file()).events()).containsExactly(event);
     assertThat(Journal.read(file()).notice()).isNull();
@@ -189,7 +189,8 @@ class JournalTest {
     FileChannel channel =
         FileChannel.open(file(), StandardOpenOption.READ, StandardOpenOption.WRITE);
     FullDisk disk = new FullDisk(channel, room, stuck);
-    JournalText.Scan scan = JournalText.scan(Files.readAllBytes(file()), "demo.jsonl");
+    LogFormat.Scan<Journal.Contents> scan =
+        Journal.FORMAT.scan(Files.readAllBytes(file()), "demo.jsonl");
     Journal journal =
         new Journal(
             new ForcedFile(file(), disk, JournalLock.take(file()), scan.wholeBytes()), scan);

@@ -152,11 +152,12 @@ class StoreTest {
     assertThat(only().relief()).isEqualTo(Samples.at(1));
     try (Journal journal = store.open(name)) {
       journal.append(
-          new Event.Recalled(Samples.at(6), "turn", Turn.SIXTEENTH.opposite(), false, null));
-      journal.append(Samples.relief(7, Which.HIGHEST, 0.4, 0.45));
+          List.of(
+              new Event.Recalled(Samples.at(6), "turn", Turn.SIXTEENTH.opposite(), false, null)));
+      journal.append(List.of(Samples.relief(7, Which.HIGHEST, 0.4, 0.45)));
       assertThat(only().turned()).isEqualTo(Samples.at(6));
       assertThat(only().relief()).isEqualTo(Samples.at(7));
-      journal.append(new Event.Corrected(Samples.at(8), "measure-relief"));
+      journal.append(List.of(new Event.Corrected(Samples.at(8), "measure-relief")));
       assertThat(only().relief()).isEqualTo(Samples.at(1));
     }
   }
@@ -186,15 +187,15 @@ class StoreTest {
     String name = session(Samples.started(0, "b"), new Event.Told(Samples.at(1), "tune"), began);
     assertThat(only().waitingUntil()).isEqualTo(Samples.at(17));
     try (Journal journal = store.open(name)) {
-      journal.append(waited);
+      journal.append(List.of(waited));
       assertThat(only().waitingUntil()).isNull();
-      journal.append(new Event.Corrected(Samples.at(18), "settle"));
+      journal.append(List.of(new Event.Corrected(Samples.at(18), "settle")));
       assertThat(only().waitingUntil()).isEqualTo(Samples.at(17));
-      journal.append(new Event.Corrected(Samples.at(18), "tune"));
+      journal.append(List.of(new Event.Corrected(Samples.at(18), "tune")));
       assertThat(only().waitingUntil()).isNull();
-      journal.append(began);
+      journal.append(List.of(began));
       Event.Ended ended = new Event.Ended(Samples.at(20), "stop", true, "no-answer", "Stopped.");
-      journal.append(ended);
+      journal.append(List.of(ended));
       assertThat(only().waitingUntil()).isNull();
       assertThat(only().ended()).isEqualTo(ended);
     }

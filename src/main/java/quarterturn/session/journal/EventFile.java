@@ -1,0 +1,59 @@
+package quarterturn.session.journal;
+
+import java.io.ByteArrayOutputStream;
+import java.io.Closeable;
+import java.io.IOException;
+import java.util.List;
+
+/**
+ * A file of events on disk, open for appending. Nothing in it is ever changed.
+ *
+ * <p>While it is open no other process can open it ({@link Journal.InUse}). Reading needs no lock.
+ *
+ * @param <E> the events
+ * @param <L> what a file says
+ */
+public abstract class EventFile<E, L extends EventLog<E>> implements Closeable {
+  private final LogFormat<?, E, L> format;
+  private final ForcedFile file;
+  private final L found;
+  private int events;
+  private String sum;
+
+  protected EventFile(LogFormat<?, E, L> format, ForcedFile file, LogFormat.Scan<L> scan) {
+    this.format = format;
+    this.file = file;
+    this.found = scan.log();
+    this.events = found.events().size();
+    this.sum = scan.sum();
+  }
+
+  /** What stood in the file when it was opened. */
+  public L found() {
+    return found;
+  }
+
+  /**
+   * Appends events, all or none: they are on disk when this returns, and the file is as it was when
+   * it throws.
+   */
+  public void append(List<E> more) throws IOException {
+    ByteArrayOutputStream text = new ByteArrayOutputStream();
+    String last = sum;
+    int n = events;
+    for (E event : more) {
+      n++;
+      SummedLines.Line line = format.event(n, event, last);
+      text.writeBytes(line.bytes());
+      last = line.sum();
+    }
+    file.append(text.toByteArray());
+    sum = last;
+    events = n;
+  }
+
+  @Override
+  public void close() throws IOException {
+    file.close();
+  }
+}

@@ -1,0 +1,171 @@
+package quarterturn.session.journal;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How events stand in a file: a header, then one event a line, as {@link SummedLines}.
+ *
+ * @param <H> what the header names
+ * @param <E> the events
+ * @param <L> what a file says
+ * @param of what a file of it holds, as in "a session"
+ * @param anew what a file without a whole first line lacks, and how to begin anew
+ * @param goOn what to do where a file is damaged, in whole sentences
+ * @param writer whose name the file must bear, by its header; null where any will do
+ */
+public record LogFormat<H, E, L extends EventLog<E>>(
+    String of,
+    String anew,
+    String goOn,
+    ObjectJson<H> headers,
+    ObjectJson<E> events,
+    Function<H, @Nullable String> writer,
+    Made<H, E, L> made) {
+  public static final String ENDING = ".jsonl";
+
+  /** Makes what a file says; the header is null where the first line can't be used. */
+  public interface Made<H, E, L> {
+    L of(@Nullable H header, List<E> events, @Nullable String notice, int damagedAtLine);
+  }
+
+  /**
+   * What a file's bytes say.
+   *
+   * @param wholeBytes length of the lines that stand, so where the next one goes
+   * @param sum of the last line that stands
+   */
+  public record Scan<L>(L log, long wholeBytes, String sum) {}
+
+  /** The first line of a file. */
+  public SummedLines.Line header(H header) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode().put("quarterturn", SummedLines.FORMAT);
+    headers.write(node, header);
+    return SummedLines.line(node, "");
+  }
+
+  /**
+   * The line of an event.
+   *
+   * @param n its number, counted from one
+   * @param before the sum of the line before it
+   */
+  public SummedLines.Line event(int n, E event, String before) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode().put("n", n);
+    events.write(node, event);
+    return SummedLines.line(node, before);
+  }
+
+  /**
+   * Makes a new file; its header is on disk when this returns.
+   *
+   * @throws java.nio.file.FileAlreadyExistsException when there is such a file
+   */
+  public <F> F create(Path file, H header, BiFunction<ForcedFile, Scan<L>, F> opened)
+      throws IOException {
+    SummedLines.Line line = header(header);
+    L empty = made.of(header, List.of(), null, 0);
+    return opened.apply(
+        ForcedFile.create(file, line.bytes()), new Scan<>(empty, line.bytes().length, line.sum()));
+  }
+
+  /**
+   * Opens a file to append to it. A last line that was cut short is removed from it first; what was
+   * found says so.
+   *
+   * @throws Journal.InUse when it is open elsewhere
+   * @throws IOException when it is damaged, saying where and what to do
+   */
+  public <F> F open(Path file, BiFunction<ForcedFile, Scan<L>, F> opened) throws IOException {
+    ForcedFile forced = ForcedFile.open(file);
+    try {
+      Scan<L> scan = scan(ForcedFile.bytes(file), ForcedFile.name(file));
+      if (scan.log().damaged()) {
+        throw new IOException(scan.log().notice() + " " + goOn);
+      }
+      forced.keep(scan.wholeBytes());
+      return opened.apply(forced, scan);
+    } catch (IOException | RuntimeException e) {
+      forced.close();
+      throw e;
+    }
+  }
+
+  /** Reads a file; needs no lock, and damage is told in what it says. */
+  public L read(Path file) throws IOException {
+    return scan(ForcedFile.bytes(file), ForcedFile.name(file)).log();
+  }
+
+  /**
+   * Reads a whole file.
+   *
+   * @param name the file's name, for the notices
+   */
+  public Scan<L> scan(byte[] file, String name) {
+    H header = null;
+    List<E> found = new ArrayList<>();
+    String sum = "";
+    int start = 0;
+    for (int line = 1; ; line++) {
+      int end = SummedLines.newline(file, start);
+      if (end < 0) {
+        boolean sound = start == file.length && line > 1;
+        String notice = sound ? null : torn(name, line);
+        L log = made.of(header, List.copyOf(found), notice, line == 1 ? 1 : 0);
+        return new Scan<>(log, start, sum);
+      }
+      byte[] bytes = Arrays.copyOfRange(file, start, end);
+      try {
+        if (line == 1) {
+          header = header(bytes, name);
+        } else {
+          found.add(events.read(SummedLines.numbered(bytes, line - 1, sum)));
+        }
+      } catch (NotAnEventException e) {
+        String notice = damaged(name, line, String.valueOf(e.getMessage()));
+        return new Scan<>(made.of(header, List.copyOf(found), notice, line), start, sum);
+      }
+      sum = SummedLines.statedSum(bytes);
+      start = end + 1;
+    }
+  }
+
+  private H header(byte[] line, String name) throws NotAnEventException {
+    H header = headers.read(SummedLines.header(line, of));
+    String named = writer.apply(header);
+    if (named != null && !name.equals(named + ENDING)) {
+      throw new NotAnEventException("it is a copy of " + named + "'s file under another name");
+    }
+    return header;
+  }
+
+  private String torn(String name, int line) {
+    if (line == 1) {
+      return name + " has no whole first line, so there is no " + anew;
+    }
+    return "the last line of "
+        + name
+        + " was cut short, as when the machine stops while writing; it is left out, and what stands"
+        + " before it is kept";
+  }
+
+  private static String damaged(String name, int line, String what) {
+    return "line %d of %s: %s. %s"
+        .formatted(
+            line,
+            name,
+            what,
+            line == 1
+                ? "Nothing in it can be used."
+                : "The %d events before it are kept and can be read; nothing can be added."
+                    .formatted(line - 2));
+  }
+}
