@@ -37,14 +37,6 @@ public record BenchLesson(
     boolean over,
     int events,
     @Nullable Instant last) {
-  public BenchLesson {
-    students = List.copyOf(students);
-    levels = Map.copyOf(levels);
-    rounds = List.copyOf(rounds);
-    keeps = List.copyOf(keeps);
-    taken = Set.copyOf(taken);
-  }
-
   /** Before anything has happened. */
   public static BenchLesson empty(String bench, Level begin) {
     return new BenchLesson(

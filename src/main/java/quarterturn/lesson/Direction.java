@@ -1,24 +1,19 @@
 package quarterturn.lesson;
 
-/** Which way something is expected to go: less, the same or more. */
-public enum Direction {
-  LESS("less", "smaller", "loosen"),
-  SAME("same", "the same", "no turn"),
-  MORE("more", "larger", "tighten");
+import quarterturn.unit.Worded;
 
-  private final String word;
+/** Which way something is expected to go: less, the same or more. */
+public enum Direction implements Worded {
+  LESS("smaller", "loosen"),
+  SAME("the same", "no turn"),
+  MORE("larger", "tighten");
+
   private final String ofReading;
   private final String ofTurn;
 
-  Direction(String word, String ofReading, String ofTurn) {
-    this.word = word;
+  Direction(String ofReading, String ofTurn) {
     this.ofReading = ofReading;
     this.ofTurn = ofTurn;
-  }
-
-  /** As the journal has it. */
-  public String word() {
-    return word;
   }
 
   /** For people, of what is predicted. */

@@ -1,6 +1,5 @@
 package quarterturn.lesson;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -73,7 +72,7 @@ public final class LessonFold {
                 e -> keep(n, Keep.Kind.STOP, e, shown(e.reason()), Value.NONE, spot),
                 this::nothing,
                 accepted -> () -> accepted(accepted),
-                declined -> () -> tookUp(declined.ref()),
+                declined -> () -> taken = Lists.with(taken, declined.ref()),
                 this::nothing))
         .run();
   }
@@ -118,14 +117,8 @@ public final class LessonFold {
     return reason == null ? "" : reason;
   }
 
-  private void tookUp(Ref ref) {
-    Set<Ref> more = new HashSet<>(taken);
-    more.add(ref);
-    taken = more;
-  }
-
   private void accepted(LessonEvent.Accepted e) {
-    tookUp(e.ref());
+    taken = Lists.with(taken, e.ref());
     Order order = e.order();
     if (order instanceof Order.Release release) {
       keeps = keeps.stream().map(k -> k.released(release.keeps(), e.ref())).toList();

@@ -27,12 +27,7 @@ public final class LessonFolder {
    * @param logs of every writer of every lesson in it, by the writer's id
    * @param notices what is wrong with files, for people
    */
-  public record Contents(List<WriterLog> logs, List<String> notices) {
-    public Contents {
-      logs = List.copyOf(logs);
-      notices = List.copyOf(notices);
-    }
-  }
+  public record Contents(List<WriterLog> logs, List<String> notices) {}
 
   /** Reads every writer's file; needs no lock, and a file that can't be read is told of. */
   public static Contents read(Path folder) throws IOException {

@@ -2,20 +2,19 @@ package quarterturn.lesson;
 
 import java.util.Arrays;
 import quarterturn.unit.NotUnderstoodException;
+import quarterturn.unit.Worded;
 
 /** How much of a worked example a student is shown. Hazards are shown at every level. */
-public enum Level {
-  WORKED("worked", "full worked example", 0),
-  LAST_MISSING("last-missing", "the last step is left to the student", 1),
-  TWO_MISSING("two-missing", "the last two steps are left to the student", 2),
-  OWN("own", "the student's own", Integer.MAX_VALUE);
+public enum Level implements Worded {
+  WORKED("full worked example", 0),
+  LAST_MISSING("the last step is left to the student", 1),
+  TWO_MISSING("the last two steps are left to the student", 2),
+  OWN("the student's own", Integer.MAX_VALUE);
 
-  private final String word;
   private final String words;
   private final int missing;
 
-  Level(String word, String words, int missing) {
-    this.word = word;
+  Level(String words, int missing) {
     this.words = words;
     this.missing = missing;
   }
@@ -27,16 +26,12 @@ public enum Level {
    */
   public static Level of(String typed) {
     return Arrays.stream(values())
-        .filter(level -> level.word.equalsIgnoreCase(typed))
+        .filter(level -> level.word().equalsIgnoreCase(typed))
         .findFirst()
         .orElseThrow(
             () ->
                 new NotUnderstoodException(
                     "choose a level: worked, last-missing, two-missing or own"));
-  }
-
-  public String word() {
-    return word;
   }
 
   /** For people. */

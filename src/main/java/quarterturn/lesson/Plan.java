@@ -32,13 +32,6 @@ public record Plan(
   /** How an instrument is written that is no simulated one. */
   static final String REAL = "real";
 
-  public Plan {
-    procedures = List.copyOf(procedures);
-    instruments = List.copyOf(instruments);
-    holds = List.copyOf(holds);
-    students = List.copyOf(students);
-  }
-
   /**
    * An instrument.
    *

@@ -30,12 +30,6 @@ public record Round(
     @Nullable Value result,
     @Nullable Instant resulted,
     List<String> reflected) {
-  public Round {
-    predictions = Map.copyOf(predictions);
-    blind = Map.copyOf(blind);
-    reflected = List.copyOf(reflected);
-  }
-
   static Round of(int n, LessonEvent.Opened opened) {
     return new Round(n, opened, Map.of(), null, Map.of(), null, null, null, List.of());
   }

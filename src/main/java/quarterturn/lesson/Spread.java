@@ -15,10 +15,6 @@ import quarterturn.unit.Bracket;
  * @param mean of the bounds; null where a reading has an open one
  */
 public record Spread(List<Bracket> readings, @Nullable Bracket extent, @Nullable Bracket mean) {
-  public Spread {
-    readings = List.copyOf(readings);
-  }
-
   /** The spread of a blind round; null before everybody present has read. */
   public static @Nullable Spread of(Round round, Collection<String> present) {
     return round.unveiled() == null || !round.toRead(present).isEmpty()

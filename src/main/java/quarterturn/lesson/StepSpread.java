@@ -30,12 +30,6 @@ public record StepSpread(
     Map<Direction, Integer> directions,
     List<Double> sizes,
     List<Bracket> readings) {
-  public StepSpread {
-    directions = Map.copyOf(directions);
-    sizes = List.copyOf(sizes);
-    readings = List.copyOf(readings);
-  }
-
   /** By step, in the order of their names. */
   public static List<StepSpread> of(List<BenchLesson> benches) {
     Map<String, SortedMap<Integer, List<Round>>> bySteps = new TreeMap<>();

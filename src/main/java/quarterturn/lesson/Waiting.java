@@ -15,10 +15,6 @@ import org.jspecify.annotations.Nullable;
  */
 public record Waiting(
     Kind kind, String what, List<String> who, @Nullable Instant since, Duration howLong) {
-  public Waiting {
-    who = List.copyOf(who);
-  }
-
   /** In the order a teacher sees to them. */
   public enum Kind {
     STOPPED,

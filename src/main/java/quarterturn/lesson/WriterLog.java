@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.session.journal.EventLog;
 import quarterturn.session.journal.LogFormat;
 import quarterturn.session.journal.Shapes;
+import quarterturn.unit.Worded;
 
 /**
  * What one writer's file says.
@@ -26,19 +27,9 @@ public record WriterLog(
           WriterLog::new);
 
   /** Who writes a file. */
-  public enum Part {
-    BENCH("bench"),
-    BOARD("board");
-
-    private final String word;
-
-    Part(String word) {
-      this.word = word;
-    }
-
-    public String word() {
-      return word;
-    }
+  public enum Part implements Worded {
+    BENCH,
+    BOARD
   }
 
   /**

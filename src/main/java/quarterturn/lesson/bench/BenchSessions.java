@@ -36,10 +36,6 @@ public interface BenchSessions {
       @Nullable PracticeBench practice,
       Closeable kept)
       implements Closeable {
-    public Run {
-      replaced = List.copyOf(replaced);
-    }
-
     Bench bench() {
       Bench bench = live == null ? practice : live;
       if (bench == null) {

@@ -35,22 +35,14 @@ public sealed interface Gate {
    *
    * @param missing who has not locked one
    */
-  record Predict(Round round, List<String> missing) implements Gate {
-    public Predict {
-      missing = List.copyOf(missing);
-    }
-  }
+  record Predict(Round round, List<String> missing) implements Gate {}
 
   /**
    * Each reads for themselves; what the others read is not to be shown.
    *
    * @param missing who has not read
    */
-  record ReadBlind(int round, List<String> missing) implements Gate {
-    public ReadBlind {
-      missing = List.copyOf(missing);
-    }
-  }
+  record ReadBlind(int round, List<String> missing) implements Gate {}
 
   /**
    * Prediction beside result; whether it was right is told when all have given their reasons.

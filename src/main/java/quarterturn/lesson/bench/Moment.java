@@ -21,8 +21,4 @@ public record Moment(
     @Nullable Value before,
     @Nullable Value answered,
     boolean again,
-    List<LessonQuestion> asks) {
-  public Moment {
-    asks = List.copyOf(asks);
-  }
-}
+    List<LessonQuestion> asks) {}

@@ -24,12 +24,6 @@ import quarterturn.lesson.WriterLog;
  */
 public record BenchRecord(
     BenchLesson bench, List<String> students, List<String> stages, List<Kept> kept) {
-  public BenchRecord {
-    students = List.copyOf(students);
-    stages = List.copyOf(stages);
-    kept = List.copyOf(kept);
-  }
-
   /**
    * Something that kept a bench.
    *

@@ -32,12 +32,6 @@ public record BoardView(List<Row> rows, List<StepSpread> spreads, List<Given> gi
   /** What stands for the answer of a bench that has taken an order. */
   public static final String TAKEN = "taken";
 
-  public BoardView {
-    rows = List.copyOf(rows);
-    spreads = List.copyOf(spreads);
-    given = List.copyOf(given);
-  }
-
   /**
    * A bench.
    *
@@ -45,22 +39,14 @@ public record BoardView(List<Row> rows, List<StepSpread> spreads, List<Given> gi
    * @param releases what the board may let go on, stops first; the value is to be read back
    */
   public record Row(
-      BenchLesson bench, Waiting waiting, @Nullable Instant heard, List<Keep> releases) {
-    public Row {
-      releases = List.copyOf(releases);
-    }
-  }
+      BenchLesson bench, Waiting waiting, @Nullable Instant heard, List<Keep> releases) {}
 
   /**
    * An order and what the benches said to it, in words.
    *
    * @param answers by the bench's id; a bench that has not answered yet has "not seen yet"
    */
-  public record Given(Ref ref, Order order, Map<String, String> answers) {
-    public Given {
-      answers = Map.copyOf(answers);
-    }
-  }
+  public record Given(Ref ref, Order order, Map<String, String> answers) {}
 
   /**
    * The view of one lesson.

@@ -37,13 +37,7 @@ final class Following {
    * @param grown when a file was seen to grow, by the follower's clock; no entry where it has not
    *     grown since the first look
    */
-  record Known(List<WriterLog> logs, Map<String, Instant> grown, List<String> notices) {
-    Known {
-      logs = List.copyOf(logs);
-      grown = Map.copyOf(grown);
-      notices = List.copyOf(notices);
-    }
-  }
+  record Known(List<WriterLog> logs, Map<String, Instant> grown, List<String> notices) {}
 
   /** Reads what can be read now. */
   Known look(Instant now) {
@@ -65,7 +59,7 @@ final class Following {
       notices.add(
           "The folder can't be read right now (" + Printable.of(why) + "); it is tried again.");
     }
-    return new Known(List.copyOf(known.values()), grown, notices);
+    return new Known(List.copyOf(known.values()), Map.copyOf(grown), notices);
   }
 
   /**

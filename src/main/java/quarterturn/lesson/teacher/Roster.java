@@ -62,10 +62,6 @@ public final class Roster {
       int readings,
       int turns,
       int saddles) {
-    public Share {
-      duties = List.copyOf(duties);
-    }
-
     private boolean has(String duty) {
       return duties.contains(duty) || duties.contains(ALL);
     }

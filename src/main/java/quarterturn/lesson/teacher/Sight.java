@@ -27,11 +27,6 @@ public record Sight(
     Map<String, Instant> grown,
     List<String> notices,
     String sheets) {
-  public Sight {
-    grown = Map.copyOf(grown);
-    notices = List.copyOf(notices);
-  }
-
   /** The row of a bench, or null. */
   public BoardView.@Nullable Row row(String bench) {
     return view.rows().stream()

@@ -33,14 +33,6 @@ public record StudentRecord(
     List<Stood> levels,
     List<LessonEvent.AskedAgain> again,
     List<String> returning) {
-  public StudentRecord {
-    benches = List.copyOf(benches);
-    tries = List.copyOf(tries);
-    levels = List.copyOf(levels);
-    again = List.copyOf(again);
-    returning = List.copyOf(returning);
-  }
-
   /**
    * A prediction and what came of it.
    *

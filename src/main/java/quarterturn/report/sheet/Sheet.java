@@ -49,19 +49,6 @@ public record Sheet(
           "A window holds for its own way of reading only; it is a starting point, and the player"
               + " and the state of the frets decide.");
 
-  public Sheet {
-    notes = List.copyOf(notes);
-    strings = List.copyOf(strings);
-    findings = List.copyOf(findings);
-    rows = List.copyOf(rows);
-    settings = List.copyOf(settings);
-    waits = List.copyOf(waits);
-    hazards = List.copyOf(hazards);
-    readings = List.copyOf(readings);
-    open = List.copyOf(open);
-    next = List.copyOf(next);
-  }
-
   /**
    * The sheet of a session.
    *
@@ -166,11 +153,7 @@ public record Sheet(
    * @param net where it stands from as found, plus is tighter
    * @param total all turning, either way added up
    */
-  public record Rod(List<Move> moves, Turn net, Turn total) {
-    public Rod {
-      moves = List.copyOf(moves);
-    }
-  }
+  public record Rod(List<Move> moves, Turn net, Turn total) {}
 
   /**
    * A time that was to pass.

@@ -5,10 +5,6 @@ import java.util.Map;
 
 /** A headed part of a sheet, in words but in no format yet. */
 public record SheetPart(String title, List<Block> blocks) {
-  public SheetPart {
-    blocks = List.copyOf(blocks);
-  }
-
   /** A part of points; without any it says so. */
   public static SheetPart points(String title, List<String> points) {
     return new SheetPart(title, List.of(new Points(points.isEmpty() ? List.of("None.") : points)));
@@ -29,17 +25,8 @@ public record SheetPart(String title, List<Block> blocks) {
   public record Facts(Map<String, String> facts) implements Block {}
 
   /** A table; every row has as many cells as the head. The first cell names its row. */
-  public record Grid(String caption, List<String> head, List<List<String>> rows) implements Block {
-    public Grid {
-      head = List.copyOf(head);
-      rows = List.copyOf(rows);
-    }
-  }
+  public record Grid(String caption, List<String> head, List<List<String>> rows) implements Block {}
 
   /** Sentences, one point each. */
-  public record Points(List<String> points) implements Block {
-    public Points {
-      points = List.copyOf(points);
-    }
-  }
+  public record Points(List<String> points) implements Block {}
 }

@@ -38,11 +38,6 @@ public record CarriedOn(
     List<Event.Before> before) {
   private static final String OUTCOME = "procedure-changed";
 
-  public CarriedOn {
-    elsewhere = List.copyOf(elsewhere);
-    before = List.copyOf(before);
-  }
-
   /**
    * What a session leaves.
    *

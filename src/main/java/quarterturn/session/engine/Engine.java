@@ -29,7 +29,6 @@ import quarterturn.session.RefusedException;
  */
 public final class Engine {
   private final Library library;
-  private final Guard guard;
   private final Walk walk;
   private final Fold fold;
   private final Prompter prompter;
@@ -38,10 +37,9 @@ public final class Engine {
 
   public Engine(Library library, Advisor advisor) {
     this.library = library;
-    this.guard = new Guard(library.limits(), advisor);
-    this.walk = new Walk(library, guard);
-    this.fold = new Fold(library, guard, walk);
-    this.prompter = new Prompter(library, guard, walk);
+    this.walk = new Walk(library, new Guard(library.limits(), advisor));
+    this.fold = new Fold(library, walk);
+    this.prompter = new Prompter(library, walk);
     this.examiner = new Examiner(walk);
     this.merging = new Merging(fold, walk, prompter, new ShortPath(walk));
   }

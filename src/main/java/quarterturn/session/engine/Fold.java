@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.Window;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Feel;
 import quarterturn.procedure.Library;
@@ -20,20 +19,17 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.Lists;
-import quarterturn.session.Prompt;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.unit.Turn;
 
 /** Takes one event into a state. Pure: the same events always add up to the same state. */
 final class Fold {
   private final Library library;
-  private final Guard guard;
   private final Walk walk;
   private final Return comeback;
 
-  Fold(Library library, Guard guard, Walk walk) {
+  Fold(Library library, Walk walk) {
     this.library = library;
-    this.guard = guard;
     this.walk = walk;
     this.comeback = new Return(library, walk);
   }
@@ -239,12 +235,10 @@ final class Fold {
 
   private State made(State state, Instant at, Turn turn, Feel feel, boolean sure) {
     Event.Offered open = state.pending().open();
-    Kind kind = walk.kind(state);
-    Window window = walk.window(state);
-    Prompt.Expected expected =
-        kind == null || window == null ? null : guard.expected(state, kind, window, turn);
     boolean moved = turn.turns() != 0;
-    TurnMade made = new TurnMade(at, turn, open == null ? turn : open.turn(), feel, sure, expected);
+    TurnMade made =
+        new TurnMade(
+            at, turn, open == null ? turn : open.turn(), feel, sure, walk.expected(state, turn));
     State now = state.with(state.history().turned(made)).with(state.pending().turnOver(0));
     now = changed(now, moved ? walk.step(now).changes() : null, at);
     return now.with(now.bench().turned(library.results(), moved));

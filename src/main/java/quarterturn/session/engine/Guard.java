@@ -12,6 +12,7 @@ import quarterturn.craft.rod.Known;
 import quarterturn.craft.rod.Range;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Limits;
+import quarterturn.procedure.Response;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Verdict;
 import quarterturn.procedure.bench.Freshness;
@@ -89,7 +90,7 @@ record Guard(Limits limits, Advisor advisor) {
     if (!state.pending().undoAsked() && state.history().wrongWay() >= limits.wrongWayMoves()) {
       return new Ruling.Stops("wrong-way", "The neck has moved the wrong way more than once.");
     }
-    if (state.history().unanswered() >= limits.movesWithoutAnswer()) {
+    if (state.history().times(Response.NO_ANSWER) >= limits.movesWithoutAnswer()) {
       return new Ruling.Stops("no-response", "The neck has not answered the rod.");
     }
     if (state.history().touching() >= limits.movesWhileTouching()) {

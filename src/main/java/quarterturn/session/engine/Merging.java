@@ -23,11 +23,7 @@ record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
    * @param state as it is once what was merged is done
    * @param confirms what goes on record before the answer, oldest first
    */
-  record Merged(State state, Prompt prompt, List<Event> confirms) {
-    Merged {
-      confirms = List.copyOf(confirms);
-    }
-  }
+  record Merged(State state, Prompt prompt, List<Event> confirms) {}
 
   /** A prompt that was merged. */
   private record Earlier(PromptText said, boolean stands) {}

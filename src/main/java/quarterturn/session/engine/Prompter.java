@@ -8,7 +8,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.Window;
 import quarterturn.craft.rod.Advice;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Hazard;
@@ -30,14 +29,12 @@ import quarterturn.unit.Turn;
 /** What comes next for a state: a prompt to show, or an event to record before one is shown. */
 final class Prompter {
   private final Library library;
-  private final Guard guard;
   private final Walk walk;
   private final ShortPath path;
   private final Pauses pauses;
 
-  Prompter(Library library, Guard guard, Walk walk) {
+  Prompter(Library library, Walk walk) {
     this.library = library;
-    this.guard = guard;
     this.walk = walk;
     this.path = new ShortPath(walk);
     this.pauses = new Pauses(walk);
@@ -158,7 +155,7 @@ final class Prompter {
       return show(wait(state, said, state.pending().waiting(), true));
     }
     if (step instanceof Step.TurnRod turn) {
-      ruling = rule(state, turn, now);
+      ruling = walk.rule(state, turn, now);
       if (ruling instanceof Guard.Ruling.Stops stops && state.pending().open() == null) {
         return record(new Event.Ended(now, step.id(), true, stops.outcome(), stops.why()));
       }
@@ -227,15 +224,6 @@ final class Prompter {
         .toList();
   }
 
-  private Guard.Ruling rule(State state, Step.TurnRod turn, Instant now) {
-    Kind kind = walk.kind(state);
-    Window window = walk.window(state);
-    if (kind == null || window == null) {
-      throw new IllegalStateException("a turn before the kind is known");
-    }
-    return guard.rule(state, turn, kind, window, now);
-  }
-
   private static Prompt wait(State state, PromptText said, Event.WaitBegan waiting, boolean rest) {
     boolean mayLift = state.started().role() == Role.TECHNICIAN;
     return new Prompt.Wait(said, waiting.at(), waiting.until(), rest, mayLift);
@@ -250,10 +238,6 @@ final class Prompter {
       return record(new Event.Ended(now, step.id(), true, "procedure-fault", why));
     }
     Turn turn = state.pending().open().turn();
-    Kind kind = walk.kind(state);
-    Window window = walk.window(state);
-    Prompt.Expected expected =
-        kind == null || window == null ? null : guard.expected(state, kind, window, turn);
     Advice advice = ruling instanceof Guard.Ruling.Turns turns ? turns.advice() : null;
     PromptText said = said(state, step, advice == null ? null : advice.why(), now);
     if (advice != null
@@ -267,7 +251,7 @@ final class Prompter {
             && step.amount() instanceof Step.Amount.Advised;
     Turn most = library.limits().perReading();
     Turn limit = step.limit().compareTo(most) < 0 ? step.limit() : most;
-    return show(new Prompt.TurnRod(said, turn, limit, expected, canUndo));
+    return show(new Prompt.TurnRod(said, turn, limit, walk.expected(state, turn), canUndo));
   }
 
   private Prompt measure(State state, Step.Measure measure, Instant now) {

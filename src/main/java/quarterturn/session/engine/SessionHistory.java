@@ -297,11 +297,6 @@ record SessionHistory(
         : Response.UNSEEN;
   }
 
-  /** How many turns in a row, up to the last, showed no answer under a readable gap. */
-  int unanswered() {
-    return trailing(Response.NO_ANSWER);
-  }
-
   /** How many turns moved the neck the wrong way, in all. */
   int wrongWay() {
     int count = 0;

@@ -23,7 +23,9 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Event;
 import quarterturn.session.OwnMake;
 import quarterturn.session.Place;
+import quarterturn.session.Prompt;
 import quarterturn.session.Stage;
+import quarterturn.unit.Turn;
 
 /** Moves a state through its procedure, on past the steps that ask nothing. */
 record Walk(Library library, Guard guard) {
@@ -203,6 +205,20 @@ record Walk(Library library, Guard guard) {
     return judge(state, at, null).holds(condition);
   }
 
+  /** What becomes of a turn that is to come, or null where the kind is not known. */
+  Guard.@Nullable Ruling rule(State state, Step.TurnRod turn, Instant at) {
+    Kind kind = kind(state);
+    Window window = window(state);
+    return kind == null || window == null ? null : guard.rule(state, turn, kind, window, at);
+  }
+
+  /** What relief to expect after a turn, or null where that can't be said. */
+  Prompt.@Nullable Expected expected(State state, Turn turn) {
+    Kind kind = kind(state);
+    Window window = window(state);
+    return kind == null || window == null ? null : guard.expected(state, kind, window, turn);
+  }
+
   private Optional<Decision.Reason> fault(State state) {
     Kind kind = kind(state);
     Window window = window(state);
@@ -296,13 +312,7 @@ record Walk(Library library, Guard guard) {
 
   /** To where a fresh reading is taken, if this turn needs one first. */
   Arrived toReading(State state, Step.TurnRod turn, Instant at) {
-    Kind kind = kind(state);
-    Window window = window(state);
-    boolean reads =
-        kind != null
-            && window != null
-            && guard.rule(state, turn, kind, window, at) instanceof Guard.Ruling.ReadFirst;
-    if (!reads) {
+    if (!(rule(state, turn, at) instanceof Guard.Ruling.ReadFirst)) {
       return new Arrived(state, false);
     }
     // Where the neck stands is not known any more, so whether to take a turn back is asked anew.

@@ -20,6 +20,7 @@ import quarterturn.procedure.read.Shelf;
 import quarterturn.session.Due;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
+import quarterturn.session.OwnMake;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.engine.CarriedOn;
 import quarterturn.session.engine.Engine;
@@ -121,7 +122,7 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
             joint,
             past,
             before,
-            instrument == null ? null : Store.ownOf(instrument));
+            instrument == null ? null : OwnMake.of(instrument));
     Store.Created created =
         store.create(
             procedure.id(),

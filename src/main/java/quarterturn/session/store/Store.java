@@ -20,7 +20,6 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.Names;
-import quarterturn.session.OwnMake;
 import quarterturn.session.PastResults;
 import quarterturn.session.PastTurns;
 import quarterturn.session.journal.Folders;
@@ -132,16 +131,7 @@ public final class Store {
   }
 
   /** The instruments that could be read, by name, and what is wrong with those that could not. */
-  public record InstrumentList(List<Instrument> instruments, List<String> notices) {
-    public InstrumentList {
-      instruments = List.copyOf(instruments);
-      notices = List.copyOf(notices);
-    }
-  }
-
-  public Path folder() {
-    return folder;
-  }
+  public record InstrumentList(List<Instrument> instruments, List<String> notices) {}
 
   /** Every session, the newest first; a file that can't be read has a notice and stands last. */
   public List<Glance> sessions() throws IOException {
@@ -315,11 +305,6 @@ public final class Store {
     eventsOf(instrument, without).forEach(events -> out.addAll(PastTurns.of(events)));
     out.sort(Comparator.comparing(Event.Past::at));
     return List.copyOf(out);
-  }
-
-  /** What an instrument has of its own in place of its kind's, or null. */
-  public static Event.@Nullable Own ownOf(Instrument instrument) {
-    return OwnMake.of(instrument);
   }
 
   /** The last readings on an instrument, with the changes made to it since. */

@@ -25,7 +25,7 @@ public final class Exact {
     this.library = library;
     Guard guard = new Guard(library.limits(), advisor);
     this.walk = new Walk(library, guard);
-    this.fold = new Fold(library, guard, walk);
+    this.fold = new Fold(library, walk);
     this.state = fold.start(started);
   }
 

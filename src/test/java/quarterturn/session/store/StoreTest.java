@@ -55,7 +55,7 @@ class StoreTest {
     assertThat(store.sessions()).isEmpty();
     assertThat(store.instruments().instruments()).isEmpty();
     assertThat(store.pastOf("practice-bass")).isEmpty();
-    assertThat(Files.exists(store.folder())).isFalse();
+    assertThat(Files.exists(folder.resolve("data"))).isFalse();
   }
 
   @Test
