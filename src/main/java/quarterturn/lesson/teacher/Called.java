@@ -41,13 +41,7 @@ public final class Called {
     }
     String all = rows.stream().map(Called::name).sorted().collect(Collectors.joining(", "));
     throw new RefusedException(
-        typed.isBlank()
-            ? "Say which bench: " + all + "."
-            : "No bench is called \""
-                + Printable.of(typed.strip())
-                + "\". There are: "
-                + all
-                + ".");
+        typed.isBlank() ? "Say which bench: " + all + "." : unknown("bench", typed, all));
   }
 
   /**
@@ -78,13 +72,12 @@ public final class Called {
             .sorted()
             .collect(Collectors.joining(", "));
     throw new RefusedException(
-        all.isEmpty()
-            ? "No student has come yet."
-            : "No student is called \""
-                + Printable.of(typed.strip())
-                + "\". There are: "
-                + all
-                + ".");
+        all.isEmpty() ? "No student has come yet." : unknown("student", typed, all));
+  }
+
+  private static String unknown(String what, String typed, String all) {
+    String shown = Printable.of(typed.strip());
+    return "No " + what + " is called \"" + shown + "\". There are: " + all + ".";
   }
 
   /** A bench's name as it can be shown. */

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.List;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.report.AsciiJson;
@@ -24,24 +25,28 @@ final class SheetJson {
     ObjectNode out = JsonNodeFactory.instance.objectNode();
     heading(out, sheet.heading());
     out.put("complaint", sheet.complaint());
-    remarks(out.putArray("notes"), sheet.notes());
-    remarks(out.putArray("strings"), sheet.strings());
-    remarks(out.putArray("findings"), sheet.findings());
-    rows(out.putArray("results"), sheet.rows());
+    each(out, "notes", sheet.notes(), SheetJson::remark);
+    each(out, "strings", sheet.strings(), SheetJson::remark);
+    each(out, "findings", sheet.findings(), SheetJson::remark);
+    each(out, "results", sheet.rows(), SheetJson::row);
     rod(out.putObject("rod"), sheet.rod());
-    settings(out.putArray("settings"), sheet.settings());
-    waits(out.putArray("waits"), sheet.waits());
-    remarks(out.putArray("hazards"), sheet.hazards());
-    ArrayNode readings = out.putArray("readings");
-    sheet.readings().forEach(taken -> readings.add(taken(taken)));
+    each(out, "settings", sheet.settings(), SheetJson::setting);
+    each(out, "waits", sheet.waits(), SheetJson::wait);
+    each(out, "hazards", sheet.hazards(), SheetJson::remark);
+    each(out, "readings", sheet.readings(), SheetJson::taken);
     ArrayNode open = out.putArray("open");
     sheet.open().forEach(open::add);
     outcome(out, sheet);
-    ArrayNode next = out.putArray("next");
-    sheet.next().forEach(n -> next.addObject().put("at", n.at().toString()).put("what", n.what()));
+    each(out, "next", sheet.next(), (n, a) -> n.put("at", time(a.at())).put("what", a.what()));
     ArrayNode limits = out.putArray("limits");
     Sheet.LIMITS.forEach(limits::add);
     return AsciiJson.of(out) + "\n";
+  }
+
+  private static <T> void each(
+      ObjectNode out, String name, List<T> all, BiConsumer<ObjectNode, T> fields) {
+    ArrayNode list = out.putArray(name);
+    all.forEach(one -> fields.accept(list.addObject(), one));
   }
 
   private static void heading(ObjectNode out, Sheet.Heading heading) {
@@ -57,30 +62,27 @@ final class SheetJson {
     return at == null ? null : at.toString();
   }
 
-  private static void remarks(ArrayNode out, List<Sheet.Remark> remarks) {
-    for (Sheet.Remark remark : remarks) {
-      ObjectNode one = out.addObject();
-      one.put("at", remark.at().toString()).put("about", remark.about()).put("text", remark.text());
-    }
+  private static void remark(ObjectNode one, Sheet.Remark remark) {
+    one.put("at", time(remark.at())).put("about", remark.about()).put("text", remark.text());
   }
 
-  private static void rows(ArrayNode out, List<Sheet.Row> rows) {
-    for (Sheet.Row row : rows) {
-      ObjectNode one = out.addObject();
-      one.put("quantity", row.quantity().word()).put("unit", row.quantity().unit());
-      one.put("string", row.string()).put("convention", row.convention());
-      window(one, row.window());
-      one.put("window_source", row.source());
-      one.set("as_found", row.found() == null ? null : taken(row.found()));
-      one.set("as_left", taken(row.left()));
+  private static void row(ObjectNode one, Sheet.Row row) {
+    one.put("quantity", row.quantity().word()).put("unit", row.quantity().unit());
+    one.put("string", row.string()).put("convention", row.convention());
+    window(one, row.window());
+    one.put("window_source", row.source());
+    if (row.found() == null) {
+      one.putNull("as_found");
+    } else {
+      taken(one.putObject("as_found"), row.found());
     }
+    taken(one.putObject("as_left"), row.left());
   }
 
-  private static ObjectNode taken(Sheet.Taken taken) {
+  private static void taken(ObjectNode one, Sheet.Taken taken) {
     Event.Read read = taken.read();
     Bracket bracket = read.bracket();
-    ObjectNode one = JsonNodeFactory.instance.objectNode();
-    one.put("at", read.at().toString()).put("quantity", read.quantity().word());
+    one.put("at", time(read.at())).put("quantity", read.quantity().word());
     one.put("string", SheetRows.string(read)).put("unit", read.quantity().unit());
     one.put("low", bracket == null ? null : twelveDigits(bracket.lowMm()));
     one.put("high", bracket == null ? null : twelveDigits(bracket.highMm()));
@@ -92,7 +94,6 @@ final class SheetJson {
     window(one, taken.window());
     one.put("stands", taken.verdict() == null ? null : ReadingWords.stands(taken));
     one.put("spoiled_by", taken.spoiled());
-    return one;
   }
 
   private static void window(ObjectNode out, @Nullable Window window) {
@@ -105,29 +106,23 @@ final class SheetJson {
 
   private static void rod(ObjectNode out, Sheet.Rod rod) {
     out.put("net", twelveDigits(rod.net().turns())).put("total", twelveDigits(rod.total().turns()));
-    ArrayNode moves = out.putArray("moves");
-    for (Sheet.Move move : rod.moves()) {
-      ObjectNode one = moves.addObject();
-      one.put("at", move.at().toString()).put("turn", twelveDigits(move.turn().turns()));
-      one.put("feel", move.feel() == null ? null : move.feel().word()).put("sure", move.sure());
-    }
+    each(out, "moves", rod.moves(), SheetJson::move);
   }
 
-  private static void settings(ArrayNode out, List<Event.Adjusted> settings) {
-    for (Event.Adjusted set : settings) {
-      ObjectNode one = out.addObject();
-      one.put("at", set.at().toString()).put("change", set.change()).put("string", set.string());
-      one.put("amount_mm", twelveDigits(set.amount()));
-    }
+  private static void move(ObjectNode one, Sheet.Move move) {
+    one.put("at", time(move.at())).put("turn", twelveDigits(move.turn().turns()));
+    one.put("feel", move.feel() == null ? null : move.feel().word()).put("sure", move.sure());
   }
 
-  private static void waits(ArrayNode out, List<Sheet.Pause> waits) {
-    for (Sheet.Pause wait : waits) {
-      ObjectNode one = out.addObject();
-      one.put("step", wait.step()).put("began", wait.began().toString());
-      one.put("until", wait.until().toString()).put("ended", time(wait.ended()));
-      one.put("skipped", wait.skipped()).put("reason", wait.reason());
-    }
+  private static void setting(ObjectNode one, Event.Adjusted set) {
+    one.put("at", time(set.at())).put("change", set.change()).put("string", set.string());
+    one.put("amount_mm", twelveDigits(set.amount()));
+  }
+
+  private static void wait(ObjectNode one, Sheet.Pause wait) {
+    one.put("step", wait.step()).put("began", time(wait.began()));
+    one.put("until", time(wait.until())).put("ended", time(wait.ended()));
+    one.put("skipped", wait.skipped()).put("reason", wait.reason());
   }
 
   private static void outcome(ObjectNode out, Sheet sheet) {

@@ -44,10 +44,6 @@ public final class Engine {
     this.merging = new Merging(fold, walk, prompter, new ShortPath(walk));
   }
 
-  State start(Event.Started started) {
-    return fold.start(started);
-  }
-
   State apply(State state, Event event) {
     return fold.apply(state, event);
   }
@@ -61,7 +57,7 @@ public final class Engine {
     if (events.isEmpty() || !(events.get(0) instanceof Event.Started started)) {
       throw new RecordMismatchException("the log does not begin with a start");
     }
-    State state = start(started);
+    State state = fold.start(started);
     for (Event event : events.subList(1, events.size())) {
       state = apply(state, event);
     }
@@ -115,10 +111,6 @@ public final class Engine {
   /** What comes after the present step, a line each. */
   List<String> coming(State state, Instant now) {
     return prompter.coming(state, now);
-  }
-
-  String standing(State state) {
-    return Standing.of(state);
   }
 
   Overview overview(State state, String session, Instant now) {

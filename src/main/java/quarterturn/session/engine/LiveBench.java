@@ -232,7 +232,7 @@ public final class LiveBench implements Bench {
 
   @Override
   public String leave() throws IOException {
-    String standing = engine.standing(state);
+    String standing = Standing.of(state);
     if (!prompt.ended()) {
       Event left = new Event.Left(now(), standing);
       ledger.append(List.of(left));
@@ -244,7 +244,7 @@ public final class LiveBench implements Bench {
 
   @Override
   public String standing() {
-    return engine.standing(state);
+    return Standing.of(state);
   }
 
   @Override

@@ -82,23 +82,15 @@ public final class Dues {
     String procedure = String.valueOf(glance.procedure());
     Instant until = glance.waitingUntil();
     Instant last = Objects.requireNonNullElse(glance.last(), now);
-    return until == null
-        ? new Due(
-            now,
-            Due.Why.OPEN,
-            glance.on(),
-            procedure,
-            glance.name(),
-            "Nothing is waited for: go on with " + procedure + ".",
-            last)
-        : new Due(
-            until,
-            Due.Why.WAIT,
-            glance.on(),
-            procedure,
-            glance.name(),
-            "The wait is over: go on with " + procedure + ".",
-            last);
+    String why = until == null ? "Nothing is waited for" : "The wait is over";
+    return new Due(
+        until == null ? now : until,
+        until == null ? Due.Why.OPEN : Due.Why.WAIT,
+        glance.on(),
+        procedure,
+        glance.name(),
+        why + ": go on with " + procedure + ".",
+        last);
   }
 
   /**
