@@ -164,7 +164,7 @@ final class RehearseCommand extends Placed {
   }
 
   private int fleet(Practice practice, int necks)
-      throws IOException, UnreadableException, InterruptedException {
+      throws IOException, UnreadableException {
     Fleet all =
         new Fleet(
             practice.sessions().library(practice.procedure()), necks, seed == null ? 1 : seed);

@@ -28,6 +28,9 @@ public record Branch(Condition when, String go, Mark mark) {
       return way < branches.size() ? branches.get(way).go() : otherwise;
     }
 
+    /** Of a step that does not branch. */
+    static final Fork NONE = new Fork(List.of(), null);
+
     /** A fork with one way. */
     public static Fork to(String step) {
       return new Fork(List.of(), step);

@@ -23,7 +23,7 @@ public sealed interface Step {
   List<Exit> exits();
 
   /** The conditions by which it goes on, or null where it goes on by something else. */
-  Branch.@Nullable Fork fork();
+  Branch.Fork fork();
 
   /** The facts that it establishes when it is confirmed or over, whatever is answered. */
   Set<Fact> establishes();
@@ -90,8 +90,8 @@ public sealed interface Step {
   /** A step that goes on by no condition. */
   sealed interface Unforked extends Step permits Choose, TurnRod, Straight, End {
     @Override
-    default Branch.@Nullable Fork fork() {
-      return null;
+    default Branch.Fork fork() {
+      return Branch.Fork.NONE;
     }
   }
 

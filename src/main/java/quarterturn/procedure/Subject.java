@@ -5,8 +5,13 @@ import quarterturn.procedure.kind.Quantity;
 
 /** What a condition speaks about: a reading, a choice, a count. */
 public sealed interface Subject {
+  /** What rests on readings of a quantity. */
+  sealed interface OfQuantity extends Subject {
+    Quantity quantity();
+  }
+
   /** How the last reading of a quantity stands, and its value. */
-  record Reading(Quantity quantity) implements Subject {
+  record Reading(Quantity quantity) implements OfQuantity {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.reading().apply(this);
@@ -14,7 +19,7 @@ public sealed interface Subject {
   }
 
   /** How far the lowest and the highest string are apart. */
-  record Differing(Quantity quantity) implements Subject {
+  record Differing(Quantity quantity) implements OfQuantity {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.differing().apply(this);
@@ -22,7 +27,7 @@ public sealed interface Subject {
   }
 
   /** How far the last two readings on a string are apart. */
-  record Repeating(Quantity quantity) implements Subject {
+  record Repeating(Quantity quantity) implements OfQuantity {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.repeating().apply(this);
@@ -30,7 +35,7 @@ public sealed interface Subject {
   }
 
   /** How the strings stand, all of them together. */
-  record Each(Quantity quantity) implements Subject {
+  record Each(Quantity quantity) implements OfQuantity {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.each().apply(this);

@@ -49,6 +49,11 @@ public final class Ways {
     return reaches(procedure, step, Step.TurnRod.class::isInstance, Ways::turnsOrReads);
   }
 
+  /** Whether a done or a hand-over can be reached from {@code step} on. */
+  public static boolean ends(Procedure procedure, String step) {
+    return reaches(procedure, step, Step.End.class::isInstance, passed -> false);
+  }
+
   /** Whether the next rod turn from {@code step} on may be one that takes the last turn back. */
   public static boolean undoNext(Procedure procedure, String step) {
     return reaches(

@@ -13,7 +13,8 @@ public final class FaultyNecks {
   private static final double PLAINLY_MM = 0.036;
 
   private final Map<NeckFault, Map<FirstGap, Tally>> tallies = new EnumMap<>(NeckFault.class);
-  private final Map<NeckFault, Integer> missed = new EnumMap<>(NeckFault.class);
+  private final Tally all = new Tally();
+  private int missed;
 
   /** Takes in one neck, unless it need not be handed over. */
   void add(NeckTraits traits, Outcome outcome, Window window) {
@@ -23,12 +24,8 @@ public final class FaultyNecks {
       return;
     }
     of(fault, outcome.gap()).add(outcome);
-    missed.merge(fault, outcome.handedOver() ? 0 : 1, Integer::sum);
-  }
-
-  void add(FaultyNecks other) {
-    other.tallies.forEach((fault, gaps) -> gaps.forEach((gap, tally) -> of(fault, gap).add(tally)));
-    other.missed.forEach((fault, count) -> missed.merge(fault, count, Integer::sum));
+    all.add(outcome);
+    missed += outcome.handedOver() ? 0 : 1;
   }
 
   /**
@@ -44,13 +41,11 @@ public final class FaultyNecks {
 
   /** How many were not handed over, whatever their fault. */
   public int missed() {
-    return missed.values().stream().mapToInt(Integer::intValue).sum();
+    return missed;
   }
 
   /** All of them together. */
   public Tally all() {
-    Tally all = new Tally();
-    tallies.values().forEach(gaps -> gaps.values().forEach(all::add));
     return all;
   }
 }

@@ -1,18 +1,13 @@
 package quarterturn.rehearsal;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
@@ -66,70 +61,39 @@ public final class Fleet {
   }
 
   /**
-   * Runs all of it.
+   * Runs all of it, on every processor there is.
    *
-   * @param progress is told from several threads how many of the sound necks are done
+   * @param progress is told how many of the sound necks are done
    */
-  public Result run(IntConsumer progress) throws InterruptedException {
-    int workers = Runtime.getRuntime().availableProcessors();
-    AtomicInteger next = new AtomicInteger();
+  public Result run(IntConsumer progress) {
+    Result all = new Result(necks, seed, new SoundNecks(), new FaultyNecks());
     AtomicInteger done = new AtomicInteger();
-    List<Worker> work = new ArrayList<>();
-    for (int i = 0; i < workers; i++) {
-      work.add(new Worker(next, () -> progress.accept(done.incrementAndGet())));
-    }
-    ExecutorService threads = Executors.newFixedThreadPool(workers);
-    try {
-      SoundNecks sound = new SoundNecks();
-      FaultyNecks faulty = new FaultyNecks();
-      for (Future<Worker> finished : threads.invokeAll(work)) {
-        sound.add(finished.get().sound);
-        faulty.add(finished.get().faulty);
-      }
-      return new Result(necks, seed, sound, faulty);
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("a rehearsal broke", e.getCause());
-    } finally {
-      threads.shutdownNow();
+    IntStream.range(0, necks)
+        .parallel()
+        .forEach(
+            i -> {
+              play(i, all);
+              progress.accept(done.incrementAndGet());
+            });
+    return all;
+  }
+
+  private void play(int i, Result all) {
+    long one = seed + i * SPREAD;
+    SimulatedNeck known = neck(NeckFault.NONE, one);
+    Outcome advised = rehearsal.play(neck(NeckFault.NONE, one), new BeliefAdvisor());
+    Outcome thumb = rehearsal.play(neck(NeckFault.NONE, one), new RuleOfThumb());
+    Outcome knowing = rehearsal.play(known, new Knowing(known));
+    SimulatedNeck broken = neck(FAULTS.get(i % FAULTS.size()), ~one);
+    Outcome found = rehearsal.play(broken, new BeliefAdvisor());
+    synchronized (all) {
+      all.sound().add(advised, thumb, knowing);
+      all.faulty().add(broken.traits(), found, rehearsal.window());
     }
   }
 
-  /** Plays one neck after the other until there is none left. */
-  private final class Worker implements Callable<Worker> {
-    private final AtomicInteger next;
-    private final Runnable done;
-    private final SoundNecks sound = new SoundNecks();
-    private final FaultyNecks faulty = new FaultyNecks();
-
-    Worker(AtomicInteger next, Runnable done) {
-      this.next = next;
-      this.done = done;
-    }
-
-    @Override
-    public Worker call() {
-      for (int i = next.getAndIncrement(); i < necks; i = next.getAndIncrement()) {
-        play(i);
-        done.run();
-      }
-      return this;
-    }
-
-    private void play(int i) {
-      long one = seed + i * SPREAD;
-      SimulatedNeck known = neck(NeckFault.NONE, one);
-      sound.add(
-          rehearsal.play(neck(NeckFault.NONE, one), new BeliefAdvisor()),
-          rehearsal.play(neck(NeckFault.NONE, one), new RuleOfThumb()),
-          rehearsal.play(known, new Knowing(known)));
-      SimulatedNeck broken = neck(FAULTS.get(i % FAULTS.size()), ~one);
-      Outcome outcome = rehearsal.play(broken, new BeliefAdvisor());
-      faulty.add(broken.traits(), outcome, rehearsal.window());
-    }
-
-    private SimulatedNeck neck(NeckFault fault, long one) {
-      SplittableRandom random = new SplittableRandom(one);
-      return new SimulatedNeck(Draw.neck(fault, random), random);
-    }
+  private static SimulatedNeck neck(NeckFault fault, long one) {
+    SplittableRandom random = new SplittableRandom(one);
+    return new SimulatedNeck(Draw.neck(fault, random), random);
   }
 }

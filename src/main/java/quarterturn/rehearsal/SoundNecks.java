@@ -21,13 +21,6 @@ public final class SoundNecks {
     }
   }
 
-  void add(SoundNecks other) {
-    advised.add(other.advised);
-    thumb.add(other.thumb);
-    knowing.add(other.knowing);
-    outOfReach.add(other.outOfReach);
-  }
-
   /** With the program's advice. Every hand-over among these is a wrong one. */
   public Tally advised() {
     return advised;

@@ -26,19 +26,6 @@ public final class Tally {
     byMoves[Math.min(Rehearsal.MOST_MOVES, outcome.moves())]++;
   }
 
-  void add(Tally other) {
-    necks += other.necks;
-    settled += other.settled;
-    handedOver += other.handedOver;
-    unsettled += other.unsettled;
-    crossings += other.crossings;
-    minutes += other.minutes;
-    mostNet = Math.max(mostNet, other.mostNet);
-    for (int i = 0; i < byMoves.length; i++) {
-      byMoves[i] += other.byMoves[i];
-    }
-  }
-
   public long necks() {
     return necks;
   }

@@ -3,10 +3,10 @@ package quarterturn.procedure.check;
 import java.util.ArrayList;
 import java.util.List;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Ways;
 import quarterturn.procedure.check.proof.Findings;
 import quarterturn.procedure.check.proof.Proof;
 import quarterturn.procedure.check.proof.Rule;
-import quarterturn.procedure.check.walk.FlowGraph;
 import quarterturn.procedure.check.walk.Loops;
 
 /** Every loop has a limit. */
@@ -22,7 +22,7 @@ final class EndlessLoop {
   private static void prove(Proof proof, Findings found) {
     for (List<String> loop : new Loops(proof.procedure()).endless()) {
       Step step = proof.steps().get(loop.get(0));
-      if (step != null && FlowGraph.ends(proof.procedure(), step.id())) {
+      if (step != null && Ways.ends(proof.procedure(), step.id())) {
         List<String> way = new ArrayList<>(loop);
         way.add(step.id());
         found.add(

@@ -1,5 +1,6 @@
 package quarterturn.procedure.check;
 
+import java.util.List;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.check.proof.Findings;
@@ -17,13 +18,13 @@ final class IdleBranch {
   private IdleBranch() {}
 
   private static void prove(Proof proof, Step step, Findings found) {
-    Branch.Fork fork = step.fork();
     boolean reached = !proof.paths().at(step.id()).isEmpty();
-    if (fork == null || !reached || !proof.paths().whole()) {
+    if (!reached || !proof.paths().whole()) {
       return;
     }
-    for (int i = 0; i < fork.branches().size(); i++) {
-      Branch branch = fork.branches().get(i);
+    List<Branch> branches = step.fork().branches();
+    for (int i = 0; i < branches.size(); i++) {
+      Branch branch = branches.get(i);
       boolean known = UnknownOutcome.unknown(proof, branch.when()).isEmpty();
       if (known && !proof.paths().taken(step.id(), i)) {
         found.add(

@@ -23,7 +23,7 @@ final class LeftOver {
 
   private static void prove(Proof proof, Step step, Findings found) {
     Branch.Fork fork = step.fork();
-    if (fork != null && !fork.branches().isEmpty() && fork.otherwise() != null) {
+    if (!fork.branches().isEmpty() && fork.otherwise() != null) {
       found.add(
           step,
           "otherwise of " + step.id() + " takes whatever was forgotten",

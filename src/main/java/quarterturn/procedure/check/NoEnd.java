@@ -1,10 +1,10 @@
 package quarterturn.procedure.check;
 
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Ways;
 import quarterturn.procedure.check.proof.Findings;
 import quarterturn.procedure.check.proof.Proof;
 import quarterturn.procedure.check.proof.Rule;
-import quarterturn.procedure.check.walk.FlowGraph;
 
 /** Every way has an end. */
 final class NoEnd {
@@ -14,7 +14,7 @@ final class NoEnd {
   private NoEnd() {}
 
   private static void prove(Proof proof, Step step, Findings found) {
-    if (!FlowGraph.ends(proof.procedure(), step.id())) {
+    if (!Ways.ends(proof.procedure(), step.id())) {
       found.add(
           step.mark(),
           "from " + step.id() + " neither a done nor a hand-over can be reached",

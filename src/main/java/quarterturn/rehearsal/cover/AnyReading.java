@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
@@ -36,10 +35,7 @@ final class AnyReading {
     this.random = random;
     for (Procedure procedure : library.procedures().values()) {
       for (Step step : procedure.steps().values()) {
-        Branch.Fork fork = step.fork();
-        if (fork != null) {
-          fork.branches().forEach(branch -> edge(branch.when()));
-        }
+        step.fork().branches().forEach(branch -> edge(branch.when()));
       }
     }
     for (Quantity quantity : Quantity.values()) {

@@ -28,10 +28,7 @@ final class Closed {
     this.roads = roads;
     for (Procedure procedure : library.procedures().values()) {
       for (Step step : procedure.steps().values()) {
-        Branch.Fork fork = step.fork();
-        if (fork != null) {
-          close(new Place(procedure.id(), step.id()), fork);
-        }
+        close(new Place(procedure.id(), step.id()), step.fork().branches());
       }
     }
     Place begin = new Place(library.main().id(), library.main().begin());
@@ -52,11 +49,11 @@ final class Closed {
     return ways;
   }
 
-  private void close(Place here, Branch.Fork fork) {
+  private void close(Place here, List<Branch> branches) {
     String before = null;
     List<Way> out = roads.out(here);
     for (int i = 0; i < out.size(); i++) {
-      Condition when = i < fork.branches().size() ? fork.branches().get(i).when() : null;
+      Condition when = i < branches.size() ? branches.get(i).when() : null;
       String because = before != null ? before : when == null ? null : never(here, when);
       if (because != null) {
         ways.put(out.get(i), because);

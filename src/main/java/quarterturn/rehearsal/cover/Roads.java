@@ -67,17 +67,13 @@ final class Roads {
 
   private void lay(Procedure procedure, Step step) {
     Place here = new Place(procedure.id(), step.id());
-    Branch.Fork fork = step.fork();
+    List<Condition> whens = step.fork().branches().stream().map(Branch::when).toList();
     List<Way> own = Ways.of(procedure.id(), step);
     out.put(here, own);
     for (int i = 0; i < own.size(); i++) {
       Way way = own.get(i);
-      boolean branch = fork != null && i < fork.branches().size();
-      Condition when = branch && fork != null ? fork.branches().get(i).when() : null;
-      List<Condition> unless =
-          fork == null
-              ? List.of()
-              : fork.branches().subList(0, i).stream().map(Branch::when).toList();
+      Condition when = i < whens.size() ? whens.get(i) : null;
+      List<Condition> unless = whens.subList(0, Math.min(i, whens.size()));
       Place next = new Place(procedure.id(), way.to());
       if (step instanceof Step.Call call) {
         for (Place end : ends(library.procedure(call.procedure()), step.id(), when)) {

@@ -62,8 +62,7 @@ class ConditionWordsTest {
     for (String id : List.of("setup", "season", "buzz", "neck-angle")) {
       for (Procedure procedure : new Shelf(null).load(id).procedures().values()) {
         for (Step step : procedure.steps().values()) {
-          Branch.Fork fork = step.fork();
-          for (Branch branch : fork == null ? List.<Branch>of() : fork.branches()) {
+          for (Branch branch : step.fork().branches()) {
             String words = ConditionWords.of(branch.when());
             assertThat(ConditionParser.parse(words).condition()).isEqualTo(branch.when());
             seen++;

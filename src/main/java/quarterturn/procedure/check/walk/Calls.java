@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Cell;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
@@ -63,7 +64,7 @@ public final class Calls {
     }
     Frame frame = caller.frame();
     Detours detours = new Detours(frame.procedure());
-    int subject = frame.index(new Subject.Choice(call.id()));
+    Subject ended = new Subject.Choice(call.id());
     boolean turns = any(called, step -> step instanceof Step.TurnRod, new HashSet<>());
     boolean tunes = any(called, this::tunes, new HashSet<>());
     left(called)
@@ -74,16 +75,14 @@ public final class Calls {
                 now.bench(now.bench().unknownPitch());
               }
               readings.forEach((quantity, held) -> leave(frame, now, quantity, held));
-              if (subject >= 0) {
-                now.mask(subject, frame.domains().get(subject).option(outcome));
-              }
+              frame.set(now, ended, frame.where(ended, new Cell.Option(outcome)::equals));
               if (turns) {
                 now.dayLeft(false);
-                caller.effects().spread(ways, call, call.then(), now);
+                caller.effects().spread(ways, call, now);
                 now.bench(now.bench().with(true));
-                openNeck(frame, now);
+                frame.open(now, new Subject.Neck(), new Subject.Rod(), new Subject.Feeling());
               }
-              caller.effects().spread(ways, call, call.then(), now);
+              caller.effects().spread(ways, call, now);
             });
     List<Transfer.Onward> broken = new ArrayList<>();
     for (Transfer.Onward way : ways) {
@@ -103,26 +102,12 @@ public final class Calls {
       return;
     }
     now.bench(now.bench().with(quantity, held));
-    for (Subject subject :
-        List.of(
-            new Subject.Reading(quantity),
-            new Subject.Each(quantity),
-            new Subject.Differing(quantity),
-            new Subject.Repeating(quantity))) {
-      int at = frame.index(subject);
-      if (at >= 0) {
-        now.mask(at, frame.domains().get(at).all());
-      }
-    }
-  }
-
-  private static void openNeck(Frame frame, AbstractState now) {
-    for (Subject subject : List.of(new Subject.Neck(), new Subject.Rod(), new Subject.Feeling())) {
-      int at = frame.index(subject);
-      if (at >= 0) {
-        now.mask(at, frame.domains().get(at).all());
-      }
-    }
+    frame.open(
+        now,
+        new Subject.Reading(quantity),
+        new Subject.Each(quantity),
+        new Subject.Differing(quantity),
+        new Subject.Repeating(quantity));
   }
 
   /** By outcome, the worst that is left of each reading the procedure takes or spoils. */

@@ -107,11 +107,6 @@ public final class Domain {
     return mask;
   }
 
-  /** The mask of the one cell that an option belongs to. */
-  int option(String id) {
-    return where(cell -> cell instanceof Cell.Option option && option.id().equals(id));
-  }
-
   /** A count that is one more: it stays in its cell, where that is wide enough, or moves on. */
   int onward(int mask) {
     int next = 0;

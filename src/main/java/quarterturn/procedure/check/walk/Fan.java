@@ -81,6 +81,11 @@ public final class Fan {
     }
   }
 
+  /** The step that a way on leads to, or null where it is a hole. */
+  @Nullable String to(Taken taken) {
+    return taken.branch() < 0 ? fork.otherwise() : fork.branches().get(taken.branch()).go();
+  }
+
   public int[] subjects() {
     return subjects;
   }

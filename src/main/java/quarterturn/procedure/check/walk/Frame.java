@@ -9,7 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import quarterturn.procedure.Branch;
+import java.util.function.Predicate;
 import quarterturn.procedure.Cell;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Library;
@@ -27,7 +27,6 @@ public final class Frame {
   private final Map<Subject, Integer> index = new HashMap<>();
   private final List<Subject> tooMany = new ArrayList<>();
   private final boolean[] fleeting;
-  private final int rod;
 
   /** The cells of the rod in which it seems sound. */
   private final int sound;
@@ -57,15 +56,13 @@ public final class Frame {
     for (int i = 0; i < fleeting.length; i++) {
       fleeting[i] = fleeting(domains.get(i));
     }
-    this.rod = index(new Subject.Rod());
-    this.sound =
-        rod < 0
-            ? 0
-            : domains.get(rod).where((Cell one) -> one instanceof Cell.Rod r && r.doubt() == null);
+    this.sound = where(ROD, new Cell.Rod(null)::equals);
     this.layout = new Layout(domains);
     this.lasting = layout.all(i -> !fleeting[i]);
     this.passing = layout.all(i -> fleeting[i]);
   }
+
+  private static final Subject ROD = new Subject.Rod();
 
   /** What a step states, and for a turn what it rests on. */
   static List<Condition> stated(Step step) {
@@ -179,8 +176,8 @@ public final class Frame {
   AbstractState settled(AbstractState at) {
     AbstractState settled = at.copy();
     settled.keep(at, lasting, passing, List.of());
-    if (rod >= 0 && !at.turned()) {
-      settled.mask(rod, sound);
+    if (!at.turned()) {
+      set(settled, ROD, sound);
     }
     return settled;
   }
@@ -188,6 +185,30 @@ public final class Frame {
   /** The place of a subject, or -1 where no condition speaks of it. */
   public int index(Subject subject) {
     return index.getOrDefault(subject, -1);
+  }
+
+  /** The cells of a subject that are so; none where no condition speaks of it. */
+  int where(Subject subject, Predicate<Cell> so) {
+    int at = index(subject);
+    return at < 0 ? 0 : domains.get(at).where(so);
+  }
+
+  /** Of a subject these cells are possible from now on, if conditions speak of it. */
+  void set(AbstractState now, Subject subject, int cells) {
+    int at = index(subject);
+    if (at >= 0) {
+      now.mask(at, cells);
+    }
+  }
+
+  /** Nothing is known any more of some subjects. */
+  void open(AbstractState now, Subject... subjects) {
+    for (Subject subject : subjects) {
+      int at = index(subject);
+      if (at >= 0) {
+        now.mask(at, domains.get(at).all());
+      }
+    }
   }
 
   /** Nothing is known of any subject. */
@@ -216,10 +237,7 @@ public final class Frame {
   Set<Subject> decided() {
     Set<Subject> decided = new LinkedHashSet<>();
     for (Step step : procedure.steps().values()) {
-      Branch.Fork fork = step.fork();
-      if (fork != null) {
-        fork.branches().forEach(branch -> decided.addAll(branch.when().subjects()));
-      }
+      step.fork().branches().forEach(branch -> decided.addAll(branch.when().subjects()));
     }
     return decided;
   }
@@ -271,10 +289,7 @@ public final class Frame {
   /** Every condition a step states: those of its branches, and what it expects. */
   public static List<Condition> conditions(Step step) {
     List<Condition> all = new ArrayList<>();
-    Branch.Fork fork = step.fork();
-    if (fork != null) {
-      fork.branches().forEach(branch -> all.add(branch.when()));
-    }
+    step.fork().branches().forEach(branch -> all.add(branch.when()));
     if (step.words().expects() != null) {
       all.add(step.words().expects());
     }

@@ -60,11 +60,8 @@ final class InitialState {
         continue;
       }
       situation.bench(situation.bench().with(quantity, Freshness.FRESH));
-      int subject = frame.index(new Subject.Reading(quantity));
-      if (subject >= 0) {
-        // It may have been read in an earlier session, of which conditions know nothing.
-        situation.mask(subject, frame.domains().get(subject).all());
-      }
+      // It may have been read in an earlier session, of which conditions know nothing.
+      frame.open(situation, new Subject.Reading(quantity));
     }
   }
 

@@ -8,8 +8,12 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Procedure;
@@ -25,7 +29,7 @@ import quarterturn.procedure.kind.Which;
 /** What can still matter at each step: what some step from there on asks for. */
 final class Liveness {
   private final Frame frame;
-  private final Fans fans;
+  private final Function<Step, Fan> fans;
   private final Set<Subject> decided;
   private final Set<String> loose;
   private final Detours detours;
@@ -58,7 +62,7 @@ final class Liveness {
       BitSet live,
       Set<Quantity> readings) {}
 
-  Liveness(Frame frame, Fans fans) {
+  Liveness(Frame frame, Function<Step, Fan> fans) {
     this.frame = frame;
     this.fans = fans;
     this.decided = frame.decided();
@@ -207,22 +211,17 @@ final class Liveness {
   }
 
   private Set<String> withoutReading(Step.Measure step) {
-    Fan fan = fans.of(step, step.then());
+    Fan fan = fans.apply(step);
     int[] masks = new int[fan.subjects().length];
     for (int i = 0; i < masks.length; i++) {
       Domain domain = frame.domains().get(fan.subjects()[i]);
       boolean own = domain.subject().equals(new Subject.Reading(step.quantity()));
       masks[i] = own ? domain.where(Frame.unread(step.quantity())) : domain.all();
     }
-    Set<String> found = new HashSet<>();
-    for (Fan.Taken taken : fan.spread(masks).taken()) {
-      if (taken.branch() >= 0) {
-        found.add(step.then().branches().get(taken.branch()).go());
-      } else if (taken.branch() == Fan.REST) {
-        found.add(String.valueOf(step.then().otherwise()));
-      }
-    }
-    return found;
+    return fan.spread(masks).taken().stream()
+        .<@Nullable String>map(fan::to)
+        .filter(Objects::nonNull)
+        .collect(Collectors.toSet());
   }
 
   private static final BenchState PITCH =

@@ -59,15 +59,11 @@ public final class Loops {
       if (step instanceof Step.Wait wait && wait.rest()) {
         rests.add(step.id());
       }
-      Branch.Fork fork = step.fork();
-      if (fork == null) {
-        continue;
-      }
-      counted(step, fork, counted);
-      if (asks(fork, Subject.Neck.class)) {
+      counted(step, step.fork(), counted);
+      if (asks(step.fork(), Subject.Neck.class)) {
         Ways.from(step).forEach(to -> progress.add(new Way(step.id(), to)));
       }
-      if (asks(fork, Subject.Turning.class)) {
+      if (asks(step.fork(), Subject.Turning.class)) {
         Ways.from(step).forEach(to -> days.add(new Way(step.id(), to)));
       }
     }

@@ -26,7 +26,7 @@ public final class Reachability {
   static final int MOST = 100_000;
 
   private final Frame frame;
-  private final Fans fans;
+  private final Map<String, Fan> fans = new HashMap<>();
   private final Transfer effects;
   private final Calls calls;
   private final InitialState entry;
@@ -66,9 +66,8 @@ public final class Reachability {
   Reachability(Frame frame, Calls calls) {
     this.frame = frame;
     this.calls = calls;
-    this.fans = new Fans(frame);
-    this.effects = new Transfer(frame, fans, this::spread);
-    Liveness live = new Liveness(frame, fans);
+    this.effects = new Transfer(frame, this::fan, this::spread);
+    Liveness live = new Liveness(frame, this::fan);
     this.entry = new InitialState(frame);
     Procedure procedure = frame.procedure();
     for (Step step : procedure.steps().values()) {
@@ -97,21 +96,13 @@ public final class Reachability {
     return frame;
   }
 
-  Fans fans() {
-    return fans;
-  }
-
   Transfer effects() {
     return effects;
   }
 
-  /** The fork of a step that has one. */
+  /** The fork of a step. */
   public Fan fan(Step step) {
-    Branch.Fork fork = step.fork();
-    if (fork == null) {
-      throw new IllegalArgumentException("step " + step.id() + " has no fork");
-    }
-    return fans.of(step, fork);
+    return fans.computeIfAbsent(step.id(), id -> new Fan(frame, step.fork()));
   }
 
   /** What a step expects, as a fork with one branch. */

@@ -12,6 +12,7 @@ import quarterturn.procedure.Condition;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Ways;
 
 /** Steps that one role has to pass and another one is led around. */
 public final class Skips {
@@ -50,11 +51,7 @@ public final class Skips {
   /** Where each role goes from a step that asks for the role. */
   private static Map<Role, Set<String>> ways(Step step) {
     Map<Role, Set<String>> ways = new EnumMap<>(Role.class);
-    Branch.Fork fork = step.fork();
-    if (fork == null) {
-      return ways;
-    }
-    for (Branch branch : fork.branches()) {
+    for (Branch branch : step.fork().branches()) {
       for (Condition.Atom atom : branch.when().atoms().toList()) {
         if (atom instanceof Condition.Is is) {
           ways.computeIfAbsent(is.role(), role -> new LinkedHashSet<>()).add(branch.go());
@@ -94,7 +91,9 @@ public final class Skips {
 
   private static Set<String> reach(Procedure procedure, Set<String> from, Set<String> barred) {
     Set<String> reached = new HashSet<>();
-    from.forEach(id -> reached.addAll(FlowGraph.reach(procedure, id, at -> !barred.contains(at))));
+    from.forEach(
+        id -> reached.addAll(Ways.reach(procedure, id, step -> !barred.contains(step.id()))));
+    reached.removeAll(barred);
     return reached;
   }
 }

@@ -3,7 +3,7 @@ package quarterturn.procedure.check.walk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
-import quarterturn.procedure.Branch;
+import java.util.function.Function;
 import quarterturn.procedure.Cell;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
@@ -25,45 +25,37 @@ final class Transfer {
   private final Frame frame;
   private final Limits limits;
   private final Results results;
-  private final Fans fans;
+  private final Function<Step, Fan> fans;
 
   /** Is told what came of each fork. */
   private final BiConsumer<Fan, Fan.Spread> watch;
 
-  private final int relief;
-  private final int differing;
-  private final int repeating;
+  private static final Subject RELIEF = new Subject.Reading(Quantity.RELIEF);
+  private static final Subject DIFFERING = new Subject.Differing(Quantity.RELIEF);
+  private static final Subject REPEATING = new Subject.Repeating(Quantity.RELIEF);
+  private static final Subject NECK = new Subject.Neck();
+  private static final Subject ROD = new Subject.Rod();
+  private static final Subject FEELING = new Subject.Feeling();
+  private static final Subject TODAY = new Subject.Turning(Condition.Span.TODAY);
+  private static final Subject IN_ALL = new Subject.Turning(Condition.Span.IN_ALL);
+
   private final int neck;
-  private final int rod;
-  private final int feeling;
   private final int today;
-  private final int inAll;
 
   /** The cells in which the day's turning may be used up. */
   private final int dayUsed;
 
-  Transfer(Frame frame, Fans fans, BiConsumer<Fan, Fan.Spread> watch) {
+  Transfer(Frame frame, Function<Step, Fan> fans, BiConsumer<Fan, Fan.Spread> watch) {
     this.watch = watch;
     this.frame = frame;
     this.fans = fans;
     this.limits = frame.library().limits();
     this.results = frame.library().results();
-    this.relief = frame.index(new Subject.Reading(Quantity.RELIEF));
-    this.differing = frame.index(new Subject.Differing(Quantity.RELIEF));
-    this.repeating = frame.index(new Subject.Repeating(Quantity.RELIEF));
-    this.neck = frame.index(new Subject.Neck());
-    this.rod = frame.index(new Subject.Rod());
-    this.feeling = frame.index(new Subject.Feeling());
-    this.today = frame.index(new Subject.Turning(Condition.Span.TODAY));
-    this.inAll = frame.index(new Subject.Turning(Condition.Span.IN_ALL));
+    this.neck = frame.index(NECK);
+    this.today = frame.index(TODAY);
     double day = limits.beginnerDay().turns() + Cell.SLACK;
     this.dayUsed =
-        today < 0
-            ? 0
-            : frame
-                .domains()
-                .get(today)
-                .where(cell -> cell instanceof Cell.Amount amount && amount.below() > day);
+        frame.where(TODAY, cell -> cell instanceof Cell.Amount amount && amount.below() > day);
   }
 
   /** Where a step can go, and what is known there. */
@@ -90,16 +82,14 @@ final class Transfer {
 
   private List<Onward> forked(Step.Forked step, AbstractState now) {
     List<Onward> ways = new ArrayList<>();
-    spread(ways, step, step.then(), now);
+    spread(ways, step, now);
     return ways;
   }
 
   private Onward chosen(Step.Choose choose, Step.Option option, AbstractState before) {
     AbstractState now = before.with(before.bench().chosen(results, option));
-    int subject = frame.index(new Subject.Choice(choose.id()));
-    if (subject >= 0) {
-      now.mask(subject, frame.domains().get(subject).option(option.id()));
-    }
+    Subject answer = new Subject.Choice(choose.id());
+    frame.set(now, answer, frame.where(answer, new Cell.Option(option.id())::equals));
     return new Onward(option.go(), now, Fan.REST);
   }
 
@@ -120,30 +110,16 @@ final class Transfer {
   private AbstractState turned(AbstractState before, Feel feel) {
     AbstractState now = before.with(before.bench().turned(results, true));
     now.dayLeft(false);
-    open(now, relief, differing, repeating, rod, today, inAll);
-    if (neck >= 0) {
-      now.mask(neck, answered(Response.UNSEEN));
-    }
-    if (feeling >= 0) {
-      now.mask(feeling, frame.domains().get(feeling).where(new Cell.Felt(feel)::equals));
-    }
+    frame.open(now, RELIEF, DIFFERING, REPEATING, ROD, TODAY, IN_ALL);
+    frame.set(now, NECK, answered(Response.UNSEEN));
+    frame.set(now, FEELING, frame.where(FEELING, new Cell.Felt(feel)::equals));
     return now;
   }
 
   /** The cells in which the neck answered so. */
   private int answered(Response response) {
-    return frame
-        .domains()
-        .get(neck)
-        .where(cell -> cell instanceof Cell.Answer answer && answer.response() == response);
-  }
-
-  private void open(AbstractState now, int... subjects) {
-    for (int subject : subjects) {
-      if (subject >= 0) {
-        now.mask(subject, frame.domains().get(subject).all());
-      }
-    }
+    return frame.where(
+        NECK, cell -> cell instanceof Cell.Answer answer && answer.response() == response);
   }
 
   private AbstractState waited(Step.Wait wait, AbstractState before) {
@@ -152,7 +128,7 @@ final class Transfer {
     if (wait.minutes() > limits.readingHoldsMinutes()) {
       // Pitch drifts and the neck moves on.
       now.bench(now.bench().offPitch().spoiled(Quantity.RELIEF));
-      open(now, today);
+      frame.open(now, TODAY);
     }
     now.dayLeft(now.dayLeft() || (wait.rest() && wait.minutes() >= limits.restHours() * 60));
     return now;
@@ -162,9 +138,9 @@ final class Transfer {
     Quantity quantity = step.quantity();
     int subject = frame.index(new Subject.Reading(quantity));
     AbstractState asked = before.copy();
-    asked.mask(subject, plausible(subject, step));
+    asked.mask(subject, plausible(step));
     if (quantity == Quantity.RELIEF) {
-      open(asked, differing, repeating, rod);
+      frame.open(asked, DIFFERING, REPEATING, ROD);
     }
     int missing = frame.where(Frame.unread(quantity));
     List<Onward> ways = new ArrayList<>();
@@ -184,15 +160,13 @@ final class Transfer {
   }
 
   /** A step can be answered with what is plausible there, and with nothing. */
-  private int plausible(int subject, Step.Measure step) {
-    return frame
-        .domains()
-        .get(subject)
-        .where(
-            cell ->
-                cell instanceof Cell.Standing s
-                    && (s.equals(Cell.Standing.NOTHING)
-                        || (s.from() <= step.most() && s.below() > step.least())));
+  private int plausible(Step.Measure step) {
+    return frame.where(
+        new Subject.Reading(step.quantity()),
+        cell ->
+            cell instanceof Cell.Standing s
+                && (s.equals(Cell.Standing.NOTHING)
+                    || (s.from() <= step.most() && s.below() > step.least())));
   }
 
   /** Nothing was read: an earlier reading is still there. */
@@ -219,7 +193,7 @@ final class Transfer {
       return;
     }
     now.dayLeft(now.dayLeft() && quantity != Quantity.RELIEF);
-    open(now, frame.index(new Subject.Each(quantity)));
+    frame.open(now, new Subject.Each(quantity));
     if (quantity == Quantity.RELIEF && now.held(quantity) == Freshness.FRESH && neck >= 0) {
       int never = answered(Response.NOT_TURNED);
       now.mask(neck, now.turned() ? frame.domains().get(neck).all() & ~never : never);
@@ -227,13 +201,14 @@ final class Transfer {
   }
 
   /** On by each branch that can hold. */
-  void spread(List<Onward> ways, Step step, Branch.Fork fork, AbstractState now) {
-    Fan fan = fans.of(step, fork);
+  void spread(List<Onward> ways, Step step, AbstractState now) {
+    Fan fan = fans.apply(step);
     int[] subjects = fan.subjects();
     Fan.Spread spread = fan.spread(now);
     watch.accept(fan, spread);
     for (Fan.Taken taken : spread.taken()) {
-      if (taken.branch() == Fan.HOLE) {
+      String go = fan.to(taken);
+      if (go == null) {
         continue;
       }
       AbstractState then = now.copy();
@@ -243,10 +218,6 @@ final class Transfer {
       if (today >= 0 && (then.mask(today) & dayUsed) == 0) {
         then.dayLeft(true);
       }
-      String go =
-          taken.branch() == Fan.REST
-              ? String.valueOf(fork.otherwise())
-              : fork.branches().get(taken.branch()).go();
       ways.add(new Onward(go, then, taken.branch()));
     }
   }
@@ -255,7 +226,7 @@ final class Transfer {
   AbstractState back(AbstractState before, boolean drifted) {
     AbstractState now = before.with(before.bench().back(drifted));
     now.dayLeft(false);
-    open(now, today, inAll, rod);
+    frame.open(now, TODAY, IN_ALL, ROD);
     if (neck >= 0 && now.turned()) {
       // Turned elsewhere meanwhile, nothing more is learned of the last turn here.
       now.mask(neck, now.mask(neck) | answered(Response.UNSEEN));

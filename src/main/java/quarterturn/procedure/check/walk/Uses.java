@@ -3,7 +3,6 @@ package quarterturn.procedure.check.walk;
 import java.util.EnumSet;
 import java.util.Set;
 import quarterturn.procedure.Blank;
-import quarterturn.procedure.Branch;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
@@ -25,10 +24,7 @@ public final class Uses {
   /** Those its conditions rest on. */
   public static Set<Quantity> decided(Step step) {
     Set<Quantity> used = EnumSet.noneOf(Quantity.class);
-    Branch.Fork fork = step.fork();
-    if (fork != null) {
-      fork.branches().forEach(branch -> add(used, branch.when()));
-    }
+    step.fork().branches().forEach(branch -> add(used, branch.when()));
     if (step instanceof Step.Measure measure) {
       used.remove(measure.quantity());
     }
@@ -39,24 +35,12 @@ public final class Uses {
   }
 
   private static void add(Set<Quantity> used, Condition condition) {
-    condition.subjects().forEach(subject -> used.addAll(subject.match(READINGS)));
+    for (Subject subject : condition.subjects()) {
+      if (subject instanceof Subject.OfQuantity read) {
+        used.add(read.quantity());
+      }
+    }
   }
-
-  /** The quantities whose readings a subject rests on. */
-  private static final Subject.Cases<Set<Quantity>> READINGS =
-      new Subject.Cases<>(
-          reading -> Set.of(reading.quantity()),
-          differing -> Set.of(differing.quantity()),
-          repeating -> Set.of(repeating.quantity()),
-          each -> Set.of(each.quantity()),
-          choice -> Set.of(),
-          count -> Set.of(),
-          person -> Set.of(),
-          turning -> Set.of(),
-          neck -> Set.of(),
-          rod -> Set.of(),
-          feeling -> Set.of(),
-          callers -> Set.of());
 
   /** Whether a step's words have a blank. */
   static boolean says(Step step, Blank blank) {
