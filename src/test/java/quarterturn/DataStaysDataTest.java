@@ -39,7 +39,7 @@ class DataStaysDataTest {
       a quantity: report/ReadingHistory action
       a quantity: report/HistoryTable action humidity
       a change: procedure/Results climate
-      an outcome: rehearsal/Outcome in-window limit
+      an outcome: rehearsal/Outcome in-window
       an outcome: session/engine/Guard limit no-response wrong-way
       an event: session/journal/EventJson adjusted left read
       a key of JSON: report/sheet/SheetJson complaint high low strings

@@ -163,8 +163,7 @@ final class RehearseCommand extends Placed {
         "--speed: a number from " + LEAST_SPEED + " to " + (int) MOST_SPEED + ".");
   }
 
-  private int fleet(Practice practice, int necks)
-      throws IOException, UnreadableException {
+  private int fleet(Practice practice, int necks) throws IOException, UnreadableException {
     Fleet all =
         new Fleet(
             practice.sessions().library(practice.procedure()), necks, seed == null ? 1 : seed);

@@ -4,14 +4,8 @@ import quarterturn.craft.rod.Advice;
 import quarterturn.unit.Turn;
 
 /** Knows its neck: straight to the middle of the window, in sixteenths. Nobody can do better. */
-final class Knowing implements Unsuspecting {
+record Knowing(SimulatedNeck neck) implements Unsuspecting {
   private static final double SIXTEENTHS = 16;
-
-  private final SimulatedNeck neck;
-
-  Knowing(SimulatedNeck neck) {
-    this.neck = neck;
-  }
 
   @Override
   public Advice advise(Question q) {

@@ -29,9 +29,6 @@ public record Outcome(
   /** The session's word for a relief that stands where it should. */
   public static final String IN_WINDOW = "in-window";
 
-  /** The session's word for a rod a full turn from as found. */
-  public static final String LIMIT = "limit";
-
   /** The word that a session ended with, or null where it has not ended. */
   public static @Nullable String word(Prompt end) {
     if (end instanceof Prompt.Done done) {

@@ -25,8 +25,13 @@ import quarterturn.unit.Bracket;
 /**
  * Plays whole sessions in memory, each from its first prompt to its end, with a simulated neck.
  * Nothing is kept of them but their outcome.
+ *
+ * @param library with the procedure to play
+ * @param kind id of the kind every neck is of
+ * @param style sets the window
+ * @param role who is at the bench
  */
-public final class Rehearsal {
+public record Rehearsal(Library library, String kind, Style style, Role role) {
   /** A neck that is turned more often than this does not settle. */
   public static final int MOST_MOVES = 14;
 
@@ -35,24 +40,6 @@ public final class Rehearsal {
 
   /** No session that gets anywhere asks so often. */
   private static final int MOST_PROMPTS = 2000;
-
-  private final Library library;
-  private final String kind;
-  private final Style style;
-  private final Role role;
-
-  /**
-   * @param library with the procedure to play
-   * @param kind id of the kind every neck is of
-   * @param style sets the window
-   * @param role who is at the bench
-   */
-  public Rehearsal(Library library, String kind, Style style, Role role) {
-    this.library = library;
-    this.kind = kind;
-    this.style = style;
-    this.role = role;
-  }
 
   /** Where the relief should stand. */
   public Window window() {

@@ -4,12 +4,16 @@ package quarterturn.rehearsal;
  * Sound necks, each of them adjusted three ways. Those that even one who knows them can't bring
  * into the window within the limits (most would need more than a full turn) are counted and left
  * out of the comparison.
+ *
+ * @param advised with the program's advice; every hand-over among these is a wrong one
+ * @param thumb with an eighth, then quarters the right way
+ * @param knowing by one who knows each neck
+ * @param outOfReach the necks that were left out, with the program's advice
  */
-public final class SoundNecks {
-  private final Tally advised = new Tally();
-  private final Tally thumb = new Tally();
-  private final Tally knowing = new Tally();
-  private final Tally outOfReach = new Tally();
+public record SoundNecks(Tally advised, Tally thumb, Tally knowing, Tally outOfReach) {
+  SoundNecks() {
+    this(new Tally(), new Tally(), new Tally(), new Tally());
+  }
 
   void add(Outcome ours, Outcome byThumb, Outcome known) {
     if (known.settled()) {
@@ -19,26 +23,6 @@ public final class SoundNecks {
     } else {
       outOfReach.add(ours);
     }
-  }
-
-  /** With the program's advice. Every hand-over among these is a wrong one. */
-  public Tally advised() {
-    return advised;
-  }
-
-  /** With an eighth, then quarters the right way. */
-  public Tally thumb() {
-    return thumb;
-  }
-
-  /** By one who knows each neck. */
-  public Tally knowing() {
-    return knowing;
-  }
-
-  /** The necks that were left out, with the program's advice. */
-  public Tally outOfReach() {
-    return outOfReach;
   }
 
   /** Moves of the advised against the fewest there can be; 1 is as good as knowing. */

@@ -45,11 +45,8 @@ public final class BoardFace {
         keys.scrolledAtMost(BoardPage.mostScroll(keys.model(), dates, width, height));
         surface.paint(BoardPage.draw(keys.model(), dates, width, height));
         Input input = surface.next(toLook());
-        if (input instanceof Input.Interrupted) {
-          return ExitStatus.INTERRUPTED;
-        }
-        if (input instanceof Input.Closed) {
-          return ExitStatus.DONE;
+        if (input instanceof Input.Over over) {
+          return over.status();
         }
         if (input instanceof Input.Broke broke) {
           throw new IllegalStateException("something broke", broke.cause());
@@ -76,11 +73,7 @@ public final class BoardFace {
       lookedAt = System.nanoTime();
     }
     if (input instanceof Input.Suspended) {
-      if (!surface.suspend()) {
-        keys.say("Ctrl-Z does not work here. q leaves the board.");
-      }
-    } else if (input instanceof Input.Continued) {
-      surface.repaintWhole();
+      keys.say("Ctrl-Z does not work here. q leaves the board.");
     } else if (input instanceof Input.Pressed pressed) {
       Effect effect = keys.key(pressed.key());
       if (effect instanceof Effect.Repaint) {

@@ -5,6 +5,7 @@ import java.time.Duration;
 import quarterturn.screen.terminal.Input;
 import quarterturn.screen.terminal.Surface;
 import quarterturn.session.Dialogue;
+import quarterturn.session.ExitStatus;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
 
@@ -26,17 +27,14 @@ public final class HomeFace {
       try {
         surface.paint(view.draw(surface.width(), surface.height()));
         Input input = surface.next(CALM);
-        if (input instanceof Input.Interrupted || input instanceof Input.Closed) {
-          return input instanceof Input.Closed ? Dialogue.End.CUT_SHORT : Dialogue.End.INTERRUPTED;
+        if (input instanceof Input.Over over) {
+          boolean interrupted = over.status() == ExitStatus.INTERRUPTED;
+          return interrupted ? Dialogue.End.INTERRUPTED : Dialogue.End.CUT_SHORT;
         }
         if (input instanceof Input.Broke broke) {
           throw new IllegalStateException("something broke", broke.cause());
         }
-        if (input instanceof Input.Suspended) {
-          surface.suspend();
-        } else if (input instanceof Input.Continued) {
-          surface.repaintWhole();
-        } else if (input instanceof Input.Pressed pressed) {
+        if (input instanceof Input.Pressed pressed) {
           String answer = view.answer(pressed.key());
           if (answer != null) {
             dialogue.take(answer);

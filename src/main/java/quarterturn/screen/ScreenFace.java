@@ -101,26 +101,22 @@ public final class ScreenFace {
         return left(ExitStatus.DONE);
       }
       Input input = next();
-      if (input instanceof Input.Interrupted) {
-        return left(ExitStatus.INTERRUPTED);
-      }
-      if (input instanceof Input.Closed) {
-        return left(ExitStatus.DONE);
+      if (input instanceof Input.Over over) {
+        return left(over.status());
       }
       if (input instanceof Input.Broke broke) {
         bench.leave();
         throw new IllegalStateException(
             "something broke; what was answered is saved", broke.cause());
       }
-      Effect effect = take(input);
-      if (effect instanceof Effect.Leave) {
+      if (take(input) instanceof Effect.Leave) {
         return left(ExitStatus.DONE);
       }
     }
   }
 
   /** What happened next, or null where only time went on. */
-  private @Nullable Input next() throws InterruptedException {
+  private @Nullable Input next() throws IOException, InterruptedException {
     if (autoplay == null) {
       boolean ticks = cards != null || model.prompt() instanceof Prompt.Wait;
       return surface.next(ticks ? TICK : CALM);
@@ -154,10 +150,7 @@ public final class ScreenFace {
     if (input instanceof Input.Pressed pressed) {
       return pressed(pressed.key());
     }
-    if (input instanceof Input.Continued) {
-      surface.repaintWhole();
-    }
-    if (input instanceof Input.Suspended && !surface.suspend()) {
+    if (input instanceof Input.Suspended) {
       model = model.saying("Ctrl-Z does not work here. Leave with q and resume later.");
     }
     return new Effect.None();

@@ -36,11 +36,6 @@ public final class Checker {
     }
   }
 
-  /** The same by itself. */
-  public static Report check(Shelf shelf, String procedure) throws IOException {
-    return check(shelf, procedure, new Walks());
-  }
-
   /**
    * Reads a procedure that is to be run, and those it calls.
    *

@@ -13,9 +13,4 @@ public record Report(List<Fault> findings, boolean readable) {
   public Report {
     findings = List.copyOf(findings);
   }
-
-  /** Whether nothing is wrong. */
-  public boolean clean() {
-    return findings.isEmpty();
-  }
 }

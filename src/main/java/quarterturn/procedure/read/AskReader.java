@@ -1,6 +1,5 @@
 package quarterturn.procedure.read;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.LessonQuestion;
@@ -8,20 +7,13 @@ import quarterturn.procedure.Slip;
 import quarterturn.procedure.read.Node.Scalar;
 
 /** Reads the questions of a lesson. */
-record AskReader(WordsReader words) {
+record AskReader(Faults faults, WordsReader words) {
   /** The keys that say what kind of question it is, the last for one to think about beforehand. */
   static final List<String> KINDS = List.of("predict", "idea", "check", "question");
 
   /** Each question of a list that can be read. */
   List<LessonQuestion> read(@Nullable Node list) {
-    List<LessonQuestion> asks = new ArrayList<>();
-    for (Node item : scalars().items(list)) {
-      LessonQuestion ask = one(item);
-      if (ask != null) {
-        asks.add(ask);
-      }
-    }
-    return asks;
+    return new Scalars(faults).each(list, this::one);
   }
 
   /** A question, by itself or under the key of its kind. */
@@ -30,7 +22,7 @@ record AskReader(WordsReader words) {
       String question = words.text(item);
       return question == null ? null : new LessonQuestion(question, null);
     }
-    MappingKeys fields = MappingKeys.of(item, "a question", words.faults());
+    MappingKeys fields = MappingKeys.of(item, "a question", faults);
     KINDS.forEach(fields::optional);
     Node step = fields.optional("about");
     Node good = fields.optional("answer");
@@ -41,10 +33,10 @@ record AskReader(WordsReader words) {
       return null;
     }
     String question = words.text(fields.optional(kind));
-    Scalar about = scalars().scalar(step);
+    Scalar about = new Scalars(faults).scalar(step);
     words.references().about(about);
     String answer = words.text(good);
-    List<LessonQuestion.Idea> ideas = ideas(wrong);
+    List<LessonQuestion.Idea> ideas = new Scalars(faults).each(wrong, this::idea);
     return question == null
         ? null
         : new LessonQuestion(
@@ -55,22 +47,18 @@ record AskReader(WordsReader words) {
   private @Nullable String kind(MappingKeys fields) {
     List<String> kinds = KINDS.stream().filter(fields::has).toList();
     if (kinds.isEmpty()) {
-      words
-          .faults()
-          .add(
-              Slip.MISSING_KEY,
-              fields.mark(),
-              "a question lacks its own words",
-              "Write them under one of " + String.join(", ", KINDS));
+      faults.add(
+          Slip.MISSING_KEY,
+          fields.mark(),
+          "a question lacks its own words",
+          "Write them under one of " + String.join(", ", KINDS));
       return null;
     }
     for (String second : kinds.subList(1, kinds.size())) {
-      words
-          .faults()
-          .value(
-              fields.key(second),
-              "a question is of one kind, not " + kinds.get(0) + " and " + second,
-              "Give each its own place in the list. Allowed: one of " + String.join(", ", KINDS));
+      faults.value(
+          fields.key(second),
+          "a question is of one kind, not " + kinds.get(0) + " and " + second,
+          "Give each its own place in the list. Allowed: one of " + String.join(", ", KINDS));
     }
     return kinds.get(0);
   }
@@ -83,21 +71,11 @@ record AskReader(WordsReader words) {
     };
   }
 
-  private List<LessonQuestion.Idea> ideas(@Nullable Node list) {
-    List<LessonQuestion.Idea> ideas = new ArrayList<>();
-    for (Node item : scalars().items(list)) {
-      MappingKeys fields = MappingKeys.of(item, "a wrong idea", words.faults());
-      String says = words.text(fields.required("says"));
-      String but = words.text(fields.required("but"));
-      fields.end();
-      if (says != null && but != null) {
-        ideas.add(new LessonQuestion.Idea(says, but));
-      }
-    }
-    return ideas;
-  }
-
-  private Scalars scalars() {
-    return new Scalars(words.faults());
+  private LessonQuestion.@Nullable Idea idea(Node item) {
+    MappingKeys fields = MappingKeys.of(item, "a wrong idea", faults);
+    String says = words.text(fields.required("says"));
+    String but = words.text(fields.required("but"));
+    fields.end();
+    return says == null || but == null ? null : new LessonQuestion.Idea(says, but);
   }
 }

@@ -2,7 +2,9 @@ package quarterturn.procedure.read;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Quote;
@@ -102,10 +104,10 @@ public final class ConditionParser {
       return role();
     }
     if (second.equals("reached")) {
-      return new StepClause(words, named).reached(first, at);
+      return reached(first, at);
     }
     if (second.equals("is")) {
-      return new StepClause(words, named).chosen(first, at);
+      return chosen(first, at);
     }
     for (Quantity quantity : Quantity.values()) {
       if (quantity.word().equals(first)) {
@@ -121,6 +123,40 @@ public final class ConditionParser {
       case "not" -> not();
       default -> throw unknown(first, at);
     };
+  }
+
+  /** What follows the id of a step, which is noted for a later check. */
+  private Condition chosen(String step, int at) throws MisreadException {
+    words.take("is");
+    boolean not = words.take("not");
+    List<NamedOption> options = new ArrayList<>();
+    Set<String> ids = new LinkedHashSet<>();
+    do {
+      if (words.atEnd()) {
+        throw new MisreadException(
+            words.at(),
+            "an option of the step " + Quote.of(step) + " is missing here",
+            "Write the id of one of its options");
+      }
+      int place = words.at();
+      String option = words.take();
+      options.add(new NamedOption(option, place));
+      ids.add(option);
+    } while (words.take("or"));
+    named.add(new Named(step, at, options));
+    Condition chosen = new Condition.Chosen(step, ids);
+    return not ? new Condition.Not(chosen) : chosen;
+  }
+
+  private Condition reached(String step, int at) throws MisreadException {
+    words.take("reached");
+    Count count = Count.next(words);
+    if (count == null) {
+      List<String> shown = List.of("at least 2 times", "less than 2 times");
+      throw words.noneOf(Count.BEGINNINGS, Quote.cut(step) + " reached", shown);
+    }
+    named.add(new Named(step, at, List.of()));
+    return count.of(new Condition.Reached(step, count.times()));
   }
 
   private static MisreadException unknown(String first, int at) {

@@ -136,14 +136,8 @@ final class KindsReader {
   private Make make(MappingKeys fields, List<String> strings) {
     Length radius = length(fields.optional("radius"), "a radius", "241 mm");
     Length spread = length(fields.optional("spread"), "a spread", "57 mm");
-    List<Length> gauges = new ArrayList<>();
     Node list = fields.optional("gauges");
-    for (Node item : values.items(list)) {
-      Length gauge = length(item, "a string's diameter", ".105 in");
-      if (gauge != null) {
-        gauges.add(gauge);
-      }
-    }
+    List<Length> gauges = values.each(list, item -> length(item, "a string's diameter", ".105 in"));
     if (list != null && gauges.size() != strings.size()) {
       faults.value(
           list.mark(),

@@ -17,18 +17,9 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Turn;
 
 /** Reads the limits from {@code safety/limits.yaml}. */
-final class LimitsReader {
+record LimitsReader(
+    Faults faults, Scalars values, MappingKeys fields, @Nullable MappingKeys shipped) {
   private static final int MOST_MOVES = 20;
-
-  private final Scalars values;
-  private final MappingKeys fields;
-  private final @Nullable MappingKeys shipped;
-
-  private LimitsReader(Faults faults, MappingKeys fields, @Nullable MappingKeys shipped) {
-    this.values = new Scalars(faults);
-    this.fields = fields;
-    this.shipped = shipped;
-  }
 
   /**
    * Reads as much as can be read; what cannot is nothing.
@@ -40,11 +31,12 @@ final class LimitsReader {
   static Limits draft(Faults faults, @Nullable List<String> hazards, @Nullable Faults shipped)
       throws UnreadableException {
     MappingKeys own = listed(faults);
+    Scalars values = new Scalars(faults);
     if (shipped == null || !own.found()) {
-      return new LimitsReader(faults, own, null).limits(hazards);
+      return new LimitsReader(faults, values, own, null).limits(hazards);
     }
     MappingKeys theirs = listed(shipped);
-    return new LimitsReader(faults, own.over(theirs), theirs).limits(hazards);
+    return new LimitsReader(faults, values, own.over(theirs), theirs).limits(hazards);
   }
 
   private static MappingKeys listed(Faults faults) throws UnreadableException {
@@ -77,7 +69,7 @@ final class LimitsReader {
             values.words(fields.required("stop-feels"), "a feel", Feel.values()),
             facts(fields.required("turn-needs")),
             facts(fields.required("tighten-needs")),
-            new WordsReader(values.faults(), new References(values.faults()), hazards)
+            new WordsReader(faults, new References(faults), hazards)
                 .hazards(values, fields.required("turn-hazards")),
             least("day", this::time),
             most("most-reported", this::turn),
@@ -118,13 +110,11 @@ final class LimitsReader {
   private <T> T held(String key, Function<@Nullable Node, T> read, Comparator<T> laxer) {
     T figure = read.apply(fields.required(key));
     if (shipped != null && laxer.compare(figure, read.apply(shipped.optional(key))) > 0) {
-      values
-          .faults()
-          .add(
-              Slip.OVER_LIMIT,
-              fields.key(key),
-              key + " is laxer than in the limits that come with the program",
-              "Write a stricter figure, or take it out: theirs holds then");
+      faults.add(
+          Slip.OVER_LIMIT,
+          fields.key(key),
+          key + " is laxer than in the limits that come with the program",
+          "Write a stricter figure, or take it out: theirs holds then");
     }
     return figure;
   }
@@ -134,7 +124,7 @@ final class LimitsReader {
   }
 
   private Limits.Recheck recheck(@Nullable Node node) {
-    MappingKeys one = MappingKeys.of(node, "a re-check", values.faults());
+    MappingKeys one = MappingKeys.of(node, "a re-check", faults);
     Duration after = time(one.required("after"));
     Node.Scalar start = values.id(one.required("start"), "a procedure");
     String due = values.fixed(one.required("due"));
@@ -183,9 +173,7 @@ final class LimitsReader {
   private int hours(@Nullable Node node) {
     int minutes = minutes(node);
     if (node != null && minutes % 60 != 0) {
-      values
-          .faults()
-          .value(node.mark(), "the rest is counted in whole hours", "Write for example 24 h");
+      faults.value(node.mark(), "the rest is counted in whole hours", "Write for example 24 h");
     }
     return minutes / 60;
   }

@@ -176,7 +176,7 @@ final class Loading {
     }
     String name = expected != null ? expected : one.draft().procedure().id();
     procedures.put(name, one);
-    for (Scalar call : one.draft().calls()) {
+    for (Scalar call : one.draft().names().calls()) {
       follow(one, call, hazards);
     }
     return name;
@@ -205,13 +205,13 @@ final class Loading {
   /** Changes and results that a procedure names must be known. */
   private static void named(Read one, Results results) {
     Scalars values = new Scalars(one.faults());
-    for (Scalar change : one.draft().changes()) {
+    for (Scalar change : one.draft().names().changes()) {
       if (!results.changes().containsKey(change.text())) {
         values.unknown(
             Slip.UNKNOWN_ID, change, "a change", List.copyOf(results.changes().keySet()));
       }
     }
-    for (Scalar result : one.draft().results()) {
+    for (Scalar result : one.draft().names().results()) {
       if (!results.results().containsKey(result.text())) {
         values.unknown(
             Slip.UNKNOWN_ID, result, "a result", List.copyOf(results.results().keySet()));
@@ -238,7 +238,7 @@ final class Loading {
       return;
     }
     above.add(id);
-    for (Scalar call : caller.draft().calls()) {
+    for (Scalar call : caller.draft().names().calls()) {
       if (above.contains(call.text())) {
         String way =
             Stream.concat(

@@ -11,7 +11,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 
 /** Reads a measure step: quantity, string, gauge and the range that is plausible. */
-record MeasureReader(Scalars values, ForkReader forks) {
+record MeasureReader(Faults faults, Scalars values, ForkReader forks) {
   @Nullable Step read(StepReader.Begun step) {
     MappingKeys fields = step.fields();
     Node named = fields.required("quantity");
@@ -29,12 +29,10 @@ record MeasureReader(Scalars values, ForkReader forks) {
     Double gaugeStep = values.parsed(gauge, text -> Amounts.of(quantity, text));
     Amounts.Range range = values.parsed(plausible, text -> Amounts.range(quantity, text));
     if (gauge != null && gaugeStep != null && gaugeStep <= 0) {
-      values
-          .faults()
-          .value(
-              gauge.mark(),
-              "a gauge's step of nothing",
-              "Write its step, for example " + Amounts.example(quantity));
+      faults.value(
+          gauge.mark(),
+          "a gauge's step of nothing",
+          "Write its step, for example " + Amounts.example(quantity));
     }
     if (then != null) {
       immeasurable(fields, quantity, then);
@@ -57,13 +55,11 @@ record MeasureReader(Scalars values, ForkReader forks) {
   private @Nullable Which string(MappingKeys fields, Quantity quantity) {
     if (!quantity.onString()) {
       if (fields.has("string")) {
-        values
-            .faults()
-            .add(
-                Slip.UNKNOWN_KEY,
-                fields.key("string"),
-                quantity.word() + " is not read on a string",
-                "Take it out");
+        faults.add(
+            Slip.UNKNOWN_KEY,
+            fields.key("string"),
+            quantity.word() + " is not read on a string",
+            "Take it out");
       }
       return null;
     }
@@ -75,13 +71,11 @@ record MeasureReader(Scalars values, ForkReader forks) {
     if (then.branches().stream()
         .flatMap(branch -> branch.when().atoms())
         .noneMatch(wanted::equals)) {
-      values
-          .faults()
-          .add(
-              Slip.OPEN_BRANCHES,
-              fields.key("branches"),
-              "no branch says what to do when nothing can be read",
-              "Add one with when: " + quantity.word() + " " + Verdict.NOT_MEASURED.words());
+      faults.add(
+          Slip.OPEN_BRANCHES,
+          fields.key("branches"),
+          "no branch says what to do when nothing can be read",
+          "Add one with when: " + quantity.word() + " " + Verdict.NOT_MEASURED.words());
     }
   }
 }

@@ -1,6 +1,5 @@
 package quarterturn.procedure.read;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Quote;
@@ -10,25 +9,16 @@ import quarterturn.procedure.kind.Which;
 import quarterturn.procedure.read.Node.Scalar;
 
 /** Reads a pause: a short list of values that a technician says once more. */
-record PauseReader(Scalars values, ForkReader forks, References references) {
+record PauseReader(Faults faults, Scalars values, ForkReader forks) {
   @Nullable Step read(StepReader.Begun step) {
-    List<Step.Line> lines = new ArrayList<>();
     Node list = step.fields().required("lines");
-    List<Node> items = values.items(list);
-    for (Node item : items) {
-      Scalar scalar = values.scalar(item);
-      Step.Line line = scalar == null ? null : line(scalar);
-      if (line != null) {
-        lines.add(line);
-      }
-    }
-    if (list != null && (items.isEmpty() || items.size() > Step.Pause.MOST_LINES)) {
-      values
-          .faults()
-          .value(
-              list.mark(),
-              "a pause with " + items.size() + " lines",
-              "Give it one line at least, and at most " + Step.Pause.MOST_LINES);
+    List<Step.Line> lines = values.each(list, this::line);
+    int written = list instanceof Node.Sequence sequence ? sequence.items().size() : 0;
+    if (list != null && (written == 0 || written > Step.Pause.MOST_LINES)) {
+      faults.value(
+          list.mark(),
+          "a pause with " + written + " lines",
+          "Give it one line at least, and at most " + Step.Pause.MOST_LINES);
     }
     Scalar go = forks.way(step.fields().required("go"));
     return go == null
@@ -36,14 +26,18 @@ record PauseReader(Scalars values, ForkReader forks, References references) {
         : new Step.Pause(step.id(), step.said(), step.mark(), lines, go.text());
   }
 
-  private Step.@Nullable Line line(Scalar scalar) {
+  private Step.@Nullable Line line(Node item) {
+    Scalar scalar = values.scalar(item);
+    if (scalar == null) {
+      return null;
+    }
     String text = scalar.text();
     if (text.equals(Step.Line.OfDirection.WORD)) {
       return new Step.Line.OfDirection();
     }
     String[] parts = text.split(" ", -1);
     if (parts.length == 1) {
-      references.answered(scalar);
+      forks.references().answered(scalar);
       return new Step.Line.OfChoice(text);
     }
     for (Quantity quantity : Quantity.values()) {
@@ -53,12 +47,10 @@ record PauseReader(Scalars values, ForkReader forks, References references) {
         }
       }
     }
-    values
-        .faults()
-        .value(
-            scalar.mark(),
-            Quote.of(text) + " is no line of a pause",
-            "Write direction, a reading such as relief lowest, or the id of a choose step");
+    faults.value(
+        scalar.mark(),
+        Quote.of(text) + " is no line of a pause",
+        "Write direction, a reading such as relief lowest, or the id of a choose step");
     return null;
   }
 }

@@ -2,7 +2,6 @@ package quarterturn.procedure.read;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,7 +22,6 @@ public final class ProcedureReader {
   private final References references;
   private final StepReader stepReader;
   private final Map<String, Step> steps = new LinkedHashMap<>();
-  private final List<Scalar> needs = new ArrayList<>();
 
   private ProcedureReader(Faults faults, @Nullable List<String> hazards) {
     this.faults = faults;
@@ -36,16 +34,9 @@ public final class ProcedureReader {
    * A procedure that is to be used only if its file has no faults.
    *
    * @param id its id where it stands, or null where it has none
-   * @param calls the ids of the procedures it calls, where they stand
-   * @param changes the ids of the changes it makes, where they stand
-   * @param results the ids of the results it needs or gives, where they stand
+   * @param names what it names of other files
    */
-  record Draft(
-      Procedure procedure,
-      @Nullable Scalar id,
-      List<Scalar> calls,
-      List<Scalar> changes,
-      List<Scalar> results) {}
+  record Draft(Procedure procedure, @Nullable Scalar id, References.Elsewhere names) {}
 
   /**
    * Reads as much as can be read.
@@ -73,9 +64,7 @@ public final class ProcedureReader {
   private Draft draft(MappingKeys fields, String digest) {
     Scalar id = values.id(fields.required("procedure"), "a procedure");
     Procedure procedure = procedure(fields, id == null ? "" : id.text(), digest);
-    List<Scalar> results = new ArrayList<>(stepReader.given());
-    results.addAll(needs);
-    return new Draft(procedure, id, stepReader.calls(), stepReader.changed(), results);
+    return new Draft(procedure, id, references.elsewhere());
   }
 
   private Procedure procedure(MappingKeys fields, String id, String digest) {
@@ -84,12 +73,8 @@ public final class ProcedureReader {
     String purpose = values.fixed(fields.required("purpose"));
     List<String> tools = values.fixedLines(fields.required("tools"));
     String begin = way(fields.required("begin"), "");
-    for (Node need : values.items(fields.optional("needs"))) {
-      Scalar result = values.id(need, "a result");
-      if (result != null) {
-        needs.add(result);
-      }
-    }
+    List<Scalar> needs = values.each(fields.optional("needs"), need -> values.id(need, "a result"));
+    references.elsewhere().results().addAll(needs);
     String retune = way(fields.optional("retune"), begin);
     String reread = way(fields.optional("reread"), begin);
     steps(fields.required("steps"));

@@ -22,14 +22,30 @@ final class References {
 
   private record Condition(Scalar scalar, List<Named> named) {}
 
+  /**
+   * Ids of what stands in other files, where they stand here.
+   *
+   * @param calls procedures that are called
+   * @param changes changes that are made
+   * @param results results that are needed or given
+   */
+  record Elsewhere(List<Scalar> calls, List<Scalar> changes, List<Scalar> results) {}
+
   private final Faults faults;
   private final Map<String, Defined> steps = new LinkedHashMap<>();
   private final List<Way> ways = new ArrayList<>();
   private final List<Scalar> answered = new ArrayList<>();
   private final List<Condition> conditions = new ArrayList<>();
+  private final Elsewhere elsewhere =
+      new Elsewhere(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
 
   References(Faults faults) {
     this.faults = faults;
+  }
+
+  /** What is named of other files, to which more can be added. */
+  Elsewhere elsewhere() {
+    return elsewhere;
   }
 
   /**
@@ -106,8 +122,8 @@ final class References {
       return;
     }
     // How a called procedure may end stands in another file.
-    boolean elsewhere = !StepReader.KINDS.contains(step.kind()) || step.kind().equals("call");
-    if (named.options().isEmpty() || elsewhere) {
+    boolean unknown = !StepReader.KINDS.contains(step.kind()) || step.kind().equals("call");
+    if (named.options().isEmpty() || unknown) {
       return;
     }
     if (!step.kind().equals("choose")) {

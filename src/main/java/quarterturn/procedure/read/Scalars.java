@@ -158,14 +158,7 @@ record Scalars(Faults faults) {
 
   /** Each of a list, as {@link #word}. An absent list is empty. */
   <T extends Worded> Set<T> words(@Nullable Node node, String what, T[] all) {
-    Set<T> found = new LinkedHashSet<>();
-    for (Node item : items(node)) {
-      T one = word(item, what, all);
-      if (one != null) {
-        found.add(one);
-      }
-    }
-    return found;
+    return new LinkedHashSet<>(each(node, item -> word(item, what, all)));
   }
 
   /** A value by its own reader, whose complaint becomes the fault. */
@@ -200,13 +193,18 @@ record Scalars(Faults faults) {
 
   /** Each text of a list, of one line each, into which nothing is filled. */
   List<String> fixedLines(@Nullable Node node) {
-    List<String> lines = new ArrayList<>();
-    for (Node item : items(node)) {
-      String line = fixed(item);
-      if (line != null) {
-        lines.add(line);
+    return each(node, this::fixed);
+  }
+
+  /** What {@code read} makes of each piece of a list, but for those of which it makes nothing. */
+  <T> List<T> each(@Nullable Node list, Function<Node, @Nullable T> read) {
+    List<T> found = new ArrayList<>();
+    for (Node item : items(list)) {
+      T one = read.apply(item);
+      if (one != null) {
+        found.add(one);
       }
     }
-    return lines;
+    return found;
   }
 }

@@ -123,9 +123,12 @@ final class SchemaKeys {
     return pattern(scalar(description), "^[a-z0-9-]{1,40}$");
   }
 
+  private static ObjectNode described(String description) {
+    return NODES.objectNode().put("description", description);
+  }
+
   private static ObjectNode scalar(String description) {
-    ObjectNode schema = NODES.objectNode();
-    schema.put("description", description);
+    ObjectNode schema = described(description);
     schema.putArray("type").add("string").add("number").add("boolean");
     return schema;
   }
@@ -135,10 +138,7 @@ final class SchemaKeys {
   }
 
   private static ObjectNode amount(String description, String pattern) {
-    ObjectNode schema = NODES.objectNode();
-    schema.put("description", description);
-    schema.put("type", "string");
-    return pattern(schema, pattern);
+    return pattern(described(description).put("type", "string"), pattern);
   }
 
   private static ObjectNode line(String description) {
@@ -161,39 +161,34 @@ final class SchemaKeys {
   }
 
   private static ObjectNode truth(String description) {
-    ObjectNode schema = NODES.objectNode();
-    schema.put("description", description);
+    ObjectNode schema = described(description);
     schema.putArray("enum").add(true).add(false).add("true").add("false");
     return schema;
   }
 
   private static ObjectNode word(String description, Worded... all) {
-    ObjectNode schema = NODES.objectNode();
-    schema.put("description", description);
+    ObjectNode schema = described(description);
     ArrayNode words = schema.putArray("enum");
     Worded.words(all).forEach(words::add);
     return schema;
   }
 
   private static ObjectNode list(ObjectNode items, String description) {
-    ObjectNode schema = NODES.objectNode();
-    schema.put("description", description);
+    ObjectNode schema = described(description);
     schema.put("type", "array");
     schema.set("items", items);
     return schema;
   }
 
   private static ObjectNode revision() {
-    ObjectNode schema = NODES.objectNode();
-    schema.put("description", "Counts its author's changes, from 1.");
+    ObjectNode schema = described("Counts its author's changes, from 1.");
     schema.putArray("type").add("integer").add("string");
     schema.put("minimum", 1).put("maximum", 999_999);
     return pattern(schema, "^0{0,3}[1-9][0-9]{0,5}$");
   }
 
   private static ObjectNode condition(String description) {
-    ObjectNode schema = NODES.objectNode();
-    schema.put("description", description + " For example: relief touches or below target.");
+    ObjectNode schema = described(description + " For example: relief touches or below target.");
     schema.put("type", "string");
     schema.put("minLength", 1).put("maxLength", 400);
     return schema;
@@ -201,8 +196,7 @@ final class SchemaKeys {
 
   private static ObjectNode expects() {
     String holds = "What must hold whenever the step is reached";
-    ObjectNode schema = NODES.objectNode();
-    schema.put("description", holds + ": a condition, or several of which one must.");
+    ObjectNode schema = described(holds + ": a condition, or several of which one must.");
     schema
         .putArray("anyOf")
         .add(condition(holds + "."))
@@ -221,15 +215,12 @@ final class SchemaKeys {
   }
 
   private static ObjectNode ask() {
-    ObjectNode item = NODES.objectNode();
-    item.put("$ref", "#/$defs/ask");
-    return list(item, "The teacher's questions.");
+    return list(NODES.objectNode().put("$ref", "#/$defs/ask"), "The teacher's questions.");
   }
 
   /** A question by itself, or under the key of its kind. */
   static ObjectNode question() {
-    ObjectNode question = NODES.objectNode();
-    question.put("description", "A question for a lesson.");
+    ObjectNode question = described("A question for a lesson.");
     ArrayNode any = question.putArray("anyOf").add(of("question"));
     for (String kind : AskReader.KINDS) {
       List<String> keys = new ArrayList<>(List.of(kind));
@@ -256,8 +247,7 @@ final class SchemaKeys {
   }
 
   private static ObjectNode felt() {
-    ObjectNode felt = NODES.objectNode();
-    felt.put("description", "Where each feel of the rod nut leads.");
+    ObjectNode felt = described("Where each feel of the rod nut leads.");
     felt.put("type", "object");
     ArrayNode required = felt.putArray("required");
     ObjectNode properties = felt.putObject("properties");
@@ -286,8 +276,7 @@ final class SchemaKeys {
   }
 
   private static ObjectNode steps() {
-    ObjectNode item = NODES.objectNode();
-    item.put("$ref", "#/$defs/entry");
+    ObjectNode item = NODES.objectNode().put("$ref", "#/$defs/entry");
     return list(item, "The steps, each under the part of the work that it belongs to.")
         .put("minItems", 1);
   }

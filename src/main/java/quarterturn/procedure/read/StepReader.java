@@ -37,9 +37,6 @@ final class StepReader {
   private final References references;
   private final WordsReader words;
   private final ForkReader forks;
-  private final List<Scalar> calls = new ArrayList<>();
-  private final List<Scalar> changed = new ArrayList<>();
-  private final List<Scalar> given = new ArrayList<>();
 
   StepReader(Faults faults, References references, @Nullable List<String> hazards) {
     this.faults = faults;
@@ -47,21 +44,6 @@ final class StepReader {
     this.references = references;
     this.words = new WordsReader(faults, references, hazards);
     this.forks = new ForkReader(faults, references);
-  }
-
-  /** The procedures that were called. */
-  List<Scalar> calls() {
-    return List.copyOf(calls);
-  }
-
-  /** The changes that were named. */
-  List<Scalar> changed() {
-    return List.copyOf(changed);
-  }
-
-  /** The results that were named. */
-  List<Scalar> given() {
-    return List.copyOf(given);
   }
 
   /**
@@ -99,11 +81,11 @@ final class StepReader {
           case "tell" -> tell(step);
           case "choose" -> choose(step, options);
           case "note" -> note(step);
-          case "pause" -> new PauseReader(values, forks, references).read(step);
+          case "pause" -> new PauseReader(faults, values, forks).read(step);
           case "adjust" -> adjust(step);
-          case "measure" -> new MeasureReader(values, forks).read(step);
+          case "measure" -> new MeasureReader(faults, values, forks).read(step);
           case "compute" -> compute(step);
-          case "turn" -> new TurnReader(values, forks).read(step);
+          case "turn" -> new TurnReader(faults, values, forks).read(step);
           case "wait" -> await(step);
           case "call" -> call(step);
           default -> end(step);
@@ -129,23 +111,18 @@ final class StepReader {
 
   private @Nullable Step tell(Begun step) {
     Set<Fact> facts = establishes(step.fields());
-    String changes = named(step.fields(), "changes", "a change", changed);
+    String changes = change(step.fields());
     Words said = step.said().with(words.shortcut(step.fields()));
     Fork then = forks.read(step.fields(), step.what());
     return then == null ? null : new Step.Tell(step.id(), said, step.mark(), facts, changes, then);
   }
 
   private Step choose(Begun step, List<String> ids) {
-    String gives = named(step.fields(), "gives", "a result", given);
+    String gives =
+        named(step.fields().optional("gives"), "a result", references.elsewhere().results());
     Recorded records = records(step.fields());
-    List<Step.Option> options = new ArrayList<>();
     Node list = step.fields().required("options");
-    for (Node item : values.items(list)) {
-      Step.Option option = option(item, ids);
-      if (option != null) {
-        options.add(option);
-      }
-    }
+    List<Step.Option> options = values.each(list, item -> option(item, ids));
     if (list instanceof Node.Sequence sequence && sequence.items().size() < 2) {
       faults.value(
           list.mark(),
@@ -166,7 +143,7 @@ final class StepReader {
     Node labelled = fields.required("label");
     String label = values.line(labelled) == null ? null : words.text(labelled);
     Set<Fact> facts = establishes(fields);
-    String changes = named(fields, "changes", "a change", changed);
+    String changes = change(fields);
     Scalar go = forks.way(fields.required("go"));
     fields.end();
     if (id != null && ids.contains(id.text())) {
@@ -197,13 +174,17 @@ final class StepReader {
   }
 
   /** An id that is known elsewhere, kept to be checked when that was read; or null. */
-  private @Nullable String named(MappingKeys fields, String key, String what, List<Scalar> kept) {
-    Scalar id = values.id(fields.optional(key), what);
+  private @Nullable String named(@Nullable Node node, String what, List<Scalar> kept) {
+    Scalar id = values.id(node, what);
     if (id == null) {
       return null;
     }
     kept.add(id);
     return id.text();
+  }
+
+  private @Nullable String change(MappingKeys fields) {
+    return named(fields.optional("changes"), "a change", references.elsewhere().changes());
   }
 
   private @Nullable Step compute(Begun step) {
@@ -233,7 +214,7 @@ final class StepReader {
     if (procedure == null || then == null) {
       return null;
     }
-    calls.add(procedure);
+    references.elsewhere().calls().add(procedure);
     return new Step.Call(step.id(), step.said(), step.mark(), procedure.text(), then);
   }
 

@@ -15,7 +15,7 @@ import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 /** Reads a turn step: how far, the limit, and where each feel leads. */
-record TurnReader(Scalars values, ForkReader forks) {
+record TurnReader(Faults faults, Scalars values, ForkReader forks) {
   @Nullable Step read(StepReader.Begun step) {
     MappingKeys fields = step.fields();
     Node written = fields.required("amount");
@@ -25,13 +25,11 @@ record TurnReader(Scalars values, ForkReader forks) {
         && limit != null
         && amount instanceof Step.Amount.Fixed fixed
         && fixed.turn().size().compareTo(limit) > 0) {
-      values
-          .faults()
-          .add(
-              Slip.OVER_LIMIT,
-              written.mark(),
-              fixed.turn().size() + " is more than the limit of this step, " + limit,
-              "Write " + limit + " at most");
+      faults.add(
+          Slip.OVER_LIMIT,
+          written.mark(),
+          fixed.turn().size() + " is more than the limit of this step, " + limit,
+          "Write " + limit + " at most");
     }
     Map<Feel, String> felt = felt(fields.required("felt"));
     return amount == null || limit == null
@@ -76,7 +74,7 @@ record TurnReader(Scalars values, ForkReader forks) {
 
   private Map<Feel, String> felt(@Nullable Node node) {
     Map<Feel, String> ways = new EnumMap<>(Feel.class);
-    MappingKeys fields = MappingKeys.of(node, "felt", values.faults());
+    MappingKeys fields = MappingKeys.of(node, "felt", faults);
     List<String> missing = new ArrayList<>();
     for (Feel feel : Feel.values()) {
       Scalar go = forks.way(fields.optional(feel.word()));
@@ -88,13 +86,11 @@ record TurnReader(Scalars values, ForkReader forks) {
     }
     fields.end();
     if (fields.found() && !missing.isEmpty()) {
-      values
-          .faults()
-          .add(
-              Slip.OPEN_BRANCHES,
-              fields.mark(),
-              "felt does not say where these feels lead: " + String.join(", ", missing),
-              "Add each of them with the id of a step");
+      faults.add(
+          Slip.OPEN_BRANCHES,
+          fields.mark(),
+          "felt does not say where these feels lead: " + String.join(", ", missing),
+          "Add each of them with the id of a step");
     }
     return ways;
   }

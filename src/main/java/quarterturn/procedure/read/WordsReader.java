@@ -39,7 +39,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
         said == null ? "" : said,
         text(fields.optional("brief")),
         text(fields.optional("why")),
-        new AskReader(this).read(fields.optional("ask")),
+        new AskReader(faults, this).read(fields.optional("ask")),
         hazards(values, fields.optional("hazards")),
         values.truth(fields.optional("never-skip")),
         values.word(fields.optional("picture"), "a picture", Picture.values()),
@@ -83,13 +83,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
     if (!(node instanceof Node.Sequence)) {
       return forks().condition(node);
     }
-    List<Condition> either = new ArrayList<>();
-    for (Node item : new Scalars(faults).items(node)) {
-      Condition one = forks().condition(item);
-      if (one != null) {
-        either.add(one);
-      }
-    }
+    List<Condition> either = new Scalars(faults).each(node, forks()::condition);
     return either.isEmpty() ? null : new Condition.Any(either);
   }
 

@@ -114,7 +114,7 @@ final class AnySession {
         LiveBench.start(
             engine, events::addAll, Overview.REHEARSAL, started, clock(Rehearsal.START));
     AnyHands hands = new AnyHands(library, roads, kind, style, coverageGoal, random.split());
-    PathState past = new PathState(library, role);
+    PathState past = new PathState(roads, role);
     return new AnySession(engine, roads, hands, bench, events, past, random);
   }
 

@@ -111,7 +111,7 @@ public final class Cover {
   private CoverageGoal coverageGoal(Place from, PathState past, SplittableRandom random) {
     List<Way> open = new ArrayList<>(open());
     if (open.isEmpty() || random.nextInt(12) == 0) {
-      return CoverageGoal.none(library, random);
+      return CoverageGoal.none(roads, random);
     }
     Collections.rotate(open, random.nextInt(open.size()));
     open.sort(Comparator.comparing(this::turn));
@@ -120,10 +120,10 @@ public final class Cover {
       boolean never = route.isEmpty() && from.equals(begin);
       tried.merge(goal, never ? NEVER : 1, Integer::sum);
       if (!route.isEmpty()) {
-        return CoverageGoal.along(goal, route, library, random);
+        return CoverageGoal.along(goal, route, roads, random);
       }
     }
-    return CoverageGoal.along(open.get(0), List.of(), library, random);
+    return CoverageGoal.along(open.get(0), List.of(), roads, random);
   }
 
   private int turn(Way way) {
@@ -132,7 +132,7 @@ public final class Cover {
   }
 
   private void session(SplittableRandom random) {
-    CoverageGoal coverageGoal = coverageGoal(begin, new PathState(library, null), random);
+    CoverageGoal coverageGoal = coverageGoal(begin, new PathState(roads, null), random);
     try {
       AnySession session = AnySession.start(library, engine, roads, coverageGoal, random);
       onward(session, see(session), random);
@@ -168,7 +168,7 @@ public final class Cover {
       }
       List<Road> route = Route.to(goal, from, session.past(), wanted, roads, random);
       if (!route.isEmpty()) {
-        session.hands().goOn(CoverageGoal.along(goal, route, library, random));
+        session.hands().goOn(CoverageGoal.along(goal, route, roads, random));
         return;
       }
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Library;
 import quarterturn.procedure.Verdict;
 import quarterturn.procedure.Way;
 import quarterturn.session.Place;
@@ -23,13 +22,13 @@ final class CoverageGoal {
   }
 
   /** Nowhere in particular. */
-  static CoverageGoal none(Library library, SplittableRandom random) {
-    return new CoverageGoal(null, List.of(), new PathConstraints(List.of(), library, random));
+  static CoverageGoal none(Roads roads, SplittableRandom random) {
+    return new CoverageGoal(null, List.of(), new PathConstraints(List.of(), roads, random));
   }
 
   /** Down a road that ends with a way. */
-  static CoverageGoal along(Way goal, List<Road> route, Library library, SplittableRandom random) {
-    return new CoverageGoal(goal, route, new PathConstraints(route, library, random));
+  static CoverageGoal along(Way goal, List<Road> route, Roads roads, SplittableRandom random) {
+    return new CoverageGoal(goal, route, new PathConstraints(route, roads, random));
   }
 
   @Nullable Way goal() {

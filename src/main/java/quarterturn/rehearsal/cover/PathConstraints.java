@@ -8,14 +8,12 @@ import java.util.Set;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Condition;
-import quarterturn.procedure.Library;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Subject;
 import quarterturn.procedure.Verdict;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
-import quarterturn.session.Place;
 
 /**
  * What a session would have to be like to go down a certain road, as its conditions tell: who is at
@@ -23,7 +21,7 @@ import quarterturn.session.Place;
  */
 final class PathConstraints {
   private final List<Road> route;
-  private final Library library;
+  private final Roads roads;
   private final RandomGenerator random;
   private final Map<Integer, Set<Verdict>> verdicts = new HashMap<>();
   private final Map<Integer, Double> values = new HashMap<>();
@@ -32,14 +30,14 @@ final class PathConstraints {
   private @Nullable NeckConstraint temper;
 
   /** Of a road; what its end asks for counts before what its beginning does. */
-  PathConstraints(List<Road> route, Library library, RandomGenerator random) {
+  PathConstraints(List<Road> route, Roads roads, RandomGenerator random) {
     this.route = route;
-    this.library = library;
+    this.roads = roads;
     this.random = random;
     for (int i = route.size() - 1; i >= 0; i--) {
       Road piece = route.get(i);
       boolean begins = piece.way() == null && !piece.breaks();
-      lacking |= begins && !(step(piece.from()) instanceof Step.Call);
+      lacking |= begins && !(roads.step(piece.from()) instanceof Step.Call);
       if (piece.when() != null) {
         wish(i, piece.when(), true);
       }
@@ -120,7 +118,7 @@ final class PathConstraints {
   private int reading(int at, Quantity quantity) {
     for (int i = at; i >= 0; i--) {
       boolean reads =
-          step(route.get(i).from()) instanceof Step.Measure measure
+          roads.step(route.get(i).from()) instanceof Step.Measure measure
               && measure.quantity() == quantity
               && (i == at || measure.which() != Which.HIGHEST);
       if (reads) {
@@ -132,12 +130,12 @@ final class PathConstraints {
 
   /** A reading is best such as the one after it, so that the two agree. */
   private void agree(int at) {
-    if (!(step(route.get(at).from()) instanceof Step.Measure measure)
+    if (!(roads.step(route.get(at).from()) instanceof Step.Measure measure)
         || measure.which() == Which.HIGHEST) {
       return;
     }
     for (int i = at + 1; i < route.size(); i++) {
-      if (step(route.get(i).from()) instanceof Step.Measure next
+      if (roads.step(route.get(i).from()) instanceof Step.Measure next
           && next.quantity() == measure.quantity()
           && next.which() != Which.HIGHEST) {
         Set<Verdict> both = EnumSet.allOf(Verdict.class);
@@ -149,10 +147,6 @@ final class PathConstraints {
         return;
       }
     }
-  }
-
-  private Step step(Place place) {
-    return library.procedure(place.procedure()).step(place.step());
   }
 
   /** How the reading at a piece of the road should stand; empty where it is all the same. */
@@ -169,7 +163,7 @@ final class PathConstraints {
   /** How the neck should stand at first; empty where it is all the same. */
   Set<Verdict> relief() {
     for (int i = 0; i < route.size(); i++) {
-      if (step(route.get(i).from()) instanceof Step.Measure measure
+      if (roads.step(route.get(i).from()) instanceof Step.Measure measure
           && measure.quantity() == Quantity.RELIEF) {
         return verdicts(i);
       }

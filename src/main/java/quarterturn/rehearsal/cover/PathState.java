@@ -7,7 +7,6 @@ import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Feel;
-import quarterturn.procedure.Library;
 import quarterturn.procedure.Response;
 import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
@@ -19,7 +18,7 @@ import quarterturn.session.Place;
  * felt, how often each step was reached. Conditions on the past are met by going somewhere first.
  */
 final class PathState {
-  private final Library library;
+  private final Roads roads;
   private final Map<Place, Integer> reached;
   private final Map<Place, String> chosen;
   private final Map<String, String> ended;
@@ -39,8 +38,8 @@ final class PathState {
     private static final Lack HOPELESS = new Lack(null, 2 * BACK);
   }
 
-  private PathState(Library library, PathState from) {
-    this.library = library;
+  private PathState(PathState from) {
+    this.roads = from.roads;
     this.reached = new HashMap<>(from.reached);
     this.chosen = new HashMap<>(from.chosen);
     this.ended = new HashMap<>(from.ended);
@@ -53,8 +52,8 @@ final class PathState {
    *
    * @param role who is at the bench, or null where that is still open
    */
-  PathState(Library library, @Nullable Role role) {
-    this.library = library;
+  PathState(Roads roads, @Nullable Role role) {
+    this.roads = roads;
     this.reached = new HashMap<>();
     this.chosen = new HashMap<>();
     this.ended = new HashMap<>();
@@ -62,13 +61,13 @@ final class PathState {
   }
 
   PathState copy() {
-    return new PathState(library, this);
+    return new PathState(this);
   }
 
   /** A step was entered. */
   void enter(Place place) {
     reached.merge(place, 1, Integer::sum);
-    if (step(place) instanceof Step.Done done) {
+    if (roads.step(place) instanceof Step.Done done) {
       ended.put(place.procedure(), done.outcome());
     }
   }
@@ -76,7 +75,7 @@ final class PathState {
   /** A way was taken. */
   void take(Way way) {
     Place place = new Place(way.procedure(), way.step());
-    Step step = step(place);
+    Step step = roads.step(place);
     if (step instanceof Step.Choose) {
       chosen.put(place, way.label());
     }
@@ -107,8 +106,7 @@ final class PathState {
 
   /** What a piece of road lacks, or null where nothing of the past shuts it. */
   @Nullable Lack lack(Road piece) {
-    Way way = piece.way();
-    if (way == null) {
+    if (piece.way() == null) {
       return null;
     }
     Lack worst = piece.when() == null ? null : lack(piece, piece.when(), true);
@@ -145,7 +143,10 @@ final class PathState {
                     called -> null,
                     seems -> null,
                     reached -> count(new Place(procedure, reached.step()), reached, holds),
-                    f -> (felt == f.feel()) == holds ? null : feeling(f, holds))));
+                    f ->
+                        (felt == f.feel()) == holds
+                            ? null
+                            : new Lack(road -> feels(road, f, holds), 1))));
   }
 
   private @Nullable Lack choice(Road here, Place at, Condition.Chosen wanted, boolean holds) {
@@ -164,10 +165,6 @@ final class PathState {
       return null;
     }
     return holds ? new Lack(road -> road.to().equals(at), lacking) : Lack.HOPELESS;
-  }
-
-  private Lack feeling(Condition.Felt wanted, boolean holds) {
-    return new Lack(road -> feels(road, wanted, holds), 1);
   }
 
   private @Nullable Lack every(Road here, Iterable<Condition> parts, boolean holds) {
@@ -197,7 +194,7 @@ final class PathState {
       return still && holds ? Lack.HOPELESS : null;
     }
     boolean turns = still ? !holds : holds;
-    return !turns ? null : new Lack(road -> step(road.from()) instanceof Step.TurnRod, 1);
+    return !turns ? null : new Lack(road -> roads.step(road.from()) instanceof Step.TurnRod, 1);
   }
 
   private static @Nullable Lack hopeless(boolean holds) {
@@ -210,17 +207,13 @@ final class PathState {
       return false;
     }
     boolean here = way.procedure().equals(place.procedure());
-    String label = step(road.from()) instanceof Step.Done done ? done.outcome() : way.label();
+    String label = roads.step(road.from()) instanceof Step.Done done ? done.outcome() : way.label();
     return here && options.contains(label) == holds;
   }
 
   private boolean feels(Road road, Condition.Felt felt, boolean holds) {
     return road.way() != null
-        && step(road.from()) instanceof Step.TurnRod
+        && roads.step(road.from()) instanceof Step.TurnRod
         && felt.feel().word().equals(road.way().label()) == holds;
-  }
-
-  private Step step(Place place) {
-    return library.procedure(place.procedure()).step(place.step());
   }
 }

@@ -2,7 +2,6 @@ package quarterturn.rehearsal.cover;
 
 import java.util.EnumSet;
 import java.util.Set;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Condition;
 import quarterturn.procedure.Verdict;
@@ -20,27 +19,21 @@ record ReadingConstraint(Quantity quantity, Set<Verdict> verdicts) {
         all -> null,
         any -> holds ? either(any) : null,
         not -> of(not.part(), !holds),
-        atom -> atom.match(STANDS).apply(holds));
+        atom -> of(atom, holds));
   }
 
-  /** By whether it is to hold; null for what is on no reading, or on a value. */
-  private static final Condition.Atom.Cases<Function<Boolean, @Nullable ReadingConstraint>> STANDS =
-      new Condition.Atom.Cases<>(
-          against -> holds -> of(against.quantity(), against.verdict(), holds),
-          leans -> holds -> holds ? of(leans.quantity(), Verdict.UNDECIDED, true) : null,
-          below -> holds -> null,
-          atLeast -> holds -> null,
-          differs -> holds -> null,
-          repeats -> holds -> null,
-          chosen -> holds -> null,
-          is -> holds -> null,
-          turned -> holds -> null,
-          answered -> holds -> null,
-          strings -> holds -> of(strings.quantity(), strings.verdict(), holds),
-          called -> holds -> null,
-          seems -> holds -> null,
-          reached -> holds -> null,
-          felt -> holds -> null);
+  /** Null for what is on no reading, or on a value. */
+  private static @Nullable ReadingConstraint of(Condition.Atom atom, boolean holds) {
+    if (atom instanceof Condition.Against against) {
+      return of(against.quantity(), against.verdict(), holds);
+    }
+    if (atom instanceof Condition.Leans leans && holds) {
+      return of(leans.quantity(), Verdict.UNDECIDED, true);
+    }
+    return atom instanceof Condition.Strings strings
+        ? of(strings.quantity(), strings.verdict(), holds)
+        : null;
+  }
 
   private static @Nullable ReadingConstraint either(Condition.Any any) {
     Set<Verdict> verdicts = EnumSet.noneOf(Verdict.class);

@@ -180,6 +180,11 @@ final class Roads {
     return seen;
   }
 
+  /** The step at a place. */
+  Step step(Place place) {
+    return library.procedure(place.procedure()).step(place.step());
+  }
+
   /** The way that was taken. */
   Way way(Passage passage) {
     return out(passage.from()).get(passage.way());
@@ -214,7 +219,7 @@ final class Roads {
         if (wanted.contains(road.way())) {
           return true;
         }
-        Step next = library.procedure(road.to().procedure()).step(road.to().step());
+        Step next = step(road.to());
         boolean silent =
             next instanceof Step.Compute
                 || next instanceof Step.Call

@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedList;
 import java.util.List;
 import java.util.Map;
+import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Way;
 import quarterturn.session.Place;
 
@@ -18,7 +22,7 @@ import quarterturn.session.Place;
  * that something was chosen, felt, or reached so many times, that is gone to first, and the road
  * goes on from there. A loop is gone round until its count is full.
  */
-final class Route {
+record Route(Roads roads, Set<Way> wanted, SplittableRandom random, Map<Road, Double> drawn) {
   /** A way that no session took may be one that none can take, so it is rather gone around. */
   private static final double UNTRODDEN = 1;
 
@@ -31,17 +35,6 @@ final class Route {
 
   private static final int MOST_LEGS = 12;
 
-  private final Roads roads;
-  private final Set<Way> wanted;
-  private final SplittableRandom random;
-  private final Map<Road, Double> drawn = new IdentityHashMap<>();
-
-  private Route(Roads roads, Set<Way> wanted, SplittableRandom random) {
-    this.roads = roads;
-    this.wanted = wanted;
-    this.random = random;
-  }
-
   /**
    * By a road that differs from session to session; empty where there is none that is open.
    *
@@ -50,8 +43,8 @@ final class Route {
    */
   static List<Road> to(
       Way goal, Place from, PathState past, Set<Way> wanted, Roads roads, SplittableRandom random) {
-    List<Road> route =
-        new Route(roads, wanted, random).legs(from, past, road -> goal.equals(road.way()), DEEPEST);
+    Route drawing = new Route(roads, wanted, random, new IdentityHashMap<>());
+    List<Road> route = drawing.legs(from, past, road -> goal.equals(road.way()), DEEPEST);
     return shut(route, past) ? List.of() : route;
   }
 
@@ -84,17 +77,47 @@ final class Route {
     }
   }
 
-  private List<Road> leg(Place from, PathState past, Predicate<Road> end) {
-    return new Shortest(roads, road -> length(road, past)).road(from, end);
+  /** As far as a leg was followed. */
+  private record At(Place place, @Nullable Road by, @Nullable At before, double length) {}
+
+  /**
+   * From a step to the far end of the nearest piece of some kind, by none that can't be taken.
+   *
+   * @return at least one piece, or none where there is no such road
+   */
+  private List<Road> leg(Place start, PathState past, Predicate<Road> kind) {
+    PriorityQueue<At> open = new PriorityQueue<>(Comparator.comparingDouble(At::length));
+    Set<Place> seen = new HashSet<>();
+    open.add(new At(start, null, null, 0));
+    while (!open.isEmpty()) {
+      At at = open.remove();
+      if (at.by() != null && kind.test(at.by())) {
+        return pieces(at);
+      }
+      if (seen.add(at.place())) {
+        for (Road next : roads.from(at.place())) {
+          boolean useless = seen.contains(next.to()) && !kind.test(next);
+          if (!useless && roads.closed(next) == null) {
+            open.add(new At(next.to(), next, at, at.length() + length(next, past)));
+          }
+        }
+      }
+    }
+    return List.of();
+  }
+
+  private static List<Road> pieces(At end) {
+    LinkedList<Road> pieces = new LinkedList<>();
+    for (At at = end; at != null && at.by() != null; at = at.before()) {
+      pieces.addFirst(at.by());
+    }
+    return List.copyOf(pieces);
   }
 
   private double length(Road road, PathState past) {
     double length = drawn.computeIfAbsent(road, this::draw);
     PathState.Lack lack = past.lack(road);
-    if (lack == null) {
-      return length;
-    }
-    return length + DETOUR * lack.pains();
+    return lack == null ? length : length + DETOUR * lack.pains();
   }
 
   private double draw(Road road) {

@@ -10,17 +10,18 @@ public sealed interface Input {
   /** The terminal has another size. */
   record Resized() implements Input {}
 
-  /** Ctrl-C. */
-  record Interrupted() implements Input {}
-
-  /** Ctrl-Z. */
+  /** Ctrl-Z; a face hears of it where it does not work. */
   record Suspended() implements Input {}
 
   /** Taken up again after a stop. */
   record Continued() implements Input {}
 
-  /** The terminal or the process is going away. */
-  record Closed() implements Input {}
+  /**
+   * Ctrl-C, or the terminal or the process is going away.
+   *
+   * @param status the exit status to end with
+   */
+  record Over(int status) implements Input {}
 
   /** Something broke in another thread. */
   record Broke(Throwable cause) implements Input {}

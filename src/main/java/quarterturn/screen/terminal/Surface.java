@@ -148,7 +148,7 @@ public final class Surface implements AutoCloseable {
   }
 
   private void waitForLeaving() {
-    inputs.add(new Input.Closed());
+    inputs.add(new Input.Over(ExitStatus.DONE));
     try {
       boolean inOrder = closed.await(LAST_MILLIS, TimeUnit.MILLISECONDS);
       if (!inOrder) {
@@ -166,14 +166,14 @@ public final class Surface implements AutoCloseable {
 
   private void interrupted(Terminal.Signal signal) {
     // One more Ctrl-C, long after one that is still unread, means that the face hangs.
-    boolean unread = inputs.stream().anyMatch(Input.Interrupted.class::isInstance);
-    if (!unread) {
+    Input over = new Input.Over(ExitStatus.INTERRUPTED);
+    if (!inputs.contains(over)) {
       interruptedAt = System.nanoTime();
     } else if (System.nanoTime() - interruptedAt > TimeUnit.MILLISECONDS.toNanos(HANGS_MILLIS)) {
       giveBack();
       Runtime.getRuntime().halt(ExitStatus.INTERRUPTED);
     }
-    inputs.add(new Input.Interrupted());
+    inputs.add(over);
   }
 
   /**
@@ -193,11 +193,19 @@ public final class Surface implements AutoCloseable {
     } catch (IOException | IllegalStateException gone) {
       // Reported below, like an orderly end of input.
     }
-    inputs.add(new Input.Closed());
+    inputs.add(new Input.Over(ExitStatus.DONE));
   }
 
-  /** What happened next, or null when nothing did within {@code wait}. */
-  public @Nullable Input next(Duration wait) throws InterruptedException {
+  /** What happened next, or null when nothing did within {@code wait}; a stop lies behind it. */
+  public @Nullable Input next(Duration wait) throws IOException, InterruptedException {
+    Input input = awaited(wait);
+    if (input instanceof Input.Continued) {
+      repaintWhole();
+    }
+    return input instanceof Input.Suspended && suspend() ? new Input.Continued() : input;
+  }
+
+  private @Nullable Input awaited(Duration wait) throws InterruptedException {
     long until = System.nanoTime() + wait.toNanos();
     while (ready.isEmpty()) {
       long left = until - System.nanoTime();
@@ -247,7 +255,7 @@ public final class Surface implements AutoCloseable {
    *
    * @return whether this could be done here
    */
-  public boolean suspend() throws IOException {
+  private boolean suspend() throws IOException {
     giveBack();
     boolean stopped = Stop.here();
     take();

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.walk.Walks;
 import quarterturn.procedure.read.Shelf;
 
 /**
@@ -56,7 +57,7 @@ class RuleFilesTest {
   }
 
   private static List<Fault> findings(Path file) throws IOException {
-    return Checker.check(new Shelf(null), file.toString()).findings();
+    return Checker.check(new Shelf(null), file.toString(), new Walks()).findings();
   }
 
   @TestFactory

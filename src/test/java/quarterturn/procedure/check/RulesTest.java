@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.walk.Walks;
 import quarterturn.procedure.read.Shelf;
 
 class RulesTest {
@@ -31,7 +32,8 @@ class RulesTest {
   @ParameterizedTest
   @MethodSource("rules")
   void theExampleBreaksThisRuleAlone(Rule rule) throws IOException {
-    List<Fault> findings = Checker.check(new Shelf(null), example(rule).toString()).findings();
+    List<Fault> findings =
+        Checker.check(new Shelf(null), example(rule).toString(), new Walks()).findings();
     assertThat(findings).isNotEmpty();
     for (Fault fault : findings) {
       assertWithMessage("%s", fault).that(fault.rule()).isEqualTo(rule.id());

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.walk.Walks;
 import quarterturn.procedure.read.Shelf;
 
 /** What procedures/README.md says of the rules is what the rules themselves say and show. */
@@ -42,7 +43,7 @@ class WriteAProcedureTest {
   /** The first finding on the rule's example. */
   private static String finding(Rule rule) throws IOException {
     Path file = RulesTest.example(rule);
-    Fault fault = Checker.check(new Shelf(null), file.toString()).findings().get(0);
+    Fault fault = Checker.check(new Shelf(null), file.toString(), new Walks()).findings().get(0);
     return fault.toString().replace(file.toString(), "example.yaml");
   }
 }

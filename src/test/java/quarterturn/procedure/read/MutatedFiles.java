@@ -87,7 +87,7 @@ public final class MutatedFiles {
       Faults faults = new Faults(Source.of("mutant.yaml", bytes));
       ProcedureReader.Draft draft = ProcedureReader.draft(faults, bytes, hazards);
       boolean calls =
-          draft.calls().stream().allMatch(c -> shipped.procedures().containsKey(c.text()));
+          draft.names().calls().stream().allMatch(c -> shipped.procedures().containsKey(c.text()));
       if (!faults.none() || !calls) {
         letters += String.valueOf(faults.sorted()).length();
         return;

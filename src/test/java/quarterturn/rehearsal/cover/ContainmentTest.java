@@ -72,8 +72,8 @@ class ContainmentTest {
     Way goal = ways.get(random.nextInt(ways.size()));
     Place begin = new Place(library.main().id(), library.main().begin());
     List<Road> route =
-        Route.to(goal, begin, new PathState(library, null), new HashSet<>(ways), roads, random);
-    CoverageGoal coverageGoal = CoverageGoal.along(goal, route, library, random);
+        Route.to(goal, begin, new PathState(roads, null), new HashSet<>(ways), roads, random);
+    CoverageGoal coverageGoal = CoverageGoal.along(goal, route, roads, random);
     return AnySession.start(library, engine, roads, coverageGoal, random.split());
   }
 

@@ -8,16 +8,12 @@ import quarterturn.procedure.Subject;
 import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 
-/** What may be known when a procedure begins. */
-final class InitialState {
-  private final Frame frame;
-  private final Set<Subject> decided;
-
-  InitialState(Frame frame) {
-    this.frame = frame;
-    this.decided = frame.decided();
-  }
-
+/**
+ * What may be known when a procedure begins.
+ *
+ * @param decided the subjects that branches ask for
+ */
+record InitialState(Frame frame, Set<Subject> decided) {
   /** Begun for the first time: by every role, by itself and within every job it speaks of. */
   List<AbstractState> first() {
     int[] masks = frame.allMasks();

@@ -68,7 +68,7 @@ public final class Reachability {
     this.calls = calls;
     this.effects = new Transfer(frame, this::fan, this::spread);
     Liveness live = new Liveness(frame, this::fan);
-    this.entry = new InitialState(frame);
+    this.entry = new InitialState(frame, frame.decided());
     Procedure procedure = frame.procedure();
     for (Step step : procedure.steps().values()) {
       Forgetting forgetting = new Forgetting(frame, live, step.id());
