@@ -35,7 +35,7 @@ class DataStaysDataTest {
       a key of a file: procedure/read/StepReader rest
       a key of a file: procedure/read/TurnReader limit
       a key of a file: lesson/PlanFile holds
-      a quantity in a message: procedure/Amounts temperature
+      a quantity in a message: procedure/condition/Amounts temperature
       a quantity: report/ReadingHistory action
       a quantity: report/HistoryTable action humidity
       a change: procedure/Results climate
@@ -60,10 +60,10 @@ class DataStaysDataTest {
       a command: reckon/MoistureTopic moisture
       a command: reckon/ShimTopic shim
       a word at the board: line/LineBoard taken
-      a word at the board: report/lesson/BoardDialogue hold
+      a word at the board: lesson/teacher/BoardDialogue hold
       a word at the board: screen/BoardPage hold
-      a kind of question: script/QuestionJson hold
-      a word at a bench: lesson/bench/BenchWords who
+      a kind of question: session/Question hold
+      a word at a bench: lesson/student/BenchWords who
       a word at a bench: line/LessonLine who
       a word typed of a reading: quick/Terms high low
       a string's side: screen/page/Trail high low
@@ -75,7 +75,7 @@ class DataStaysDataTest {
       a label in a picture: reckon/NeckTopic nut
       a label in a picture: screen/page/HoldPicture hold nut
       a label in a picture: screen/page/PlacesPicture plate pocket
-      a unit: report/Dates day
+      a unit: unit/Dates day
       a key of JSON: lesson/LessonJson hold
       a verb: procedure/check/Acts fit lower seat shim slacken trim tune
       """;

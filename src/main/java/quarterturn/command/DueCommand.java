@@ -11,10 +11,10 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.report.Dates;
 import quarterturn.report.DueCalendar;
 import quarterturn.report.DueList;
 import quarterturn.session.Due;
+import quarterturn.unit.Dates;
 
 /** {@code due}, {@code due --json} and {@code due --ics [FILE]}. */
 @Command(

@@ -11,7 +11,6 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.Practice;
 import quarterturn.rehearsal.PracticeBench;
-import quarterturn.report.Dates;
 import quarterturn.report.HomeItems;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Due;
@@ -21,6 +20,7 @@ import quarterturn.session.store.Dues;
 import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
+import quarterturn.unit.Dates;
 
 /** The home view: unfinished sessions, what is due, and a start. */
 record Home(Sessions sessions, Looks looks) {

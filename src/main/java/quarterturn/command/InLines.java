@@ -4,7 +4,8 @@ import java.io.IOException;
 import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.lesson.bench.LessonSession;
+import quarterturn.lesson.student.LessonSession;
+import quarterturn.lesson.teacher.BoardDialogue;
 import quarterturn.line.AutoSource;
 import quarterturn.line.DialogueLines;
 import quarterturn.line.LessonLine;
@@ -13,11 +14,10 @@ import quarterturn.line.LineFace;
 import quarterturn.line.LineSource;
 import quarterturn.line.Typing;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.report.Dates;
-import quarterturn.report.lesson.BoardDialogue;
 import quarterturn.session.Bench;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Player;
+import quarterturn.unit.Dates;
 
 /**
  * The typed face at one terminal or pipe.

@@ -10,12 +10,12 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Kind;
-import quarterturn.report.Dates;
 import quarterturn.report.InstrumentFacts;
 import quarterturn.report.InstrumentPages;
 import quarterturn.report.SessionList;
 import quarterturn.session.Instrument;
 import quarterturn.session.store.Store;
+import quarterturn.unit.Dates;
 
 /** {@code instrument list} and {@code instrument show NAME}, and the way to the others. */
 @Command(

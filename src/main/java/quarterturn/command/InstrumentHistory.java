@@ -15,7 +15,6 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Aim;
 import quarterturn.procedure.kind.Kind;
-import quarterturn.report.Dates;
 import quarterturn.report.HistoryReport;
 import quarterturn.report.ReadingHistory;
 import quarterturn.script.HistoryJson;
@@ -23,6 +22,7 @@ import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.engine.Story;
 import quarterturn.session.store.Store;
+import quarterturn.unit.Dates;
 
 /** {@code instrument history NAME}. */
 @Command(

@@ -11,14 +11,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import quarterturn.lesson.PlanFile;
 import quarterturn.lesson.teacher.Board;
+import quarterturn.lesson.teacher.BoardDialogue;
 import quarterturn.lesson.teacher.SaddleSteps;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.report.Dates;
-import quarterturn.report.lesson.BoardDialogue;
 import quarterturn.report.lesson.LessonFormat;
 import quarterturn.report.lesson.LessonSheets;
 import quarterturn.report.lesson.SheetFolder;
 import quarterturn.session.Names;
+import quarterturn.unit.Dates;
 
 /** {@code lesson board FOLDER}: the teacher's view of every bench. */
 @Command(

@@ -13,10 +13,10 @@ import quarterturn.lesson.Plan;
 import quarterturn.lesson.PlanFile;
 import quarterturn.lesson.teacher.SaddleSteps;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.report.Dates;
 import quarterturn.report.lesson.LessonFormat;
 import quarterturn.report.lesson.LessonSheets;
 import quarterturn.report.lesson.SheetFolder;
+import quarterturn.unit.Dates;
 
 /** {@code lesson sheets FOLDER}: a sheet for each student, and one for the class. */
 @Command(

@@ -14,7 +14,6 @@ import picocli.CommandLine.Parameters;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Shelf;
-import quarterturn.report.Dates;
 import quarterturn.report.Labels;
 import quarterturn.report.SessionList;
 import quarterturn.report.SessionLog;
@@ -24,6 +23,7 @@ import quarterturn.report.sheet.SheetFormat;
 import quarterturn.session.Event;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.store.Store;
+import quarterturn.unit.Dates;
 import quarterturn.unit.NotUnderstoodException;
 
 /** {@code log list}, {@code log show SESSION} and {@code log export SESSION}. */

@@ -5,10 +5,9 @@ import java.time.ZoneId;
 import java.util.List;
 import org.jline.terminal.Terminal;
 import org.jspecify.annotations.Nullable;
-import quarterturn.lesson.bench.LessonSession;
+import quarterturn.lesson.student.LessonSession;
+import quarterturn.lesson.teacher.BoardDialogue;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.report.Dates;
-import quarterturn.report.lesson.BoardDialogue;
 import quarterturn.screen.BoardFace;
 import quarterturn.screen.HomeFace;
 import quarterturn.screen.LessonFace;
@@ -19,6 +18,7 @@ import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Player;
 import quarterturn.session.Question;
+import quarterturn.unit.Dates;
 
 /** The full-screen face on one terminal. */
 final class OnScreen implements Face {

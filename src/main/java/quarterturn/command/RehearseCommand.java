@@ -12,14 +12,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import quarterturn.line.Progress;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Role;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
 import quarterturn.rehearsal.Fleet;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.Practice;
 import quarterturn.rehearsal.PracticeBench;
-import quarterturn.report.Dates;
 import quarterturn.report.FleetReport;
 import quarterturn.report.sheet.Sheet;
 import quarterturn.report.sheet.SheetFile;
@@ -27,6 +26,7 @@ import quarterturn.script.FleetJson;
 import quarterturn.session.Overview;
 import quarterturn.session.Player;
 import quarterturn.session.store.Sessions;
+import quarterturn.unit.Dates;
 
 /** {@code rehearse}: simulated necks to practise on, to watch, and by the thousand. */
 @Command(

@@ -6,8 +6,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import quarterturn.procedure.Role;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.store.Sessions;
 

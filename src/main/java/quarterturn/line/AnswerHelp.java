@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Prompt;
 

@@ -3,9 +3,9 @@ package quarterturn.line;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import quarterturn.report.Dates;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
+import quarterturn.unit.Dates;
 
 /**
  * A prompt for a technician: what is warned of, what the last answer came to, and what is wanted.

@@ -5,15 +5,15 @@ import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
-import quarterturn.lesson.bench.BenchDialogue;
-import quarterturn.lesson.bench.BenchWords;
-import quarterturn.lesson.bench.LessonSession;
+import quarterturn.lesson.student.BenchDialogue;
+import quarterturn.lesson.student.BenchWords;
+import quarterturn.lesson.student.LessonSession;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.report.Dates;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
 /** A bench in a lesson as plain lines: the session, and what the lesson puts before its prompts. */

@@ -10,7 +10,7 @@ import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.EverySecond;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.Ref;
-import quarterturn.lesson.bench.LessonSession;
+import quarterturn.lesson.student.LessonSession;
 import quarterturn.session.RefusedException;
 import quarterturn.unit.Printable;
 

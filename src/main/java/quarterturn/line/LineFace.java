@@ -8,10 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.line.LineSource.StopKeyException;
-import quarterturn.procedure.Feel;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Feel;
+import quarterturn.procedure.condition.Role;
 import quarterturn.quick.TypedAhead;
-import quarterturn.report.Dates;
 import quarterturn.report.StageTable;
 import quarterturn.report.TrailLine;
 import quarterturn.report.TurnWords;
@@ -21,6 +20,7 @@ import quarterturn.session.ExitStatus;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 import quarterturn.session.RefusedException;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
 /** The session as plain lines that a screen reader can follow. */

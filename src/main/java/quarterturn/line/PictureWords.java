@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Picture;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.report.ContactDrawing;
 import quarterturn.report.Frets;

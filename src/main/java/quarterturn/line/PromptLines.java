@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.kind.Which;
-import quarterturn.report.Dates;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
 
 /**

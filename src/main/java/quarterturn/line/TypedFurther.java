@@ -4,7 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.quick.Given;
 import quarterturn.quick.Mistyped;

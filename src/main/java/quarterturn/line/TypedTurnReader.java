@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;

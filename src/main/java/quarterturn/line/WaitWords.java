@@ -2,8 +2,8 @@ package quarterturn.line;
 
 import java.time.Duration;
 import java.time.Instant;
-import quarterturn.report.Dates;
 import quarterturn.session.Prompt;
+import quarterturn.unit.Dates;
 
 /** What is said while time passes. */
 final class WaitWords {

@@ -3,6 +3,7 @@ package quarterturn.procedure;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.condition.Condition;
 
 /** One way on from a step: where to go when its condition holds. */
 public record Branch(Condition when, String go, Mark mark) {

@@ -3,6 +3,7 @@ package quarterturn.procedure;
 import java.time.Duration;
 import java.util.List;
 import java.util.Set;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 

@@ -1,6 +1,7 @@
 package quarterturn.procedure;
 
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.condition.Condition;
 import quarterturn.unit.Worded;
 
 /**

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Turn;

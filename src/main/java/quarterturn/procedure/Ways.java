@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import quarterturn.procedure.condition.ConditionWords;
 import quarterturn.procedure.kind.Which;
 
 /** Where the steps of a procedure lead. */

@@ -2,6 +2,8 @@ package quarterturn.procedure;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Role;
 
 /**
  * What every step can say.

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
 

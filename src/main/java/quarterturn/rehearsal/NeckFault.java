@@ -1,7 +1,7 @@
 package quarterturn.rehearsal;
 
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.unit.Worded;
 
 /** What is wrong with a simulated neck or its rod. */

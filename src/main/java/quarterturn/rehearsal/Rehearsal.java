@@ -12,7 +12,7 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Advisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;

@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;

@@ -3,6 +3,7 @@ package quarterturn.report;
 import java.util.ArrayList;
 import java.util.List;
 import quarterturn.procedure.Fault;
+import quarterturn.unit.Counted;
 
 /**
  * What checking several procedures came to.

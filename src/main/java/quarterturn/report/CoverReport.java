@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import quarterturn.procedure.Way;
 import quarterturn.rehearsal.cover.Covered;
+import quarterturn.unit.Counted;
 
 /** What many simulated sessions of a procedure came to, as text. */
 public final class CoverReport {

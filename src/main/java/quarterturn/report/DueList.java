@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.List;
 import quarterturn.session.Due;
+import quarterturn.unit.Dates;
 
 /** What is due, as a table and as JSON. */
 public final class DueList {

@@ -5,6 +5,8 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
+import quarterturn.unit.Counted;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
 
 /** Each event as one plain sentence. */

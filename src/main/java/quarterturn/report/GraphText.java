@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
+import quarterturn.unit.Counted;
 
 /** A procedure's steps and ways as plain text, at most 80 columns wide, in ASCII. */
 public final class GraphText {

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Known;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.unit.Dates;
 
 /** An instrument's history as text: a table, plots over time, and what is known of its neck. */
 public final class HistoryReport {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 

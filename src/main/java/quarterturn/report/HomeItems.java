@@ -6,11 +6,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Role;
 import quarterturn.session.Due;
 import quarterturn.session.Question;
 import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.Store;
+import quarterturn.unit.Dates;
 
 /** What is due and what is unfinished, in the words of the home view. */
 public final class HomeItems {

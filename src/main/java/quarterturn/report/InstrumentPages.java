@@ -3,6 +3,7 @@ package quarterturn.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
 /** What is printed about instruments. */

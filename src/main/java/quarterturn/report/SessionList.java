@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Event;
+import quarterturn.unit.Dates;
 
 /** The table of sessions. */
 public final class SessionList {

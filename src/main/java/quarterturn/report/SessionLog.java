@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
 /** A session's record in plain English: a header, each event with its date, and what it came to. */

@@ -3,6 +3,7 @@ package quarterturn.report;
 import java.util.ArrayList;
 import java.util.List;
 import quarterturn.session.Stage;
+import quarterturn.unit.Dates;
 
 /** How the results of a set-up stand: fresh, stale and because of what, out of window, not done. */
 public final class StageTable {

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
-import quarterturn.procedure.ConditionWords;
-import quarterturn.procedure.Feel;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.condition.ConditionWords;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Which;
 
 /** What a drawing says of one step. */

@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.session.Overview.Entry;
+import quarterturn.unit.Counted;
 import quarterturn.unit.Turn;
 
 /**

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
 
 /**

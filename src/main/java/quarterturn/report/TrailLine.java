@@ -2,7 +2,7 @@ package quarterturn.report;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Overview.Entry;
 import quarterturn.unit.Bracket;
 

@@ -3,12 +3,12 @@ package quarterturn.screen;
 import java.io.IOException;
 import java.time.Duration;
 import org.jspecify.annotations.Nullable;
-import quarterturn.report.Dates;
-import quarterturn.report.lesson.BoardDialogue;
+import quarterturn.lesson.teacher.BoardDialogue;
 import quarterturn.screen.state.Effect;
 import quarterturn.screen.terminal.Input;
 import quarterturn.screen.terminal.Surface;
 import quarterturn.session.ExitStatus;
+import quarterturn.unit.Dates;
 
 /** The board on the full screen. */
 public final class BoardFace {

@@ -2,8 +2,8 @@ package quarterturn.screen;
 
 import java.util.List;
 import quarterturn.lesson.Level;
+import quarterturn.lesson.teacher.BoardDialogue;
 import quarterturn.lesson.teacher.BoardView;
-import quarterturn.report.lesson.BoardDialogue;
 import quarterturn.screen.state.Effect;
 import quarterturn.screen.state.Picks;
 import quarterturn.screen.state.Scrolling;

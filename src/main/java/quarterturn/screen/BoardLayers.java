@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import quarterturn.lesson.Level;
+import quarterturn.lesson.teacher.BoardLists;
 import quarterturn.lesson.teacher.BoardView;
-import quarterturn.report.Dates;
-import quarterturn.report.lesson.BoardLists;
-import quarterturn.report.lesson.BoardWords;
+import quarterturn.lesson.teacher.BoardWords;
 import quarterturn.screen.page.Line;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Question;
+import quarterturn.unit.Dates;
 
 /** The lines of what stands over the benches. */
 final class BoardLayers {

@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import quarterturn.lesson.Waiting;
 import quarterturn.lesson.teacher.BoardView;
+import quarterturn.lesson.teacher.BoardWords;
 import quarterturn.lesson.teacher.Called;
-import quarterturn.report.Dates;
-import quarterturn.report.lesson.BoardWords;
 import quarterturn.screen.page.Foot;
 import quarterturn.screen.page.KeyHints;
 import quarterturn.screen.page.Line;
@@ -16,6 +15,7 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Question;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
 /** The board's whole screen. A pure function of what is shown and of the size. */

@@ -2,12 +2,12 @@ package quarterturn.screen;
 
 import java.util.List;
 import quarterturn.lesson.teacher.BoardView;
+import quarterturn.lesson.teacher.BoardWords;
 import quarterturn.lesson.teacher.Called;
-import quarterturn.report.Dates;
-import quarterturn.report.lesson.BoardWords;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
+import quarterturn.unit.Dates;
 
 /** The benches: stops first, then who waits longest; the marked one always in view. */
 final class BoardRows {

@@ -2,7 +2,7 @@ package quarterturn.screen;
 
 import java.io.IOException;
 import java.time.ZoneId;
-import quarterturn.lesson.bench.LessonSession;
+import quarterturn.lesson.student.LessonSession;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.screen.terminal.Surface;
 import quarterturn.session.ExitStatus;

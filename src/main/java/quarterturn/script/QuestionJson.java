@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import quarterturn.lesson.bench.Gate;
+import quarterturn.lesson.student.Gate;
 import quarterturn.session.Question;
 import quarterturn.unit.Printable;
 

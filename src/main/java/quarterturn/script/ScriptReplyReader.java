@@ -2,7 +2,7 @@ package quarterturn.script;
 
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Printable;

@@ -2,7 +2,7 @@ package quarterturn.script;
 
 import java.util.Arrays;
 import java.util.stream.Collectors;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Prompt;
 

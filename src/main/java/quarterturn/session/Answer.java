@@ -2,7 +2,7 @@ package quarterturn.session;
 
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

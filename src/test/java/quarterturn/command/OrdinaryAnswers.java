@@ -1,6 +1,6 @@
 package quarterturn.command;
 
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Prompt;

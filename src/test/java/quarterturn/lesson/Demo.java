@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.lesson.bench.Moment;
+import quarterturn.lesson.student.Moment;
 import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;

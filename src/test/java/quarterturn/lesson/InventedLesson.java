@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import quarterturn.lesson.bench.LessonBench;
+import quarterturn.lesson.student.LessonBench;
 import quarterturn.lesson.teacher.BoardView;
 import quarterturn.lesson.teacher.Sight;
 import quarterturn.unit.Bracket;

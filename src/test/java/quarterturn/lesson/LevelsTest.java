@@ -6,7 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterturn.lesson.bench.Fade;
+import quarterturn.lesson.student.Fade;
 import quarterturn.procedure.Hazard;
 import quarterturn.session.Prompt;
 import quarterturn.session.PromptText;

@@ -6,9 +6,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
-import quarterturn.lesson.bench.Gate;
-import quarterturn.lesson.bench.LessonBench;
-import quarterturn.lesson.bench.Moment;
+import quarterturn.lesson.student.Gate;
+import quarterturn.lesson.student.LessonBench;
+import quarterturn.lesson.student.Moment;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -11,15 +11,15 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.Practising;
-import quarterturn.report.Dates;
 import quarterturn.session.Answer;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Player;
 import quarterturn.session.Prompt;
+import quarterturn.unit.Dates;
 
 class AutoSourceTest {
   @ParameterizedTest

@@ -7,7 +7,7 @@ import java.time.Duration;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.report.Dates;
+import quarterturn.unit.Dates;
 
 /** A bench played by typed lines, and what was printed, typed lines included. */
 record Conversation(int status, List<String> printed) {

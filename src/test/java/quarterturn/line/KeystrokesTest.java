@@ -9,14 +9,14 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Role;
 import quarterturn.quick.TypedAhead;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.Practising;
-import quarterturn.report.Dates;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
+import quarterturn.unit.Dates;
 
 /** How much a technician types, counted on simulated instruments, and printed. */
 class KeystrokesTest {

@@ -17,10 +17,10 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.DemoCourse;
-import quarterturn.lesson.bench.Gate;
-import quarterturn.lesson.bench.LessonSession;
-import quarterturn.report.Dates;
+import quarterturn.lesson.student.Gate;
+import quarterturn.lesson.student.LessonSession;
 import quarterturn.session.ExitStatus;
+import quarterturn.unit.Dates;
 
 /** A bench in a lesson in typed lines, on an invented neck. */
 class LessonLineTest {

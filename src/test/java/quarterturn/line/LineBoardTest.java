@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.teacher.Board;
-import quarterturn.report.Dates;
-import quarterturn.report.lesson.BoardDialogue;
+import quarterturn.lesson.teacher.BoardDialogue;
+import quarterturn.unit.Dates;
 
 /** A board on a pipe; while it waits, the benches look. */
 class LineBoardTest {

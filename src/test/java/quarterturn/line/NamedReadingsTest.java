@@ -3,7 +3,7 @@ package quarterturn.line;
 import static com.google.common.truth.Truth.assertThat;
 
 import org.junit.jupiter.api.Test;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Answer;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Printable;

@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
-import quarterturn.report.Dates;
 import quarterturn.session.Prompt;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
 /** Lines made at random never break the face, and never accept a hazard by accident. */

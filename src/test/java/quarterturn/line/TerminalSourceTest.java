@@ -76,7 +76,7 @@ class TerminalSourceTest {
             bench,
             stopping,
             new java.io.PrintWriter(out),
-            new quarterturn.report.Dates(java.time.ZoneOffset.UTC));
+            new quarterturn.unit.Dates(java.time.ZoneOffset.UTC));
     assertThat(status).isEqualTo(130);
     assertThat(bench.left()).isTrue();
     assertThat(out.toString()).contains("Left: the rod stands as found");

@@ -2,7 +2,7 @@ package quarterturn.line;
 
 import java.io.IOException;
 import java.time.ZoneOffset;
-import quarterturn.report.Dates;
+import quarterturn.unit.Dates;
 
 /** A program of its own for {@link TerminalTest}: an invented bench, typed at a real terminal. */
 final class TypedAtTerminal {

@@ -7,12 +7,12 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Role;
 import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.Practising;
-import quarterturn.report.Dates;
 import quarterturn.session.Event;
+import quarterturn.unit.Dates;
 
 /** What a technician types for more than the prompt at hand, on simulated instruments. */
 class TypedFurtherTest {

@@ -7,7 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
-import quarterturn.report.Dates;
+import quarterturn.unit.Dates;
 
 class TypingTest {
   private static String played(String term, boolean console) throws Exception {

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.Readings;
 import quarterturn.procedure.read.Source;
 

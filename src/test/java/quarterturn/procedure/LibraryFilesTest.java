@@ -9,6 +9,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.Readings;

@@ -132,7 +132,8 @@ class PracticeBenchTest {
     }
     double before = bench.neck().relief();
     Prompt.TurnRod turn = (Prompt.TurnRod) bench.prompt();
-    bench.answer(new Answer.Turned(turn.turn().opposite(), quarterturn.procedure.Feel.SMOOTH));
+    bench.answer(
+        new Answer.Turned(turn.turn().opposite(), quarterturn.procedure.condition.Feel.SMOOTH));
     assertThat(bench.neck().relief()).isGreaterThan(before);
   }
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.session.Event;

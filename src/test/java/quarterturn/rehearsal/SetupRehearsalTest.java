@@ -13,12 +13,12 @@ import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.Shelf;
-import quarterturn.report.Dates;
 import quarterturn.report.sheet.Sheet;
 import quarterturn.report.sheet.SheetFormat;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
 import quarterturn.session.Stage;
+import quarterturn.unit.Dates;
 
 /** A simulated instrument with several faults at once goes through the whole set-up. */
 class SetupRehearsalTest {

@@ -7,7 +7,7 @@ import java.time.Duration;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.rod.Creep;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;

@@ -11,13 +11,14 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Limits;
-import quarterturn.procedure.Role;
 import quarterturn.procedure.ShippedRules;
+import quarterturn.procedure.condition.Role;
 import quarterturn.session.Event;
 import quarterturn.session.Question;
 import quarterturn.session.store.Dues;
 import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.Store;
+import quarterturn.unit.Dates;
 
 class HomeItemsTest {
   private static final Limits.Rechecks RECHECKS = ShippedRules.LIMITS.rechecks();

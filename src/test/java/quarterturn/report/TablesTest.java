@@ -7,11 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.Overview.Entry;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Turn;
 
 class TablesTest {

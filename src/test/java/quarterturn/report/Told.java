@@ -4,27 +4,28 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Feel;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Feel;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Turn;
 
 /** An invented session. */
 public final class Told {
   public static final Dates DATES = new Dates(ZoneOffset.UTC);
-  static final Instant BEGAN = Instant.parse("2027-03-01T10:00:00Z");
+  public static final Instant BEGAN = Instant.parse("2027-03-01T10:00:00Z");
 
   private Told() {}
 
-  static Instant minute(int minute) {
+  public static Instant minute(int minute) {
     return BEGAN.plusSeconds(60L * minute);
   }
 
-  static Event.Started started(@Nullable String instrument) {
+  public static Event.Started started(@Nullable String instrument) {
     return new Event.Started(
         BEGAN,
         "relief",
@@ -42,7 +43,7 @@ public final class Told {
         null);
   }
 
-  static Event.Read relief(int minute, Which which, @Nullable Bracket bracket) {
+  public static Event.Read relief(int minute, Which which, @Nullable Bracket bracket) {
     return new Event.Read(
         minute(minute),
         "read-" + which.word(),
@@ -70,12 +71,12 @@ public final class Told {
         value);
   }
 
-  static Event.Turned turned(int minute, Turn turn, Feel feel) {
+  public static Event.Turned turned(int minute, Turn turn, Feel feel) {
     return new Event.Turned(minute(minute), "turn", turn, feel);
   }
 
   /** A session of many kinds of events. */
-  static List<Event> everything() {
+  public static List<Event> everything() {
     return List.of(
         started("Demo bass"),
         new Event.Told(minute(1), "support-neck"),

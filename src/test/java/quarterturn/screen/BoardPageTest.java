@@ -22,15 +22,15 @@ import quarterturn.lesson.LessonFolder;
 import quarterturn.lesson.PlanFile;
 import quarterturn.lesson.WriterLog;
 import quarterturn.lesson.teacher.Board;
+import quarterturn.lesson.teacher.BoardDialogue;
 import quarterturn.lesson.teacher.BoardView;
 import quarterturn.lesson.teacher.Sight;
-import quarterturn.report.Dates;
-import quarterturn.report.lesson.BoardDialogue;
 import quarterturn.screen.state.Effect;
 import quarterturn.screen.state.Field;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Question;
+import quarterturn.unit.Dates;
 
 /** The board's pages and keys. */
 class BoardPageTest {

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.DemoCourse;
-import quarterturn.lesson.bench.LessonSession;
+import quarterturn.lesson.student.LessonSession;
 import quarterturn.screen.state.Effect;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Answer;

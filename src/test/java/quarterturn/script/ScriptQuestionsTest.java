@@ -20,12 +20,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.DemoCourse;
 import quarterturn.lesson.InventedLesson;
-import quarterturn.lesson.bench.LessonSession;
+import quarterturn.lesson.student.LessonSession;
 import quarterturn.lesson.teacher.Board;
+import quarterturn.lesson.teacher.BoardDialogue;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.Practice;
-import quarterturn.report.Dates;
-import quarterturn.report.lesson.BoardDialogue;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.store.FormField;
@@ -33,6 +32,7 @@ import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.InstrumentDialogue;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
+import quarterturn.unit.Dates;
 
 /** What DEVELOPERS.md shows of questions in JSON lines happens like that. */
 class ScriptQuestionsTest {

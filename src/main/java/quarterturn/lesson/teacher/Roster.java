@@ -13,7 +13,7 @@ import quarterturn.lesson.Plan;
 import quarterturn.lesson.Round;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.WriterLog;
-import quarterturn.lesson.bench.Duties;
+import quarterturn.lesson.student.Duties;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;

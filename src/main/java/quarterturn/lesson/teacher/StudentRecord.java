@@ -14,7 +14,7 @@ import quarterturn.lesson.Round;
 import quarterturn.lesson.Spot;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.WriterLog;
-import quarterturn.lesson.bench.Returning;
+import quarterturn.lesson.student.Returning;
 import quarterturn.unit.Bracket;
 
 /**

@@ -1,6 +1,6 @@
 /**
- * Floor 6: what a teacher sees of all benches, the orders a board may give, and what a lesson was
- * for each bench and student. It shows nothing itself; the faces do.
+ * Floor 6: what a teacher sees of all benches and orders, in words too, and what a lesson was for
+ * each bench and student. It shows nothing itself; the faces do.
  */
 @NullMarked
 package quarterturn.lesson.teacher;

@@ -1,12 +1,12 @@
 package quarterturn.procedure.check;
 
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Subject;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Domain;
 import quarterturn.procedure.check.walk.Reachability;
+import quarterturn.procedure.condition.Subject;
 
 /** What is too wide to be proven is said. */
 final class CannotProve {

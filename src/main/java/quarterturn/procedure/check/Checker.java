@@ -9,7 +9,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.procedure.check.proof.Proof;
+import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.walk.Calls;
 import quarterturn.procedure.check.walk.Walks;
 import quarterturn.procedure.read.Loaded;

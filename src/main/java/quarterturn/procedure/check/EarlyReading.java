@@ -3,9 +3,9 @@ package quarterturn.procedure.check;
 import java.util.Set;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.bench.Freshness;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Uses;
 import quarterturn.procedure.kind.Quantity;
 

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Loops;
 
 /** Every loop has a limit. */

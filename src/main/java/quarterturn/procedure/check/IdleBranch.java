@@ -3,9 +3,9 @@ package quarterturn.procedure.check;
 import java.util.List;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 
 /** Every branch can be taken. */
 final class IdleBranch {

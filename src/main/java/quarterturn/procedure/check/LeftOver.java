@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.stream.Collectors;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Fan;
 
 /** Nothing is left over. */

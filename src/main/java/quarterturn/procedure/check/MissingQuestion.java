@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 
 /**
  * A lesson on a turn or a screw needs all three kinds of question. A procedure that asks none is no

@@ -2,9 +2,9 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 
 /** Every way has an end. */
 final class NoEnd {

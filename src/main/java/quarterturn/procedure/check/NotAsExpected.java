@@ -1,12 +1,12 @@
 package quarterturn.procedure.check;
 
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Fan;
 import quarterturn.procedure.check.walk.Reachability;
+import quarterturn.procedure.condition.Condition;
 
 /** A step's words are true when they are read. */
 final class NotAsExpected {

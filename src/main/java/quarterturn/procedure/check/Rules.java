@@ -3,7 +3,7 @@ package quarterturn.procedure.check;
 import java.util.List;
 import java.util.stream.Stream;
 import quarterturn.procedure.Slip;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.turn.OverLimit;
 import quarterturn.procedure.check.turn.TurnAfterTurn;
 import quarterturn.procedure.check.turn.TurnDay;

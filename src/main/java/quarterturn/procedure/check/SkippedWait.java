@@ -1,11 +1,11 @@
 package quarterturn.procedure.check;
 
-import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Skips;
+import quarterturn.procedure.condition.Role;
 
 /** A beginner waits. */
 final class SkippedWait {

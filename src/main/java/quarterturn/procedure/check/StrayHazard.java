@@ -2,9 +2,9 @@ package quarterturn.procedure.check;
 
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 
 /** No hazard stands where it does not belong. */
 final class StrayHazard {

@@ -4,9 +4,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 
 /** A step does one thing. */
 final class TwoActions {

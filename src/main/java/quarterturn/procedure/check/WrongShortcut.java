@@ -3,9 +3,9 @@ package quarterturn.procedure.check;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 
 /** A technician's short path leaves nothing out that matters. */
 final class WrongShortcut {

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import quarterturn.procedure.Condition;
-import quarterturn.procedure.Quote;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Quote;
 
 /** The words of a condition, taken one after the other. */
 final class Clause {

@@ -6,10 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import quarterturn.procedure.Condition;
-import quarterturn.procedure.Quote;
-import quarterturn.procedure.Role;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Quote;
+import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Worded;
 

@@ -2,8 +2,8 @@ package quarterturn.procedure.read;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Condition;
-import quarterturn.procedure.Quote;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Quote;
 
 /** "at least 2 times", "less than 2 times". */
 record Count(String words, int times) {

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Mark;
-import quarterturn.procedure.Quote;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.condition.Quote;
 
 /** The faults found in one file so far. */
 final class Faults {

@@ -5,9 +5,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Branch.Fork;
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Slip;
+import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.read.Node.Scalar;
 
 /** Reads the ways on from a step and their conditions, and notes the steps that these name. */

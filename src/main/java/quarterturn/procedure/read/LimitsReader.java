@@ -7,12 +7,12 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Amounts;
 import quarterturn.procedure.Fact;
-import quarterturn.procedure.Feel;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.condition.Amounts;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Turn;
 

@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Mark;
-import quarterturn.procedure.Quote;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.condition.Quote;
 
 /**
  * The keys of a mapping. What a reader asks for is what may stand there: {@link #end} notes every

@@ -1,12 +1,12 @@
 package quarterturn.procedure.read;
 
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Amounts;
 import quarterturn.procedure.Branch.Fork;
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.condition.Amounts;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 

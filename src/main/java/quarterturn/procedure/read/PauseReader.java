@@ -2,8 +2,8 @@ package quarterturn.procedure.read;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Quote;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.procedure.read.Node.Scalar;

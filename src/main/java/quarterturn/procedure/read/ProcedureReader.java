@@ -9,10 +9,10 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Quote;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.Node.Scalar;
 
 /** Reads a procedure from its file. */

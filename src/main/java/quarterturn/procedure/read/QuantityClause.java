@@ -3,10 +3,10 @@ package quarterturn.procedure.read;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Amounts;
-import quarterturn.procedure.Condition;
-import quarterturn.procedure.Quote;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.condition.Amounts;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Quote;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.NotUnderstoodException;
 

@@ -5,12 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import quarterturn.procedure.Amounts;
-import quarterturn.procedure.Condition;
-import quarterturn.procedure.Doubt;
-import quarterturn.procedure.Feel;
-import quarterturn.procedure.Quote;
-import quarterturn.procedure.Response;
+import quarterturn.procedure.condition.Amounts;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Doubt;
+import quarterturn.procedure.condition.Feel;
+import quarterturn.procedure.condition.Quote;
+import quarterturn.procedure.condition.Response;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 

@@ -17,8 +17,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Quote;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.condition.Quote;
 
 /**
  * Where procedures, kinds, hazards and limits are found: first in a folder of the user's own, then

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Adjustment;
-import quarterturn.procedure.Amounts;
 import quarterturn.procedure.Branch.Fork;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Words;
+import quarterturn.procedure.condition.Amounts;
 import quarterturn.procedure.read.Node.Scalar;
 
 /** Reads one step by its kind, the first key of its entry. */

@@ -12,9 +12,9 @@ import java.util.List;
 import java.util.Map;
 import org.yaml.snakeyaml.LoaderOptions;
 import quarterturn.procedure.Mark;
-import quarterturn.procedure.Quote;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.unit.Printable;
 
 /**

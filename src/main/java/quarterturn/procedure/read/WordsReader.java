@@ -6,12 +6,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Blank;
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Picture;
-import quarterturn.procedure.Quote;
 import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.Words;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.Node.Scalar;
 import quarterturn.unit.Worded;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.unit.Bracket;
 
 /** A neck of any temper, read by leaves in steps of 0.05 mm with a slip now and then. */

@@ -8,13 +8,13 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
-import quarterturn.procedure.Condition;
-import quarterturn.procedure.ConditionWords;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Subject;
 import quarterturn.procedure.Way;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.ConditionWords;
+import quarterturn.procedure.condition.Subject;
 import quarterturn.session.Place;
 
 /** The ways that no session can take, by what stands in the files alone, and why. */

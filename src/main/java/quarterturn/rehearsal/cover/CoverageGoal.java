@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Verdict;
 import quarterturn.procedure.Way;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.session.Place;
 
 /** The way that a session is to take, by which road, and how far on that road it has come. */

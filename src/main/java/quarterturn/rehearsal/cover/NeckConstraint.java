@@ -1,8 +1,8 @@
 package quarterturn.rehearsal.cover;
 
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Condition;
-import quarterturn.procedure.Doubt;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Doubt;
 
 /** How a neck would have to be for a condition to hold. */
 enum NeckConstraint {

@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Condition;
-import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Subject;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.condition.Subject;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 

@@ -5,12 +5,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Condition;
-import quarterturn.procedure.Feel;
-import quarterturn.procedure.Response;
-import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Way;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Feel;
+import quarterturn.procedure.condition.Response;
+import quarterturn.procedure.condition.Role;
 import quarterturn.session.Place;
 
 /**

@@ -3,8 +3,8 @@ package quarterturn.rehearsal.cover;
 import java.util.EnumSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Condition;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
 
 /** How a reading may stand so that a condition holds. */

@@ -2,8 +2,8 @@ package quarterturn.rehearsal.cover;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Way;
+import quarterturn.procedure.condition.Condition;
 import quarterturn.session.Place;
 
 /**

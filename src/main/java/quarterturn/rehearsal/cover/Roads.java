@@ -13,14 +13,14 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
-import quarterturn.procedure.Cell;
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Way;
 import quarterturn.procedure.Ways;
+import quarterturn.procedure.condition.Cell;
+import quarterturn.procedure.condition.Condition;
 import quarterturn.session.Passage;
 import quarterturn.session.Place;
 

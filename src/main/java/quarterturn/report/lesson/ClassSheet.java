@@ -13,12 +13,13 @@ import quarterturn.lesson.StepSpread;
 import quarterturn.lesson.WriterLog;
 import quarterturn.lesson.teacher.BenchRecord;
 import quarterturn.lesson.teacher.BoardView;
+import quarterturn.lesson.teacher.BoardWords;
 import quarterturn.lesson.teacher.Roster;
 import quarterturn.lesson.teacher.StudentRecord;
-import quarterturn.report.Counted;
-import quarterturn.report.Dates;
 import quarterturn.report.sheet.SheetCsv;
 import quarterturn.report.sheet.SheetPart;
+import quarterturn.unit.Counted;
+import quarterturn.unit.Dates;
 
 /**
  * The class's sheet: how far each bench came, and how far predictions and readings lay apart. A

@@ -10,7 +10,7 @@ import quarterturn.lesson.Plan;
 import quarterturn.lesson.WriterLog;
 import quarterturn.lesson.teacher.Roster;
 import quarterturn.lesson.teacher.StudentRecord;
-import quarterturn.report.Dates;
+import quarterturn.unit.Dates;
 
 /** The sheets of a lesson: one for the class, and one for each student. */
 public final class LessonSheets {

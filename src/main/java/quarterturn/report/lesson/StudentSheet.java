@@ -11,11 +11,12 @@ import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Value;
+import quarterturn.lesson.teacher.BoardWords;
 import quarterturn.lesson.teacher.Roster;
 import quarterturn.lesson.teacher.StudentRecord;
 import quarterturn.lesson.teacher.StudentRecord.Tried;
-import quarterturn.report.Dates;
 import quarterturn.report.sheet.SheetPart;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 

@@ -1,6 +1,6 @@
 /**
- * Floor 7: a lesson in words, for its board and for the sheets of class and students. What happened
- * in it is worked out in {@code quarterturn.lesson}.
+ * Floor 7: the sheets of a lesson, of its class and its students. What happened in it is worked out
+ * in {@code quarterturn.lesson}.
  */
 @NullMarked
 package quarterturn.report.lesson;

@@ -2,7 +2,7 @@ package quarterturn.report.sheet;
 
 import java.util.Locale;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.report.EventWords;
 import quarterturn.report.Frets;

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
-import quarterturn.report.Dates;
 import quarterturn.report.TrailLine;
 import quarterturn.session.Overview.Entry;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
 
 /**

@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.session.Event;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;

@@ -1,6 +1,6 @@
 package quarterturn.report.sheet;
 
-import quarterturn.report.Dates;
+import quarterturn.unit.Dates;
 
 /** What a sheet can be written as. */
 public enum SheetFormat {

@@ -2,7 +2,7 @@ package quarterturn.report.sheet;
 
 import java.util.List;
 import java.util.Map;
-import quarterturn.report.Dates;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
 /**

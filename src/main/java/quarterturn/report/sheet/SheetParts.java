@@ -11,11 +11,11 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.report.AdjustedWords;
-import quarterturn.report.Counted;
-import quarterturn.report.Dates;
 import quarterturn.report.EventWords;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Event;
+import quarterturn.unit.Counted;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
 
 /** What a sheet says, part by part, for the formats that people read. */

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;

@@ -3,9 +3,9 @@ package quarterturn.screen.page;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import quarterturn.report.Dates;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Stage;
+import quarterturn.unit.Dates;
 
 /** Every result of the set-up: how it stands, and what made it so. */
 final class StageLines {

@@ -1,7 +1,7 @@
 package quarterturn.screen.state;
 
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Prompt;
 
 /** The answer as far as the person has got with it. */

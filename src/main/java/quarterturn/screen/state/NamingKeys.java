@@ -1,7 +1,7 @@
 package quarterturn.screen.state;
 
 import java.util.List;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Role;
 import quarterturn.screen.terminal.Key;
 
 /** Keys while a technician types a line of readings and answers by their names. */

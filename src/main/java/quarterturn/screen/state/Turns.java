@@ -2,7 +2,7 @@ package quarterturn.screen.state;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;

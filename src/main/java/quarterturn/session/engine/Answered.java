@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;

@@ -8,13 +8,13 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Verdict;
 import quarterturn.procedure.Way;
 import quarterturn.procedure.Ways;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.condition.Verdict;
 
 /**
  * What comes after a step, as far as it is certain: up to the first fork, and the first step on

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
-import quarterturn.procedure.Response;
+import quarterturn.procedure.condition.Response;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Changed;

@@ -2,10 +2,10 @@ package quarterturn.session.engine;
 
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.ConditionWords;
-import quarterturn.procedure.Role;
 import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.condition.ConditionWords;
+import quarterturn.procedure.condition.Role;
 
 /**
  * What a technician need not go through step by step. Whatever a procedure says: nothing that is

@@ -2,7 +2,7 @@ package quarterturn.session.engine;
 
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Turn;
 

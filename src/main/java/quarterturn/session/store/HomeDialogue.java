@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Results;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Role;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.unit.NotUnderstoodException;

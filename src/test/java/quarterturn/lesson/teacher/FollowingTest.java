@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.LessonEvent;
-import quarterturn.lesson.bench.LessonBench;
+import quarterturn.lesson.student.LessonBench;
 
 class FollowingTest {
   private static final Instant NOW = InventedLesson.NOW;

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import quarterturn.procedure.Fault;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Walks;
 import quarterturn.procedure.read.Shelf;
 

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Slip;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Walks;
 import quarterturn.procedure.read.Shelf;
 

@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Fault;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Walks;
 import quarterturn.procedure.read.Shelf;
 

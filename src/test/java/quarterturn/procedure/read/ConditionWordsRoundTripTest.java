@@ -11,12 +11,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.procedure.Branch;
-import quarterturn.procedure.Condition;
-import quarterturn.procedure.ConditionWords;
-import quarterturn.procedure.Feel;
-import quarterturn.procedure.RandomConditions;
-import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.ConditionWords;
+import quarterturn.procedure.condition.Feel;
+import quarterturn.procedure.condition.RandomConditions;
+import quarterturn.procedure.condition.Role;
 
 /** The words of a condition are read as the very same condition. */
 class ConditionWordsRoundTripTest {

@@ -8,10 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.procedure.Branch;
-import quarterturn.procedure.Condition;
-import quarterturn.procedure.ConditionWords;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.ConditionWords;
 
 /** What is said of a condition reads back as the same condition. */
 class ConditionWordsTest {

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.ShippedRules;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.report.SetUp;
 import quarterturn.session.Event;

@@ -11,8 +11,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import quarterturn.procedure.Feel;
 import quarterturn.procedure.Hazard;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.screen.Golden;
 import quarterturn.screen.Invented;
 import quarterturn.screen.state.Draft;
@@ -236,7 +236,7 @@ public class PageTest {
             null,
             null,
             evil,
-            quarterturn.procedure.Role.BEGINNER,
+            quarterturn.procedure.condition.Role.BEGINNER,
             evil,
             List.of(evil),
             0,

@@ -1,6 +1,6 @@
 package quarterturn.session.engine;
 
-import quarterturn.procedure.Feel;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;

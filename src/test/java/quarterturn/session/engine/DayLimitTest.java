@@ -3,8 +3,8 @@ package quarterturn.session.engine;
 import static com.google.common.truth.Truth.assertThat;
 
 import org.junit.jupiter.api.Test;
-import quarterturn.procedure.Feel;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Feel;
+import quarterturn.procedure.condition.Role;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;

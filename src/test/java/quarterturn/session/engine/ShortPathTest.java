@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
@@ -96,7 +96,7 @@ class ShortPathTest {
   void afterATurnNobodyIsSparedTheSettle() throws Exception {
     Play play = Play.technician("bass-34").to("found-low");
     play.read("0.60..0.65").read("0.60..0.65").read("0.60..0.65").to("turn-rod");
-    play.turned(quarterturn.procedure.Feel.SMOOTH);
+    play.turned(quarterturn.procedure.condition.Feel.SMOOTH);
     assertThat(play.step()).isEqualTo("retune");
     assertThat(play.prompt().said().first().get(0).step()).isEqualTo("key-out");
     assertThat(play.ok().prompt()).isInstanceOf(Prompt.Wait.class);
@@ -128,7 +128,7 @@ class ShortPathTest {
   void beforeTheSecondTurnThereIsNoList() throws Exception {
     Play play = Play.technician("bass-34").to("found-low");
     play.read("1.00..1.05").read("1.00..1.05").read("1.00..1.05").to("turn-rod");
-    play.turned(quarterturn.procedure.Feel.SMOOTH).to("read-low").read("0.85..0.90");
+    play.turned(quarterturn.procedure.condition.Feel.SMOOTH).to("read-low").read("0.85..0.90");
     int said = (int) play.events.stream().filter(Event.ReadBack.class::isInstance).count();
     play.to("turn-rod");
     assertThat(play.events.stream().filter(Event.ReadBack.class::isInstance).count())

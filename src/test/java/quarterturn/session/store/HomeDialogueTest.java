@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
-import quarterturn.procedure.Role;
 import quarterturn.procedure.ShippedRules;
+import quarterturn.procedure.condition.Role;
 import quarterturn.session.Question;
 import quarterturn.unit.NotUnderstoodException;
 

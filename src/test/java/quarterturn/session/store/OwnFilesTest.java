@@ -12,8 +12,8 @@ import java.time.Clock;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.command.Cli;
-import quarterturn.procedure.Role;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
 
 /** A folder of one's own procedures. */

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.command.Captured;
 import quarterturn.command.OrdinaryAnswers;
 import quarterturn.command.SampleFolder;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Role;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Prompt;

@@ -2,8 +2,8 @@ package quarterturn.session.store;
 
 import java.time.Instant;
 import java.util.List;
-import quarterturn.procedure.Feel;
-import quarterturn.procedure.Role;
+import quarterturn.procedure.condition.Feel;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;

@@ -1,14 +1,14 @@
 package quarterturn.procedure.check.turn;
 
-import quarterturn.procedure.Cell;
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Frame;
+import quarterturn.procedure.condition.Cell;
+import quarterturn.procedure.condition.Condition;
 import quarterturn.unit.Turn;
 
 /** No limit lies above policy. */

@@ -1,9 +1,9 @@
 package quarterturn.procedure.check.turn;
 
 import quarterturn.procedure.bench.Freshness;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 
 /** Between two turns the neck is read. */
 public final class TurnAfterTurn {

@@ -2,11 +2,11 @@ package quarterturn.procedure.check.turn;
 
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Subject;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Frame;
+import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 
 /** A rod is tightened with its strings slack. */

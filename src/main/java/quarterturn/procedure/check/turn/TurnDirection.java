@@ -1,15 +1,15 @@
 package quarterturn.procedure.check.turn;
 
-import quarterturn.procedure.Cell;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Subject;
 import quarterturn.procedure.bench.Freshness;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.CellWords;
 import quarterturn.procedure.check.walk.Domain;
 import quarterturn.procedure.check.walk.Frame;
+import quarterturn.procedure.condition.Cell;
+import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 
 /** A turn has a known direction. */

@@ -5,9 +5,9 @@ import java.util.Set;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.bench.Freshness;
-import quarterturn.procedure.check.proof.Findings;
-import quarterturn.procedure.check.proof.Proof;
-import quarterturn.procedure.check.proof.Rule;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Reachability;
 import quarterturn.procedure.kind.Quantity;
 

@@ -12,16 +12,16 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Cell;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Subject;
 import quarterturn.procedure.bench.BenchState;
 import quarterturn.procedure.bench.Detours;
 import quarterturn.procedure.bench.Freshness;
+import quarterturn.procedure.condition.Cell;
+import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 
 /**

@@ -12,14 +12,14 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Cell;
-import quarterturn.procedure.Condition;
-import quarterturn.procedure.Doubt;
-import quarterturn.procedure.Feel;
-import quarterturn.procedure.Response;
-import quarterturn.procedure.Role;
-import quarterturn.procedure.Subject;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.condition.Cell;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Doubt;
+import quarterturn.procedure.condition.Feel;
+import quarterturn.procedure.condition.Response;
+import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.condition.Subject;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
 
 /**

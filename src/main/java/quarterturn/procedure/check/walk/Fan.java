@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
-import quarterturn.procedure.Condition;
+import quarterturn.procedure.condition.Condition;
 
 /** The ways on from one fork, for what may be known when it is reached. */
 public final class Fan {

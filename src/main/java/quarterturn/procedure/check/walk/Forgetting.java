@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Condition;
-import quarterturn.procedure.Subject;
 import quarterturn.procedure.bench.Freshness;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 
 /**

@@ -10,13 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
-import quarterturn.procedure.Cell;
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Subject;
-import quarterturn.procedure.Verdict;
+import quarterturn.procedure.condition.Cell;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Subject;
+import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
 
 /** One procedure with everything its conditions speak about, in a fixed order. */

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import quarterturn.procedure.Results;
-import quarterturn.procedure.Subject;
 import quarterturn.procedure.bench.Freshness;
+import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 
 /**

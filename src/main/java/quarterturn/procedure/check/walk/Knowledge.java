@@ -1,9 +1,9 @@
 package quarterturn.procedure.check.walk;
 
 import java.util.function.Predicate;
-import quarterturn.procedure.Cell;
-import quarterturn.procedure.Response;
-import quarterturn.procedure.Subject;
+import quarterturn.procedure.condition.Cell;
+import quarterturn.procedure.condition.Response;
+import quarterturn.procedure.condition.Subject;
 
 /**
  * What a walk knows of a subject.

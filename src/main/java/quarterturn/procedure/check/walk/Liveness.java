@@ -14,15 +14,15 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Subject;
 import quarterturn.procedure.Ways;
 import quarterturn.procedure.bench.BenchState;
 import quarterturn.procedure.bench.Detours;
 import quarterturn.procedure.bench.Freshness;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 

@@ -16,11 +16,11 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Subject;
 import quarterturn.procedure.Ways;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Subject;
 
 /**
  * The loops of a procedure that nothing limits. A loop is limited where it passes a step and a way

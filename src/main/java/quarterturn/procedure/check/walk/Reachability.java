@@ -9,12 +9,12 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
 import quarterturn.procedure.bench.Detours;
+import quarterturn.procedure.condition.Condition;
 
 /**
  * Every way through a procedure: all situations in which each of its steps can be reached, the

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import quarterturn.procedure.Branch;
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Role;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Role;
 
 /** Steps that one role has to pass and another one is led around. */
 public final class Skips {

@@ -3,9 +3,9 @@ package quarterturn.procedure.check.walk;
 import java.util.EnumSet;
 import java.util.Set;
 import quarterturn.procedure.Blank;
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Subject;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 
 /** The readings that a step rests on, taken before it. */

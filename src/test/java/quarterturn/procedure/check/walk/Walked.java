@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Cell;
-import quarterturn.procedure.Condition;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Subject;
 import quarterturn.procedure.bench.Freshness;
+import quarterturn.procedure.condition.Cell;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.engine.Exact;
 

@@ -1,0 +1,86 @@
+package quarterturn.lesson.student;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.BenchLesson;
+import quarterturn.lesson.Students;
+import quarterturn.session.RefusedException;
+import quarterturn.unit.Printable;
+
+/** The words that can be typed at a bench at any time, and what they do. */
+public final class BenchWords {
+  public static final List<String> WORDS = List.of("stop", "who", "come", "gone");
+
+  public static final List<String> HELP =
+      List.of(
+          "stop, or stop REASON: stop this bench at once. It is always right; nobody is named.",
+          "who: who is here, and who does what.",
+          "come NAME: somebody joins this bench. gone NAME: somebody leaves it.");
+
+  private BenchWords() {}
+
+  /**
+   * What is kept once the bench is left, and how to go on.
+   *
+   * @param again the command by which it goes on
+   */
+  public static String later(BenchLesson lesson, String again) {
+    return lesson.over() ? "Everything is kept." : "Everything is kept. Go on later with: " + again;
+  }
+
+  /**
+   * Does what a line asks for.
+   *
+   * @return what is said to it, or null where the line is none of these words
+   */
+  public static @Nullable List<String> take(LessonSession session, String typed)
+      throws RefusedException, IOException {
+    String text = typed.strip();
+    int space = text.indexOf(' ');
+    String word = (space < 0 ? text : text.substring(0, space)).toLowerCase(Locale.ROOT);
+    String rest = space < 0 ? "" : text.substring(space + 1).strip();
+    switch (word) {
+      case "stop" -> {
+        session.stop(Printable.of(rest));
+        return List.of();
+      }
+      case "who" -> {
+        return rest.isEmpty() ? who(session) : null;
+      }
+      case "come" -> {
+        if (!Students.named(rest)) {
+          return null;
+        }
+        session.come(rest);
+        return List.of(rest + " is at this bench now.");
+      }
+      case "gone" -> {
+        if (!session.lesson().students().contains(rest)) {
+          return null;
+        }
+        session.go(rest);
+        return List.of(rest + " has left this bench.");
+      }
+      default -> {
+        return null;
+      }
+    }
+  }
+
+  private static List<String> who(LessonSession session) {
+    BenchLesson lesson = session.lesson();
+    List<String> out = new ArrayList<>();
+    out.add(
+        lesson.students().isEmpty()
+            ? "Nobody is at this bench."
+            : "Here: " + String.join(", ", lesson.students()) + ".");
+    String duties = session.duties();
+    if (!duties.isEmpty()) {
+      out.add("In this part: " + duties + ".");
+    }
+    return out;
+  }
+}

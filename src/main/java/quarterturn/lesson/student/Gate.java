@@ -1,0 +1,62 @@
+package quarterturn.lesson.student;
+
+import java.time.Duration;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.Keep;
+import quarterturn.lesson.LessonEvent;
+import quarterturn.lesson.Prediction;
+import quarterturn.lesson.Round;
+import quarterturn.lesson.Spread;
+import quarterturn.lesson.Value;
+
+/** What comes before a prompt of the session may be shown and answered. */
+public sealed interface Gate {
+  /** So long no answer to a question is taken, so that everybody thinks first. */
+  Duration QUESTION_PAUSE = Duration.ofSeconds(5);
+
+  /** Append this, then ask again. */
+  record Record(LessonEvent event) implements Gate {}
+
+  /** The teacher has ended the lesson: leave the instrument in order. */
+  record Over() implements Gate {}
+
+  /** Somebody pressed stop. */
+  record Stopped(Keep stop) implements Gate {}
+
+  /** The teacher has to let the bench go on. */
+  record Held(Keep hold) implements Gate {}
+
+  /** No student is here. */
+  record Nobody() implements Gate {}
+
+  /**
+   * Predictions are to be locked.
+   *
+   * @param missing who has not locked one
+   */
+  record Predict(Round round, List<String> missing) implements Gate {}
+
+  /**
+   * Each reads for themselves; what the others read is not to be shown.
+   *
+   * @param missing who has not read
+   */
+  record ReadBlind(int round, List<String> missing) implements Gate {}
+
+  /**
+   * Prediction beside result; whether it was right is told when all have given their reasons.
+   *
+   * @param question about a changed case, or null
+   */
+  record Reflect(
+      int round, String student, Prediction prediction, Value result, @Nullable String question)
+      implements Gate {}
+
+  /**
+   * The prompt may be shown and answered.
+   *
+   * @param spread of the readings everybody took, or null
+   */
+  record Open(@Nullable Spread spread) implements Gate {}
+}

@@ -1,0 +1,385 @@
+package quarterturn.lesson.student;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.BenchLesson;
+import quarterturn.lesson.LessonEvent;
+import quarterturn.lesson.LessonFolder;
+import quarterturn.lesson.Level;
+import quarterturn.lesson.Plan;
+import quarterturn.lesson.Prediction;
+import quarterturn.lesson.Round;
+import quarterturn.lesson.Value;
+import quarterturn.lesson.WriterLog;
+import quarterturn.procedure.LessonQuestion;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.UnreadableException;
+import quarterturn.rehearsal.PracticeBench;
+import quarterturn.session.Answer;
+import quarterturn.session.Bench;
+import quarterturn.session.Event;
+import quarterturn.session.Overview;
+import quarterturn.session.Prompt;
+import quarterturn.session.PromptText;
+import quarterturn.session.RefusedException;
+import quarterturn.unit.Bracket;
+
+/**
+ * A bench at work in a lesson: its sessions, and what the lesson puts before their prompts. A
+ * prompt is given out only when nothing comes before it, so that no face can show a reading early.
+ *
+ * <p>An answer goes on record in the session first. What came of it is read from that record and
+ * written into the lesson, after a crash as at any other time. One thread may look for the board's
+ * orders while another answers.
+ */
+public final class LessonSession implements Bench, Closeable {
+  /** So long nothing is written before a bench says that it is still there. */
+  private static final Duration TICK = Duration.ofMinutes(1);
+
+  private final LessonBench file;
+  private final Plan plan;
+  private final Path folder;
+  private final Clock clock;
+  private final BenchSessions course;
+  private final List<Event> earlier = new ArrayList<>();
+  private final List<Library> libraries = new ArrayList<>();
+  private BenchSessions.Run run;
+  private int at;
+  private boolean open;
+  private List<WriterLog> logs = List.of();
+  private Map<String, Long> lengths = Map.of("", 0L);
+
+  /**
+   * Opens a bench's session, or goes on with it.
+   *
+   * @param file of the bench, which is closed with this
+   */
+  public LessonSession(LessonBench file, Plan plan, Path folder, Clock clock, BenchSessions course)
+      throws IOException, UnreadableException {
+    this.file = file;
+    this.plan = plan;
+    this.folder = folder;
+    this.clock = clock;
+    this.course = course;
+    this.run = course.open(0);
+    libraries.add(run.library());
+    while (run.asked() instanceof Prompt.Done && next()) {
+      // This procedure is done; what was still to be said about it is asked at the next prompt.
+    }
+  }
+
+  /** Goes on to the plan's next procedure; false where there is none, or a repairer comes first. */
+  public synchronized boolean next() throws IOException, UnreadableException {
+    if (!(run.asked() instanceof Prompt.Done) || at + 1 >= plan.procedures().size()) {
+      return false;
+    }
+    earlier.addAll(run.events());
+    run.close();
+    at++;
+    open = false;
+    run = course.open(at);
+    libraries.add(run.library());
+    return true;
+  }
+
+  /** Where the bench stands. */
+  public synchronized BenchLesson lesson() {
+    return file.lesson();
+  }
+
+  public Plan plan() {
+    return plan;
+  }
+
+  private Instant time() {
+    return clock.instant();
+  }
+
+  /** What comes first now. */
+  public synchronized Gate gate() throws RefusedException, IOException {
+    Gate gate = file.gate(moment(), plan, time());
+    correct();
+    open = gate instanceof Gate.Open;
+    return gate;
+  }
+
+  private Moment moment() {
+    Prompt asked = run.asked();
+    Set<String> before = new HashSet<>();
+    for (Round round : lesson().rounds()) {
+      before.add(Objects.requireNonNullElse(round.opened().question(), ""));
+    }
+    String procedure = asked.said().procedure();
+    List<LessonQuestion> asks = Questions.at(run.library(), procedure, asked.said().step(), before);
+    return moments().at(asked, lesson().lastRound(), asks);
+  }
+
+  private Moments moments() {
+    List<Event> all = new ArrayList<>(earlier);
+    all.addAll(run.events());
+    return new Moments(all);
+  }
+
+  /** An answer that was given again counts in place of the first. */
+  private void correct() throws RefusedException, IOException {
+    Round last = lesson().lastRound();
+    if (last == null || last.result() == null || !lesson().keptBy().isEmpty()) {
+      return;
+    }
+    Value came = moments().came(last);
+    if (came != null && !came.equals(last.result())) {
+      file.record(new LessonEvent.Resulted(time(), last.n(), came));
+    }
+  }
+
+  /** Takes the boards' orders, and says now and then that the bench is there. */
+  public synchronized void look() throws RefusedException, IOException {
+    try {
+      Map<String, Long> now = LessonFolder.lengths(folder, lesson().bench());
+      if (!now.equals(lengths)) {
+        logs = LessonFolder.read(folder).logs();
+        lengths = now;
+      }
+    } catch (IOException e) {
+      // A shared folder may be away for a while; orders are taken when it is back.
+      return;
+    }
+    List<WriterLog> ours =
+        logs.stream()
+            .filter(log -> log.header() != null && log.header().lesson().equals(plan.lesson()))
+            .toList();
+    file.take(ours, time());
+    Instant last = lesson().last();
+    if (last == null || Duration.between(last, time()).abs().compareTo(TICK) >= 0) {
+      file.record(new LessonEvent.Ticked(time()));
+    }
+  }
+
+  /** The questions to think about before the reading or turn at hand. */
+  public synchronized List<String> before() {
+    return asks()
+        .filter(ask -> ask.kind() == LessonQuestion.Kind.PREDICT)
+        .map(LessonQuestion::question)
+        .toList();
+  }
+
+  /** The questions of a step at which nothing is read or turned, to be talked about. */
+  public synchronized List<String> talk() {
+    Prompt asked = run.asked();
+    return asked instanceof Prompt.Measure || asked instanceof Prompt.TurnRod
+        ? List.of()
+        : asks().map(LessonQuestion::question).toList();
+  }
+
+  private Stream<LessonQuestion> asks() {
+    PromptText said = run.asked().said();
+    return Questions.at(run.library(), said.procedure(), said.step(), Set.of()).stream();
+  }
+
+  /** Which prompt of the bench's sessions this is, counted from one. */
+  public synchronized int asked() {
+    return moment().spot().asked();
+  }
+
+  /** What is asked now, for its kind and place; what it says and shows comes when it is open. */
+  public synchronized Prompt coming() {
+    return run.asked();
+  }
+
+  /** The steps of the worked example before a reading, as far as the bench's level shows them. */
+  public synchronized List<String> worked(boolean all) {
+    Prompt asked = run.asked();
+    if (!(asked instanceof Prompt.Measure)) {
+      // What is written at a turn tells the turn.
+      return List.of();
+    }
+    return Fade.worked(asked, all ? Level.WORKED : lesson().level());
+  }
+
+  /** A student sits down. */
+  public synchronized void come(String student) throws RefusedException, IOException {
+    file.record(new LessonEvent.Came(time(), student));
+  }
+
+  /** A student leaves the bench. */
+  public synchronized void go(String student) throws RefusedException, IOException {
+    file.record(new LessonEvent.Went(time(), student));
+  }
+
+  /**
+   * Stops the bench until the teacher lets it go on. Who stopped it is not asked.
+   *
+   * @param reason empty where none is given
+   */
+  public synchronized void stop(String reason) throws RefusedException, IOException {
+    String said = reason.strip();
+    file.record(new LessonEvent.Stopped(time(), said.isEmpty() ? null : said));
+  }
+
+  /** Locks a prediction. */
+  public synchronized void predict(int round, String student, Prediction prediction)
+      throws RefusedException, IOException {
+    file.record(new LessonEvent.Predicted(time(), round, student, prediction));
+  }
+
+  /** A student's own reading. */
+  public synchronized void read(int round, String student, Bracket bracket)
+      throws RefusedException, IOException {
+    file.record(new LessonEvent.BlindRead(time(), round, student, bracket));
+  }
+
+  /** What this student's leaves show on a simulated neck; null on a real one. */
+  public synchronized @Nullable Bracket leaves(int round, String student) {
+    PracticeBench practice = run.practice();
+    int hand = (plan.lesson() + "/" + lesson().bench() + "/" + round + "/" + student).hashCode();
+    return practice == null ? null : practice.another(new SplittableRandom(hand));
+  }
+
+  /**
+   * What a student makes of prediction and result.
+   *
+   * @param answer to the round's question, or null where it has none
+   */
+  public synchronized void reflect(
+      Gate.Reflect on, String reason, @Nullable String answer, boolean missed)
+      throws RefusedException, IOException {
+    file.record(
+        new LessonEvent.Reflected(
+            time(), on.round(), on.student(), reason, on.question(), answer, missed));
+  }
+
+  /** Which kind of question a round's is, as its procedure has it; it may be gone from there. */
+  public synchronized LessonQuestion.Kind kind(String question) {
+    LessonQuestion ask = Questions.named(libraries, question);
+    return ask == null ? LessonQuestion.Kind.CHECK : ask.kind();
+  }
+
+  /** The round of this number. */
+  public synchronized Round round(int n) {
+    return Objects.requireNonNull(lesson().round(n), "there is no such round");
+  }
+
+  /** What is told of a round once all have said what they make of it; nothing before. */
+  public synchronized List<String> debrief(int round) {
+    Round done = lesson().round(round);
+    if (done == null || !done.toReflect(lesson().students()).isEmpty()) {
+      return List.of();
+    }
+    String question = done.opened().question();
+    LessonQuestion ask = question == null ? null : Questions.named(libraries, question);
+    return Debrief.lines(done, lesson(), ask);
+  }
+
+  /** Questions that a student missed in earlier lessons and was not asked again yet. */
+  public synchronized List<String> due(String student) {
+    Set<String> asked = new HashSet<>();
+    for (LessonEvent event : file.events()) {
+      if (event instanceof LessonEvent.AskedAgain again && again.student().equals(student)) {
+        asked.add(again.question());
+      }
+    }
+    return Returning.due(logs, plan.lesson(), student, season()).stream()
+        .filter(question -> !asked.contains(question))
+        .toList();
+  }
+
+  private boolean season() {
+    Limits.Recheck season = run.library().limits().rechecks().season();
+    return plan.procedures().contains(season.procedure());
+  }
+
+  /** Takes the answer to a question of an earlier lesson, and returns what speaks for it. */
+  public synchronized List<String> askedAgain(
+      String student, String question, String answer, boolean missed)
+      throws RefusedException, IOException {
+    file.record(new LessonEvent.AskedAgain(time(), student, question, answer, missed, season()));
+    LessonQuestion ask = Questions.named(libraries, question);
+    return ask == null ? List.of() : Questions.key(ask);
+  }
+
+  /** Who does what in the part at hand, or an empty text where a student is alone. */
+  public synchronized String duties() {
+    int parts = 0;
+    String last = "";
+    for (LessonEvent event : file.events()) {
+      if (event instanceof LessonEvent.Stepped stepped) {
+        String part = stepped.spot().procedure() + "/" + stepped.spot().part();
+        parts += part.equals(last) ? 0 : 1;
+        last = part;
+      }
+    }
+    return Duties.words(lesson().students(), Math.max(1, parts));
+  }
+
+  /** The prompt as the bench's level shows it; no word of it before it is open. */
+  @Override
+  public synchronized Prompt prompt() {
+    if (open) {
+      return Fade.of(run.bench().prompt(), lesson().level());
+    }
+    PromptText said = run.asked().said();
+    String text = "Something comes before this step.";
+    return new Prompt.Tell(
+        new PromptText(
+            said.procedure(), said.step(), said.part(), text, null, List.of(), null, List.of()));
+  }
+
+  @Override
+  public synchronized void answer(Answer answer) throws RefusedException, IOException {
+    look();
+    Gate gate = gate();
+    boolean back = answer instanceof Answer.Correct && gate instanceof Gate.Reflect;
+    if (!(gate instanceof Gate.Open) && !back) {
+      throw new RefusedException(GateWords.shortly(gate));
+    }
+    run.bench().answer(answer);
+    gate();
+  }
+
+  @Override
+  public synchronized Overview overview() {
+    Overview overview = run.bench().overview();
+    return overview.of(run.practice() == null ? overview.instrument() : "Simulated instrument");
+  }
+
+  @Override
+  public synchronized Instant now() {
+    return run.bench().now();
+  }
+
+  @Override
+  public synchronized void setClock(Instant to) throws RefusedException {
+    run.bench().setClock(to);
+  }
+
+  @Override
+  public synchronized String leave() throws IOException {
+    return run.leave();
+  }
+
+  @Override
+  public synchronized String standing() {
+    return run.bench().standing();
+  }
+
+  @Override
+  public synchronized void close() throws IOException {
+    try (LessonBench lesson = file) {
+      run.close();
+    }
+  }
+}

@@ -1,0 +1,87 @@
+package quarterturn.lesson.teacher;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.BenchLesson;
+import quarterturn.lesson.Ref;
+import quarterturn.lesson.Refusal;
+import quarterturn.lesson.Waiting;
+
+/** What has changed from one look to the next, a sentence each; the most pressing first. */
+public final class BoardNews {
+  private BoardNews() {}
+
+  public static List<String> between(Sight before, Sight after) {
+    List<String> out = new ArrayList<>();
+    List<String> calm = new ArrayList<>();
+    for (BoardView.Row row : after.view().rows()) {
+      boolean stopped = row.waiting().kind() == Waiting.Kind.STOPPED;
+      (stopped ? out : calm).addAll(row(before.row(row.bench().bench()), after, row));
+    }
+    if (!after.sheets().equals(before.sheets())) {
+      out.add(after.sheets());
+    }
+    List<String> answered = new ArrayList<>();
+    orders(before, after, out, answered);
+    out.addAll(calm);
+    out.addAll(answered);
+    after.notices().stream()
+        .filter(n -> !before.notices().contains(n))
+        .forEach(n -> out.add("Notice: " + n));
+    return out;
+  }
+
+  private static List<String> row(BoardView.@Nullable Row before, Sight sight, BoardView.Row now) {
+    if (before == null) {
+      return List.of("New: " + BoardWords.sentence(sight, now));
+    }
+    Waiting was = before.waiting();
+    Waiting is = now.waiting();
+    boolean same =
+        was.kind() == is.kind() && was.what().equals(is.what()) && was.who().equals(is.who());
+    boolean moved = !part(before.bench()).equals(part(now.bench()));
+    boolean others = !before.bench().students().equals(now.bench().students());
+    if (same && !moved && !others && keeps(before).equals(keeps(now))) {
+      return List.of();
+    }
+    boolean on = pressing(was) && !pressing(is) && is.kind() != Waiting.Kind.OVER;
+    return List.of((on ? Called.name(now) + " goes on. " : "") + BoardWords.sentence(sight, now));
+  }
+
+  private static boolean pressing(Waiting waiting) {
+    return waiting.kind() == Waiting.Kind.STOPPED || waiting.kind() == Waiting.Kind.HELD;
+  }
+
+  private static List<Ref> keeps(BoardView.Row row) {
+    return row.releases().stream().map(keep -> keep.ref()).toList();
+  }
+
+  private static String part(BenchLesson bench) {
+    return bench.spot() == null ? "" : bench.spot().procedure() + " " + bench.spot().part();
+  }
+
+  /** Orders of other boards, and what benches said; one's own orders were said when given. */
+  private static void orders(Sight before, Sight after, List<String> pressing, List<String> calm) {
+    Map<Ref, BoardView.Given> known =
+        before.view().given().stream().collect(Collectors.toMap(g -> g.ref(), g -> g));
+    for (BoardView.Given given : after.view().given()) {
+      BoardView.Given was = known.get(given.ref());
+      boolean own = given.ref().writer().equals(after.board());
+      boolean answered =
+          was == null
+              ? given.answers().values().stream().anyMatch(a -> !a.equals(BoardView.NOT_SEEN))
+              : !was.answers().equals(given.answers());
+      if (answered || (was == null && !own)) {
+        boolean late = own && given.answers().containsValue(Refusal.ALREADY_RELEASED.words());
+        if (late) {
+          pressing.add(BoardWords.late(after, given));
+        } else {
+          calm.add(BoardWords.order(after, given) + " (" + BoardWords.answers(after, given) + ")");
+        }
+      }
+    }
+  }
+}

@@ -1,9 +1,0 @@
-package quarterturn.procedure;
-
-import quarterturn.unit.Worded;
-
-/** Who is at the bench. */
-public enum Role implements Worded {
-  BEGINNER,
-  TECHNICIAN
-}

@@ -1,0 +1,39 @@
+package quarterturn.procedure.check.rule;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.AbstractState;
+import quarterturn.procedure.check.walk.Reachability;
+
+/**
+ * What rules are decided on.
+ *
+ * @param library everything that was read
+ * @param procedure the one to be proven
+ * @param paths every way through it
+ */
+public record Proof(Library library, Procedure procedure, Reachability paths) {
+  public Limits limits() {
+    return library.limits();
+  }
+
+  public Map<String, Step> steps() {
+    return procedure.steps();
+  }
+
+  /** The shortest way to a step, empty where it is never reached. */
+  public List<String> way(Step step) {
+    return nearest(step, at -> true).map(paths::way).orElse(List.of());
+  }
+
+  /** The nearest node at a step where something is so, if it is ever reached so. */
+  public Optional<Reachability.Node> nearest(Step step, Predicate<AbstractState> so) {
+    return paths.at(step.id()).stream().filter(node -> so.test(node.at())).findFirst();
+  }
+}

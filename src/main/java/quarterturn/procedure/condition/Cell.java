@@ -1,0 +1,92 @@
+package quarterturn.procedure.condition;
+
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One way things can stand with a {@link Subject}. Numbers are intervals: a cell of a proof stands
+ * for all values in it, and one value of a session is the smallest interval that holds it.
+ */
+public sealed interface Cell {
+  /** The end of every interval that has none. */
+  double WITHOUT_END = Double.POSITIVE_INFINITY;
+
+  /** Intervals are compared with a little slack. */
+  double SLACK = 1e-9;
+
+  /** What was read or reckoned is compared with so much slack, in its unit. */
+  double READING_SLACK = 1e-6;
+
+  /**
+   * How a reading stands.
+   *
+   * @param lean where an undecided one leans, or null
+   * @param from the least value
+   * @param below all values are below this
+   */
+  record Standing(Verdict verdict, @Nullable Verdict lean, double from, double below)
+      implements Cell {
+    /** Nothing was read. */
+    public static final Standing NOTHING =
+        new Standing(Verdict.NOT_MEASURED, null, Double.NaN, Double.NaN);
+
+    /** One value. */
+    public static Standing at(Verdict verdict, @Nullable Verdict lean, double value) {
+      double from = value + READING_SLACK;
+      return new Standing(verdict, lean, from, from + 2 * SLACK);
+    }
+
+    boolean leans(Verdict towards) {
+      return verdict == Verdict.UNDECIDED && lean == towards;
+    }
+
+    boolean isBelow(double limit) {
+      return verdict != Verdict.NOT_MEASURED && below <= limit + SLACK;
+    }
+
+    boolean isAtLeast(double limit) {
+      return verdict != Verdict.NOT_MEASURED && from >= limit - SLACK;
+    }
+  }
+
+  /** A number above {@code above}, up to and with {@code to}. */
+  record Apart(double above, double to) implements Cell {
+    /** One number. */
+    public static Apart by(double apart) {
+      return new Apart(apart - READING_SLACK, apart - READING_SLACK);
+    }
+  }
+
+  /** The verdicts that there are among the strings. */
+  record Strings(Set<Verdict> verdicts) implements Cell {}
+
+  /** An option, or an outcome; empty where none was chosen yet. */
+  record Option(String id) implements Cell {}
+
+  /** A number from {@code from}, below {@code below}. */
+  record Amount(double from, double below) implements Cell {
+    /** One number. */
+    public static Amount of(double number) {
+      return new Amount(number, number + READING_SLACK);
+    }
+
+    boolean isAtLeast(double number) {
+      return from >= number - SLACK;
+    }
+  }
+
+  /** What the neck did, and how often so. */
+  record Answer(Response response, double from, double below) implements Cell {
+    boolean is(Response wanted, int times) {
+      return response == wanted && from >= times;
+    }
+  }
+
+  record Person(Role role) implements Cell {}
+
+  record Rod(@Nullable Doubt doubt) implements Cell {}
+
+  record Felt(@Nullable Feel feel) implements Cell {}
+
+  record Within(Set<String> callers) implements Cell {}
+}

@@ -1,0 +1,314 @@
+package quarterturn.procedure.condition;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.read.ConditionParser;
+import quarterturn.unit.Turn;
+
+/**
+ * A condition of a branch, as {@link ConditionParser} reads it from words. Types and units are
+ * settled when the file is read. It has one meaning: whether it holds of cells, which are single
+ * values in a session and sets of values in a proof.
+ */
+public sealed interface Condition {
+  /**
+   * Whether it holds.
+   *
+   * @param at the cell in which a subject stands
+   */
+  boolean holds(Function<Subject, Cell> at);
+
+  /** What it is made of; none of an atom. */
+  List<Condition> parts();
+
+  /** Its atoms, in order. */
+  default Stream<Atom> atoms() {
+    return parts().stream().flatMap(Condition::atoms);
+  }
+
+  /** Everything it speaks about. */
+  default Set<Subject> subjects() {
+    return atoms().map(Atom::about).collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /**
+   * Its largest pieces that each speak about one subject. Things that differ in none of them need
+   * not be told apart.
+   */
+  default Map<Condition, Subject> pieces() {
+    Map<Condition, Subject> pieces = new LinkedHashMap<>();
+    Set<Subject> subjects = subjects();
+    if (subjects.size() == 1) {
+      pieces.put(this, subjects.iterator().next());
+    } else {
+      parts().forEach(part -> pieces.putAll(part.pieces()));
+    }
+    return pieces;
+  }
+
+  /** What comes of the case of its form: all, any, not or a single statement. */
+  <R> R match(
+      Function<All, R> all, Function<Any, R> any, Function<Not, R> not, Function<Atom, R> atom);
+
+  /** Every part holds. */
+  record All(List<Condition> parts) implements Condition {
+    public All {
+      parts = List.copyOf(parts);
+    }
+
+    @Override
+    public boolean holds(Function<Subject, Cell> at) {
+      return parts.stream().allMatch(part -> part.holds(at));
+    }
+
+    @Override
+    public <R> R match(
+        Function<All, R> all, Function<Any, R> any, Function<Not, R> not, Function<Atom, R> atom) {
+      return all.apply(this);
+    }
+  }
+
+  /** At least one part holds: "relief touches or below target". */
+  record Any(List<Condition> parts) implements Condition {
+    public Any {
+      parts = List.copyOf(parts);
+    }
+
+    @Override
+    public boolean holds(Function<Subject, Cell> at) {
+      return parts.stream().anyMatch(part -> part.holds(at));
+    }
+
+    @Override
+    public <R> R match(
+        Function<All, R> all, Function<Any, R> any, Function<Not, R> not, Function<Atom, R> atom) {
+      return any.apply(this);
+    }
+  }
+
+  /** The part does not hold: "not called by setup", "relief differs by at most 0.10 mm". */
+  record Not(Condition part) implements Condition {
+    @Override
+    public List<Condition> parts() {
+      return List.of(part);
+    }
+
+    @Override
+    public boolean holds(Function<Subject, Cell> at) {
+      return !part.holds(at);
+    }
+
+    @Override
+    public <R> R match(
+        Function<All, R> all, Function<Any, R> any, Function<Not, R> not, Function<Atom, R> atom) {
+      return not.apply(this);
+    }
+  }
+
+  /** A single statement about one subject. */
+  sealed interface Atom extends Condition {
+    default Subject about() {
+      return match(Atoms.ABOUT);
+    }
+
+    /** The number at which it changes; none where it speaks of none. */
+    default List<Double> bounds() {
+      return match(Atoms.BOUND);
+    }
+
+    /**
+     * What to do with an atom of each kind. A kind without its case does not compile.
+     *
+     * @param <R> what comes of it
+     */
+    record Cases<R>(
+        Function<Against, R> against,
+        Function<Leans, R> leans,
+        Function<Below, R> below,
+        Function<AtLeast, R> atLeast,
+        Function<Differs, R> differs,
+        Function<Repeats, R> repeats,
+        Function<Chosen, R> chosen,
+        Function<Is, R> is,
+        Function<Turned, R> turned,
+        Function<Answered, R> answered,
+        Function<Strings, R> strings,
+        Function<Called, R> called,
+        Function<Seems, R> seems,
+        Function<Reached, R> reached,
+        Function<Felt, R> felt) {}
+
+    /** What comes of the case of its kind. */
+    <R> R match(Cases<R> cases);
+
+    @Override
+    default boolean holds(Function<Subject, Cell> at) {
+      return match(Atoms.HOLDS).test(at.apply(about()));
+    }
+
+    @Override
+    default List<Condition> parts() {
+      return List.of();
+    }
+
+    @Override
+    default Stream<Atom> atoms() {
+      return Stream.of(this);
+    }
+
+    @Override
+    default <R> R match(
+        Function<All, R> all, Function<Any, R> any, Function<Not, R> not, Function<Atom, R> atom) {
+      return atom.apply(this);
+    }
+  }
+
+  /** "relief below target": the last reading of the quantity against the window. */
+  record Against(Quantity quantity, Verdict verdict) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.against().apply(this);
+    }
+  }
+
+  /** "relief leans into target": where the middle of an undecided bracket lies. */
+  record Leans(Quantity quantity, Verdict towards) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.leans().apply(this);
+    }
+  }
+
+  /** "humidity below 40 %". */
+  record Below(Quantity quantity, double limit) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.below().apply(this);
+    }
+  }
+
+  /** "humidity at least 60 %". */
+  record AtLeast(Quantity quantity, double limit) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.atLeast().apply(this);
+    }
+  }
+
+  /** "relief differs by more than 0.10 mm": lowest string against highest, whole brackets. */
+  record Differs(Quantity quantity, double limit) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.differs().apply(this);
+    }
+  }
+
+  /** "relief repeats within 0.05 mm": the last two readings on the same string. */
+  record Repeats(Quantity quantity, double limit) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.repeats().apply(this);
+    }
+  }
+
+  /** "rod-place is sound-hole or pocket": what was chosen there. */
+  record Chosen(String step, Set<String> options) implements Atom {
+    public Chosen {
+      options = Set.copyOf(options);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.chosen().apply(this);
+    }
+  }
+
+  /** "role is beginner". */
+  record Is(Role role) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.is().apply(this);
+    }
+  }
+
+  /** "turned today at least 1/2 turn", "turned in all at least 1 turn". */
+  record Turned(Span span, Turn least) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.turned().apply(this);
+    }
+  }
+
+  /** "neck moved the wrong way", "neck gave no answer at least 2 times". */
+  record Answered(Response response, int times) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.answered().apply(this);
+    }
+  }
+
+  /** "every action in target", "some intonation above target": the last reading of each string. */
+  record Strings(boolean every, Quantity quantity, Verdict verdict) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.strings().apply(this);
+    }
+  }
+
+  /** "called by setup". */
+  record Called(String procedure) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.called().apply(this);
+    }
+  }
+
+  /** "rod seems dead": what all readings and turns together say of the rod. */
+  record Seems(Doubt doubt) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.seems().apply(this);
+    }
+  }
+
+  /** "undecided-again reached at least 2 times". */
+  record Reached(String step, int times) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.reached().apply(this);
+    }
+  }
+
+  /** "rod felt stiff": at the last turn. */
+  record Felt(Feel feel) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.felt().apply(this);
+    }
+  }
+
+  /** Over what a count of turns runs. */
+  enum Span {
+    /** Every turn either way in the last day, added up. */
+    TODAY("today"),
+    /** The distance from where the rod was found, either way. */
+    IN_ALL("in all");
+
+    private final String words;
+
+    Span(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
+  }
+}

@@ -1,0 +1,148 @@
+package quarterturn.procedure.condition;
+
+import java.util.function.Function;
+import quarterturn.procedure.kind.Quantity;
+
+/** What a condition speaks about: a reading, a choice, a count. */
+public sealed interface Subject {
+  /** What rests on readings of a quantity. */
+  sealed interface OfQuantity extends Subject {
+    Quantity quantity();
+  }
+
+  /** How the last reading of a quantity stands, and its value. */
+  record Reading(Quantity quantity) implements OfQuantity {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.reading().apply(this);
+    }
+  }
+
+  /** How far the lowest and the highest string are apart. */
+  record Differing(Quantity quantity) implements OfQuantity {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.differing().apply(this);
+    }
+  }
+
+  /** How far the last two readings on a string are apart. */
+  record Repeating(Quantity quantity) implements OfQuantity {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.repeating().apply(this);
+    }
+  }
+
+  /** How the strings stand, all of them together. */
+  record Each(Quantity quantity) implements OfQuantity {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.each().apply(this);
+    }
+  }
+
+  /** What was chosen at a step, or how the procedure it calls ended. */
+  record Choice(String step) implements Subject {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.choice().apply(this);
+    }
+  }
+
+  /** How often a step was reached. */
+  record Count(String step) implements Subject {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.count().apply(this);
+    }
+  }
+
+  /** Who is at the bench. */
+  record Person() implements Subject {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.person().apply(this);
+    }
+  }
+
+  /** How far the rod was turned. */
+  record Turning(Condition.Span span) implements Subject {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.turning().apply(this);
+    }
+  }
+
+  /** What the neck did after the last turn. */
+  record Neck() implements Subject {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.neck().apply(this);
+    }
+  }
+
+  /** What the readings say of the rod. */
+  record Rod() implements Subject {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.rod().apply(this);
+    }
+  }
+
+  /** How the rod felt at the last turn. */
+  record Feeling() implements Subject {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.feeling().apply(this);
+    }
+  }
+
+  /** Which larger jobs this runs within. */
+  record Callers() implements Subject {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.callers().apply(this);
+    }
+  }
+
+  /**
+   * What to do with a subject of each kind. A kind without its case does not compile.
+   *
+   * @param <R> what comes of it
+   */
+  record Cases<R>(
+      Function<Reading, R> reading,
+      Function<Differing, R> differing,
+      Function<Repeating, R> repeating,
+      Function<Each, R> each,
+      Function<Choice, R> choice,
+      Function<Count, R> count,
+      Function<Person, R> person,
+      Function<Turning, R> turning,
+      Function<Neck, R> neck,
+      Function<Rod, R> rod,
+      Function<Feeling, R> feeling,
+      Function<Callers, R> callers) {}
+
+  /** What comes of the case of its kind. */
+  <R> R match(Cases<R> cases);
+
+  /** What it is, in words. */
+  default String words() {
+    return match(
+        new Cases<>(
+            reading -> reading.quantity().word(),
+            differing -> "how " + differing.quantity().word() + " differs",
+            repeating -> "how " + repeating.quantity().word() + " repeats",
+            each -> "every " + each.quantity().word(),
+            choice -> "the answer to " + choice.step(),
+            count -> "how often " + count.step() + " was reached",
+            person -> "the role",
+            turning -> "what was turned " + turning.span().words(),
+            neck -> "what the neck did",
+            rod -> "what the rod seems",
+            feeling -> "how the rod felt",
+            callers -> "the larger job"));
+  }
+}

@@ -1,0 +1,59 @@
+package quarterturn.procedure.condition;
+
+import quarterturn.craft.Window;
+import quarterturn.unit.Bracket;
+
+/**
+ * How a reading stands to the window, decided on the whole bracket. The first six are exhaustive
+ * and exclude each other; the leaning ones split {@link #UNDECIDED} by the bracket's middle.
+ */
+public enum Verdict {
+  NOT_MEASURED("cannot be measured"),
+  TOUCHES("touches"),
+  BELOW("below target"),
+  IN("in target"),
+  UNDECIDED("undecided"),
+  ABOVE("above target");
+
+  private final String words;
+
+  Verdict(String words) {
+    this.words = words;
+  }
+
+  /** As it follows the quantity in a condition. */
+  public String words() {
+    return words;
+  }
+
+  /** The verdict on a reading that was taken. */
+  public static Verdict of(Bracket reading, Window window) {
+    double slack = 1e-9;
+    if (reading.noGap() && reading.highMm() <= window.lowMm() + slack) {
+      return TOUCHES;
+    }
+    if (reading.highMm() <= window.lowMm() + slack) {
+      return BELOW;
+    }
+    if (reading.lowMm() >= window.highMm() - slack) {
+      return ABOVE;
+    }
+    boolean inside =
+        reading.lowMm() >= window.lowMm() - slack && reading.highMm() <= window.highMm() + slack;
+    return inside ? IN : UNDECIDED;
+  }
+
+  /**
+   * Where an undecided reading leans: {@link #BELOW}, {@link #IN} or {@link #ABOVE}; or {@link
+   * #UNDECIDED} where it leans nowhere, because one of its ends is unknown or it reaches past both
+   * ends of the window. Half of such a bracket may well lie on the other side.
+   */
+  public static Verdict leaning(Bracket reading, Window window) {
+    boolean pastBoth = reading.lowMm() < window.lowMm() && reading.highMm() > window.highMm();
+    if (!reading.bounded() || pastBoth) {
+      return UNDECIDED;
+    }
+    double middle = reading.middleMm();
+    return middle < window.lowMm() ? BELOW : middle > window.highMm() ? ABOVE : IN;
+  }
+}

@@ -1,0 +1,64 @@
+package quarterturn.unit;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** Times as people read them: in their own zone, to the minute. */
+public record Dates(ZoneId zone) {
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+  /** "2027-03-01". */
+  public String day(Instant at) {
+    return at.atZone(zone).toLocalDate().toString();
+  }
+
+  /** "2027-03-01 10:05". */
+  public String minute(Instant at) {
+    return MINUTE.format(at.atZone(zone));
+  }
+
+  /** "10:05". */
+  public String clock(Instant at) {
+    return CLOCK.format(at.atZone(zone));
+  }
+
+  /** "10:05" where {@code at} falls on the same day as {@code now}, else with its date. */
+  public String seenFrom(Instant now, Instant at) {
+    LocalDate today = now.atZone(zone).toLocalDate();
+    boolean sameDay = at.atZone(zone).toLocalDate().equals(today);
+    return sameDay ? CLOCK.format(at.atZone(zone)) : minute(at);
+  }
+
+  /** "now", "in 23 hours (2027-03-02 10:05)" or "2 days ago (10:05)", seen from {@code now}. */
+  public String toOrFrom(Instant now, Instant at) {
+    Duration to = Duration.between(now, at);
+    if (to.abs().toSeconds() < 60) {
+      return "now";
+    }
+    String lasting = lasting(to.abs());
+    return (to.isNegative() ? lasting + " ago" : "in " + lasting) + " (" + seenFrom(now, at) + ")";
+  }
+
+  /** How long, rounded up to the minute: "10 minutes", "1 hour 30 minutes", "3 days 2 hours". */
+  public static String lasting(Duration length) {
+    long minutes = Math.max(0, (length.toSeconds() + 59) / 60);
+    if (minutes < 60) {
+      return Counted.of(minutes, "minute");
+    }
+    long hours = minutes / 60;
+    if (hours < 48) {
+      return join(Counted.of(hours, "hour"), minutes % 60, "minute");
+    }
+    return join(Counted.of(hours / 24, "day"), hours % 24, "hour");
+  }
+
+  private static String join(String whole, long rest, String word) {
+    return rest == 0 ? whole : whole + " " + Counted.of(rest, word);
+  }
+}
