@@ -35,7 +35,7 @@ public record Words(
     hazards = List.copyOf(hazards);
   }
 
-  /** The same, with what becomes of it on a technician's short path. */
+  /** These words, with what becomes of the step on a technician's short path. */
   public Words with(@Nullable Shortcut how) {
     return new Words(part, text, brief, why, ask, hazards, neverSkip, picture, expects, how);
   }

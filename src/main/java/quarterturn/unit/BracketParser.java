@@ -93,7 +93,7 @@ public final class BracketParser {
     return between(passes.get(0), lifts.get(0));
   }
 
-  /** The same leaf can't both pass and lift, so equal sizes are refused as crossed ones are. */
+  /** One leaf can't both pass and lift, so equal sizes are refused as crossed ones are. */
   private static Bracket between(String passes, String lifts) {
     double low = low(withUnit(passes, unitOf(lifts)));
     double high = high(withUnit(lifts, unitOf(passes)));

@@ -82,7 +82,7 @@ public final class BoardWords {
     return stripped(stands(row)) + (waiting.since() == null ? "" : lasts);
   }
 
-  /** The same; where a release is given that the bench has not looked at, it says so. */
+  /** How a bench stands, and whether it was released and has not looked at that yet. */
   public static String standsFor(Sight sight, BoardView.Row row) {
     boolean given = !row.releases().isEmpty() && sight.toRelease(row).isEmpty();
     return standsFor(row) + (given ? " (released; it has not looked yet)" : "");

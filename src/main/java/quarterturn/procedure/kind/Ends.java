@@ -10,7 +10,7 @@ import quarterturn.craft.Window;
  * @param source where they come from
  */
 public record Ends(Window low, Window high, String source) {
-  /** The same for every string. */
+  /** One window for every string. */
   public static Ends all(Window window, String source) {
     return new Ends(window, window, source);
   }

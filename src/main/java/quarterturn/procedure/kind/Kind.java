@@ -66,12 +66,12 @@ public record Kind(
     return all;
   }
 
-  /** The same kind with another joint fret. */
+  /** This kind with another joint fret. */
   public Kind withJoint(int fret) {
     return new Kind(id, name, scale, strings, frets, fret, readAt, prior, windows, make);
   }
 
-  /** The same kind with another window of relief for every style. */
+  /** This kind with another window of relief, which is that of every style. */
   public Kind withRelief(Window window, String source) {
     Map<Style, Ends> relief = new EnumMap<>(Style.class);
     for (Style style : Style.values()) {

@@ -15,7 +15,7 @@ record Count(String words, int times) {
     return of(words, atLeast);
   }
 
-  /** The same for what begins like a count. */
+  /** What {@code beginning}, one of {@link #BEGINNINGS}, makes of a condition "at least". */
   static Condition of(String beginning, Condition atLeast) {
     return beginning.equals("less than") ? new Condition.Not(atLeast) : atLeast;
   }

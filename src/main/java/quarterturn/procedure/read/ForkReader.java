@@ -22,7 +22,7 @@ record ForkReader(Faults faults, References references) {
     return fork(fields, what);
   }
 
-  /** The same by those of the two keys that were asked for. */
+  /** The ways on from a step, where {@code go} or {@code branches} may be asked for elsewhere. */
   @Nullable Fork fork(MappingKeys fields, String what) {
     if (fields.has("go") && fields.has("branches")) {
       faults.add(

@@ -69,7 +69,7 @@ final class MappingKeys {
     return of(none, "nothing", new Faults(Source.empty()));
   }
 
-  /** The same, with what is left out as in {@code rest}. */
+  /** These keys; one that is not there is looked for in {@code rest}. */
   MappingKeys over(MappingKeys rest) {
     Map<String, Node.Entry> all = new LinkedHashMap<>(rest.entries);
     all.putAll(entries);
@@ -161,7 +161,7 @@ final class MappingKeys {
   }
 
   /**
-   * The same of a whole file.
+   * Ends the reading of a whole file: every key that is unknown or lacking is a fault.
    *
    * @throws UnreadableException when it has no keys
    */

@@ -39,7 +39,7 @@ public final class AbstractState {
     return new AbstractState(layout, masks.clone(), bench, dayLeft);
   }
 
-  /** The same with another bench. */
+  /** This state with another bench. */
   AbstractState with(BenchState other) {
     return new AbstractState(layout, masks.clone(), other, dayLeft);
   }
