@@ -202,6 +202,8 @@ public final class Surface implements AutoCloseable {
     if (input instanceof Input.Continued) {
       repaintWhole();
     }
+    // A picture that was on its way as the window changed may have come out garbled.
+    whole |= input instanceof Input.Resized;
     return input instanceof Input.Suspended && suspend() ? new Input.Continued() : input;
   }
 
