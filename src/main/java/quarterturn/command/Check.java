@@ -64,7 +64,7 @@ final class Check {
         faults, faults.stream().noneMatch(fault -> fault.rule().equals(Slip.NOT_YAML.word())));
   }
 
-  /** Equal for two reports of one finding, in whatever way its file was named. */
+  /** What two reports of one finding have in common, whatever name their file was given. */
   private static List<Object> identity(Fault fault) {
     return List.of(
         place(fault.mark().file()),

@@ -36,7 +36,9 @@ import quarterturn.unit.Printable;
 final class CheckCommand extends Placed {
   private static final int FOUND = 1;
 
-  /** Enough for most procedures; what is left over then is worth a look. */
+  /**
+   * Most sessions simulated to cover a procedure; branches that none of them reaches are reported.
+   */
   private static final int MOST_SESSIONS = 4000;
 
   private static final Duration LONGEST = Duration.ofMinutes(2);
@@ -116,7 +118,7 @@ final class CheckCommand extends Placed {
     return report.readable() ? (report.findings().isEmpty() ? 0 : FOUND) : Cli.USAGE;
   }
 
-  /** Never ends by itself: Ctrl-C ends the program. */
+  /** Checks again whenever a file changes, without end: Ctrl-C ends the program. */
   private int watch(@Nullable Path own) throws InterruptedException {
     complainIf(
         !CheckTarget.watchable(typed, own),

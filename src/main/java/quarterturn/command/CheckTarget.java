@@ -26,13 +26,13 @@ record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
   private static final String PROCEDURES = "procedures";
   private static final String SAFETY = "safety";
 
-  /** Whether it is kinds, results, hazards or limits, and no procedure. */
+  /** Whether the file holds kinds, results, hazards or limits, and is no procedure. */
   boolean rules() {
     return file != null && Shelf.isRules(file);
   }
 
   /**
-   * Everything that was asked for.
+   * The targets that a command line asks for.
    *
    * @param typed names, files and folders; where there are none, every procedure there is
    * @param own the user's own folder, or null
@@ -76,7 +76,7 @@ record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
         : yaml(folder).stream().map(file -> new CheckTarget(shelf, file.toString(), file)).toList();
   }
 
-  /** A user's folder: the files that procedures are held to, then the procedures by their names. */
+  /** The targets in a user's folder: what procedures are held to, then the procedures by name. */
   private static List<CheckTarget> ownFolder(Path own) throws IOException {
     Shelf shelf = new Shelf(own);
     List<CheckTarget> targets = new ArrayList<>();
@@ -97,7 +97,7 @@ record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
     return targets;
   }
 
-  /** Whether any file of the user's own has part in it, which may change. */
+  /** Whether a check of {@code typed} reads any file of the user's own, which may change. */
   static boolean watchable(List<String> typed, @Nullable Path own) {
     return own != null
         || typed.stream()

@@ -72,9 +72,9 @@ public final class Cli extends Placed {
   }
 
   /**
-   * What was typed with the command moved to the front, since an option before it means what it
-   * means behind it. Nothing is moved where no command follows, or where help or the version is
-   * asked for.
+   * The typed words with the command moved to the front, since an option means the same before it
+   * as behind it. Nothing is moved where no command follows, or where help or the version is asked
+   * for.
    */
   private static String[] commandFirst(CommandLine line, String... typed) {
     int command = 0;
@@ -99,14 +99,14 @@ public final class Cli extends Placed {
     return ordered;
   }
 
-  /** Errors of this command line become one line and an exit status. */
+  /** A command line that turns each error into one line and an exit status. */
   static CommandLine answering(CommandLine line) {
     line.setParameterExceptionHandler((e, typed) -> mistyped(e));
     line.setExecutionExceptionHandler((e, commands, parsed) -> failed(e, commands));
     return line;
   }
 
-  /** One line on what is wrong, and where the rest is explained. */
+  /** Prints one line on what is wrong and where the rest is explained; returns the exit status. */
   private static int mistyped(CommandLine.ParameterException e) {
     CommandLine commands = e.getCommandLine();
     String help = commands.getCommandSpec().qualifiedName() + " --help";

@@ -58,7 +58,7 @@ final class DueCommand extends Placed {
     return 0;
   }
 
-  /** The bytes as they are, whatever encoding the terminal has. */
+  /** Writes the calendar's bytes unchanged, whatever encoding the terminal has. */
   private void calendar(List<Due> toCome, String file) throws IOException {
     if (toCome.isEmpty()) {
       notice("nothing is still to come, so no calendar was written");

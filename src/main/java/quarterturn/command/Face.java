@@ -11,12 +11,12 @@ import quarterturn.session.Bench;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Player;
 
-/** A face at work: all that it asks and plays is answered in one place, until it is closed. */
+/** An open face: it asks and plays everything at one terminal or pipe until it is closed. */
 interface Face extends Closeable {
-  /** Asks what a dialogue asks. */
+  /** Puts a dialogue's questions until all are answered or the person leaves. */
   Dialogue.End ask(Dialogue dialogue) throws IOException, InterruptedException;
 
-  /** Tells something beside a session. */
+  /** Shows lines that belong to no session. */
   void tell(List<String> lines);
 
   /**
@@ -26,7 +26,7 @@ interface Face extends Closeable {
    */
   int play(Bench bench, @Nullable String notice) throws IOException, InterruptedException;
 
-  /** Lets a rehearsal play by itself. */
+  /** Plays a rehearsal without a person and returns the exit status. */
   int watch(Player player) throws IOException, InterruptedException;
 
   /**

@@ -18,7 +18,7 @@ import quarterturn.script.ScriptFace;
  * @param zone by which times are shown
  */
 record Faces(Kind kind, boolean coloured, ZoneId zone) {
-  /** The faces. */
+  /** The kinds of face. */
   enum Kind {
     /** Full screen. */
     SCREEN,
@@ -56,7 +56,7 @@ record Faces(Kind kind, boolean coloured, ZoneId zone) {
     };
   }
 
-  /** For what is asked in lines, of typing or of JSON. */
+  /** A face that asks in lines: JSON lines where {@code json}, else typed lines. */
   static Face asking(boolean json, ZoneId zone) throws IOException {
     return new Faces(json ? Kind.SCRIPT : Kind.TYPED, false, zone).open();
   }

@@ -15,7 +15,7 @@ import quarterturn.unit.NotUnderstoodException;
 
 /** An option for each fact of an instrument. */
 final class FieldOptions implements IModelTransformer {
-  /** Clears a fact. */
+  /** The word that clears a fact. */
   private static final String NONE = "none";
 
   @Override
@@ -36,7 +36,7 @@ final class FieldOptions implements IModelTransformer {
     return field.word().toUpperCase(Locale.ROOT).replace("JOINT-", "");
   }
 
-  /** The facts that were given, as typed. */
+  /** The facts given as options, each as it was typed. */
   static Map<FormField, String> given(ParseResult parsed) {
     Map<FormField, String> given = new EnumMap<>(FormField.class);
     for (FormField field : FormField.values()) {
@@ -48,7 +48,7 @@ final class FieldOptions implements IModelTransformer {
   }
 
   /**
-   * The facts that were known, with those that were given in their place.
+   * The known facts, each replaced by the one that was given for its field.
    *
    * @throws NotUnderstoodException naming the option and what is allowed
    */

@@ -53,7 +53,7 @@ record Home(Sessions sessions, Looks looks) {
     }
   }
 
-  /** One to watch goes well; one to practise on may be any. */
+  /** Plays a rehearsal: a neck with too much relief to watch, any simulated neck to practise on. */
   private int rehearsed(Face face, boolean watch)
       throws IOException, UnreadableException, InterruptedException {
     Practice practice = Practice.usual(sessions);
@@ -64,7 +64,7 @@ record Home(Sessions sessions, Looks looks) {
     return face.watch(new Player(bench, bench::truth, 1));
   }
 
-  /** The sessions are read once, and no procedure is. */
+  /** The home view's dialogue; the sessions are read once for it, and no procedure is. */
   private HomeDialogue dialogue() throws IOException, UnreadableException {
     Instant now = sessions.clock().instant();
     Library rules = sessions.rules();

@@ -62,7 +62,7 @@ final class InstrumentCommand extends Timed implements Runnable {
             facts, sessions(store, instrument.name()), new Dates(clock.getZone())));
   }
 
-  /** Oldest first. */
+  /** The sessions of an instrument, oldest first. */
   private static List<SessionList.Row> sessions(Store store, String instrument) throws IOException {
     List<SessionList.Row> rows = new ArrayList<>();
     for (Store.Glance glance : store.sessions()) {

@@ -22,7 +22,7 @@ abstract class InstrumentEntry extends Placed {
   @Option(names = "--lines", description = "Asks in JSON, one object a line each way.")
   private boolean lines;
 
-  /** What is done with the facts that were taken. */
+  /** Keeps the facts that were taken. */
   interface Keeping {
     void keep(Instrument instrument, Consumer<String> say) throws IOException;
   }

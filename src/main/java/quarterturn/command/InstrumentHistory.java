@@ -68,7 +68,7 @@ final class InstrumentHistory extends Placed {
     return sessions;
   }
 
-  /** Its own window of relief, or the one its kind has for its player. */
+  /** An instrument's own window of relief, or the one its kind has for the player's style. */
   private static @Nullable Window window(Instrument instrument, @Nullable Kind kind) {
     Window own = instrument.windows().get(Aim.RELIEF);
     if (own != null || kind == null || instrument.style() == null) {

@@ -161,7 +161,7 @@ final class LessonNew extends Placed {
         "At your own desk: quarterturn lesson board " + folder);
   }
 
-  /** The lessons that the folder has held. */
+  /** Ids of the lessons that the folder has held. */
   private Set<String> before() throws IOException, UnreadableException {
     Set<String> ids = new TreeSet<>();
     if (Files.isDirectory(folder)) {

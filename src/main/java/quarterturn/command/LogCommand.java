@@ -145,7 +145,7 @@ final class LogCommand extends Timed implements Runnable {
     return shipped.has(procedure) ? shipped.load(procedure) : library;
   }
 
-  /** A record can be read without its procedure; the ids stand in for the words then. */
+  /** The library of a record's procedure; where it can't be read, ids stand in for its words. */
   private Library library(Where where, Journal.Contents contents)
       throws IOException, UnreadableException {
     try {

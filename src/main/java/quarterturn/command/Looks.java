@@ -5,7 +5,7 @@ import java.util.Map;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 
-/** Which face, and how it looks. */
+/** The options that choose a face and its colours. */
 final class Looks {
   /** When to colour. */
   enum Colour {

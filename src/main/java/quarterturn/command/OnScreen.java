@@ -34,7 +34,10 @@ final class OnScreen implements Face {
     this.zone = zone;
   }
 
-  /** What is not chosen from a list is asked in typed lines, before the screen is opened. */
+  /**
+   * Asks a dialogue that begins with a choice; any other was asked in typed lines before the screen
+   * was opened.
+   */
   @Override
   public Dialogue.End ask(Dialogue dialogue) throws InterruptedException {
     return dialogue.question() instanceof Question.Choose choose

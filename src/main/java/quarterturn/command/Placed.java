@@ -5,7 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import quarterturn.session.store.Sessions;
 
-/** A command that works where things are kept. */
+/** A command that reads or writes sessions, instruments or procedures. */
 @Command
 abstract class Placed extends Timed implements Callable<Integer> {
   @Mixin final Where where = new Where();

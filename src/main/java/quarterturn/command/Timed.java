@@ -8,7 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** A command: its clock, which is given to it once it is made, and what it prints to. */
+/** A command with a clock, which it is given once it is made, and a notice on standard error. */
 abstract class Timed {
   Clock clock = Clock.systemUTC();
   @Spec CommandSpec spec = CommandSpec.create();
@@ -37,7 +37,7 @@ abstract class Timed {
     return 0;
   }
 
-  /** Tells of something beside the answer. */
+  /** Prints a notice on standard error, apart from the command's answer. */
   void notice(String text) {
     spec.commandLine().getErr().println("quarterturn: " + text);
   }

@@ -19,10 +19,10 @@ import org.jspecify.annotations.Nullable;
 final class Watch {
   private static final long PAUSE_MILLIS = 250;
 
-  /** Looks to wait for a file that is still being written. */
+  /** How many looks a file that is still being written is waited for. */
   private static final int PATIENCE = 8;
 
-  /** Which files to look at, which may become more or fewer. */
+  /** Lists the files to look at, which may become more or fewer. */
   interface Listing {
     Set<Path> list() throws IOException;
   }

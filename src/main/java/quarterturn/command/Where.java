@@ -9,9 +9,9 @@ import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.unit.NotUnderstoodException;
 
-/** Where things are kept. */
+/** The options that name the folders of sessions and instruments, and of a user's own files. */
 final class Where {
-  /** Where a command's options are not sorted, these stand behind its own. */
+  /** The place of these options in an unsorted help: behind a command's own. */
   static final int ORDER = 1;
 
   @Option(

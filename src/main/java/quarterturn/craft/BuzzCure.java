@@ -23,11 +23,11 @@ public record BuzzCure(Way way, Length amount, ContactMap found) {
 
   /** What to change. */
   public enum Way {
-    /** It clears as it is. */
+    /** The string clears every fret as it is set up. */
     NOTHING,
     RELIEF,
     SADDLE,
-    /** Neither within reason: another cause, or another touch. */
+    /** Neither change is enough within its limits: another cause, or another touch. */
     NEITHER
   }
 

@@ -9,7 +9,10 @@ import quarterturn.unit.NotUnderstoodException;
  * Pluck}). A negative margin means contact, which is heard as buzz.
  */
 public final class ContactMap {
-  /** Margins that differ by less are the same, and the one nearest the nut is named. */
+  /**
+   * Margins in millimetres that differ by less count as equal; of these the one nearest the nut is
+   * named.
+   */
   private static final double SAME_MM = 1e-9;
 
   private final int last;
@@ -70,7 +73,8 @@ public final class ContactMap {
   }
 
   /**
-   * Clearance less depth in millimetres, stopped at {@code k} over {@code n}, {@code 1 <= k < n}.
+   * The margin stopped at fret {@code k} over fret {@code n}, {@code 1 <= k < n}: clearance less
+   * depth, in millimetres.
    */
   public double marginMm(int k, int n) {
     if (!(k >= 1 && k < n && n <= last)) {

@@ -26,7 +26,7 @@ public record Held(int low, int high, int readAt) {
     }
   }
 
-  /** Held at fret 1 and {@code high}. */
+  /** A string held at fret 1 and fret {@code high}, with the gap read over {@code readAt}. */
   public static Held at(int high, int readAt) {
     return new Held(1, high, readAt);
   }

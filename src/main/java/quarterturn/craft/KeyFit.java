@@ -16,10 +16,10 @@ import java.util.Optional;
  * on its corners and rounds the socket; the limit is common practice, no source.
  */
 public record KeyFit(HexKey key, HexSocket socket) {
-  /** In degrees; common practice, no source. */
+  /** The most play of a key that fits, in degrees; common practice, no source. */
   public static final double MOST_PLAY = 5;
 
-  /** Limits are rounded where they are printed, so a key over its socket by this much is not. */
+  /** Slack in millimetres for limits that were rounded where they were printed. */
   private static final double ROUNDED_MM = 0.002;
 
   private static final double SPINS = 2 / Math.sqrt(3);
@@ -34,12 +34,12 @@ public record KeyFit(HexKey key, HexSocket socket) {
                 .thenComparingDouble(KeyFit::leastPlay));
   }
 
-  /** Of the tightest pair in millimetres; below zero the key may not enter. */
+  /** Clearance of the tightest pair in millimetres; below zero the key may not enter. */
   public double leastClearanceMm() {
     return socket.least().mm() - key.most().mm();
   }
 
-  /** Of the loosest pair in millimetres; below zero the key never enters. */
+  /** Clearance of the loosest pair in millimetres; below zero the key never enters. */
   public double mostClearanceMm() {
     return socket.most().mm() - key.least().mm();
   }
@@ -54,7 +54,7 @@ public record KeyFit(HexKey key, HexSocket socket) {
     return mayEnter() && leastClearanceMm() >= -ROUNDED_MM;
   }
 
-  /** Whether every key of this size enters every such socket, and holds by its flats. */
+  /** Whether every key of this size enters every socket of this size, and bears on its flats. */
   public boolean fits() {
     return alwaysEnters() && leastPlay() <= MOST_PLAY;
   }

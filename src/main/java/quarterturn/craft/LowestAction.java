@@ -25,14 +25,17 @@ import quarterturn.unit.NotUnderstoodException;
 public record LowestAction(Length relief, Length action12, Length action12Straight) {
   private static final int MOST_CUTS = 1000;
 
-  /** A line that climbs less, in mm for a curvature of 1 per mm, is level but for rounding. */
+  /**
+   * The least slope of a line that is not level but for rounding, in mm for a curvature of 1 per
+   * mm.
+   */
   private static final double LEVEL = 1e-6;
 
-  /** Actions that differ by less, for each mm of them, are the same. */
+  /** The relative difference below which two actions count as equal. */
   private static final double SAME = 1e-12;
 
   /**
-   * Finds it.
+   * Finds the relief that allows the lowest action without contact.
    *
    * @param last the last fret of the board, 2 or more
    * @throws NotUnderstoodException where a stopped fret leaves the stroke's place no string

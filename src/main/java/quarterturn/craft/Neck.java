@@ -36,7 +36,7 @@ public record Neck(Scale scale, int joint, double curvature) {
     return unit.bentBy(relief.mm() / unit.gapWithinBow(held));
   }
 
-  /** Straight. */
+  /** A neck without any bow. */
   public static Neck straight(Scale scale, int joint) {
     return new Neck(scale, joint, 0);
   }
@@ -58,13 +58,14 @@ public record Neck(Scale scale, int joint, double curvature) {
   }
 
   /**
-   * The relief that would be read; minus for back bow, where a gauge only finds that it touches.
+   * The relief that would be read; minus for back bow, where a gauge shows only that the string
+   * touches.
    */
   public Length relief(Held held) {
     return Length.mm(gapMm(held));
   }
 
-  /** The gap where it shows the bow: read between the nut and the joint, where it is above zero. */
+  /** The gap in millimetres, read between the nut and the joint, where it shows the bow. */
   double gapWithinBow(Held held) {
     if (held.readAt() >= joint) {
       throw new NotUnderstoodException(

@@ -10,7 +10,7 @@ import quarterturn.unit.NotUnderstoodException;
  * #parse} takes {@code 12in}, {@code 305 mm} and {@code flat}.
  */
 public record Radius(double mm) {
-  /** A flat board. */
+  /** The radius of a flat board: positive infinity. */
   public static final Radius FLAT = new Radius(Double.POSITIVE_INFINITY);
 
   private static final double LEAST_MM = 100;
@@ -44,7 +44,7 @@ public record Radius(double mm) {
     return Double.isInfinite(mm);
   }
 
-  /** "304.8 mm", "flat"; as {@link #parse} reads it. */
+  /** The radius as {@link #parse} reads it: "304.8 mm", "flat". */
   @Override
   public String toString() {
     return flat() ? FLAT_WORD : Length.mm(mm).toString();

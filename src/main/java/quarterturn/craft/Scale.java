@@ -13,7 +13,7 @@ import quarterturn.unit.NotUnderstoodException;
  * @param length twice the distance from the nut to fret 12, above zero
  */
 public record Scale(Length length) {
-  /** The highest fret that is asked about; three octaves. */
+  /** The highest fret that is asked about; three octaves above the open string. */
   public static final int MOST_FRETS = 36;
 
   public Scale {
@@ -45,7 +45,7 @@ public record Scale(Length length) {
     return -Math.expm1(known(n) / -12.0 * Math.log(2));
   }
 
-  /** This fret, where there can be such a one. */
+  /** {@code n} itself, checked to lie between 0 and {@link #MOST_FRETS}. */
   static int known(int n) {
     if (n < 0 || n > MOST_FRETS) {
       throw new NotUnderstoodException(
@@ -54,7 +54,9 @@ public record Scale(Length length) {
     return n;
   }
 
-  /** Frets 1 to {@code frets} from the nut, in millimetres; the first entry is fret 1. */
+  /**
+   * Distances of frets 1 to {@code frets} from the nut, in millimetres; the first entry is fret 1.
+   */
   public double[] fretsMm(int frets) {
     double[] places = new double[known(frets)];
     for (int n = 1; n <= frets; n++) {

@@ -86,7 +86,7 @@ public record ScrewThread(String name, Length pitch) {
             + "\" is not a thread; type for example M3x0.5, 10-32, 1/4-28 UNF or a pitch in mm");
   }
 
-  /** The way the screw moves. */
+  /** How far the screw moves in a turn. */
   public Length travel(Turn turn) {
     return Length.mm(pitch.mm() * turn.turns());
   }

@@ -45,7 +45,7 @@ public record SetPull(Scale scale, List<TunedString> strings, Temperament temper
     return Tension.of(scale, temperament.of(string.note()), string.gauge().unitWeight());
   }
 
-  /** All of them together. */
+  /** Tension of all strings together. */
   public Force total() {
     return Force.newtons(strings.stream().mapToDouble(s -> of(s).newtons()).sum());
   }

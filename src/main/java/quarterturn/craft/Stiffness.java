@@ -22,7 +22,7 @@ public record Stiffness(double b) {
   }
 
   /**
-   * B of a string.
+   * The stiffness of a string.
    *
    * @param speaking length that sounds
    * @param core the steel core, or the whole of a plain string
@@ -40,7 +40,7 @@ public record Stiffness(double b) {
             / (64 * tension.newtons() * length * length));
   }
 
-  /** How far the n-th partial lies above n times the first. */
+  /** How far partial {@code n} sounds above {@code n} times the first, in cents. */
   public Cents sharpness(int n) {
     return Cents.ofRatio(stretch(n) / stretch(1));
   }

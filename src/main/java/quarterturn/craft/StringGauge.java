@@ -21,16 +21,16 @@ import quarterturn.unit.UnitWeight;
  * @param core the steel core, or null for a plain string
  */
 public record StringGauge(Length diameter, @Nullable Length core) {
-  /** Music wire, ASTM A228: 7.85 g/cm3. */
+  /** Density of music wire: ASTM A228, 7.85 g/cm3. */
   public static final double STEEL_KG_PER_M3 = 7850;
 
-  /** Wrap wire; an estimate, as for stainless steel. Nickel-plated steel is near it. */
+  /** Density of wrap wire; an estimate, as for stainless steel. Nickel-plated steel is near it. */
   public static final double WRAP_KG_PER_M3 = 8000;
 
   /** Young's modulus of music wire in pascals; from memory, tables give 200 to 207 GPa. */
   public static final double STEEL_PASCAL = 205e9;
 
-  /** No string or core is thinner or thicker than these; common practice, no source. */
+  /** The least diameter of a string or core in millimetres; common practice, no source. */
   private static final double THINNEST_MM = 0.15;
 
   private static final double THICKEST_MM = 5;
@@ -122,7 +122,7 @@ public record StringGauge(Length diameter, @Nullable Length core) {
     return Math.PI * metres * metres / 4;
   }
 
-  /** As {@link #parse} reads it. */
+  /** The gauge as {@link #parse} reads it. */
   @Override
   public String toString() {
     return core == null ? diameter.toString() : diameter + ":" + core;

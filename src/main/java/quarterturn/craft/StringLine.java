@@ -21,7 +21,7 @@ public record StringLine(Neck neck, Length nutHeight, Length saddle) {
     return new StringLine(neck, nutHeight, Length.mm((wanted - nut * (1 - share)) / share));
   }
 
-  /** Action: the open string above fret {@code n}. */
+  /** Action at fret {@code n} in millimetres: how high the open string stands above its top. */
   public double openMm(int n) {
     double share = Scale.share(n);
     double nut = neck.fretTopMm(0) + nutHeight.mm();

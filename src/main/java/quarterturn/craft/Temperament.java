@@ -13,7 +13,7 @@ import quarterturn.unit.Note;
  * @param a4 the frequency of A4
  */
 public record Temperament(Frequency a4) {
-  /** ISO 16: A4 is 440 Hz. */
+  /** The temperament of ISO 16, where A4 is 440 Hz. */
   public static final Temperament ISO_16 = new Temperament(new Frequency(440));
 
   private static final int A4 = 69;

@@ -15,8 +15,8 @@ import quarterturn.unit.UnitWeight;
  */
 public final class Tension {
   /**
-   * Where plain music wire breaks, in MPa, roughly: a materials database gives about 2450 for ASTM
-   * A228; thinner wire holds more.
+   * Stress in MPa at which plain music wire breaks, roughly: a materials database gives about 2450
+   * for ASTM A228; thinner wire holds more.
    */
   public static final double BREAKS_AT_MPA = 2450;
 

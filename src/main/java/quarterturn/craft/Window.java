@@ -14,7 +14,7 @@ public record Window(double lowMm, double highMm) {
     return (lowMm + highMm) / 2;
   }
 
-  /** "0.30 to 0.45 mm". */
+  /** The window in words: "0.30 to 0.45 mm". */
   @Override
   public String toString() {
     return Decimals.print(lowMm, 2) + " to " + Decimals.print(highMm, 2) + " mm";

@@ -18,7 +18,10 @@ import quarterturn.unit.Temperature;
  * differ by about one point, and a finished neck takes weeks to come near it.
  */
 public final class WoodMoisture {
-  /** The handbook's data end here; above it the equation is still smooth. */
+  /**
+   * Highest temperature of the handbook's data, in degrees Celsius; the equation is smooth above
+   * it.
+   */
   private static final double HOTTEST = 100;
 
   private static final double COLDEST = -40;

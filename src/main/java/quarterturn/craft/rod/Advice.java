@@ -10,7 +10,7 @@ import quarterturn.unit.Turn;
  * @param numbers the same in figures, for a technician; empty where nothing was reckoned
  */
 public record Advice(Turn turn, String why, String numbers) {
-  /** Advice that rests on no figures. */
+  /** An advice without figures for a technician. */
   public Advice(Turn turn, String why) {
     this(turn, why, "");
   }

@@ -5,7 +5,7 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 
-/** What {@link BeliefAdvisor} says, for a beginner. */
+/** The sentences in which {@link BeliefAdvisor} gives its reasons to a beginner. */
 final class AdviceWords {
   private AdviceWords() {}
 
@@ -28,8 +28,8 @@ final class AdviceWords {
   }
 
   /**
-   * The figures behind an advice, for a technician: what a quarter turn does, nine times in ten
-   * between which, how likely the window is, and what is left of doubt in the rod.
+   * The figures behind an advice, for a technician: the response to a quarter turn, its range nine
+   * times in ten, the chance of the window, and the doubt that is left in the rod.
    */
   static String numbers(Belief belief, Window window, Turn turn) {
     Known known = belief.known();

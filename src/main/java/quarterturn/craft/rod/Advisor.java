@@ -8,7 +8,7 @@ import quarterturn.unit.Turn;
 
 /** Chooses the next turn of a rod. Pure: the same question gets the same answer. */
 public interface Advisor {
-  /** The turn that serves best. */
+  /** The turn most likely to bring the relief into the window in few moves. */
   Advice advise(Question question);
 
   /** What speaks against turning this rod again, or null. */
@@ -18,7 +18,7 @@ public interface Advisor {
   Range expect(Question question, Turn turn);
 
   /**
-   * What is known.
+   * What an advisor is asked: the window, the reading, and all that is known of the neck.
    *
    * @param window where the relief should stand
    * @param reading where it stands now

@@ -9,7 +9,10 @@ import quarterturn.unit.Turn;
  * @param fromAsFound the most it may stand from where it was found, without direction
  */
 public record Allowed(Turn most, Turn fromAsFound) {
-  /** Whether a turn is allowed with the rod at {@code net} from as found; back to it always is. */
+  /**
+   * Whether {@code turn} is allowed with the rod {@code net} turns from as found; a turn back
+   * towards as found always is.
+   */
   boolean after(double net, double turn) {
     return Math.abs(net + turn) <= fromAsFound.turns() + 1e-9 || net * turn < 0;
   }

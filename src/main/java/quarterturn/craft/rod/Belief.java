@@ -37,11 +37,12 @@ public final class Belief {
 
   private static final int MOST_ZOOMS = 8;
 
-  /** How much sharper a reading is taken from one weighing to the next. */
+  /** Factor by which the assumed noise of a reading shrinks from one weighing to the next. */
   private static final double SHARPER = 3;
 
   /**
-   * A rod counts as seen to answer once being dead is a hundred times less likely than at first.
+   * Ratio of the chance of a dead rod to that at first, below which the rod counts as seen to
+   * answer.
    */
   private static final double LEFT_OF_DOUBT = 0.01;
 
@@ -58,7 +59,7 @@ public final class Belief {
   }
 
   /**
-   * What a story leaves to believe.
+   * The belief after a story.
    *
    * @param known before it
    * @param story what happened, oldest first
@@ -67,7 +68,9 @@ public final class Belief {
     return of(known, story, NOISE_MM);
   }
 
-  /** What is believed after a story that was read with gauges of this error, in mm, above zero. */
+  /**
+   * The belief after a story whose readings have an error of {@code noise} millimetres, above zero.
+   */
   static Belief of(Known known, List<Seen> story, double noise) {
     Known before = known;
     List<Seen> since = new ArrayList<>();
@@ -83,9 +86,9 @@ public final class Belief {
   }
 
   /**
-   * A story without a long rest, weighed again on a closer grid while it knows more than a step.
-   * Readings finer than usual are taken as coarser at first, or no case of a wide grid would suit
-   * them.
+   * The belief after a story without a long rest, weighed again on a closer grid while it knows the
+   * response closer than a step. Readings finer than usual are taken as coarser at first, or no
+   * case of a wide grid would suit them.
    */
   private static Belief chain(Known known, List<Seen> story, double noise) {
     double blur = Math.max(noise, NOISE_MM);
@@ -148,7 +151,7 @@ public final class Belief {
     return mass.length - 1;
   }
 
-  /** The chance that the rod is so. */
+  /** The chance that the rod is in {@code state}. */
   double chance(RodState state) {
     double sum = 0;
     for (int c = 0; c < grid.cases().size(); c++) {
@@ -159,7 +162,7 @@ public final class Belief {
     return sum;
   }
 
-  /** The chance that a turn of this way does nothing. */
+  /** The chance that a turn of this sign (plus tightens) moves nothing. */
   double chanceOfNoAnswer(double turns) {
     double sum = 0;
     for (RodState state : RodState.values()) {
@@ -168,7 +171,9 @@ public final class Belief {
     return sum;
   }
 
-  /** Logarithm of a working rod's response. */
+  /**
+   * The chance of a working rod, and the mean and standard deviation of its response's logarithm.
+   */
   private record LogResponse(double chance, double middle, double sigma) {
     static LogResponse of(Grid grid) {
       double chance = 0;
@@ -189,7 +194,7 @@ public final class Belief {
     }
   }
 
-  /** What is worth keeping of it for another session. */
+  /** What is worth keeping of this belief for another session. */
   public Known known() {
     LogResponse spread = LogResponse.of(grid);
     if (spread.chance() < 0.5) {

@@ -20,17 +20,23 @@ import quarterturn.unit.Turn;
  * least, one that works the other way as soon as that is plain.
  */
 public final class BeliefAdvisor implements Advisor {
-  /** What crossing the window costs, in cycles; a choice of ours, found by simulation. */
+  /**
+   * What crossing the window costs, in cycles of turning, settling and reading; chosen by
+   * simulation.
+   */
   static final double CROSSING = 3;
 
-  /** A reading inside the window counts as there when the belief agrees this much. */
+  /** The chance of the window from which on a reading inside it counts as there. */
   private static final double AGREES = 0.5;
 
-  /** A reading that straddles an end of the window counts when the belief is this sure of it. */
+  /**
+   * The chance of the window from which on a reading that straddles one of its ends counts as in
+   * it.
+   */
   private static final double SURE = 0.9;
 
   /**
-   * A fault is called when it is this likely. After {@link #LATE} moves under a gap that can be
+   * The chance from which on a fault is called. After {@link #LATE} moves under a gap that can be
    * read a small chance is enough: a dead rod read on the edge of two leaves looks like a very slow
    * neck, of which there are few.
    */
@@ -38,19 +44,19 @@ public final class BeliefAdvisor implements Advisor {
 
   private static final double FAULT_LATE = 0.1;
 
-  /** At the limit it is said too when it is only this likely. */
+  /** The chance of no answer above which it is spoken of, though no fault is called. */
   static final double MAY_BE = 0.3;
 
   private static final int LATE = 3;
   private static final int EARLY = 2;
 
-  /** So much inside the window a neck should come to lie, in millimetres. */
+  /** How far inside the window a neck should come to lie, in millimetres. */
   private static final double MARGIN_MM = 0.02;
 
-  /** A response below this is reckoned as this, or a dead rod would cost without end. */
+  /** The least response reckoned with, in millimetres, or a dead rod would cost without end. */
   private static final double LEAST_MM = 0.04;
 
-  /** So many moves of a neck are looked back on. */
+  /** How many of a neck's last moves are looked back on. */
   private static final int MOST_MOVES = 20;
 
   private static final double SIXTEENTHS = 16;
@@ -131,7 +137,7 @@ public final class BeliefAdvisor implements Advisor {
     return latest.of(q.known(), recent(q.story())).expect(turn);
   }
 
-  /** The last moves; what lies further back has said what it can. */
+  /** The story of the last {@link #MOST_MOVES} moves; what lies further back adds nothing. */
   private static List<Seen> recent(List<Seen> story) {
     int turns = 0;
     for (int i = story.size() - 1; i >= 0; i--) {
@@ -152,9 +158,7 @@ public final class BeliefAdvisor implements Advisor {
     return reading.lowMm() >= window.lowMm() - 1e-9 && reading.highMm() <= window.highMm() + 1e-9;
   }
 
-  /**
-   * Whether a reading and the belief leave it open on which side of the window's end the neck is.
-   */
+  /** Whether it is open on which side of the window's end the neck is. */
   private static boolean unclear(Bracket reading, Window window, double in) {
     boolean apart =
         reading.highMm() <= window.lowMm() + 1e-9 || reading.lowMm() >= window.highMm() - 1e-9;
@@ -177,7 +181,8 @@ public final class BeliefAdvisor implements Advisor {
   }
 
   /**
-   * A full turn off: by the limit, or because all that loosening did nothing a string could show.
+   * The reason to stop where no turn is allowed any more: the limit, or the end of the rod's travel
+   * where loosening did nothing that a string could show.
    */
   private static Decision.Reason noMoreRoom(Belief belief, Bracket reading, Turn wanted) {
     boolean nothing = belief.chanceOfNoAnswer(wanted.turns()) > MAY_BE;
@@ -221,7 +226,7 @@ public final class BeliefAdvisor implements Advisor {
     return sum[0];
   }
 
-  /** Cycles after this one, for a case that does not read in the window. */
+  /** Expected cycles after a turn, for a case that does not read in the window then. */
   private static double more(Window window, double before, double after, double response) {
     double above = after - window.highMm();
     double below = window.lowMm() - after;

@@ -13,7 +13,10 @@ final class Cases {
   private static final double REVERSED = 0.01;
   private static final double AT_AN_END = 0.02;
 
-  /** What is left of the first two for a neck that has answered before; an estimate. */
+  /**
+   * Factor of the chances of a dead and a reversed rod on a neck that has answered before; an
+   * estimate.
+   */
   private static final double SINCE_ANSWERED = 0.1;
 
   private static final int FINE = 31;
@@ -110,12 +113,12 @@ final class Cases {
     return responses[c];
   }
 
-  /** Which of {@link Known#SLACK}. */
+  /** Index of a case's slack in {@link Known#SLACK}. */
   int slackIndex(int c) {
     return slacks[c];
   }
 
-  /** In turns. */
+  /** Slack of a case, in turns. */
   double slack(int c) {
     return Known.SLACK.get(slacks[c]);
   }
@@ -124,7 +127,7 @@ final class Cases {
     return chances[c];
   }
 
-  /** From one response of a working rod to the next, as a logarithm. */
+  /** Distance of neighbouring responses of a working rod, as a natural logarithm. */
   double step() {
     return step;
   }

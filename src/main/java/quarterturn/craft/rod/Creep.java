@@ -12,15 +12,15 @@ package quarterturn.craft.rod;
  * @param n exponent, between 0 and 1
  */
 public record Creep(double n) {
-  /** Middle of the range. */
+  /** The middle of the exponent's range. */
   public static final Creep USUAL = new Creep(0.25);
 
-  /** Ends of the range. */
+  /** The law with the smallest exponent of the range. */
   private static final Creep QUICK = new Creep(0.2);
 
   private static final Creep SLOW = new Creep(0.33);
 
-  /** After this long the ends of the range come nearer to each other again. */
+  /** Time in hours after which the ends of the range come nearer to each other again. */
   private static final double WIDEST_HOURS = 560;
 
   /** Three years of 365 days; the law is far too rough for leap days to matter. */

@@ -57,7 +57,7 @@ public record Decision(Step step, double inWindow, String why, Known known) {
       this.sentence = sentence;
     }
 
-    /** For a beginner. */
+    /** The reason in one or two sentences for a beginner. */
     public String sentence() {
       return sentence;
     }

@@ -17,16 +17,16 @@ final class Grid {
 
   private static final double HIGHEST_MM = 1.5;
 
-  /** A chance so small that the case is given up. */
+  /** The chance below which a case is given up. */
   private static final double FORGOTTEN = 1e-14;
 
-  /** Cases below this are left out where turns are weighed. */
+  /** The chance below which a case is left out where turns are weighed. */
   private static final double WORTH_WEIGHING = 1e-5;
 
-  /** A neck is read so long after a turn, as the procedures have it. */
+  /** Hours from a turn to its reading, as the procedures have it. */
   private static final double READ_AFTER_HOURS = 1 / 6.0;
 
-  /** What a day's weather does to the relief, standard deviation in millimetres; an estimate. */
+  /** Standard deviation in millimetres of what a day's weather does to the relief; an estimate. */
   private static final double WEATHER_MM = 0.01;
 
   private final Cases cases;
@@ -78,7 +78,7 @@ final class Grid {
     return cases;
   }
 
-  /** Of the last turn: 1 tightened, -1 loosened, 0 not known. */
+  /** Way of the last turn: 1 tightened, -1 loosened, 0 not known. */
   int way() {
     return way;
   }
@@ -150,7 +150,7 @@ final class Grid {
     way = turns > 0 ? 1 : -1;
   }
 
-  /** Creeps on the way of the last turns, and blurs where each case stands. */
+  /** Lets each case creep on the way of the last turns, and widens where it may stand. */
   private void rest(double hours) {
     if (weights.length == 0 || hours == 0) {
       return;
@@ -193,7 +193,7 @@ final class Grid {
     return way != 0 && way * turns < 0 ? cases.slack(c) : left[c];
   }
 
-  /** What of a turn takes hold, plus tightens. */
+  /** The part of a turn that takes hold, in turns; plus tightens. */
   private double takesHold(int c, double turns) {
     if (!cases.state(c).answers(turns)) {
       return 0;

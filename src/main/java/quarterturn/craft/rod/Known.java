@@ -17,7 +17,7 @@ public record Known(
   /** The amounts of slack that are considered, in turns. */
   public static final List<Double> SLACK = List.of(0.0, 0.03, 0.07);
 
-  /** Slack is often none; an estimate. */
+  /** Chances of each {@link #SLACK} before a rod was ever turned; estimates. */
   private static final List<Double> USUAL_SLACK = List.of(0.6, 0.2, 0.2);
 
   /** What a whole season's weather adds to the spread of the response; an estimate. */
@@ -25,10 +25,10 @@ public record Known(
 
   private static final double SEASON_HOURS = 90 * 24;
 
-  /** Half of what a normal distribution holds nine times in ten, in standard deviations. */
+  /** Half the width of a normal distribution's middle nine tenths, in standard deviations. */
   private static final double NINE_IN_TEN = 1.645;
 
-  /** No neck is known closer than this. */
+  /** The least {@link #sigma} of any neck. */
   private static final double LEAST_SIGMA = 0.02;
 
   public Known {
@@ -52,20 +52,20 @@ public record Known(
     }
   }
 
-  /** Nothing but what kind of neck it is. */
+  /** What is known of a rod of which nothing but the kind of neck is known. */
   public static Known of(Prior prior) {
     return new Known(prior.mmPerQuarter(), Prior.SIGMA, USUAL_SLACK, 0, false);
   }
 
-  /** Summed up from a belief, however narrow. */
+  /** What a belief comes to, with a spread of at least {@link #LEAST_SIGMA}. */
   static Known of(
       double mmPerQuarter, double sigma, List<Double> slack, int way, boolean answered) {
     return new Known(mmPerQuarter, Math.min(2, Math.max(LEAST_SIGMA, sigma)), slack, way, answered);
   }
 
   /**
-   * What is known of this neck after a rest. How far a turn takes a neck in the end is the less
-   * sure the less is known of its creep, and damp or dry wood bends otherwise than it did.
+   * What is known of this neck after a rest. The less is known of its creep, the less sure is how
+   * far a turn takes it in the end; and damp or dry wood bends differently.
    */
   public Known rested(double hours) {
     double weather = SEASON * Math.sqrt(Math.min(1, Math.max(0, hours) / SEASON_HOURS));
@@ -73,7 +73,7 @@ public record Known(
     return new Known(mmPerQuarter, Math.min(2, wider), slack, way, answered);
   }
 
-  /** The response to a quarter turn lies in here nine times in ten, in millimetres. */
+  /** The range of the response to a quarter turn nine times in ten, in millimetres. */
   public Range nineInTen() {
     double reach = Math.exp(NINE_IN_TEN * sigma);
     return new Range(mmPerQuarter / reach, mmPerQuarter * reach);

@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
-/** Keeps the latest belief, since one prompt asks for it several times. It changes no answer. */
+/**
+ * Keeps the latest belief, since one prompt asks for it several times. Its answers are the same as
+ * without it.
+ */
 final class LatestBelief {
   private final AtomicReference<@Nullable Entry> kept = new AtomicReference<>();
 

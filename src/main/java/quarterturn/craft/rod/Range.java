@@ -1,7 +1,7 @@
 package quarterturn.craft.rod;
 
 /**
- * Relief to expect, in millimetres.
+ * A range of expected relief, in millimetres.
  *
  * @param lowMm minus infinity where the string may still touch
  */

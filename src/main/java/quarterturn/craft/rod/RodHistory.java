@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
 
 /**
- * How a story went since the last long rest.
+ * A sum of what happened to a neck since its last long rest.
  *
  * @param moves turns of the rod
  * @param way of the last one, 1 tightened, -1 loosened, 0 where there was none

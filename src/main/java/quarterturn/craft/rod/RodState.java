@@ -1,12 +1,12 @@
 package quarterturn.craft.rod;
 
-/** How a rod may be: what may lie behind a neck's answers. */
+/** The states that a rod may be in. */
 enum RodState {
-  /** It answers, tightening lowers the relief. */
+  /** Tightening lowers the relief, loosening raises it. */
   WORKS,
-  /** It does nothing. */
+  /** The rod does nothing. */
   DEAD,
-  /** It answers the other way round. */
+  /** Tightening raises the relief, loosening lowers it. */
   REVERSED,
   /** Fully loose: loosening does nothing, tightening works. */
   FULLY_LOOSE,

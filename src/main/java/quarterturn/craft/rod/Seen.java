@@ -17,7 +17,7 @@ public sealed interface Seen {
    * @param hours how long; positive infinity where something unknown happened to the neck
    */
   record Rested(double hours) implements Seen {
-    /** From here on the relief is found anew. */
+    /** The least rest in hours after which the relief is found anew. */
     private static final double LONG_HOURS = 72;
 
     public Rested {
@@ -26,7 +26,7 @@ public sealed interface Seen {
       }
     }
 
-    /** Whether only the rod is still known afterwards, and no more where the neck stands. */
+    /** Whether so long a rest leaves only the rod known, and not where the neck stands. */
     boolean anew() {
       return hours >= LONG_HOURS;
     }
