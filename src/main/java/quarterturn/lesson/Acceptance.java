@@ -30,9 +30,9 @@ public final class Acceptance {
   }
 
   /**
-   * What the bench says next to the orders it has not answered yet, or null where there is nothing
-   * to say. A release of a board's hold waits until that hold is there, since files of two boards
-   * may arrive in any order.
+   * The next event a bench has to write about orders it has not answered, or null where there is
+   * none. A release of a board's hold waits until that hold is there, since files of two boards may
+   * arrive in any order.
    */
   public static @Nullable LessonEvent next(BenchLesson lesson, Map<Ref, Order> orders, Instant at) {
     for (Map.Entry<Ref, Order> entry : orders.entrySet()) {

@@ -8,8 +8,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What one bench's events add up to. An order of a board counts from the moment the bench accepted
- * it, and the acceptance carries the order, so that the bench's own file says it all.
+ * The state of one bench, added up from its events. An order of a board counts from the moment the
+ * bench accepted it, and the acceptance carries the order, so that the bench's own file holds
+ * everything.
  *
  * @param bench the writer's id
  * @param name as its students call it
@@ -37,14 +38,14 @@ public record BenchLesson(
     boolean over,
     int events,
     @Nullable Instant last) {
-  /** Before anything has happened. */
+  /** The lesson of a bench at which nothing has happened yet. */
   public static BenchLesson empty(String bench, Level begin) {
     return new BenchLesson(
         bench, bench, begin, List.of(), Map.of(), null, List.of(), List.of(), Set.of(), false, 0,
         null);
   }
 
-  /** After all of {@code events}. */
+  /** The lesson of a bench after all of {@code events}. */
   public static BenchLesson of(String bench, Level begin, List<LessonEvent> events) {
     BenchLesson lesson = empty(bench, begin);
     for (LessonEvent event : events) {
@@ -53,12 +54,12 @@ public record BenchLesson(
     return lesson;
   }
 
-  /** After one more event. */
+  /** This lesson after one more event. */
   public BenchLesson after(LessonEvent event) {
     return LessonFold.after(this, event);
   }
 
-  /** The round of this number, or null. */
+  /** The round numbered {@code n}, or null. */
   public @Nullable Round round(int n) {
     return rounds.stream().filter(r -> r.n() == n).findFirst().orElse(null);
   }
@@ -73,7 +74,7 @@ public record BenchLesson(
     return rounds.isEmpty() ? null : rounds.get(rounds.size() - 1);
   }
 
-  /** What began with this event, or null. */
+  /** What has kept the bench since the event {@code ref}, or null. */
   public @Nullable Keep keep(Ref ref) {
     return keeps.stream().filter(k -> k.ref().equals(ref)).findFirst().orElse(null);
   }
@@ -91,7 +92,7 @@ public record BenchLesson(
     return Objects.requireNonNullElse(levels.get(student), Levels.Standing.at(begin));
   }
 
-  /** What is shown at the bench: as much as the student needs who needs most. */
+  /** The level that the bench shows: that of the student who needs most help. */
   public Level level() {
     return students.stream().map(s -> standing(s).level()).min(Level::compareTo).orElse(begin);
   }

@@ -16,7 +16,7 @@ public enum Direction implements Worded {
     this.ofTurn = ofTurn;
   }
 
-  /** For people, of what is predicted. */
+  /** The direction in words for people: of a turn where {@code turn}, else of a reading. */
   public String words(boolean turn) {
     return turn ? ofTurn : ofReading;
   }

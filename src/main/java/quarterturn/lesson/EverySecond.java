@@ -14,7 +14,7 @@ public final class EverySecond implements AutoCloseable {
     this.thread = new Thread(() -> run(act), name);
   }
 
-  /** Begins; the first time is a second later. */
+  /** Begins to act every second, the first time a second from now. */
   public static EverySecond begin(String name, Runnable act) {
     EverySecond every = new EverySecond(name, act);
     every.thread.setDaemon(true);
@@ -32,7 +32,7 @@ public final class EverySecond implements AutoCloseable {
     }
   }
 
-  /** Ends it, and waits until what is being done is done. */
+  /** Ends the acting, and waits until an act that has begun is done. */
   @Override
   public void close() {
     closed.countDown();

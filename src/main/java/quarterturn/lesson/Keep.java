@@ -21,19 +21,22 @@ public record Keep(
     Value value,
     @Nullable Spot spot,
     @Nullable Ref releasedBy) {
-  /** Who began it. */
+  /** What kind of thing keeps the bench: a stop, a hold point or the teacher's hold. */
   public enum Kind {
     STOP,
     HOLD_POINT,
     TEACHER
   }
 
-  /** Whether it still keeps the bench. */
+  /** Whether this still keeps the bench. */
   public boolean open() {
     return releasedBy == null;
   }
 
-  /** After an order that releases {@code meant}. */
+  /**
+   * This keep after an order {@code by} that releases {@code meant}; unchanged where another is
+   * meant.
+   */
   Keep released(Ref meant, Ref by) {
     return open() && ref.equals(meant) ? new Keep(ref, kind, since, what, value, spot, by) : this;
   }

@@ -14,13 +14,13 @@ import quarterturn.unit.Bracket;
 public sealed interface LessonEvent {
   Instant at();
 
-  /** What belongs to a round. */
+  /** An event that belongs to a round. */
   sealed interface InRound extends LessonEvent {
     int round();
   }
 
   /**
-   * A bench is there: for the first time, or once more after a break.
+   * A bench has joined, for the first time or once more after a break.
    *
    * @param name as its students call it
    */
@@ -55,7 +55,7 @@ public sealed interface LessonEvent {
     }
   }
 
-  /** The bench is still there, and where it was: written now and then while it waits. */
+  /** The bench is still there: written now and then while it waits. */
   record Ticked(Instant at) implements LessonEvent {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -64,7 +64,7 @@ public sealed interface LessonEvent {
   }
 
   /**
-   * Before a reading or a turn, predictions are asked for.
+   * Predictions are asked for before a reading or a turn.
    *
    * @param turn whether it is a turn
    * @param blind whether every student reads for themselves
@@ -112,7 +112,7 @@ public sealed interface LessonEvent {
     }
   }
 
-  /** All have read: the spread is shown. */
+  /** All students have read for themselves: the spread of their readings is shown. */
   record Unveiled(Instant at, int round) implements InRound {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -120,7 +120,7 @@ public sealed interface LessonEvent {
     }
   }
 
-  /** What was read or turned; a second one of a round corrects the first. */
+  /** A round's reading or turn; a second one corrects the first. */
   record Resulted(Instant at, int round, Value result) implements InRound {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -129,7 +129,7 @@ public sealed interface LessonEvent {
   }
 
   /**
-   * What a student makes of prediction and result.
+   * A student's reason for how the result differs from the prediction, or agrees with it.
    *
    * @param question about a changed case, or null where there is none
    * @param answer to it, or null
@@ -238,6 +238,6 @@ public sealed interface LessonEvent {
       Function<Declined, R> declined,
       Function<Ordered, R> ordered) {}
 
-  /** What comes of the case of its kind. */
+  /** What the case of this event's kind makes of it. */
   <R> R match(Cases<R> cases);
 }

@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.session.Lists;
 
 /**
- * Takes one event of a bench into what stood before. Pure, and total: an event that does not fit
- * changes nothing it names; {@link LessonRules} says what does not fit.
+ * Adds one event of a bench to its lesson. Pure, and total: an event that does not fit changes
+ * nothing it names; {@link LessonRules} says what does not fit.
  */
 public final class LessonFold {
   private final BenchLesson before;
@@ -92,7 +92,7 @@ public final class LessonFold {
     levels = Lists.with(levels, student, before.standing(student));
   }
 
-  /** A level moves once a round, when the student has said what they make of the result. */
+  /** Notes a student's reason, and moves the student's level once a round. */
   private void reflected(LessonEvent.Reflected e) {
     Round round = before.round(e.round());
     if (round != null && !round.reflected().contains(e.student())) {

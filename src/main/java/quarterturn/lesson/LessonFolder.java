@@ -51,7 +51,7 @@ public final class LessonFolder {
   }
 
   /**
-   * How long each writer's file is, by its name; what has not grown says nothing new.
+   * Length in bytes of each writer's file, by its name; one of the same length has nothing new.
    *
    * @param but a writer whose file is passed over
    */

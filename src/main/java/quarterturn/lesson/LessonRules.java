@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 public final class LessonRules {
   private LessonRules() {}
 
-  /** Why {@code event} can't stand here, in a sentence for people; null where it can. */
+  /** Why {@code event} can't follow in this lesson, in a sentence for people; null where it can. */
   public static @Nullable String objection(BenchLesson lesson, LessonEvent event) {
     return event.match(
         new LessonEvent.Cases<@Nullable String>(

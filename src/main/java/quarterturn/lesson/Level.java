@@ -20,7 +20,7 @@ public enum Level implements Worded {
   }
 
   /**
-   * The level of this word.
+   * Reads a level by its word.
    *
    * @throws NotUnderstoodException naming those there are
    */
@@ -34,7 +34,7 @@ public enum Level implements Worded {
                     "choose a level: worked, last-missing, two-missing or own"));
   }
 
-  /** For people. */
+  /** The level in words for people. */
   public String words() {
     return words;
   }

@@ -2,9 +2,12 @@ package quarterturn.lesson;
 
 import org.jspecify.annotations.Nullable;
 
-/** The rule by which guidance gives way: two right in a row without help, and one less is shown. */
+/**
+ * The rule by which a student is helped less: after two right in a row without help, one step less
+ * is shown.
+ */
 public final class Levels {
-  /** So many right in a row, without help, raise a level; one alone may be luck. */
+  /** How many predictions right in a row, without help, raise a level; one alone may be luck. */
   public static final int RIGHT_TO_RISE = 2;
 
   private Levels() {}
@@ -12,10 +15,10 @@ public final class Levels {
   /** How a prediction came out. */
   public enum Try {
     RIGHT,
-    /** Right, with help: it neither raises nor lowers. */
+    /** A prediction that was right with help: the level stays. */
     RIGHT_WITH_HELP,
     WRONG,
-    /** Nothing could be read, so nobody was right or wrong. */
+    /** A prediction whose result could not be read, so it was neither right nor wrong. */
     UNTOLD
   }
 

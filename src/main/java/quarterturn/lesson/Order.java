@@ -2,7 +2,7 @@ package quarterturn.lesson;
 
 import org.jspecify.annotations.Nullable;
 
-/** What a board asks of a bench. It holds once the bench has accepted it, in the bench's order. */
+/** What a board asks of a bench. An order holds from the moment the bench accepts it. */
 public sealed interface Order {
   /**
    * Lets a bench go on.

@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.rehearsal.NamedNeck;
 
 /**
- * What a teacher plans.
+ * A lesson as its teacher plans it.
  *
  * @param lesson its id, which begins with its day, so that ids sort by it
  * @param procedures ids, in the order they are run
@@ -26,14 +26,14 @@ public record Plan(
     List<String> holds,
     boolean blind,
     List<String> students) {
-  /** How it is written that each rod turn waits. */
+  /** How a plan states that each rod turn waits for the teacher. */
   static final String EVERY_TURN = "every turn";
 
-  /** How an instrument is written that is no simulated one. */
+  /** How a plan states a real instrument in place of a simulated neck. */
   static final String REAL = "real";
 
   /**
-   * An instrument.
+   * An instrument that benches work on.
    *
    * @param bench the bench it is for, or null for every bench without one of its own
    * @param kind id of its kind

@@ -39,13 +39,13 @@ public final class PlanChecks {
     return Planning.of(lesson, typed, known(typed));
   }
 
-  /** What is taken where nothing is typed for a part. */
+  /** The value of a part for which nothing is typed. */
   String usual(PlanPart part) {
     return part == PlanPart.PROCEDURES ? usual : part.usual();
   }
 
   /**
-   * Checks the parts so far.
+   * Checks the parts that were typed so far.
    *
    * @throws NotUnderstoodException saying what is taken
    */
@@ -53,7 +53,7 @@ public final class PlanChecks {
     plan("a", typed);
   }
 
-  /** What there is to choose from for a part, or null where that stands in the question. */
+  /** The values that a part can take, in words, or null where the question names them. */
   @Nullable String choices(PlanPart part) {
     return switch (part) {
       case PROCEDURES -> String.join(", ", procedures);

@@ -22,7 +22,7 @@ public final class PlanDialogue implements Dialogue {
     this.check = check;
   }
 
-  /** What was typed for each part so far. */
+  /** What was typed so far, by part. */
   public Map<PlanPart, String> typed() {
     return Map.copyOf(typed);
   }

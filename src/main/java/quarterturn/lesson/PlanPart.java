@@ -39,7 +39,7 @@ public enum PlanPart {
     return meaning;
   }
 
-  /** What is taken where nothing is said; empty where the procedures there are say it. */
+  /** The value of this part where nothing is typed; empty where the procedures decide it. */
   public String usual() {
     return usual;
   }

@@ -16,9 +16,9 @@ import quarterturn.session.Names;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
-/** Makes a plan of what a teacher typed. */
+/** Makes a plan from what a teacher typed. */
 public final class Planning {
-  /** No simulated neck of a lesson is drawn, so any seed will do; each bench has another. */
+  /** The seed of the first bench's simulated neck; any will do, and each bench has another. */
   private static final int SEED = 1;
 
   private static final int LONGEST_ID = 40;
@@ -27,7 +27,7 @@ public final class Planning {
   private Planning() {}
 
   /**
-   * What there is to choose from.
+   * The procedures, kinds and steps that a plan can name.
    *
    * @param usual the procedure that is meant where none is named
    * @param steps of the chosen procedures, as STEP or PROCEDURE/STEP
@@ -36,7 +36,7 @@ public final class Planning {
       String usual, Set<String> procedures, Set<String> kinds, Predicate<String> steps) {}
 
   /**
-   * The plan.
+   * The plan that a teacher's words come to.
    *
    * @param typed what was typed of each part; what was not is as usual
    * @throws NotUnderstoodException saying what a part takes
@@ -66,7 +66,7 @@ public final class Planning {
         students(typed));
   }
 
-  /** What of a part was typed or is usual. */
+  /** The text of a part: what was typed, or its usual value. */
   private static String text(Map<PlanPart, String> typed, PlanPart part) {
     return Objects.requireNonNullElse(typed.get(part), part.usual()).strip();
   }
@@ -78,7 +78,7 @@ public final class Planning {
         : List.of(usual);
   }
 
-  /** The pieces of a part. */
+  /** The pieces of a part's text. */
   private static List<String> list(Map<PlanPart, String> typed, PlanPart part) {
     return Arrays.stream(text(typed, part).split(",", -1))
         .map(piece -> piece.strip().replaceAll("\\s+", " "))

@@ -12,7 +12,7 @@ import quarterturn.unit.Turn;
  * @param helped whether the student asked for help with it
  */
 public record Prediction(Direction direction, double size, String reason, boolean helped) {
-  /** A turn that is this close was meant so. */
+  /** How far a predicted turn may be off and still be right, in turns. */
   private static final double NEAR_TURN = 1 / 16.0 + 1e-9;
 
   private static final double SLACK = 1e-6;
@@ -27,7 +27,7 @@ public record Prediction(Direction direction, double size, String reason, boolea
   }
 
   /**
-   * How it came out.
+   * How this prediction came out.
    *
    * @param before the reading before, or null where there was none: then the size alone counts
    * @param step the gauge's step; one step beside the reading is still right
@@ -65,7 +65,10 @@ public record Prediction(Direction direction, double size, String reason, boolea
     return true;
   }
 
-  /** Two brackets that overlap may be the same gap or lean one way; both are right then. */
+  /**
+   * Whether this direction is possible between two readings: brackets that overlap may be the same
+   * gap or lean one way.
+   */
   private boolean possible(Bracket before, Bracket after) {
     boolean overlap =
         after.lowMm() < before.highMm() - SLACK && after.highMm() > before.lowMm() + SLACK;

@@ -7,7 +7,7 @@ import quarterturn.unit.NotUnderstoodException;
  * never by time, since no two clocks in a room agree.
  */
 public record Ref(String writer, int n) implements Comparable<Ref> {
-  /** As {@link #toString} writes it. */
+  /** Reads a reference as {@link #toString} writes it. */
   public static Ref parse(String text) {
     int at = text.lastIndexOf('#');
     if (at < 1 || !text.substring(at + 1).matches("[1-9]\\d{0,8}")) {
@@ -22,7 +22,7 @@ public record Ref(String writer, int n) implements Comparable<Ref> {
     return byWriter != 0 ? byWriter : Integer.compare(n, other.n);
   }
 
-  /** "board-k3f9#7". */
+  /** The writer and the number: "board-k3f9#7". */
   @Override
   public String toString() {
     return writer + "#" + n;

@@ -16,7 +16,7 @@ public enum Refusal implements Worded {
     this.words = words;
   }
 
-  /** For people. */
+  /** The refusal in words for people. */
   public String words() {
     return words;
   }

@@ -9,7 +9,7 @@ import quarterturn.session.Lists;
 import quarterturn.unit.Bracket;
 
 /**
- * One reading or turn in a lesson: predict, then see, then think about it.
+ * One reading or turn in a lesson: students predict it, see it, and reflect on it.
  *
  * @param n the number of its {@link LessonEvent.Opened}
  * @param predictions those that are locked, by student
@@ -61,17 +61,17 @@ public record Round(
     return new Round(n, opened, predictions, shown, blind, unveiled, result, resulted, more);
   }
 
-  /** Those of {@code students} whose prediction is not locked. */
+  /** The {@code students} whose prediction is not locked. */
   public List<String> toPredict(Collection<String> students) {
     return students.stream().filter(s -> !predictions.containsKey(s)).toList();
   }
 
-  /** Those who have not read for themselves. */
+  /** The students who have not read for themselves. */
   public List<String> toRead(Collection<String> students) {
     return students.stream().filter(s -> !blind.containsKey(s)).toList();
   }
 
-  /** Those who predicted something that has come out, and have not said what they make of it. */
+  /** The students who predicted what has come out by now, and have not reflected on it. */
   public List<String> toReflect(Collection<String> students) {
     if (result == null || result instanceof Value.None) {
       return List.of();

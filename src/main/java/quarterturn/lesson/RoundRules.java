@@ -4,7 +4,10 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
-/** The order within a round: all predictions, then the reading; all readings, then their spread. */
+/**
+ * The order of events in a round: all predictions, then the reading; all readings, then their
+ * spread.
+ */
 final class RoundRules {
   private RoundRules() {}
 

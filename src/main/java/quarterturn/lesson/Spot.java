@@ -7,7 +7,7 @@ package quarterturn.lesson;
  *     from the first
  */
 public record Spot(String procedure, String step, String part, int asked) {
-  /** The step without the visit, as a spread of several benches is gathered by. */
+  /** The step as PROCEDURE/STEP, without the visit. */
   public String key() {
     return procedure + "/" + step;
   }

@@ -23,7 +23,7 @@ public record Spread(List<Bracket> readings, @Nullable Bracket extent, @Nullable
   }
 
   /**
-   * The spread of readings; null before all are in.
+   * The spread of some readings; null before all are in.
    *
    * @param expected how many there will be
    */
@@ -57,7 +57,10 @@ public record Spread(List<Bracket> readings, @Nullable Bracket extent, @Nullable
     return mostLow <= leastHigh;
   }
 
-  /** In the order they are to be shown: the readings, how far apart, and only then the mean. */
+  /**
+   * The spread in lines to show in this order: the readings, how far apart they lie, and only then
+   * the mean.
+   */
   public List<String> lines() {
     String all = readings.stream().map(Bracket::toString).collect(Collectors.joining("; "));
     String apart =
@@ -71,7 +74,7 @@ public record Spread(List<Bracket> readings, @Nullable Bracket extent, @Nullable
     return List.of("You read " + all + ".", apart, middle);
   }
 
-  /** No finer than gauges are read. */
+  /** A bracket rounded to 0.01 mm, since gauges are read no finer. */
   private static Bracket rounded(Bracket bracket) {
     return new Bracket(
         Math.rint(bracket.lowMm() * 100) / 100, Math.rint(bracket.highMm() * 100) / 100);

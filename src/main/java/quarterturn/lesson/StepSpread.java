@@ -30,7 +30,7 @@ public record StepSpread(
     Map<Direction, Integer> directions,
     List<Double> sizes,
     List<Bracket> readings) {
-  /** By step, in the order of their names. */
+  /** The spread of each step that some bench has come to, in the order of their names. */
   public static List<StepSpread> of(List<BenchLesson> benches) {
     Map<String, SortedMap<Integer, List<Round>>> bySteps = new TreeMap<>();
     for (BenchLesson bench : benches) {

@@ -15,7 +15,7 @@ public final class Students {
   private Students() {}
 
   /**
-   * Names with commas between them.
+   * Reads names with commas between them.
    *
    * @throws NotUnderstoodException where one of them is none
    */
@@ -38,7 +38,7 @@ public final class Students {
     return List.copyOf(out);
   }
 
-  /** Whether a student may be called so. */
+  /** Whether {@code name} can be a student's name. */
   public static boolean named(String name) {
     return !name.isBlank()
         && name.length() <= LONGEST

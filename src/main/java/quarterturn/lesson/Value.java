@@ -6,7 +6,7 @@ import quarterturn.unit.Turn;
 
 /** What was read, turned or is read back. */
 public sealed interface Value {
-  /** Bounds this close are the same leaves. */
+  /** How close two bounds of the same leaves lie, in millimetres. */
   double SAME_MM = 0.0005;
 
   /** A gauge reading. */
@@ -40,7 +40,7 @@ public sealed interface Value {
     }
   }
 
-  /** Nothing: it could not be measured, or nothing is to be read back. */
+  /** No value: it could not be measured, or nothing is to be read back. */
   record None() implements Value {
     @Override
     public String toString() {
@@ -50,7 +50,7 @@ public sealed interface Value {
 
   Value NONE = new None();
 
-  /** Whether this, read back, is what was said. */
+  /** Whether this value, read back, agrees with the one that was said. */
   default boolean agrees(Value said) {
     if (this instanceof Gap a && said instanceof Gap b) {
       return near(a.bracket().lowMm(), b.bracket().lowMm())

@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a bench waits for.
+ * What a bench waits for, for whom and how long.
  *
  * @param what in words for the teacher
  * @param who the students that are waited for

@@ -10,7 +10,7 @@ import quarterturn.session.journal.Journal;
 import quarterturn.session.journal.LogFormat;
 import quarterturn.unit.NotUnderstoodException;
 
-/** One writer's file, open for appending. What was appended is on disk before it counts. */
+/** One writer's file, open for appending. An event counts once it is on disk. */
 public final class WriterFile extends EventFile<LessonEvent, WriterLog> {
   private static final int MOST = 99;
 

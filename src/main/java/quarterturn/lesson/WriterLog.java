@@ -9,7 +9,7 @@ import quarterturn.session.journal.Shapes;
 import quarterturn.unit.Worded;
 
 /**
- * What one writer's file says.
+ * The contents of one writer's file.
  *
  * @param header null where the first line can't be used
  */
@@ -33,7 +33,7 @@ public record WriterLog(
   }
 
   /**
-   * What the first line names.
+   * The first line of a writer's file.
    *
    * @param lesson id of the lesson; ids sort by their day
    * @param writer id of the writer, which is the file's name

@@ -7,7 +7,7 @@ import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
 
-/** Who is at a bench. */
+/** Asks which students are at a bench. */
 record Arriving(LessonSession session) implements Dialogue {
   @Override
   public Question question() {

@@ -7,7 +7,7 @@ import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
 
-/** Questions of earlier lessons; what speaks for each is told after its answer. */
+/** Asks a student's missed questions of earlier lessons, and tells the answer key after each. */
 final class AskingAgain implements Dialogue {
   static final String TITLE = "It comes back";
 

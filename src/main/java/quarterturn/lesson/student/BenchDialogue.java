@@ -13,7 +13,7 @@ import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
 
-/** All that comes before a bench's prompts in a lesson, in the order in which it comes. */
+/** Asks and tells all that comes before a bench's prompts in a lesson, in order. */
 public final class BenchDialogue implements Dialogue {
   private final LessonSession session;
   private final Deque<Question> told = new ArrayDeque<>();
@@ -29,7 +29,7 @@ public final class BenchDialogue implements Dialogue {
   private @Nullable Asking asking;
   private boolean left;
 
-  /** What is asked over all else, and what an answer does. */
+  /** A question that comes before all else, and what its answer does. */
   private record Asking(Question question, Answered answered) {}
 
   private interface Answered {
@@ -86,7 +86,7 @@ public final class BenchDialogue implements Dialogue {
     }
   }
 
-  /** Tells once how far the readings of one gap lie apart. */
+  /** Tells how far the readings of one gap lie apart, once a round. */
   private void readTogether() {
     int round = session.lesson().rounds().size();
     if (gate instanceof Gate.Open now && now.spread() != null && round != spread) {
@@ -115,12 +115,12 @@ public final class BenchDialogue implements Dialogue {
     return fresh;
   }
 
-  /** What is told with the prompt that was opened. */
+  /** The lines to tell with the prompt that was opened. */
   public List<String> news() {
     return news;
   }
 
-  /** Whether the teacher has ended the lesson, and all is told. */
+  /** Whether the teacher has ended the lesson and everything has been told. */
   public boolean over() {
     return gate instanceof Gate.Over && told.isEmpty();
   }
@@ -176,7 +176,10 @@ public final class BenchDialogue implements Dialogue {
     return now;
   }
 
-  /** Does what a word of the lesson asks for; null where a line is none, or a reason to stop. */
+  /**
+   * Does what a line of the lesson's own words asks for; null where it is none of them and no
+   * reason to stop.
+   */
   public @Nullable Taken word(String text) throws RefusedException, IOException {
     List<String> said = asking == null ? BenchWords.take(session, text) : null;
     return said == null ? null : new Taken("", said);

@@ -16,7 +16,7 @@ public final class BenchName implements Dialogue {
   private @Nullable String name;
 
   /**
-   * Asks where no name is given.
+   * A dialogue that asks for the name only where none is given.
    *
    * @throws NotUnderstoodException for a given name that is none, or that the plan leaves out
    */

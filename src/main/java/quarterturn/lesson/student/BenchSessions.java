@@ -16,8 +16,8 @@ import quarterturn.session.engine.LiveBench;
 /** The sessions of one bench: the plan's procedures, one after the other, on one instrument. */
 public interface BenchSessions {
   /**
-   * Opens the session of the plan's procedure of this index; one that was begun goes on, and one
-   * that has ended is looked at once more.
+   * Opens the session of the plan's procedure number {@code procedure}, from 0; one that was begun
+   * goes on, and one that has ended is shown once more.
    */
   Run open(int procedure) throws IOException, UnreadableException;
 
@@ -44,7 +44,7 @@ public interface BenchSessions {
       return bench;
     }
 
-    /** What happened in it so far, and in those in whose place it stands. */
+    /** The events of this session so far, after those of the sessions it replaces. */
     List<Event> events() {
       List<Event> events = new ArrayList<>(replaced);
       events.addAll(
@@ -52,12 +52,12 @@ public interface BenchSessions {
       return events;
     }
 
-    /** What is asked, without what would be seen on a simulated neck. */
+    /** The prompt of this session, without the readings that a simulated neck would show. */
     Prompt asked() {
       return practice == null ? bench().prompt() : practice.asked();
     }
 
-    /** Leaves it, and says in what state; a simulated neck stands still meanwhile. */
+    /** Leaves this session, and says in what state; a simulated neck stands still meanwhile. */
     String leave() throws IOException {
       return practice == null ? bench().leave() : practice.standing();
     }

@@ -23,7 +23,7 @@ public final class BenchWords {
   private BenchWords() {}
 
   /**
-   * What is kept once the bench is left, and how to go on.
+   * Tells what is kept once the bench is left, and how to go on.
    *
    * @param again the command by which it goes on
    */
@@ -32,7 +32,7 @@ public final class BenchWords {
   }
 
   /**
-   * Does what a line asks for.
+   * Does what a line asks for, where it is one of the words of a bench.
    *
    * @return what is said to it, or null where the line is none of these words
    */

@@ -13,13 +13,13 @@ import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 
 /**
- * What is said of a reading or a turn before it is predicted: what it will be, and what is known
- * already. Nothing of its prompt's own text is in it, since at a turn that tells the turn.
+ * Words about a reading or a turn that is still to be predicted: what it will be, and what is known
+ * already. They hold nothing of its prompt's own text, since at a turn that tells the turn.
  */
 public final class ComingWords {
   private ComingWords() {}
 
-  /** The lines. */
+  /** The lines before a prediction: what comes next and what is known. */
   public static List<String> of(Prompt coming, Round round, Overview overview) {
     List<String> out = new ArrayList<>();
     if (coming instanceof Prompt.Measure measure) {
@@ -56,14 +56,14 @@ public final class ComingWords {
     return other ? null : overview.window();
   }
 
-  /** The prediction to be made. */
+  /** The prediction to be made, of which nothing is said yet. */
   public static Expecting expecting(Prompt coming, Round round, Overview overview) {
     return coming instanceof Prompt.Measure measure
         ? Expecting.of(measure.quantity(), round.opened().before() != null)
         : Expecting.of(null, true);
   }
 
-  /** A whole prediction in one line. */
+  /** An example of a whole prediction in one line. */
   public static String example(Expecting expecting) {
     Quantity quantity = expecting.quantity();
     if (quantity == null) {
@@ -82,7 +82,7 @@ public final class ComingWords {
   }
 
   /**
-   * A hint.
+   * The lines that help with a prediction.
    *
    * @param worked the steps of the worked example
    */

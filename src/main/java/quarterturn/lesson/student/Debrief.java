@@ -11,12 +11,12 @@ import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Round;
 import quarterturn.procedure.LessonQuestion;
 
-/** What is told after a round, when everybody has given their reasons. No marks. */
+/** What is told after a round, when all students have given their reasons. No marks are given. */
 final class Debrief {
   private Debrief() {}
 
   /**
-   * The lines.
+   * The lines to tell after a round.
    *
    * @param ask the round's question as its procedure has it, or null
    */

@@ -5,7 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Who does what where several sit at one bench; it goes round with every part of a procedure. */
+/**
+ * Deals duties where several students sit at one bench; each part of a procedure moves them on by
+ * one.
+ */
 public final class Duties {
   private static final List<String> DUTIES = List.of("turns", "reads", "writes down", "looks on");
 
@@ -30,7 +33,7 @@ public final class Duties {
     return out;
   }
 
-  /** "Ana turns; Ben reads, and looks on", or an empty text. */
+  /** The duties in words: "Ana turns; Ben reads, and looks on", or an empty text. */
   public static String words(List<String> students, int parts) {
     List<String> out = new ArrayList<>();
     of(students, parts).forEach((who, what) -> out.add(who + " " + String.join(" and ", what)));

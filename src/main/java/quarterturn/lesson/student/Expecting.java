@@ -13,8 +13,8 @@ import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
 /**
- * A prediction that is being made: which way, how much and why, in this order, in one line or in
- * several.
+ * A prediction that is being made: which way, how much and why, in this order, in one or more
+ * lines.
  *
  * @param quantity what is to be read, or null before a turn
  * @param asksWay whether there is something to compare with
@@ -31,19 +31,19 @@ public record Expecting(
     boolean helped) {
   private static final int LONGEST_REASON = 300;
 
-  /** Nothing said yet. */
+  /** A prediction of which nothing is said yet. */
   public static Expecting of(@Nullable Quantity quantity, boolean asksWay) {
     return new Expecting(quantity, asksWay, null, null, null, false);
   }
 
-  /** What is still to be said. */
+  /** The parts of a prediction, in the order they are asked for. */
   public enum Part {
     WAY,
     SIZE,
     REASON
   }
 
-  /** What is asked for next, or null where all is said. */
+  /** The next part to ask for, or null where all is said. */
   public @Nullable Part next() {
     if (asksWay && direction == null) {
       return Part.WAY;
@@ -64,7 +64,7 @@ public record Expecting(
   }
 
   /**
-   * With what a line says of it.
+   * This prediction with what a line adds to it.
    *
    * @throws NotUnderstoodException saying what is taken; nothing of the line is
    */
@@ -87,7 +87,7 @@ public record Expecting(
     return now;
   }
 
-  /** The first word, with a unit that stands behind a number. */
+  /** The first word of a line, with a unit that stands behind a number. */
   private static String first(String text, boolean size) {
     String[] words = text.split("\\s+", 3);
     boolean unit =
@@ -156,7 +156,7 @@ public record Expecting(
     return new Expecting(quantity, asksWay, direction, size, said, helped);
   }
 
-  /** What is asked for next, in a sentence. */
+  /** A sentence that asks for the next part. */
   public String wanted() {
     Part part = next();
     if (part == Part.WAY) {
@@ -185,7 +185,7 @@ public record Expecting(
   }
 
   /**
-   * The prediction.
+   * The prediction, once all of it is said.
    *
    * @throws IllegalStateException where something is still to be said
    */

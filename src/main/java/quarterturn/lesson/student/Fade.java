@@ -8,8 +8,8 @@ import quarterturn.session.PromptText;
 import quarterturn.unit.Decimals;
 
 /**
- * How a prompt gives way as a student learns: first what to expect goes, then the reason. What to
- * do, what has changed, and every hazard stay at every level.
+ * Shortens a prompt as a student learns: first what to expect goes, then the reason. What to do,
+ * what has changed, and every hazard stay at every level.
  */
 public final class Fade {
   private Fade() {}

@@ -10,12 +10,12 @@ import quarterturn.lesson.Round;
 import quarterturn.lesson.Spread;
 import quarterturn.lesson.Value;
 
-/** What comes before a prompt of the session may be shown and answered. */
+/** What has to happen before a session's prompt may be shown and answered. */
 public sealed interface Gate {
-  /** So long no answer to a question is taken, so that everybody thinks first. */
+  /** How long no answer to a question is taken, so that everybody thinks first. */
   Duration QUESTION_PAUSE = Duration.ofSeconds(5);
 
-  /** Append this, then ask again. */
+  /** An event is to be appended, and then the gate asked for again. */
   record Record(LessonEvent event) implements Gate {}
 
   /** The teacher has ended the lesson: leave the instrument in order. */
@@ -27,7 +27,7 @@ public sealed interface Gate {
   /** The teacher has to let the bench go on. */
   record Held(Keep hold) implements Gate {}
 
-  /** No student is here. */
+  /** No student is at the bench. */
   record Nobody() implements Gate {}
 
   /**
@@ -38,14 +38,15 @@ public sealed interface Gate {
   record Predict(Round round, List<String> missing) implements Gate {}
 
   /**
-   * Each reads for themselves; what the others read is not to be shown.
+   * Each student reads alone; what the others read is not to be shown.
    *
    * @param missing who has not read
    */
   record ReadBlind(int round, List<String> missing) implements Gate {}
 
   /**
-   * Prediction beside result; whether it was right is told when all have given their reasons.
+   * A student compares prediction and result; whether it was right is told when all have given
+   * their reasons.
    *
    * @param question about a changed case, or null
    */

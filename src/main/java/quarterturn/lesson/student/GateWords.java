@@ -10,7 +10,7 @@ import quarterturn.lesson.Value;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 
-/** What stands before a prompt, in words for the students. */
+/** Words for the students on what has to happen before a prompt. */
 public final class GateWords {
   private GateWords() {}
 
@@ -26,7 +26,7 @@ public final class GateWords {
     return "Something comes before this step.";
   }
 
-  /** What is to be done while the teacher is waited for. */
+  /** The lines to show while the teacher is waited for. */
   public static List<String> waiting(Gate gate) {
     if (gate instanceof Gate.Stopped stopped) {
       String why = stopped.stop().what();
@@ -64,7 +64,7 @@ public final class GateWords {
     return way + "about " + Decimals.plain(Decimals.kept(prediction.size())) + " " + unit;
   }
 
-  /** Prediction beside result, without a word on whether it was right. */
+  /** The lines that set prediction beside result, without saying whether it was right. */
   public static List<String> beside(Gate.Reflect reflect, Round round) {
     return List.of(
         reflect.student()

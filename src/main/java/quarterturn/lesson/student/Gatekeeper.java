@@ -16,13 +16,13 @@ import quarterturn.procedure.LessonQuestion;
 import quarterturn.session.Prompt;
 
 /**
- * Says what comes first at a bench. Pure: the same events, prompt and plan always give the same
- * gate.
+ * Says what comes before a bench's prompt. Pure: the same events, prompt and plan always give the
+ * same gate.
  *
  * @param at when it is asked
  */
 public record Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant at) {
-  /** What comes first now. */
+  /** The gate that the bench stands at now. */
   public Gate gate() {
     if (lesson.over()) {
       return new Gate.Over();
@@ -45,7 +45,10 @@ public record Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant a
     return first == null ? reading() : first;
   }
 
-  /** What is still to be done about the round before, and that the bench has moved on. */
+  /**
+   * What is still to be done about the last round, or the note that the bench has moved on; null
+   * where neither.
+   */
   private @Nullable Gate lastRound() {
     Round last = lesson.lastRound();
     boolean left = last != null && !last.opened().spot().equals(moment.spot()) && !moment.again();
@@ -105,7 +108,10 @@ public record Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant a
         at, moment.spot(), turn, gauged && plan.blind(), moment.before(), step, question);
   }
 
-  /** After the predictions, since what is read back at a turn is the turn itself. */
+  /**
+   * The gate of this step's hold point, or null; it comes after the predictions, since what is read
+   * back at a turn is the turn itself.
+   */
   private @Nullable Gate holdPoint() {
     Spot spot = moment.spot();
     boolean turn = moment.prompt() instanceof Prompt.TurnRod;

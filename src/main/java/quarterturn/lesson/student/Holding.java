@@ -5,7 +5,10 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 
-/** Nothing is asked: the prompt is open, the teacher is waited for, or the lesson is over. */
+/**
+ * A dialogue that asks nothing: the prompt is open, the teacher is waited for, or the lesson is
+ * over.
+ */
 record Holding(Gate gate) implements Dialogue {
   @Override
   public @Nullable Question question() {

@@ -19,7 +19,7 @@ import quarterturn.lesson.WriterFile;
 import quarterturn.lesson.WriterLog;
 import quarterturn.session.RefusedException;
 
-/** A bench in a lesson: its file and what stands in it. What is refused is not written. */
+/** A bench in a lesson: its file and the state it adds up to. A refused event is not written. */
 public final class LessonBench implements Closeable {
   private final WriterFile file;
   private final List<LessonEvent> events;
@@ -31,7 +31,7 @@ public final class LessonBench implements Closeable {
     this.events = new ArrayList<>(file.found().events());
   }
 
-  /** Goes on with what stands in a bench's file. */
+  /** Opens a bench with all that its file holds. */
   public static LessonBench at(WriterFile file, Level begin) {
     return new LessonBench(file, BenchLesson.of(file.writer(), begin, file.found().events()));
   }
@@ -40,13 +40,13 @@ public final class LessonBench implements Closeable {
     return lesson;
   }
 
-  /** All that stands in the file, oldest first. */
+  /** All events in the file, oldest first. */
   public List<LessonEvent> events() {
     return List.copyOf(events);
   }
 
   /**
-   * Records what happened; it is on disk when this returns.
+   * Records an event, which is on disk when this returns.
    *
    * @throws RefusedException where it can't happen now, saying why
    */
@@ -70,7 +70,10 @@ public final class LessonBench implements Closeable {
     }
   }
 
-  /** What comes first now; whatever the lesson notes by itself is on disk when this returns. */
+  /**
+   * The gate that the bench stands at; whatever the lesson notes by itself is on disk when this
+   * returns.
+   */
   public Gate gate(Moment moment, Plan plan, Instant at) throws RefusedException, IOException {
     Gate gate = new Gatekeeper(lesson, moment, plan, at).gate();
     while (gate instanceof Gate.Record own) {

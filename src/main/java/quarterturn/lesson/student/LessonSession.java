@@ -47,7 +47,7 @@ import quarterturn.unit.Bracket;
  * orders while another answers.
  */
 public final class LessonSession implements Bench, Closeable {
-  /** So long nothing is written before a bench says that it is still there. */
+  /** How long nothing is written before a bench notes that it is still there. */
   private static final Duration TICK = Duration.ofMinutes(1);
 
   private final LessonBench file;
@@ -96,7 +96,7 @@ public final class LessonSession implements Bench, Closeable {
     return true;
   }
 
-  /** Where the bench stands. */
+  /** The bench's lesson so far. */
   public synchronized BenchLesson lesson() {
     return file.lesson();
   }
@@ -109,7 +109,7 @@ public final class LessonSession implements Bench, Closeable {
     return clock.instant();
   }
 
-  /** What comes first now. */
+  /** The gate that the bench stands at now. */
   public synchronized Gate gate() throws RefusedException, IOException {
     Gate gate = file.gate(moment(), plan, time());
     correct();
@@ -134,7 +134,7 @@ public final class LessonSession implements Bench, Closeable {
     return new Moments(all);
   }
 
-  /** An answer that was given again counts in place of the first. */
+  /** Notes an answer that was given again as the last round's result, in place of the first. */
   private void correct() throws RefusedException, IOException {
     Round last = lesson().lastRound();
     if (last == null || last.result() == null || !lesson().keptBy().isEmpty()) {
@@ -190,12 +190,14 @@ public final class LessonSession implements Bench, Closeable {
     return Questions.at(run.library(), said.procedure(), said.step(), Set.of()).stream();
   }
 
-  /** Which prompt of the bench's sessions this is, counted from one. */
+  /** The number of the prompt at hand among the prompts of the bench's sessions, from one. */
   public synchronized int asked() {
     return moment().spot().asked();
   }
 
-  /** What is asked now, for its kind and place; what it says and shows comes when it is open. */
+  /**
+   * The prompt at hand, for its kind and place only: its text may be shown once the gate is open.
+   */
   public synchronized Prompt coming() {
     return run.asked();
   }
@@ -268,12 +270,12 @@ public final class LessonSession implements Bench, Closeable {
     return ask == null ? LessonQuestion.Kind.CHECK : ask.kind();
   }
 
-  /** The round of this number. */
+  /** The round numbered {@code round}. */
   public synchronized Round round(int n) {
     return Objects.requireNonNull(lesson().round(n), "there is no such round");
   }
 
-  /** What is told of a round once all have said what they make of it; nothing before. */
+  /** The lines told after a round once all have given their reasons; none before. */
   public synchronized List<String> debrief(int round) {
     Round done = lesson().round(round);
     if (done == null || !done.toReflect(lesson().students()).isEmpty()) {
@@ -325,7 +327,7 @@ public final class LessonSession implements Bench, Closeable {
     return Duties.words(lesson().students(), Math.max(1, parts));
   }
 
-  /** The prompt as the bench's level shows it; no word of it before it is open. */
+  /** The prompt as the bench's level shows it; a placeholder while its gate is not open. */
   @Override
   public synchronized Prompt prompt() {
     if (open) {

@@ -8,7 +8,7 @@ import quarterturn.procedure.LessonQuestion;
 import quarterturn.session.Prompt;
 
 /**
- * What a bench's session wants now.
+ * What a bench's session asks for at one moment.
  *
  * @param before the last reading of what is read now, or null
  * @param answered what the session's last answer read or turned, or null where it did neither

@@ -12,7 +12,7 @@ import quarterturn.session.Prompt;
 import quarterturn.session.PromptText;
 import quarterturn.session.engine.Answers;
 
-/** Reads from what is on record of a bench's sessions where the lesson stands. */
+/** Finds where a lesson stands from the recorded events of a bench's sessions. */
 final class Moments {
   private final List<Event> events;
   private final List<Event> answers;
@@ -48,8 +48,8 @@ final class Moments {
   }
 
   /**
-   * What came of a round, or null where nothing did yet. A corrected answer counts in place of the
-   * first; what was said of a break is no answer to the round.
+   * The result of a round, or null where there is none yet. A corrected answer counts in place of
+   * the first; an answer about a break is no answer to the round.
    */
   @Nullable Value came(Round round) {
     Event came = null;
@@ -82,7 +82,7 @@ final class Moments {
     return since(round).stream().anyMatch(Event.Resumed.class::isInstance);
   }
 
-  /** What happened since a round's prompt was there. */
+  /** The events since a round's prompt was there. */
   private List<Event> since(Round round) {
     int answered = 0;
     for (int i = 0; i < events.size(); i++) {
@@ -110,7 +110,10 @@ final class Moments {
         : new Value.Number(read.value(), read.quantity().unit());
   }
 
-  /** The last reading of what is read now; where nothing is, the last one of all. */
+  /**
+   * The last reading of what the prompt reads, or the last reading of all where it reads nothing;
+   * null where there is none.
+   */
   private @Nullable Value before(Prompt prompt) {
     Event last =
         Lists.last(events, e -> e instanceof Event.Read r && !r.missing() && same(r, prompt));

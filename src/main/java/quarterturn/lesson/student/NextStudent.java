@@ -6,7 +6,7 @@ import quarterturn.lesson.Students;
 import quarterturn.session.Question;
 import quarterturn.unit.NotUnderstoodException;
 
-/** Which of several students goes next: they say so themselves, and nobody is called up. */
+/** Asks which of several students goes next: nobody is called up. */
 final class NextStudent {
   private final List<String> missing;
   private @Nullable String student;
@@ -16,7 +16,7 @@ final class NextStudent {
     this.student = missing.size() == 1 ? missing.get(0) : null;
   }
 
-  /** The one who goes next, or null where it is to be said. */
+  /** The student who goes next, or null where that is to be asked. */
   @Nullable String student() {
     return student;
   }

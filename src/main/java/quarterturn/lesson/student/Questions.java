@@ -16,8 +16,8 @@ final class Questions {
   private Questions() {}
 
   /**
-   * The questions of a step, and those that its result answers: first the ones that were not asked
-   * yet, and of these the ones for afterwards.
+   * The questions of a step, and those that its result answers: those not asked yet come first, and
+   * of these the ones for afterwards.
    */
   static List<LessonQuestion> at(
       Library library, String procedure, String step, Set<String> asked) {
@@ -35,7 +35,9 @@ final class Questions {
         .toList();
   }
 
-  /** The question as its procedure has it, or null where it is gone. */
+  /**
+   * The question of this text as its procedure has it, or null where no procedure has it any more.
+   */
   static @Nullable LessonQuestion named(List<Library> libraries, String question) {
     return libraries.stream()
         .flatMap(library -> library.procedures().values().stream())
@@ -53,7 +55,7 @@ final class Questions {
     return all.stream();
   }
 
-  /** What speaks for a question, to be told when all have answered it. */
+  /** The answer key of a question, to be told when all have answered it. */
   static List<String> key(LessonQuestion ask) {
     List<String> out = new ArrayList<>();
     if (ask.answer() != null) {

@@ -14,12 +14,12 @@ final class Recurring {
 
   private @Nullable String answer;
 
-  /** What was answered, or null. */
+  /** The answer that was given, or null. */
   @Nullable String answer() {
     return answer;
   }
 
-  /** The question, or once it was answered, whether it is to come back. */
+  /** The question, or, once it was answered, the question whether it is to come back. */
   Question question(String title, List<String> lines, String question, String student) {
     List<String> all = new ArrayList<>(lines);
     all.add(question);
@@ -34,7 +34,10 @@ final class Recurring {
             List.of(new Question.Option("yes"), new Question.Option("no")));
   }
 
-  /** Takes the answer, and then yes or no; null after the answer. */
+  /**
+   * Takes first the answer, returning null, and then yes or no, returning whether the question is
+   * to come back.
+   */
   @Nullable Boolean take(String text) {
     if (answer == null) {
       answer = words(text);
@@ -53,7 +56,7 @@ final class Recurring {
     return some;
   }
 
-  /** One line of a student's own words. */
+  /** Checks a line of a student's own words and returns it without blanks at its ends. */
   static String words(String text) {
     String safe = Printable.of(text).strip();
     if (safe.isEmpty() || safe.length() > LONGEST) {

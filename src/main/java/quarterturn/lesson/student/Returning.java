@@ -65,7 +65,7 @@ public final class Returning {
         .toList();
   }
 
-  /** One lesson: missed at any bench in it is missed. */
+  /** Moves a student's questions on by one lesson; one missed at any bench counts as missed. */
   private static void after(
       Map<String, Stage> stages, Map<String, WriterLog> benches, String student) {
     LessonAnswers answers = new LessonAnswers(student);

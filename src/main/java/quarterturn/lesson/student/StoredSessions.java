@@ -77,7 +77,7 @@ public final class StoredSessions implements BenchSessions {
   }
 
   /**
-   * On a real instrument.
+   * Opens the session of a procedure on a real instrument.
    *
    * @param glances of this procedure, the newest first; it stands in the place of the others
    * @param begun the newest of them, or null
@@ -99,7 +99,7 @@ public final class StoredSessions implements BenchSessions {
     return new Run(sessions.library(procedure), replaced, opened.bench(), null, opened::close);
   }
 
-  /** What happened in the sessions in whose place one stands, oldest first. */
+  /** The events of the sessions that one replaces, oldest first. */
   private List<Event> replaced(List<Store.Glance> glances, String by) throws IOException {
     List<Event> events = new ArrayList<>();
     for (Store.Glance glance : glances) {

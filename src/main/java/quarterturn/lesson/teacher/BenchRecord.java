@@ -16,7 +16,7 @@ import quarterturn.lesson.Ref;
 import quarterturn.lesson.WriterLog;
 
 /**
- * What a lesson was at one bench.
+ * The record of a lesson at one bench.
  *
  * @param students everybody who was ever there, in the order they came
  * @param stages the parts it came to, in order, each once

@@ -28,8 +28,8 @@ import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /**
- * A board of a lesson: what it sees of the folder, and its own file, in which its orders stand. One
- * thread may look while another gives an order. What is done is said back in a sentence.
+ * A board of a lesson: what it sees of the folder, and its own file of orders. One thread may look
+ * while another gives an order. Each order returns a sentence on what was done.
  */
 public final class Board implements Closeable {
   /** How long the sheets of an ended lesson wait for benches that have not taken the end. */
@@ -56,7 +56,7 @@ public final class Board implements Closeable {
 
   /** Writes the sheets of a lesson. */
   public interface Sheets {
-    /** Writes them into a folder of their own and says which. */
+    /** Writes the sheets into a folder of their own, and returns that folder. */
     Path write(Plan plan, List<WriterLog> logs) throws IOException;
   }
 
@@ -74,12 +74,12 @@ public final class Board implements Closeable {
     return new Board(plan, folder, file, clock, sheets);
   }
 
-  /** What was seen at the last look. */
+  /** What the board saw at its last look. */
   public synchronized Sight sight() {
     return sight;
   }
 
-  /** Looks at the folder once more. */
+  /** Looks at the folder once more and returns what it sees. */
   public synchronized Sight look() {
     sight = see();
     if (ending != null && (sight.over() || !sight.now().isBefore(ending.plus(SHEETS_WAIT)))) {
@@ -260,7 +260,7 @@ public final class Board implements Closeable {
     return row;
   }
 
-  /** Writes an order for a bench, or for all; what the bench would not take is not written. */
+  /** Writes an order for a bench, or for all benches where {@code row} is null. */
   private void give(BoardView.@Nullable Row row, Order order) throws RefusedException, IOException {
     Refusal refusal = row == null ? null : Acceptance.refusal(row.bench(), order);
     if (refusal != null) {
@@ -271,7 +271,7 @@ public final class Board implements Closeable {
     sight = see();
   }
 
-  /** Sheets that still wait for benches are written now; what is to be said at the end. */
+  /** Writes the sheets where they still wait for benches, and returns what to say at the end. */
   public synchronized String leave() {
     if (ending != null) {
       look();

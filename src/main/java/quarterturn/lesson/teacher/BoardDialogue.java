@@ -52,13 +52,13 @@ public final class BoardDialogue implements Dialogue {
   private @Nullable Asking asking;
 
   /**
-   * What an order still needs.
+   * A question that an order needs answered before it is given.
    *
    * @param stands whether there still is something to ask
    */
   private record Asking(Question question, Predicate<Sight> stands, Order order) {}
 
-  /** An order that is given with what was typed; says what came of it. */
+  /** Gives an order with what was typed, and returns lines on what came of it. */
   private interface Order {
     List<String> with(String typed) throws RefusedException, IOException;
   }
@@ -84,7 +84,7 @@ public final class BoardDialogue implements Dialogue {
     return asking == null ? orders : asking.question();
   }
 
-  /** What an order still needs, or null where any order is taken. */
+  /** The question that an order needs answered, or null where any order is taken. */
   public synchronized @Nullable Question asked() {
     return asking == null ? null : asking.question();
   }
@@ -101,12 +101,15 @@ public final class BoardDialogue implements Dialogue {
     return some;
   }
 
-  /** What has been told of. */
+  /** The sight of the lesson that has been told of. */
   public synchronized Sight shown() {
     return shown;
   }
 
-  /** Looks once more: what is new since it was told of, the most pressing first. */
+  /**
+   * Looks at the folder once more and returns what is new since the last telling, the most pressing
+   * first.
+   */
   public synchronized List<String> news() {
     Sight now = board.look();
     List<String> news = new ArrayList<>(BoardNews.between(shown, now));
@@ -124,7 +127,7 @@ public final class BoardDialogue implements Dialogue {
     return BoardLists.show(shown);
   }
 
-  /** What is to be said when the board is left. */
+  /** Leaves the board and returns what to say at the end. */
   public String leave() {
     return board.leave();
   }
@@ -192,14 +195,14 @@ public final class BoardDialogue implements Dialogue {
     return List.of(board.release(called.row().bench().bench(), called.rest(), shown));
   }
 
-  /** What a release of a bench is for. */
+  /** The first of what a release of a bench would release. */
   private static Optional<Keep> first(Sight sight, String bench) {
     return Optional.ofNullable(sight.row(bench)).stream()
         .flatMap(row -> sight.toRelease(row).stream())
         .findFirst();
   }
 
-  /** Asks for what lets a bench go on. */
+  /** Asks the question whose answer releases a bench. */
   public synchronized Taken release(BoardView.Row row) throws RefusedException {
     String bench = row.bench().bench();
     Keep keep = first(board.sight(), bench).orElse(null);
@@ -248,7 +251,7 @@ public final class BoardDialogue implements Dialogue {
   }
 
   /**
-   * Asks why a bench is to be held.
+   * Asks for the reason to hold a bench.
    *
    * @param row null for all of them
    */
@@ -275,7 +278,7 @@ public final class BoardDialogue implements Dialogue {
     return List.of(board.level(called.row().bench().bench(), called.name(), level, frozen));
   }
 
-  /** As {@link Board#level}. */
+  /** Sets where a student stands, as {@link Board#level} does. */
   public synchronized Taken level(
       BoardView.Row row, String student, @Nullable Level level, @Nullable Boolean frozen)
       throws RefusedException {

@@ -12,7 +12,7 @@ import quarterturn.unit.Printable;
 public final class BoardLists {
   private BoardLists() {}
 
-  /** How every bench stands. */
+  /** A summary, then a sentence on each bench, the orders that are not taken yet, and notices. */
   static List<String> show(Sight sight) {
     List<String> out = new ArrayList<>();
     out.add("There: " + BoardWords.summary(sight) + ".");
@@ -24,7 +24,7 @@ public final class BoardLists {
     return out;
   }
 
-  /** One bench: when it was heard, what keeps it, and levels. */
+  /** The lines on one bench: when it was heard, what keeps it, and levels. */
   public static List<String> bench(Sight sight, BoardView.Row row, Dates dates) {
     List<String> out = new ArrayList<>();
     out.add(BoardWords.sentence(sight, row));
@@ -43,7 +43,7 @@ public final class BoardLists {
         : "; to be read back: " + ReadBack.kind(keep.value());
   }
 
-  /** What keeps a bench. */
+  /** What keeps a bench, in words: "a hold point: the turn". */
   static String what(Keep keep) {
     String what = Printable.of(keep.what()).replaceFirst("\\.$", "");
     return switch (keep.kind()) {
@@ -53,7 +53,7 @@ public final class BoardLists {
     };
   }
 
-  /** Each step, and under it what was predicted and read. */
+  /** The lines on each step, and under it on what was predicted and read. */
   public static List<String> spread(Sight sight) {
     List<String> out = new ArrayList<>();
     for (StepSpread spread : sight.view().spreads()) {
@@ -63,7 +63,7 @@ public final class BoardLists {
     return out.isEmpty() ? List.of("Nothing was predicted or read yet.") : out;
   }
 
-  /** Every board's orders and what the benches said to them, the oldest first. */
+  /** The lines on every board's orders and the benches' answers, the oldest first. */
   public static List<String> orders(Sight sight) {
     List<String> out = new ArrayList<>();
     for (BoardView.Given given : sight.view().given()) {

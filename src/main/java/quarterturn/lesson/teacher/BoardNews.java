@@ -10,7 +10,7 @@ import quarterturn.lesson.Ref;
 import quarterturn.lesson.Refusal;
 import quarterturn.lesson.Waiting;
 
-/** What has changed from one look to the next, a sentence each; the most pressing first. */
+/** Sentences on what has changed from one look to the next, the most pressing first. */
 public final class BoardNews {
   private BoardNews() {}
 
@@ -63,7 +63,10 @@ public final class BoardNews {
     return bench.spot() == null ? "" : bench.spot().procedure() + " " + bench.spot().part();
   }
 
-  /** Orders of other boards, and what benches said; one's own orders were said when given. */
+  /**
+   * Adds other boards' orders and the benches' answers; this board's own orders were told when
+   * given.
+   */
   private static void orders(Sight before, Sight after, List<String> pressing, List<String> calm) {
     Map<Ref, BoardView.Given> known =
         before.view().given().stream().collect(Collectors.toMap(g -> g.ref(), g -> g));

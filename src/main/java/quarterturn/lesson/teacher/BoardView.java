@@ -26,14 +26,14 @@ import quarterturn.lesson.WriterLog;
  * @param given every order of every board, and what became of it
  */
 public record BoardView(List<Row> rows, List<StepSpread> spreads, List<Given> given) {
-  /** What stands for the answer of a bench that has not answered an order. */
+  /** The answer shown for a bench that has not answered an order. */
   public static final String NOT_SEEN = "not seen yet";
 
-  /** What stands for the answer of a bench that has taken an order. */
+  /** The answer shown for a bench that has taken an order. */
   public static final String TAKEN = "taken";
 
   /**
-   * A bench.
+   * A bench as a board shows it.
    *
    * @param heard when it last wrote something, by its own clock, or null
    * @param releases what the board may let go on, stops first; the value is to be read back

@@ -22,11 +22,11 @@ import quarterturn.unit.Decimals;
 import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
-/** What a board says, in words for every face. The value to be read back is never among them. */
+/** The words of a board, for every face. The value to be read back is never among them. */
 public final class BoardWords {
   private BoardWords() {}
 
-  /** "Ana, Ben", or that nobody is there. */
+  /** The students of a bench, "Ana, Ben", or that nobody is there. */
   public static String who(BenchLesson bench) {
     return bench.students().isEmpty() ? "nobody" : names(bench.students());
   }
@@ -35,7 +35,7 @@ public final class BoardWords {
     return names.stream().map(Printable::of).collect(Collectors.joining(", "));
   }
 
-  /** "Measure, relief/read", or that it has not begun. */
+  /** Where a bench is, "Measure, relief/read", or that it has not begun. */
   public static String where(BenchLesson bench) {
     return bench.spot() == null ? "not begun" : where(bench.spot());
   }
@@ -60,7 +60,7 @@ public final class BoardWords {
     };
   }
 
-  /** When a bench was last heard of, by this board's own watch and by the bench's own clock. */
+  /** When a bench was last heard of, by this board's clock and by the bench's own clock. */
   public static String heard(Sight sight, BoardView.Row row, Dates dates) {
     Instant grown = sight.grown().get(row.bench().bench());
     String here = grown == null ? "nothing new since this board opened" : ago(grown, sight.now());
@@ -88,7 +88,7 @@ public final class BoardWords {
     return standsFor(row) + (given ? " (released; it has not looked yet)" : "");
   }
 
-  /** A sentence's own dot would stand before the comma. */
+  /** A text without a full stop at its end, so that a comma can follow. */
   private static String stripped(String text) {
     return text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
   }
@@ -116,7 +116,7 @@ public final class BoardWords {
     return standing.level().words() + (standing.frozen() ? ", kept so by the teacher" : "");
   }
 
-  /** "board: release RED". */
+  /** A board's name and its order: "board: release RED". */
   public static String order(Sight sight, BoardView.Given given) {
     String to =
         given.answers().size() == 1
@@ -139,7 +139,7 @@ public final class BoardWords {
     return Printable.of(given.ref().writer()) + ": " + words;
   }
 
-  /** To a board whose release came second: who was first, and that nothing is wrong. */
+  /** Tells a board whose release came second who was first, and that nothing is wrong. */
   static String late(Sight sight, BoardView.Given given) {
     String bench = given.answers().keySet().iterator().next();
     BoardView.Row row = sight.row(bench);
@@ -158,7 +158,7 @@ public final class BoardWords {
         + " nothing.";
   }
 
-  /** What the benches said to an order: "RED taken; BLUE not seen yet". */
+  /** The benches' answers to an order: "RED taken; BLUE not seen yet". */
   public static String answers(Sight sight, BoardView.Given given) {
     Map<String, String> answers = new TreeMap<>(given.answers());
     List<String> different = answers.values().stream().distinct().toList();
@@ -212,7 +212,10 @@ public final class BoardWords {
     return (both + " " + spread.unit()).strip();
   }
 
-  /** Of benches with a neck each: whether one gap explains them all is for a bench to say. */
+  /**
+   * Lines on the readings of several benches with a neck each, without a verdict on whether one gap
+   * explains them all.
+   */
   private static List<String> readings(Spread spread) {
     List<String> out = new ArrayList<>();
     String all =
@@ -228,7 +231,7 @@ public final class BoardWords {
     return out;
   }
 
-  /** "3 benches: 1 stopped, 1 waits for you". */
+  /** The benches in one line: "3 benches: 1 stopped, 1 waits for you". */
   public static String summary(Sight sight) {
     List<BoardView.Row> rows = sight.view().rows();
     if (rows.isEmpty()) {

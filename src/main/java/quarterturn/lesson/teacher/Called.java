@@ -127,7 +127,7 @@ public final class Called {
     return found.stream().filter(s -> s.name().length() == most).toList();
   }
 
-  /** What follows a name that a line begins with, or null where it does not. */
+  /** The text after a name that a line begins with, or null where it does not begin with it. */
   private static @Nullable String after(String typed, String name) {
     String line = typed.strip();
     String shown = Printable.of(name).strip();

@@ -32,14 +32,14 @@ final class Following {
   }
 
   /**
-   * What is known after a look.
+   * What is known of a folder after a look.
    *
    * @param grown when a file was seen to grow, by the follower's clock; no entry where it has not
    *     grown since the first look
    */
   record Known(List<WriterLog> logs, Map<String, Instant> grown, List<String> notices) {}
 
-  /** Reads what can be read now. */
+  /** Looks at the folder and reads what can be read now. */
   Known look(Instant now) {
     List<String> notices = new ArrayList<>();
     try {
@@ -63,8 +63,8 @@ final class Following {
   }
 
   /**
-   * Notices without those of a last line that is only being written: it is told of when the next
-   * look finds it as it was.
+   * The notices to show: an unfinished last line is told of only when the next look finds it
+   * unchanged.
    */
   private List<String> lasting(LessonFolder.Contents contents) {
     Set<String> now = new HashSet<>();

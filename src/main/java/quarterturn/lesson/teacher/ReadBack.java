@@ -18,13 +18,13 @@ public final class ReadBack {
   private static final Pattern NUMBER =
       Pattern.compile("([-+]?(?:\\d{1,9}(?:[.,]\\d{0,9})?|[.,]\\d{1,9}))\\s*(.*)");
 
-  /** The step of an open reading is not known; none of them has a single number anyway. */
+  /** The gauge step assumed for a reading with an open end, in millimetres. */
   private static final double STEP_MM = 0.05;
 
   private ReadBack() {}
 
   /**
-   * What was typed, as a value of the kind that is kept. Whether it agrees is for the bench.
+   * Reads what was typed as a value of the kind of {@code kept}, whether or not they agree.
    *
    * @throws NotUnderstoodException saying what can be typed; a nod is no value
    */
@@ -53,7 +53,10 @@ public final class ReadBack {
     return kept instanceof Value.Rod ? rod(typed, text) : number(typed, text, kept);
   }
 
-  /** How such a value is written; never the value itself, which the board does not tell. */
+  /**
+   * An example of how a value of this kind is written; never the value itself, which the board does
+   * not tell.
+   */
   public static String example(Value kept) {
     if (kept instanceof Value.Gap) {
       return another("0.10 to 0.15", "0.20 to 0.25", kept) + ", or touches";
@@ -67,7 +70,7 @@ public final class ReadBack {
     return of(one, kept).agrees(kept) ? other : one;
   }
 
-  /** What is to be read back, in a word or two. */
+  /** The kind of value to read back, in a word or two. */
   public static String kind(Value kept) {
     if (kept instanceof Value.Gap) {
       return "a gap";
@@ -77,7 +80,7 @@ public final class ReadBack {
         : kept instanceof Value.Number number ? "a number in " + number.unit() : "nothing";
   }
 
-  /** One number alone stands for the middle of what the bench has. */
+  /** Reads a gap; one number alone stands for the middle of a bracket as wide as the bench's. */
   private static Bracket gap(String text, Bracket kept) {
     String plain =
         text.replaceFirst("^over\\s+(.+)$", "$1 passes")

@@ -132,7 +132,10 @@ public final class Roster {
     deal();
   }
 
-  /** What is corrected later counts once; what each read alone was counted there. */
+  /**
+   * Counts a round's reading or turn once, however often it is corrected; readings that students
+   * took alone are counted with those.
+   */
   private void resulted(LessonEvent.Resulted event, @Nullable Round of) {
     if (of == null || of.result() != null || event.result() instanceof Value.None) {
       return;
@@ -164,7 +167,7 @@ public final class Roster {
     now.clear();
   }
 
-  /** Deals the duties of this part among those who are there now. */
+  /** Notes the duties in this part of the students who are there now. */
   private void deal() {
     if (parts == 0) {
       return;

@@ -51,7 +51,8 @@ public record Sight(
   }
 
   /**
-   * The order that releases a bench once it looks, or null; one it will not take does not count.
+   * The order that will release a bench once the bench looks, or null; an order the bench will
+   * refuse does not count.
    */
   public BoardView.@Nullable Given pending(BoardView.Row row, Keep keep) {
     for (BoardView.Given given : view.given()) {
@@ -65,7 +66,7 @@ public record Sight(
     return null;
   }
 
-  /** Orders that some bench has not answered. */
+  /** The orders that some bench has not answered. */
   public List<BoardView.Given> unanswered() {
     return view.given().stream()
         .filter(g -> g.answers().containsValue(BoardView.NOT_SEEN))

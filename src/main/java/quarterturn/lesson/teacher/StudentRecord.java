@@ -18,7 +18,7 @@ import quarterturn.lesson.student.Returning;
 import quarterturn.unit.Bracket;
 
 /**
- * What a lesson was for one student, from the benches' files alone.
+ * The record of a lesson for one student, from the benches' files alone.
  *
  * @param benches where the student sat, as they are called
  * @param tries every prediction, bench by bench, oldest first
@@ -34,7 +34,7 @@ public record StudentRecord(
     List<LessonEvent.AskedAgain> again,
     List<String> returning) {
   /**
-   * A prediction and what came of it.
+   * A student's prediction with its result.
    *
    * @param bench as it is called
    * @param own what the student read for themselves, once the readings were shown; or null
@@ -50,7 +50,7 @@ public record StudentRecord(
       LessonEvent.@Nullable Reflected reflected) {}
 
   /**
-   * Where the student stood from here on.
+   * A student's standing from one moment on.
    *
    * @param at by the bench's clock
    * @param spot where the bench was, or null
