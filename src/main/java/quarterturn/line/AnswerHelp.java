@@ -8,7 +8,9 @@ import quarterturn.procedure.condition.Feel;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Prompt;
 
-/** How each prompt is answered: the short line under it, the help, and the words to complete. */
+/**
+ * Tells how each prompt is answered: the short line under it, the help, and the words to complete.
+ */
 final class AnswerHelp {
   /** The words that work at every prompt. */
   static final List<String> COMMANDS =
@@ -127,7 +129,7 @@ final class AnswerHelp {
     return lines;
   }
 
-  /** What completion offers. */
+  /** The words that completion offers at a prompt. */
   static List<String> words(Prompt prompt) {
     List<String> own =
         prompt.match(

@@ -8,14 +8,14 @@ import quarterturn.session.Player;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Decimals;
 
-/** Types the lines of a {@link Player}, in its time. */
+/** A source that types the lines of a {@link Player}, at the player's pace. */
 public final class AutoSource implements LineSource {
   private final LineSource place;
   private final PrintWriter out;
   private final Player player;
 
   /**
-   * Lines that type themselves.
+   * A source of a player's lines.
    *
    * @param place where a person would have typed
    */

@@ -3,24 +3,24 @@ package quarterturn.line;
 import java.io.IOException;
 import java.util.List;
 
-/** What comes between the prompts of a session, where there is more to it than the session. */
+/** What a lesson puts between the prompts of a session. */
 interface Between {
-  /** What follows once it was seen to. */
+  /** What follows once everything before a prompt has been done. */
   enum Then {
-    /** The prompt as it was. */
+    /** The prompt follows as it was. */
     GO_ON,
-    /** The prompt, to be said again, since something else was said. */
+    /** The prompt is printed again, since other lines came in between. */
     SAID,
     /** The session is left. */
     LEAVE
   }
 
-  /** Sees to what comes before the prompt at hand. */
+  /** Does all that comes before the prompt at hand. */
   default Then before() throws IOException, LineSource.StopKeyException {
     return Then.GO_ON;
   }
 
-  /** Whether a line is none of the session's; then what it asks for has been done. */
+  /** Whether a line is not meant for the session; if so, what it asks for has been done. */
   default boolean takes(String line) throws IOException {
     return false;
   }
@@ -30,16 +30,16 @@ interface Between {
     return true;
   }
 
-  /** The words of {@link #takes}, to be completed. */
+  /** The words that {@link #takes} understands, for completion. */
   default List<String> words() {
     return List.of();
   }
 
-  /** What these words do. */
+  /** Help lines on the words of {@link #takes}. */
   default List<String> help() {
     return List.of();
   }
 
-  /** What is kept, and how to go on. */
+  /** Tells what is kept once the session is left, and how to go on. */
   String kept();
 }

@@ -8,8 +8,8 @@ import quarterturn.session.Prompt;
 import quarterturn.unit.Dates;
 
 /**
- * A prompt for a technician: what is warned of, what the last answer came to, and what is wanted.
- * How it is answered stands in the help.
+ * A prompt in few lines for a technician: hazards, what the last answer came to, and what is
+ * wanted. The help tells how to answer.
  */
 final class BriefLines {
   private BriefLines() {}

@@ -19,10 +19,10 @@ public final class DialogueLines {
   private final LineSource in;
   private final Paper paper;
 
-  /** The text that was said last, so that what stays is said once. */
+  /** The text printed last, so that unchanged text is printed once. */
   private List<String> said = List.of();
 
-  /** The text that everybody was given time to think about. */
+  /** The text of the last question that everybody was given time to think about. */
   private List<String> pondered = List.of();
 
   DialogueLines(Dialogue dialogue, LineSource in, Paper paper) {
@@ -31,7 +31,7 @@ public final class DialogueLines {
     this.paper = paper;
   }
 
-  /** Asks until all is answered, or the person leaves. */
+  /** Asks a dialogue's questions until all are answered or the person leaves. */
   public static Dialogue.End run(Dialogue dialogue, LineSource in, PrintWriter out)
       throws IOException {
     DialogueLines lines = new DialogueLines(dialogue, in, new Paper(out, in));
@@ -60,7 +60,7 @@ public final class DialogueLines {
     }
   }
 
-  /** Says what is new of a question's text; false where all of it was said. */
+  /** Prints what is new in a question's text; false where all of it was printed before. */
   boolean introduce(Question question) {
     List<String> lines = question.lines();
     int both = Math.min(lines.size(), said.size());
@@ -92,12 +92,12 @@ public final class DialogueLines {
     paper.say("");
   }
 
-  /** What comes next is said from its beginning. */
+  /** Forgets what was printed, so that the next question is printed in full. */
   void forget() {
     said = List.of();
   }
 
-  /** Gives everybody time to think before anybody answers. */
+  /** Pauses before a question that everybody is to think about, once for each. */
   void ponder(Question.Asked asked) throws LineSource.StopKeyException {
     if (asked.ponder() && !asked.lines().equals(pondered)) {
       pondered = asked.lines();

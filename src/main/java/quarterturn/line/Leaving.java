@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import quarterturn.session.Bench;
 
-/** Whether a person who asked to leave means it. */
+/** Asks a person who wants to leave whether they mean it. */
 final class Leaving {
   private Leaving() {}
 
-  /** True on a pipe, where nobody can be asked back. */
+  /** Whether the person is sure to leave; true on a pipe, where nobody can be asked back. */
   static boolean sure(Bench bench, LineSource in, Paper paper)
       throws IOException, LineSource.StopKeyException {
     if (!in.typedByHand()) {

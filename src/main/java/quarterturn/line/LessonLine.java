@@ -16,7 +16,10 @@ import quarterturn.session.RefusedException;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
-/** A bench in a lesson as plain lines: the session, and what the lesson puts before its prompts. */
+/**
+ * Plays a bench in a lesson as plain lines: the session, and what the lesson puts before its
+ * prompts.
+ */
 public final class LessonLine implements Between {
   private static final List<String> WORDS = List.of("stop", "who", "come", "gone", "quit");
 
@@ -37,7 +40,7 @@ public final class LessonLine implements Between {
     this.lines = new DialogueLines(dialogue, in, paper);
   }
 
-  /** Says what stands at the top of a bench's page. */
+  /** Prints what stands at the top of a bench's page. */
   public static void greet(String welcome, Typing typing) {
     new Paper(typing.out(), typing.source()).say(Printable.of(welcome));
   }
@@ -101,7 +104,7 @@ public final class LessonLine implements Between {
     return Then.LEAVE;
   }
 
-  /** Takes a line that is typed now; false where the bench is left. */
+  /** Reads a line and does what it asks for; false where the bench is left. */
   private boolean line(String asks, String help, boolean hidden)
       throws IOException, LineSource.StopKeyException {
     String typed = hidden ? in.readHidden(asks) : in.readLine(asks, WORDS);

@@ -14,7 +14,7 @@ import quarterturn.lesson.student.LessonSession;
 import quarterturn.session.RefusedException;
 import quarterturn.unit.Printable;
 
-/** Looks for the boards' orders while a line is being typed, and says what they changed. */
+/** Looks for the boards' orders while a line is being typed, and prints what they changed. */
 final class LessonWatch implements AutoCloseable {
   private final LessonSession session;
   private final Consumer<String> say;
@@ -22,7 +22,7 @@ final class LessonWatch implements AutoCloseable {
   private BenchLesson before;
   private volatile @Nullable Exception broke;
 
-  /** Begins to watch. */
+  /** Begins to watch a session, once a second. */
   LessonWatch(LessonSession session, Consumer<String> say) {
     this.session = session;
     this.say = say;
@@ -30,7 +30,7 @@ final class LessonWatch implements AutoCloseable {
     this.looks = EverySecond.begin("look for the teacher's orders", this::look);
   }
 
-  /** What kept it from watching, or null. */
+  /** What ended the watching, or null. */
   @Nullable Exception broke() {
     return broke;
   }
@@ -50,7 +50,7 @@ final class LessonWatch implements AutoCloseable {
     }
   }
 
-  /** What the teacher did in between, in words for the students. */
+  /** What the teacher did between two looks, in words for the students. */
   static List<String> changes(BenchLesson before, BenchLesson now) {
     if (now.over()) {
       return before.over() ? List.of() : List.of("The teacher has ended the lesson. Press Enter.");

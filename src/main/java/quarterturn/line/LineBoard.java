@@ -16,7 +16,7 @@ import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
 import quarterturn.unit.Printable;
 
-/** The board in typed lines: what changes is printed, and orders are typed. */
+/** A lesson's board in typed lines: what changes is printed, and orders are typed. */
 public final class LineBoard {
   private static final Duration LOOK = Duration.ofSeconds(1);
   private static final List<String> HELP =

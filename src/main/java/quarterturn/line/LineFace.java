@@ -23,7 +23,7 @@ import quarterturn.session.RefusedException;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
-/** The session as plain lines that a screen reader can follow. */
+/** Plays a session as plain lines that a screen reader can follow. */
 public final class LineFace {
   private static final String TYPE = "> ";
 
@@ -125,7 +125,7 @@ public final class LineFace {
     ahead.shown(prompt);
   }
 
-  /** What is typed next; null at the end of input. */
+  /** The next typed reply; null at the end of input. */
   private @Nullable Reply next(Prompt prompt) throws IOException, StopKeyException {
     List<String> words = new ArrayList<>(AnswerHelp.words(prompt));
     words.addAll(ahead.words());
@@ -142,7 +142,7 @@ public final class LineFace {
     return bench.overview().role() == Role.TECHNICIAN;
   }
 
-  /** Asks how a turn felt. Enter is no answer to it. */
+  /** Asks how a turn felt, until it is answered; Enter is no answer. */
   private @Nullable Reply felt(Reply.Amount amount) throws IOException, StopKeyException {
     paper.say("Rod: " + TurnWords.done(amount.turn()) + ".");
     boolean show = true;
@@ -173,7 +173,7 @@ public final class LineFace {
     }
   }
 
-  /** Does what was asked; true where the prompt is to be shown afterwards. */
+  /** Does what a reply asks for; true where the prompt is to be printed afterwards. */
   private boolean act(Reply reply, Prompt prompt) throws IOException, StopKeyException {
     if (reply instanceof Reply.Give give) {
       boolean taken = give(give.answer(), prompt);
@@ -219,7 +219,10 @@ public final class LineFace {
     };
   }
 
-  /** Keeps what was named until it is asked for, and says what is wanted here. */
+  /**
+   * Keeps answers typed by name until they are asked for; true where the prompt is to be printed
+   * afterwards.
+   */
   private boolean named(Reply.Named named, Prompt prompt) throws IOException {
     Answer waited = ahead.waited(prompt);
     if (waited != null) {
@@ -259,7 +262,7 @@ public final class LineFace {
     return true;
   }
 
-  /** Lets a wait pass, with a line now and then. */
+  /** Waits until a wait is over, printing the time left now and then. */
   private boolean stay(Prompt.Wait wait) throws IOException, StopKeyException {
     while (bench.now().isBefore(wait.until())) {
       paper.say(WaitWords.left(wait, bench.now()));

@@ -18,7 +18,7 @@ public interface LineSource {
   @Nullable String readLine(String prompt, List<String> words) throws IOException, StopKeyException;
 
   /**
-   * The next line where others are not to see it: it is not shown while it is typed.
+   * The next line, not shown while it is typed, for what others are not to see.
    *
    * @throws StopKeyException when the person asks to stop at once
    */
@@ -26,7 +26,7 @@ public interface LineSource {
     return readLine(prompt, List.of());
   }
 
-  /** Says something while a line is being typed, from another thread. */
+  /** Prints a line from another thread while a line is being typed. */
   default void aside(String line) {}
 
   /**
@@ -36,10 +36,10 @@ public interface LineSource {
    */
   void pause(Duration time) throws StopKeyException;
 
-  /** Whether a person types, who can be asked back; false for a pipe. */
+  /** Whether a person types and can be asked back; false for a pipe. */
   boolean typedByHand();
 
-  /** Columns there are to print in. */
+  /** The width in columns. */
   int width();
 
   /** Prints lines from another thread while somebody may be typing. */

@@ -24,7 +24,7 @@ final class Paper {
     print(wrapped(paragraphs));
   }
 
-  /** Says something from another thread while somebody may be typing. */
+  /** Prints paragraphs from another thread while somebody may be typing. */
   void meanwhile(List<String> paragraphs) {
     if (!paragraphs.isEmpty()) {
       place.meanwhile(out, wrapped(paragraphs));
@@ -42,7 +42,7 @@ final class Paper {
     return lines;
   }
 
-  /** Prints lines as they are, since places in them matter. */
+  /** Prints lines unwrapped, since columns matter in them. */
   void print(List<String> lines) {
     lines.forEach(out::println);
     out.flush();

@@ -14,11 +14,11 @@ import quarterturn.session.Prompt;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 
-/** Each picture as a sentence. */
+/** Describes each picture in a sentence. */
 final class PictureWords {
   private PictureWords() {}
 
-  /** What is drawn beside the prompt, in words; empty where there is nothing to draw. */
+  /** The picture beside a prompt, in words; empty where there is none. */
   static List<String> of(Prompt prompt, Overview overview) {
     if (prompt instanceof Prompt.Measure measure && measure.quantity().onString()) {
       return List.of(hold(measure.string(), measure.held(), measure.readAt()));
@@ -66,7 +66,10 @@ final class PictureWords {
     return "Hold " + what + frets + (readAt > 0 ? ", read over fret " + readAt : "") + ".";
   }
 
-  /** "Seen looking along the neck at the rod nut's end: clockwise, 45 degrees." */
+  /**
+   * The turn dial in words: "Seen looking along the neck at the rod nut's end: clockwise, 45
+   * degrees."
+   */
   static String dial(Turn turn) {
     return "Seen looking along the neck at the rod nut's end: "
         + turn.sense()

@@ -10,7 +10,7 @@ import quarterturn.unit.Printable;
 import quarterturn.unit.TypedLines;
 
 /**
- * Lines from a pipe, or from a terminal that can do nothing but print.
+ * A source of lines from a pipe, or from a terminal that can do nothing but print.
  *
  * <p>What comes from a pipe is printed after the prompt, since no terminal shows it.
  */
@@ -23,7 +23,7 @@ public final class PipeSource implements LineSource {
   private volatile String pending = "";
 
   /**
-   * Lines of {@code in}.
+   * A source of the lines of {@code in}.
    *
    * @param byHand whether a person types at a terminal that shows what is typed
    */
@@ -77,7 +77,7 @@ public final class PipeSource implements LineSource {
     }
   }
 
-  /** A prompt that stands there is left as it is, and printed once more below. */
+  /** Prints lines below a prompt that waits for an answer, and then the prompt again. */
   @Override
   public void meanwhile(PrintWriter out, List<String> lines) {
     String prompt = pending;

@@ -2,7 +2,7 @@ package quarterturn.line;
 
 import java.io.PrintStream;
 
-/** A bar on one line of a terminal that fills up; it is wiped away at the end. */
+/** A progress bar on one line of a terminal; it is wiped away at the end. */
 public final class Progress implements AutoCloseable {
   private static final int CELLS = 40;
   private static final long PAUSE_NANOS = 100_000_000;
@@ -23,7 +23,7 @@ public final class Progress implements AutoCloseable {
     this.all = all;
   }
 
-  /** From any thread; drawn now and then only. */
+  /** Sets how much is done; may be called from any thread, and draws now and then only. */
   public synchronized void at(int done) {
     most = Math.max(most, done);
     long now = System.nanoTime();

@@ -45,7 +45,7 @@ final class PromptLines {
     return lines;
   }
 
-  /** What the last answer came to, and what to do now. */
+  /** The lines on what the last answer came to, and on what to do now. */
   static List<String> told(Prompt prompt) {
     List<String> lines = new ArrayList<>();
     prompt.said().notes().forEach(note -> lines.add("Note: " + note));
@@ -57,7 +57,7 @@ final class PromptLines {
     return lines;
   }
 
-  /** "Part 2 of 6, The key". */
+  /** The place in the procedure: "Part 2 of 6, The key". */
   static String place(Prompt prompt, Overview overview) {
     List<String> parts = overview.parts();
     int part = overview.part();
@@ -67,7 +67,7 @@ final class PromptLines {
     return "Part " + (part + 1) + " of " + parts.size() + ", " + parts.get(part);
   }
 
-  /** The signal word first, then what can happen and how to avoid it. */
+  /** A hazard in full: the signal word, then what can happen and how to avoid it. */
   static String hazard(Hazard hazard) {
     return hazard.word() + ": " + hazard.harm() + " " + hazard.avoid();
   }
@@ -91,7 +91,7 @@ final class PromptLines {
             over -> List.of("Hand over to a repairer: " + over.words())));
   }
 
-  /** What belongs to one kind of prompt: its options, the reading, the bounds of a turn. */
+  /** The lines of one kind of prompt: its options, the reading, the bounds of a turn. */
   private static List<String> details(Prompt prompt, Instant now, Dates dates) {
     return prompt.match(
         new Prompt.Cases<>(
@@ -128,7 +128,7 @@ final class PromptLines {
     return IntStream.range(0, answers.size()).mapToObj(i -> i + 1 + ". " + answers.get(i)).toList();
   }
 
-  /** The most that may be turned, and what it should lead to. */
+  /** The lines on the most that may be turned, and on what it should lead to. */
   static List<String> bounds(Prompt.TurnRod turn) {
     List<String> lines = new ArrayList<>();
     lines.add("The most between two readings: " + turn.limit() + ".");
@@ -144,7 +144,7 @@ final class PromptLines {
     return lines;
   }
 
-  /** The question after a turn. */
+  /** The question how a turn felt, with its answers. */
   static List<String> feels() {
     List<String> lines = new ArrayList<>();
     lines.add("How did it feel? Type the number or the word.");

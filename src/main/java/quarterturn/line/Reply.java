@@ -8,13 +8,13 @@ import quarterturn.unit.Turn;
 /** What a typed line asks for. */
 sealed interface Reply {
   /**
-   * An answer to give.
+   * A line that answers the prompt.
    *
    * @param rest what stands on the line for the prompts that follow, in their order
    * @param named what stands on it by its name
    */
   record Give(Answer answer, List<String> rest, List<Given> named) implements Reply {
-    /** One with others behind it. */
+    /** An answer with further parts of the line, none of them by name. */
     Give(Answer answer, List<String> rest) {
       this(answer, rest, List.of());
     }
@@ -30,7 +30,7 @@ sealed interface Reply {
   /** The rod was turned this much, plus tightened; how it felt is still to be asked. */
   record Amount(Turn turn) implements Reply {}
 
-  /** Stay until the wait is over. */
+  /** The person stays until the wait is over. */
   record Stay() implements Reply {}
 
   /** A command that answers nothing. */
@@ -42,13 +42,13 @@ sealed interface Reply {
     OVERVIEW,
     AGAIN,
     QUIT,
-    /** Already done. */
+    /** The line has been dealt with; nothing is left to do. */
     HANDLED
   }
 
-  /** Not understood; the lines mark the word that is at fault. */
+  /** A line that was not understood; {@code lines} mark the word at fault. */
   record Marked(List<String> lines) implements Reply {}
 
-  /** Not understood; {@code message} says what is taken. */
+  /** A line that was not understood; {@code message} states what can be typed. */
   record Bad(String message) implements Reply {}
 }

@@ -7,12 +7,12 @@ import quarterturn.session.Prompt;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Printable;
 
-/** Says back what was taken, so that a slip is heard at once. */
+/** Repeats an answer to the person, so that a slip is noticed at once. */
 final class Taken {
   private Taken() {}
 
   /**
-   * The lines that say it.
+   * The lines that repeat an answer.
    *
    * @param label what stands before it: "Taken", or what was asked for
    */

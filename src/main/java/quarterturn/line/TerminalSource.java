@@ -17,14 +17,14 @@ import org.jline.terminal.Terminal.Signal;
 import org.jline.terminal.TerminalBuilder;
 import org.jspecify.annotations.Nullable;
 
-/** Lines typed at a terminal, with history and completion. */
+/** A source of lines typed at a terminal, with history and completion. */
 public final class TerminalSource implements LineSource, AutoCloseable {
   private final Terminal terminal;
   private final LineReader reader;
   private final CountDownLatch stopped = new CountDownLatch(1);
   private List<String> offered = List.of();
 
-  /** Lines typed at {@code terminal}, which is closed with this source. */
+  /** A source of lines typed at {@code terminal}, which is closed with this source. */
   TerminalSource(Terminal terminal) {
     this.terminal = terminal;
     // Quotes and backslashes mean nothing here: an inch is typed as a quote.
@@ -45,7 +45,7 @@ public final class TerminalSource implements LineSource, AutoCloseable {
   }
 
   /**
-   * The terminal this program was started at, driven without a child process.
+   * A source at the terminal this program was started at, driven without a child process.
    *
    * @throws IOException when there is none, or it can't be driven
    */
@@ -63,7 +63,7 @@ public final class TerminalSource implements LineSource, AutoCloseable {
     }
   }
 
-  /** Where the face prints. */
+  /** The writer to this terminal. */
   public PrintWriter out() {
     return terminal.writer();
   }

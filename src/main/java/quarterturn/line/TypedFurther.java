@@ -18,17 +18,17 @@ import quarterturn.session.Prompt;
 import quarterturn.unit.Printable;
 
 /**
- * What was typed on a line for more than the prompt at hand: by name, or in the order asked for.
+ * Keeps what a line answers beyond the prompt at hand: by name, or in the order it is asked for.
  */
 final class TypedFurther {
   private final Bench bench;
   private final Paper paper;
   private final TypedAhead named;
 
-  /** The rest of the last line, part by part, in the order it is asked for. */
+  /** The parts of the last line that are not used yet, in the order they are asked for. */
   private final Deque<String> rest = new ArrayDeque<>();
 
-  /** What those are readings of; null where they began with a choice. */
+  /** The quantity that the rest of the line has readings of; null where it began with a choice. */
   private @Nullable Quantity of;
 
   TypedFurther(Bench bench, Paper paper) {
@@ -38,7 +38,7 @@ final class TypedFurther {
   }
 
   /**
-   * What a line says: to the prompt at hand, for later too, or by name.
+   * Reads a line as a reply: to the prompt at hand, to later ones too, or by name.
    *
    * @param may whether anything but the prompt at hand may be answered
    */
@@ -73,7 +73,10 @@ final class TypedFurther {
         : reply;
   }
 
-  /** An answer to the prompt, and behind it others: by name, or each to what is asked then. */
+  /**
+   * The reply of a line with several parts: the first answers the prompt, and the others are by
+   * name or answer what is asked next.
+   */
   private Reply several(Tokens tokens, List<String> parts, Prompt prompt, Reply whole, Terms terms)
       throws Mistyped {
     Reply first = reply(parts.get(0), prompt);
@@ -105,18 +108,18 @@ final class TypedFurther {
     return prompt instanceof Prompt.Measure || prompt instanceof Prompt.TurnRod || !number;
   }
 
-  /** Keeps the other parts of a line that was typed at a prompt. */
+  /** Keeps the other parts of a line typed at a prompt until they are asked for. */
   void keep(List<String> parts, Prompt prompt) {
     rest.addAll(parts);
     of = prompt instanceof Prompt.Measure measure ? measure.quantity() : null;
   }
 
-  /** Keeps what was named; returns whether it answers the prompt at hand. */
+  /** Keeps what was given by name; returns whether it answers the prompt at hand. */
   boolean keep(List<Given> given) {
     return named.add(given);
   }
 
-  /** What a reading says of a wait whose time has passed, or null. */
+  /** The answer to a wait whose time has passed, where a reading was typed instead; or null. */
   @Nullable Answer waited(Prompt prompt) {
     return named.waited(prompt);
   }
@@ -125,7 +128,7 @@ final class TypedFurther {
     return named.left();
   }
 
-  /** A prompt was printed. */
+  /** Notes that a prompt was printed. */
   void shown(Prompt prompt) {
     named.shown(prompt);
   }
@@ -156,12 +159,12 @@ final class TypedFurther {
     return null;
   }
 
-  /** An answer was given. */
+  /** Notes that an answer was given. */
   void gave(Answer answer, Prompt prompt) {
     forget(named.gave(answer, prompt));
   }
 
-  /** An answer was refused, so that what follows it on its line was meant for something else. */
+  /** Drops the rest of the line after a refused answer, since it was meant for something else. */
   void refused() {
     rest.clear();
   }
@@ -172,7 +175,7 @@ final class TypedFurther {
     }
   }
 
-  /** What completion offers. */
+  /** The names that completion offers to a technician. */
   List<String> words() {
     return technician() ? named.terms().words() : List.of();
   }

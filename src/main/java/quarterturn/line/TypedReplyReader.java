@@ -16,7 +16,7 @@ final class TypedReplyReader {
   private TypedReplyReader() {}
 
   /**
-   * What {@code typed} asks for at {@code prompt}.
+   * Reads {@code typed} as a reply to {@code prompt}.
    *
    * @param parts what stands between its semicolons
    */
@@ -45,7 +45,7 @@ final class TypedReplyReader {
     }
   }
 
-  /** The command that works at every prompt, or null. */
+  /** The command of a word, which works at every prompt, or null. */
   static @Nullable Reply command(String word) {
     return switch (word) {
       case "?", "help" -> Reply.Command.HELP;
@@ -152,7 +152,7 @@ final class TypedReplyReader {
         (text.isEmpty() ? "" : "\"" + shortened(text) + "\" is not taken here. ") + takes);
   }
 
-  /** Typed text made safe and short enough to be said back. */
+  /** Typed text made safe and short enough to be repeated to the person. */
   static String shortened(String text) {
     String safe = Printable.of(text);
     return safe.codePointCount(0, safe.length()) <= 60

@@ -12,12 +12,12 @@ import quarterturn.session.Prompt;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
-/** Reads what was really turned, and how it felt. */
+/** Reads how far the rod was really turned, and how that felt. */
 final class TypedTurnReader {
   private static final Pattern WAY =
       Pattern.compile("(other way|other|wrong way|tightened|tighten|loosened|loosen)\\s*(.*)");
 
-  /** In the order in which they are numbered. */
+  /** The feels in the order in which they are numbered. */
   static final List<Feel> FEELS = List.of(Feel.values());
 
   private TypedTurnReader() {}
@@ -90,7 +90,7 @@ final class TypedTurnReader {
     return null;
   }
 
-  /** What was taken, said back. */
+  /** A turn and its feel, to repeat to the person. */
   static String said(Answer.Turned turned) {
     return TurnWords.done(turned.turn()) + ", " + turned.feel().word();
   }

@@ -5,7 +5,7 @@ import java.time.Instant;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Dates;
 
-/** What is said while time passes. */
+/** The words printed while a wait passes. */
 final class WaitWords {
   private WaitWords() {}
 

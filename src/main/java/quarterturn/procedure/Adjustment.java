@@ -3,7 +3,7 @@ package quarterturn.procedure;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Worded;
 
-/** What can be set string by string, and by which reading. */
+/** The things that can be set string by string, each with the reading it is set by. */
 public enum Adjustment implements Worded {
   SADDLE_HEIGHT(Quantity.ACTION),
   SADDLE_PLACE(Quantity.INTONATION),
@@ -15,7 +15,7 @@ public enum Adjustment implements Worded {
     this.quantity = quantity;
   }
 
-  /** The reading it follows. */
+  /** The quantity whose reading this adjustment is set by. */
   public Quantity quantity() {
     return quantity;
   }

@@ -40,7 +40,7 @@ public enum Blank implements Worded {
     this.meaning = meaning;
   }
 
-  /** What is filled in. */
+  /** What is filled in here, in words. */
   public String meaning() {
     return meaning;
   }

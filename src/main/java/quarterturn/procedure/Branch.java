@@ -24,12 +24,12 @@ public record Branch(Condition when, String go, Mark mark) {
       return exits;
     }
 
-    /** Where the way of a place among the ways on leads, or null where there is none. */
+    /** The step that way number {@code way} leads to, or null where there is none. */
     public @Nullable String way(int way) {
       return way < branches.size() ? branches.get(way).go() : otherwise;
     }
 
-    /** Of a step that does not branch. */
+    /** The fork of a step that does not branch. */
     static final Fork NONE = new Fork(List.of(), null);
 
     /** A fork with one way. */

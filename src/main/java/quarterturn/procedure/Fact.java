@@ -3,8 +3,8 @@ package quarterturn.procedure;
 import quarterturn.unit.Worded;
 
 /**
- * What a confirmed step or a chosen option establishes about the bench. The limits name those that
- * a rod turn needs, so that no procedure can leave one out.
+ * A fact about the bench that a confirmed step or a chosen option establishes. The limits name
+ * those that a rod turn needs, so that no procedure can leave one out.
  */
 public enum Fact implements Worded {
   ROD_IDENTIFIED("the rod is identified"),
@@ -21,7 +21,7 @@ public enum Fact implements Worded {
     this.meaning = meaning;
   }
 
-  /** As a clause: "the strings are at pitch". */
+  /** The fact as a clause: "the strings are at pitch". */
   public String meaning() {
     return meaning;
   }

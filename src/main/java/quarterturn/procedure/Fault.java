@@ -5,7 +5,7 @@ import java.util.List;
 import quarterturn.unit.Printable;
 
 /**
- * What is wrong at one place of a file, and how to mend it.
+ * A fault at one place of a file, and how to mend it.
  *
  * @param rule id of the rule that is broken
  * @param mark where
@@ -17,7 +17,7 @@ import quarterturn.unit.Printable;
  */
 public record Fault(
     String rule, Mark mark, String wrong, String mend, String line, int caret, List<String> path) {
-  /** In the order of the file. */
+  /** The order of faults by their places in the file. */
   public static final Comparator<Fault> BY_PLACE =
       Comparator.comparingInt((Fault fault) -> fault.mark().line())
           .thenComparingInt(fault -> fault.mark().column());
@@ -32,8 +32,8 @@ public record Fault(
   }
 
   /**
-   * {@code file:line:column: rule: what is wrong}, then the source line, a caret under the place,
-   * how to mend it, and the way that shows it. Safe to send to a terminal.
+   * The fault as text, safe to send to a terminal: {@code file:line:column: rule: what is wrong},
+   * then the source line, a caret under the place, how to mend it, and the way that shows it.
    */
   @Override
   public String toString() {

@@ -22,25 +22,25 @@ public record Hazard(
 
   private static final Pattern SPACE = Pattern.compile("\\s+");
 
-  /** Small letters and single spaces, so that a line break hides nothing. */
+  /** {@code text} in small letters and with single spaces, so that a line break hides no phrase. */
   public static String plain(String text) {
     return SPACE.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ");
   }
 
-  /** Whether it says what it goes with. */
+  /** Whether this hazard names the steps it goes with. */
   public boolean bound() {
     return !with.isEmpty() || !words.isEmpty();
   }
 
   /** Signal words in the sense of ANSI Z535.6, worst first. */
   public enum Word {
-    /** Will cause death or serious injury if not avoided. */
+    /** A hazard that will cause death or serious injury if not avoided. */
     DANGER,
-    /** Could cause death or serious injury. */
+    /** A hazard that could cause death or serious injury. */
     WARNING,
-    /** Could cause minor or moderate injury. */
+    /** A hazard that could cause minor or moderate injury. */
     CAUTION,
-    /** Not about injury: harm to the instrument. */
+    /** A hazard to the instrument, not to a person. */
     NOTICE
   }
 }

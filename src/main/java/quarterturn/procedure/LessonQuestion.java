@@ -24,11 +24,11 @@ public record LessonQuestion(
 
   /** When a question is put. */
   public enum Kind {
-    /** Before the reading or turn, to be thought about with the prediction. */
+    /** Put before the reading or turn, to be thought about with the prediction. */
     PREDICT,
-    /** Afterwards: a changed case, which a wrong idea would answer wrongly. */
+    /** Put afterwards about a changed case, which a wrong idea would answer wrongly. */
     IDEA,
-    /** Afterwards: answered by a number or a reason. */
+    /** Put afterwards and answered by a number or a reason. */
     CHECK
   }
 

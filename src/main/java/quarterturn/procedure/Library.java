@@ -8,7 +8,7 @@ import quarterturn.unit.NotUnderstoodException;
 
 /**
  * Everything the engine reads: procedures, the one asked for first, kinds, hazards, limits, and
- * what a set-up comes to.
+ * results.
  */
 public record Library(
     Map<String, Procedure> procedures,
@@ -27,13 +27,13 @@ public record Library(
     return procedures.values().iterator().next();
   }
 
-  /** Its limits, and nothing that has a name. */
+  /** A library with these limits and nothing else. */
   public Library limitsAlone() {
     return new Library(Map.of(), Map.of(), Map.of(), limits, Results.NONE);
   }
 
   /**
-   * A kind of instrument.
+   * The kind of instrument with this id.
    *
    * @throws NotUnderstoodException naming those there are
    */

@@ -82,7 +82,10 @@ public record Limits(
    * @param points more than this of relative humidity
    */
   public record Climate(Duration after, double points) {
-    /** {@code text} with the figures in it: "by more than {points}, or {time} went by". */
+    /**
+     * {@code text} with these figures in place of its blanks: "by more than {points}, or {time}
+     * went by".
+     */
     public String in(String text) {
       long days = after.toDays();
       String time = days == 7 ? "a week" : days < 2 ? after.toHours() + " h" : days + " days";
@@ -103,7 +106,7 @@ public record Limits(
       Recheck day, Recheck week, Recheck season, int answeredAt, Duration ahead) {}
 
   /**
-   * One of them.
+   * One time at which an instrument is looked at again.
    *
    * @param after how long after a session's end
    * @param procedure what is begun for it

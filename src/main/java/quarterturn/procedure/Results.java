@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Quantity;
 
 /**
- * What a set-up comes to, and which change spoils which of it.
+ * The results of a set-up, and which change spoils which of them.
  *
  * @param results by id, in the order in which they depend on each other
  * @param changes by id
@@ -17,16 +17,16 @@ import quarterturn.procedure.kind.Quantity;
  */
 public record Results(
     Map<String, Result> results, Map<String, Change> changes, List<Offer> offers) {
-  /** The result that the strings' pitch is. */
+  /** Id of the result that states the strings' pitch. */
   public static final String PITCH = "pitch";
 
-  /** The change that a rod turn is. */
+  /** Id of the change that a rod turn makes. */
   public static final String ROD = "rod";
 
-  /** The change that time and weather are. */
+  /** Id of the change that time and weather make. */
   public static final String CLIMATE = "climate";
 
-  /** None at all. */
+  /** No results, changes or offers. */
   public static final Results NONE = new Results(Map.of(), Map.of(), List.of());
 
   public Results {
@@ -36,7 +36,7 @@ public record Results(
   }
 
   /**
-   * What a stage leaves behind.
+   * A result that a stage of a set-up leaves behind.
    *
    * @param by the procedure that takes it anew, or null where tuning is enough
    * @param quantity what is read, or null where it is a verdict
@@ -44,7 +44,7 @@ public record Results(
   public record Result(String id, String name, @Nullable String by, @Nullable Quantity quantity) {}
 
   /**
-   * Something that is done to an instrument or happens to it.
+   * A change that is made to an instrument or happens to it.
    *
    * @param name as a clause: "the rod was turned"
    * @param spoils results that are stale afterwards

@@ -11,11 +11,11 @@ import quarterturn.unit.Worded;
  * @param when what must hold for it, or null where it is always so
  */
 public record Shortcut(Way way, @Nullable Condition when) {
-  /** What becomes of it. */
+  /** What becomes of a step on the short path. */
   public enum Way implements Worded {
-    /** It is passed over, and that goes on record. */
+    /** The step is passed over, and that goes on record. */
     SKIP,
-    /** It is shown together with what is asked next, and confirmed by the answer to that. */
+    /** The step is shown together with what is asked next, and confirmed by the answer to that. */
     MERGE
   }
 }

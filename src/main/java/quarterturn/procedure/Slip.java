@@ -2,7 +2,7 @@ package quarterturn.procedure;
 
 import quarterturn.unit.Worded;
 
-/** What can be wrong with a file as it is read, by the id of the rule that it breaks. */
+/** What can be wrong with a file as it is read, each by the id of the rule it breaks. */
 public enum Slip implements Worded {
   NOT_YAML,
   CONTROL_CHARACTER,

@@ -21,19 +21,24 @@ public sealed interface Step {
 
   Mark mark();
 
-  /** The ways on, in order; two that lead to the same step stand apart. None of an end. */
+  /**
+   * The ways on from this step, in order; two that lead to the same step are kept apart. Empty for
+   * an end.
+   */
   List<Exit> exits();
 
-  /** The conditions by which it goes on, or null where it goes on by something else. */
+  /** The conditions by which this step goes on; none where it goes on by something else. */
   Branch.Fork fork();
 
-  /** The facts that it establishes when it is confirmed or over, whatever is answered. */
+  /** The facts that this step establishes when it is confirmed or over, whatever is answered. */
   Set<Fact> establishes();
 
-  /** What is put on record here that the program asks for again, or null. */
+  /** What this step puts on record that the program asks for again, or null. */
   @Nullable Recorded records();
 
-  /** The change that doing it makes to the instrument, whatever is answered; or null. */
+  /**
+   * Id of the change that doing this step makes to the instrument, whatever is answered; or null.
+   */
   @Nullable String changes();
 
   /**
@@ -45,7 +50,7 @@ public sealed interface Step {
    * @param to id of the step it leads to
    */
   record Exit(String word, @Nullable Condition when, String to) {
-    /** One that is taken for no condition. */
+    /** A way on that is taken for no condition. */
     public Exit(String word, String to) {
       this(word, null, to);
     }
@@ -140,7 +145,7 @@ public sealed interface Step {
   }
 
   /**
-   * One of named answers, the ordinary one first.
+   * A choice of one among named answers, the ordinary one first.
    *
    * @param gives the result that is a verdict and is given here, or null
    */
@@ -188,7 +193,7 @@ public sealed interface Step {
    */
   record Pause(String id, Words words, Mark mark, List<Line> lines, String go)
       implements Still, Straight, Passing {
-    /** More is not gone through, but ticked off. */
+    /** Most lines of a pause: more would only be ticked off. */
     public static final int MOST_LINES = 9;
 
     public Pause {
@@ -201,21 +206,21 @@ public sealed interface Step {
     }
   }
 
-  /** One line of a {@link Pause}: what is to be said, never just "ok". */
+  /** One line of a {@link Pause}: a value to be said, never just "ok". */
   sealed interface Line {
-    /** The answer given at a step. */
+    /** A line with the answer given at a step. */
     record OfChoice(String step) implements Line {}
 
-    /** The last reading on a string. */
+    /** A line with the last reading on a string. */
     record OfReading(Quantity quantity, Which which) implements Line {}
 
-    /** Which way the rod goes next. */
+    /** A line with the way the rod goes next. */
     record OfDirection() implements Line {
       public static final String WORD = "direction";
     }
   }
 
-  /** A screw or a slide set anew on every string whose reading is out of its window. */
+  /** A step to set a screw or a slide anew on every string whose reading is out of its window. */
   record Adjust(String id, Words words, Mark mark, Adjustment adjustment, Branch.Fork then)
       implements Still, Forked, Passing {
     @Override
@@ -230,7 +235,7 @@ public sealed interface Step {
   }
 
   /**
-   * A reading.
+   * A step that takes a reading.
    *
    * @param least smallest plausible value in the quantity's unit
    * @param most largest plausible value
@@ -262,17 +267,19 @@ public sealed interface Step {
     }
   }
 
-  /** What a {@link Compute} works out. */
+  /** What a {@link Compute} calculates. */
   enum Calculation implements Worded {
-    /** The reading against the window, and the turn it asks for. */
+    /** The turn that the reading against the window asks for. */
     ADVICE,
-    /** What the neck did after the last turn. */
+    /** The neck's response to the last turn. */
     RESPONSE,
-    /** The lowest string against the highest, or one reading against the one before it. */
+    /**
+     * The lowest string's reading against the highest's, or one reading against the one before it.
+     */
     COMPARISON
   }
 
-  /** A turn of the truss rod. */
+  /** A step to turn the truss rod. */
   record TurnRod(
       String id, Words words, Mark mark, Amount amount, Turn limit, Map<Feel, String> felt)
       implements Still, Unforked, Passing {
@@ -301,7 +308,7 @@ public sealed interface Step {
 
   /** How far a {@link TurnRod} goes. */
   sealed interface Amount {
-    /** As the advisor says. */
+    /** As far as the advisor recommends. */
     record Advised() implements Amount {}
 
     /** The exact opposite of the last turn. */
@@ -337,7 +344,7 @@ public sealed interface Step {
     }
   }
 
-  /** Another procedure, then on by how it ended. */
+  /** A call of another procedure; goes on by how that ended. */
   record Call(String id, Words words, Mark mark, String procedure, Branch.Fork then)
       implements Still, Forked, Silent, Passing {
     @Override
@@ -346,7 +353,7 @@ public sealed interface Step {
     }
   }
 
-  /** The end, with the work done or left in order. */
+  /** An end with the work done or left in order. */
   record Done(String id, Words words, Mark mark, String outcome) implements Still, End, Passing {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -354,7 +361,7 @@ public sealed interface Step {
     }
   }
 
-  /** The end, with the instrument given to a repairer. */
+  /** An end with the instrument given to a repairer. */
   record HandOver(String id, Words words, Mark mark, String outcome)
       implements Still, End, Passing {
     @Override
@@ -382,6 +389,6 @@ public sealed interface Step {
       Function<Done, R> done,
       Function<HandOver, R> handOver) {}
 
-  /** What comes of the case of its kind. */
+  /** What the case of this step's kind makes of it. */
   <R> R match(Cases<R> cases);
 }

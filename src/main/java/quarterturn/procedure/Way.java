@@ -10,7 +10,7 @@ package quarterturn.procedure;
  * @param to id of the step it leads to
  */
 public record Way(String procedure, String step, String label, String to) {
-  /** "relief: finished -> slotted-nut (play-test is open-only)". */
+  /** The way in one line: "relief: finished -> slotted-nut (play-test is open-only)". */
   @Override
   public String toString() {
     return procedure + ": " + step + " -> " + to + (label.isEmpty() ? "" : " (" + label + ")");

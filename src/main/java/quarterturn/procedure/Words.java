@@ -6,7 +6,7 @@ import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Role;
 
 /**
- * What every step can say.
+ * The words of a step.
  *
  * @param part the part of the procedure the step belongs to, for place-keeping
  * @param text what the beginner is told: condition before action, one action
@@ -40,7 +40,7 @@ public record Words(
     return new Words(part, text, brief, why, ask, hazards, neverSkip, picture, expects, how);
   }
 
-  /** Words of a step that says nothing. */
+  /** Words of a step that shows nothing. */
   public static Words silent(String part, @Nullable Condition expects) {
     return new Words(part, "", null, null, List.of(), List.of(), false, null, expects, null);
   }

@@ -11,9 +11,9 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 
 /**
- * What is true of the bench, what there is of the reading of each quantity, and whether the rod was
- * turned. Each method says what something that happens makes of it: the rules by which a session
- * goes on and a procedure is proven.
+ * The state of a bench: the facts that hold, how fresh the reading of each quantity is, and whether
+ * the rod was turned. Each method returns the state after something has happened: the rules by
+ * which a session goes on and a procedure is proven.
  *
  * @param bits the facts, three bits for each quantity's {@link Freshness}, and one for the rod
  */
@@ -23,7 +23,7 @@ public record BenchState(long bits) {
   private static final long TURNED = 1L << READINGS + READING_BITS * Quantity.values().length;
   private static final Freshness[] HELD = Freshness.values();
 
-  /** Nothing is known, and nothing was done. */
+  /** The state in which nothing is known and nothing was done. */
   public static final BenchState NONE = new BenchState(0);
 
   public boolean has(Fact fact) {
@@ -34,7 +34,7 @@ public record BenchState(long bits) {
     return facts.stream().allMatch(this::has);
   }
 
-  /** What there is of the last reading of a quantity; of relief, on the lowest string. */
+  /** How fresh the last reading of a quantity is; of relief, on the lowest string. */
   public Freshness held(Quantity quantity) {
     return HELD[(int) (bits >> place(quantity) & 7)];
   }
@@ -47,7 +47,7 @@ public record BenchState(long bits) {
     return READINGS + READING_BITS * quantity.ordinal();
   }
 
-  /** As if nobody had asked for some readings. */
+  /** This state as if nobody had asked for {@code readings}. */
   public BenchState without(Collection<Quantity> readings) {
     return new BenchState(bits & ~readings.stream().mapToLong(q -> 7L << place(q)).sum());
   }
@@ -69,22 +69,22 @@ public record BenchState(long bits) {
     return new BenchState(bits & ~(1L << fact.ordinal()));
   }
 
-  /** The strings are no more at pitch, or nobody knows. */
+  /** This state once the strings are no longer known to be at pitch. */
   public BenchState offPitch() {
     return without(Fact.AT_PITCH).without(Fact.SETTLED);
   }
 
-  /** Others may have tuned or slackened the strings. */
+  /** This state once others may have tuned or slackened the strings. */
   public BenchState unknownPitch() {
     return offPitch().without(Fact.DETUNED);
   }
 
-  /** What was read of a quantity no longer holds. */
+  /** This state once the reading of a quantity no longer holds. */
   public BenchState spoiled(Quantity quantity) {
     return held(quantity).compareTo(Freshness.STALE) > 0 ? with(quantity, Freshness.STALE) : this;
   }
 
-  /** Nothing that was read holds any more. */
+  /** This state once no reading holds any more. */
   public BenchState spoiled() {
     BenchState now = this;
     for (Quantity quantity : Quantity.values()) {
@@ -93,7 +93,10 @@ public record BenchState(long bits) {
     return now;
   }
 
-  /** Confirmed or chosen. Only a wait can settle a neck, so that is left out. */
+  /**
+   * This state once some facts were confirmed or chosen. That a neck has settled is left out, since
+   * only a wait can establish it.
+   */
   public BenchState established(Set<Fact> facts) {
     BenchState now = this;
     for (Fact fact : facts) {
@@ -103,8 +106,9 @@ public record BenchState(long bits) {
   }
 
   /**
-   * Strings at pitch are not detuned and not settled yet; a neck that is loose in its pocket holds
-   * no pitch; seated anew, it need not come back to what was read.
+   * This state with one more fact and what follows from it: strings at pitch are not detuned and
+   * not settled yet; a neck that is loose in its pocket holds no pitch; seated anew, it need not
+   * come back to what was read.
    */
   private BenchState established(Fact fact) {
     return switch (fact) {
@@ -120,7 +124,7 @@ public record BenchState(long bits) {
     };
   }
 
-  /** The instrument was changed, by the id of a change; null for none. */
+  /** This state after a change of this id to the instrument; null for none. */
   public BenchState changed(Results results, @Nullable String change) {
     BenchState now = this;
     for (Quantity quantity : Quantity.values()) {
@@ -129,35 +133,37 @@ public record BenchState(long bits) {
     return results.spoils(change, Results.PITCH) ? now.offPitch() : now;
   }
 
-  /** Something was confirmed or chosen that makes a change, or none, and establishes facts. */
+  /**
+   * This state after a confirmation or choice that makes a change, or none, and establishes facts.
+   */
   public BenchState done(Results results, @Nullable String change, Set<Fact> facts) {
     return changed(results, change).established(facts);
   }
 
-  /** A step was confirmed. */
+  /** This state once a step was confirmed. */
   public BenchState told(Results results, Step.Tell step) {
     return done(results, step.changes(), step.establishes());
   }
 
-  /** An option was chosen. */
+  /** This state once an option was chosen. */
   public BenchState chosen(Results results, Step.Option option) {
     return done(results, option.changes(), option.establishes());
   }
 
-  /** The screws of the strings that were out of their windows were set. */
+  /** This state once the strings that were out of their windows were set. */
   public BenchState adjusted(Results results, Adjustment what) {
     return changed(results, what.word());
   }
 
-  /** The rod was turned, or tried to be. */
+  /** This state once the rod was turned, or tried to be, where {@code moved} is false. */
   public BenchState turned(Results results, boolean moved) {
     BenchState now = moved ? changed(results, Results.ROD).offPitch() : this;
     return now.with(Quantity.RELIEF, Freshness.AFTER_TURN).with(true);
   }
 
   /**
-   * Something was read. Strings are read at pitch, and relief once the neck has settled; the
-   * highest string's relief is only held against the lowest string's.
+   * This state after a reading. Strings are read at pitch, and relief once the neck has settled;
+   * the highest string's relief is only compared with the lowest string's.
    *
    * @param timely whether tuning was not too long ago
    */
@@ -176,8 +182,8 @@ public record BenchState(long bits) {
   }
 
   /**
-   * Nothing could be read; an earlier reading is still there. Where each string is read, what was
-   * spoiled before is not used any more.
+   * This state where nothing could be read and an earlier reading is kept. Where each string is
+   * read, a spoiled reading is not used any more.
    */
   public BenchState missed(Quantity quantity, @Nullable Which which) {
     boolean unused = which == Which.EACH && !held(quantity).usable();
@@ -185,7 +191,7 @@ public record BenchState(long bits) {
   }
 
   /**
-   * A wait is over.
+   * This state after a wait.
    *
    * @param enough whether it was long enough after tuning for the neck to have settled
    */
@@ -195,7 +201,7 @@ public record BenchState(long bits) {
     return wait.rest() ? now.spoiled() : now;
   }
 
-  /** Back from a break: readings are from before it, and pitch may have drifted. */
+  /** This state after a break: readings are from before it, and pitch may have drifted. */
   public BenchState back(boolean drifted) {
     BenchState now = drifted ? offPitch() : this;
     for (Quantity quantity : Quantity.values()) {

@@ -11,11 +11,11 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
 import quarterturn.procedure.kind.Quantity;
 
-/** Where a procedure is gone back to, whatever its steps say. */
+/** The steps that a session goes back to, whatever a procedure's steps say. */
 public final class Detours {
   private final Procedure procedure;
 
-  /** What was asked of a step once; a walk asks again and again. */
+  /** Answers about turns by step, kept since a walk asks for them again and again. */
   private final Map<String, Boolean> turns = new HashMap<>();
 
   private final Map<String, Boolean> readings = new HashMap<>();
@@ -36,13 +36,13 @@ public final class Detours {
         .toList();
   }
 
-  /** Where the strings are brought to pitch: on a neck that is loose, where it is seated first. */
+  /** The step that brings the strings to pitch; on a loose neck, the one that seats it first. */
   public String retune(BenchState bench) {
     List<String> seating = bench.has(Fact.NECK_LOOSE) ? seating() : List.of();
     return seating.isEmpty() ? procedure.retune() : seating.get(0);
   }
 
-  /** Where the strings are slackened before a loosening is taken back, or null. */
+  /** The step that slackens the strings before a loosening is taken back, or null. */
   public @Nullable String undoing() {
     return telling(Fact.DETUNED).stream()
         .filter(step -> Ways.undoNext(procedure, step))
@@ -50,14 +50,14 @@ public final class Detours {
         .orElse(null);
   }
 
-  /** Whether no string is at pitch after a step: it may have been done and not yet said. */
+  /** Whether a step leaves the strings off pitch: it may have been done and not yet confirmed. */
   public static boolean slackens(Results results, Step step, BenchState bench) {
     return step instanceof Step.Tell tell && !bench.told(results, tell).has(Fact.AT_PITCH);
   }
 
   /**
-   * Where a session goes on after a call: a break in it may have cost the pitch that the steps
-   * after it take for granted.
+   * The step at which a session goes on after a call: a break in it may have cost the pitch that
+   * the steps after it take for granted.
    *
    * @param to the step that the call leads to
    * @param bench as the call left it
@@ -71,8 +71,8 @@ public final class Detours {
   }
 
   /**
-   * Where a session goes on after a break: before a turn the neck is read anew, and before a string
-   * is read its pitch is seen to.
+   * The step at which a session goes on after a break: before a turn the neck is read anew, and
+   * before a string is read its pitch is seen to.
    *
    * @param bench as it was left
    * @param drifted whether the strings, then at pitch, may not be any more

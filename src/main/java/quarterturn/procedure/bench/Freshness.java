@@ -1,23 +1,23 @@
 package quarterturn.procedure.bench;
 
-/** What there is of a reading, worst first. */
+/** How far a reading can be relied on, worst first. */
 public enum Freshness {
-  /** Nobody was asked for it. */
+  /** No reading was asked for. */
   NEVER,
-  /** It was asked for, and could not be read. */
+  /** The reading was asked for, and could not be taken. */
   MISSED,
-  /** Something done since has spoiled it. */
+  /** Something done since has spoiled the reading. */
   STALE,
-  /** It was taken off pitch, or before the neck had settled. */
+  /** The reading was taken off pitch, or before the neck had settled. */
   UNCOUNTED,
-  /** The rod was turned, and nothing was read since. */
+  /** The rod was turned since, and nothing was read after it. */
   AFTER_TURN,
-  /** It counts, but a break lies between: enough to go on by, not for a turn. */
+  /** The reading counts, but a break lies between: enough to go on by, not for a turn. */
   AGED,
-  /** It counts. */
+  /** The reading counts. */
   FRESH;
 
-  /** Whether a condition may rest on it. */
+  /** Whether a condition may rest on a reading that is so fresh. */
   public boolean usable() {
     return this == FRESH || this == AGED || this == MISSED;
   }

@@ -7,15 +7,15 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The acts that a text asks for: what changes the instrument, said as an order. */
+/** Finds the acts that a text asks for: what changes the instrument, said as an order. */
 final class Acts {
-  /** Orders that change an instrument. Looking, holding and reading change nothing. */
+  /** Verbs of orders that change an instrument; looking, holding and reading change nothing. */
   private static final List<String> ORDERS =
       List.of(
           "tune", "slacken", "loosen", "tighten", "turn", "cut", "trim", "fit", "lower", "raise",
           "seat", "unscrew", "file", "glue", "shim", "oil", "stretch", "swap", "replace");
 
-  /** Where an order can begin: a sentence, or a further order in it. */
+  /** An order: at the start of a sentence, or further on in it. */
   private static final Pattern ORDER =
       Pattern.compile(
           "(?:^|[.:;?!]\\s+|,\\s+|\\b(?:and|then|now|first)\\s+)("
@@ -24,7 +24,7 @@ final class Acts {
 
   private Acts() {}
 
-  /** The different orders, as they come. */
+  /** The different orders in a text, in the order they come. */
   static Set<String> in(String text) {
     Set<String> acts = new LinkedHashSet<>();
     Matcher m = ORDER.matcher(text.toLowerCase(Locale.ROOT).replaceAll("\\s+", " "));

@@ -8,7 +8,7 @@ import quarterturn.procedure.check.walk.Domain;
 import quarterturn.procedure.check.walk.Reachability;
 import quarterturn.procedure.condition.Subject;
 
-/** What is too wide to be proven is said. */
+/** The rule that every way can be walked: a procedure too wide to be proven is reported. */
 final class CannotProve {
   static final Rule RULE =
       new Rule(

@@ -15,7 +15,7 @@ import quarterturn.procedure.check.walk.Walks;
 import quarterturn.procedure.read.Loaded;
 import quarterturn.procedure.read.Shelf;
 
-/** Holds procedures to all the rules. */
+/** Checks procedures against all the rules. */
 public final class Checker {
   private Checker() {}
 
@@ -52,7 +52,7 @@ public final class Checker {
     return loaded.library();
   }
 
-  /** The findings on some procedures of a library that was read. */
+  /** The faults of some procedures of a library that was read. */
   public static List<Fault> check(Loaded loaded, Collection<String> procedures, Walks walks) {
     List<Fault> all = new ArrayList<>();
     Library library = loaded.library();

@@ -9,7 +9,7 @@ import quarterturn.procedure.Fact;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Step;
 
-/** Which hazards go with a step, by what it does and by what it says. */
+/** Decides which hazards go with a step, by what it does and by what it says. */
 final class Dangers {
   private final Set<String> does;
   private final String text;
@@ -19,7 +19,7 @@ final class Dangers {
     this.text = Hazard.plain(step.words().text());
   }
 
-  /** What of the step the hazard goes with, in words; null where it does not. */
+  /** What in the step the hazard goes with, in words; null where it does not go with the step. */
   @Nullable String of(Hazard hazard) {
     for (String occasion : hazard.with()) {
       if (does.contains(occasion)) {
@@ -34,7 +34,7 @@ final class Dangers {
     return null;
   }
 
-  /** Everything a hazard goes with. */
+  /** Everything a hazard goes with, in words. */
   static String occasions(Hazard hazard) {
     List<String> all = new ArrayList<>(hazard.with());
     hazard.words().forEach(phrase -> all.add("\"" + phrase + "\""));

@@ -9,7 +9,7 @@ import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Uses;
 import quarterturn.procedure.kind.Quantity;
 
-/** No reading is used before it was asked for. */
+/** The rule that no reading is used before it was asked for. */
 final class EarlyReading {
   static final Rule RULE =
       Rule.ofSteps(

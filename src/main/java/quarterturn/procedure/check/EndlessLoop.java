@@ -9,7 +9,7 @@ import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Loops;
 
-/** Every loop has a limit. */
+/** The rule that every loop has a limit. */
 final class EndlessLoop {
   static final Rule RULE =
       new Rule(

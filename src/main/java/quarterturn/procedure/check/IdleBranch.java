@@ -7,7 +7,7 @@ import quarterturn.procedure.check.rule.Findings;
 import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 
-/** Every branch can be taken. */
+/** The rule that every branch can be taken. */
 final class IdleBranch {
   static final Rule RULE =
       Rule.ofSteps(

@@ -7,7 +7,7 @@ import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Reachability;
 
-/** No end leaves the instrument apart. */
+/** The rule that no end leaves the instrument apart. */
 final class LeftApart {
   static final Rule RULE =
       Rule.ofSteps(

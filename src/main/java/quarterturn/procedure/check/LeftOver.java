@@ -9,7 +9,7 @@ import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Fan;
 
-/** Nothing is left over. */
+/** The rule that every branch states when it is taken, and nothing is left to {@code otherwise}. */
 final class LeftOver {
   private static final int MOST = 3;
 
@@ -31,7 +31,7 @@ final class LeftOver {
     }
   }
 
-  /** What falls to it, at most a few. */
+  /** Some cases that a step's {@code otherwise} takes, in words; at most {@link #MOST}. */
   private static String cases(Proof proof, Step step) {
     Fan fan = proof.paths().fan(step);
     int[] masks =

@@ -6,7 +6,7 @@ import quarterturn.procedure.check.rule.Findings;
 import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 
-/** A hazard stands right before its step. */
+/** The rule that a hazard stands right before its step. */
 final class MissingHazard {
   static final Rule RULE =
       Rule.ofSteps(

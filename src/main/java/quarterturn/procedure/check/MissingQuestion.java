@@ -12,8 +12,8 @@ import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 
 /**
- * A lesson on a turn or a screw needs all three kinds of question. A procedure that asks none is no
- * lesson, and is left alone.
+ * The rule that a lesson on a turn or a screw asks all three kinds of question. A procedure that
+ * asks none is no lesson, and is left alone.
  */
 final class MissingQuestion {
   private static final Map<String, Predicate<LessonQuestion>> NEEDED = new LinkedHashMap<>();

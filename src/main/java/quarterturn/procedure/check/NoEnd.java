@@ -6,7 +6,7 @@ import quarterturn.procedure.check.rule.Findings;
 import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 
-/** Every way has an end. */
+/** The rule that every way has an end. */
 final class NoEnd {
   static final Rule RULE =
       Rule.ofSteps("no-end", "From every step a done or a hand-over can be reached.", NoEnd::prove);

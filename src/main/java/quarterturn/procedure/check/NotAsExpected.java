@@ -8,7 +8,7 @@ import quarterturn.procedure.check.walk.Fan;
 import quarterturn.procedure.check.walk.Reachability;
 import quarterturn.procedure.condition.Condition;
 
-/** A step's words are true when they are read. */
+/** The rule that a step's words are true when they are read. */
 final class NotAsExpected {
   static final Rule RULE =
       Rule.ofSteps(

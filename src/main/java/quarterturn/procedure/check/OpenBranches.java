@@ -6,7 +6,7 @@ import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Fan;
 import quarterturn.procedure.check.walk.Reachability;
 
-/** Some way on is always open. */
+/** The rule that some way on is always open. */
 final class OpenBranches {
   static final Rule RULE =
       new Rule(

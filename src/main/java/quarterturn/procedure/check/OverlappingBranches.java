@@ -7,7 +7,7 @@ import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Fan;
 import quarterturn.procedure.check.walk.Reachability;
 
-/** No answer has two ways on. */
+/** The rule that no answer has two ways on. */
 final class OverlappingBranches {
   static final Rule RULE =
       new Rule(

@@ -4,7 +4,7 @@ import java.util.List;
 import quarterturn.procedure.Fault;
 
 /**
- * What is wrong with a procedure.
+ * The faults of a procedure.
  *
  * @param findings in the order of the files
  * @param readable whether the files could be read at all; where not, more may be wrong

@@ -15,7 +15,7 @@ import quarterturn.procedure.check.turn.TurnReading;
 
 /** All the rules, in the order in which they are explained. */
 final class Rules {
-  /** Decided while a file is read. */
+  /** The rules decided while a file is read. */
   private static final List<Rule> READ =
       List.of(
           Rule.read(
@@ -56,7 +56,7 @@ final class Rules {
               Slip.NO_BEGINNER_TEXT,
               "A step with a technician's wording has the beginner's text as well."));
 
-  /** Proven of a file that could be read. */
+  /** The rules proven of a file that could be read. */
   private static final List<Rule> PROVEN =
       List.of(
           OpenBranches.RULE,

@@ -5,7 +5,7 @@ import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Skips;
 
-/** What nobody may skip, nobody skips. */
+/** The rule that no role is led around a step marked never-skip. */
 final class SkippedStep {
   static final Rule RULE =
       new Rule(

@@ -7,7 +7,7 @@ import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Skips;
 import quarterturn.procedure.condition.Role;
 
-/** A beginner waits. */
+/** The rule that a wait that one role has to let pass is not skipped for a beginner. */
 final class SkippedWait {
   static final Rule RULE =
       new Rule(

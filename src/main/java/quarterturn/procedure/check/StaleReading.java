@@ -9,7 +9,7 @@ import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Uses;
 import quarterturn.procedure.kind.Quantity;
 
-/** No reading is used that something has spoiled. */
+/** The rule that no reading is used that something has spoiled. */
 final class StaleReading {
   private static final Set<Freshness> STALE = Set.of(Freshness.STALE, Freshness.AFTER_TURN);
 

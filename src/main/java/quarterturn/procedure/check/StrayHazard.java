@@ -6,7 +6,7 @@ import quarterturn.procedure.check.rule.Findings;
 import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 
-/** No hazard stands where it does not belong. */
+/** The rule that no hazard stands where it does not belong. */
 final class StrayHazard {
   static final Rule RULE =
       Rule.ofSteps(

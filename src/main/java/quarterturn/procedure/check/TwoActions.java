@@ -8,7 +8,7 @@ import quarterturn.procedure.check.rule.Findings;
 import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 
-/** A step does one thing. */
+/** The rule that a step does one thing. */
 final class TwoActions {
   static final Rule RULE =
       Rule.ofSteps(

@@ -8,7 +8,7 @@ import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Reachability;
 import quarterturn.procedure.kind.Quantity;
 
-/** A reading is taken so that it counts. */
+/** The rule that a reading is taken so that it counts. */
 final class UncountedReading {
   static final Rule RULE =
       Rule.ofSteps(

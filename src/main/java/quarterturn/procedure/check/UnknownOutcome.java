@@ -11,7 +11,7 @@ import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Frame;
 import quarterturn.procedure.condition.Condition;
 
-/** A call can end as its branches say. */
+/** The rule that a branch on a call names only outcomes the called procedure has. */
 final class UnknownOutcome {
   static final Rule RULE =
       Rule.ofSteps(

@@ -5,7 +5,7 @@ import quarterturn.procedure.check.rule.Findings;
 import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 
-/** Every step is there for something. */
+/** The rule that every step can be reached. */
 final class UnreachableStep {
   static final Rule RULE =
       Rule.ofSteps("unreachable-step", "Every step can be reached.", UnreachableStep::prove);

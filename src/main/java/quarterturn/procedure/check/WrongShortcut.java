@@ -7,7 +7,7 @@ import quarterturn.procedure.check.rule.Findings;
 import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 
-/** A technician's short path leaves nothing out that matters. */
+/** The rule that a technician's short path leaves nothing out that matters. */
 final class WrongShortcut {
   static final Rule RULE =
       Rule.ofSteps(

@@ -11,20 +11,23 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
-/** Amounts as a file writes them: {@link Amounts} reads the very same number back. */
+/** Writes amounts as a file does: {@link Amounts} reads the very same number back. */
 final class AmountWords {
-  /** As many as any amount is read with. */
+  /** Most decimals written: as many as any amount is read with. */
   private static final int MOST_DECIMALS = 9;
 
   private static final double THOU = 0.0254;
   private static final double INCH = 25.4;
 
-  /** Nearer than this a fraction is worth trying. */
+  /** How near a fraction must lie to be tried. */
   private static final double NEAR = 1e-9;
 
   private AmountWords() {}
 
-  /** "0.1 mm", "10 thou" where no millimetres say the same, "40 %". */
+  /**
+   * An amount as a file writes it: "0.1 mm", "10 thou" where no millimetres give the same number,
+   * "40 %".
+   */
   static String of(Quantity quantity, double amount) {
     Stream<String> written =
         quantity.unit().equals("mm") ? length(amount) : decimals(amount, quantity.unit());
@@ -32,7 +35,7 @@ final class AmountWords {
     return first(written, amount, text -> Amounts.of(quantity, text), nearest);
   }
 
-  /** "1/8 turn". */
+  /** A turn as a file writes it: "1/8 turn". */
   static String of(Turn turn) {
     double turns = turn.turns();
     int whole = (int) turns;
@@ -74,7 +77,7 @@ final class AmountWords {
         .mapToObj(below -> (int) Math.rint(number * below) + "/" + below + " " + unit);
   }
 
-  /** The first that is read as {@code amount}. */
+  /** The first of some spellings that is read as {@code amount}. */
   private static String first(
       Stream<String> written, double amount, ToDoubleFunction<String> read, String otherwise) {
     return written

@@ -11,7 +11,7 @@ import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Temperature;
 import quarterturn.unit.Turn;
 
-/** Amounts as a file writes them: always with their unit. */
+/** Reads amounts as a file writes them: always with their unit. */
 public final class Amounts {
   private static final Pattern LENGTH = Pattern.compile("(.*?)\\s*(mm|in|thou)");
   private static final Pattern PERCENT = Pattern.compile("(.*?)\\s*%");
@@ -22,7 +22,7 @@ public final class Amounts {
   private static final Pattern RANGE =
       Pattern.compile("(.+?)\\.\\.(.+?)(?:\\s*(mm|in|thou|%|cents|C))");
 
-  /** No amount needs more letters; the patterns above need not cope with more either. */
+  /** Most letters of an amount; the patterns need not cope with more. */
   private static final int LONGEST = 40;
 
   private Amounts() {}
@@ -47,7 +47,7 @@ public final class Amounts {
   }
 
   /**
-   * {@code 0..3 mm}, in the unit of {@code quantity}.
+   * Reads a range such as {@code 0..3 mm}, in the unit of {@code quantity}.
    *
    * @throws NotUnderstoodException when it is none or its ends are not in order
    */
@@ -68,7 +68,7 @@ public final class Amounts {
   }
 
   /**
-   * A length of nothing or more.
+   * Reads a length of zero or more.
    *
    * @param what what it measures, for the message
    * @param example an amount of it, for the message
@@ -98,7 +98,7 @@ public final class Amounts {
     return read(PERCENT, Humidity::parse, text, "amount of humidity", mend).percent();
   }
 
-  /** {@code 1/8 turn} or {@code 45 deg}: more than nothing. */
+  /** Reads a turn such as {@code 1/8 turn} or {@code 45 deg}, above zero. */
   public static Turn turn(String text) {
     limit(text);
     String mend = "write for example 1/8 turn or 45 deg";
@@ -110,7 +110,9 @@ public final class Amounts {
     return turn;
   }
 
-  /** {@code 10 min}, {@code 24 h} or {@code 2 days}, in minutes: more than nothing. */
+  /**
+   * Reads a time such as {@code 10 min}, {@code 24 h} or {@code 2 days}, in minutes, above zero.
+   */
   public static int minutes(String text) {
     limit(text);
     Matcher m = TIME.matcher(text);
@@ -126,7 +128,7 @@ public final class Amounts {
     };
   }
 
-  /** With its unit; what a person may type without one is not enough here. */
+  /** Reads an amount with its unit; what a person may type without one is not enough here. */
   private static <T> T read(
       Pattern written, Function<String, T> reader, String text, String what, String mend) {
     if (written.matcher(text).matches()) {
@@ -146,7 +148,7 @@ public final class Amounts {
     }
   }
 
-  /** An amount to show how one is written. */
+  /** An example of how an amount is written. */
   public static String example(Quantity quantity) {
     return switch (quantity) {
       case RELIEF, NUT_CLEARANCE -> "0.10 mm";

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 
-/** What each atom of a condition means. */
+/** The meaning of each atom of a condition. */
 final class Atoms {
   private Atoms() {}
 
-  /** What it speaks about. */
+  /** The subject that an atom speaks about. */
   static final Condition.Atom.Cases<Subject> ABOUT =
       new Condition.Atom.Cases<>(
           against -> new Subject.Reading(against.quantity()),
@@ -27,7 +27,7 @@ final class Atoms {
           reached -> new Subject.Count(reached.step()),
           felt -> new Subject.Feeling());
 
-  /** Whether it holds in all of a cell of its subject. */
+  /** Whether an atom holds in all of a cell of its subject. */
   static final Condition.Atom.Cases<Predicate<Cell>> HOLDS =
       new Condition.Atom.Cases<>(
           a -> cell -> cell instanceof Cell.Standing s && s.verdict() == a.verdict(),
@@ -52,7 +52,7 @@ final class Atoms {
         : verdicts.contains(atom.verdict());
   }
 
-  /** The number at which it changes; none where it speaks of none. */
+  /** The number at which an atom changes from holding to not; none where it has no number. */
   static final Condition.Atom.Cases<List<Double>> BOUND =
       new Condition.Atom.Cases<>(
           against -> List.of(),

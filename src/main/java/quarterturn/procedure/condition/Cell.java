@@ -4,17 +4,17 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One way things can stand with a {@link Subject}. Numbers are intervals: a cell of a proof stands
- * for all values in it, and one value of a session is the smallest interval that holds it.
+ * A set of values of a {@link Subject}. Numbers are intervals: a cell of a proof stands for all
+ * values in it, and one value of a session is the smallest interval that holds it.
  */
 public sealed interface Cell {
   /** The end of every interval that has none. */
   double WITHOUT_END = Double.POSITIVE_INFINITY;
 
-  /** Intervals are compared with a little slack. */
+  /** Slack by which intervals are compared. */
   double SLACK = 1e-9;
 
-  /** What was read or reckoned is compared with so much slack, in its unit. */
+  /** Slack by which a reading or a calculated value is compared, in its unit. */
   double READING_SLACK = 1e-6;
 
   /**
@@ -26,11 +26,11 @@ public sealed interface Cell {
    */
   record Standing(Verdict verdict, @Nullable Verdict lean, double from, double below)
       implements Cell {
-    /** Nothing was read. */
+    /** The standing where nothing was read. */
     public static final Standing NOTHING =
         new Standing(Verdict.NOT_MEASURED, null, Double.NaN, Double.NaN);
 
-    /** One value. */
+    /** The standing of a single value. */
     public static Standing at(Verdict verdict, @Nullable Verdict lean, double value) {
       double from = value + READING_SLACK;
       return new Standing(verdict, lean, from, from + 2 * SLACK);
@@ -51,21 +51,21 @@ public sealed interface Cell {
 
   /** A number above {@code above}, up to and with {@code to}. */
   record Apart(double above, double to) implements Cell {
-    /** One number. */
+    /** The cell of a single number. */
     public static Apart by(double apart) {
       return new Apart(apart - READING_SLACK, apart - READING_SLACK);
     }
   }
 
-  /** The verdicts that there are among the strings. */
+  /** The verdicts found among the strings. */
   record Strings(Set<Verdict> verdicts) implements Cell {}
 
-  /** An option, or an outcome; empty where none was chosen yet. */
+  /** An option or an outcome; empty where none was chosen yet. */
   record Option(String id) implements Cell {}
 
   /** A number from {@code from}, below {@code below}. */
   record Amount(double from, double below) implements Cell {
-    /** One number. */
+    /** The cell of a single number. */
     public static Amount of(double number) {
       return new Amount(number, number + READING_SLACK);
     }
@@ -75,7 +75,7 @@ public sealed interface Cell {
     }
   }
 
-  /** What the neck did, and how often so. */
+  /** The neck's response, and an interval of how often it came. */
   record Answer(Response response, double from, double below) implements Cell {
     boolean is(Response wanted, int times) {
       return response == wanted && from >= times;

@@ -19,28 +19,28 @@ import quarterturn.unit.Turn;
  */
 public sealed interface Condition {
   /**
-   * Whether it holds.
+   * Whether this condition holds.
    *
    * @param at the cell in which a subject stands
    */
   boolean holds(Function<Subject, Cell> at);
 
-  /** What it is made of; none of an atom. */
+  /** The conditions this one is made of; none for an atom. */
   List<Condition> parts();
 
-  /** Its atoms, in order. */
+  /** The atoms of this condition, in order. */
   default Stream<Atom> atoms() {
     return parts().stream().flatMap(Condition::atoms);
   }
 
-  /** Everything it speaks about. */
+  /** All subjects this condition speaks about. */
   default Set<Subject> subjects() {
     return atoms().map(Atom::about).collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   /**
-   * Its largest pieces that each speak about one subject. Things that differ in none of them need
-   * not be told apart.
+   * The largest pieces of this condition that each speak about one subject. States that differ in
+   * none of them need not be told apart.
    */
   default Map<Condition, Subject> pieces() {
     Map<Condition, Subject> pieces = new LinkedHashMap<>();
@@ -118,7 +118,7 @@ public sealed interface Condition {
       return match(Atoms.ABOUT);
     }
 
-    /** The number at which it changes; none where it speaks of none. */
+    /** The number at which this atom changes from holding to not; none where it has no number. */
     default List<Double> bounds() {
       return match(Atoms.BOUND);
     }
@@ -145,7 +145,7 @@ public sealed interface Condition {
         Function<Reached, R> reached,
         Function<Felt, R> felt) {}
 
-    /** What comes of the case of its kind. */
+    /** What the case of this atom's kind makes of it. */
     <R> R match(Cases<R> cases);
 
     @Override
@@ -294,7 +294,7 @@ public sealed interface Condition {
     }
   }
 
-  /** Over what a count of turns runs. */
+  /** The span over which turns are counted. */
   enum Span {
     /** Every turn either way in the last day, added up. */
     TODAY("today"),

@@ -12,7 +12,7 @@ public final class ConditionWords {
   private ConditionWords() {}
 
   /**
-   * A clause, in two so that others can follow.
+   * A clause in two parts, so that several tails can follow one head.
    *
    * @param head what stands once: "relief", "called by"
    * @param tail what can stand several times, with "or" between
@@ -26,8 +26,8 @@ public final class ConditionWords {
   }
 
   /**
-   * "relief touches or below target", "play-test is open-only". A condition that no words are read
-   * as is told with "not" and brackets.
+   * A condition in words: "relief touches or below target", "play-test is open-only". One that the
+   * grammar has no words for is written with "not" and brackets.
    */
   public static String of(Condition condition) {
     return condition.match(
@@ -52,7 +52,7 @@ public final class ConditionWords {
             atom -> "(" + of(atom) + ")");
   }
 
-  /** As the grammar has it, or null where it has no such clause. */
+  /** A condition as the grammar writes it, or null where it has no such clause. */
   private static @Nullable String written(Condition condition) {
     return condition.match(
         all -> null,
@@ -82,7 +82,7 @@ public final class ConditionWords {
     return head == null ? null : words.toString();
   }
 
-  /** One of several, of which "was read" is the only one that is said of a Not. */
+  /** The phrase of a condition that is one of several; "was read" is the only one for a Not. */
   private static @Nullable Phrase one(Condition part) {
     return part.match(
         all -> null,
@@ -91,7 +91,7 @@ public final class ConditionWords {
         atom -> atom.match(PHRASES));
   }
 
-  /** One of several of which none holds. */
+  /** The phrase of a condition that is one of several of which none holds. */
   private static @Nullable Phrase none(Condition part) {
     boolean several =
         part instanceof Condition.Strings
@@ -126,7 +126,7 @@ public final class ConditionWords {
     return condition instanceof Condition.Atom atom ? atom.match(NEGATED) : null;
   }
 
-  /** What is said where an atom does not hold; null where the grammar has no words for it. */
+  /** The phrase for an atom that does not hold; null where the grammar has none. */
   private static final Condition.Atom.Cases<@Nullable Phrase> NEGATED =
       new Condition.Atom.Cases<>(
           c ->
@@ -173,7 +173,10 @@ public final class ConditionWords {
     };
   }
 
-  /** An option called "not" right behind "is" would turn the sense. */
+  /**
+   * The options of a choice in words; one called "not" does not come first, where it would turn the
+   * sense.
+   */
   private static String options(Condition.Chosen chosen) {
     Comparator<String> notLast = Comparator.comparing("not"::equals);
     return chosen.options().stream()

@@ -16,12 +16,12 @@ public enum Doubt {
     this.reason = reason;
   }
 
-  /** As it follows "rod seems" in a condition. */
+  /** The words that follow "rod seems" in a condition. */
   public String words() {
     return words;
   }
 
-  /** What the advisor says then. */
+  /** The reason that the advisor gives for such a rod. */
   public Decision.Reason reason() {
     return reason;
   }

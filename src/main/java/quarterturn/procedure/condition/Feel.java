@@ -17,7 +17,7 @@ public enum Feel implements Worded {
     this.label = label;
   }
 
-  /** As an answer to "how did it feel?". */
+  /** The answer to "how did it feel?". */
   public String label() {
     return label;
   }

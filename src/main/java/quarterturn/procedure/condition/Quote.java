@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import quarterturn.unit.Printable;
 
-/** Words of a file as a message repeats them, and the word that was probably meant. */
+/** Quotes words of a file in a message, and suggests the word that was probably meant. */
 public final class Quote {
   private static final int LONGEST = 40;
 
@@ -26,18 +26,22 @@ public final class Quote {
     return Printable.of(shown);
   }
 
-  /** {@code Did you mean "reread"?} where one of {@code known} is close, else nothing. */
+  /**
+   * The text {@code Did you mean "reread"?} where one of {@code known} is close, else an empty one.
+   */
   public static String meant(String word, Collection<String> known) {
     return nearest(word, known).map(near -> "Did you mean " + of(near) + "?").orElse("");
   }
 
-  /** {@code further}, after {@link #meant} where one of {@code known} is close. */
+  /** {@code further}, behind {@link #meant} where one of {@code known} is close. */
   public static String hint(String word, Collection<String> known, String further) {
     String meant = meant(word, known);
     return meant.isEmpty() ? further : meant + " " + further;
   }
 
-  /** What is allowed instead of {@code word}, after {@link #meant} where one of it is close. */
+  /**
+   * The words allowed instead of {@code word}, behind {@link #meant} where one of them is close.
+   */
   public static String allowed(String word, Collection<String> known) {
     return hint(word, known, "Allowed: " + String.join(", ", known));
   }
@@ -49,7 +53,9 @@ public final class Quote {
         : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
-  /** The one of {@code known} that is at most a third of its letters away. */
+  /**
+   * The nearest of {@code known}, at most a third of its letters away; empty where none is so near.
+   */
   static Optional<String> nearest(String word, Collection<String> known) {
     return known.stream()
         .filter(near -> Math.abs(near.length() - word.length()) <= reach(near))
@@ -61,7 +67,7 @@ public final class Quote {
     return Math.max(1, Math.min(3, word.length() / 3));
   }
 
-  /** Letters to put in, take out, change or swap with their neighbour. */
+  /** The number of letters to put in, take out, change or swap with their neighbour. */
   public static int distance(String a, String b) {
     int[][] steps = new int[a.length() + 1][b.length() + 1];
     for (int i = 0; i <= a.length(); i++) {

@@ -6,7 +6,7 @@ public enum Response {
   MOVED("moved as told"),
   NO_ANSWER("gave no answer"),
   WRONG_WAY("moved the wrong way"),
-  /** The string touched before and after, or a reading is missing: nothing can be said. */
+  /** The move could not be seen: the string touched before and after, or a reading is missing. */
   UNSEEN("could not be seen to move");
 
   private final String words;
@@ -15,7 +15,7 @@ public enum Response {
     this.words = words;
   }
 
-  /** As it follows "neck" in a condition. */
+  /** The words that follow "neck" in a condition. */
   public String words() {
     return words;
   }

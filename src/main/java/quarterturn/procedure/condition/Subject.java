@@ -5,7 +5,7 @@ import quarterturn.procedure.kind.Quantity;
 
 /** What a condition speaks about: a reading, a choice, a count. */
 public sealed interface Subject {
-  /** What rests on readings of a quantity. */
+  /** A subject that rests on readings of a quantity. */
   sealed interface OfQuantity extends Subject {
     Quantity quantity();
   }
@@ -98,7 +98,7 @@ public sealed interface Subject {
     }
   }
 
-  /** Which larger jobs this runs within. */
+  /** The larger jobs that this procedure runs within. */
   record Callers() implements Subject {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -125,10 +125,10 @@ public sealed interface Subject {
       Function<Feeling, R> feeling,
       Function<Callers, R> callers) {}
 
-  /** What comes of the case of its kind. */
+  /** What the case of this subject's kind makes of it. */
   <R> R match(Cases<R> cases);
 
-  /** What it is, in words. */
+  /** This subject in words. */
   default String words() {
     return match(
         new Cases<>(

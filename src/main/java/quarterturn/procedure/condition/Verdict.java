@@ -21,7 +21,7 @@ public enum Verdict {
     this.words = words;
   }
 
-  /** As it follows the quantity in a condition. */
+  /** The words that follow the quantity in a condition. */
   public String words() {
     return words;
   }

@@ -12,8 +12,8 @@ import quarterturn.unit.Printable;
 import quarterturn.unit.Worded;
 
 /**
- * What an instrument can have a window of its own for: millimetres, and cents for intonation. Low
- * and high are the lowest and the highest string.
+ * The readings for which an instrument can have a window of its own, in millimetres, and in cents
+ * for intonation. Low and high are the lowest and the highest string.
  */
 public enum Aim implements Worded {
   RELIEF("0.30..0.45 mm", 0, 2),
@@ -32,19 +32,19 @@ public enum Aim implements Worded {
   private final double least;
   private final double most;
 
-  /** The limits are ours and wide: they only catch a slip of the unit. */
+  /** An aim with the limits of its windows, wide since they only catch a slip of the unit. */
   Aim(String example, double least, double most) {
     this.example = example;
     this.least = least;
     this.most = most;
   }
 
-  /** A window as it may be typed. */
+  /** An example of a window as it may be typed. */
   public String example() {
     return example;
   }
 
-  /** "mm" or "cents". */
+  /** The unit: "mm" or "cents". */
   public String unit() {
     return this == INTONATION ? "cents" : "mm";
   }
@@ -83,7 +83,7 @@ public enum Aim implements Worded {
   }
 
   /**
-   * The window as it is kept, to four decimals.
+   * The window rounded to four decimals, as it is stored.
    *
    * @throws NotUnderstoodException where no instrument has such a window
    */
@@ -97,7 +97,7 @@ public enum Aim implements Worded {
     return kept;
   }
 
-  /** "0.3..0.45 mm"; as {@link #window} reads it. */
+  /** The window as {@link #window} reads it: "0.3..0.45 mm". */
   public String text(Window window) {
     return Decimals.plain(window.lowMm()) + ".." + Decimals.plain(window.highMm()) + " " + unit();
   }

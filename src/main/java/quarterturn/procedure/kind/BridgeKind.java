@@ -8,6 +8,6 @@ public enum BridgeKind implements Worded {
   ADJUSTABLE,
   /** A saddle that stands as it was made. */
   FIXED,
-  /** Held between the strings and springs: each string's pull moves the others. */
+  /** A bridge held between the strings and springs: each string's pull moves the others. */
   FLOATING
 }

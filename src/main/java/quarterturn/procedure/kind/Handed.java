@@ -2,7 +2,7 @@ package quarterturn.procedure.kind;
 
 import quarterturn.unit.Worded;
 
-/** Which hand plucks. */
+/** The hand that plucks. */
 public enum Handed implements Worded {
   RIGHT,
   LEFT

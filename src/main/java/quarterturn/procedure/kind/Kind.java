@@ -36,7 +36,7 @@ public record Kind(
     windows = Map.copyOf(windows);
   }
 
-  /** A kind of which only the relief and the scale are known. */
+  /** A kind of instrument of which only the relief and the scale are known. */
   public Kind(
       String id,
       String name,

@@ -22,9 +22,9 @@ public record Make(
 
   /** What the saddles allow. */
   public enum Saddles implements Worded {
-    /** Each can be raised and moved by its screws. */
+    /** Each saddle can be raised and moved by its screws. */
     ADJUSTABLE,
-    /** One piece that is only worked on by a repairer. */
+    /** The saddle is one piece that only a repairer works on. */
     FIXED
   }
 }

@@ -4,9 +4,9 @@ import quarterturn.unit.Worded;
 
 /** How a neck is joined to the body. */
 public enum NeckJoint implements Worded {
-  /** Screwed on, so that it can come off, and be tilted by a shim. */
+  /** The neck is screwed on, so that it can come off, and be tilted by a shim. */
   BOLT_ON,
-  /** Glued in. */
+  /** The neck is glued in. */
   SET,
   UNKNOWN
 }

@@ -6,7 +6,7 @@ import quarterturn.unit.Worded;
 public enum NutKind implements Worded {
   /** A slot for each string, cut to its height. */
   SLOTTED,
-  /** Clamps; its height is that of the whole, by shims. */
+  /** The nut clamps the strings; shims set the height of the whole. */
   LOCKING,
   /** The strings rest on a fret; the nut only spaces them. */
   ZERO_FRET

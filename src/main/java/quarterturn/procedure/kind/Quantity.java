@@ -22,10 +22,10 @@ public enum Quantity implements Worded {
   PICKUP_GAP("mm", false, true),
   /** Relative humidity of the room. */
   HUMIDITY("%", false, false),
-  /** Of the room. */
+  /** Temperature of the room. */
   TEMPERATURE("C", false, false);
 
-  /** Where action is read, and where the octave is. */
+  /** The fret at which action is read, and an octave above the open string. */
   public static final int OCTAVE = 12;
 
   private final String unit;
@@ -42,17 +42,17 @@ public enum Quantity implements Worded {
     return unit;
   }
 
-  /** Whether it is read as a bracket (and can touch), not as one number. */
+  /** Whether this quantity is read as a bracket (and can touch), not as one number. */
   public boolean bracket() {
     return bracket;
   }
 
-  /** Whether it is read on a string, and has a window. */
+  /** Whether this quantity is read on a string, and has a window. */
   public boolean onString() {
     return onString;
   }
 
-  /** The frets that are held, by the house's convention. */
+  /** The frets at which the string is held, by this program's convention. */
   public List<Integer> held(Kind kind) {
     return switch (this) {
       case RELIEF -> List.of(1, kind.jointFret());
@@ -74,7 +74,7 @@ public enum Quantity implements Worded {
   }
 
   /**
-   * What a person types for a quantity that is one number, in its unit.
+   * Reads a typed number of this quantity, in its unit.
    *
    * @throws NotUnderstoodException with what may be typed
    */
@@ -89,7 +89,7 @@ public enum Quantity implements Worded {
     };
   }
 
-  /** What may be typed for one number. */
+  /** An example of a typed number. */
   public String example() {
     return switch (this) {
       case ACTION, PICKUP_GAP -> "2.25";

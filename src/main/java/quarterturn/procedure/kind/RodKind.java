@@ -4,12 +4,12 @@ import quarterturn.unit.Worded;
 
 /** What rod a neck has. */
 public enum RodKind implements Worded {
-  /** It can bend the neck back only. */
+  /** A rod that can bend the neck back only. */
   SINGLE,
-  /** It can bend the neck either way, with a slack zone between. */
+  /** A rod that can bend the neck either way, with a slack zone between. */
   TWO_WAY,
-  /** Two rods, to be turned in step. */
+  /** A pair of rods, to be turned in step. */
   TWO_RODS,
-  /** None that can be adjusted. */
+  /** No rod that can be adjusted. */
   NONE_FITTED
 }

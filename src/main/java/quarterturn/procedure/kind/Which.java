@@ -10,7 +10,7 @@ public enum Which implements Worded {
   /** Every string in turn, the lowest first. */
   EACH;
 
-  /** " on the lowest string (E)", as far as the string and its name are known. */
+  /** The string in words, as far as it and its name are known: " on the lowest string (E)". */
   public static String on(@Nullable Which which, @Nullable String name) {
     if (which == null) {
       return name == null ? "" : " on the string " + name;

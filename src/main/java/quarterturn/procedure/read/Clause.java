@@ -36,7 +36,7 @@ final class Clause {
     return next + ahead < words.size() ? words.get(next + ahead).text() : "";
   }
 
-  /** Where the next word stands, or the end of the text. */
+  /** The offset of the next word in the text, or the text's end. */
   int at() {
     return at(0);
   }
@@ -51,7 +51,7 @@ final class Clause {
     return word;
   }
 
-  /** Takes {@code phrase} if it comes next, whole. */
+  /** Takes all of {@code phrase} if it comes next. */
   boolean take(String phrase) {
     int length = phrase.split(" ", -1).length;
     if (common(phrase) < length) {
@@ -81,7 +81,7 @@ final class Clause {
   }
 
   /**
-   * That none of {@code phrases} comes next, at the first word that fits none of them.
+   * The fault that none of {@code phrases} comes next, at the first word that fits none of them.
    *
    * @param after what stands before, for the message
    * @param shown the phrases as the message lists them
@@ -103,7 +103,7 @@ final class Clause {
         at(most), wrong, missing ? mend : Quote.hint(found, possible, mend));
   }
 
-  /** One of {@code all} by its words, which come next. */
+  /** Takes the one of {@code all} whose words come next. */
   <T> T oneOf(String after, T[] all, Function<T, String> phrase) throws MisreadException {
     for (T one : all) {
       if (take(phrase.apply(one))) {
@@ -114,7 +114,9 @@ final class Clause {
     throw noneOf(phrases, after, phrases);
   }
 
-  /** One of {@code all} or several with "or" between them, by their words, which come next. */
+  /**
+   * Takes one of {@code all} or several with "or" between them, by their words, which come next.
+   */
   <T> Condition anyOf(String after, T[] all, Function<T, String> phrase, Function<T, Condition> of)
       throws MisreadException {
     List<Condition> parts = new ArrayList<>();
@@ -124,7 +126,7 @@ final class Clause {
     return any(parts);
   }
 
-  /** A condition that holds where one of some does. */
+  /** A condition that holds where one of {@code parts} does. */
   static Condition any(List<Condition> parts) {
     return parts.size() == 1 ? parts.get(0) : new Condition.Any(parts);
   }

@@ -125,7 +125,7 @@ public final class ConditionParser {
     };
   }
 
-  /** What follows the id of a step, which is noted for a later check. */
+  /** Reads what follows the id of a step, which is noted for a later check. */
   private Condition chosen(String step, int at) throws MisreadException {
     words.take("is");
     boolean not = words.take("not");
@@ -190,7 +190,9 @@ public final class ConditionParser {
     throw words.noneOf(roles, "role is", roles);
   }
 
-  /** "not called by setup", "not every action in target". */
+  /**
+   * Reads a condition that begins with "not": "not called by setup", "not every action in target".
+   */
   private Condition not() throws MisreadException {
     if (words.take("called")) {
       return new Condition.Not(called());

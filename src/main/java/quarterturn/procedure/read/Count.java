@@ -5,22 +5,22 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Quote;
 
-/** "at least 2 times", "less than 2 times". */
+/** A count in a condition: "at least 2 times", "less than 2 times". */
 record Count(String words, int times) {
-  /** What a count begins with. */
+  /** The words that a count begins with. */
   static final List<String> BEGINNINGS = List.of("at least", "less than");
 
-  /** What holds where {@code atLeast} does, or where it does not. */
+  /** {@code atLeast} for a count "at least", and its opposite for one "less than". */
   Condition of(Condition atLeast) {
     return of(words, atLeast);
   }
 
-  /** What {@code beginning}, one of {@link #BEGINNINGS}, makes of a condition "at least". */
+  /** The condition of a count that begins with {@code beginning}, one of {@link #BEGINNINGS}. */
   static Condition of(String beginning, Condition atLeast) {
     return beginning.equals("less than") ? new Condition.Not(atLeast) : atLeast;
   }
 
-  /** A count, or null where none comes next. */
+  /** Takes a count, or returns null where none comes next. */
   static @Nullable Count next(Clause words) throws MisreadException {
     for (String beginning : BEGINNINGS) {
       if (words.take(beginning)) {

@@ -11,7 +11,7 @@ import quarterturn.procedure.condition.Quote;
 
 /** The faults found in one file so far. */
 final class Faults {
-  /** More than anybody mends in one go; a file that is no procedure at all has any number. */
+  /** Most faults that are kept: more than anybody mends in one go. */
   static final int MOST = 200;
 
   private final Source source;
@@ -44,12 +44,12 @@ final class Faults {
     }
   }
 
-  /** A value that cannot be. */
+  /** Adds the fault of a value that cannot be. */
   void value(Mark mark, String wrong, String mend) {
     add(Slip.BAD_VALUE, mark, wrong, mend);
   }
 
-  /** What has been named before. */
+  /** Adds the fault of an id that was used before. */
   void twice(Node.Scalar id, String what, String mend) {
     add(Slip.BAD_ID, id.mark(), what + Quote.of(id.text()) + " stands here a second time", mend);
   }
@@ -73,7 +73,7 @@ final class Faults {
     return Stream.concat(sorted, Stream.of(rest)).toList();
   }
 
-  /** All faults with one after which nothing more can be read. */
+  /** All faults so far with one after which nothing more can be read. */
   UnreadableException stop(Mark mark, String wrong, String mend) {
     add(Slip.NOT_YAML, mark, wrong, mend);
     return new UnreadableException(sorted());

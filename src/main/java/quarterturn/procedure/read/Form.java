@@ -8,9 +8,9 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Node.Scalar;
 
 /**
- * The keys of a file, or of a piece of one, for readers on the floors above. Each asks for what it
- * needs; whatever is wrong is noted with its line and column, and {@link #end} tells it all at
- * once. Where a value is wrong or missing, null comes back.
+ * The keys of a file, or of a piece of one, for readers in other packages. Each asks for the keys
+ * it needs; every fault is noted with its line and column, and {@link #end} throws them all at
+ * once. A wrong or missing value reads as null.
  */
 public final class Form {
   private final Faults faults;
@@ -24,7 +24,7 @@ public final class Form {
   }
 
   /**
-   * A file.
+   * The keys of a file.
    *
    * @param allowed every key that may stand in it
    * @throws UnreadableException where it is no YAML with keys
@@ -44,23 +44,23 @@ public final class Form {
     return fields.has(key);
   }
 
-  /** One line of text that must be there. */
+  /** The text of a key that must be there, one line. */
   public @Nullable String line(String key) {
     return values.fixed(fields.required(key));
   }
 
-  /** One line of text that may be there. */
+  /** The text of a key that may be there, one line. */
   public @Nullable String lineOrNull(String key) {
     return values.fixed(fields.optional(key));
   }
 
-  /** An id that must be there. */
+  /** The id under a key that must be there. */
   public @Nullable String id(String key, String what) {
     Scalar id = values.id(fields.required(key), what);
     return id == null ? null : id.text();
   }
 
-  /** Ids in a list that must be there, each once. */
+  /** The ids in a list that must be there, each once. */
   public List<String> ids(String key, String what) {
     List<String> ids = new ArrayList<>();
     for (Node item : values.items(fields.required(key))) {
@@ -74,22 +74,22 @@ public final class Form {
     return ids;
   }
 
-  /** Lines of text in a list that may be there. */
+  /** The lines of text in a list that may be there. */
   public List<String> lines(String key) {
     return values.fixedLines(fields.optional(key));
   }
 
-  /** A whole number that may be there. */
+  /** The whole number under a key that may be there. */
   public @Nullable Integer countOrNull(String key, int least, int most) {
     return values.count(fields.optional(key), least, most);
   }
 
-  /** One of {@code all} that must be there, by its word. */
+  /** The one of {@code all} whose word stands under a key that must be there. */
   public <T> @Nullable T word(String key, String what, T[] all, Function<T, String> word) {
     return values.word(fields.required(key), what, all, word);
   }
 
-  /** One of {@code all} that may be there, by its word. */
+  /** The one of {@code all} whose word stands under a key that may be there. */
   public <T> @Nullable T wordOrNull(String key, String what, T[] all, Function<T, String> word) {
     return values.word(fields.optional(key), what, all, word);
   }

@@ -95,7 +95,7 @@ public final class FormatSchema {
     return schema;
   }
 
-  /** Which string a reading is taken on has to be said, unless it is taken on none. */
+  /** Requires a string for a quantity that is read on one, and forbids it for any other. */
   private static void onString(ObjectNode measure) {
     ObjectNode quantity = measure.putObject("if").putObject("properties").putObject("quantity");
     ArrayNode words = quantity.putArray("enum");

@@ -11,7 +11,7 @@ import quarterturn.procedure.read.Node.Scalar;
 final class HazardsReader {
   private HazardsReader() {}
 
-  /** Reads as much as can be read; ids are kept even of hazards with a fault. */
+  /** Reads the hazards as far as they can be read; ids are kept even of hazards with a fault. */
   static Map<String, Hazard> draft(Faults faults) throws UnreadableException {
     Scalars values = new Scalars(faults);
     Map<String, Hazard> hazards = new LinkedHashMap<>();

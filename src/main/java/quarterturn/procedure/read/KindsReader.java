@@ -34,7 +34,7 @@ final class KindsReader {
     this.values = new Scalars(faults);
   }
 
-  /** Reads as much as can be read. */
+  /** Reads the kinds as far as they can be read. */
   static Map<String, Kind> draft(Faults faults) throws UnreadableException {
     KindsReader reader = new KindsReader(faults);
     MappingKeys.list(faults, "kinds").forEach(reader::kind);
@@ -79,7 +79,9 @@ final class KindsReader {
     }
   }
 
-  /** The reading is taken between fret 1 and the joint fret, which is one of the frets. */
+  /**
+   * Checks that the reading is taken between fret 1 and the joint fret, which is one of the frets.
+   */
   private void order(
       MappingKeys fields,
       @Nullable Integer frets,

@@ -22,7 +22,7 @@ record LimitsReader(
   private static final int MOST_MOVES = 20;
 
   /**
-   * Reads as much as can be read; what cannot is nothing.
+   * Reads the limits as far as they can be read; a value that cannot be read is null.
    *
    * @param hazards ids of the known hazards, or null where they are not known
    * @param shipped the file that comes with the program, where this is a user's own: what it leaves
@@ -92,18 +92,18 @@ record LimitsReader(
     return limits;
   }
 
-  /** A figure that a user's own file may only make smaller. */
+  /** Reads a figure that a user's own file may only make smaller. */
   private <T extends Comparable<T>> T most(String key, Function<@Nullable Node, T> read) {
     return held(key, read, Comparator.naturalOrder());
   }
 
-  /** A figure that a user's own file may only make larger. */
+  /** Reads a figure that a user's own file may only make larger. */
   private <T extends Comparable<T>> T least(String key, Function<@Nullable Node, T> read) {
     return held(key, read, Comparator.reverseOrder());
   }
 
   /**
-   * A figure that a user's own file may only make stricter.
+   * Reads a figure that a user's own file may only make stricter.
    *
    * @param laxer puts the laxer one last
    */

@@ -8,7 +8,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Mark;
 
 /**
- * A library with the text of the files it was read from, so that more can be said of them.
+ * A library with the text of the files it was read from, so that faults can show their lines.
  *
  * @param sources by the file's name, as marks give it
  * @param own ids of the procedures that were not proven when the program was built: those of the

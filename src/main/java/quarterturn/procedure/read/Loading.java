@@ -106,12 +106,12 @@ final class Loading {
     return faults();
   }
 
-  /** Reads a file as far as it goes. */
+  /** Reads a file as far as it can be read. */
   private interface Drafting<T> {
     T read(Faults faults) throws UnreadableException;
   }
 
-  /** A file that other files are held to. */
+  /** Reads one of the files that procedures are held to. */
   private <T> @Nullable T rule(String folder, String name, Drafting<T> drafting)
       throws IOException {
     Found found = shelf.needed(folder, name);
@@ -129,7 +129,10 @@ final class Loading {
     return read(found, faults -> ResultsReader.draft(faults, limits, behind(found, shipped)));
   }
 
-  /** The file that says what a user's own leaves out, or null where it is none of theirs. */
+  /**
+   * The shipped file that supplies what a user's own file leaves out, or null where the file is not
+   * a user's.
+   */
   private @Nullable Faults behind(Found found, Found shipped) throws UnreadableException {
     ownRules |= found.own();
     return found.own() ? new Faults(shelf.source(shipped)) : null;
@@ -182,7 +185,7 @@ final class Loading {
     return name;
   }
 
-  /** Procedures that take anew what others need. */
+  /** Reads the procedures that measure anew the results that others need. */
   private void needed(Results results, @Nullable List<String> hazards) throws IOException {
     Deque<Read> open = new ArrayDeque<>(procedures.values());
     while (!open.isEmpty()) {
@@ -202,7 +205,7 @@ final class Loading {
     }
   }
 
-  /** Changes and results that a procedure names must be known. */
+  /** Checks that the changes and results a procedure names are known. */
   private static void named(Read one, Results results) {
     Scalars values = new Scalars(one.faults());
     for (Scalar change : one.draft().names().changes()) {
@@ -231,7 +234,7 @@ final class Loading {
     }
   }
 
-  /** A procedure that calls itself, by whatever way round, would never end. */
+  /** Checks that no procedure calls itself, by whatever way round, since it would never end. */
   private void circles(String id, Set<String> above, Set<String> done) {
     Read caller = procedures.get(id);
     if (caller == null || !done.add(id)) {

@@ -63,7 +63,7 @@ final class MappingKeys {
     return new Scalars(faults).items(list);
   }
 
-  /** No keys, of which a reader tells those it would ask for. */
+  /** Keys without values, which note those that a reader asks for. */
   static MappingKeys empty() {
     Node none = new Node.Mapping(Map.of(), new Mark("", 1, 1));
     return of(none, "nothing", new Faults(Source.empty()));
@@ -80,7 +80,7 @@ final class MappingKeys {
     return faults;
   }
 
-  /** Whether it is a mapping. */
+  /** Whether the piece is a mapping. */
   boolean found() {
     return node instanceof Node.Mapping;
   }
@@ -94,20 +94,20 @@ final class MappingKeys {
     return entries.containsKey(key);
   }
 
-  /** Where the key stands, or the mapping where it does not. */
+  /** The place of a key, or of the mapping where the key is missing. */
   Mark key(String key) {
     Node.Entry entry = entries.get(key);
     return entry == null ? mark() : entry.key();
   }
 
-  /** The value, or null where there is none. */
+  /** The value of a key that may be there, or null. */
   @Nullable Node optional(String key) {
     asked.add(key);
     Node.Entry entry = entries.get(key);
     return entry == null ? null : entry.value();
   }
 
-  /** The value, or null where there is none, which {@link #end} will say. */
+  /** The value of a key that must be there, or null with a fault from {@link #end}. */
   @Nullable Node required(String key) {
     needed.add(key);
     return optional(key);
@@ -123,12 +123,14 @@ final class MappingKeys {
     return List.copyOf(asked);
   }
 
-  /** Those of them that must be there. */
+  /** The keys that were asked for and must be there. */
   List<String> needed() {
     return List.copyOf(needed);
   }
 
-  /** Notes every key that was not asked for, and all required ones that were missing in one. */
+  /**
+   * Notes every key that was not asked for, and all required keys that are missing in one fault.
+   */
   void end() {
     if (!found()) {
       if (node != null && !(node instanceof Node.Refused)) {

@@ -20,12 +20,12 @@ final class MisreadException extends Exception {
     return at;
   }
 
-  /** What was found there. */
+  /** What was found at that letter. */
   String wrong() {
     return wrong;
   }
 
-  /** What may stand there. */
+  /** What may stand at that letter. */
   String mend() {
     return mend;
   }

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Map;
 import quarterturn.procedure.Mark;
 
-/** A piece of a file that remembers where it stood. */
+/** A piece of a file with its place. */
 sealed interface Node {
   Mark mark();
 
-  /** What it is, as a message calls it. */
+  /** The kind of piece, as a message calls it. */
   String name();
 
   /**

@@ -39,7 +39,7 @@ public final class ProcedureReader {
   record Draft(Procedure procedure, @Nullable Scalar id, References.Elsewhere names) {}
 
   /**
-   * Reads as much as can be read.
+   * Reads a procedure as far as it can be read.
    *
    * @param hazards ids of the known hazards, or null where they are not known
    * @throws UnreadableException when the file is no YAML
@@ -177,7 +177,7 @@ public final class ProcedureReader {
         + ", part";
   }
 
-  /** SHA-256 in hexadecimal. */
+  /** The SHA-256 digest of {@code bytes} in hexadecimal. */
   public static String digest(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));

@@ -39,7 +39,7 @@ record QuantityClause(Clause words, Quantity quantity) {
     throw words.noneOf(phrases(""), quantity.word(), phrases(" " + Amounts.example(quantity)));
   }
 
-  /** How the reading stands, where that comes next; else null. */
+  /** Takes how the reading stands, or returns null where that does not come next. */
   private @Nullable Condition standing() {
     for (Verdict verdict : verdicts()) {
       if (words.take(verdict.words())) {

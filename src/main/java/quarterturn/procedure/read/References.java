@@ -12,7 +12,9 @@ import quarterturn.procedure.read.ConditionParser.Named;
 import quarterturn.procedure.read.ConditionParser.NamedOption;
 import quarterturn.procedure.read.Node.Scalar;
 
-/** The steps a procedure has and those it names, which must agree once all of it is read. */
+/**
+ * Collects the steps a procedure has and those it names, which must agree once all of it is read.
+ */
 final class References {
   /** A step that stands in the file. */
   private record Defined(Mark mark, String kind, List<String> options) {}
@@ -23,7 +25,7 @@ final class References {
   private record Condition(Scalar scalar, List<Named> named) {}
 
   /**
-   * Ids of what stands in other files, where they stand here.
+   * Ids that a procedure names and that other files define, with their places in it.
    *
    * @param calls procedures that are called
    * @param changes changes that are made
@@ -43,7 +45,7 @@ final class References {
     this.faults = faults;
   }
 
-  /** What is named of other files, to which more can be added. */
+  /** The ids that other files define, to which more can be added. */
   Elsewhere elsewhere() {
     return elsewhere;
   }
@@ -89,7 +91,7 @@ final class References {
     conditions.add(new Condition(scalar, named));
   }
 
-  /** Adds a fault for each name that nothing stands behind. */
+  /** Adds a fault for each name that is not defined. */
   void check() {
     for (Way way : ways) {
       String to = way.to().text();

@@ -31,7 +31,7 @@ final class ResultsReader {
   }
 
   /**
-   * Reads as much as can be read.
+   * Reads results and changes as far as they can be read.
    *
    * @param limits what counts as another climate, or null where that is not known
    * @param shipped the file that comes with the program, where this is a user's own: what it leaves
@@ -83,7 +83,7 @@ final class ResultsReader {
     }
   }
 
-  /** The name of the change of climate says the figures that make it one. */
+  /** The name of a change; that of climate states the figures that make it one. */
   private @Nullable String name(@Nullable Scalar id, @Nullable Node name) {
     if (id == null || !id.text().equals(Results.CLIMATE)) {
       return values.fixed(name);

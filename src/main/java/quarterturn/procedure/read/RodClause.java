@@ -17,7 +17,7 @@ import quarterturn.unit.Turn;
 /** The part of a condition that follows "turned", "neck" or "rod". */
 record RodClause(Clause words) {
 
-  /** "turned today at least 1/2 turn". */
+  /** Takes the rest of a clause such as "turned today at least 1/2 turn". */
   Condition turned() throws MisreadException {
     List<String> phrases = new ArrayList<>();
     for (Condition.Span span : Condition.Span.values()) {
@@ -42,7 +42,7 @@ record RodClause(Clause words) {
     }
   }
 
-  /** "neck moved", "neck did not answer at least 2 times". */
+  /** Takes the rest of a clause such as "neck moved" or "neck did not answer at least 2 times". */
   Condition neck() throws MisreadException {
     Response first = response();
     Count count = Count.next(words);
@@ -60,7 +60,7 @@ record RodClause(Clause words) {
     return words.oneOf("neck", Response.values(), Response::words);
   }
 
-  /** "rod felt free or smooth", "rod does not seem dead". */
+  /** Takes the rest of a clause such as "rod felt free or smooth" or "rod does not seem dead". */
   Condition rod() throws MisreadException {
     boolean unfelt = words.take("did not feel");
     if (unfelt || words.take("felt")) {

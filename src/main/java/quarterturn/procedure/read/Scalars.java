@@ -16,14 +16,14 @@ import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Worded;
 
 /**
- * Turns pieces of a file into values. Where a piece is none, the fault is noted and null comes
- * back; a null piece (its fault is noted already) gives null.
+ * Turns pieces of a file into values. A piece that is not such a value gives a fault and null; a
+ * null piece (its fault is noted already) gives null.
  */
 record Scalars(Faults faults) {
   private static final Pattern ID = Pattern.compile("[a-z0-9-]+");
   private static final int LONGEST_ID = 40;
 
-  /** A value that is there. */
+  /** The piece as a single value that is not empty. */
   @Nullable Scalar scalar(@Nullable Node node) {
     if (node instanceof Scalar scalar && !scalar.text().isEmpty()) {
       return scalar;
@@ -40,7 +40,7 @@ record Scalars(Faults faults) {
     return null;
   }
 
-  /** Text of one line. */
+  /** The piece as text of one line. */
   @Nullable String line(@Nullable Node node) {
     Scalar scalar = scalar(node);
     if (scalar != null && scalar.text().contains("\n")) {
@@ -53,7 +53,7 @@ record Scalars(Faults faults) {
     return scalar == null ? null : scalar.text();
   }
 
-  /** Text of one line that nothing is filled into. */
+  /** The piece as text of one line without blanks to fill in. */
   @Nullable String fixed(@Nullable Node node) {
     Scalar scalar = scalar(node);
     if (scalar != null && (scalar.text().contains("{") || scalar.text().contains("}"))) {
@@ -68,7 +68,7 @@ record Scalars(Faults faults) {
   }
 
   /**
-   * An id.
+   * The piece as an id.
    *
    * @param what whose id, with its article: "a step"
    */
@@ -92,7 +92,7 @@ record Scalars(Faults faults) {
     return text.length() <= LONGEST_ID && ID.matcher(text).matches();
   }
 
-  /** A whole number from {@code least} to {@code most}. */
+  /** The piece as a whole number from {@code least} to {@code most}. */
   @Nullable Integer count(@Nullable Node node, int least, int most) {
     Scalar scalar = scalar(node);
     if (scalar == null) {
@@ -111,7 +111,7 @@ record Scalars(Faults faults) {
     return count;
   }
 
-  /** {@code true} or {@code false}; false where it is neither. */
+  /** The piece as {@code true} or {@code false}; false where it is neither. */
   boolean truth(@Nullable Node node) {
     Scalar scalar = scalar(node);
     if (scalar != null && !scalar.text().equals("true") && !scalar.text().equals("false")) {
@@ -124,7 +124,7 @@ record Scalars(Faults faults) {
   }
 
   /**
-   * One of {@code all} by its word.
+   * The one of {@code all} whose word the piece is.
    *
    * @param what what the words stand for, with its article: "a fact"
    */
@@ -142,12 +142,12 @@ record Scalars(Faults faults) {
     return null;
   }
 
-  /** One of {@code all} by its word. */
+  /** The one of {@code all} whose word the piece is. */
   <T extends Worded> @Nullable T word(@Nullable Node node, String what, T[] all) {
     return word(node, what, all, Worded::word);
   }
 
-  /** Notes that {@code scalar} is not {@code what}, and what is. */
+  /** Adds the fault that {@code scalar} is not {@code what}, with those that are known. */
   void unknown(Slip slip, Scalar scalar, String what, List<String> known) {
     faults.add(
         slip,
@@ -156,12 +156,12 @@ record Scalars(Faults faults) {
         Quote.allowed(scalar.text(), known));
   }
 
-  /** Each of a list, as {@link #word}. An absent list is empty. */
+  /** The piece as a list of words of {@code all}; empty where it is absent. */
   <T extends Worded> Set<T> words(@Nullable Node node, String what, T[] all) {
     return new LinkedHashSet<>(each(node, item -> word(item, what, all)));
   }
 
-  /** A value by its own reader, whose complaint becomes the fault. */
+  /** The piece as read by its own reader, whose complaint becomes the fault. */
   <T> @Nullable T parsed(@Nullable Node node, Function<String, T> reader) {
     Scalar scalar = scalar(node);
     if (scalar == null) {
@@ -191,12 +191,12 @@ record Scalars(Faults faults) {
     return List.of();
   }
 
-  /** Each text of a list, of one line each, into which nothing is filled. */
+  /** The piece as a list of texts of one line, without blanks to fill in. */
   List<String> fixedLines(@Nullable Node node) {
     return each(node, this::fixed);
   }
 
-  /** What {@code read} makes of each piece of a list, but for those of which it makes nothing. */
+  /** What {@code read} makes of each piece of a list, without nulls. */
   <T> List<T> each(@Nullable Node list, Function<Node, @Nullable T> read) {
     List<T> found = new ArrayList<>();
     for (Node item : items(list)) {

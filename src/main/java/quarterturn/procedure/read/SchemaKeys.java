@@ -22,7 +22,7 @@ import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Worded;
 
 /**
- * What may stand under each key of a procedure file, as a schema with a description. A key means
+ * The schema, with a description, of what may stand under each key of a procedure file. A key means
  * the same wherever it stands.
  */
 final class SchemaKeys {
@@ -106,7 +106,7 @@ final class SchemaKeys {
     };
   }
 
-  /** A mapping of {@code keys}, each by {@link #of}, and no others. */
+  /** The schema of a mapping with {@code keys}, each by {@link #of}, and no others. */
   static ObjectNode object(List<String> required, List<String> keys) {
     ObjectNode object = NODES.objectNode();
     object.put("type", "object");
@@ -118,7 +118,7 @@ final class SchemaKeys {
     return object;
   }
 
-  /** An id; one that is all digits, or "true", is no text to an editor. */
+  /** The schema of an id; one that is all digits, or "true", is no text to an editor. */
   static ObjectNode id(String description) {
     return pattern(scalar(description), "^[a-z0-9-]{1,40}$");
   }
@@ -153,7 +153,10 @@ final class SchemaKeys {
     return pattern(scalar(description + " Filled in: " + blanks + "."), filled(""));
   }
 
-  /** Text that is not empty, in which every brace belongs to a blank. */
+  /**
+   * A regular expression for text that is not empty, has none of the characters {@code without},
+   * and in which every brace belongs to a blank.
+   */
   private static String filled(String without) {
     String words = String.join("|", Worded.words(Blank.values()));
     String plain = "[^{}" + without + "]*";
@@ -218,7 +221,7 @@ final class SchemaKeys {
     return list(NODES.objectNode().put("$ref", "#/$defs/ask"), "The teacher's questions.");
   }
 
-  /** A question by itself, or under the key of its kind. */
+  /** The schema of a question by itself, or under the key of its kind. */
   static ObjectNode question() {
     ObjectNode question = described("A question for a lesson.");
     ArrayNode any = question.putArray("anyOf").add(of("question"));

@@ -25,13 +25,13 @@ import quarterturn.procedure.condition.Quote;
  * among those that come with the program.
  */
 public final class Shelf {
-  /** Files beside the procedures that are none. */
+  /** Names of the files beside the procedures that hold no procedure. */
   private static final Set<String> RESERVED = Set.of("kinds", "results");
 
   private final @Nullable Path own;
   private final Map<String, Kept> kept = new HashMap<>();
 
-  /** A file as it was read last; many procedures need the same ones. */
+  /** A file as it was last read, kept since many procedures need the same ones. */
   private record Kept(byte[] bytes, Source source) {}
 
   /**
@@ -56,7 +56,7 @@ public final class Shelf {
     return open(procedure).library();
   }
 
-  /** What procedures are held to, without any procedure. */
+  /** The kinds, results, hazards and limits, without any procedure. */
   public Library rules() throws UnreadableException, IOException {
     return new Loading(this).load(null, null).library();
   }
@@ -135,12 +135,12 @@ public final class Shelf {
     return found;
   }
 
-  /** Says that there is no such procedure. */
+  /** The message that there is no such procedure. */
   static String noProcedure(String id) {
     return "there is no procedure " + Quote.of(id);
   }
 
-  /** Says where procedures are looked for. */
+  /** A sentence on where procedures were looked for. */
   String lookedFor() {
     return "Check its name. It was looked for" + where();
   }
@@ -150,7 +150,7 @@ public final class Shelf {
     return own == null ? shipped : " in " + own.resolve("procedures") + " and" + shipped;
   }
 
-  /** The text of a file, the same as before where its bytes are. */
+  /** The text of a file; the same object as before while its bytes are the same. */
   Source source(Found found) throws UnreadableException {
     Kept before = kept.get(found.name());
     if (before != null && Arrays.equals(before.bytes(), found.bytes())) {
@@ -196,7 +196,7 @@ public final class Shelf {
     return in == null ? null : new Found(place, bytes(in), false);
   }
 
-  /** No more than shows that a file is too large. */
+  /** The bytes of a file, up to one more than the largest size that is read. */
   private static byte[] bytes(InputStream in) throws IOException {
     try (in) {
       return in.readNBytes(Source.MOST_BYTES + 1);

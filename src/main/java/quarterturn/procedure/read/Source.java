@@ -83,7 +83,7 @@ public final class Source {
     return source;
   }
 
-  /** No text at all. */
+  /** A source without any text. */
   static Source empty() {
     return new Source("", "");
   }
@@ -107,7 +107,7 @@ public final class Source {
     return List.copyOf(unshown);
   }
 
-  /** What was read of it before without a fault, or null. */
+  /** The tree that was read from this source without a fault, or null. */
   @Nullable Node tree() {
     return tree;
   }

@@ -16,7 +16,7 @@ import quarterturn.procedure.read.Node.Scalar;
 
 /** Reads one step by its kind, the first key of its entry. */
 final class StepReader {
-  /** The kinds of step, as an entry begins. */
+  /** The keys that name the kinds of step. */
   static final List<String> KINDS =
       List.of(
           "tell",
@@ -95,7 +95,7 @@ final class StepReader {
 
   /** A step whose id and words are read and whose other fields are not yet. */
   record Begun(String id, String kind, Words said, MappingKeys fields) {
-    /** What it is, with its article. */
+    /** The kind of step with its article: "a measure step". */
     String what() {
       return "a " + kind + " step";
     }
@@ -173,7 +173,7 @@ final class StepReader {
         : new Step.Adjust(step.id(), step.said(), step.mark(), what, then);
   }
 
-  /** An id that is known elsewhere, kept to be checked when that was read; or null. */
+  /** Reads an id that another file defines and keeps it for a later check; or null. */
   private @Nullable String named(@Nullable Node node, String what, List<Scalar> kept) {
     Scalar id = values.id(node, what);
     if (id == null) {

@@ -8,9 +8,9 @@ import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import quarterturn.procedure.Mark;
 
-/** What the parser could not read, said so that somebody who knows no YAML can mend it. */
+/** A syntax error of a file, in words for somebody who knows no YAML. */
 record Syntax(Mark mark, String wrong, String mend) {
-  /** What the parser says of it, in words of its own, and what we say. */
+  /** The parser's words for an error, and those shown in their place. */
   private record Saying(List<String> heard, String wrong, String mend) {
     boolean fits(String said) {
       return heard.stream().anyMatch(said::contains);
@@ -19,7 +19,7 @@ record Syntax(Mark mark, String wrong, String mend) {
 
   private static final String QUOTES = "Put the text in quotes";
 
-  /** The first that fits counts. */
+  /** The sayings, of which the first that fits counts. */
   private static final List<Saying> SAYINGS =
       List.of(
           new Saying(
@@ -80,7 +80,7 @@ record Syntax(Mark mark, String wrong, String mend) {
           "this cannot be read as YAML",
           "Check the quotes, colons and indents here and above");
 
-  /** From whatever the parser threw. */
+  /** The syntax error that an exception of the parser means. */
   static Syntax of(Source source, Exception thrown) {
     for (Throwable t = thrown; t != null; t = t.getCause()) {
       if (t instanceof MarkedYAMLException e && e.getProblemMark() != null) {
@@ -115,7 +115,7 @@ record Syntax(Mark mark, String wrong, String mend) {
     return new Mark(source.file(), at.getLine() + 1, at.getColumn() + 1);
   }
 
-  /** The parser names the end of the piece it did not like; the piece itself is more use. */
+  /** The place of an error: the faulty piece itself, of which the parser names only the end. */
   private static Mark place(Source source, Exception thrown) {
     JsonLocation at =
         thrown instanceof JsonProcessingException e

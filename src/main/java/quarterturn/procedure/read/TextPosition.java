@@ -3,7 +3,9 @@ package quarterturn.procedure.read;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.read.Node.Scalar;
 
-/** Finds a letter of a value in its file, through quotes, folded lines and indents. */
+/**
+ * Finds the place of a character of a value in its file, through quotes, folded lines and indents.
+ */
 final class TextPosition {
   private final String raw;
   private final String text;

@@ -23,7 +23,7 @@ import quarterturn.unit.Printable;
  * becomes a fault.
  */
 record TreeReader(Faults faults, YAMLParser parser) {
-  /** Most lists and mappings inside each other. */
+  /** The most lists and mappings that may be nested. */
   static final int DEEPEST = 20;
 
   /**
@@ -140,14 +140,17 @@ record TreeReader(Faults faults, YAMLParser parser) {
     return new Node.Refused(mark);
   }
 
-  /** The piece as it stands in the file, with its tag and anchor. */
+  /** The text of the piece in the file, with its tag and anchor. */
   private String raw() {
     JsonLocation start = parser.currentTokenLocation();
     JsonLocation end = parser.currentLocation();
     return faults.source().between((int) start.getCharOffset(), (int) end.getCharOffset());
   }
 
-  /** A single value or key: here the parser names no anchors, and repeats a mapping's tag. */
+  /**
+   * Refuses a tag or anchor on a single value or key: here the parser names no anchors, and repeats
+   * a mapping's tag.
+   */
   private void plain(Mark mark, String raw) {
     if (raw.startsWith("!")) {
       tag(mark, firstWord(raw));
@@ -156,7 +159,7 @@ record TreeReader(Faults faults, YAMLParser parser) {
     }
   }
 
-  /** A list or mapping. */
+  /** Refuses a tag or anchor on a list or mapping. */
   private void plain(Mark mark) throws IOException {
     Object tag = parser.getTypeId();
     if (tag != null) {

@@ -37,7 +37,7 @@ record TurnReader(Faults faults, Scalars values, ForkReader forks) {
         : new Step.TurnRod(step.id(), step.said(), step.mark(), amount, limit, felt);
   }
 
-  /** A turn of at most {@code most}. */
+  /** Reads a turn of at most {@code most}. */
   static @Nullable Turn limit(Scalars values, @Nullable Node node, Turn most) {
     Turn limit = values.parsed(node, Amounts::turn);
     if (node != null && limit != null && limit.compareTo(most) > 0) {

@@ -23,7 +23,10 @@ import quarterturn.unit.Worded;
 record WordsReader(Faults faults, References references, @Nullable List<String> hazards) {
   private static final Pattern BRACES = Pattern.compile(Blank.WRITTEN.pattern() + "|[{}]");
 
-  /** Enough to mend in one text; finding the place of each takes a walk through the text. */
+  /**
+   * Most faulty blanks told of in one text; finding the place of each takes a walk through the
+   * text.
+   */
   private static final int MOST_BLANKS = 20;
 
   /**
@@ -47,7 +50,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
         null);
   }
 
-  /** Whoever is no technician reads the text, so a brief wording alone is not enough. */
+  /** The text's node; a brief wording alone is not enough, since only a technician reads that. */
   private @Nullable Node beginnerText(MappingKeys fields, boolean required) {
     Node text = fields.value("text", required && !fields.has("brief"));
     if (fields.has("brief") && text == null) {
@@ -61,7 +64,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
     return text;
   }
 
-  /** What becomes of a step on a technician's short path, or null. */
+  /** Reads what becomes of a step on a technician's short path, or null. */
   @Nullable Shortcut shortcut(MappingKeys fields) {
     Shortcut.Way way =
         new Scalars(faults).word(fields.optional("short"), "a shortcut", Shortcut.Way.values());
@@ -77,7 +80,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
     return way == null ? null : new Shortcut(way, condition);
   }
 
-  /** What must hold whenever a step is reached: one condition, or one of several; or null. */
+  /** Reads what must hold whenever a step is reached: one condition, or one of several; or null. */
   @Nullable Condition expects(MappingKeys fields) {
     Node node = fields.optional("expects");
     if (!(node instanceof Node.Sequence)) {
@@ -87,7 +90,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
     return either.isEmpty() ? null : new Condition.Any(either);
   }
 
-  /** Text in which blanks are filled; it may have several lines. */
+  /** Reads text in which blanks are filled; it may have several lines. */
   @Nullable String text(@Nullable Node node) {
     Scalar scalar = new Scalars(faults).scalar(node);
     if (scalar == null) {
@@ -122,7 +125,7 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
     return new ForkReader(faults, references);
   }
 
-  /** Ids of hazards, each of them known. */
+  /** Reads ids of hazards, each of them known. */
   List<String> hazards(Scalars values, @Nullable Node node) {
     List<String> found = new ArrayList<>();
     for (Node item : values.items(node)) {

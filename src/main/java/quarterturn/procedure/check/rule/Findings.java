@@ -13,9 +13,9 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.check.walk.Reachability;
 import quarterturn.procedure.read.Loaded;
 
-/** Where one procedure breaks one rule, as far as was found. */
+/** The faults by which one procedure breaks one rule, as far as was found. */
 public final class Findings {
-  /** More of the same at one place only hides the rest. */
+  /** Most findings at one place; more of the same only hides the rest. */
   private static final int MOST = 3;
 
   private final String rule;
@@ -31,19 +31,19 @@ public final class Findings {
     this.proof = proof;
   }
 
-  /** Adds what is wrong with a step, whichever way leads to it. */
+  /** Adds a fault of a step, whichever way leads to it. */
   public void add(Step step, String wrong, String mend) {
     add(step.mark(), wrong, mend, List.of());
   }
 
-  /** Adds what is wrong with a step on the way to a node of it. */
+  /** Adds a fault of a step on the way to a node of it. */
   public void add(Reachability.Node node, String wrong, String mend) {
     // The walk may have been made of the same bytes in another file.
     Mark mark = proof.procedure().step(node.step().id()).mark();
     add(mark, wrong, mend, proof.paths().way(node));
   }
 
-  /** Adds a finding, unless the same is said of the place already. */
+  /** Adds a fault, unless the same was found at the place already. */
   public void add(Mark mark, String wrong, String mend, List<String> way) {
     if (seen.add(List.of(mark, wrong)) && places.merge(mark, 1, Integer::sum) <= MOST) {
       String said = mend.substring(0, 1).toUpperCase(Locale.ROOT) + mend.substring(1);

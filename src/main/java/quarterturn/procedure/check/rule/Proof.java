@@ -12,7 +12,7 @@ import quarterturn.procedure.check.walk.AbstractState;
 import quarterturn.procedure.check.walk.Reachability;
 
 /**
- * What rules are decided on.
+ * All that a rule is decided on.
  *
  * @param library everything that was read
  * @param procedure the one to be proven
@@ -32,7 +32,7 @@ public record Proof(Library library, Procedure procedure, Reachability paths) {
     return nearest(step, at -> true).map(paths::way).orElse(List.of());
   }
 
-  /** The nearest node at a step where something is so, if it is ever reached so. */
+  /** The nearest node at a step whose state is {@code so}, if there is one. */
   public Optional<Reachability.Node> nearest(Step step, Predicate<AbstractState> so) {
     return paths.at(step.id()).stream().filter(node -> so.test(node.at())).findFirst();
   }

@@ -16,13 +16,13 @@ import quarterturn.procedure.read.Loaded;
  *     calls was read
  */
 public record Rule(String id, String means, BiConsumer<Proof, Findings> proving) {
-  /** How a rule is decided that each step keeps or breaks. */
+  /** Decides a rule that each step keeps or breaks. */
   public interface OnStep {
-    /** Adds a finding where the step breaks it. */
+    /** Adds a finding where the step breaks the rule. */
     void prove(Proof proof, Step step, Findings found);
   }
 
-  /** One that each step keeps or breaks. */
+  /** A rule that each step keeps or breaks. */
   public static Rule ofSteps(String id, String means, OnStep proving) {
     return new Rule(
         id,
@@ -31,12 +31,12 @@ public record Rule(String id, String means, BiConsumer<Proof, Findings> proving)
             proof.steps().values().forEach(step -> proving.prove(proof, step, found)));
   }
 
-  /** One that is decided while a file is read, so that nothing of it is left to be proven. */
+  /** A rule that is decided while a file is read, so that nothing is left to be proven. */
   public static Rule read(Slip slip, String means) {
     return new Rule(slip.word(), means, (proof, found) -> {});
   }
 
-  /** The places where it is broken, as they were found. */
+  /** The places where the rule is broken, in the order they were found. */
   public List<Fault> broken(Loaded loaded, Proof proof) {
     Findings found = new Findings(id, loaded, proof);
     proving.accept(proof, found);

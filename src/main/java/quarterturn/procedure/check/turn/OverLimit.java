@@ -11,7 +11,7 @@ import quarterturn.procedure.condition.Cell;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.unit.Turn;
 
-/** No limit lies above policy. */
+/** The rule that no limit of a turn lies above policy. */
 public final class OverLimit {
   public static final Rule RULE =
       Rule.ofSteps(

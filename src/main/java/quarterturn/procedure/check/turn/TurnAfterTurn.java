@@ -5,7 +5,7 @@ import quarterturn.procedure.check.rule.Findings;
 import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 
-/** Between two turns the neck is read. */
+/** The rule that the neck is read between two turns. */
 public final class TurnAfterTurn {
   public static final Rule RULE =
       Turning.rule(

@@ -5,7 +5,10 @@ import quarterturn.procedure.check.rule.Findings;
 import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 
-/** Nobody turns on past the day. */
+/**
+ * The rule that before each turn the day's limit is asked for, and a day's rest comes where it is
+ * reached.
+ */
 public final class TurnDay {
   public static final Rule RULE =
       Turning.rule(

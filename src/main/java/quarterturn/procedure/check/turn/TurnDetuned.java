@@ -9,7 +9,7 @@ import quarterturn.procedure.check.walk.Frame;
 import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 
-/** A rod is tightened with its strings slack. */
+/** The rule that a rod is tightened with its strings slack. */
 public final class TurnDetuned {
   public static final Rule RULE =
       Turning.rule(

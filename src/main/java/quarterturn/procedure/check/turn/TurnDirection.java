@@ -12,7 +12,7 @@ import quarterturn.procedure.condition.Cell;
 import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 
-/** A turn has a known direction. */
+/** The rule that a turn has a known direction. */
 public final class TurnDirection {
   public static final Rule RULE =
       Turning.rule(
@@ -39,7 +39,7 @@ public final class TurnDirection {
     }
   }
 
-  /** The cells in which the direction is known. */
+  /** The cells of a domain in which the turn's direction is known, as a mask. */
   private static int known(Domain domain, Turning turning) {
     if (turning.turn().amount() instanceof Step.Amount.Fixed fixed) {
       return domain.where(fixed.turn().turns() > 0 ? Frame.TIGHTEN : Frame.LOOSEN);

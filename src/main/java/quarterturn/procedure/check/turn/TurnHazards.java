@@ -7,7 +7,7 @@ import quarterturn.procedure.check.rule.Findings;
 import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 
-/** Before a turn its hazards are shown. */
+/** The rule that a turn's hazards are shown before it. */
 public final class TurnHazards {
   public static final Rule RULE =
       Rule.ofSteps(

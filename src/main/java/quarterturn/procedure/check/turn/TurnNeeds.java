@@ -5,7 +5,7 @@ import quarterturn.procedure.check.rule.Findings;
 import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 
-/** Before a turn its ground is laid. */
+/** The rule that the facts a turn needs are established before it. */
 public final class TurnNeeds {
   public static final Rule RULE =
       Turning.rule(

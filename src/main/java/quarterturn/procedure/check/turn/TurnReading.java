@@ -5,7 +5,7 @@ import quarterturn.procedure.check.rule.Findings;
 import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
 
-/** A turn rests on a fresh reading. */
+/** The rule that a turn rests on a fresh reading. */
 public final class TurnReading {
   public static final Rule RULE =
       Turning.rule(

@@ -13,9 +13,9 @@ import quarterturn.procedure.kind.Quantity;
 
 /** A turn of the rod, on one way to it. */
 public record Turning(Step.TurnRod turn, Reachability.Node node) {
-  /** How a rule is decided that each turn keeps or breaks, on every way to it. */
+  /** Decides a rule that each turn keeps or breaks, on every way to it. */
   interface OnTurn {
-    /** Adds a finding where the turn breaks it. */
+    /** Adds a finding where the turn breaks the rule. */
     void prove(Proof proof, Turning turning, Findings found);
   }
 
@@ -39,17 +39,17 @@ public record Turning(Step.TurnRod turn, Reachability.Node node) {
     return "the turn " + turn.id();
   }
 
-  /** How relief is held before it. */
+  /** How fresh the relief reading is before the turn. */
   Freshness relief() {
     return node.at().held(Quantity.RELIEF);
   }
 
-  /** Whether it takes a turn back. */
+  /** Whether the turn takes the last one back. */
   boolean undoes() {
     return turn.amount() instanceof Step.Amount.Undo;
   }
 
-  /** Those of some facts that are not known before it. */
+  /** Those of {@code needs} that are not known to hold before the turn. */
   List<Fact> missing(Set<Fact> needs) {
     return needs.stream().filter(need -> !node.at().has(need)).toList();
   }

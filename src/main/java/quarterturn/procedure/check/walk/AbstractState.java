@@ -17,7 +17,7 @@ public final class AbstractState {
   private final long[] masks;
   private BenchState bench;
 
-  /** Whether it was asked, since the last turn, if the day's turning is used up. */
+  /** Whether the day's turning is known not to be used up since the last turn. */
   private boolean dayLeft;
 
   AbstractState(Layout layout, int[] masks) {
@@ -65,7 +65,7 @@ public final class AbstractState {
   }
 
   /**
-   * Becomes like another, and knows nothing but this.
+   * Takes over from another state only what matters further on.
    *
    * @param kept the bits of the subjects of which it is still known
    * @param open the bits of all that is possible of the others
@@ -79,7 +79,7 @@ public final class AbstractState {
     }
   }
 
-  /** Whether it was asked, since the last turn, if the day's turning is used up. */
+  /** Whether the day's turning is known not to be used up since the last turn. */
   public boolean dayLeft() {
     return dayLeft;
   }

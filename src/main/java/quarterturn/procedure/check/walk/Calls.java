@@ -25,7 +25,7 @@ import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 
 /**
- * What calling a procedure comes to, from a walk of its own: which outcomes it can have, and what
+ * The effects of calling a procedure, from a walk of its own: which outcomes it can have, and what
  * it leaves of each reading. A procedure takes nothing of its caller's for granted but what it
  * needs.
  */
@@ -110,7 +110,10 @@ public final class Calls {
         new Subject.Repeating(quantity));
   }
 
-  /** By outcome, the worst that is left of each reading the procedure takes or spoils. */
+  /**
+   * The worst freshness that a called procedure leaves of each reading it takes or spoils, by
+   * outcome.
+   */
   private Map<String, Map<Quantity, Freshness>> left(Procedure called) {
     Map<String, Map<Quantity, Freshness>> known = left.get(called.id());
     if (known != null) {
@@ -141,7 +144,7 @@ public final class Calls {
     return found;
   }
 
-  /** Whether some step of a procedure, or of one it calls, is so. */
+  /** Whether {@code so} holds of some step of a procedure, or of one it calls. */
   private boolean any(Procedure procedure, Predicate<Step> so, Set<String> seen) {
     if (!seen.add(procedure.id())) {
       return false;

@@ -13,11 +13,11 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 
-/** Says how things stand, with one value of each interval. */
+/** Describes a cell in words, with one value of each interval. */
 public final class CellWords {
   private CellWords() {}
 
-  /** "relief undecided, leaning nowhere"; "humidity 40 %". */
+  /** A subject's cell in words: "relief undecided, leaning nowhere"; "humidity 40 %". */
   public static String of(Subject subject, Cell cell) {
     return subject.match(
         new Subject.Cases<>(

@@ -23,11 +23,11 @@ import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
 
 /**
- * All the ways things can stand with one subject, told apart no further than the conditions do:
- * cells in which the same conditions hold are one. Masks have a bit for each.
+ * All cells of one subject, told apart no further than the conditions do: cells in which the same
+ * conditions hold are one. Masks have a bit for each.
  */
 public final class Domain {
-  /** As many as fit the bits of a mask. */
+  /** Most cells of a domain: as many as fit the bits of a mask. */
   public static final int MOST = 31;
 
   private final Subject subject;
@@ -73,12 +73,12 @@ public final class Domain {
     return subject;
   }
 
-  /** One cell of each kind. */
+  /** A representative of each cell. */
   public List<Cell> cells() {
     return cells;
   }
 
-  /** What conditions say of the subject alone. */
+  /** The conditions, or pieces of them, that speak of the subject alone. */
   List<Condition> pieces() {
     return pieces;
   }
@@ -98,7 +98,7 @@ public final class Domain {
     return mask;
   }
 
-  /** The mask of the cells that some way of being so belongs to. */
+  /** The mask of the cells of which {@code so} holds, at least in part. */
   public int where(Predicate<Cell> so) {
     int mask = 0;
     for (int i = 0; i < belongs.length; i++) {
@@ -107,7 +107,9 @@ public final class Domain {
     return mask;
   }
 
-  /** A count that is one more: it stays in its cell, where that is wide enough, or moves on. */
+  /**
+   * The mask after a count went up by one: a wide cell may keep the count, any other passes it on.
+   */
   int onward(int mask) {
     int next = 0;
     for (int i = 0; i < belongs.length; i++) {
@@ -153,7 +155,7 @@ public final class Domain {
             callers -> callers(atoms)));
   }
 
-  /** A cell of each value, after one for none. */
+  /** A cell for none, then one for each value. */
   private static <T> List<Cell> withNone(T[] values, Function<@Nullable T, Cell> cell) {
     List<Cell> cells = new ArrayList<>();
     cells.add(cell.apply(null));
@@ -230,7 +232,7 @@ public final class Domain {
     return cells;
   }
 
-  /** By itself, within each job that is named, and within all of them. */
+  /** The cells of the callers: called by nobody, by each job that is named, and by all of them. */
   private static List<Cell> callers(Collection<Condition.Atom> atoms) {
     Set<String> named = new LinkedHashSet<>();
     for (Condition.Atom atom : atoms) {

@@ -14,13 +14,13 @@ import quarterturn.procedure.condition.Condition;
 
 /** The ways on from one fork, for what may be known when it is reached. */
 public final class Fan {
-  /** No branch holds and there is no {@code otherwise}. */
+  /** The place of the case in which no branch holds and there is no {@code otherwise}. */
   public static final int HOLE = -1;
 
-  /** The way that {@code otherwise} takes, or a plain {@code go}. */
+  /** The place of the way that {@code otherwise} takes, or a plain {@code go}. */
   public static final int REST = -2;
 
-  /** More cases than this are not looked at one by one. */
+  /** Most cases of a fork that are looked at one by one. */
   private static final int MOST_CASES = 50_000;
 
   private final Frame frame;
@@ -29,7 +29,7 @@ public final class Fan {
   private final List<Frame.OnCells> tests;
   private final Map<Masks, Spread> known = new HashMap<>();
 
-  /** Masks as a key. */
+  /** Masks that are equal by their content, as a map's key. */
   private record Masks(int[] masks) {
     @Override
     public boolean equals(@Nullable Object other) {
@@ -51,7 +51,7 @@ public final class Fan {
   }
 
   /**
-   * A way on.
+   * A way on that some case takes.
    *
    * @param branch its place, {@link #REST} or {@link #HOLE}
    * @param masks what is known then of each of the fork's subjects
@@ -59,14 +59,14 @@ public final class Fan {
   public record Taken(int branch, int[] masks) {}
 
   /**
-   * Two branches that hold at once and lead to different steps.
+   * Two branches that hold in one case and lead to different steps.
    *
    * @param cells one case
    */
   public record Overlap(int first, int second, int[] cells) {}
 
   /**
-   * All that can come of it.
+   * All outcomes of a fork.
    *
    * @param whole whether every case was looked at
    * @param wanting whether it has a hole or an overlap, or is not whole
@@ -94,7 +94,7 @@ public final class Fan {
     return fork;
   }
 
-  /** The ways on where things stand so. */
+  /** The ways on from the fork in an abstract state. */
   public Spread spread(AbstractState at) {
     int[] masks = new int[subjects.length];
     for (int i = 0; i < masks.length; i++) {
@@ -124,7 +124,7 @@ public final class Fan {
     return new Spread(taken, List.copyOf(overlaps.values()), true);
   }
 
-  /** Every branch, with nothing learned from it. */
+  /** Every branch as a way on, with nothing learned from its condition. */
   private List<Taken> blindly(int[] masks) {
     List<Taken> all = new ArrayList<>();
     for (int i = 0; i < fork.branches().size(); i++) {
@@ -170,7 +170,10 @@ public final class Fan {
     by.computeIfAbsent(way, w -> new ArrayList<>()).add(cells);
   }
 
-  /** One way for all cases together where nothing is lost by it, else one for each. */
+  /**
+   * The ways on by one branch: one for all cases together where nothing is lost by it, else one for
+   * each.
+   */
   private List<Taken> taken(int branch, List<int[]> cases) {
     int[] joint = new int[subjects.length];
     for (int[] cells : cases) {

@@ -11,11 +11,11 @@ import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 
 /**
- * What is known where a step is reached, less what no longer matters from there on, so that ways
- * that differ in nothing that matters are one.
+ * Drops from an abstract state what no longer matters from a step on, so that ways that differ in
+ * nothing that matters are one.
  */
 final class Forgetting {
-  /** Bits of the subjects of which something matters, and of those that may be anything. */
+  /** The bits of the subjects of which something still matters. */
   private final long[] kept;
 
   private final long[] open;
@@ -25,13 +25,13 @@ final class Forgetting {
   private final int count;
   private final @Nullable Domain counted;
 
-  /** By cell of a subject, the cells that are one with it. */
+  /** The cells of a subject that need not be told apart, by cell. */
   private record Alike(int subject, int[] cells) {}
 
   /** The cells of a subject that are possible once a quantity's reading is spoiled. */
   private record Spoiled(Quantity quantity, int subject, int cells) {}
 
-  /** One that keeps what matters from a step on, and counts it. */
+  /** Keeps what matters from a step on, and counts that the step was reached. */
   Forgetting(Frame frame, Liveness live, String step) {
     List<Integer> kept = new ArrayList<>();
     List<Alike> alike = new ArrayList<>();
@@ -69,7 +69,7 @@ final class Forgetting {
         .map(place -> new Spoiled(quantity, place, readable(frame.domains().get(place))));
   }
 
-  /** Anything that can have been read. */
+  /** The mask of the cells in which something was read. */
   private static int readable(Domain domain) {
     int read = domain.all();
     if (domain.subject() instanceof Subject.Reading reading) {
@@ -78,7 +78,7 @@ final class Forgetting {
     return read == 0 ? domain.all() : read;
   }
 
-  /** Makes {@code at} the situation in which the step is reached from another. */
+  /** Turns {@code at} into the state in which the step is reached from {@code from}. */
   void reach(AbstractState from, AbstractState at) {
     at.keep(from, kept, open, unread);
     if (counted != null) {

@@ -28,12 +28,12 @@ public final class Frame {
   private final List<Subject> tooMany = new ArrayList<>();
   private final boolean[] fleeting;
 
-  /** The cells of the rod in which it seems sound. */
+  /** The mask of the rod's cells in which it seems sound. */
   private final int sound;
 
   private final Layout layout;
 
-  /** Bits of the subjects that are known for longer than one step, and of those that are not. */
+  /** The bits of the subjects that stay known for longer than one step. */
   private final long[] lasting;
 
   private final long[] passing;
@@ -64,7 +64,7 @@ public final class Frame {
 
   private static final Subject ROD = new Subject.Rod();
 
-  /** What a step states, and for a turn what it rests on. */
+  /** The conditions a step states, and for a turn those it rests on. */
   static List<Condition> stated(Step step) {
     List<Condition> all = new ArrayList<>(conditions(step));
     if (step instanceof Step.TurnRod) {
@@ -79,14 +79,14 @@ public final class Frame {
   /** The readings after which the rod is tightened. */
   public static final Condition TIGHTEN = either(List.of(Verdict.ABOVE), Verdict.ABOVE);
 
-  /** The readings after which it is loosened. */
+  /** The readings after which the rod is loosened. */
   public static final Condition LOOSEN =
       either(List.of(Verdict.BELOW, Verdict.TOUCHES), Verdict.BELOW);
 
-  /** The readings after which it is not turned. */
+  /** The readings after which the rod is not turned. */
   static final Condition STAY = either(List.of(Verdict.IN), Verdict.IN);
 
-  /** "relief cannot be measured". */
+  /** The condition that a quantity could not be measured. */
   static Condition unread(Quantity quantity) {
     return new Condition.Against(quantity, Verdict.NOT_MEASURED);
   }
@@ -147,14 +147,14 @@ public final class Frame {
     return domains;
   }
 
-  /** Subjects with more cells than can be walked. */
+  /** The subjects with more cells than can be walked. */
   public List<Subject> tooMany() {
     return tooMany;
   }
 
   /**
-   * Whether what is known of a subject is only known at the very next step: counts above one, and
-   * what changes by itself with time and readings. To keep it would multiply the abstract states.
+   * Whether a subject is known only at the very next step: counts above one, and what changes by
+   * itself with time and readings. To keep it would multiply the abstract states.
    */
   boolean fleeting(int at) {
     return fleeting[at];
@@ -170,9 +170,7 @@ public final class Frame {
 
   private static final Cell ONCE = new Cell.Amount(0, 1);
 
-  /**
-   * A situation without what was known for one step only. A rod that was not turned seems sound.
-   */
+  /** A state without what was known for one step only. A rod that was not turned seems sound. */
   AbstractState settled(AbstractState at) {
     AbstractState settled = at.copy();
     settled.keep(at, lasting, passing, List.of());
@@ -187,13 +185,15 @@ public final class Frame {
     return index.getOrDefault(subject, -1);
   }
 
-  /** The cells of a subject that are so; none where no condition speaks of it. */
+  /**
+   * The mask of a subject's cells of which {@code so} holds; none where no condition speaks of it.
+   */
   int where(Subject subject, Predicate<Cell> so) {
     int at = index(subject);
     return at < 0 ? 0 : domains.get(at).where(so);
   }
 
-  /** Of a subject these cells are possible from now on, if conditions speak of it. */
+  /** Sets the cells that are possible of a subject, if conditions speak of it. */
   void set(AbstractState now, Subject subject, int cells) {
     int at = index(subject);
     if (at >= 0) {
@@ -201,7 +201,7 @@ public final class Frame {
     }
   }
 
-  /** Nothing is known any more of some subjects. */
+  /** Sets some subjects to unknown: every cell is possible. */
   void open(AbstractState now, Subject... subjects) {
     for (Subject subject : subjects) {
       int at = index(subject);
@@ -211,7 +211,7 @@ public final class Frame {
     }
   }
 
-  /** Nothing is known of any subject. */
+  /** The masks of all subjects with every cell possible. */
   int[] allMasks() {
     return domains.stream().mapToInt(Domain::all).toArray();
   }
@@ -242,13 +242,13 @@ public final class Frame {
     return decided;
   }
 
-  /** A condition on cases: on the cell at which each of some subjects stands. */
+  /** A condition on cases, each of which has a cell for each of some subjects. */
   interface OnCells {
     boolean holds(int[] cells);
   }
 
   /**
-   * A condition as masks of cells, since a fork is held against many cases.
+   * A condition as a test of masks of cells, since a fork is tried on many cases.
    *
    * @param subjects places of the subjects that a case has cells of, in order
    */

@@ -9,12 +9,15 @@ import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 
 /**
- * What may be known when a procedure begins.
+ * The states in which a procedure may begin.
  *
  * @param decided the subjects that branches ask for
  */
 record InitialState(Frame frame, Set<Subject> decided) {
-  /** Begun for the first time: by every role, by itself and within every job it speaks of. */
+  /**
+   * The states of a first beginning: by every role, by itself and within every job the procedure
+   * names.
+   */
   List<AbstractState> first() {
     int[] masks = frame.allMasks();
     for (int i = 0; i < masks.length; i++) {
@@ -47,7 +50,10 @@ record InitialState(Frame frame, Set<Subject> decided) {
     return domain.where(Knowledge.of(domain.subject()).initial());
   }
 
-  /** What a procedure needs is fresh, since the engine sees to that before it begins. */
+  /**
+   * Sets the results that a procedure needs to fresh, since the engine sees to that before it
+   * begins.
+   */
   private void needed(AbstractState situation) {
     for (String need : frame.procedure().needs()) {
       Results.Result result = frame.library().results().results().get(need);
@@ -62,8 +68,8 @@ record InitialState(Frame frame, Set<Subject> decided) {
   }
 
   /**
-   * Begun once more by the larger job it ended in: its own choices and counts are as it left them,
-   * what is true of the bench is for others to say.
+   * The state of a procedure begun once more by the job that called it: its own choices and counts
+   * are as it left them, and nothing is known of the bench.
    */
   AbstractState again(AbstractState ended) {
     AbstractState again = ended.copy();

@@ -30,13 +30,14 @@ final class Layout {
     this.words = at + 1;
   }
 
-  /** Words in which nothing is possible. */
+  /** Words of a state in which no cell is possible. */
   long[] none() {
     return new long[words];
   }
 
   /**
-   * Words in which all is possible of the subjects that are so, by place, and nothing of others.
+   * Words of a state in which every cell is possible of the subjects of whose place {@code so}
+   * holds, and none of others.
    */
   long[] all(IntPredicate so) {
     long[] words = none();

@@ -26,7 +26,7 @@ import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 
-/** What can still matter at each step: what some step from there on asks for. */
+/** Finds what still matters at each step: what some step from there on asks for. */
 final class Liveness {
   private final Frame frame;
   private final Function<Step, Fan> fans;
@@ -42,7 +42,7 @@ final class Liveness {
   private final Map<String, Matter> matters = new LinkedHashMap<>();
 
   /**
-   * What matters at a step, as far as it is known.
+   * The conditions and readings that matter at a step, as far as is known.
    *
    * @param next the steps it can lead to
    * @param unread those of them it can lead to where nothing could be read
@@ -106,7 +106,7 @@ final class Liveness {
     return matter == null ? Set.of() : matter.readings();
   }
 
-  /** What a step states; all of it is given places. */
+  /** The places of the conditions that a step states; each gets one here. */
   private BitSet own(Step step) {
     BitSet own = new BitSet();
     Condition expects = step.words().expects();
@@ -159,7 +159,10 @@ final class Liveness {
         EnumSet.noneOf(Quantity.class));
   }
 
-  /** What is only expected is about the answers of one time through. */
+  /**
+   * Whether what is known of a subject outlasts one run of the procedure; a choice that no branch
+   * asks for does not.
+   */
   private boolean staysDecided(Subject subject) {
     return Knowledge.of(subject).stays()
         && (!(subject instanceof Subject.Choice) || decided.contains(subject));

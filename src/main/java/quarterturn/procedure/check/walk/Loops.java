@@ -23,15 +23,15 @@ import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Subject;
 
 /**
- * The loops of a procedure that nothing limits. A loop is limited where it passes a step and a way
- * that is open only while that step was reached less than so often; where it turns the rod and asks
- * what the neck did; and where it rests for a day and asks what was turned that day.
+ * Finds the loops of a procedure that nothing limits. A loop is limited where it passes a step and
+ * a way that is open only while that step was reached fewer times than a number; where it turns the
+ * rod and asks what the neck did; and where it rests for a day and asks what was turned that day.
  */
 public final class Loops {
   private record Way(String from, String to) {}
 
   /**
-   * What limits the loops that pass it.
+   * A limit of the loops that pass one of some steps and one of some ways.
    *
    * @param steps places of steps: loops that pass one of these
    * @param ways and one of these ways come to an end: by place, the places they lead to
@@ -72,7 +72,7 @@ public final class Loops {
     limit(rests, days);
   }
 
-  /** A graph of the steps in which none leads anywhere. */
+  /** A graph of the steps without any way. */
   private BitSet[] none() {
     return ids.stream().map(id -> new BitSet()).toArray(BitSet[]::new);
   }
@@ -99,7 +99,10 @@ public final class Loops {
         .anyMatch(about::isInstance);
   }
 
-  /** Ways that are open only while a step was reached less than so often. */
+  /**
+   * Adds the ways that are open only while a step was reached fewer times than a number, by that
+   * step.
+   */
   private static void counted(Step step, Branch.Fork fork, Map<String, Set<Way>> counted) {
     Map<String, Set<String>> limited = new HashMap<>();
     Map<String, Set<String>> free = new HashMap<>();
@@ -121,7 +124,7 @@ public final class Loops {
         });
   }
 
-  /** The steps of which a condition demands that they were reached less than so often. */
+  /** The steps of which a condition demands that they were reached fewer times than a number. */
   private static Set<String> below(Condition condition) {
     return condition.match(
         all ->
@@ -131,7 +134,10 @@ public final class Loops {
         atom -> Set.of());
   }
 
-  /** The shortest endless loop of each knot of steps, as the ids on it, in the file's order. */
+  /**
+   * The shortest endless loop of each strongly connected component, as the ids on it, in the file's
+   * order.
+   */
   public List<List<String>> endless() {
     List<List<Integer>> found = new ArrayList<>();
     List<BitSet> knots = new ArrayList<>(StronglyConnectedComponents.of(next));
@@ -145,7 +151,10 @@ public final class Loops {
     return found.stream().map(loop -> loop.stream().map(ids::get).toList()).toList();
   }
 
-  /** An endless loop within a knot, or null: one that leaves out what would limit it. */
+  /**
+   * An endless loop within a strongly connected component, or null: one that leaves out what would
+   * limit it.
+   */
   private @Nullable List<Integer> endless(BitSet[] graph, BitSet knot) {
     for (Limit limit : limits) {
       if (knot.intersects(limit.steps()) && anyOf(graph, limit.ways())) {
@@ -181,7 +190,7 @@ public final class Loops {
     return less;
   }
 
-  /** The graph with no ways but those among some places. */
+  /** The graph without the ways that leave or enter some places. */
   private static BitSet[] within(BitSet[] graph, BitSet places) {
     BitSet[] inner = new BitSet[graph.length];
     for (int from = 0; from < inner.length; from++) {

@@ -22,7 +22,7 @@ import quarterturn.procedure.condition.Condition;
  * reading.
  */
 public final class Reachability {
-  /** More situations than this are not walked; that is a finding of its own. */
+  /** Most states that are walked; a procedure with more breaks a rule of its own. */
   static final int MOST = 100_000;
 
   private final Frame frame;
@@ -38,10 +38,10 @@ public final class Reachability {
   private final Detours detours;
   private final @Nullable String undoing;
 
-  /** Made anew each time, since most of what is reached was seen before. */
+  /** A state that is used over and over, since most of what is reached was seen before. */
   private final AbstractState reached;
 
-  /** All that a step was reached in. */
+  /** All states in which a step was reached. */
   private record Spot(
       Step step, Forgetting forgetting, Set<AbstractState> seen, List<Node> nodes) {}
 
@@ -52,11 +52,11 @@ public final class Reachability {
    */
   public record Wanting(Node node, Fan fan, Fan.Spread spread) {}
 
-  /** A branch that was taken. */
+  /** A branch taken at a step. */
   record Branched(String step, int branch) {}
 
   /**
-   * A step reached in a situation.
+   * A step reached in a state.
    *
    * @param from place of the node it was reached from, or -1
    * @param broken whether a break lies between
@@ -83,7 +83,7 @@ public final class Reachability {
     }
   }
 
-  /** Whether every situation was walked. */
+  /** Whether every state was walked. */
   public boolean whole() {
     return nodes.size() < MOST;
   }
@@ -150,7 +150,7 @@ public final class Reachability {
     }
   }
 
-  /** The node that is looked at. */
+  /** The place of the node that is being looked at. */
   private int now;
 
   private void spread(Fan fan, Fan.Spread spread) {
@@ -176,7 +176,7 @@ public final class Reachability {
     breaks(from, step, at);
   }
 
-  /** Where a session goes on after a break at a step, short or long. */
+  /** Adds the steps at which a session goes on after a break at a step, short or long. */
   private void breaks(int from, Step step, AbstractState at) {
     for (boolean waiting : step instanceof Step.Wait ? BOTH : NEVER) {
       for (boolean drifted : at.has(Fact.AT_PITCH) ? BOTH : NEVER) {
@@ -197,7 +197,7 @@ public final class Reachability {
   private static final boolean[] BOTH = {false, true};
   private static final boolean[] NEVER = {false};
 
-  /** Left for long at a step where pitch does not matter any more. */
+  /** Adds the state of a step after a long break at it, where pitch does not matter any more. */
   private void stay(int from, AbstractState drifted) {
     Spot spot = spots.get(nodes.get(from).step().id());
     if (spot != null && spot.seen().add(drifted)) {
@@ -207,7 +207,7 @@ public final class Reachability {
     }
   }
 
-  /** Whether a node is where the step before it was left, and only a break lies between. */
+  /** Whether a node is the step before it again, with only a break between. */
   public boolean stayed(Node node) {
     return node.broken() && nodes.get(node.from()).step().equals(node.step());
   }

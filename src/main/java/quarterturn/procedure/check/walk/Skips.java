@@ -14,7 +14,7 @@ import quarterturn.procedure.Ways;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Role;
 
-/** Steps that one role has to pass and another one is led around. */
+/** Finds the steps that one role has to pass and another one is led around. */
 public final class Skips {
   private Skips() {}
 

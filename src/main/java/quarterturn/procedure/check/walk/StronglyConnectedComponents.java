@@ -7,14 +7,14 @@ import java.util.Deque;
 import java.util.List;
 
 /**
- * The knots of a graph: sets of places that all lead to each other, by Tarjan's algorithm for
+ * Finds the sets of places of a graph that all lead to each other, by Tarjan's algorithm for
  * strongly connected components (SIAM Journal on Computing 1, 1972).
  */
 final class StronglyConnectedComponents {
-  /** By place, the places it leads to. */
+  /** The places that each place leads to. */
   private final BitSet[] graph;
 
-  /** By place, one more than its turn at being visited; 0 before. */
+  /** The turn at which each place was visited, from 1; 0 before. */
   private final int[] order;
 
   private final int[] lowest;
@@ -30,7 +30,7 @@ final class StronglyConnectedComponents {
   }
 
   /**
-   * Those with a loop in them.
+   * The components with a loop in them.
    *
    * @param graph by place, the places it leads to
    */
@@ -45,7 +45,10 @@ final class StronglyConnectedComponents {
     return knots.found;
   }
 
-  /** A file has few enough steps for their chain to fit the stack. */
+  /**
+   * Visits a place and, first, those it leads to. Recursive, since a file's steps are few enough
+   * for the stack.
+   */
   private void visit(int place) {
     order[place] = ++visited;
     lowest[place] = visited;

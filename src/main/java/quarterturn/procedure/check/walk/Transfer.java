@@ -27,7 +27,7 @@ final class Transfer {
   private final Results results;
   private final Function<Step, Fan> fans;
 
-  /** Is told what came of each fork. */
+  /** Takes each fork with its outcomes. */
   private final BiConsumer<Fan, Fan.Spread> watch;
 
   private static final Subject RELIEF = new Subject.Reading(Quantity.RELIEF);
@@ -58,7 +58,7 @@ final class Transfer {
         frame.where(TODAY, cell -> cell instanceof Cell.Amount amount && amount.below() > day);
   }
 
-  /** Where a step can go, and what is known there. */
+  /** A step that can follow, with what is known there. */
   record Onward(String step, AbstractState at, int branch) {}
 
   /** Every way on from a step that asks or does something within this procedure. */
@@ -93,7 +93,7 @@ final class Transfer {
     return new Onward(option.go(), now, Fan.REST);
   }
 
-  /** On by what is out of its window, which may be nothing. */
+  /** The ways on from an adjust step, with no string out of its window or with some. */
   private List<Onward> adjusted(Step.Adjust step, AbstractState before) {
     List<Onward> ways = forked(step, before);
     BenchState set = before.bench().adjusted(results, step.adjustment());
@@ -116,7 +116,7 @@ final class Transfer {
     return now;
   }
 
-  /** The cells in which the neck answered so. */
+  /** The mask of the cells in which the neck gave this response. */
   private int answered(Response response) {
     return frame.where(
         NECK, cell -> cell instanceof Cell.Answer answer && answer.response() == response);
@@ -159,7 +159,7 @@ final class Transfer {
     return ways;
   }
 
-  /** A step can be answered with what is plausible there, and with nothing. */
+  /** The mask of the answers to a measure step: plausible readings, and no reading. */
   private int plausible(Step.Measure step) {
     return frame.where(
         new Subject.Reading(step.quantity()),
@@ -169,7 +169,7 @@ final class Transfer {
                     || (s.from() <= step.most() && s.below() > step.least())));
   }
 
-  /** Nothing was read: an earlier reading is still there. */
+  /** The state where nothing was read and an earlier reading is kept. */
   private AbstractState missed(
       Step.Measure step, int subject, AbstractState after, AbstractState before) {
     AbstractState now = after.copy();
@@ -200,7 +200,7 @@ final class Transfer {
     }
   }
 
-  /** On by each branch that can hold. */
+  /** Adds the ways on by each branch that can hold. */
   void spread(List<Onward> ways, Step step, AbstractState now) {
     Fan fan = fans.apply(step);
     int[] subjects = fan.subjects();
@@ -222,7 +222,7 @@ final class Transfer {
     }
   }
 
-  /** Back from a break: what was read may have moved since, and pitch may have drifted. */
+  /** The state after a break: readings are from before it, and pitch may have drifted. */
   AbstractState back(AbstractState before, boolean drifted) {
     AbstractState now = before.with(before.bench().back(drifted));
     now.dayLeft(false);

@@ -8,11 +8,13 @@ import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 
-/** The readings that a step rests on, taken before it. */
+/** Finds the readings that a step rests on, taken before it. */
 public final class Uses {
   private Uses() {}
 
-  /** Those its conditions, its text and its turn rest on, not the one it takes itself. */
+  /**
+   * The quantities that a step's conditions, text and turn rest on, not the one it takes itself.
+   */
   public static Set<Quantity> of(Step step) {
     Set<Quantity> used = decided(step);
     if (step instanceof Step.TurnRod || says(step, Blank.READING)) {
@@ -21,7 +23,7 @@ public final class Uses {
     return used;
   }
 
-  /** Those its conditions rest on. */
+  /** The quantities that a step's conditions rest on. */
   public static Set<Quantity> decided(Step step) {
     Set<Quantity> used = EnumSet.noneOf(Quantity.class);
     step.fork().branches().forEach(branch -> add(used, branch.when()));

@@ -18,7 +18,7 @@ import quarterturn.procedure.Step;
 public final class Walks {
   private final Map<List<Object>, Reachability> known = new HashMap<>();
 
-  /** Those made so far; what either makes from now on the other does not know. */
+  /** A copy of the walks so far; what is added to one is not added to the other. */
   public Walks copy() {
     Walks copy = new Walks();
     copy.known.putAll(known);
