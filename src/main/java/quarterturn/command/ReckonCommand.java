@@ -10,8 +10,8 @@ import picocli.CommandLine.Unmatched;
 import quarterturn.reckon.Reckon;
 
 /**
- * {@code reckon TOPIC}. Everything behind it is handed on, {@code --help} too: the topics have a
- * command line of their own, which is only made here.
+ * {@code reckon TOPIC}. All words after it are handed on, {@code --help} too: the topics have a
+ * command line of their own, made only when this command runs.
  */
 @Command(name = "reckon", description = "Reckons one number of the trade: reckon --help.")
 final class ReckonCommand implements Callable<Integer> {

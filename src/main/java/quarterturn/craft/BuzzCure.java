@@ -21,7 +21,7 @@ public record BuzzCure(Way way, Length amount, ContactMap found) {
   private static final double ACTION_STEP_MM = 0.05;
   private static final double MOST_ACTION_MM = 1.5;
 
-  /** What to change. */
+  /** The ways to cure a buzz. */
   public enum Way {
     /** The string clears every fret as it is set up. */
     NOTHING,

@@ -7,8 +7,8 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How a bench takes the boards' orders, one after the other. Where two boards release the same
- * hold, the first that the bench can take is taken, and the other is told that it came late.
+ * Decides how a bench takes the boards' orders, one after the other. Where two boards release the
+ * same hold, the first that the bench can take is taken, and the other is told that it came late.
  */
 public final class Acceptance {
   private Acceptance() {}

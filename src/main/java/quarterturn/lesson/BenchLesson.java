@@ -74,7 +74,7 @@ public record BenchLesson(
     return rounds.isEmpty() ? null : rounds.get(rounds.size() - 1);
   }
 
-  /** What has kept the bench since the event {@code ref}, or null. */
+  /** The thing that has kept the bench since the event {@code ref}, or null. */
   public @Nullable Keep keep(Ref ref) {
     return keeps.stream().filter(k -> k.ref().equals(ref)).findFirst().orElse(null);
   }
@@ -87,7 +87,7 @@ public record BenchLesson(
         .toList();
   }
 
-  /** Where a student stands. */
+  /** The level and standing of a student. */
   public Levels.Standing standing(String student) {
     return Objects.requireNonNullElse(levels.get(student), Levels.Standing.at(begin));
   }

@@ -4,7 +4,7 @@ import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What keeps a bench from going on, now or earlier.
+ * A thing that keeps a bench from going on, or kept it earlier.
  *
  * @param ref the event that began it, by which a release names it
  * @param since by the bench's own clock

@@ -2,7 +2,7 @@ package quarterturn.lesson;
 
 import org.jspecify.annotations.Nullable;
 
-/** What a bench may write after what it has written: the order that a lesson promises. */
+/** Checks that an event of a bench keeps the order of events that a lesson promises. */
 public final class LessonRules {
   private LessonRules() {}
 

@@ -42,7 +42,7 @@ public record Plan(
    */
   public record Setup(@Nullable String bench, String kind, @Nullable NamedNeck neck, int seed) {}
 
-  /** What a bench works on, or null where the plan has nothing for it. */
+  /** The instrument that a bench works on, or null where the plan has none for it. */
   public @Nullable Setup forBench(String bench) {
     Setup common = null;
     for (Setup setup : instruments) {

@@ -11,7 +11,10 @@ import org.jspecify.annotations.Nullable;
 final class RoundRules {
   private RoundRules() {}
 
-  /** What speaks against an event of a round, where there is the round. */
+  /**
+   * A check of a round's event: its objection is that the round does not exist, or else that of
+   * {@code rule}.
+   */
   static <E extends LessonEvent.InRound> Function<E, @Nullable String> of(
       BenchLesson lesson, BiFunction<Round, E, @Nullable String> rule) {
     return event -> {

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Waiting(
     Kind kind, String what, List<String> who, @Nullable Instant since, Duration howLong) {
-  /** In the order a teacher sees to them. */
+  /** The kinds of waiting, in the order a teacher deals with them. */
   public enum Kind {
     STOPPED,
     HELD,

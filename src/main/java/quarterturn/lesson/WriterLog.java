@@ -26,7 +26,7 @@ public record WriterLog(
           Header::writer,
           WriterLog::new);
 
-  /** Who writes a file. */
+  /** The kinds of writer: a bench or a board. */
   public enum Part implements Worded {
     BENCH,
     BOARD

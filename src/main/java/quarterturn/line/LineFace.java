@@ -35,7 +35,7 @@ public final class LineFace {
 
   private final TypedFurther ahead;
 
-  /** The part of the procedure that was last named to a technician. */
+  /** The part of the procedure that a technician was last told the name of. */
   private String part = "";
 
   private LineFace(Bench bench, LineSource in, PrintWriter out, Dates dates, Between between) {

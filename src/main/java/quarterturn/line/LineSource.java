@@ -6,7 +6,7 @@ import java.time.Duration;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Where typed lines come from. */
+/** A source of typed lines. */
 public interface LineSource {
   /**
    * The next line, or null at the end of input.

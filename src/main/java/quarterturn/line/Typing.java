@@ -13,8 +13,7 @@ import org.jspecify.annotations.Nullable;
 public record Typing(LineSource source, PrintWriter out) implements AutoCloseable {
 
   /**
-   * A source with history and completion at a terminal; plain lines on a pipe, or where
-   * {@code term} is "dumb".
+   * A source with history and completion at a terminal; plain lines on a pipe or a "dumb" terminal.
    *
    * @param term the TERM of the environment, or null
    * @param console whether both input and output are a terminal

@@ -67,7 +67,7 @@ public record Limits(
   }
 
   /**
-   * What counts as an answer of the neck.
+   * The figures by which a move counts as an answer of the neck.
    *
    * @param seenMm a change of relief that can be told from the noise of a gauge
    * @param wrongMm the least that counts as a move the wrong way
@@ -76,7 +76,7 @@ public record Limits(
   public record Answers(double seenMm, double wrongMm, Turn expectedFrom) {}
 
   /**
-   * What counts as another climate.
+   * The figures by which the air counts as another climate.
    *
    * @param after so much time, whatever the air was
    * @param points more than this of relative humidity

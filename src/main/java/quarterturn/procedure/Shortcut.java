@@ -5,8 +5,8 @@ import quarterturn.procedure.condition.Condition;
 import quarterturn.unit.Worded;
 
 /**
- * What becomes of a step on a technician's short path. The engine holds that nothing is skipped
- * that does, warns of or guards something.
+ * What becomes of a step on a technician's short path. A step that does, warns of or guards
+ * something is never skipped.
  *
  * @param when what must hold for it, or null where it is always so
  */

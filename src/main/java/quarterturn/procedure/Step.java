@@ -308,7 +308,7 @@ public sealed interface Step {
 
   /** How far a {@link TurnRod} goes. */
   sealed interface Amount {
-    /** As far as the advisor recommends. */
+    /** A turn as far as the advisor recommends. */
     record Advised() implements Amount {}
 
     /** The exact opposite of the last turn. */

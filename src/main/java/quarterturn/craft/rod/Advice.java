@@ -3,7 +3,7 @@ package quarterturn.craft.rod;
 import quarterturn.unit.Turn;
 
 /**
- * What to turn next.
+ * A turn to make next, with the reasons.
  *
  * @param turn plus tightens; {@link Turn#NONE} where nothing should be turned
  * @param why one sentence or two that a beginner understands

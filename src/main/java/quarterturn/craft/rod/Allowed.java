@@ -3,7 +3,7 @@ package quarterturn.craft.rod;
 import quarterturn.unit.Turn;
 
 /**
- * How far a rod may be turned.
+ * The limits on turning a rod.
  *
  * @param most in one move, without direction
  * @param fromAsFound the most it may stand from where it was found, without direction

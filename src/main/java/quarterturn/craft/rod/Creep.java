@@ -1,7 +1,7 @@
 package quarterturn.craft.rod;
 
 /**
- * How far a neck has crept a while after a change: {@code share = (t / 3 years)^n} of what it will
+ * The law by which a neck creeps after a change: {@code share = (t / 3 years)^n} of what it will
  * creep in three years, which about equals the change itself.
  *
  * <p>Wood Handbook, chapter 5: at a usual stress the extra deformation after several years may
@@ -23,7 +23,7 @@ public record Creep(double n) {
   /** Time in hours after which the ends of the range come nearer to each other again. */
   private static final double WIDEST_HOURS = 560;
 
-  /** Three years of 365 days; the law is far too rough for leap days to matter. */
+  /** Hours in three years of 365 days; the law is far too rough for leap days to matter. */
   private static final double REFERENCE_HOURS = 3 * 365.0 * 24;
 
   public Creep {

@@ -12,7 +12,7 @@ import quarterturn.unit.Worded;
  * @param known to be kept for another session
  */
 public record Decision(Step step, double inWindow, String why, Known known) {
-  /** What to do. */
+  /** The step to take next with a neck. */
   public sealed interface Step {}
 
   /**

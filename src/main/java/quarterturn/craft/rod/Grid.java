@@ -12,7 +12,7 @@ final class Grid {
   private static final double MISREAD = 0.001;
   private static final double SAYS_ANYTHING = 0.05;
 
-  /** No relief beyond these is expected; an estimate. */
+  /** Lowest relief that is expected, in millimetres; an estimate. */
   private static final double LOWEST_MM = -0.5;
 
   private static final double HIGHEST_MM = 1.5;
@@ -206,10 +206,10 @@ final class Grid {
     return first + i * step - moved[c];
   }
 
-  /** Takes in where the relief may stand after a turn. */
+  /** Takes each case with the relief before and after a turn. */
   interface Weighing {
     /**
-     * One case.
+     * Takes one case.
      *
      * @param chance of it
      * @param before relief in millimetres now

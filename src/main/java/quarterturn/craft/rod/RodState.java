@@ -10,7 +10,7 @@ enum RodState {
   REVERSED,
   /** Fully loose: loosening does nothing, tightening works. */
   FULLY_LOOSE,
-  /** At the other end of its travel: tightening does nothing, loosening works. */
+  /** Fully tight, at the other end of its travel: tightening does nothing, loosening works. */
   FULLY_TIGHT;
 
   /** Whether a turn of this sign (plus tightens) can do anything. */

@@ -32,7 +32,7 @@ public final class BenchName implements Dialogue {
   }
 
   /**
-   * What a bench of the plan works on.
+   * The instrument that the bench of this name works on.
    *
    * @throws NotUnderstoodException naming the benches there are
    */

@@ -252,7 +252,7 @@ public final class LessonSession implements Bench, Closeable {
   }
 
   /**
-   * What a student makes of prediction and result.
+   * Notes a student's reason for a result, and the answer to the round's question.
    *
    * @param answer to the round's question, or null where it has none
    */
@@ -264,7 +264,7 @@ public final class LessonSession implements Bench, Closeable {
             time(), on.round(), on.student(), reason, on.question(), answer, missed));
   }
 
-  /** Which kind of question a round's is, as its procedure has it; it may be gone from there. */
+  /** The kind of a question in its procedure; a check where no procedure has it any more. */
   public synchronized LessonQuestion.Kind kind(String question) {
     LessonQuestion ask = Questions.named(libraries, question);
     return ask == null ? LessonQuestion.Kind.CHECK : ask.kind();
@@ -313,7 +313,7 @@ public final class LessonSession implements Bench, Closeable {
     return ask == null ? List.of() : Questions.key(ask);
   }
 
-  /** Who does what in the part at hand, or an empty text where a student is alone. */
+  /** The duties in the part at hand, or an empty text where a student is alone. */
   public synchronized String duties() {
     int parts = 0;
     String last = "";

@@ -9,7 +9,7 @@ import quarterturn.session.Prompt;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
 
-/** One student's prediction of what is read or turned next. */
+/** Asks one student to predict what is read or turned next. */
 final class Predicting implements Dialogue {
   private final LessonSession session;
   private final Round round;

@@ -12,7 +12,7 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.BracketParser;
 import quarterturn.unit.NotUnderstoodException;
 
-/** One student's reading, which the others do not see until all have read. */
+/** Asks one student for a reading, which the others do not see until all have read. */
 final class ReadingAlone implements Dialogue {
   private static final String EXAMPLE = "0.30 passes 0.35 lifts; or touches.";
 

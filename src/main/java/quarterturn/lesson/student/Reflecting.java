@@ -9,7 +9,10 @@ import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
 
-/** What one student makes of a result beside the prediction, and a question about another case. */
+/**
+ * Asks one student what they make of a result beside the prediction, and a question about another
+ * case.
+ */
 final class Reflecting implements Dialogue {
   private final LessonSession session;
   private final Gate.Reflect gate;

@@ -122,7 +122,7 @@ public final class BoardDialogue implements Dialogue {
     return news;
   }
 
-  /** How every bench stands. */
+  /** Lines on how every bench stands. */
   public synchronized List<String> show() {
     return BoardLists.show(shown);
   }

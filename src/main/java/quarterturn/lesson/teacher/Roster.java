@@ -20,8 +20,8 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 
 /**
- * Who had which duty at a bench, part by part, and what the bench did in that part. It goes by the
- * order in which duties go round; whose hand it was, no file says.
+ * The duties that each student had at a bench, part by part, and what the bench did in that part.
+ * They follow from the order in which duties go round; no file records who really did what.
  */
 public final class Roster {
   /** The one duty of a student who is alone at a bench. */

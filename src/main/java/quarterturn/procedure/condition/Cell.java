@@ -18,7 +18,7 @@ public sealed interface Cell {
   double READING_SLACK = 1e-6;
 
   /**
-   * How a reading stands.
+   * How a reading stands to its window.
    *
    * @param lean where an undecided one leans, or null
    * @param from the least value

@@ -53,11 +53,11 @@ public sealed interface Condition {
     return pieces;
   }
 
-  /** What comes of the case of its form: all, any, not or a single statement. */
+  /** What the case of this condition's form makes of it: all, any, not or a single statement. */
   <R> R match(
       Function<All, R> all, Function<Any, R> any, Function<Not, R> not, Function<Atom, R> atom);
 
-  /** Every part holds. */
+  /** A condition that holds where every part does. */
   record All(List<Condition> parts) implements Condition {
     public All {
       parts = List.copyOf(parts);
@@ -75,7 +75,7 @@ public sealed interface Condition {
     }
   }
 
-  /** At least one part holds: "relief touches or below target". */
+  /** A condition that holds where at least one part does: "relief touches or below target". */
   record Any(List<Condition> parts) implements Condition {
     public Any {
       parts = List.copyOf(parts);
@@ -93,7 +93,10 @@ public sealed interface Condition {
     }
   }
 
-  /** The part does not hold: "not called by setup", "relief differs by at most 0.10 mm". */
+  /**
+   * A condition that holds where its part does not: "not called by setup", "relief differs by at
+   * most 0.10 mm".
+   */
   record Not(Condition part) implements Condition {
     @Override
     public List<Condition> parts() {
@@ -170,7 +173,7 @@ public sealed interface Condition {
     }
   }
 
-  /** "relief below target": the last reading of the quantity against the window. */
+  /** How the last reading of a quantity stands to its window: "relief below target". */
   record Against(Quantity quantity, Verdict verdict) implements Atom {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -178,7 +181,7 @@ public sealed interface Condition {
     }
   }
 
-  /** "relief leans into target": where the middle of an undecided bracket lies. */
+  /** Where the middle of an undecided bracket lies: "relief leans into target". */
   record Leans(Quantity quantity, Verdict towards) implements Atom {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -186,7 +189,7 @@ public sealed interface Condition {
     }
   }
 
-  /** "humidity below 40 %". */
+  /** The last reading is below a limit: "humidity below 40 %". */
   record Below(Quantity quantity, double limit) implements Atom {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -194,7 +197,7 @@ public sealed interface Condition {
     }
   }
 
-  /** "humidity at least 60 %". */
+  /** The last reading is at least a limit: "humidity at least 60 %". */
   record AtLeast(Quantity quantity, double limit) implements Atom {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -202,7 +205,10 @@ public sealed interface Condition {
     }
   }
 
-  /** "relief differs by more than 0.10 mm": lowest string against highest, whole brackets. */
+  /**
+   * The readings of the lowest and the highest string lie apart, as whole brackets: "relief differs
+   * by more than 0.10 mm".
+   */
   record Differs(Quantity quantity, double limit) implements Atom {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -210,7 +216,7 @@ public sealed interface Condition {
     }
   }
 
-  /** "relief repeats within 0.05 mm": the last two readings on the same string. */
+  /** The last two readings on one string agree: "relief repeats within 0.05 mm". */
   record Repeats(Quantity quantity, double limit) implements Atom {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -218,7 +224,7 @@ public sealed interface Condition {
     }
   }
 
-  /** "rod-place is sound-hole or pocket": what was chosen there. */
+  /** The answer chosen at a step, or the outcome of a call: "rod-place is sound-hole or pocket". */
   record Chosen(String step, Set<String> options) implements Atom {
     public Chosen {
       options = Set.copyOf(options);
@@ -230,7 +236,7 @@ public sealed interface Condition {
     }
   }
 
-  /** "role is beginner". */
+  /** The role of the person at the bench: "role is beginner". */
   record Is(Role role) implements Atom {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -238,7 +244,9 @@ public sealed interface Condition {
     }
   }
 
-  /** "turned today at least 1/2 turn", "turned in all at least 1 turn". */
+  /**
+   * How far the rod was turned: "turned today at least 1/2 turn", "turned in all at least 1 turn".
+   */
   record Turned(Span span, Turn least) implements Atom {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -246,7 +254,10 @@ public sealed interface Condition {
     }
   }
 
-  /** "neck moved the wrong way", "neck gave no answer at least 2 times". */
+  /**
+   * The neck's response to the last turns: "neck moved the wrong way", "neck gave no answer at
+   * least 2 times".
+   */
   record Answered(Response response, int times) implements Atom {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -254,7 +265,10 @@ public sealed interface Condition {
     }
   }
 
-  /** "every action in target", "some intonation above target": the last reading of each string. */
+  /**
+   * How the last readings of all strings stand: "every action in target", "some intonation above
+   * target".
+   */
   record Strings(boolean every, Quantity quantity, Verdict verdict) implements Atom {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -262,7 +276,7 @@ public sealed interface Condition {
     }
   }
 
-  /** "called by setup". */
+  /** A larger job that this procedure runs within: "called by setup". */
   record Called(String procedure) implements Atom {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -270,7 +284,7 @@ public sealed interface Condition {
     }
   }
 
-  /** "rod seems dead": what all readings and turns together say of the rod. */
+  /** What all readings and turns together tell of the rod: "rod seems dead". */
   record Seems(Doubt doubt) implements Atom {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -278,7 +292,7 @@ public sealed interface Condition {
     }
   }
 
-  /** "undecided-again reached at least 2 times". */
+  /** How often a step was reached: "undecided-again reached at least 2 times". */
   record Reached(String step, int times) implements Atom {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -286,7 +300,7 @@ public sealed interface Condition {
     }
   }
 
-  /** "rod felt stiff": at the last turn. */
+  /** How the rod felt at the last turn: "rod felt stiff". */
   record Felt(Feel feel) implements Atom {
     @Override
     public <R> R match(Cases<R> cases) {

@@ -10,7 +10,7 @@ public sealed interface Subject {
     Quantity quantity();
   }
 
-  /** How the last reading of a quantity stands, and its value. */
+  /** The last reading of a quantity: how it stands to the window, and its value. */
   record Reading(Quantity quantity) implements OfQuantity {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -18,7 +18,7 @@ public sealed interface Subject {
     }
   }
 
-  /** How far the lowest and the highest string are apart. */
+  /** The distance between the readings of the lowest and the highest string. */
   record Differing(Quantity quantity) implements OfQuantity {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -26,7 +26,7 @@ public sealed interface Subject {
     }
   }
 
-  /** How far the last two readings on a string are apart. */
+  /** The distance between the last two readings on one string. */
   record Repeating(Quantity quantity) implements OfQuantity {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -34,7 +34,7 @@ public sealed interface Subject {
     }
   }
 
-  /** How the strings stand, all of them together. */
+  /** The last readings of all strings together. */
   record Each(Quantity quantity) implements OfQuantity {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -42,7 +42,7 @@ public sealed interface Subject {
     }
   }
 
-  /** What was chosen at a step, or how the procedure it calls ended. */
+  /** The answer chosen at a step, or the outcome of the procedure it calls. */
   record Choice(String step) implements Subject {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -50,7 +50,7 @@ public sealed interface Subject {
     }
   }
 
-  /** How often a step was reached. */
+  /** The number of times a step was reached. */
   record Count(String step) implements Subject {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -66,7 +66,7 @@ public sealed interface Subject {
     }
   }
 
-  /** How far the rod was turned. */
+  /** The distance that the rod was turned. */
   record Turning(Condition.Span span) implements Subject {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -74,7 +74,7 @@ public sealed interface Subject {
     }
   }
 
-  /** What the neck did after the last turn. */
+  /** The neck's response to the last turn. */
   record Neck() implements Subject {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -82,7 +82,7 @@ public sealed interface Subject {
     }
   }
 
-  /** What the readings say of the rod. */
+  /** What all readings and turns together tell of the rod. */
   record Rod() implements Subject {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -90,7 +90,7 @@ public sealed interface Subject {
     }
   }
 
-  /** How the rod felt at the last turn. */
+  /** The feel of the rod at the last turn. */
   record Feeling() implements Subject {
     @Override
     public <R> R match(Cases<R> cases) {

@@ -4,7 +4,7 @@ import quarterturn.craft.Window;
 import quarterturn.unit.Bracket;
 
 /**
- * How a reading stands to the window, decided on the whole bracket. The first six are exhaustive
+ * How a reading stands to the window, decided on the whole bracket. The first six cover every case
  * and exclude each other; the leaning ones split {@link #UNDECIDED} by the bracket's middle.
  */
 public enum Verdict {

@@ -2,7 +2,7 @@ package quarterturn.procedure.kind;
 
 import quarterturn.unit.Worded;
 
-/** What can be moved at a bridge. */
+/** The kinds of bridge, by what can be moved at them. */
 public enum BridgeKind implements Worded {
   /** Saddles that can be raised and moved. */
   ADJUSTABLE,

@@ -20,7 +20,7 @@ public record Make(
     gauges = List.copyOf(gauges);
   }
 
-  /** What the saddles allow. */
+  /** Whether a bridge's saddles can be adjusted. */
   public enum Saddles implements Worded {
     /** Each saddle can be raised and moved by its screws. */
     ADJUSTABLE,

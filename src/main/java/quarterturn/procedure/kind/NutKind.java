@@ -2,7 +2,7 @@ package quarterturn.procedure.kind;
 
 import quarterturn.unit.Worded;
 
-/** What holds the strings at the headstock end. */
+/** The kinds of nut, which holds the strings at the headstock end. */
 public enum NutKind implements Worded {
   /** A slot for each string, cut to its height. */
   SLOTTED,

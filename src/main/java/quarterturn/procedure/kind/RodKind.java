@@ -2,7 +2,7 @@ package quarterturn.procedure.kind;
 
 import quarterturn.unit.Worded;
 
-/** What rod a neck has. */
+/** The kinds of truss rod that a neck can have. */
 public enum RodKind implements Worded {
   /** A rod that can bend the neck back only. */
   SINGLE,

@@ -19,7 +19,7 @@ public final class FormatSchema {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final String PART = "part";
 
-  /** What each kind of step is for. */
+  /** What each kind of step is for, by its key. */
   private static final Map<String, String> MEANINGS =
       Map.ofEntries(
           Map.entry("tell", "Something to do or look at, confirmed when done."),

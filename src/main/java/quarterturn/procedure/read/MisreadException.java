@@ -20,12 +20,12 @@ final class MisreadException extends Exception {
     return at;
   }
 
-  /** What was found at that letter. */
+  /** What was found at the letter where the condition goes wrong. */
   String wrong() {
     return wrong;
   }
 
-  /** What may stand at that letter. */
+  /** What may stand at the letter where the condition goes wrong. */
   String mend() {
     return mend;
   }

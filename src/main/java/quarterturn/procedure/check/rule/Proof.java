@@ -12,7 +12,7 @@ import quarterturn.procedure.check.walk.AbstractState;
 import quarterturn.procedure.check.walk.Reachability;
 
 /**
- * All that a rule is decided on.
+ * What the rules examine to decide: a procedure, its library and the ways through it.
  *
  * @param library everything that was read
  * @param procedure the one to be proven

@@ -8,7 +8,7 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.read.Loaded;
 
 /**
- * One thing that must hold of a procedure.
+ * A rule that every procedure has to keep.
  *
  * @param id as a finding names it, such as {@code unknown-key}
  * @param means what has to hold, in one line

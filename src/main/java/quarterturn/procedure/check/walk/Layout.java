@@ -3,7 +3,7 @@ package quarterturn.procedure.check.walk;
 import java.util.List;
 import java.util.function.IntPredicate;
 
-/** Where the mask of each subject stands in the words of an {@link AbstractState}. */
+/** The place of each subject's mask in the words of an {@link AbstractState}. */
 final class Layout {
   private final int[] word;
   private final int[] shift;

@@ -34,7 +34,7 @@ final class Liveness {
   private final Set<String> loose;
   private final Detours detours;
 
-  /** Everything that any step states, each piece with what it speaks about. */
+  /** The conditions that any step states, in pieces of one subject each. */
   private final List<Condition> pieces = new ArrayList<>();
 
   private final List<Subject> subjects = new ArrayList<>();
@@ -168,7 +168,7 @@ final class Liveness {
         && (!(subject instanceof Subject.Choice) || decided.contains(subject));
   }
 
-  /** The places of the pieces about some subjects. */
+  /** The places of the pieces about subjects of which {@code so} holds. */
   private BitSet about(Predicate<Subject> so) {
     BitSet about = new BitSet();
     for (int i = 0; i < subjects.size(); i++) {

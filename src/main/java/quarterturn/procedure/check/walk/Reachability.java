@@ -17,7 +17,7 @@ import quarterturn.procedure.bench.Detours;
 import quarterturn.procedure.condition.Condition;
 
 /**
- * Every way through a procedure: all situations in which each of its steps can be reached, the
+ * Every way through a procedure: all abstract states in which each of its steps can be reached, the
  * nearest to the beginning first. Breaks are walked too, since the engine then goes back to a
  * reading.
  */

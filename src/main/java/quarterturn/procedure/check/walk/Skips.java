@@ -48,7 +48,7 @@ public final class Skips {
     return skips;
   }
 
-  /** Where each role goes from a step that asks for the role. */
+  /** The steps that each role goes to from a step that asks for the role. */
   private static Map<Role, Set<String>> ways(Step step) {
     Map<Role, Set<String>> ways = new EnumMap<>(Role.class);
     for (Branch branch : step.fork().branches()) {
