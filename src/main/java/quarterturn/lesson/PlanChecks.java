@@ -34,7 +34,7 @@ public final class PlanChecks {
     this.usual = rules.results().usual();
   }
 
-  /** The plan, with every id in it known. */
+  /** The plan that the typed parts make, checked so that every id in it is known. */
   public Plan plan(String lesson, Map<PlanPart, String> typed) {
     return Planning.of(lesson, typed, known(typed));
   }

@@ -1,6 +1,6 @@
 package quarterturn.lesson;
 
-/** What a teacher says of a lesson to be planned, in the order it is asked. */
+/** The parts of a lesson's plan that a teacher gives, in the order they are asked. */
 public enum PlanPart {
   TITLE("Title", "What the lesson is called.", "The first turn"),
   PROCEDURES("Procedures", "What is done, in this order, with commas between.", ""),

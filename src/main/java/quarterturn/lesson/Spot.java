@@ -3,7 +3,7 @@ package quarterturn.lesson;
 /**
  * Where a bench is.
  *
- * @param asked which prompt of the bench's session this is, counted; tells a second visit to a step
+ * @param asked number of the prompt in the bench's session, which tells a second visit to a step
  *     from the first
  */
 public record Spot(String procedure, String step, String part, int asked) {

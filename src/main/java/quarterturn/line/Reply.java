@@ -27,7 +27,7 @@ sealed interface Reply {
   /** Readings and choices given by their names, at least one. */
   record Named(List<Given> given) implements Reply {}
 
-  /** The rod was turned this much, plus tightened; how it felt is still to be asked. */
+  /** A turn of the rod that was made, plus tightened; how it felt is still to be asked. */
   record Amount(Turn turn) implements Reply {}
 
   /** The person stays until the wait is over. */

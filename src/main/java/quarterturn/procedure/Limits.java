@@ -17,7 +17,8 @@ import quarterturn.unit.Turn;
  * @param restHours how long the rod rests after that
  * @param fromAsFound most the rod may stand from where it was found
  * @param movesWithoutAnswer turns in a row without an answer before handing over
- * @param movesWhileTouching the same while the string touches, where no answer could be seen
+ * @param movesWhileTouching turns in a row before handing over while the string touches, where no
+ *     answer could be seen
  * @param wrongWayMoves turns that moved the neck the wrong way before handing over
  * @param settleMinutes least time between retuning and a reading that counts
  * @param retuneAfterMinutes a break after which the strings must be tuned again before a reading
@@ -78,7 +79,7 @@ public record Limits(
   /**
    * The figures by which the air counts as another climate.
    *
-   * @param after so much time, whatever the air was
+   * @param after the time after which the climate counts as another, whatever the air was
    * @param points more than this of relative humidity
    */
   public record Climate(Duration after, double points) {

@@ -46,7 +46,7 @@ public sealed interface Step {
    *
    * @param word what it is taken for: an option, a feel or "otherwise"; empty where there is only
    *     one, and where it is taken for a condition
-   * @param when that condition, or null
+   * @param when the condition it is taken for, or null
    * @param to id of the step it leads to
    */
   record Exit(String word, @Nullable Condition when, String to) {

@@ -7,7 +7,7 @@ import quarterturn.unit.Turn;
  *
  * @param turn plus tightens; {@link Turn#NONE} where nothing should be turned
  * @param why one sentence or two that a beginner understands
- * @param numbers the same in figures, for a technician; empty where nothing was reckoned
+ * @param numbers the reasons in figures, for a technician; empty where nothing was calculated
  */
 public record Advice(Turn turn, String why, String numbers) {
   /** An advice without figures for a technician. */

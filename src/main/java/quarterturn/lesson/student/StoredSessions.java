@@ -99,7 +99,7 @@ public final class StoredSessions implements BenchSessions {
     return new Run(sessions.library(procedure), replaced, opened.bench(), null, opened::close);
   }
 
-  /** The events of the sessions that one replaces, oldest first. */
+  /** The events of the sessions that session {@code by} replaces, oldest first. */
   private List<Event> replaced(List<Store.Glance> glances, String by) throws IOException {
     List<Event> events = new ArrayList<>();
     for (Store.Glance glance : glances) {

@@ -195,7 +195,7 @@ public final class BoardDialogue implements Dialogue {
     return List.of(board.release(called.row().bench().bench(), called.rest(), shown));
   }
 
-  /** The first of what a release of a bench would release. */
+  /** The first thing that a release of a bench would release, if there is any. */
   private static Optional<Keep> first(Sight sight, String bench) {
     return Optional.ofNullable(sight.row(bench)).stream()
         .flatMap(row -> sight.toRelease(row).stream())

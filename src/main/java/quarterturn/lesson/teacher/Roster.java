@@ -52,7 +52,7 @@ public final class Roster {
    * @param duties the latest, where the students changed meanwhile
    * @param readings that the student took, as the duties go
    * @param turns of the rod that the student made, as the duties go
-   * @param saddles that the student set, likewise
+   * @param saddles that the student set, as the duties go
    */
   public record Share(
       String bench,

@@ -23,7 +23,7 @@ public final class Checker {
    * Checks one procedure, and reads those it calls.
    *
    * @param procedure its id, or the path of a file ending in {@code .yaml}
-   * @param walks those made before, to which more are added
+   * @param walks the walks made before, to which more are added
    * @throws IOException when there is no such file, or it cannot be read
    */
   public static Report check(Shelf shelf, String procedure, Walks walks) throws IOException {

@@ -15,7 +15,7 @@ sealed interface Node {
    * A single value.
    *
    * @param text as written, without quotes and without blank space at its ends
-   * @param raw the same as it stands in the file
+   * @param raw the text as it stands in the file
    */
   record Scalar(String text, String raw, Mark mark) implements Node {
     @Override

@@ -9,8 +9,8 @@ import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 
 /**
- * What is known at a step on one way to it: facts, readings, and for each {@link Subject} the cells
- * that are possible, as the bits of a mask. Many real states are one abstract state.
+ * What is known at a step on one way to it: facts, readings, and for each subject the cells that
+ * are possible, as the bits of a mask. Many real states are one abstract state.
  */
 public final class AbstractState {
   private final Layout layout;

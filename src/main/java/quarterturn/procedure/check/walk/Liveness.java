@@ -45,7 +45,7 @@ final class Liveness {
    * The conditions and readings that matter at a step, as far as is known.
    *
    * @param next the steps it can lead to
-   * @param unread those of them it can lead to where nothing could be read
+   * @param unread the steps it can lead to where nothing could be read
    * @param replaced places of the pieces about what it reads
    * @param gone places of those that do not matter before it, whatever comes after
    * @param own places of those it states itself

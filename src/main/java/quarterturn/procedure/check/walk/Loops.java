@@ -33,8 +33,8 @@ public final class Loops {
   /**
    * A limit of the loops that pass one of some steps and one of some ways.
    *
-   * @param steps places of steps: loops that pass one of these
-   * @param ways and one of these ways come to an end: by place, the places they lead to
+   * @param steps places of the steps, one of which such a loop passes
+   * @param ways the ways, one of which such a loop takes: by place, the places they lead to
    */
   private record Limit(BitSet steps, BitSet[] ways) {}
 
