@@ -177,8 +177,8 @@ public final class BenchDialogue implements Dialogue {
   }
 
   /**
-   * Does what a line of the lesson's own words asks for; null where it is none of them and no
-   * reason to stop.
+   * Does what a word of the lesson asks for; null where the line is no such word, or the answer to
+   * an open question.
    */
   public @Nullable Taken word(String text) throws RefusedException, IOException {
     List<String> said = asking == null ? BenchWords.take(session, text) : null;

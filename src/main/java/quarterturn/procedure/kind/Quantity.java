@@ -25,7 +25,7 @@ public enum Quantity implements Worded {
   /** Temperature of the room. */
   TEMPERATURE("C", false, false);
 
-  /** The fret at which action is read, and an octave above the open string. */
+  /** The fret an octave above the open string, at which action is read. */
   public static final int OCTAVE = 12;
 
   private final String unit;

@@ -108,7 +108,8 @@ public final class Domain {
   }
 
   /**
-   * The mask after a count went up by one: a wide cell may keep the count, any other passes it on.
+   * The mask after a count went up by one: a wide cell, and the last, may keep the count; all but
+   * the last may pass it on.
    */
   int onward(int mask) {
     int next = 0;
