@@ -4,19 +4,19 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 
-/** Something that was typed before it was asked for. */
+/** An answer that a person typed before its prompt was shown. */
 public sealed interface Given {
-  /** As it was typed, with its name. */
+  /** The text as it was typed, the quantity's or step's name included. */
   String typed();
 
-  /** The answer it is, once it is asked for. */
+  /** The answer to give once a prompt asks for this. */
   Answer answer();
 
-  /** Whether a prompt asks for it. */
+  /** Whether a prompt asks for this answer. */
   boolean answers(Prompt prompt, Terms terms);
 
   /**
-   * A reading.
+   * A typed reading of one quantity.
    *
    * @param string which string it was read on, 0 is the lowest; -1 for a quantity of the room
    */
@@ -29,7 +29,7 @@ public sealed interface Given {
     }
   }
 
-  /** A line of words for a step. */
+  /** A line of words for a step that asks for one. */
   record Words(String step, String words, String typed) implements Given {
     @Override
     public Answer answer() {
@@ -42,7 +42,7 @@ public sealed interface Given {
     }
   }
 
-  /** An option of a step. */
+  /** A typed choice of one option of a step. */
   record Choice(String step, String option) implements Given {
     @Override
     public String typed() {

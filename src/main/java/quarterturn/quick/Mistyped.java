@@ -25,7 +25,9 @@ public final class Mistyped extends Exception {
     return at;
   }
 
-  /** The line, a mark under the word, what is wrong and what to type. */
+  /**
+   * Lines for the person: the typed line, a mark under the wrong word, what is wrong, what to type.
+   */
   public List<String> lines(String line) {
     return List.of(
         line, " ".repeat(line.codePointCount(0, at)) + "^", String.valueOf(getMessage()));

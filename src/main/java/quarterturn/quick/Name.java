@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Quantity;
 
-/** What a reading is called on a typed line: its whole word, and a short one. */
+/** The name of a quantity on a typed line: the whole word and an abbreviation. */
 enum Name {
   RELIEF(Quantity.RELIEF, "r"),
   NUT(Quantity.NUT_CLEARANCE, "n1"),
@@ -28,7 +28,7 @@ enum Name {
     return quantity;
   }
 
-  /** The quantity that is called so, or null. */
+  /** The quantity with this name or abbreviation, or null. */
   static @Nullable Quantity of(String word) {
     for (Name name : values()) {
       if (name.brief.equals(word) || name.quantity.word().equals(word)) {
@@ -38,14 +38,14 @@ enum Name {
     return null;
   }
 
-  /** Every word, the short ones in brackets. */
+  /** Every quantity's name with its abbreviation in brackets. */
   static List<String> shown() {
     return Arrays.stream(values())
         .map(name -> name.quantity.word() + " (" + name.brief + ")")
         .toList();
   }
 
-  /** Every word that can be typed. */
+  /** Every name and abbreviation that can be typed. */
   static List<String> words() {
     List<String> words = new ArrayList<>();
     for (Name name : values()) {

@@ -41,14 +41,14 @@ public final class QuickLine {
     this.tokens = tokens;
   }
 
-  /** Whether something is given by its name next, so that it is one of these. */
+  /** Whether the line goes on with the name of a quantity, or of a step and its answer. */
   public static boolean names(Tokens tokens, Terms terms) {
     String first = tokens.peek();
     return Name.of(first) != null
         || (terms.choices().containsKey(first) && !tokens.peek(1).isEmpty());
   }
 
-  /** Whether the name of a step comes next, and something behind it. */
+  /** Whether the line goes on with the name of a step and something after it. */
   public static boolean gives(Tokens tokens, String step) {
     return tokens.peek().equals(step) && !tokens.peek(1).isEmpty();
   }
@@ -66,7 +66,7 @@ public final class QuickLine {
     return List.copyOf(quick.given);
   }
 
-  /** Whether another part follows; a semicolon at the very end is passed over. */
+  /** Whether another part follows a semicolon; a semicolon at the end of the line is ignored. */
   private boolean more() throws Mistyped {
     if (!tokens.atEnd() && !tokens.take(";")) {
       throw new Mistyped(
@@ -125,7 +125,7 @@ public final class QuickLine {
     given.add(new Given.Words(step, tokens.since(place), tokens.since(at)));
   }
 
-  /** A reading whose string is not known yet. */
+  /** A reading for which no string was typed yet. */
   private record Open(Answer answer, String typed, int at) {}
 
   private void readings(Quantity quantity) throws Mistyped {
@@ -211,7 +211,10 @@ public final class QuickLine {
     }
   }
 
-  /** The rest of a bracket: "passes .45 lifts", "to .45". */
+  /**
+   * Takes the words of a range or of one or two leaves, such as ".40 passes .45 lifts" or ".40 to
+   * .45".
+   */
   private void gauged() {
     if (tokens.take("to") || tokens.take("..")) {
       tokens.take();

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What a typed line can speak about.
+ * The names that a typed line may use.
  *
  * @param strings the notes of the strings, lowest first; empty where the kind is not known yet
- * @param choices by the id of a step, the options that can be chosen there; none for a line of
- *     words
- * @param gaugeMm the step of the gauge, put around a single number
+ * @param choices the options that can be chosen, by the id of the step; an empty list where the
+ *     step takes words
+ * @param gaugeMm the gauge's step in millimetres, put around a single number
  */
 public record Terms(List<String> strings, Map<String, List<String>> choices, double gaugeMm) {
   public Terms {
@@ -18,7 +18,10 @@ public record Terms(List<String> strings, Map<String, List<String>> choices, dou
     choices = Map.copyOf(choices);
   }
 
-  /** Which string a word means, or -1: low, high, its note, or s1 for the lowest. */
+  /**
+   * The index of the string that a word means, 0 for the lowest, or -1: low, high, a note, or s1 to
+   * s6.
+   */
   int string(String word) {
     if (word.equals("low")) {
       return 0;
@@ -43,7 +46,7 @@ public record Terms(List<String> strings, Map<String, List<String>> choices, dou
     return words;
   }
 
-  /** Everything that completion can offer. */
+  /** Every word that completion can offer. */
   public List<String> words() {
     List<String> words = new ArrayList<>(Name.words());
     words.addAll(stringWords());

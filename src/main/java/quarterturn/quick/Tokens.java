@@ -24,7 +24,7 @@ public final class Tokens {
     }
   }
 
-  /** What stands between the semicolons; one at the very end parts nothing. */
+  /** The texts between the semicolons, without an empty part after a semicolon at the end. */
   public List<String> parts() {
     List<String> parts = new ArrayList<>();
     int from = 0;
@@ -41,7 +41,7 @@ public final class Tokens {
     return parts;
   }
 
-  /** Goes on behind the next semicolon, or to the end. */
+  /** Moves to the word after the next semicolon, or to the end of the line. */
   public void passPart() {
     while (!atEnd() && !take().equals(";")) {
       // The words of this part are read elsewhere.
@@ -52,7 +52,7 @@ public final class Tokens {
     return next >= tokens.size();
   }
 
-  /** The next word in small letters, or nothing at the end. */
+  /** The next word in small letters, or an empty text at the end of the line. */
   String peek() {
     return peek(0);
   }
@@ -63,7 +63,7 @@ public final class Tokens {
         : "";
   }
 
-  /** Where the next word stands, or the end of the line. */
+  /** Index in the line where the next word begins; the line's length at the end. */
   int at() {
     return atEnd() ? line.length() : tokens.get(next).at();
   }
@@ -80,7 +80,7 @@ public final class Tokens {
     return found;
   }
 
-  /** What was typed from {@code from} up to the last word that was taken. */
+  /** The text of the line from index {@code from} to the end of the last word that was taken. */
   String since(int from) {
     Token last = tokens.get(next - 1);
     return line.substring(from, last.at() + last.text().length());

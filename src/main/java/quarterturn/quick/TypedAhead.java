@@ -13,18 +13,18 @@ import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Printable;
 
-/** What was typed by its name at a bench before it was asked for; the same in every face. */
+/** Answers that a person typed by name at a bench before their prompts were shown. */
 public final class TypedAhead {
-  /** Common practice, no source: the step of a set of leaves, put around a single number. */
+  /** Step of a set of feeler leaves, put around a single number; common practice, no source. */
   private static final double GAUGE_MM = 0.05;
 
-  /** What tells of the instrument as it was; all but the air of the room. */
+  /** Matches answers about the instrument: all but humidity and temperature. */
   private static final Predicate<Given> OF_INSTRUMENT =
       one -> !(one instanceof Given.Reading reading) || reading.quantity().onString();
 
   private final Bench bench;
 
-  /** What was not asked for yet, in the order it was typed. */
+  /** Answers that no prompt has asked for yet, in the order they were typed. */
   private final List<Given> kept = new ArrayList<>();
 
   private @Nullable Prompt shown;
@@ -35,7 +35,7 @@ public final class TypedAhead {
     this.bench = bench;
   }
 
-  /** What a line can speak about now. */
+  /** The names that a typed line may use at present. */
   public Terms terms() {
     Overview now = bench.overview();
     Kind kind = now.kind();
@@ -44,23 +44,23 @@ public final class TypedAhead {
     return new Terms(kind == null ? List.of() : kind.strings(), choices, GAUGE_MM);
   }
 
-  /** Keeps what a line gives; returns whether it answers the prompt at hand. */
+  /** Keeps the answers of a typed line; returns whether one of them answers the prompt on view. */
   public boolean add(List<Given> given) {
     kept.addAll(given);
     return takes(bench.prompt());
   }
 
-  /** A prompt is read by the person, with what is to be done before it. */
+  /** Notes that the person has seen a prompt and what is to be done before it. */
   public void shown(Prompt prompt) {
     shown = prompt;
   }
 
-  /** Whether something typed answers a prompt. */
+  /** Whether a kept answer fits a prompt. */
   public boolean takes(Prompt prompt) {
     return kept.stream().anyMatch(one -> one.answers(prompt, terms()));
   }
 
-  /** What answers a prompt, taken out; null where nothing does. */
+  /** Removes and returns the kept answer that fits a prompt, or null where none fits. */
   public @Nullable Answer take(Prompt prompt) {
     for (Given one : kept) {
       if (one.answers(prompt, terms())) {
@@ -72,10 +72,10 @@ public final class TypedAhead {
   }
 
   /**
-   * Forgets what can't be meant any more when a prompt comes up: what was typed before the person
-   * was told to tune is no reading at pitch, and a pause is to be read before it is answered.
+   * Drops kept answers that a new prompt makes meaningless: readings typed before the person was
+   * told to tune are not readings at pitch, and a pause has to be read before it is answered.
    *
-   * @return what is forgotten, in words
+   * @return the dropped answers, as they were typed
    */
   public List<String> arrive(Prompt prompt) {
     boolean pauses = bench.saysAgain();
@@ -89,18 +89,20 @@ public final class TypedAhead {
     return forget(begins ? one -> true : OF_INSTRUMENT);
   }
 
-  /** Whether the prompt that came up last is to be read before anything answers it. */
+  /** Whether the newest prompt must be shown before a kept answer may be given to it. */
   public boolean unread() {
     return unread;
   }
 
-  /** What a reading says of a wait whose time has passed: that it is over; null elsewhere. */
+  /**
+   * The answer that ends a technician's wait whose time has passed, or null for any other prompt.
+   */
   public @Nullable Answer waited(Prompt prompt) {
     boolean over = prompt instanceof Prompt.Wait wait && !bench.now().isBefore(wait.until());
     return over && bench.overview().role() == Role.TECHNICIAN ? new Answer.Waited(null) : null;
   }
 
-  /** What to say of what was forgotten. */
+  /** A sentence that names the answers that were dropped. */
   public static String forgotten(List<String> words) {
     return "Not used, since something came in between: "
         + Printable.of(String.join("; ", words))
@@ -108,10 +110,10 @@ public final class TypedAhead {
   }
 
   /**
-   * Forgets what an answer spoils: what was seen of the instrument before something was done to it,
-   * or before a wait, tells nothing of it afterwards.
+   * Drops kept answers that the given answer makes out of date: what was seen before work on the
+   * instrument, or before a wait, does not hold after it.
    *
-   * @return what is forgotten, in words
+   * @return the dropped answers, as they were typed
    */
   public List<String> gave(Answer answer, Prompt prompt) {
     boolean looked = prompt instanceof Prompt.Measure || prompt instanceof Prompt.Choose;
@@ -125,12 +127,12 @@ public final class TypedAhead {
     return words;
   }
 
-  /** What is kept until it is asked for, in words. */
+  /** The kept answers, as they were typed. */
   public List<String> left() {
     return kept.stream().map(Given::typed).toList();
   }
 
-  /** What a prompt wants, in a word or two: "relief E1", "rod-place", "turn". */
+  /** The name of what a prompt asks for: "relief E1", "rod-place", "turn". */
   public static String wanted(Prompt prompt) {
     return prompt.match(
         new Prompt.Cases<>(

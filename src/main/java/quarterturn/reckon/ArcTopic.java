@@ -53,7 +53,7 @@ final class ArcTopic extends Topic {
                 + " saddles follow this arc.");
   }
 
-  /** The strings on their arc, its depth drawn larger than life. */
+  /** The strings on their arc, with the depth of the arc exaggerated. */
   private static List<String> picture(double[] drops) {
     Sketch sketch = new Sketch(COLUMNS, ROWS);
     double most = drops[0];

@@ -7,7 +7,7 @@ import quarterturn.craft.Held;
 import quarterturn.craft.Scale;
 import quarterturn.unit.NotUnderstoodException;
 
-/** A neck and how its relief is read. */
+/** The command-line options for a neck's joint fret and how its relief is read. */
 class BowOptions {
   @Mixin private ScaleOption scale = new ScaleOption();
 
@@ -51,7 +51,7 @@ class BowOptions {
     return held(held == null ? joint() : held, readAt, "--held", "--read-at");
   }
 
-  /** A way of reading, checked under the names of its options. */
+  /** How relief is read, from checked values; an error names the option at fault. */
   static Held held(int high, int readAt, String heldOption, String readOption) {
     Checked.within(heldOption, high, 2, Scale.MOST_FRETS);
     if (!(readAt > 1 && readAt < high)) {

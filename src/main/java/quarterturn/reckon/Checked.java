@@ -4,11 +4,11 @@ import java.util.function.Supplier;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
 
-/** What was given on the command line, held to what can be. */
+/** Checks of values given on the command line. */
 final class Checked {
   private Checked() {}
 
-  /** Builds a value; a refusal names the options it came from. */
+  /** Builds a value; an error names the options that the value came from. */
   static <T> T by(String options, Supplier<T> value) {
     try {
       return value.get();

@@ -11,7 +11,7 @@ final class Columns {
   private Columns() {}
 
   /**
-   * The lines.
+   * The numbered values as lines of text.
    *
    * @param name of what is numbered, such as "fret"
    * @param first number of the first value

@@ -20,7 +20,7 @@ import quarterturn.unit.Temperature;
 import quarterturn.unit.Turn;
 import quarterturn.unit.UnitWeight;
 
-/** How each unit is typed, in the words of its own parser. */
+/** Converters from text on the command line to values of each unit. */
 final class Converters {
   private Converters() {}
 

@@ -51,7 +51,7 @@ final class GaugeTopic extends Topic {
     return "The gap is " + bracket + ".";
   }
 
-  /** From nothing to a little beyond the reading. */
+  /** The bracket drawn on a scale that goes from zero to a little beyond the reading. */
   private static List<String> picture(Bracket bracket) {
     if (!bracket.bounded()) {
       return List.of();

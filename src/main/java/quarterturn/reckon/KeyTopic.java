@@ -88,7 +88,7 @@ final class KeyTopic extends Topic {
     return socket;
   }
 
-  /** Less play, or entering where this one does not. */
+  /** Whether a key fits better than another: it has less play, or the other one may not enter. */
   private static boolean betters(KeyFit other, KeyFit fit) {
     return !fit.alwaysEnters() || other.leastPlay() < fit.leastPlay();
   }

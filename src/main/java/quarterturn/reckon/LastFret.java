@@ -11,7 +11,7 @@ final class LastFret {
       description = "The last fret of the board; 24 unless given.")
   private int last = 24;
 
-  /** The last fret; a joint or a fret that is held must be on the board. */
+  /** The last fret of the board, checked to be no lower than the joint and the frets held. */
   int last(BowOptions bow) {
     Checked.within("--last-fret", last, 2, Scale.MOST_FRETS);
     Checked.within("--joint-fret", bow.joint(), 2, last);

@@ -82,7 +82,9 @@ final class NeckTopic extends Topic {
         + " m.";
   }
 
-  /** A gap can't be negative: the string lies on the frets. */
+  /**
+   * A sentence that names the first fret where the open string has a gap below zero; else empty.
+   */
   private static List<String> touches(double[] open) {
     for (int n = 1; n <= open.length; n++) {
       if (open[n - 1] < 0) {
@@ -93,7 +95,7 @@ final class NeckTopic extends Topic {
     return List.of();
   }
 
-  /** The neck from the side with the string over it, its heights drawn larger than life. */
+  /** Side view of the neck with the string over it, with the heights exaggerated. */
   private static List<String> profile(StringLine line, int last) {
     Neck neck = line.neck();
     Scale scale = neck.scale();

@@ -49,8 +49,8 @@ public final class Reckon implements Runnable {
   private Reckon() {}
 
   /**
-   * The command line of all topics, to be executed with what follows {@code reckon}. Made apart
-   * from the program's own, so that starting a session does not pay for it.
+   * The command line of all topics, which takes the arguments after {@code reckon}. It is built
+   * apart from the program's own, so that sessions start faster.
    */
   public static CommandLine line(PrintWriter out, PrintWriter err) {
     CommandLine line = new CommandLine(new Reckon());

@@ -13,13 +13,13 @@ import quarterturn.report.Paragraph;
 import quarterturn.unit.Decimals;
 
 /**
- * An answer, for a person and for a program.
+ * The result of a topic, with its explanation, to be printed as text or as JSON.
  *
- * @param keys what {@code --json} prints, in order: numbers, texts, truths, arrays, null
+ * @param keys what {@code --json} prints, in order: numbers, texts, booleans, arrays, null
  * @param says sentences, each a paragraph
  * @param picture lines of characters, or none
- * @param formula its name and what it is
- * @param assumes what it takes for granted and where it fails
+ * @param formula the formula and its name
+ * @param assumes what the formula assumes and where it fails
  */
 record Reckoned(
     Map<String, @Nullable Object> keys,
@@ -30,7 +30,7 @@ record Reckoned(
   private static final int WIDTH = 80;
   private static final int HANG = 2;
 
-  /** The answer for a person. */
+  /** The result as lines of text. */
   List<String> lines() {
     List<String> lines = new ArrayList<>();
     says.forEach(s -> lines.addAll(Paragraph.wrap(s, WIDTH, 0)));
@@ -44,7 +44,7 @@ record Reckoned(
     return lines;
   }
 
-  /** The answer for a program: numbers to twelve digits, null for what is no number. */
+  /** The result as JSON: numbers to twelve digits, null for one that is not finite. */
   String json() {
     Map<String, @Nullable Object> plain = new LinkedHashMap<>();
     keys.forEach((key, value) -> plain.put(key, plain(value)));
@@ -65,7 +65,7 @@ record Reckoned(
     return value instanceof List<?> items ? items.stream().map(Reckoned::plain).toList() : value;
   }
 
-  /** Puts an answer together. */
+  /** Builder of a {@link Reckoned}. */
   static final class Draft {
     private final Map<String, @Nullable Object> keys = new LinkedHashMap<>();
     private final List<String> says = new ArrayList<>();

@@ -61,7 +61,9 @@ final class ReliefForTopic extends Topic {
         "--last-fret", () -> LowestAction.of(bow.scale(), joint, held, slot, tension, pluck, last));
   }
 
-  /** How much hangs on what nobody can look up. */
+  /**
+   * Lines that show the result for five values of the share that returns, which nobody can look up.
+   */
   private List<String> table(Pluck pluck, int joint, Held held, int last) {
     List<String> lines = new ArrayList<>();
     lines.add("With another share returning:");

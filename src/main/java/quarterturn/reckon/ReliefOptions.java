@@ -6,7 +6,7 @@ import quarterturn.craft.Neck;
 import quarterturn.craft.Scale;
 import quarterturn.unit.Length;
 
-/** A neck by a relief that was read. */
+/** The options for a neck whose relief was measured. */
 final class ReliefOptions extends BowOptions {
   @Option(
       names = "--relief",
@@ -19,7 +19,7 @@ final class ReliefOptions extends BowOptions {
     return relief;
   }
 
-  /** The evenly bent neck that this relief shows. */
+  /** The evenly bent neck that has the given relief. */
   Neck neck() {
     Scale along = scale();
     int fixed = joint();

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** A grid of plain characters, so that a picture stands on every terminal and in every file. */
+/** A grid of ASCII characters to draw on. */
 final class Sketch {
   private final char[][] cells;
 
@@ -23,21 +23,21 @@ final class Sketch {
     return cells.length;
   }
 
-  /** Puts a character; what falls outside is left out. Row 0 is the top. */
+  /** Puts a character in a cell, row 0 at the top; a cell outside the grid is ignored. */
   void put(int column, int row, char c) {
     if (row >= 0 && row < rows() && column >= 0 && column < columns()) {
       cells[row][column] = c;
     }
   }
 
-  /** Writes a text from a column on. */
+  /** Writes a text along a row, beginning at a column. */
   void write(int column, int row, String text) {
     for (int i = 0; i < text.length(); i++) {
       put(column + i, row, text.charAt(i));
     }
   }
 
-  /** The lines, each behind {@code margin} blanks and without blanks at its end. */
+  /** The rows as text, each after {@code margin} blanks and without trailing blanks. */
   List<String> lines(int margin) {
     List<String> lines = new ArrayList<>();
     for (char[] row : cells) {

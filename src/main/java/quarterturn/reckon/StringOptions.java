@@ -11,10 +11,7 @@ import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
 import quarterturn.unit.UnitWeight;
 
-/**
- * An open string on its scale: its note, and what it is made of: weighed, plain, or a core under a
- * wrap.
- */
+/** The options for an open string: its note, scale length, and unit weight, diameter or core. */
 final class StringOptions {
   @Mixin private ScaleOption scale = new ScaleOption();
 
@@ -66,7 +63,9 @@ final class StringOptions {
     return tuning.temperament().of(note);
   }
 
-  /** Mass per length; a core alone says nothing of it. */
+  /**
+   * Mass per length, as given or from the diameter; a core given beside a unit weight is refused.
+   */
   UnitWeight weight() {
     agree();
     if (weight != null) {
@@ -82,7 +81,7 @@ final class StringOptions {
     return gauge().unitWeight();
   }
 
-  /** The string with the core that carries its tension. */
+  /** The string's steel and mass; a unit weight needs a core beside it. */
   Wire wire() {
     agree();
     if (weight == null) {
@@ -96,10 +95,14 @@ final class StringOptions {
     return new Wire(core, weight);
   }
 
-  /** The steel that carries the tension, and the mass of the whole. */
+  /**
+   * The diameter of steel that carries the tension, and the mass per length of the whole string.
+   */
   record Wire(Length steel, UnitWeight weight) {}
 
-  /** The steel that carries the tension, or null where only the weight was given. */
+  /**
+   * Diameter of the steel that carries the tension, or null where only the unit weight was given.
+   */
   @Nullable Length steel() {
     return weight == null ? gauge().steel() : null;
   }

@@ -50,7 +50,7 @@ final class StrokeOptions {
     return tension;
   }
 
-  /** The stroke; it must fall on the shortest string that is stopped on this board. */
+  /** The stroke, checked to fall on the string that is stopped at the last fret. */
   Pluck pluck(Scale scale, int lastFret) {
     if (force.newtons() < 0) {
       throw new NotUnderstoodException("--pluck-force: can't be negative, not " + force);

@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import quarterturn.procedure.UnreadableException;
 
-/** One thing that can be reckoned: its options are its fields. */
+/** A topic of {@code reckon}, whose fields are the options of its command. */
 @Command(mixinStandardHelpOptions = true, sortOptions = false, usageHelpAutoWidth = true)
 abstract class Topic implements Callable<Integer> {
   @Option(names = "--json", description = "Print one JSON object instead.")
@@ -17,7 +17,7 @@ abstract class Topic implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  /** The answer to what was given. */
+  /** The result for the options that were given. */
   abstract Reckoned reckon() throws IOException, UnreadableException;
 
   @Override

@@ -2,7 +2,7 @@ package quarterturn.rehearsal;
 
 import quarterturn.craft.Window;
 
-/** Counts how often a neck was taken from one side of its window to the other. */
+/** Counts how often a neck's relief went from one side of its window to the other. */
 final class Crossings {
   private final Window window;
   private int side;
@@ -12,12 +12,14 @@ final class Crossings {
     this.window = window;
   }
 
-  /** Where a relief in millimetres lies: -1 below the window, 0 in it, 1 above it. */
+  /** Side of the window on which a relief in millimetres lies: -1 below, 0 inside, 1 above. */
   static int side(Window window, double reliefMm) {
     return reliefMm < window.lowMm() ? -1 : reliefMm > window.highMm() ? 1 : 0;
   }
 
-  /** Looks at the true relief; a stop inside the window between both sides still is a crossing. */
+  /**
+   * Counts a crossing if the true relief is now on the side opposite to the last one seen outside.
+   */
   void see(double reliefMm) {
     int now = side(window, reliefMm);
     if (now * side < 0) {

@@ -3,7 +3,7 @@ package quarterturn.rehearsal;
 import java.util.SplittableRandom;
 
 /**
- * Draws necks as they may come in. The same random gives the same necks.
+ * Draws random necks to simulate. The same random gives the same necks.
  *
  * <p>Response lognormal about 0.19 mm for a quarter turn, sigma 0.45; slack up to 0.08 turn in 40
  * of 100; relief even from -0.25 to 1.0 mm: estimates, no source.
@@ -19,12 +19,12 @@ public final class Draw {
 
   private Draw() {}
 
-  /** Any neck with this fault, or with none. */
+  /** A random neck with this fault, or a sound one. */
   public static NeckTraits neck(NeckFault fault, SplittableRandom random) {
     return neck(fault, LOWEST_MM, HIGHEST_MM, random);
   }
 
-  /** One whose relief lies between two ends, in millimetres. */
+  /** A random neck whose relief lies between two bounds in millimetres. */
   static NeckTraits neck(NeckFault fault, double lowMm, double highMm, SplittableRandom random) {
     return NeckTraits.of(
         lowMm + (highMm - lowMm) * random.nextDouble(),
@@ -33,7 +33,7 @@ public final class Draw {
         fault);
   }
 
-  /** Any neck at all: two in three are sound. */
+  /** A random neck, sound in two of three draws. */
   public static NeckTraits any(SplittableRandom random) {
     NeckFault[] faults = NeckFault.values();
     boolean sound = random.nextDouble() < SOUND;

@@ -4,11 +4,14 @@ import java.util.EnumMap;
 import java.util.Map;
 import quarterturn.craft.Window;
 
-/** Necks that have to be handed over, by what is wrong with them and by what gap was found. */
+/**
+ * Counts the outcomes for faulty necks that have to go to a repairer, by fault and by first
+ * reading.
+ */
 public final class FaultyNecks {
   /**
-   * From so many millimetres outside the window on, a neck can't be taken for one that stands in
-   * it: three errors of a reading.
+   * Distance from the window, in millimetres, beyond which no neck can read as inside it: three
+   * standard deviations of a reading.
    */
   private static final double PLAINLY_MM = 0.036;
 
@@ -16,7 +19,7 @@ public final class FaultyNecks {
   private final Tally all = new Tally();
   private int missed;
 
-  /** Takes in one neck, unless it need not be handed over. */
+  /** Adds the outcome of one neck, unless that neck need not be handed over. */
   void add(NeckTraits traits, Outcome outcome, Window window) {
     NeckFault fault = traits.fault();
     Window wide = new Window(window.lowMm() - PLAINLY_MM, window.highMm() + PLAINLY_MM);
@@ -29,9 +32,9 @@ public final class FaultyNecks {
   }
 
   /**
-   * What became of those with this fault.
+   * The outcomes of the necks with this fault.
    *
-   * @param gap what was found when it was first read
+   * @param gap the result of the first reading
    */
   public Tally of(NeckFault fault, FirstGap gap) {
     return tallies
@@ -39,12 +42,12 @@ public final class FaultyNecks {
         .computeIfAbsent(gap, g -> new Tally());
   }
 
-  /** How many were not handed over, whatever their fault. */
+  /** How many faulty necks were not handed over, over all faults. */
   public int missed() {
     return missed;
   }
 
-  /** All of them together. */
+  /** The outcomes of all faulty necks together. */
   public Tally all() {
     return all;
   }

@@ -5,11 +5,12 @@ import quarterturn.unit.Bracket;
 /**
  * A set of feeler leaves in even steps.
  *
- * @param stepMm distance between neighbours and thickness of the thinnest, in millimetres
+ * @param stepMm difference between neighbouring leaves and thickness of the thinnest, in
+ *     millimetres
  * @param thickestMm the thickest leaf, in millimetres
  */
 public record Feelers(double stepMm, double thickestMm) {
-  /** 0.05 to 1.00 mm in steps of 0.05 mm, as the relief procedure asks for. */
+  /** Leaves from 0.05 to 1.00 mm in steps of 0.05 mm, as the relief procedure asks for. */
   public static final Feelers USUAL = new Feelers(0.05, 1.0);
 
   public Feelers {
@@ -18,7 +19,10 @@ public record Feelers(double stepMm, double thickestMm) {
     }
   }
 
-  /** What these leaves say of a gap in millimetres; below zero the string rests on the fret. */
+  /**
+   * The bracket that these leaves give for a gap in millimetres; below zero the string rests on the
+   * fret.
+   */
   public Bracket read(double gapMm) {
     if (gapMm <= 0) {
       return Bracket.touches();
@@ -32,7 +36,10 @@ public record Feelers(double stepMm, double thickestMm) {
         : new Bracket(round(passing * stepMm), round((passing + 1) * stepMm));
   }
 
-  /** Without the noise of binary fractions, so that a bound equal to a window's end is equal. */
+  /**
+   * Rounds to a thousandth of a millimetre, so that a bound and an equal end of a window compare
+   * equal.
+   */
   private static double round(double mm) {
     return Math.rint(mm * 1000) / 1000;
   }

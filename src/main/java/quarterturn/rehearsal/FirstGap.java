@@ -3,7 +3,7 @@ package quarterturn.rehearsal;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
 
-/** What was found when the lowest string was read for the first time. */
+/** What the first reading of the lowest string found. */
 public enum FirstGap {
   READABLE("a leaf passes"),
   UNDER_A_LEAF("under a leaf"),

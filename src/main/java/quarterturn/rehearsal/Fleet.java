@@ -16,17 +16,20 @@ import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
 
 /**
- * Whole sessions on many necks: sound ones, each adjusted three ways, and as many again in all with
- * a fault. The same number and seed give the same result, on however many processors.
+ * Simulates whole sessions on many necks: sound ones, each adjusted in three ways, and an equal
+ * number with faults. The same number and seed give the same result, on however many processors.
  */
 public final class Fleet {
-  /** The window that the figures are given for, in millimetres. */
+  /** The relief window for all of the fleet's sessions, in millimetres. */
   public static final Window WINDOW = new Window(0.25, 0.40);
 
   private static final String KIND = "bass-34";
   private static final Style STYLE = Style.MEDIUM;
 
-  /** Spreads neighbouring numbers over all seeds: the golden ratio in 64 bits. */
+  /**
+   * Multiplier that spreads neighbouring seeds over all 64-bit numbers: the golden ratio in 64
+   * bits.
+   */
   private static final long SPREAD = 0x9E3779B97F4A7C15L;
 
   private static final List<NeckFault> FAULTS =
@@ -39,8 +42,8 @@ public final class Fleet {
   /**
    * A fleet to be run.
    *
-   * @param library with the procedure to play and the kind bass-34
-   * @param necks how many sound ones; there are as many with a fault
+   * @param library the library with the procedure to play and the kind bass-34
+   * @param necks how many sound necks to simulate; an equal number has faults
    */
   public Fleet(Library library, int necks, long seed) {
     this.rehearsal = new Rehearsal(windowed(library), KIND, STYLE, Role.BEGINNER);
@@ -48,10 +51,10 @@ public final class Fleet {
     this.seed = seed;
   }
 
-  /** What a fleet came to. */
+  /** The result of a fleet. */
   public record Result(int necks, long seed, SoundNecks sound, FaultyNecks faulty) {}
 
-  /** This library with the figures' window in place of the kind's. */
+  /** A copy of a library in which the fleet's kind has the window {@link #WINDOW}. */
   private static Library windowed(Library library) {
     Kind kind = library.kind(KIND);
     Map<String, Kind> kinds = new LinkedHashMap<>(library.kinds());
@@ -61,9 +64,9 @@ public final class Fleet {
   }
 
   /**
-   * Runs all of it, on every processor there is.
+   * Simulates all necks, on every processor.
    *
-   * @param progress is told how many of the sound necks are done
+   * @param progress is told how many sound necks are done
    */
   public Result run(IntConsumer progress) {
     Result all = new Result(necks, seed, new SoundNecks(), new FaultyNecks());

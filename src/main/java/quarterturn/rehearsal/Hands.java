@@ -24,16 +24,16 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
- * A person at the bench with a simulated neck: sees what a prompt asks for, and does what was
- * answered. Every answer takes a while, and a wait is waited out.
+ * A simulated person at a bench with a simulated neck, who reads what a prompt asks for and does
+ * what was answered. Every answer takes some time; a wait is waited for.
  */
 public final class Hands {
   private static final Duration PACE = Duration.ofMinutes(1);
 
-  /** How much thicker another set of strings is. */
+  /** Factor by which the strings of another set are thicker. */
   private static final double HEAVIER = 1.05;
 
-  /** Percent: the air is never the matter here. */
+  /** Relative humidity in percent, always in its window. */
   private static final double HUMIDITY = 50;
 
   private static final double CELSIUS = 21;
@@ -43,12 +43,15 @@ public final class Hands {
   private final Library library;
   private Instant now;
 
-  /** Steps that were answered: what was wished there is granted. */
+  /**
+   * Ids of the steps that were answered; a wish is only granted the first time its step comes up.
+   */
   private final Set<String> done = new HashSet<>();
 
   /**
-   * @param library what the prompts are made from: it tells which steps tune and which detune
-   * @param now when the first prompt is shown
+   * @param library the library that the prompts come from, which tells the steps that tune from
+   *     those that detune
+   * @param now the time at which the first prompt is shown
    */
   public Hands(SimulatedInstrument instrument, Library library, Instant now) {
     this.instrument = instrument;
@@ -57,13 +60,13 @@ public final class Hands {
     this.now = now;
   }
 
-  /** What time it is at this bench. */
+  /** The time on the simulated clock. */
   public Instant now() {
     return now;
   }
 
   /**
-   * What somebody would answer who looks well and tells the truth.
+   * The answer of a person who looks well and tells the truth.
    *
    * @throws IllegalArgumentException for the end of a session, which asks nothing
    */
@@ -95,7 +98,9 @@ public final class Hands {
     throw new IllegalArgumentException("a session that has ended asks nothing: " + end);
   }
 
-  /** The option that says what is not as usual here, or null where none does. */
+  /**
+   * The option that names something unusual about this neck or instrument, or null where none does.
+   */
   Prompt.@Nullable Option seen(Prompt.Choose choose) {
     if (unusual(choose)) {
       return choose.options().get(choose.options().size() - 1);
@@ -108,7 +113,9 @@ public final class Hands {
     return null;
   }
 
-  /** Whether the last option holds of what a step puts on record, not the ordinary one. */
+  /**
+   * Whether the last option of a choice, which is not the ordinary one, is true of this instrument.
+   */
   private boolean unusual(Prompt.Choose choose) {
     Recorded what = records(choose);
     if (what == Recorded.SADDLES) {
@@ -145,7 +152,7 @@ public final class Hands {
     };
   }
 
-  /** What another hand would read with leaves, by a chance of its own. */
+  /** A reading with leaves by another person, whose errors come from another random. */
   Bracket read(Prompt.Measure measure, SplittableRandom random) {
     if (measure.quantity() == Quantity.RELIEF) {
       return neck.read(measure.which() == Which.HIGHEST ? Which.HIGHEST : Which.LOWEST, random);
@@ -153,7 +160,7 @@ public final class Hands {
     return neck.traits().feelers().read(instrument.nutClearance(string(measure)));
   }
 
-  /** Which string is read, counted from the lowest, or -1. */
+  /** Index of the string that is read, 0 for the lowest, or -1. */
   private int string(Prompt.Measure measure) {
     String note = measure.string();
     return note == null ? -1 : instrument.kind().strings().indexOf(note);
@@ -169,14 +176,14 @@ public final class Hands {
         : what == Recorded.NEW_GAUGES ? gauges(HEAVIER) : "-";
   }
 
-  /** The kind's usual diameters in inches, thicker by a factor. */
+  /** The kind's usual string diameters in inches, times a factor, as they are typed. */
   private String gauges(double factor) {
     return instrument.kind().make().gauges().stream()
         .map(gauge -> String.format(Locale.ROOT, "%.3f", gauge.inches() * factor).substring(1))
         .collect(Collectors.joining(" "));
   }
 
-  /** Takes note of what went on record: a saddle or a pickup that was set. */
+  /** Applies recorded events to the instrument: saddles and pickups that were set. */
   public void happened(List<Event> events) {
     for (Event event : events) {
       if (event instanceof Event.Adjusted adjusted) {
@@ -194,7 +201,7 @@ public final class Hands {
     return prompt.said().procedure() + "/" + prompt.said().step();
   }
 
-  /** Does to the neck what {@code answer} says was done. */
+  /** Does to the neck what an answer says was done. */
   public void act(Prompt prompt, Answer answer) {
     pass(PACE);
     done.add(key(prompt));
@@ -206,7 +213,7 @@ public final class Hands {
     }
   }
 
-  /** Lets time pass until {@code then}, if that is still to come. */
+  /** Moves the simulated clock on to {@code then}, unless that time has passed. */
   public void waitUntil(Instant then) {
     pass(Duration.between(now, then));
   }
@@ -218,7 +225,7 @@ public final class Hands {
     }
   }
 
-  /** Does what a prompt wants done first. */
+  /** Does what a prompt asks to be done before it is answered. */
   public void begin(Prompt prompt) {
     for (PromptText.First first : prompt.said().first()) {
       pass(PACE);
@@ -240,7 +247,7 @@ public final class Hands {
     }
   }
 
-  /** The procedure's step behind a prompt, or null where the engine asks on its own account. */
+  /** The procedure's step of a prompt, or null where the engine asks its own question. */
   private @Nullable Step step(Prompt prompt) {
     return library.procedure(prompt.said().procedure()).steps().get(prompt.said().step());
   }

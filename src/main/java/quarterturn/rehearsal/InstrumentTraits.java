@@ -11,16 +11,17 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 
 /**
- * What a simulated instrument is like as found. Lists hold a value for each string, the lowest
+ * The properties of a simulated instrument as found. Lists hold a value for each string, the lowest
  * first.
  *
  * @param neck its neck
- * @param action at fret 12 in millimetres, at the relief as found
- * @param intonation at fret 12 in cents
- * @param nutClearance over fret 1 in millimetres
- * @param pickupGap in millimetres; empty where there is no pickup
+ * @param action height of each string at fret 12 in millimetres, at the relief as found
+ * @param intonation error of each string at fret 12 in cents
+ * @param nutClearance gap of each string over fret 1 in millimetres
+ * @param pickupGap distance of each string from the pickup in millimetres; empty where there is
+ *     no pickup
  * @param newSet relief in millimetres that a set of other strings adds
- * @param wishes choices that are answered by their last option the first time they come up
+ * @param wishes choices answered by their last option the first time they come up
  */
 public record InstrumentTraits(
     NeckTraits neck,
@@ -38,7 +39,7 @@ public record InstrumentTraits(
     wishes = Set.copyOf(wishes);
   }
 
-  /** An instrument on which only the neck may want anything. */
+  /** An instrument with this neck and everything else in the middle of its window. */
   public static InstrumentTraits of(Kind kind, Style style, NeckTraits neck) {
     return new InstrumentTraits(
         neck,
@@ -51,9 +52,9 @@ public record InstrumentTraits(
   }
 
   /**
-   * A whole set-up to do, of our own invention: the neck as given, the action 0.9 mm too high on
-   * the lowest string and less toward the highest, the highest string but one sharp by 9 cents, and
-   * another set of strings wanted, which adds 0.1 mm of relief.
+   * An invented instrument that needs a whole set-up: the neck as given, the action 0.9 mm too high
+   * on the lowest string and less toward the highest, the highest string but one sharp by 9 cents,
+   * and another set of strings wanted, which adds 0.1 mm of relief.
    */
   public static InstrumentTraits neglected(Kind kind, Style style, NeckTraits neck) {
     int last = kind.strings().size() - 1;
@@ -67,7 +68,10 @@ public record InstrumentTraits(
         Set.of(Recorded.STRINGS, Recorded.NEXT_DAY));
   }
 
-  /** The middles of the windows, each with something added; none where there is no window. */
+  /**
+   * The middle of each string's window plus an offset; zeros, or an empty list for a pickup, where
+   * the kind has no window.
+   */
   private static List<Double> middles(
       Kind kind, Style style, Quantity quantity, IntToDoubleFunction off) {
     if (!kind.windows().containsKey(quantity)) {

@@ -3,7 +3,10 @@ package quarterturn.rehearsal;
 import quarterturn.craft.rod.Advice;
 import quarterturn.unit.Turn;
 
-/** Knows its neck: straight to the middle of the window, in sixteenths. Nobody can do better. */
+/**
+ * An advisor that knows the simulated neck and turns straight to the middle of the window, in
+ * sixteenths: the best that can be done.
+ */
 record Knowing(SimulatedNeck neck) implements Unsuspecting {
   private static final double SIXTEENTHS = 16;
 

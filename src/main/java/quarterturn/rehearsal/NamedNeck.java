@@ -6,7 +6,7 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Worded;
 
-/** Necks of our own invention to practise on, each with something to learn from. */
+/** Invented necks to practise on, each of which teaches something. */
 public enum NamedNeck implements Worded {
   TOO_MUCH("too much relief", 0.72, 0.21, 0, NeckFault.NONE),
   BACK_BOW("bowed back, a little slack", -0.15, 0.19, 0.05, NeckFault.NONE),
@@ -34,7 +34,7 @@ public enum NamedNeck implements Worded {
     this.traits = NeckTraits.of(reliefMm, mmPerQuarter, slackTurns, fault);
   }
 
-  /** What is to be found on it, in a few words. */
+  /** What can be found on this neck, in a few words. */
   public String words() {
     return words;
   }
@@ -43,7 +43,7 @@ public enum NamedNeck implements Worded {
     return traits;
   }
 
-  /** An instrument of a kind around this neck. */
+  /** An instrument of a kind with this neck. */
   public InstrumentTraits on(Kind kind, Style style) {
     return this == NEGLECTED
         ? InstrumentTraits.neglected(kind, style, traits)

@@ -10,18 +10,18 @@ public enum NeckFault implements Worded {
   /** A broken rod, or an anchor that slips. */
   DEAD("the rod does nothing", Feel.SMOOTH, null),
   REVERSED("the rod works the other way round", Feel.SMOOTH, null),
-  /** The neck answers all the same: a warning, no reason to stop. */
+  /** A stiff nut on a rod that works: a warning, not a reason to stop. */
   STIFF("the rod nut is stiff", Feel.STIFF, null),
   JAMMED("the rod nut is jammed", Feel.JAMMED, null),
-  /** The key slips in it. */
+  /** A rounded socket, in which the key slips. */
   STRIPPED("the socket of the rod nut is rounded", Feel.SLIPPED, "rounded"),
-  /** Tightening does nothing more. */
+  /** The end of the rod's travel, where tightening does nothing more. */
   FULLY_TIGHT("the rod is at the end of its travel, fully tight", Feel.SMOOTH, null),
-  /** Loosening does nothing more. */
+  /** A rod so loose that loosening does nothing more. */
   FULLY_LOOSE("the rod is fully loose", Feel.SMOOTH, null),
-  /** The lowest and the highest string read differently. */
+  /** A twist, by which the lowest and the highest string read differently. */
   TWIST("the neck is twisted", Feel.SMOOTH, "crossed"),
-  /** There is a crack to be seen. */
+  /** A visible crack. */
   CRACKED("there is a crack at the joint of neck and body", Feel.SMOOTH, "damage");
 
   private final String words;
@@ -34,37 +34,40 @@ public enum NeckFault implements Worded {
     this.shows = shows;
   }
 
-  /** "the rod does nothing". */
+  /** The fault in words, such as "the rod does nothing". */
   public String words() {
     return words;
   }
 
-  /** How the nut feels where it bears on the rod. */
+  /** How the nut feels when a turn bears on the rod. */
   Feel feel() {
     return feel;
   }
 
-  /** The option by which a person who looks at this neck answers, or null for the ordinary one. */
+  /**
+   * The id of the option that names this fault in a choice, or null where a person answers as
+   * usual.
+   */
   @Nullable String shows() {
     return shows;
   }
 
-  /** Whether the nut can be moved with a key at all. */
+  /** Whether a key can move the nut. */
   boolean turns() {
     return feel != Feel.JAMMED && feel != Feel.SLIPPED;
   }
 
-  /** Whether a neck with it may have to be handed over. */
+  /** Whether a neck with this fault may have to be handed over. */
   boolean brokenDown() {
     return this != NONE && this != STIFF;
   }
 
-  /** Whether the neck answers its rod at all. */
+  /** Whether the neck moves when the rod is turned. */
   boolean answers() {
     return this != DEAD && turns();
   }
 
-  /** What of a nut's place bears on the rod; 0 is where it was found, plus is tighter. */
+  /** The part of a nut's position that loads the rod, in turns; 0 is as found, plus is tighter. */
   double bearing(double turns) {
     return switch (this) {
       case FULLY_TIGHT -> Math.min(0, turns);

@@ -3,18 +3,18 @@ package quarterturn.rehearsal;
 import quarterturn.craft.rod.Creep;
 
 /**
- * What a simulated neck is like as found.
+ * The properties of a simulated neck as found.
  *
  * @param reliefMm relief at pitch, in millimetres; below zero is back bow
  * @param mmPerQuarter relief lost at once by tightening a quarter turn, in millimetres, above zero
- * @param slackTurns lost whenever the rod is turned the other way, in turns
+ * @param slackTurns turns lost whenever the direction of turning changes
  * @param creep how the neck goes on moving after each turn
  * @param pullMm relief lost while the strings are slackened by a whole tone, in millimetres
  * @param driftMm standard deviation of what the climate adds in a day, in millimetres
  * @param noiseMm standard deviation of a reading, in millimetres
- * @param edgesMm relief under the highest string less that under the lowest, in millimetres
- * @param feelers what it is read with
- * @param fault what is wrong with it
+ * @param edgesMm relief under the highest string minus relief under the lowest, in millimetres
+ * @param feelers the leaves it is read with
+ * @param fault the fault of the neck or its rod
  */
 public record NeckTraits(
     double reliefMm,
@@ -27,7 +27,10 @@ public record NeckTraits(
     double edgesMm,
     Feelers feelers,
     NeckFault fault) {
-  /** Estimates, from memory: no source gives any of them. */
+  /**
+   * Relief lost when the strings are slackened by a whole tone, in millimetres; an estimate, from
+   * memory, as are the values below it.
+   */
   private static final double PULL_MM = 0.1;
 
   private static final double DRIFT_MM = 0.01;

@@ -5,14 +5,14 @@ import quarterturn.session.Prompt;
 import quarterturn.unit.Turn;
 
 /**
- * What became of a rehearsed neck.
+ * The outcome of a rehearsed neck.
  *
  * @param id the session's outcome ("in-window", "limit"), or {@link #UNSETTLED}
- * @param gap what the first reading of the lowest string found
+ * @param gap the result of the first reading of the lowest string
  * @param handedOver whether it went to a repairer
  * @param moves how often the rod was turned
  * @param crossings how often the true relief went from one side of the window to the other
- * @param mostNet the farthest the rod stood from as found, without direction
+ * @param mostNet the farthest position of the rod from as found, without direction
  * @param minutes from the first prompt to the last
  */
 public record Outcome(
@@ -23,13 +23,13 @@ public record Outcome(
     int crossings,
     Turn mostNet,
     long minutes) {
-  /** A session that was broken off, since it would have gone on turning. */
+  /** The outcome of a session that was stopped because it would have gone on turning. */
   public static final String UNSETTLED = "unsettled";
 
-  /** The session's word for a relief that stands where it should. */
+  /** The outcome of a session that ended with the relief in its window. */
   public static final String IN_WINDOW = "in-window";
 
-  /** The word that a session ended with, or null where it has not ended. */
+  /** The outcome that a session ended with, or null where the prompt is not its end. */
   public static @Nullable String word(Prompt end) {
     if (end instanceof Prompt.Done done) {
       return done.outcome();
@@ -37,7 +37,7 @@ public record Outcome(
     return end instanceof Prompt.HandOver over ? over.outcome() : null;
   }
 
-  /** Whether it ended with the relief read in its window. */
+  /** Whether the session ended with the relief read in its window. */
   public boolean settled() {
     return id.equals(IN_WINDOW);
   }

@@ -15,23 +15,23 @@ import quarterturn.session.engine.Engine;
 import quarterturn.session.store.Sessions;
 
 /**
- * Opens rehearsals.
+ * Starts rehearsals for one procedure, kind of instrument, style and role.
  *
- * @param kind of the instrument whose neck is simulated
+ * @param kind id of the kind of the simulated instrument
  */
 public record Practice(Sessions sessions, String procedure, String kind, Style style, Role role) {
-  /** Necks that are drawn unasked have numbers below this, so that they can be typed again. */
+  /** Upper bound of the seeds of necks drawn by the program, low enough to be typed again. */
   public static final int NUMBERED = 100_000;
 
   public static final String USUAL_KIND = "bass-34";
   public static final Style USUAL_STYLE = Style.MEDIUM;
 
-  /** A beginner's on a bass. */
+  /** The usual rehearsal: a beginner's, on a bass. */
   public static Practice usual(Sessions sessions) throws IOException, UnreadableException {
     return new Practice(sessions, sessions.named(null), USUAL_KIND, USUAL_STYLE, Role.BEGINNER);
   }
 
-  /** On a neck whose name says what is to be learned from it. */
+  /** Starts a rehearsal on a named neck. */
   public PracticeBench on(NamedNeck neck) throws IOException, UnreadableException {
     Library library = library();
     String again = "To meet it again: " + command(library) + " --neck " + neck.word() + ".";
@@ -39,7 +39,7 @@ public record Practice(Sessions sessions, String procedure, String kind, Style s
     return start(library, traits, new SplittableRandom(neck.ordinal()), again);
   }
 
-  /** On any neck; the same seed gives the same one. */
+  /** Starts a rehearsal on a random neck; the same seed gives the same neck. */
   public PracticeBench on(long seed) throws IOException, UnreadableException {
     SplittableRandom random = new SplittableRandom(seed);
     NeckTraits neck = Draw.any(random);

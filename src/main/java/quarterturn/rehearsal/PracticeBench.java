@@ -25,8 +25,8 @@ import quarterturn.session.engine.LiveBench;
 import quarterturn.unit.Bracket;
 
 /**
- * A session on a simulated neck, for any face: notes tell what a person would see and feel, waits
- * pass at once, and at the end the neck is shown as it really was. Nothing is kept.
+ * A session on a simulated neck, for any face. Notes tell what a person would see and feel, waits
+ * end at once, and at the end the properties of the neck are told. Nothing is recorded.
  */
 public final class PracticeBench implements Bench {
   private final LiveBench bench;
@@ -57,14 +57,14 @@ public final class PracticeBench implements Bench {
   }
 
   /**
-   * Where what happens is kept.
+   * Where the events of a rehearsal are recorded.
    *
-   * @param session its name
-   * @param found what is there already, the start first; empty at the beginning
-   * @param ledger where the rest goes
+   * @param session the name of the session
+   * @param found events on record already, the start first; empty for a new session
+   * @param ledger where further events are recorded
    */
   public record Kept(String session, List<Event> found, Ledger ledger) {
-    /** Nothing is kept. */
+    /** A place that records nothing. */
     public static final Kept NOWHERE = new Kept(Overview.REHEARSAL, List.of(), more -> {});
 
     public Kept {
@@ -73,10 +73,10 @@ public final class PracticeBench implements Bench {
   }
 
   /**
-   * Goes on with what was kept: the same is done once more to an instrument as it was found, which
-   * then stands, reads and feels as before.
+   * Resumes a recorded rehearsal by doing everything once more to an instrument as found, which
+   * then reads and feels as it did before.
    *
-   * @param instrument as found, its chance from the same seed
+   * @param instrument the instrument as found, its random from the same seed
    * @throws RecordMismatchException where the record does not fit the procedure or the instrument
    */
   public static PracticeBench again(
@@ -100,9 +100,9 @@ public final class PracticeBench implements Bench {
   }
 
   /**
-   * Begins.
+   * Starts a rehearsal.
    *
-   * @param started with a kind and a style
+   * @param started the first event, with a kind and a style
    * @param greeting a note on the first prompt
    */
   public static PracticeBench start(
@@ -131,7 +131,7 @@ public final class PracticeBench implements Bench {
     return new PracticeBench(bench, instrument, hands, window, greeting, events);
   }
 
-  /** Keeps what is not kept yet; what is must be the same. */
+  /** Records the events that are not on record yet; those that are must be equal. */
   private static void keep(List<Event> more, int from, Kept kept) throws IOException {
     int known = Math.max(0, Math.min(more.size(), kept.found().size() - from));
     if (known > 0 && !more.subList(0, known).equals(kept.found().subList(from, from + known))) {
@@ -143,7 +143,7 @@ public final class PracticeBench implements Bench {
     }
   }
 
-  /** What somebody would answer now who looks well and tells the truth. */
+  /** The present answer of a person who looks well and tells the truth. */
   public Answer truth() {
     if (truth == null) {
       throw new IllegalStateException("a session that has ended asks nothing");
@@ -152,9 +152,9 @@ public final class PracticeBench implements Bench {
   }
 
   /**
-   * What another careful hand would read with leaves here; the neck knows nothing of it.
+   * A reading with leaves by another careful person, without any effect on the simulated neck.
    *
-   * @param random of that hand
+   * @param random the source of that person's errors
    */
   public Bracket another(SplittableRandom random) {
     if (!(bench.prompt() instanceof Prompt.Measure measure) || !measure.quantity().bracket()) {
@@ -163,7 +163,7 @@ public final class PracticeBench implements Bench {
     return hands.read(measure, random);
   }
 
-  /** The question at hand, without what would be seen. */
+  /** The prompt without the notes on what would be seen. */
   public Prompt asked() {
     return bench.prompt();
   }
@@ -185,7 +185,9 @@ public final class PracticeBench implements Bench {
     look();
   }
 
-  /** Sees to what is asked now: a wait is waited out, a reading shows what the leaves say. */
+  /**
+   * Adds to the prompt what is seen: a wait is waited for, and a reading shows what the leaves say.
+   */
   private void look() {
     Prompt prompt = bench.prompt();
     List<String> notes = new ArrayList<>();
@@ -244,7 +246,7 @@ public final class PracticeBench implements Bench {
     return bench.leave();
   }
 
-  /** Without what would be seen of the neck, which is told while a prompt is on view. */
+  /** News of the session, without what is seen of the neck, which the prompt's notes tell. */
   @Override
   public List<String> news() {
     return bench.news();
@@ -270,12 +272,12 @@ public final class PracticeBench implements Bench {
     return bench.standing();
   }
 
-  /** What happened so far, oldest first; it goes nowhere by itself. */
+  /** The events so far, oldest first; nothing is recorded by this call. */
   public List<Event> events() {
     return List.copyOf(events);
   }
 
-  /** The neck as it really is. */
+  /** The simulated neck with its true properties. */
   public SimulatedNeck neck() {
     return instrument.neck();
   }

@@ -23,25 +23,25 @@ import quarterturn.session.engine.LiveBench;
 import quarterturn.unit.Bracket;
 
 /**
- * Plays whole sessions in memory, each from its first prompt to its end, with a simulated neck.
- * Nothing is kept of them but their outcome.
+ * Plays whole sessions in memory, from the first prompt to the end, with a simulated neck. Only the
+ * outcome is kept.
  *
  * @param library with the procedure to play
- * @param kind id of the kind every neck is of
- * @param style sets the window
+ * @param kind id of the kind of every neck
+ * @param style the style, which sets the window
  * @param role who is at the bench
  */
 public record Rehearsal(Library library, String kind, Style style, Role role) {
-  /** A neck that is turned more often than this does not settle. */
+  /** Rod turns in one session after which a neck counts as not settling. */
   public static final int MOST_MOVES = 14;
 
-  /** The simulated clock's start; the date means nothing. */
+  /** Start of the simulated clock; the date has no meaning. */
   public static final Instant START = Instant.parse("2027-03-01T12:00:00Z");
 
-  /** No session that gets anywhere asks so often. */
+  /** Prompts in one session, above which something must be wrong. */
   private static final int MOST_PROMPTS = 2000;
 
-  /** Where the relief should stand. */
+  /** The relief window for this kind and style. */
   public Window window() {
     return library.kind(kind).target(style).window();
   }

@@ -4,7 +4,10 @@ import quarterturn.craft.rod.Advice;
 import quarterturn.craft.rod.Seen;
 import quarterturn.unit.Turn;
 
-/** An eighth, then a quarter the right way until it reads right: common practice, no source. */
+/**
+ * An advisor by a rule of thumb: an eighth of a turn, then quarters until the relief reads right;
+ * common practice, no source.
+ */
 final class RuleOfThumb implements Unsuspecting {
   @Override
   public Advice advise(Question q) {

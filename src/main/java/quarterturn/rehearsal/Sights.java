@@ -41,7 +41,7 @@ final class Sights {
     return seen == null ? List.of() : List.of("What you see: " + seen.label() + ".");
   }
 
-  /** A sentence as it goes on within another. */
+  /** A sentence with a small first letter, to stand within another sentence. */
   private static String inside(String sentence) {
     return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
   }

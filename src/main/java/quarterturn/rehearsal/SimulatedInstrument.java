@@ -12,14 +12,14 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Length;
 
 /**
- * An instrument around a simulated neck: saddles that raise their strings by half at fret 12, move
- * the octave when they are moved, and a neck whose curve carries the strings with it.
+ * A simulated instrument with a simulated neck. A saddle raises its string by half as much at fret
+ * 12, its place moves the octave, and the neck's relief changes the action.
  */
 public final class SimulatedInstrument {
-  /** A string that is pressed farther down is stretched more; an estimate. */
+  /** Cents of sharpness for each millimetre that a string is pressed down farther; an estimate. */
   private static final double CENTS_FOR_A_MM = 2;
 
-  /** Steps in which a careful eye reads a steel rule and a pitch meter. */
+  /** Resolution in millimetres of a steel rule read with care. */
   private static final double RULE_MM = 0.05;
 
   private final InstrumentTraits traits;
@@ -32,7 +32,7 @@ public final class SimulatedInstrument {
   private final double[] pickup;
   private boolean otherSet;
 
-  /** An instrument as found; the neck is the one in its traits. */
+  /** An instrument as found, with a neck made from the same traits. */
   public SimulatedInstrument(InstrumentTraits traits, SimulatedNeck neck, Kind kind) {
     this.traits = traits;
     this.neck = neck;
@@ -59,17 +59,17 @@ public final class SimulatedInstrument {
     return kind;
   }
 
-  /** Whether its saddles can be moved. */
+  /** Whether the saddles can be moved. */
   public boolean adjustable() {
     return kind.make().saddles() == Make.Saddles.ADJUSTABLE;
   }
 
-  /** Whether it has pickups that can be read. */
+  /** Whether there are pickups whose height can be read. */
   public boolean pickups() {
     return !traits.pickupGap().isEmpty();
   }
 
-  /** Other strings go on, once; they pull more or less than those before. */
+  /** Fits another set of strings, whose pull differs; only the first call has an effect. */
   void otherSet() {
     if (!otherSet) {
       otherSet = true;
@@ -77,7 +77,7 @@ public final class SimulatedInstrument {
     }
   }
 
-  /** A saddle or a pickup is set; plus is up, or away from the nut. */
+  /** Sets a saddle or a pickup on one string; plus is up, or away from the nut. */
   void adjust(Adjustment what, int string, double mm) {
     switch (what) {
       case SADDLE_HEIGHT -> raised[string] += mm;
@@ -91,7 +91,7 @@ public final class SimulatedInstrument {
     return traits.action().get(string) + raised[string] / 2 + gain * (neck.relief() - found);
   }
 
-  /** A quantity that is one number, as a careful hand reads it. */
+  /** A reading of a quantity that is one number, rounded as a careful person reads it. */
   double read(Quantity quantity, int string) {
     return switch (quantity) {
       case ACTION -> rounded(Math.max(0.5, action(string)), RULE_MM);

@@ -10,11 +10,11 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
- * A neck that can be tuned, turned, left alone and read. It moves at once with its rod, goes on
- * creeping, drifts with the climate, and gives way when the strings' pull changes.
+ * A simulated neck that can be tuned, turned, left to rest and read. Its relief moves at once with
+ * the rod, goes on creeping, drifts with the climate, and changes with the pull of the strings.
  *
- * <p>Time passes only when it is told so, and chance comes from the random it was given: the same
- * seed and the same treatment give the same readings.
+ * <p>Time passes only through {@link #pass}, and chance comes from the given random: the same seed
+ * and the same treatment give the same readings.
  */
 public final class SimulatedNeck {
   private final NeckTraits traits;
@@ -30,7 +30,7 @@ public final class SimulatedNeck {
   private double net;
   private double mostNet;
 
-  /** Relief in millimetres that a turn added at once, and when it did. */
+  /** The relief in millimetres that one turn added at once, and the time of that turn in hours. */
   private record Moved(double mm, double atHours) {}
 
   public SimulatedNeck(NeckTraits traits, SplittableRandom random) {
@@ -51,7 +51,7 @@ public final class SimulatedNeck {
     return relief;
   }
 
-  /** Strings of another set bend it by so much more, in millimetres of relief. */
+  /** Adds relief in millimetres for the pull of another set of strings. */
   void push(double mm) {
     moved.add(new Moved(mm, hours));
   }
@@ -66,7 +66,7 @@ public final class SimulatedNeck {
     slackened = false;
   }
 
-  /** Lets time pass: the neck creeps, and the climate does what it does. */
+  /** Lets time pass, in which the neck creeps and the climate drifts. */
   public void pass(Duration time) {
     double passed = Math.max(0, time.toSeconds()) / 3600.0;
     hours += passed;
@@ -75,24 +75,24 @@ public final class SimulatedNeck {
     }
   }
 
-  /** What the leaves say now, with the error of a careful hand. */
+  /** A reading with leaves, with a careful person's error. */
   public Bracket read(Which which) {
     return read(which, random);
   }
 
-  /** What the leaves say in another careful hand, whose chance is its own. */
+  /** A reading with leaves by another careful person, whose errors come from another random. */
   Bracket read(Which which, SplittableRandom hand) {
     double gap = relief() - (slackened ? traits.pullMm() : 0);
     gap += which == Which.HIGHEST ? traits.edgesMm() : 0;
     return traits.feelers().read(gap + traits.noiseMm() * hand.nextGaussian());
   }
 
-  /** How the nut would feel if it were turned so with two fingers. */
+  /** How the nut would feel if it were turned this far with two fingers. */
   public Feel feel(Turn turn) {
     return feel(turn.turns(), bears(heldBy(turn.turns())));
   }
 
-  /** Turns the nut with two fingers; one that can't be moved stays. */
+  /** Turns the nut with two fingers; a nut that can't be moved stays where it is. */
   public void turn(Turn wanted) {
     double turns = wanted.turns();
     if (turns == 0 || !traits.fault().turns()) {
@@ -111,7 +111,7 @@ public final class SimulatedNeck {
     }
   }
 
-  /** At an end of its travel a nut comes free, or goes hard. */
+  /** The feel of a turn: a nut gets loose or hard at an end of its travel. */
   private Feel feel(double turns, double bears) {
     NeckFault fault = traits.fault();
     if (fault == NeckFault.FULLY_LOOSE && turns < 0 && bears == 0) {
@@ -123,27 +123,29 @@ public final class SimulatedNeck {
     return fault.feel();
   }
 
-  /** The slack that lies before a turn; it is there again whenever the way changes. */
+  /**
+   * Turns lost to slack before a turn moves the rod; slack returns whenever the direction changes.
+   */
   private double slackBefore(double turns) {
     return way * turns < 0 ? traits.slackTurns() : slackLeft;
   }
 
-  /** What is left of a turn after the slack. */
+  /** The part of a turn that is left after the slack. */
   private double heldBy(double turns) {
     return Math.copySign(Math.max(0, Math.abs(turns) - slackBefore(turns)), turns);
   }
 
-  /** What of it bears on the rod. */
+  /** The part of a turn without slack that loads the rod. */
   private double bears(double held) {
     return traits.fault().bearing(stands + held) - traits.fault().bearing(stands);
   }
 
-  /** Relief lost for a quarter turn of tightening, in millimetres. */
+  /** Relief lost by tightening a quarter turn, in millimetres. */
   private double answer() {
     return traits.fault() == NeckFault.REVERSED ? -traits.mmPerQuarter() : traits.mmPerQuarter();
   }
 
-  /** The turn that takes this neck to a relief at once, slack made up for; plus tightens. */
+  /** The turn that brings the relief to a value at once, slack included; plus tightens. */
   public Turn turnTo(double reliefMm) {
     double turns = (relief() - reliefMm) / traits.mmPerQuarter() / 4;
     return new Turn(turns + Math.copySign(slackBefore(turns), turns));
@@ -154,7 +156,7 @@ public final class SimulatedNeck {
     return moves;
   }
 
-  /** The farthest the nut ever stood from where it was found, without direction. */
+  /** The farthest position of the nut from as found, without direction. */
   public Turn mostNet() {
     return new Turn(mostNet);
   }

@@ -1,14 +1,14 @@
 package quarterturn.rehearsal;
 
 /**
- * Sound necks, each of them adjusted three ways. Those that even one who knows them can't bring
- * into the window within the limits (most would need more than a full turn) are counted and left
- * out of the comparison.
+ * The outcomes of sound necks that were each adjusted in three ways. Necks that no turn within the
+ * limits can bring into the window (most would need more than a full turn) are counted and left out
+ * of the comparison.
  *
- * @param advised with the program's advice; every hand-over among these is a wrong one
- * @param thumb with an eighth, then quarters the right way
- * @param knowing by one who knows each neck
- * @param outOfReach the necks that were left out, with the program's advice
+ * @param advised outcomes with the program's advice, in which every hand-over is a wrong one
+ * @param thumb outcomes with an eighth, then quarters in the right direction
+ * @param knowing outcomes with an advisor that knows each neck
+ * @param outOfReach outcomes of the necks that were left out, with the program's advice
  */
 public record SoundNecks(Tally advised, Tally thumb, Tally knowing, Tally outOfReach) {
   SoundNecks() {
@@ -25,12 +25,15 @@ public record SoundNecks(Tally advised, Tally thumb, Tally knowing, Tally outOfR
     }
   }
 
-  /** Moves of the advised against the fewest there can be; 1 is as good as knowing. */
+  /**
+   * Moves with the program's advice divided by the moves of an advisor that knows the neck; at best
+   * 1.
+   */
   public double overFloor() {
     return knowing.moves() == 0 ? 1 : advised.moves() / knowing.moves();
   }
 
-  /** The farthest any rod was turned from where it was found, in turns. */
+  /** The farthest position of any rod from as found, in turns. */
   public double mostTurned() {
     return Math.max(advised.mostNet().turns(), outOfReach.mostNet().turns());
   }

@@ -2,7 +2,7 @@ package quarterturn.rehearsal;
 
 import quarterturn.unit.Turn;
 
-/** What many rehearsals add up to; as large for ten necks as for ten million. */
+/** Sums over many rehearsals, in a fixed amount of memory. */
 public final class Tally {
   private static final double MINUTES_A_DAY = 24 * 60.0;
 
@@ -30,17 +30,17 @@ public final class Tally {
     return necks;
   }
 
-  /** Share that ended with the relief read in its window, 0 to 1. */
+  /** The share of necks that ended with the relief read in its window, 0 to 1. */
   public double settled() {
     return share(settled);
   }
 
-  /** Share that was broken off after {@link Rehearsal#MOST_MOVES}, 0 to 1. */
+  /** The share of necks stopped after {@link Rehearsal#MOST_MOVES} turns, 0 to 1. */
   public double unsettled() {
     return share(unsettled);
   }
 
-  /** Share that went to a repairer, 0 to 1. */
+  /** The share of necks that went to a repairer, 0 to 1. */
   public double handedOver() {
     return share(handedOver);
   }
@@ -50,7 +50,7 @@ public final class Tally {
     return share(crossings);
   }
 
-  /** Share with at most so many moves, 0 to 1. */
+  /** The share of necks that took at most this many moves, 0 to 1. */
   public double within(int moves) {
     long sum = 0;
     for (int i = 0; i <= Math.min(moves, Rehearsal.MOST_MOVES); i++) {
@@ -59,7 +59,7 @@ public final class Tally {
     return share(sum);
   }
 
-  /** Turns of the rod a neck, on average. */
+  /** Average number of rod turns for a neck. */
   public double moves() {
     long sum = 0;
     for (int i = 0; i < byMoves.length; i++) {
@@ -68,7 +68,7 @@ public final class Tally {
     return share(sum);
   }
 
-  /** How many moves are enough for a share of the necks, 0 to 1. */
+  /** The number of moves that is enough for a share of the necks, 0 to 1. */
   public int movesFor(double share) {
     int moves = 0;
     while (moves < Rehearsal.MOST_MOVES && within(moves) < share) {
@@ -77,12 +77,12 @@ public final class Tally {
     return moves;
   }
 
-  /** From the first prompt to the last, on average, in days. */
+  /** Average time from the first prompt to the last, in days. */
   public double days() {
     return share(minutes) / MINUTES_A_DAY;
   }
 
-  /** The farthest any rod stood from where it was found, without direction. */
+  /** The farthest position of any rod from as found, without direction. */
   public Turn mostNet() {
     return new Turn(mostNet);
   }

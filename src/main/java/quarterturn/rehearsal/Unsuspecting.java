@@ -6,7 +6,7 @@ import quarterturn.craft.rod.Decision;
 import quarterturn.craft.rod.Range;
 import quarterturn.unit.Turn;
 
-/** An advisor to compare with, that finds no fault with a rod, whatever it does. */
+/** An advisor to compare with, which never finds a fault. */
 interface Unsuspecting extends Advisor {
   Range ANYTHING = new Range(Double.NEGATIVE_INFINITY, 9);
 

@@ -11,7 +11,7 @@ import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 
-/** Keeps what a simulated neck really did beside what was said of it, and tells it at the end. */
+/** Records the true relief of a simulated neck beside the readings, and tells it at the end. */
 final class Unveiling {
   private static final int DIGITS = 2;
 
@@ -32,12 +32,12 @@ final class Unveiling {
     see();
   }
 
-  /** Looks where the neck stands. */
+  /** Records the true relief at present. */
   void see() {
     crossings.see(neck.relief());
   }
 
-  /** Takes note of a reading before anything more is done to the neck. */
+  /** Records a reading before anything more is done to the neck. */
   void answered(Prompt asked, Answer answer, @Nullable Answer truth) {
     actionRead |= asked instanceof Prompt.Measure read && read.quantity() == Quantity.ACTION;
     boolean lowest =

@@ -4,7 +4,7 @@ import java.util.Locale;
 import quarterturn.procedure.Adjustment;
 import quarterturn.session.Event;
 
-/** A saddle or a pickup that was set, as a sentence. */
+/** A sentence for the setting of a saddle or a pickup. */
 public final class AdjustedWords {
   private AdjustedWords() {}
 

@@ -2,13 +2,15 @@ package quarterturn.report;
 
 import java.text.Normalizer;
 
-/** Text for any terminal and any font: letters without their accents, and nothing beyond ASCII. */
+/** Text reduced to ASCII: letters without accents, other characters replaced. */
 final class Ascii {
   private static final int LAST = 0x7E;
 
   private Ascii() {}
 
-  /** {@code text} on one line; what has no letter of its own here becomes a question mark. */
+  /**
+   * {@code text} on one line in ASCII; a character without a plain form becomes a question mark.
+   */
   static String of(String text) {
     StringBuilder out = new StringBuilder();
     Normalizer.normalize(text, Normalizer.Form.NFKD)

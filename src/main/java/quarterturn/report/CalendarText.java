@@ -3,18 +3,17 @@ package quarterturn.report;
 import java.nio.charset.StandardCharsets;
 import quarterturn.unit.Printable;
 
-/** The text of an iCalendar file, line by line, as RFC 5545 wants it. */
+/** Builder of an iCalendar file's text, line by line, after RFC 5545. */
 final class CalendarText {
-  /** Octets of a line, its line break not counted (section 3.1). */
+  /** Most octets of a line without its line break (RFC 5545, section 3.1). */
   private static final int WIDTH = 75;
 
   private final StringBuilder text = new StringBuilder();
 
   /**
-   * Adds a line, folded where it is too long: a break and a blank within it, never within a
-   * character.
+   * Adds a line, folded where it is too long: a line break and a blank, never inside a character.
    *
-   * @param value as it is to stand there; see {@link #escaped}
+   * @param value the value as it is to be written; see {@link #escaped}
    */
   CalendarText line(String name, String value) {
     String line = name + ":" + value;
@@ -35,9 +34,9 @@ final class CalendarText {
   }
 
   /**
-   * {@code text} as a value of the type TEXT (section 3.3.11): backslash, semicolon, comma and line
-   * breaks written with a backslash. Other control characters, which have no place there, become
-   * U+FFFD.
+   * {@code text} as a value of type TEXT (RFC 5545, section 3.3.11): backslash, semicolon, comma
+   * and line breaks are written with a backslash. Other control characters, which are not allowed,
+   * become U+FFFD.
    */
   static String escaped(String text) {
     StringBuilder out = new StringBuilder(text.length());

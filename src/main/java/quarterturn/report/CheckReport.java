@@ -6,10 +6,10 @@ import quarterturn.procedure.Fault;
 import quarterturn.unit.Counted;
 
 /**
- * What checking several procedures came to.
+ * The result of checking several procedures.
  *
- * @param checked the procedures, each by its id or its file
- * @param findings each once
+ * @param checked the procedures, each by its id or file name
+ * @param findings every finding, without repetition
  * @param readable whether all files could be read
  */
 public record CheckReport(List<String> checked, List<Fault> findings, boolean readable) {
@@ -18,7 +18,7 @@ public record CheckReport(List<String> checked, List<Fault> findings, boolean re
     findings = List.copyOf(findings);
   }
 
-  /** Each finding with an empty line behind it, and then how many there are. */
+  /** The findings, each followed by an empty line, then their number. */
   public List<String> lines() {
     List<String> lines = new ArrayList<>();
     for (Fault finding : findings) {

@@ -7,13 +7,13 @@ import quarterturn.unit.Decimals;
 
 /** A contact map in characters: a row for each stopped fret, a column for each fret beyond. */
 public final class ContactDrawing {
-  /** A gap below this is one that a careful player still hears at times; a choice of ours. */
+  /** Gap below which a careful player may still hear the string touch; an estimate of ours. */
   private static final double NEAR_MM = 0.1;
 
   private ContactDrawing() {}
 
   /**
-   * The map, 10 columns and two more for each fret wide.
+   * The map as lines of text, 10 columns and two more for each fret wide.
    *
    * @param every 1 for all stopped frets, 2 for every other one
    */
@@ -36,7 +36,7 @@ public final class ContactDrawing {
     return lines;
   }
 
-  /** The map as sentences, for whoever does not see the drawing. */
+  /** The map in sentences, for readers who don't see the drawing. */
   public static List<String> sentences(ContactMap map) {
     List<String> lines = new ArrayList<>();
     for (int k = 1; k < map.last(); k++) {

@@ -6,7 +6,7 @@ import quarterturn.procedure.Way;
 import quarterturn.rehearsal.cover.Covered;
 import quarterturn.unit.Counted;
 
-/** What many simulated sessions of a procedure came to, as text. */
+/** The result of simulated sessions of a procedure, as text. */
 public final class CoverReport {
   private static final int WIDTH = 80;
   private static final int HANG = 2;
@@ -14,9 +14,8 @@ public final class CoverReport {
   private CoverReport() {}
 
   /**
-   * How much was taken, then each way that was never taken and may be one that nobody can take,
-   * then those that can't be taken here, then the sessions that could not go on. At most 80 columns
-   * wide.
+   * How many ways were taken; then the ways that were never taken and may be closed, those that
+   * can't be taken, and the sessions that could not go on. At most 80 columns wide.
    */
   public static List<String> lines(Covered covered) {
     List<String> lines = new ArrayList<>();
@@ -68,7 +67,10 @@ public final class CoverReport {
     lines.addAll(Paragraph.wrap(text, WIDTH, HANG));
   }
 
-  /** "finished -> slotted-nut (play-test is open-only)", with the procedure where it is called. */
+  /**
+   * A way in words, "finished -> slotted-nut (play-test is open-only)", with its procedure where
+   * that is a called one.
+   */
   private static String name(Way way, String main) {
     String whole = way.toString();
     return way.procedure().equals(main) ? whole.substring(main.length() + 2) : whole;

@@ -10,11 +10,10 @@ import java.util.UUID;
 import quarterturn.session.Due;
 
 /**
- * What is due as an iCalendar file (RFC 5545): an event with an alarm for each thing. Events rather
- * than to-dos, since many calendars show no to-dos and sound no alarm for them.
+ * What is due as an iCalendar file (RFC 5545), an event with an alarm for each item. Events are
+ * used since many calendars neither show to-dos nor sound their alarms.
  *
- * <p>The same things give the same file, whenever it is written, so that reading it in twice
- * changes nothing.
+ * <p>The same items always give the same file, so that reading it in twice changes nothing.
  */
 public final class DueCalendar {
   private static final DateTimeFormatter UTC =
@@ -64,21 +63,21 @@ public final class DueCalendar {
     text.line("END", "VEVENT");
   }
 
-  /** What to type, the program's name first. */
+  /** The command to type, the program's name first. */
   static String typed(Due due) {
     return "quarterturn " + due.command();
   }
 
   /**
-   * A name for it that is the same on every run and says nothing of the machine or its user, as RFC
-   * 7986, section 5.3, wants it.
+   * An id for a calendar event, the same on every run, which says nothing of the machine or its
+   * user (RFC 7986, section 5.3).
    */
   static String uid(Due due) {
     byte[] key = ("quarterturn due " + due.key()).getBytes(StandardCharsets.UTF_8);
     return UUID.nameUUIDFromBytes(key).toString();
   }
 
-  /** Those of {@code dues} that are still to come. */
+  /** The items of {@code dues} that are due later than {@code now}. */
   public static List<Due> toCome(List<Due> dues, Instant now) {
     return dues.stream().filter(d -> !d.come(now)).toList();
   }

@@ -8,11 +8,11 @@ import java.util.List;
 import quarterturn.session.Due;
 import quarterturn.unit.Dates;
 
-/** What is due, as a table and as JSON. */
+/** A list of what is due, as a table and as JSON. */
 public final class DueList {
   private DueList() {}
 
-  /** The table, or one line that says there is none. */
+  /** The table as lines, or one line that says nothing is due. */
   public static List<String> lines(List<Due> dues, Instant now, Dates dates) {
     if (dues.isEmpty()) {
       return List.of("Nothing is due.");

@@ -9,7 +9,7 @@ import quarterturn.unit.Counted;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
 
-/** Each event as one plain sentence. */
+/** A plain sentence for each event. */
 public final class EventWords {
   private final Labels labels;
   private final Dates dates;
@@ -92,7 +92,7 @@ public final class EventWords {
     return "Read " + what + ": " + value(read) + where(read) + ".";
   }
 
-  /** A reading's value with its unit, or "not measured". */
+  /** The value of a reading with its unit, or "not measured". */
   public static String value(Event.Read read) {
     if (read.bracket() != null) {
       return read.bracket().toString();

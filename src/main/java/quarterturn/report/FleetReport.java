@@ -13,11 +13,11 @@ import quarterturn.rehearsal.Tally;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 
-/** What a fleet of rehearsals came to, as text. */
+/** The result of a fleet of rehearsals, as text. */
 public final class FleetReport {
   private FleetReport() {}
 
-  /** Every figure, with what it is held against. */
+  /** Every figure of the result with the bound or number it is compared with. */
   public static List<String> lines(Fleet.Result result) {
     SoundNecks sound = result.sound();
     List<String> lines = new ArrayList<>();

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 public final class Frets {
   private Frets() {}
 
-  /** "17", "1 and 17", "1, 5 and 17". */
+  /** Fret numbers as a list: "17", "1 and 17", "1, 5 and 17". */
   public static String list(List<Integer> frets) {
     if (frets.isEmpty()) {
       return "";
@@ -23,12 +23,12 @@ public final class Frets {
         + last;
   }
 
-  /** "held at fret 1", "held at frets 1 and 17". */
+  /** The frets held, in words: "held at fret 1", "held at frets 1 and 17". */
   public static String held(List<Integer> frets) {
     return (frets.size() == 1 ? "held at fret " : "held at frets ") + list(frets);
   }
 
-  /** ", read over fret 8"; empty where it was read over none. */
+  /** The fret read over, in words: ", read over fret 8"; empty for fret 0. */
   public static String readOver(int fret) {
     return fret > 0 ? ", read over fret " + fret : "";
   }

@@ -31,8 +31,8 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
- * Somebody at the bench who may answer anything: toward a coverage goal as a rule, and quick to go
- * where nobody went before.
+ * A simulated person who may give any answer: usually one toward a coverage goal, and often one
+ * that takes a way no session took.
  */
 final class AnyHands {
   private final Library library;
@@ -81,7 +81,7 @@ final class AnyHands {
     return verdicts.stream().sorted().toList().get(random.nextInt(verdicts.size()));
   }
 
-  /** From now on; the neck becomes such as the goal needs it, as if the weather had changed. */
+  /** Sets another coverage goal; the neck is usually replaced by one that the goal needs. */
   void goOn(CoverageGoal next) {
     coverageGoal = next;
     NeckConstraint temper = next.constraints().temper();
@@ -99,7 +99,7 @@ final class AnyHands {
     return asked.getOrDefault(place, 0);
   }
 
-  /** An answer to what a bench asks, by ways that are wanted where there are some at hand. */
+  /** An answer to the present prompt, by a wanted way if one can be taken. */
   Answer answer(LiveBench bench, Set<Way> wanted) {
     Prompt prompt = bench.prompt();
     Place place = new Place(prompt.said().procedure(), prompt.said().step());
@@ -129,7 +129,7 @@ final class AnyHands {
     }
   }
 
-  /** Answers of every kind, where there is more than one. */
+  /** Answers of every kind, for a prompt that takes more than one. */
   private List<Answer> all(Prompt prompt, Place place) {
     Function<Prompt, List<Answer>> one = asked -> List.of(usual(asked, place));
     return prompt.match(
@@ -186,12 +186,12 @@ final class AnyHands {
     return turned(turn, slips(8) ? feel() : wish == null ? usual : wish);
   }
 
-  /** Whether something else than usual happens, once in so many times; not to the steadiest. */
+  /** Whether something unusual happens now, one time in so many; never for the steadiest person. */
   private boolean slips(int times) {
     return steady < 1 && random.nextInt(times) == 0;
   }
 
-  /** What the neck shows; where that is not what is hoped for, the neck moves. */
+  /** A reading of the relief; where the neck does not stand as hoped for, it may change first. */
   private Answer relief(Prompt.Measure measure, Set<Verdict> hoped) {
     if (hoped.equals(Set.of(Verdict.NOT_MEASURED))) {
       return new Answer.CannotMeasure();
@@ -244,7 +244,7 @@ final class AnyHands {
     return library.procedure(prompt.said().procedure()).steps().get(prompt.said().step());
   }
 
-  /** Does what was answered. */
+  /** Does to the neck what an answer says was done. */
   void act(Prompt prompt, Answer answer) {
     if (answer instanceof Answer.Turned turned) {
       neck.turn(turned.turn().turns());

@@ -7,7 +7,7 @@ import quarterturn.craft.Window;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.unit.Bracket;
 
-/** A neck of any temper, read by leaves in steps of 0.05 mm with a slip now and then. */
+/** A simulated neck of any kind, read with leaves in steps of 0.05 mm and an occasional mistake. */
 final class AnyNeck {
   private static final double LEAF_MM = 0.05;
 
@@ -18,9 +18,9 @@ final class AnyNeck {
   private double gap;
 
   /**
-   * Draws one. All its numbers are invented.
+   * Draws a neck; all the numbers are invented.
    *
-   * @param stands how it is to be found, or null
+   * @param stands how its relief should stand to the window at first, or null
    */
   AnyNeck(NeckConstraint temper, @Nullable Verdict stands, Window window, SplittableRandom random) {
     this.random = random;
@@ -61,22 +61,22 @@ final class AnyNeck {
     return temper;
   }
 
-  /** The neck has moved by itself, and stands so from now on. */
+  /** Moves the relief to where it stands to the window as given. */
   void stand(Verdict stands, Window window) {
     gap = gap(stands, window, random.nextDouble());
   }
 
-  /** The rod is turned; plus tightens. */
+  /** Turns the rod by a number of turns; plus tightens. */
   void turn(double turns) {
     gap -= turns * 4 * response;
   }
 
-  /** Whether its edges differ. */
+  /** Whether the relief differs between the lowest and the highest string. */
   boolean twisted() {
     return twist > 0;
   }
 
-  /** What the leaves show. */
+  /** A reading on the lowest or the highest string. */
   Bracket read(boolean highest) {
     double slip = random.nextInt(10) == 0 ? 0.24 * (random.nextDouble() - 0.5) : 0;
     Bracket exact = leaves(gap + (highest ? twist : 0) + slip);
@@ -96,7 +96,7 @@ final class AnyNeck {
     return low < LEAF_MM ? Bracket.lifts(LEAF_MM) : new Bracket(round(low), round(low + LEAF_MM));
   }
 
-  /** Readings that stand in every way to a window. */
+  /** Readings that stand to a window in every way there is. */
   static List<Bracket> all(Window window) {
     double low = window.lowMm();
     double high = window.highMm();

@@ -21,7 +21,10 @@ import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 
-/** What is read of everything but the relief: as the session's mood has it, string by string. */
+/**
+ * Simulated readings of everything but relief, which stand to their windows as drawn for the
+ * session, string by string.
+ */
 final class AnyReading {
   private final Kind kind;
   private final Style style;
@@ -47,7 +50,7 @@ final class AnyReading {
     }
   }
 
-  /** Values at which a condition tips. */
+  /** Collects the values at which a condition's result changes. */
   private void edge(Condition when) {
     when.atoms()
         .filter(atom -> atom.about() instanceof Subject.Reading)
@@ -62,16 +65,16 @@ final class AnyReading {
     edges.computeIfAbsent(quantity, q -> new ArrayList<>()).add(limit);
   }
 
-  /** Something was set, or the mood changes otherwise. */
+  /** Sets how readings of a quantity stand to their window from now on. */
   void mood(Quantity quantity, Verdict verdict) {
     moods.put(quantity, verdict);
   }
 
   /**
-   * An answer as the mood has it, within what is plausible at the step.
+   * A reading that stands as drawn for the session, within the step's plausible values.
    *
-   * @param hoped how it should stand; empty where that is all the same
-   * @param wish what should be read, or null
+   * @param hoped how the reading should stand; empty where any will do
+   * @param wish the value that should be read, or null
    */
   Answer usual(
       Prompt.Measure asked,
@@ -136,7 +139,7 @@ final class AnyReading {
     return new Answer.Value(plausible(value, step));
   }
 
-  /** Answers of every kind. */
+  /** Readings of every kind. */
   List<Answer> all(Prompt.Measure asked, Step.@Nullable Measure step) {
     List<Answer> all = new ArrayList<>();
     all.add(new Answer.CannotMeasure());

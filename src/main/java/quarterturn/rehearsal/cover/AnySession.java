@@ -33,15 +33,17 @@ import quarterturn.session.engine.LiveBench;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
-/** One simulated session in memory, with breaks, slips and time that passes. */
+/** One simulated session in memory, with breaks, mistakes and time that passes. */
 final class AnySession {
-  /** A session that asks more often than this is left. */
+  /** Prompts after which a session is given up. */
   private static final int MOST_PROMPTS = 500;
 
-  /** A session that asks the same more often than this is left; a choice counts four times. */
+  /**
+   * Times that one question may come up before a session is given up; a choice counts four times.
+   */
   private static final int MOST_AGAIN = 60;
 
-  /** How many of the last steps are told of a session that could not go on. */
+  /** How many of its last steps are reported for a session that could not go on. */
   private static final int LAST = 6;
 
   private static final Duration PACE = Duration.ofMinutes(1);
@@ -78,7 +80,7 @@ final class AnySession {
     this.restless = random.nextInt(4) == 0;
   }
 
-  /** Draws who is at the bench, with what instrument, and begins. */
+  /** Starts a session with a random person and a random instrument. */
   static AnySession start(
       Library library,
       Engine engine,
@@ -128,7 +130,9 @@ final class AnySession {
         new Event.Past(then, Turn.EIGHTH, new Bracket(0.60, 0.65), new Bracket(0.50, 0.55)));
   }
 
-  /** What was read in an earlier session: all of it as a rule, all in its window; or nothing. */
+  /**
+   * Readings from an earlier session: usually of every quantity and inside its window, else none.
+   */
   private static List<Event.Before> before(Kind kind, Style style, SplittableRandom random) {
     List<Event.Before> before = new ArrayList<>();
     boolean all = random.nextInt(4) > 0;
@@ -156,22 +160,22 @@ final class AnySession {
     return hands;
   }
 
-  /** All that is on record of it, oldest first. */
+  /** All events on record, oldest first. */
   List<Event> events() {
     return Collections.unmodifiableList(events);
   }
 
-  /** Where the session stands. */
+  /** The session's present step. */
   Place place() {
     return new Place(bench.prompt().said().procedure(), bench.prompt().said().step());
   }
 
-  /** What it has behind it. */
+  /** What has happened so far in the session. */
   PathState past() {
     return past;
   }
 
-  /** Answers once, or comes back from a break. */
+  /** Gives one answer, or resumes after a break. */
   void step(Set<Way> wanted) throws IOException {
     prompts++;
     try {
@@ -203,7 +207,7 @@ final class AnySession {
     }
   }
 
-  /** A wait is waited out, unless a technician ends it early. */
+  /** Waits as long as a prompt asks, unless a technician ends the wait early. */
   private void pass() {
     Instant then = bench.now().plus(PACE);
     if (bench.prompt() instanceof Prompt.Wait wait && !(wait.mayLift() && random.nextInt(4) == 0)) {
@@ -219,7 +223,7 @@ final class AnySession {
     }
   }
 
-  /** Answers, if that is taken. */
+  /** Gives an answer; false where it was refused. */
   boolean take(Answer answer) throws IOException {
     try {
       bench.answer(answer);
@@ -230,8 +234,8 @@ final class AnySession {
   }
 
   /**
-   * How likely a break is. Where no way leads on, one may: it leads back to tuning and reading; and
-   * what was read goes stale in it.
+   * Chance of a break before the next answer, in thousandths. It is higher where no road leads to
+   * the goal, since a break leads back to tuning and makes readings stale.
    */
   private int perMilleAway() {
     CoverageGoal coverageGoal = hands.coverageGoal();
@@ -247,7 +251,7 @@ final class AnySession {
     bench = LiveBench.resume(engine, events::addAll, Overview.REHEARSAL, record, List.of(), clock);
   }
 
-  /** The ways taken since this was last asked. */
+  /** The ways taken since the last call. */
   List<Way> fresh() {
     int size = bench.passages().size();
     List<Way> fresh =
@@ -257,7 +261,7 @@ final class AnySession {
     return fresh;
   }
 
-  /** The steps entered since this was last asked. */
+  /** The steps entered since the last call. */
   List<Place> entered() {
     int size = bench.path().size();
     List<Place> entered = bench.path().subList(Math.min(seenSteps, size), size);
@@ -266,7 +270,7 @@ final class AnySession {
     return entered;
   }
 
-  /** The word the session ended with, or null. */
+  /** The outcome that the session ended with, or null where it has not ended. */
   @Nullable String outcome() {
     return Outcome.word(bench.prompt());
   }

@@ -17,7 +17,7 @@ import quarterturn.procedure.condition.ConditionWords;
 import quarterturn.procedure.condition.Subject;
 import quarterturn.session.Place;
 
-/** The ways that no session can take, by what stands in the files alone, and why. */
+/** The ways that no session can take, found from the procedure files alone, with the reason. */
 final class Closed {
   private final Library library;
   private final Roads roads;
@@ -41,10 +41,10 @@ final class Closed {
     }
   }
 
-  /** Why a way is closed whose step only other closed ways lead to. */
+  /** The reason for a way whose step can only be reached by ways that can't be taken. */
   static final String BEHIND = "only ways that can't be taken lead to its step";
 
-  /** Each way with why it can't be taken. */
+  /** Every way that can't be taken, with the reason. */
   Map<Way, String> ways() {
     return ways;
   }
@@ -98,7 +98,7 @@ final class Closed {
     return comes ? null : "no way leads from " + step + " to " + here.step();
   }
 
-  /** The step that a subject is about, or null. */
+  /** Id of the step that a subject is about, or null. */
   private static @Nullable String step(Subject about) {
     if (about instanceof Subject.Count count) {
       return count.step();

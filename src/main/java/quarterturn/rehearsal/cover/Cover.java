@@ -21,25 +21,26 @@ import quarterturn.session.Place;
 import quarterturn.session.engine.Engine;
 
 /**
- * Plays sessions of a procedure until every way of it, and of those it calls, was taken.
+ * Plays sessions of a procedure until every way of it, and of the procedures it calls, was taken.
  *
- * <p>Each session has a coverage goal: a way that no session took yet. It chooses what leads there,
- * its neck and its readings are such as the conditions along the road ask for, and wherever one
- * answer leads to a way never taken, that answer is given. The rest is chance, from a seed.
+ * <p>Each session has a coverage goal: a way that no session took yet. The simulated person chooses
+ * what leads there, the neck and the readings meet the conditions along the road, and wherever one
+ * answer leads to a way never taken, that answer is given. The rest is random, from a seed.
  */
 public final class Cover {
-  /** For how many goals a road is looked for, before a session goes on without one. */
+  /** How many goals are tried for a road before a session goes on without a goal. */
   private static final int MOST_GOALS = 6;
 
   /**
-   * The job's own ways are tried so many times as often: those that it calls can be played alone.
+   * How often the procedure's own ways are tried for each try of a called procedure's way, since a
+   * called procedure can be played alone.
    */
   private static final int OWN = 3;
 
-  /** Where even at the beginning no road is found, it counts as tried so many times. */
+  /** Tries counted for a way to which no road leads even from the first step. */
   private static final int NEVER = 12;
 
-  /** Tried so often without coming through, a way is left. */
+  /** Tries without success after which a way is given up. */
   private static final int MOST_TRIES = 200;
 
   private final Library library;
@@ -61,12 +62,12 @@ public final class Cover {
   }
 
   /**
-   * Plays until every way was taken or tried often, or a bound is met. The same seed gives the same
-   * result, unless the time was up first.
+   * Plays sessions until every way was taken or tried often, or a bound is met. The same seed gives
+   * the same result, unless time ran out.
    *
-   * @param library the procedure to play stands first
-   * @param most sessions at the most
-   * @param time after which no further session is begun
+   * @param library the library, with the procedure to play first
+   * @param most the largest number of sessions
+   * @param time how long new sessions may begin
    */
   public static Covered of(Library library, long seed, int most, Duration time) {
     return new Cover(library).play(seed, most, time);
@@ -100,14 +101,14 @@ public final class Cover {
     return tried.getOrDefault(way, 0) < MOST_TRIES;
   }
 
-  /** Ways that were never taken and may be. */
+  /** The ways that no session took and that are not closed. */
   private Set<Way> open() {
     Set<Way> open = new LinkedHashSet<>(wanted);
     open.removeIf(way -> roads.closed(way) != null);
     return open;
   }
 
-  /** The one that was tried least often of those that a road leads to; the job's own come first. */
+  /** The way tried least often among those that a road leads to, the procedure's own ways first. */
   private CoverageGoal coverageGoal(Place from, PathState past, SplittableRandom random) {
     List<Way> open = new ArrayList<>(open());
     if (open.isEmpty() || random.nextInt(12) == 0) {
@@ -153,7 +154,10 @@ public final class Cover {
     }
   }
 
-  /** Off the road, a new one is looked for; where the goal is reached, or can't be, another is. */
+  /**
+   * Sets a new goal or road where the session left its road, or its goal is reached or out of
+   * reach.
+   */
   private void onward(AnySession session, List<Place> entered, SplittableRandom random) {
     CoverageGoal coverageGoal = session.hands().coverageGoal();
     Way goal = coverageGoal.goal();

@@ -8,7 +8,7 @@ import quarterturn.procedure.Way;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.session.Place;
 
-/** The way that a session is to take, by which road, and how far on that road it has come. */
+/** The way that a session is to take, the road to it, and the progress on that road. */
 final class CoverageGoal {
   private final @Nullable Way goal;
   private final List<Road> route;
@@ -21,12 +21,12 @@ final class CoverageGoal {
     this.constraints = constraints;
   }
 
-  /** Nowhere in particular. */
+  /** A goal without any way to take. */
   static CoverageGoal none(Roads roads, SplittableRandom random) {
     return new CoverageGoal(null, List.of(), new PathConstraints(List.of(), roads, random));
   }
 
-  /** Down a road that ends with a way. */
+  /** A goal to take the last way of a road. */
   static CoverageGoal along(Way goal, List<Road> route, Roads roads, SplittableRandom random) {
     return new CoverageGoal(goal, route, new PathConstraints(route, roads, random));
   }
@@ -35,13 +35,13 @@ final class CoverageGoal {
     return goal;
   }
 
-  /** Whether no road is known that leads to the goal. */
+  /** Whether no road to the goal is known. */
   boolean lost() {
     return goal != null && route.isEmpty();
   }
 
   /**
-   * Goes on by the steps that were entered.
+   * Advances along the road by the steps that were entered.
    *
    * @return whether they lie on the road
    */
@@ -57,18 +57,18 @@ final class CoverageGoal {
     return true;
   }
 
-  /** The next piece of the road, where a place is the one it has come to; or null. */
+  /** The next piece of the road if it begins at a place, or null. */
   @Nullable Road next(Place place) {
     boolean here = passed < route.size() && route.get(passed).from().equals(place);
     return here ? route.get(passed) : null;
   }
 
-  /** How a reading that is taken at a place should stand; empty where it is all the same. */
+  /** How a reading taken at a place should stand to its window; empty where any will do. */
   Set<Verdict> verdicts(Place place) {
     return next(place) == null ? Set.of() : constraints.verdicts(passed);
   }
 
-  /** What should be read at a place, or null. */
+  /** The value that should be read at a place, or null. */
   @Nullable Double value(Place place) {
     return next(place) == null ? null : constraints.value(passed);
   }

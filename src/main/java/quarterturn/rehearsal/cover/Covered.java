@@ -5,14 +5,14 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Way;
 
 /**
- * What many simulated sessions of a procedure came to.
+ * The result of many simulated sessions of a procedure.
  *
  * @param procedure id of the procedure that was played
- * @param taken every way of it and of those it calls that some session took, in the files' order
- * @param never every way that none took, with what can be said of it
+ * @param taken every way of it and of those it calls that a session took, in the files' order
+ * @param never every way of them that no session took, with the reason if it is known
  * @param sessions how many were played
  * @param outcomes the words sessions ended with, each once, in alphabetical order
- * @param stuck sessions that could not go on; each place once, at its first time
+ * @param stuck sessions that could not go on, the first one for each place
  */
 public record Covered(
     String procedure,
@@ -28,7 +28,9 @@ public record Covered(
     stuck = List.copyOf(stuck);
   }
 
-  /** Ways that no session took though, for all the files tell, one might; in the files' order. */
+  /**
+   * The ways that no session took although no reason against them is known, in the files' order.
+   */
   public List<Never> open() {
     return never.stream().filter(never -> never.because() == null).toList();
   }
@@ -37,21 +39,22 @@ public record Covered(
    * A way that no session took.
    *
    * @param reached how often its step was entered, in all sessions
-   * @param because why no session of this procedure can take it, or null where that can't be told
+   * @param because why no session of this procedure can take it, or null where that is not
+   *     known
    */
   public record Never(Way way, int reached, @Nullable String because) {
-    /** Whether only ways that can't be taken lead to its step. */
+    /** Whether the reason is that its step can only be reached by ways that can't be taken. */
     public boolean behind() {
       return Closed.BEHIND.equals(because);
     }
   }
 
   /**
-   * A session that could not go on: the procedure is at fault.
+   * A session that could not go on because of a fault in the procedure.
    *
-   * @param outcome the word it ended with, or "astray" where its record no longer fits
+   * @param outcome the outcome it ended with, or "astray" where its record no longer fits
    * @param why one sentence or more
-   * @param last the last steps that were entered, as "relief/tune", the last one last
+   * @param last the last steps entered, as "relief/tune", the newest last
    */
   public record Stuck(String outcome, String why, List<String> last) {
     public Stuck {

@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Doubt;
 
-/** How a neck would have to be for a condition to hold. */
+/** Properties of a simulated neck that make a condition hold. */
 enum NeckConstraint {
   SOUND,
   DEAD,
@@ -13,7 +13,7 @@ enum NeckConstraint {
   FAR,
   TWISTED;
 
-  /** The one that a condition asks for, or null where it asks for none. */
+  /** The neck that makes a condition hold, or null where the condition is not about the neck. */
   static @Nullable NeckConstraint of(Condition when) {
     if (when instanceof Condition.Answered answered) {
       return switch (answered.response()) {

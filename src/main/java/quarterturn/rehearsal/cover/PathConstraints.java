@@ -16,8 +16,8 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 
 /**
- * What a session would have to be like to go down a certain road, as its conditions tell: who is at
- * the bench, how the neck answers, and what is read at which piece of the road.
+ * What a session needs to go down a road, from the road's conditions: who is at the bench, how the
+ * neck answers, and what is read at each piece of the road.
  */
 final class PathConstraints {
   private final List<Road> route;
@@ -29,7 +29,7 @@ final class PathConstraints {
   private @Nullable Role role;
   private @Nullable NeckConstraint temper;
 
-  /** Of a road; what its end asks for counts before what its beginning does. */
+  /** The constraints of a road; those of a later piece go before those of an earlier one. */
   PathConstraints(List<Road> route, Roads roads, RandomGenerator random) {
     this.route = route;
     this.roads = roads;
@@ -77,7 +77,9 @@ final class PathConstraints {
   }
 
   /**
-   * @param all whether all of them are to be so, or one of them is enough
+   * Adds the constraints of a compound condition's parts.
+   *
+   * @param all whether every part is to hold (or fail), or one is enough
    */
   private PathConstraints parts(int at, List<Condition> parts, boolean holds, boolean all) {
     if (all) {
@@ -114,7 +116,9 @@ final class PathConstraints {
     }
   }
 
-  /** Which piece of the road takes the reading that a condition further down rests on, or -1. */
+  /**
+   * Index of the piece of road where the reading is taken that a later condition depends on, or -1.
+   */
   private int reading(int at, Quantity quantity) {
     for (int i = at; i >= 0; i--) {
       boolean reads =
@@ -128,7 +132,9 @@ final class PathConstraints {
     return -1;
   }
 
-  /** A reading is best such as the one after it, so that the two agree. */
+  /**
+   * Gives a reading the same constraint as the next reading of its quantity, so that the two agree.
+   */
   private void agree(int at) {
     if (!(roads.step(route.get(at).from()) instanceof Step.Measure measure)
         || measure.which() == Which.HIGHEST) {
@@ -149,18 +155,18 @@ final class PathConstraints {
     }
   }
 
-  /** How the reading at a piece of the road should stand; empty where it is all the same. */
+  /** How the reading at a piece of the road should stand to its window; empty where any will do. */
   Set<Verdict> verdicts(int piece) {
     Set<Verdict> some = verdicts.getOrDefault(piece, Set.of());
     return some.size() == Verdict.values().length ? Set.of() : some;
   }
 
-  /** What should be read at a piece of the road, or null. */
+  /** The value that should be read at a piece of the road, or null. */
   @Nullable Double value(int piece) {
     return values.get(piece);
   }
 
-  /** How the neck should stand at first; empty where it is all the same. */
+  /** How the neck's relief should stand to its window at first; empty where any will do. */
   Set<Verdict> relief() {
     for (int i = 0; i < route.size(); i++) {
       if (roads.step(route.get(i).from()) instanceof Step.Measure measure
@@ -171,7 +177,7 @@ final class PathConstraints {
     return Set.of();
   }
 
-  /** Whether nothing should be known from earlier sessions, so that it is read first. */
+  /** Whether the session needs to begin without readings from earlier sessions. */
   boolean lacking() {
     return lacking;
   }

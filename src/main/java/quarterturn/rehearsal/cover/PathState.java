@@ -14,8 +14,9 @@ import quarterturn.procedure.condition.Role;
 import quarterturn.session.Place;
 
 /**
- * What a session has behind it, or would have further down a road: what was chosen, how the rod
- * felt, how often each step was reached. Conditions on the past are met by going somewhere first.
+ * What has happened in a session, or would have happened further down a road: what was chosen, how
+ * the rod felt, how often each step was reached. Conditions on the past are met by passing the
+ * pieces of road that they need.
  */
 final class PathState {
   private final Roads roads;
@@ -28,9 +29,8 @@ final class PathState {
   /**
    * Why a condition does not hold.
    *
-   * @param mend a piece of road after which it may; null where none helps
-   * @param pains how much there is to be done for it: pieces to be passed, more where something has
-   *     to be gone back to
+   * @param mend matches the pieces of road after which it may hold; null where none helps
+   * @param pains cost of passing them, higher where the session has to go back
    */
   record Lack(@Nullable Predicate<Road> mend, int pains) {
     private static final int BACK = 50;
@@ -48,9 +48,9 @@ final class PathState {
   }
 
   /**
-   * Nothing at all.
+   * The state of a session in which nothing happened yet.
    *
-   * @param role who is at the bench, or null where that is still open
+   * @param role who is at the bench, or null where any role will do
    */
   PathState(Roads roads, @Nullable Role role) {
     this.roads = roads;
@@ -64,7 +64,7 @@ final class PathState {
     return new PathState(this);
   }
 
-  /** A step was entered. */
+  /** Records that a step was entered. */
   void enter(Place place) {
     reached.merge(place, 1, Integer::sum);
     if (roads.step(place) instanceof Step.Done done) {
@@ -72,7 +72,7 @@ final class PathState {
     }
   }
 
-  /** A way was taken. */
+  /** Records that a way was taken. */
   void take(Way way) {
     Place place = new Place(way.procedure(), way.step());
     Step step = roads.step(place);
@@ -94,7 +94,7 @@ final class PathState {
     enter(piece.to());
   }
 
-  /** The feel that a way out of a turn is taken for, or null. */
+  /** The feel of a turn that a way's words name, or null. */
   static @Nullable Feel feel(String word) {
     for (Feel feel : Feel.values()) {
       if (feel.word().equals(word)) {
@@ -104,7 +104,7 @@ final class PathState {
     return null;
   }
 
-  /** What a piece of road lacks, or null where nothing of the past shuts it. */
+  /** The worst unmet condition of a piece of road that depends on the past, or null. */
   @Nullable Lack lack(Road piece) {
     if (piece.way() == null) {
       return null;
@@ -187,7 +187,7 @@ final class PathState {
     return best;
   }
 
-  /** How a neck answers is not known before; but nothing is answered before a turn. */
+  /** What a condition on the neck's answer lacks: a rod turn, unless one was made; or null. */
   private @Nullable Lack answers(Condition.Answered answered, boolean holds) {
     boolean still = answered.response() == Response.NOT_TURNED;
     if (felt != null) {

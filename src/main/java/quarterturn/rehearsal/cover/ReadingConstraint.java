@@ -7,12 +7,12 @@ import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
 
-/** How a reading may stand so that a condition holds. */
+/** The ways in which a reading may stand to its window so that a condition holds. */
 record ReadingConstraint(Quantity quantity, Set<Verdict> verdicts) {
   /**
-   * Of a condition that is on readings alone, and on one quantity; null for others.
+   * The constraint of a condition on readings of one quantity; null for other conditions.
    *
-   * @param holds whether it is to hold, or not to
+   * @param holds whether the condition is to hold, or to fail
    */
   static @Nullable ReadingConstraint of(Condition when, boolean holds) {
     return when.match(
@@ -22,7 +22,7 @@ record ReadingConstraint(Quantity quantity, Set<Verdict> verdicts) {
         atom -> of(atom, holds));
   }
 
-  /** Null for what is on no reading, or on a value. */
+  /** The constraint of an atom; null for one on a value or on something else than a reading. */
   private static @Nullable ReadingConstraint of(Condition.Atom atom, boolean holds) {
     if (atom instanceof Condition.Against against) {
       return of(against.quantity(), against.verdict(), holds);

@@ -7,11 +7,11 @@ import quarterturn.procedure.condition.Condition;
 import quarterturn.session.Place;
 
 /**
- * A piece of road from step to step.
+ * A piece of road from one step to another.
  *
- * @param way the way that is taken with it, or null where a procedure is begun, or a break is taken
- * @param when its condition, or null
- * @param unless the conditions of the branches before it, which must not hold
+ * @param way the way that is taken, or null where a procedure is begun or a break is taken
+ * @param when the way's condition, or null
+ * @param unless the conditions of the branches before it, which must fail
  */
 record Road(
     Place from, Place to, @Nullable Way way, @Nullable Condition when, List<Condition> unless) {
@@ -23,7 +23,7 @@ record Road(
     this(from, to, null, null, List.of());
   }
 
-  /** Whether it leads on only over a break, after which the strings are tuned again. */
+  /** Whether the piece is a break, after which the strings are tuned again. */
   boolean breaks() {
     return way == null && from.procedure().equals(to.procedure());
   }

@@ -24,7 +24,7 @@ import quarterturn.procedure.condition.Condition;
 import quarterturn.session.Passage;
 import quarterturn.session.Place;
 
-/** How the steps of a procedure and those it calls lead to each other. */
+/** The connections between the steps of a procedure and of those it calls. */
 final class Roads {
   private final Library library;
   private final List<Way> ways = new ArrayList<>();
@@ -53,7 +53,9 @@ final class Roads {
     closed = new Closed(library, this).ways();
   }
 
-  /** A procedure and those it calls, and they call; not what they need to be done before. */
+  /**
+   * A procedure and all that it calls, directly or not, without those that it needs done before.
+   */
   private Set<Procedure> called(Procedure procedure, Set<Procedure> seen) {
     if (seen.add(procedure)) {
       for (Step step : procedure.steps().values()) {
@@ -93,7 +95,7 @@ final class Roads {
     }
   }
 
-  /** Where a called procedure ends in a way that goes with a condition on how it ended. */
+  /** The final steps of a called procedure whose outcome a condition on the call accepts. */
   private static List<Place> ends(Procedure called, String call, @Nullable Condition when) {
     List<Place> ends = new ArrayList<>();
     for (Step step : called.steps().values()) {
@@ -112,14 +114,14 @@ final class Roads {
         atom -> !speaks(atom, call) || atom.holds(about -> new Cell.Option(outcome)));
   }
 
-  /** Whether a condition is on how a call ended. */
+  /** Whether a condition is about the outcome of a call. */
   private static boolean speaks(Condition when, String call) {
     return when instanceof Condition.Chosen chosen && chosen.step().equals(call);
   }
 
   /**
-   * A procedure that is gone through first where what it gives is needed. Where it is called too,
-   * that is no road to go by: it would lead out of the middle of one job into another.
+   * Adds a procedure that is played first where its result is needed. Where it is also called, no
+   * piece of road is added, which would lead from the middle of one job into another.
    */
   private void through(Place begin, Procedure by, boolean called) {
     Place first = new Place(by.id(), by.begin());
@@ -140,7 +142,7 @@ final class Roads {
     to.computeIfAbsent(road.to(), p -> new ArrayList<>()).add(road);
   }
 
-  /** Every place that can come after one by ways that are not shut; breaks included. */
+  /** Every place that can be reached from a place by ways that are not shut, or by breaks. */
   Set<Place> beyond(Place place, Set<Way> shut) {
     Set<Place> seen = new HashSet<>();
     Deque<Place> open = new ArrayDeque<>(List.of(place));
@@ -166,7 +168,7 @@ final class Roads {
     return from.getOrDefault(place, List.of());
   }
 
-  /** Every place from which pieces that can be gone lead to one of some kind. */
+  /** Every place from which open pieces of road lead to a piece of some kind. */
   Set<Place> towards(Predicate<Road> kind) {
     Set<Place> seen = new HashSet<>();
     Deque<Road> open = new ArrayDeque<>();
@@ -185,12 +187,12 @@ final class Roads {
     return library.procedure(place.procedure()).step(place.step());
   }
 
-  /** The way that was taken. */
+  /** The way that a passage took. */
   Way way(Passage passage) {
     return out(passage.from()).get(passage.way());
   }
 
-  /** The ways out of a place; none out of a question that the engine asks on its own account. */
+  /** The ways out of a place; none out of a question of the engine's own. */
   List<Way> out(Place place) {
     return out.getOrDefault(place, List.of());
   }
@@ -200,17 +202,17 @@ final class Roads {
     return ways;
   }
 
-  /** Why no session can take a way, or null. */
+  /** Why no session can take a way, or null where one may. */
   @Nullable String closed(Way way) {
     return closed.get(way);
   }
 
-  /** Why no session can go down a piece of road, or null. */
+  /** Why no session can go down a piece of road, or null where one may. */
   @Nullable String closed(Road road) {
     return road.way() == null ? null : closed.get(road.way());
   }
 
-  /** Whether one of some ways can come up from a place before anything more is asked. */
+  /** Whether a wanted way can be taken from a place before the next prompt. */
   boolean near(Place place, Set<Way> wanted) {
     Set<Place> seen = new HashSet<>(Set.of(place));
     Deque<Place> open = new ArrayDeque<>(seen);

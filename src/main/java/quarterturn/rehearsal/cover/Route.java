@@ -18,28 +18,28 @@ import quarterturn.procedure.Way;
 import quarterturn.session.Place;
 
 /**
- * Finds a road from a step to a way, over all that has to be passed before: where a condition asks
- * that something was chosen, felt, or reached so many times, that is gone to first, and the road
- * goes on from there. A loop is gone round until its count is full.
+ * Finds a road from a step to a way, past everything that its conditions need: where one asks that
+ * something was chosen, felt, or reached a number of times, the road goes there first. A loop is
+ * repeated until its count is reached.
  */
 record Route(Roads roads, Set<Way> wanted, SplittableRandom random, Map<Road, Double> drawn) {
-  /** A way that no session took may be one that none can take, so it is rather gone around. */
+  /** Extra length of a way that no session took, since it may be closed. */
   private static final double UNTRODDEN = 1;
 
   private static final double BREAK = 10;
 
   private static final double DETOUR = 4;
 
-  /** What is to be passed first hangs on other things to be passed first, but not deeper. */
+  /** How deep needs of needs are followed. */
   private static final int DEEPEST = 4;
 
   private static final int MOST_LEGS = 12;
 
   /**
-   * By a road that differs from session to session; empty where there is none that is open.
+   * A random road to a way; empty where no open road leads there.
    *
-   * @param past what is behind the session that stands at {@code from}
-   * @param wanted ways that no session took
+   * @param past what has happened in the session that is at {@code from}
+   * @param wanted the ways that no session took
    */
   static List<Road> to(
       Way goal, Place from, PathState past, Set<Way> wanted, Roads roads, SplittableRandom random) {
@@ -77,13 +77,13 @@ record Route(Roads roads, Set<Way> wanted, SplittableRandom random, Map<Road, Do
     }
   }
 
-  /** As far as a leg was followed. */
+  /** A partial road in the search: its end, last piece, part before that, and length. */
   private record At(Place place, @Nullable Road by, @Nullable At before, double length) {}
 
   /**
-   * From a step to the far end of the nearest piece of some kind, by none that can't be taken.
+   * The shortest open road from a step to the end of a piece of some kind.
    *
-   * @return at least one piece, or none where there is no such road
+   * @return at least one piece, or an empty list where there is no such road
    */
   private List<Road> leg(Place start, PathState past, Predicate<Road> kind) {
     PriorityQueue<At> open = new PriorityQueue<>(Comparator.comparingDouble(At::length));
@@ -126,9 +126,9 @@ record Route(Roads roads, Set<Way> wanted, SplittableRandom random, Map<Road, Do
   }
 
   /**
-   * The road to the nearest of what a leg lacks; empty where it lacks nothing that can be had.
+   * The road to the nearest piece that mends a lack of a leg; empty where no lack can be mended.
    *
-   * @param end what the leg ends with
+   * @param end matches the last piece of the leg
    */
   private List<Road> first(
       Place from, PathState before, List<Road> leg, Predicate<Road> end, int deeper) {
