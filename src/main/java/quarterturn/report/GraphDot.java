@@ -9,7 +9,7 @@ import quarterturn.procedure.Step;
 
 /** A procedure's steps and ways in the DOT language, for Graphviz to lay out. ASCII only. */
 public final class GraphDot {
-  /** Labels are broken at this width, so that the picture stays narrow. */
+  /** Most characters in a line of a label, so that the picture stays narrow. */
   private static final int WIDEST = 28;
 
   private static final int LAST_ASCII = 0x7E;
@@ -90,7 +90,10 @@ public final class GraphDot {
     return "\"" + escaped(id) + "\"";
   }
 
-  /** In quotes a backslash and an ampersand have a meaning of their own, as quotes have. */
+  /**
+   * The text of a quoted DOT label: backslashes before quotes and backslashes, ampersands and
+   * characters beyond ASCII as entities.
+   */
   private static String escaped(String text) {
     StringBuilder out = new StringBuilder();
     text.codePoints()

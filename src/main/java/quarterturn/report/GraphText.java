@@ -11,7 +11,7 @@ public final class GraphText {
   private static final int WIDTH = 80;
   private static final String INDENT = "  ";
 
-  /** Room that the words of a way have before its arrow, however long that is. */
+  /** Fewest columns kept for the words of a way before its arrow. */
   private static final int LEAST = 36;
 
   private final ProcedureGraph graph;
@@ -21,7 +21,10 @@ public final class GraphText {
     this.graph = graph;
   }
 
-  /** By part: each step, where it is reached from if from several, and its ways on. */
+  /**
+   * The steps by part as lines of text: each step, the steps that lead to it if several do, and its
+   * ways on.
+   */
   public static List<String> lines(Procedure procedure) {
     GraphText text = new GraphText(ProcedureGraph.of(procedure));
     text.draw();
@@ -66,7 +69,10 @@ public final class GraphText {
     ways.forEach(way -> way(way, column));
   }
 
-  /** The words, then the arrow: behind them in its column, or below them where it has no room. */
+  /**
+   * Adds a way's words and its arrow, which begins at a column or, for long words, on the next
+   * line.
+   */
   private void way(ProcedureGraph.Way way, int column) {
     String arrow = arrow(way);
     if (way.words().isEmpty()) {

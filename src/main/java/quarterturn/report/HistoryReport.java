@@ -10,7 +10,7 @@ import quarterturn.craft.rod.Known;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Dates;
 
-/** An instrument's history as text: a table, plots over time, and what is known of its neck. */
+/** An instrument's history as text: a table, plots over time, and how its neck answers the rod. */
 public final class HistoryReport {
   private static final String MARKS =
       "Marks: o read, on the lowest string or in the room; x on another string. Between two leaves"
@@ -20,10 +20,10 @@ public final class HistoryReport {
   private HistoryReport() {}
 
   /**
-   * The whole report; none of its plots is wider than 78 columns.
+   * The whole report as lines of text, no plot wider than 78 columns.
    *
-   * @param window of relief, or null where none holds
-   * @param known of its rod, or null where its kind is not known
+   * @param window the relief window, or null where there is none
+   * @param known how the neck answers the rod, or null where the kind is unknown
    */
   public static List<String> lines(
       ReadingHistory history, @Nullable Window window, @Nullable Known known, Dates dates) {

@@ -9,9 +9,9 @@ import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 
-/** One line for each session of an instrument. */
+/** A table of an instrument's sessions, one line for each. */
 final class HistoryTable {
-  /** What has a column beside those of relief, where it was read at all. */
+  /** Words of the quantities, besides relief, that have a column where they were read. */
   private static final List<String> MORE = List.of("action", "humidity");
 
   private HistoryTable() {}
@@ -40,7 +40,7 @@ final class HistoryTable {
     return history.last(visit.session(), quantity);
   }
 
-  /** What the headings mean. */
+  /** A sentence that explains the headings. */
   static String legend(ReadingHistory history) {
     List<String> read = read(history);
     return "Found and Left: relief on the lowest string, mm. Rod: turns in all, plus is tighter."
@@ -48,21 +48,21 @@ final class HistoryTable {
         + (read.contains("humidity") ? " RH: relative humidity." : "");
   }
 
-  /** The quantities that have a column, since they were read. */
+  /** The words of the quantities that have a column and were read. */
   private static List<String> read(ReadingHistory history) {
     return MORE.stream()
         .filter(q -> history.visits().stream().anyMatch(v -> read(history, v, q).isPresent()))
         .toList();
   }
 
-  /** "0.30-0.35", "touches", "over 1.00". */
+  /** A bracket without its unit: "0.30-0.35", "touches", "over 1.00". */
   private static String gap(@Nullable Bracket bracket) {
     return bracket == null
         ? "-"
         : bracket.toString().replace(" mm", "").replace(" (no gap)", "").replace(" to ", "-");
   }
 
-  /** "+1/8", "-3/16", "0". */
+  /** A net rod turn, plus for tighter: "+1/8", "-3/16", "0". */
   private static String net(Turn net) {
     if (net.size().turns() < 0.001) {
       return "0";

@@ -13,7 +13,7 @@ import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.Store;
 import quarterturn.unit.Dates;
 
-/** What is due and what is unfinished, in the words of the home view. */
+/** The options of the home view: what is due and the unfinished sessions. */
 public final class HomeItems {
   private static final String DUE = "Due";
   private static final String UNFINISHED = "Unfinished sessions";
@@ -21,10 +21,10 @@ public final class HomeItems {
   private HomeItems() {}
 
   /**
-   * What is due, then the unfinished sessions that are not among it.
+   * The items that are due, then the unfinished sessions that are not among them.
    *
-   * @param sessions as the store lists them
-   * @param pressing what the view opens on
+   * @param sessions every session, as the store lists them
+   * @param pressing the items that are due or due soon
    */
   public static List<HomeDialogue.Item> of(
       List<Store.Glance> sessions, List<Due> pressing, Instant now, Dates dates) {
@@ -56,7 +56,7 @@ public final class HomeItems {
         new HomeDialogue.Choice.Resume(glance.name()));
   }
 
-  /** How a session stands, in words. */
+  /** The state of a session in words. */
   private static String standing(Store.Glance glance, Instant now) {
     Instant until = glance.waitingUntil();
     if (until != null && until.isAfter(now)) {

@@ -8,12 +8,12 @@ import quarterturn.session.Instrument;
 import quarterturn.session.store.FormField;
 import quarterturn.session.store.FormFields;
 
-/** An instrument's facts in words: its own, and what its kind says where it has none. */
+/** An instrument's facts in words: its own, or its kind's where it has none. */
 public final class InstrumentFacts {
   private InstrumentFacts() {}
 
   /**
-   * Labels and values for its page.
+   * Labels and values for an instrument's page.
    *
    * @param kind null where the files no longer know it
    */
@@ -37,7 +37,7 @@ public final class InstrumentFacts {
     return facts;
   }
 
-  /** A fret is named as one, and a window is printed as windows are. */
+  /** A fact's value in words, with a fret called one and a window printed with its unit. */
   private static String value(FormField field, String text) {
     return field == FormField.JOINT_FRET
         ? "fret " + text

@@ -6,12 +6,12 @@ import java.util.Map;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
-/** What is printed about instruments. */
+/** The table of instruments and the page of one, as text. */
 public final class InstrumentPages {
   private InstrumentPages() {}
 
   /**
-   * One instrument in the table.
+   * One instrument's row in the table.
    *
    * @param kind the kind's name
    * @param sessions how many sessions it had
@@ -38,7 +38,7 @@ public final class InstrumentPages {
   }
 
   /**
-   * One instrument's page.
+   * The page of one instrument, as lines of text.
    *
    * @param facts labels and values in the order they are printed; a value may have several lines
    * @param sessions its sessions, oldest first

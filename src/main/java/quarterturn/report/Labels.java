@@ -8,21 +8,21 @@ import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Step;
 
 /**
- * Turns the ids in a record back into words. An id that the files no longer know stands for itself:
- * a record outlives the procedure it was made with.
+ * Words for the ids in a record. An id that the files no longer have is shown as it is, since a
+ * record outlives the procedure it was made with.
  */
 public record Labels(@Nullable Library library, @Nullable Procedure procedure) {
-  /** Ids only. */
+  /** Labels that show every id as it is. */
   public static Labels none() {
     return new Labels(null, null);
   }
 
-  /** The words of {@code procedure}, if the library has it. */
+  /** Labels with the words of {@code procedure}, if the library has it. */
   public static Labels of(Library library, String procedure) {
     return new Labels(library, library.procedures().get(procedure));
   }
 
-  /** What a step asks: its first sentence, or its id. */
+  /** The first sentence of what a step asks, or the step's id. */
   public String step(String id) {
     Step step = procedure == null ? null : procedure.steps().get(id);
     if (step == null || step.words().text().contains("{")) {
@@ -32,14 +32,14 @@ public record Labels(@Nullable Library library, @Nullable Procedure procedure) {
     return first.isEmpty() ? id : first.replaceAll("[.:]$", "");
   }
 
-  /** What a step asks, at its shortest. */
+  /** The shortest text for what a step asks. */
   public String brief(String id) {
     Step step = procedure == null ? null : procedure.steps().get(id);
     String brief = step == null ? null : step.words().brief();
     return brief == null || brief.contains("{") ? step(id) : brief.replaceAll("[.:]$", "");
   }
 
-  /** What is written down at a step, where the program asks for it again; or null. */
+  /** The fact that the program records from a step's answer, or null. */
   public @Nullable Recorded records(String id) {
     Step step = procedure == null ? null : procedure.steps().get(id);
     return step == null ? null : step.records();

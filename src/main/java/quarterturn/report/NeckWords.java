@@ -5,7 +5,7 @@ import quarterturn.craft.rod.Known;
 import quarterturn.craft.rod.Range;
 import quarterturn.unit.Decimals;
 
-/** What is known of how a neck answers its rod. */
+/** Words for how a neck answers its rod. */
 final class NeckWords {
   private NeckWords() {}
 

@@ -13,7 +13,7 @@ public final class Paragraph {
    * visible.
    *
    * @param text one paragraph for each line break
-   * @param hang blanks put before each line but the first of a paragraph
+   * @param hang blanks before each line of a paragraph but the first
    */
   public static List<String> wrap(String text, int width, int hang) {
     int room = Math.max(width, hang + 10);
@@ -46,7 +46,7 @@ public final class Paragraph {
     }
   }
 
-  /** How many characters of a word longer than the line go on it; at least one code point. */
+  /** How many characters of a long word fit on a line, at least one code point. */
   private static int fitting(CharSequence line, int width) {
     int columns = 0;
     int at = 0;

@@ -13,20 +13,20 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 
 /**
- * The steps of a procedure and every way between them, to be drawn.
+ * The steps of a procedure and every way between them, for a drawing.
  *
  * @param ways from each step, in the file's order
  */
 record ProcedureGraph(Procedure procedure, Map<String, List<Way>> ways) {
   /**
-   * One way.
+   * A way from one step to another.
    *
-   * @param words the condition, option, feel or time; empty where the step just goes on
-   * @param back whether it closes a loop: {@code to} stands above, and leads here again
+   * @param words the condition, option, feel or time; empty where there is none
+   * @param back whether the way closes a loop: {@code to} comes earlier and leads here again
    */
   record Way(String from, String words, String to, boolean back) {}
 
-  /** Steps that stand together. */
+  /** A named part of the procedure with its steps. */
   record Part(String name, List<Step> steps) {}
 
   static ProcedureGraph of(Procedure procedure) {
@@ -88,7 +88,7 @@ record ProcedureGraph(Procedure procedure, Map<String, List<Way>> ways) {
     return parts;
   }
 
-  /** What a step is beside itself: where the work begins, where a return to it leads. */
+  /** Labels of a step: whether work begins there, and whether tuning again leads there. */
   List<String> marks(String step) {
     List<String> marks = new ArrayList<>();
     if (step.equals(procedure.begin())) {

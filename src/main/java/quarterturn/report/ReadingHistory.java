@@ -15,15 +15,15 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
- * What was read and turned on one instrument over all its sessions.
+ * Everything read and turned on one instrument over all its sessions.
  *
  * @param visits its sessions, oldest first
- * @param points what was read, oldest first
+ * @param points its readings, oldest first
  * @param moves rod turns, oldest first
  */
 public record ReadingHistory(
     String instrument, List<Visit> visits, List<Point> points, List<Move> moves) {
-  /** The fret that action is compared at. */
+  /** Fret at which action is compared between sessions. */
   private static final int ACTION_AT = 12;
 
   public ReadingHistory {
@@ -33,10 +33,11 @@ public record ReadingHistory(
   }
 
   /**
-   * One session.
+   * One session of the instrument's history.
    *
    * @param asFound relief on the lowest string before any turn, or null where it was not read
-   * @param asLeft the same after the last turn
+   * @param asLeft relief on the lowest string after the last turn, or null where it was not
+   *     read
    * @param moves how often the rod was turned
    */
   public record Visit(
@@ -48,11 +49,10 @@ public record ReadingHistory(
       int moves) {}
 
   /**
-   * Something that was read; low and high are the same for a single number, and infinite where a
-   * bracket is open.
+   * A reading. Low and high are equal for a single number, and infinite where a bracket is open.
    *
-   * @param quantity its word, as in "relief"
-   * @param lowest whether on the lowest string, or on none
+   * @param quantity the quantity's word, such as "relief"
+   * @param lowest whether it was read on the lowest string or on none
    * @param string the string's note, or null
    * @param readAt fret read at, 0 where none
    */
@@ -66,7 +66,9 @@ public record ReadingHistory(
       int readAt,
       double low,
       double high) {
-    /** Whether it can be held against others of its quantity: action rises along the neck. */
+    /**
+     * Whether the reading can be compared: action only at fret 12, since it rises along the neck.
+     */
     boolean compared() {
       return readAt == 0 || readAt == ACTION_AT || !quantity.equals("action");
     }
@@ -95,11 +97,11 @@ public record ReadingHistory(
     }
   }
 
-  /** The rod was turned; plus tightened. */
+  /** A rod turn; plus tightened. */
   public record Move(Instant at, Turn turn) {}
 
   /**
-   * The history that an instrument's sessions tell.
+   * The history from the events of an instrument's sessions.
    *
    * @param sessions events by the session's name
    * @param turns every turn of its rod
@@ -141,7 +143,7 @@ public record ReadingHistory(
         summary.moves());
   }
 
-  /** The last reading of a quantity in a session on the lowest string, or of the room. */
+  /** A session's last comparable reading of a quantity, on the lowest string or on none. */
   Optional<Point> last(String session, String quantity) {
     return points.stream()
         .filter(p -> p.session().equals(session) && p.quantity().equals(quantity) && p.lowest())
@@ -149,7 +151,7 @@ public record ReadingHistory(
         .reduce((before, after) -> after);
   }
 
-  /** Quantities that were read, relief first, then as they were first read. */
+  /** The words of the quantities read, relief first, then in the order they were first read. */
   List<String> quantities() {
     return points.stream()
         .map(Point::quantity)

@@ -11,7 +11,7 @@ public final class SessionList {
   private SessionList() {}
 
   /**
-   * One session in the table.
+   * One session's row in the table.
    *
    * @param began null where its first line can't be read
    */

@@ -5,11 +5,11 @@ import java.util.List;
 import quarterturn.session.Stage;
 import quarterturn.unit.Dates;
 
-/** How the results of a set-up stand: fresh, stale and because of what, out of window, not done. */
+/** A table of the results of a set-up: fresh, stale with the reason, out of window, or not done. */
 public final class StageTable {
   private StageTable() {}
 
-  /** The table, and the shortest way to fresh. */
+  /** The table as lines, with the shortest way to make every result fresh. */
   public static List<String> lines(List<Stage> stages, Dates dates) {
     List<List<String>> rows = new ArrayList<>();
     List<String> way = new ArrayList<>();

@@ -11,7 +11,7 @@ import quarterturn.procedure.condition.ConditionWords;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Which;
 
-/** What a drawing says of one step. */
+/** Words for one step in a drawing. */
 final class StepWords {
   private static final int HOUR = 60;
   private static final int DAY = 24 * HOUR;
@@ -62,9 +62,9 @@ final class StepWords {
   private StepWords() {}
 
   /**
-   * One way on.
+   * A way out of a step.
    *
-   * @param words when it is taken; empty where it always is
+   * @param words when it is taken; empty for a step with a single way
    */
   record Exit(String words, String to) {}
 
@@ -73,7 +73,7 @@ final class StepWords {
     return step.match(KIND);
   }
 
-  /** What it works on: a quantity, a calculation, a procedure, an outcome; empty for most. */
+  /** What a step works on: a quantity, calculation, procedure or outcome; empty for most steps. */
   static String about(Step step) {
     return step.match(ABOUT);
   }
@@ -93,7 +93,7 @@ final class StepWords {
     return amount instanceof Step.Amount.Undo ? "undo" : "as advised";
   }
 
-  /** Every way on, in the file's order; feels that lead to the same step together. */
+  /** Every way out of a step, in the file's order; feels that lead to the same step share one. */
   static List<Exit> exits(Step step) {
     return step.match(EXITS);
   }

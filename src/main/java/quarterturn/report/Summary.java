@@ -16,13 +16,13 @@ import quarterturn.unit.Counted;
 import quarterturn.unit.Turn;
 
 /**
- * What a session came to, from the answers that were not withdrawn.
+ * The result of a session, from the answers that were not withdrawn.
  *
  * @param asFound the first relief reading of each string, before any turn
- * @param asLeft the last relief reading of each string after the last turn; none where the neck was
- *     not read again
+ * @param asLeft the last relief reading of each string after the last turn; empty where the
+ *     neck was not read again
  * @param net where the rod stands from as found, plus is tighter
- * @param total every turn either way, added up
+ * @param total every turn added up, without direction
  * @param moves how often the rod was turned
  * @param trail readings and turns, oldest first
  * @param ended how it ended, or null while it is open
@@ -36,7 +36,7 @@ public record Summary(
     List<Entry> trail,
     Event.@Nullable Ended ended) {
 
-  /** The fold of {@code events}, oldest first. */
+  /** The summary of {@code events}, given oldest first. */
   public static Summary of(List<Event> events) {
     Map<Which, Event.Read> asFound = new EnumMap<>(Which.class);
     Map<Which, Event.Read> asLeft = new EnumMap<>(Which.class);

@@ -36,7 +36,7 @@ public final class Table {
     return lines;
   }
 
-  /** How many columns of a terminal {@code text} takes. */
+  /** How many terminal columns {@code text} takes. */
   public static int columns(String text) {
     return text.codePoints().map(c -> Math.max(0, WCWidth.wcwidth(c))).sum();
   }

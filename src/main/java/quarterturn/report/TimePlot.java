@@ -14,8 +14,8 @@ import quarterturn.unit.Decimals;
 /**
  * Readings over time in plain characters, with the rod's turns on the time axis.
  *
- * <p>A reading between two leaves fills every line it may lie on; one that is open is marked at the
- * bound that is known.
+ * <p>A reading between two leaves fills every line of its range; an open one is marked at its known
+ * bound.
  */
 final class TimePlot {
   /** Most columns that any line of a plot takes. */
@@ -48,12 +48,12 @@ final class TimePlot {
   private final int highest;
 
   /**
-   * A plot.
+   * A plot of readings of one quantity.
    *
-   * @param points at least one, all of one quantity
-   * @param window where they should lie, or null
-   * @param from what stands at the left end
-   * @param to what stands at the right end
+   * @param points at least one reading, all of one quantity
+   * @param window the quantity's window, or null
+   * @param from the time at the left end
+   * @param to the time at the right end
    */
   TimePlot(List<ReadingHistory.Point> points, @Nullable Window window, Instant from, Instant to) {
     this.points = points;

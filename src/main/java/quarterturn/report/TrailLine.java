@@ -13,7 +13,7 @@ public final class TrailLine {
   /**
    * The whole row, in millimetres and turns.
    *
-   * @param trail oldest first; the string is named where readings of more than one are in it
+   * @param trail oldest first; readings name their string where they are of more than one
    */
   public static String of(List<Entry> trail) {
     long strings =

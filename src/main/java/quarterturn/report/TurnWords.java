@@ -6,7 +6,7 @@ import quarterturn.unit.Turn;
 public final class TurnWords {
   private TurnWords() {}
 
-  /** What was done: "tightened 1/8 turn", "loosened 1/8 turn", "not turned". */
+  /** A turn that was made: "tightened 1/8 turn", "loosened 1/8 turn", "not turned". */
   public static String done(Turn turn) {
     if (turn.turns() == 0) {
       return "not turned";
@@ -14,12 +14,12 @@ public final class TurnWords {
     return (turn.turns() > 0 ? "tightened " : "loosened ") + turn;
   }
 
-  /** What to do: "tighten 1/8 turn", "loosen 1/8 turn". */
+  /** A turn to be made: "tighten 1/8 turn", "loosen 1/8 turn". */
   public static String order(Turn turn) {
     return (turn.turns() > 0 ? "tighten " : "loosen ") + turn.size();
   }
 
-  /** Where the rod stands: "as found", "1/8 turn tighter than as found". */
+  /** The rod's position: "as found", "1/8 turn tighter than as found". */
   public static String net(Turn net) {
     if (net.size().turns() < 0.001) {
       return "as found";

@@ -10,7 +10,7 @@ import quarterturn.screen.terminal.Surface;
 import quarterturn.session.ExitStatus;
 import quarterturn.unit.Dates;
 
-/** The board on the full screen. */
+/** A teacher's board on the full screen. */
 public final class BoardFace {
   private static final Duration LOOK = Duration.ofSeconds(1);
 
@@ -27,9 +27,9 @@ public final class BoardFace {
   }
 
   /**
-   * Follows the lesson until the board is left, then says that the lesson goes on.
+   * Shows the board until the teacher leaves it, then tells that the lesson goes on.
    *
-   * @param surface stays open
+   * @param surface the surface to paint on, which is not closed
    */
   public static ScreenFace.Outcome run(Surface surface, BoardDialogue dialogue, Dates dates)
       throws InterruptedException {
@@ -60,13 +60,15 @@ public final class BoardFace {
     }
   }
 
-  /** However many keys are pressed, it looks every second. */
+  /**
+   * Time until the next look at the benches' files, once a second however many keys are pressed.
+   */
   private Duration toLook() {
     Duration left = LOOK.minusNanos(System.nanoTime() - lookedAt);
     return left.isNegative() ? Duration.ZERO : left;
   }
 
-  /** Whether the board is left. */
+  /** Handles an input and looks at the files when due; returns whether the teacher leaves. */
   private boolean take(@Nullable Input input) throws IOException {
     if (System.nanoTime() - lookedAt >= LOOK.toNanos()) {
       keys.look();

@@ -13,7 +13,7 @@ import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
 
-/** What a key does on a board: it changes what is shown, or gives the dialogue a line. */
+/** Handles the keys of a board: each changes the view or gives a line to the dialogue. */
 final class BoardKeys {
   private static final int PAGE = 5;
   private static final String HINT = "? shows the keys.";
@@ -27,7 +27,7 @@ final class BoardKeys {
     this.model = BoardModel.of(dialogue.shown());
   }
 
-  /** What gives an order, or asks for what one needs. */
+  /** An action that gives an order, or begins the question for what the order needs. */
   private interface Order {
     Dialogue.Taken give() throws RefusedException;
   }
@@ -36,12 +36,12 @@ final class BoardKeys {
     return model;
   }
 
-  /** As far down as there are lines. */
+  /** Limits how far the view is scrolled down. */
   void scrolledAtMost(int most) {
     model = model.scrolledTo(Math.min(model.scroll(), most));
   }
 
-  /** Looks once more, and says what is new. */
+  /** Reads the benches' files and shows what is new. */
   void look() {
     List<String> news = dialogue.news();
     model = model.seeing(dialogue.shown(), dialogue.asked());

@@ -1,6 +1,6 @@
 package quarterturn.screen;
 
-/** What stands over the benches of a board. */
+/** The views that can be opened over the benches of a board. */
 enum BoardLayer {
   NONE(""),
   KEYS("Keys of the board"),

@@ -12,7 +12,7 @@ import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Question;
 import quarterturn.unit.Dates;
 
-/** The lines of what stands over the benches. */
+/** The lines of the view that is open over the benches. */
 final class BoardLayers {
   private BoardLayers() {}
 

@@ -10,13 +10,13 @@ import quarterturn.screen.state.Field;
 import quarterturn.session.Question;
 
 /**
- * What a board's screen shows.
+ * The state of a board's screen.
  *
- * @param marked id of the bench that keys act on, or empty; it stays marked when rows change places
- * @param asked what an order still needs, over everything else, or null
- * @param field what is being typed
- * @param pick which student of the bench is marked
- * @param scroll lines down in a view over the benches
+ * @param marked id of the bench that keys act on, or empty; the mark moves with its row
+ * @param asked the question for what an order needs, shown over everything else, or null
+ * @param field the text being typed
+ * @param pick index of the marked student of the bench
+ * @param scroll lines scrolled down in the open view
  * @param message a hint, or what is new; empty for none
  */
 record BoardModel(
@@ -34,7 +34,7 @@ record BoardModel(
         .seeing(sight, null);
   }
 
-  /** After another look; the first row is marked where the marked bench is not there. */
+  /** The model with newly read benches; the first row is marked if the marked bench is gone. */
   BoardModel seeing(Sight now, @Nullable Question asks) {
     boolean there = now.row(marked) != null;
     List<BoardView.Row> rows = now.view().rows();
@@ -52,7 +52,7 @@ record BoardModel(
     return new BoardModel(sight, bench, layer, asked, field, pick, scroll, "");
   }
 
-  /** With another view on top. */
+  /** The model with another view open over the benches. */
   BoardModel with(BoardLayer other) {
     return new BoardModel(sight, marked, other, null, Field.EMPTY, 0, 0, "");
   }
@@ -65,7 +65,7 @@ record BoardModel(
     return new BoardModel(sight, marked, layer, asked, field, student, scroll, "");
   }
 
-  /** Scrolled down so far; a longer way up ends at the top. */
+  /** The model scrolled to a line; a negative line is the first. */
   BoardModel scrolledTo(int line) {
     int from = Math.max(0, line);
     return new BoardModel(sight, marked, layer, asked, field, pick, from, message);
@@ -76,7 +76,7 @@ record BoardModel(
     return sight.row(marked);
   }
 
-  /** Where the marked bench stands among the rows, or -1. */
+  /** Index of the marked bench among the rows, or -1. */
   int at() {
     BoardView.Row row = row();
     return row == null ? -1 : sight.view().rows().indexOf(row);
@@ -88,7 +88,7 @@ record BoardModel(
     return row == null ? List.of() : List.copyOf(new TreeMap<>(row.bench().levels()).keySet());
   }
 
-  /** The marked student, or empty. */
+  /** Name of the marked student, or empty. */
   String student() {
     List<String> students = students();
     return students.isEmpty()

@@ -18,13 +18,13 @@ import quarterturn.session.Question;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
-/** The board's whole screen. A pure function of what is shown and of the size. */
+/** Draws the board's whole screen, from the model and the size alone. */
 final class BoardPage {
   private static final int HEAD = 3;
   private static final int FOOT = 4;
   private static final int SIDE = 44;
 
-  /** Rows over and under the lines of a view. */
+  /** Rows above and below the lines of an open view. */
   private static final int AROUND = 4;
 
   private BoardPage() {}
@@ -149,7 +149,7 @@ final class BoardPage {
     return model.asked() == null && model.layer() == BoardLayer.NONE;
   }
 
-  /** Rows for the lines of a view. */
+  /** Rows that are left for the lines of an open view. */
   private static int room(BoardModel model, int rows) {
     return rows - AROUND - (model.asked() instanceof Question.Asked ? 1 : 0);
   }
@@ -175,7 +175,7 @@ final class BoardPage {
     return Math.max(0, lines - room(model, height - HEAD - FOOT));
   }
 
-  /** Beside the benches: what was predicted and read, and the newest orders. */
+  /** The column beside the benches: predictions, readings and the newest orders. */
   private static List<Line> side(BoardModel model, int width) {
     List<Line> out = new ArrayList<>();
     out.add(Line.BLANK);
@@ -187,7 +187,7 @@ final class BoardPage {
     return out;
   }
 
-  /** How a bench's standing is drawn; the words say the same. */
+  /** The ink for a bench's state, which is also told in words. */
   static Ink ink(BoardView.Row row) {
     return row.waiting().kind() == Waiting.Kind.STOPPED
         ? Ink.SIGNAL

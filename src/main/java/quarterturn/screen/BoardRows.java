@@ -9,7 +9,10 @@ import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 import quarterturn.unit.Dates;
 
-/** The benches: stops first, then who waits longest; the marked one always in view. */
+/**
+ * The list of benches: stopped ones first, then those that have waited longest, with the marked one
+ * in view.
+ */
 final class BoardRows {
   private static final int EACH = 4;
 

@@ -15,7 +15,7 @@ import quarterturn.session.Overview;
 import quarterturn.session.Question;
 import quarterturn.unit.Printable;
 
-/** Draws a card over a session: the head stays, and the foot names the keys. */
+/** Draws a card of a lesson over a session, whose head stays in view; the foot names the keys. */
 final class CardView {
   private static final int WIDEST = 92;
   private static final int FOOT = 2;
@@ -23,7 +23,7 @@ final class CardView {
   private CardView() {}
 
   /**
-   * The canvas.
+   * A canvas with the card.
    *
    * @param scroll lines scrolled down
    * @param message a hint, or empty
@@ -74,7 +74,7 @@ final class CardView {
     return canvas;
   }
 
-  /** How far a card can be scrolled. */
+  /** How many lines a card takes at a width. */
   static int lines(Question card, int width) {
     return text(card, Math.min(width - 4, WIDEST)).size();
   }

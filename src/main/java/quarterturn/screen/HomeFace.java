@@ -16,9 +16,10 @@ public final class HomeFace {
   private HomeFace() {}
 
   /**
-   * Asks for one of the listed options until one is taken or the terminal is gone.
+   * Shows the options until one is taken or the terminal is gone.
    *
-   * @param surface stays open, so that the session that is chosen can go on with it
+   * @param surface the surface to paint on, which is not closed, so that the chosen session can
+   *     use it
    */
   public static Dialogue.End run(Surface surface, Question.Choose question, Dialogue dialogue)
       throws InterruptedException {

@@ -16,18 +16,18 @@ import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Question;
 
 /**
- * A list to choose from, all over the screen, as when the program is started with nothing to do.
+ * The state of the full-screen list that is shown when the program starts without arguments.
  *
  * @param at index of the marked option
  * @param message a hint; empty for none
  */
 record HomeView(Question.Choose question, int at, String message) {
-  /** With the first option marked. */
+  /** A view with the first option marked. */
   HomeView(Question.Choose question) {
     this(question, 0, "");
   }
 
-  /** The view after a key that chooses nothing. */
+  /** The view after a key that chooses no option. */
   HomeView key(Key key) {
     int to = Picks.moved(at, question.options().size(), key);
     if (to != at) {
@@ -42,7 +42,7 @@ record HomeView(Question.Choose question, int at, String message) {
     return new HomeView(question, at, hint);
   }
 
-  /** What a key answers, as it would be typed, or null where the view goes on. */
+  /** The text that a key gives as an answer, or null where it gives none. */
   @Nullable String answer(Key key) {
     if (key == Key.Named.ENTER) {
       return String.valueOf(at + 1);

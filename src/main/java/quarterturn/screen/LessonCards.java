@@ -20,9 +20,9 @@ import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
 import quarterturn.unit.NotUnderstoodException;
 
-/** What lies over a bench's session in a lesson, one card at a time, and what its keys do. */
+/** The cards of a lesson over a bench's session, one at a time, and their keys. */
 public final class LessonCards {
-  /** Stops the bench, anywhere. */
+  /** The key that stops the bench, in any view. */
   static final Key STOP = new Key.Function(8);
 
   private static final Key HELP = new Key.Function(1);
@@ -42,9 +42,9 @@ public final class LessonCards {
   private long since;
 
   /**
-   * Nothing yet.
+   * Cards before the lesson has asked anything.
    *
-   * @param again the command by which the bench goes on later
+   * @param again the command that resumes the bench later
    * @param nanos a clock that only goes forward
    */
   public LessonCards(LessonSession session, String again, LongSupplier nanos) {
@@ -54,12 +54,12 @@ public final class LessonCards {
     this.dialogue = new BenchDialogue(session);
   }
 
-  /** The card on top, or null where the session's prompt is open. */
+  /** The card to show, or null where the session's prompt is shown. */
   public @Nullable Question card() {
     return card;
   }
 
-  /** What is told with the prompt that was opened. */
+  /** News of the lesson, to be told with the prompt that was opened. */
   public String news() {
     return String.join(" ", dialogue.news());
   }
@@ -68,7 +68,7 @@ public final class LessonCards {
     return BenchWords.later(session.lesson(), again);
   }
 
-  /** Takes the teacher's orders and sees what comes first; true where a prompt was opened anew. */
+  /** Reads the teacher's orders and updates the card; returns whether a prompt was newly opened. */
   public boolean look() throws IOException {
     boolean fresh = dialogue.look();
     show();
@@ -86,7 +86,7 @@ public final class LessonCards {
     card = next;
   }
 
-  /** Begins to stop the bench. */
+  /** Begins the question whether to stop the bench. */
   public void stop() {
     dialogue.stop();
     message = "";
@@ -162,7 +162,7 @@ public final class LessonCards {
     return CardView.draw(card, field, scroll, message, overview, width, height);
   }
 
-  /** A session's own view, with the key that stops the bench on it. */
+  /** The session's view with the key that stops the bench added to it. */
   static Canvas marked(Canvas page) {
     int row = page.height() - Foot.rows(page.height());
     if (page.width() > MARK.length() + 4 && row > 0) {

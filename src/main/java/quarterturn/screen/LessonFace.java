@@ -8,15 +8,15 @@ import quarterturn.screen.terminal.Surface;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Prompt;
 
-/** A bench in a lesson on the whole screen. */
+/** A lesson's bench on the full screen. */
 public final class LessonFace {
   private LessonFace() {}
 
   /**
-   * Runs a bench's sessions until they end or the bench is left, then says how to go on.
+   * Runs a bench's sessions until they end or the person leaves, then tells how to resume.
    *
-   * @param surface stays open
-   * @param again the command by which the bench goes on later
+   * @param surface the surface to paint on, which is not closed
+   * @param again the command that resumes the bench later
    */
   public static ScreenFace.Outcome run(
       Surface surface, LessonSession session, String again, ZoneId zone)

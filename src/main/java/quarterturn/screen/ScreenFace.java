@@ -24,7 +24,7 @@ import quarterturn.session.Prompt;
 import quarterturn.session.RefusedException;
 import quarterturn.unit.Printable;
 
-/** The full-screen face of one session. */
+/** The full screen for one session. */
 public final class ScreenFace {
   private static final Duration TICK = Duration.ofSeconds(1);
   private static final Duration CALM = Duration.ofMinutes(1);
@@ -56,7 +56,7 @@ public final class ScreenFace {
     return Model.of(bench.prompt(), bench.overview(), bench.standing(), bench.now());
   }
 
-  /** Prints how it ended, once the terminal is given back. */
+  /** Prints a session's farewell, after the terminal was given back. */
   public static void say(Terminal terminal, Outcome outcome) {
     outcome.farewell().lines().map(Printable::of).forEach(terminal.writer()::println);
     terminal.flush();
@@ -65,22 +65,22 @@ public final class ScreenFace {
   /**
    * How a session on the screen ended.
    *
-   * @param farewell what to print once the terminal is given back
+   * @param farewell text to print after the terminal was given back
    */
   public record Outcome(int status, String farewell) {}
 
   /**
    * Runs the session until it ends or the person leaves.
    *
-   * @param surface stays open
-   * @param zone for the times of day that are shown
+   * @param surface the surface to paint on, which is not closed
+   * @param zone time zone of the times shown
    */
   public static Outcome run(Surface surface, Bench bench, ZoneId zone)
       throws IOException, InterruptedException {
     return new ScreenFace(surface, bench, zone, null, null).loop();
   }
 
-  /** Plays a session in a lesson, whose cards lie over it. The surface stays open. */
+  /** Plays a session of a lesson, with the lesson's cards over it. The surface is not closed. */
   static Outcome run(Surface surface, Bench bench, ZoneId zone, LessonCards cards)
       throws IOException, InterruptedException {
     return new ScreenFace(surface, bench, zone, null, cards).loop();
@@ -115,7 +115,7 @@ public final class ScreenFace {
     }
   }
 
-  /** What happened next, or null where only time went on. */
+  /** The next input, or null where only time passed. */
   private @Nullable Input next() throws IOException, InterruptedException {
     if (autoplay == null) {
       boolean ticks = cards != null || model.prompt() instanceof Prompt.Wait;
@@ -126,7 +126,7 @@ public final class ScreenFace {
     return key == null ? input : new Input.Pressed(key);
   }
 
-  /** Whether there still is a terminal to paint on. */
+  /** Paints the view; false where the terminal is gone. */
   private boolean painted() {
     try {
       int width = surface.width();
@@ -181,7 +181,9 @@ public final class ScreenFace {
     return next.effect();
   }
 
-  /** Whether a key stops the bench: its function key anywhere, its letter where none is typed. */
+  /**
+   * Whether a key stops the bench: its function key in any view, its letter where no text is typed.
+   */
   private boolean stops(Key key) {
     boolean lettered = cards != null && cards.card() == null && !model.draft().typing();
     return key.equals(LessonCards.STOP)

@@ -17,7 +17,7 @@ import quarterturn.session.Bench;
 import quarterturn.session.Prompt;
 import quarterturn.session.RefusedException;
 
-/** A technician's typed lines on the screen: the same names as in the typed face. */
+/** Lines of named readings that a technician types on the screen, as in the typed face. */
 public final class TypedLine {
   private final Bench bench;
   private final TypedAhead ahead;
@@ -27,16 +27,16 @@ public final class TypedLine {
     this.ahead = new TypedAhead(bench);
   }
 
-  /** A prompt is on view. */
+  /** Notes that a prompt is on view. */
   public void shown(Prompt prompt) {
     ahead.shown(prompt);
   }
 
   /**
-   * Gives what a line says to the prompts that ask for it, and keeps the rest.
+   * Gives the answers of a typed line to the prompts that ask for them, now or later.
    *
-   * @param otherwise what to say where the line names nothing
-   * @return the view after it
+   * @param otherwise the message for a line that names no quantity or step
+   * @return the view after the answers
    */
   public Model take(Model model, String line, String otherwise) throws IOException {
     Tokens tokens = new Tokens(line);
@@ -64,9 +64,10 @@ public final class TypedLine {
   }
 
   /**
-   * After an answer from elsewhere: what was typed before may answer what is asked now.
+   * Drops kept answers that an answer given in another way made out of date, and gives the next one
+   * that fits.
    *
-   * @return what to say of it, empty where there is nothing
+   * @return what to tell the person, or empty
    */
   public String gave(Answer answer, Prompt prompt) throws IOException {
     List<String> said = new ArrayList<>();
@@ -108,7 +109,7 @@ public final class TypedLine {
     }
   }
 
-  /** What completion offers at the prompt at hand. */
+  /** The words that completion offers at the present prompt. */
   List<String> words() {
     List<String> words = new ArrayList<>(ahead.terms().words());
     if (bench.prompt() instanceof Prompt.Choose choose) {
@@ -117,7 +118,7 @@ public final class TypedLine {
     return words;
   }
 
-  /** The view with its typed line completed. */
+  /** The model with the last word of the typed line completed. */
   Model completed(Model model, Field field) {
     return model.with(new Draft.Naming(NamingKeys.completed(field, words())));
   }

@@ -22,8 +22,8 @@ import quarterturn.unit.Counted;
 import quarterturn.unit.Dates;
 
 /**
- * The class's sheet: how far each bench came, and how far predictions and readings lay apart. A
- * stop is told without its bench, so that nobody is pointed at.
+ * The sheet for the class: how far each bench got, and how much predictions and readings differed.
+ * A stopped bench is not named, so that nobody is pointed at.
  */
 final class ClassSheet {
   private static final String HEAD =
@@ -45,7 +45,7 @@ final class ClassSheet {
   /**
    * The sheet.
    *
-   * @param saddlesToo whether the lesson has a saddle to set, so that it may be still to come
+   * @param saddlesToo whether the lesson has a step that sets a saddle
    */
   static LessonPage of(
       Plan plan, List<WriterLog> logs, List<Roster.Share> shares, boolean saddlesToo) {
@@ -112,7 +112,10 @@ final class ClassSheet {
         : new SheetPart.Facts(facts);
   }
 
-  /** In the order of their names, so that nobody stands first for having done more. */
+  /**
+   * A student's row of work, with what is still to come; students go by name, not by how much they
+   * did.
+   */
   private static List<String> did(String student, List<Roster.Share> shares, boolean saddlesToo) {
     List<Roster.Share> own = shares.stream().filter(s -> s.student().equals(student)).toList();
     int readings = own.stream().mapToInt(Roster.Share::readings).sum();
@@ -180,7 +183,7 @@ final class ClassSheet {
     return out;
   }
 
-  /** A step a row: how far apart first, the mean last. */
+  /** The CSV row of a step: predictions by direction and size, then the readings, the mean last. */
   private List<String> row(StepSpread spread) {
     List<String> row = new ArrayList<>();
     row.add(SheetCsv.text(plan.lesson()));

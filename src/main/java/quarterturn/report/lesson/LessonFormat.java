@@ -4,7 +4,7 @@ import quarterturn.report.sheet.SheetHtml;
 import quarterturn.report.sheet.SheetMarkdown;
 import quarterturn.report.sheet.SheetText;
 
-/** What a lesson's sheets can be written as. */
+/** File formats of a lesson's sheets. */
 public enum LessonFormat {
   TEXT("txt"),
   MARKDOWN("md"),
@@ -17,7 +17,7 @@ public enum LessonFormat {
     this.ending = ending;
   }
 
-  /** How the file's name ends, without the dot. */
+  /** The ending of the file's name, without the dot. */
   public String ending() {
     return ending;
   }

@@ -4,16 +4,16 @@ import java.util.List;
 import quarterturn.report.sheet.SheetPart;
 
 /**
- * A sheet of a lesson, in words but in no format yet.
+ * A sheet of a lesson in words, independent of the format.
  *
- * @param csv the same as a table for a spreadsheet
+ * @param csv the sheet's content as comma-separated values
  */
 record LessonPage(String title, List<SheetPart> parts, String csv) {
   LessonPage {
     parts = List.copyOf(parts);
   }
 
-  /** What every sheet of a lesson says of itself. */
+  /** The part that explains every sheet of a lesson. */
   static SheetPart about() {
     return new SheetPart(
         "About this sheet",

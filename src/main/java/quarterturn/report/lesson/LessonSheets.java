@@ -18,14 +18,14 @@ public final class LessonSheets {
 
   private LessonSheets() {}
 
-  /** A file to write; its name holds nothing that a folder could stumble over. */
+  /** A file to write, whose name is valid in any folder. */
   public record File(String name, String text) {}
 
   /**
-   * All sheets, the class's first.
+   * All sheets of a lesson, the class's first.
    *
-   * @param logs all files at hand, earlier lessons too
-   * @param saddleSteps the steps at which a saddle is set, as {@link Roster} wants them
+   * @param logs the contents of every file at hand, of earlier lessons too
+   * @param saddleSteps ids of the steps at which a saddle is set, for {@link Roster}
    */
   public static List<File> of(
       Plan plan,
@@ -51,7 +51,7 @@ public final class LessonSheets {
     }
   }
 
-  /** What of a student's name every system takes in a file's name. */
+  /** A student's name reduced to characters that are valid in a file name on every system. */
   static String fileName(String student) {
     String plain =
         Normalizer.normalize(student, Normalizer.Form.NFD)

@@ -8,15 +8,15 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 
-/** Writes a lesson's sheets. What is there already is never written over. */
+/** Writes a lesson's sheets, never over a file that exists. */
 public final class SheetFolder {
   private static final int MOST = 1000;
 
   private SheetFolder() {}
 
   /**
-   * Writes them into a new folder of the board's own beside the benches' files: {@code
-   * sheets-BOARD}, and with a number where that is there already.
+   * Writes the sheets into a new folder beside the benches' files: {@code sheets-BOARD}, with a
+   * number added where that exists.
    */
   public static Path write(Path lesson, String board, List<LessonSheets.File> files)
       throws IOException {
@@ -33,7 +33,7 @@ public final class SheetFolder {
     throw new IOException("there are too many folders with sheets; move some elsewhere");
   }
 
-  /** Writes them into a folder, which is made where it is not there. */
+  /** Writes the sheets into a folder, which is made if it does not exist. */
   public static void into(Path folder, List<LessonSheets.File> files) throws IOException {
     Files.createDirectories(folder);
     for (LessonSheets.File file : files) {

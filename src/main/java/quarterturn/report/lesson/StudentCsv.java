@@ -10,9 +10,9 @@ import quarterturn.lesson.teacher.StudentRecord;
 import quarterturn.report.sheet.SheetCsv;
 
 /**
- * A student's predictions as comma-separated values after RFC 4180, one a row. Gaps are two bounds
- * in millimetres, an open one empty; other readings and turns are one value in their unit, a turn
- * with plus to tighten.
+ * A student's predictions as comma-separated values (RFC 4180), one prediction a row. Gaps are two
+ * bounds in millimetres, an open one empty; other readings and turns are one value in their unit,
+ * plus to tighten.
  */
 final class StudentCsv {
   private static final String HEAD =

@@ -20,7 +20,7 @@ import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 
-/** A student's sheet: what was expected beside what came, and what the student made of it. */
+/** A student's sheet: predictions beside readings, and the student's explanations. */
 final class StudentSheet {
   private final Plan plan;
   private final StudentRecord record;

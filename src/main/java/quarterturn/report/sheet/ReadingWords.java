@@ -10,17 +10,17 @@ import quarterturn.session.Event;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Decimals;
 
-/** Readings, windows and ways of reading, as a sheet says them. */
+/** Words for readings, windows and conventions on a sheet. */
 final class ReadingWords {
   private ReadingWords() {}
 
-  /** "Nut clearance". */
+  /** A quantity's name with a capital: "Nut clearance". */
   static String name(Quantity quantity) {
     String word = quantity.word().replace('-', ' ');
     return Character.toUpperCase(word.charAt(0)) + word.substring(1);
   }
 
-  /** The value without its unit: "0.60 to 0.65", "touches (no gap)", "2.25", "not measured". */
+  /** A reading without its unit: "0.60 to 0.65", "touches (no gap)", "2.25", "not measured". */
   static String value(Event.Read read) {
     String words = EventWords.value(read).replace(" " + read.quantity().unit(), "");
     boolean sharp =
@@ -45,7 +45,7 @@ final class ReadingWords {
         + Decimals.print(window.highMm(), digits);
   }
 
-  /** How it was read: "held at frets 1 and 17, read over fret 8". */
+  /** A reading's convention: "held at frets 1 and 17, read over fret 8". */
   static String convention(Event.Read read) {
     return (read.held().isEmpty() ? "open string" : Frets.held(read.held()))
         + Frets.readOver(read.readAt())
@@ -56,7 +56,10 @@ final class ReadingWords {
         };
   }
 
-  /** "in", "above", "below", "touches", "undecided", or "-" where there is no window. */
+  /**
+   * How a reading stands to its window: "in", "above", "below", "touches", "undecided", or "-" for
+   * none.
+   */
   static String stands(Sheet.Taken taken) {
     Verdict verdict = taken.verdict();
     return verdict == null || verdict == Verdict.NOT_MEASURED
@@ -64,12 +67,12 @@ final class ReadingWords {
         : verdict.name().toLowerCase(Locale.ROOT);
   }
 
-  /** Whether a verdict says out of its window. */
+  /** Whether a verdict is that the reading is outside its window. */
   static boolean out(Verdict verdict) {
     return verdict == Verdict.ABOVE || verdict == Verdict.BELOW || verdict == Verdict.TOUCHES;
   }
 
-  /** How a reading stands to a window, both ends included. */
+  /** How a reading stands to a window whose ends count as inside. */
   static Verdict verdict(Event.Read read, Window window) {
     if (read.bracket() != null) {
       return Verdict.of(read.bracket(), window);
@@ -84,7 +87,7 @@ final class ReadingWords {
     return read.value() > window.highMm() + slack ? Verdict.ABOVE : Verdict.IN;
   }
 
-  /** The value with its unit, for a sentence: "0.60 to 0.65 mm", "+5 cents". */
+  /** A reading with its unit, for a sentence: "0.60 to 0.65 mm", "+5 cents". */
   static String withUnit(Event.Read read) {
     if (read.quantity() == Quantity.INTONATION && read.value() != null) {
       return new Cents(read.value()).toString();

@@ -18,8 +18,8 @@ import quarterturn.unit.Decimals;
 
 /**
  * Relief on the lowest string as a drawing: a bar from bound to bound for each reading, a line for
- * each turn, the window as a band. Events stand one beside the other in the order of time, since
- * minutes and days would not fit one scale.
+ * each turn, the window as a band. Events are evenly spaced in the order of time, since minutes and
+ * days would not fit one scale.
  */
 final class ReliefPlot {
   private static final int WIDE = 720;
@@ -29,12 +29,12 @@ final class ReliefPlot {
   private static final int TOP = 16;
   private static final int BOTTOM = 52;
 
-  /** A label takes two lines, and so many of them fit beside each other. */
+  /** Most two-line labels that fit beside each other. */
   private static final int LABELS = 12;
 
   private static final double HALF_BAR = 5;
 
-  /** A reading or a turn. */
+  /** A reading or a turn in the drawing. */
   private record Point(Instant at, @Nullable Bracket bracket, Sheet.@Nullable Move move) {}
 
   private final Dates dates;
@@ -137,7 +137,7 @@ final class ReliefPlot {
     }
   }
 
-  /** What the drawing shows, for those who can't see it. */
+  /** A text alternative for people who can't see the drawing. */
   private String words() {
     List<Entry> trail = new ArrayList<>();
     for (Point point : points) {

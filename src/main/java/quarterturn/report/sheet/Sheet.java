@@ -14,16 +14,17 @@ import quarterturn.session.Event;
 import quarterturn.unit.Turn;
 
 /**
- * The set-up sheet: what a session found, did and left, as it can be handed to a customer. Texts
- * are as they were typed; each format makes them safe in its own way.
+ * The set-up sheet: what a session found, did and left, for a customer. Texts are as typed; each
+ * format escapes them in its own way.
  *
  * @param rows as found and as left, one for each quantity, string and convention
  * @param settings saddles and pickups that were set
  * @param readings every reading that stands, oldest first
- * @param findings choices that were made, without those about kind, style and strings
- * @param open what is still to be seen to
- * @param next when to look again, none where a repairer decides
- * @param standing in what state it was last left, where it has not ended; or null
+ * @param findings choices made, without kind, style and strings
+ * @param open work that is still to be done
+ * @param next when to read the instrument again; empty where a repairer decides
+ * @param standing the state the instrument was last left in, where the session has not ended;
+ *     else null
  */
 public record Sheet(
     Heading heading,
@@ -41,7 +42,7 @@ public record Sheet(
     Event.@Nullable Ended ended,
     @Nullable String standing,
     List<Again> next) {
-  /** What a sheet can't do, last on every one. */
+  /** Sentences on what a sheet does not do, the last part of every sheet. */
   public static final List<String> LIMITS =
       List.of(
           "It does not replace a qualified repairer.",
@@ -52,10 +53,10 @@ public record Sheet(
   /**
    * The sheet of a session.
    *
-   * @param session its name
+   * @param session the session's name
    * @param events oldest first
-   * @param library for labels, kinds, what spoils what and when to look again; a procedure may be
-   *     gone from it
+   * @param library the library for labels, kinds, effects of changes and re-checks; a procedure
+   *     may be missing
    */
   public static Sheet of(String session, List<Event> events, Library library) {
     return of(session, events, library, library);
@@ -64,17 +65,17 @@ public record Sheet(
   /**
    * The sheet of a session whose procedures may be gone from the user's own library.
    *
-   * @param session its name
+   * @param session the session's name
    * @param events oldest first
-   * @param library as it is now
-   * @param shipped tells what a step records whose procedure is gone from the library
+   * @param library the user's library at present
+   * @param shipped the program's own library, for what the steps of a missing procedure record
    */
   public static Sheet of(String session, List<Event> events, Library library, Library shipped) {
     return new SheetFold(library, shipped).of(session, events);
   }
 
   /**
-   * What stands on top.
+   * The data at the top of a sheet.
    *
    * @param instrument its own name, or null
    * @param kind the kind's name, or its id where it is not known; null where none was chosen
@@ -91,15 +92,15 @@ public record Sheet(
       @Nullable Instant began,
       @Nullable Instant ended) {}
 
-  /** Something said at a step: what was asked, and what was answered. */
+  /** A question and its answer at a step. */
   public record Remark(Instant at, String about, String text) {}
 
-  /** Where a reading stands among the changes that touch it. */
+  /** The part of a reading in relation to the changes that affect it. */
   public enum Part {
     AS_FOUND("as found"),
     BETWEEN("between"),
     AS_LEFT("as left"),
-    /** Nothing that touches it was changed. */
+    /** A quantity that no change affected. */
     FOUND_AND_LEFT("as found and as left");
 
     private final String words;
@@ -114,11 +115,11 @@ public record Sheet(
   }
 
   /**
-   * A reading in its place.
+   * A reading with its place on the sheet.
    *
-   * @param window what it should come to, or null where there is none for this way of reading
+   * @param window its window, or null where there is none for this convention
    * @param verdict how it stands to the window, or null
-   * @param spoiled what was changed afterwards that spoils it, or null
+   * @param spoiled the later change that made it stale, or null
    */
   public record Taken(
       Event.Read read,
@@ -128,11 +129,11 @@ public record Sheet(
       @Nullable String spoiled) {}
 
   /**
-   * One quantity on one string.
+   * The results of one quantity on one string.
    *
    * @param string the note, or a word for the string, or empty
-   * @param convention how it was read
-   * @param found null where it was not read before the first change that touches it
+   * @param convention the convention of the readings
+   * @param found null where it was not read before the first change that affects it
    * @param left the last reading
    */
   public record Row(
@@ -144,30 +145,32 @@ public record Sheet(
       @Nullable Taken found,
       Taken left) {}
 
-  /** One turn; {@code sure} is false where it was told from memory after a break, unsurely. */
+  /**
+   * A rod turn; {@code sure} is false where a person recalled it after a break and was not sure.
+   */
   public record Move(Instant at, Turn turn, @Nullable Feel feel, boolean sure) {}
 
   /**
-   * The rod.
+   * All turning of the rod.
    *
-   * @param net where it stands from as found, plus is tighter
-   * @param total all turning, either way added up
+   * @param net the rod's position from as found, plus is tighter
+   * @param total all turns added up, without direction
    */
   public record Rod(List<Move> moves, Turn net, Turn total) {}
 
   /**
-   * A time that was to pass.
+   * A wait.
    *
-   * @param reason why it was ended early, or null
+   * @param reason why the wait was ended early, or null
    */
   public record Pause(
       String step, Instant began, Instant until, @Nullable Instant ended, @Nullable String reason) {
-    /** Whether it was skipped. */
+    /** Whether the wait was ended early. */
     public boolean skipped() {
       return reason != null;
     }
   }
 
-  /** When to look again, and at what. */
+  /** When to look at the instrument again, and what to look at. */
   public record Again(Instant at, String what) {}
 }

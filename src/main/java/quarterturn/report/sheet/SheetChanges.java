@@ -10,12 +10,12 @@ import quarterturn.procedure.Results;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Event;
 
-/** What was changed while a session lasted, and which readings that spoils. */
+/** The changes made in a session and the readings that each of them spoils. */
 final class SheetChanges {
   /**
-   * A change.
+   * A change made in the session.
    *
-   * @param index where it stands among the events
+   * @param index its index among the events
    */
   private record Change(int index, String id) {}
 
@@ -25,8 +25,8 @@ final class SheetChanges {
   private final List<Change> changes = new ArrayList<>();
 
   /**
-   * @param events those that stand, oldest first
-   * @param library what spoils what
+   * @param events the events that were not withdrawn, oldest first
+   * @param library the library, for what each change spoils
    */
   SheetChanges(List<Event> events, SheetSteps steps, Library library) {
     this.events = events;
@@ -41,8 +41,8 @@ final class SheetChanges {
   }
 
   /**
-   * Where the first work that touches a quantity stands, or the number of events. New strings are
-   * no work on the instrument: what is read before its first turn is as found, with them on.
+   * Index of the first change that affects a quantity, or the number of events. New strings do not
+   * count: as found is what was read before the first turn with the new strings on.
    */
   int firstTouching(Quantity quantity) {
     for (Change change : changes) {
@@ -53,7 +53,9 @@ final class SheetChanges {
     return events.size();
   }
 
-  /** What spoiled a reading of {@code quantity} at {@code index}, as a clause, or null. */
+  /**
+   * The change that spoiled a reading of {@code quantity} at {@code index}, as a clause, or null.
+   */
   @Nullable String spoiled(Quantity quantity, int index) {
     for (Change change : changes) {
       if (change.index() > index && touches(change.id(), quantity)) {
@@ -69,7 +71,9 @@ final class SheetChanges {
     return change == null ? id.replace('-', ' ') : change.name();
   }
 
-  /** A change that nothing is known of may have touched everything on the strings. */
+  /**
+   * Whether a change affects a quantity; an unknown change affects every quantity read on a string.
+   */
   private boolean touches(String id, Quantity quantity) {
     if (!quantity.onString()) {
       return false;
@@ -83,7 +87,7 @@ final class SheetChanges {
         .anyMatch(result -> results.spoils(id, result.id()));
   }
 
-  /** Whether much time went by after a reading, or the air became another. */
+  /** Whether the weather may have spoiled a reading: long ago, or at another humidity. */
   private boolean climate(int index) {
     Instant last = events.get(events.size() - 1).at();
     if (events.get(index).at().plus(climate.after()).isBefore(last)) {

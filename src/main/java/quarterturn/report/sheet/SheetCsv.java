@@ -29,9 +29,9 @@ public final class SheetCsv {
   }
 
   /**
-   * A table under the line that names its columns.
+   * A table as comma-separated values under a header line.
    *
-   * @param rows each cell safe as it stands
+   * @param rows cells that are already safe to write
    */
   public static String table(String head, List<List<String>> rows) {
     return Stream.concat(Stream.of(head), rows.stream().map(row -> String.join(",", row)))
@@ -60,7 +60,7 @@ public final class SheetCsv {
     return cells;
   }
 
-  /** Only what is read on a string is found and left. */
+  /** Whether a reading is as found or as left; empty for one that failed or was not on a string. */
   private static String part(Sheet.Taken taken) {
     return taken.read().quantity().onString() && !taken.read().missing()
         ? taken.part().words().replace(' ', '-')
@@ -80,7 +80,9 @@ public final class SheetCsv {
         : List.of(number(bracket.lowMm()), number(bracket.highMm()));
   }
 
-  /** Our own numbers are no formulas, a minus before them included. */
+  /**
+   * A cell for a number, empty where it is null or not finite; a leading minus needs no escaping.
+   */
   public static String number(@Nullable Double number) {
     return number != null && Double.isFinite(number) ? Decimals.plain(number) : "";
   }
@@ -88,9 +90,9 @@ public final class SheetCsv {
   /**
    * A cell of text.
    *
-   * <p>A spreadsheet takes a cell that begins with = + - @ or a tab for a formula and carries it
-   * out, quotes or none: what a stranger typed would run on the reader's machine. An apostrophe
-   * before it makes it text.
+   * <p>A spreadsheet would run a cell that begins with = + - @ or a tab as a formula, quoted or
+   * not, so what a stranger typed would run on the reader's machine. An apostrophe before it makes
+   * it text.
    */
   public static String text(@Nullable String typed) {
     if (typed == null) {

@@ -10,14 +10,14 @@ import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 import quarterturn.unit.NotUnderstoodException;
 
-/** Writes a sheet where the user said, in UTF-8. */
+/** Writes a sheet to the user's file, in UTF-8. */
 public final class SheetFile {
   private SheetFile() {}
 
   /**
-   * Writes {@code text}.
+   * Writes {@code text} to a file.
    *
-   * @param force whether a file that is there may be written over
+   * @param force whether a file that exists may be overwritten
    * @throws IOException saying what to do
    */
   public static void write(Path file, String text, boolean force) throws IOException {
@@ -41,9 +41,9 @@ public final class SheetFile {
   }
 
   /**
-   * The format that a file's name asks for.
+   * The format for the ending of a file's name.
    *
-   * @throws NotUnderstoodException with those there are
+   * @throws NotUnderstoodException with the endings that are known
    */
   public static SheetFormat format(Path file) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);

@@ -20,7 +20,7 @@ import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.unit.Turn;
 
-/** Makes a sheet from a session's events, from the answers that were not withdrawn. */
+/** Makes a sheet from the events of a session that were not withdrawn. */
 final class SheetFold {
   private static final String KIND = "kind";
   private static final String STYLE = "style";
@@ -108,7 +108,7 @@ final class SheetFold {
         .run();
   }
 
-  /** Readings are told by their rows; the rest has no place on a sheet. */
+  /** Does nothing, for events that are told elsewhere on the sheet or not at all. */
   private Runnable unsaid(Event event) {
     return () -> {};
   }
@@ -170,7 +170,7 @@ final class SheetFold {
     }
   }
 
-  /** "strings of another gauge, material or tuning". */
+  /** Words for a change of strings: "strings of another gauge, material or tuning". */
   private String fitted(@Nullable String change) {
     Results.Change known = change == null ? null : library.results().changes().get(change);
     return known == null ? String.valueOf(change) : known.name();
@@ -185,7 +185,7 @@ final class SheetFold {
     return fresh;
   }
 
-  /** What a step asks, or its id as words. */
+  /** The text that a step asks, or the words of its id. */
   private static String asked(Labels labels, String step) {
     String words = labels.step(step);
     return words.equals(step) ? step.replace('-', ' ') : words;

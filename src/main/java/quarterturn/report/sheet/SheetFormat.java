@@ -2,7 +2,7 @@ package quarterturn.report.sheet;
 
 import quarterturn.unit.Dates;
 
-/** What a sheet can be written as. */
+/** File formats of a sheet. */
 public enum SheetFormat {
   TEXT,
   MARKDOWN,
@@ -11,9 +11,9 @@ public enum SheetFormat {
   HTML;
 
   /**
-   * The whole file.
+   * The content of the whole file.
    *
-   * @param dates for the times that people read; CSV and JSON have them in UTC
+   * @param dates prints times in the formats for people; CSV and JSON have them in UTC
    */
   public String write(Sheet sheet, Dates dates) {
     return switch (this) {

@@ -6,8 +6,8 @@ import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
 /**
- * A sheet as one page to be shown and printed. It stands by itself: no script, nothing fetched,
- * styles within. It is well-formed XML too, so that any reader can check it.
+ * A sheet as one HTML page to show and print. It has no script, fetches nothing, and has its styles
+ * inside. It is also well-formed XML, so that any XML reader can check it.
  */
 public final class SheetHtml {
   private static final String STYLE =
@@ -60,11 +60,11 @@ public final class SheetHtml {
   }
 
   /**
-   * The page.
+   * The HTML of the page.
    *
-   * @param title of the page, as a browser shows it on top
-   * @param heading what stands first on it
-   * @param plot of the relief, or empty
+   * @param title the page's title in a browser
+   * @param heading the heading at the top
+   * @param plot the drawing of the relief, or empty
    */
   private String page(String title, String heading, List<SheetPart> parts, String plot) {
     out.append(
@@ -127,7 +127,7 @@ public final class SheetHtml {
     out.append("</tbody>\n</table>\n");
   }
 
-  /** Text that is text only, between tags and within quotes alike. */
+  /** Text escaped for use between tags and within quotes. */
   static String escape(String text) {
     return Printable.of(text)
         .replace("&", "&amp;")

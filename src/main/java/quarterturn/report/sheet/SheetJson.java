@@ -15,8 +15,8 @@ import quarterturn.session.Event;
 import quarterturn.unit.Bracket;
 
 /**
- * A sheet as one JSON object. Its keys are always there, null where nothing is known; instants are
- * ISO 8601 in UTC, turns plus where they tighten, lengths millimetres, intervals cents.
+ * A sheet as one JSON object. Every key is always there, null where nothing is known. Instants are
+ * ISO 8601 in UTC, turns are plus for tightening, lengths are millimetres, intervals cents.
  */
 final class SheetJson {
   private SheetJson() {}

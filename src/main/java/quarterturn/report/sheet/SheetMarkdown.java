@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 import quarterturn.unit.Printable;
 
 /**
- * A sheet as Markdown with pipe tables. What was typed is escaped, so that it shows as it is and
- * makes neither marks nor links.
+ * A sheet as Markdown with pipe tables. Typed text is escaped, so that it shows as typed and makes
+ * no marks or links.
  */
 public final class SheetMarkdown {
   private static final String MARKS = "\\`*_[]<>|&~#!@{}$^";
@@ -51,7 +51,7 @@ public final class SheetMarkdown {
     return "| " + String.join(" | ", cells) + " |";
   }
 
-  /** {@code text} as Markdown within a line that shows it and nothing else. */
+  /** {@code text} escaped for the inside of a Markdown line. */
   static String escape(String text) {
     String line = Printable.of(text).strip();
     StringBuilder out = new StringBuilder();
@@ -64,12 +64,14 @@ public final class SheetMarkdown {
     return out.toString();
   }
 
-  /** {@code text} where a line begins, at which it could open a list or a rule. */
+  /**
+   * {@code text} escaped for the start of a Markdown line, where it could begin a list or a rule.
+   */
   static String line(String text) {
     return OPENS.matcher(escape(text)).replaceFirst("$1\\\\$2");
   }
 
-  /** The colon and the dot by which a bare address is taken for a link. */
+  /** Whether a colon or dot at an index would make a bare address a link. */
   private static boolean link(String line, int i) {
     return line.startsWith("://", i) || (line.charAt(i) == '.' && www(line, i));
   }

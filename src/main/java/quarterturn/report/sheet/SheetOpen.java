@@ -6,9 +6,9 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Event;
 
-/** What is still to be seen to when a session is over. */
+/** Finds the work that is still to be done after a session. */
 final class SheetOpen {
-  /** Work that this program leaves to others, by the words of an ending. */
+  /** Matches an outcome that leaves work on frets or nut to others. */
   private static final Pattern FRETS_OR_NUT =
       Pattern.compile("\\b(?:frets|fret work|last frets|slotted nut)\\b", Pattern.CASE_INSENSITIVE);
 

@@ -18,11 +18,11 @@ import quarterturn.unit.Counted;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
 
-/** What a sheet says, part by part, for the formats that people read. */
+/** The parts of a sheet in words, for the formats that people read. */
 final class SheetParts {
   static final String TITLE = "Set-up sheet";
 
-  /** The part that a drawing of the relief belongs to. */
+  /** Title of the part that the drawing of the relief belongs to. */
   static final String MEASURES = "As found and as left";
 
   private final Sheet sheet;

@@ -14,16 +14,16 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.session.Event;
 
 /**
- * As found and as left, from the readings that stand.
+ * The as-found and as-left values, from the readings that were not withdrawn.
  *
- * <p>As found is the last reading of a quantity on a string before the first change that touches
- * it; as left is the last reading, and it is spoiled where a change that touches it came later.
+ * <p>As found is the last reading of a quantity on a string before the first change that affects
+ * it; as left is the last reading, which is spoiled where such a change came later.
  */
 final class SheetRows {
-  /** A reading and where it stands among the events. */
+  /** A reading and its index among the events. */
   private record At(int index, Event.Read read) {}
 
-  /** Readings taken in one way; those taken in another can't be put beside them. */
+  /** The readings that can be compared: one quantity and string by one convention. */
   private record Key(Quantity quantity, String string, String convention) {}
 
   private final @Nullable Kind kind;
@@ -33,7 +33,7 @@ final class SheetRows {
   private final List<At> all = new ArrayList<>();
 
   /**
-   * @param kind with this instrument's own joint fret, or null
+   * @param kind the kind with this instrument's own joint fret, or null
    */
   SheetRows(List<Event> events, @Nullable Kind kind, @Nullable Style style, SheetChanges changes) {
     this.kind = kind;
@@ -53,7 +53,7 @@ final class SheetRows {
     return new Key(read.quantity(), string(read), ReadingWords.convention(read));
   }
 
-  /** The note of the string, or a word for it, or empty. */
+  /** The note of a reading's string, or a word for it, or empty. */
   static String string(Event.Read read) {
     if (read.string() != null) {
       return read.string();
@@ -61,7 +61,7 @@ final class SheetRows {
     return read.which() == null ? "" : read.which().word();
   }
 
-  /** Every quantity in the order of a set-up, the lowest string first. */
+  /** A row for every quantity and string, in the order of a set-up, the lowest string first. */
   List<Sheet.Row> rows() {
     List<Sheet.Row> rows = new ArrayList<>();
     groups.forEach((key, readings) -> rows.add(row(key, readings)));
@@ -95,7 +95,7 @@ final class SheetRows {
     return found;
   }
 
-  /** Every reading in its place, oldest first, the air's and those that failed among them. */
+  /** Every reading with its place, oldest first, those of humidity and failed ones included. */
   List<Sheet.Taken> readings() {
     return all.stream()
         .map(at -> taken(at, part(at, groups.getOrDefault(key(at.read()), List.of()))))
@@ -136,7 +136,7 @@ final class SheetRows {
     return index < 0 ? kind.strings().size() : index;
   }
 
-  /** The window of a reading; none where it was read in another way than the window is for. */
+  /** The window for a reading; null where the window is for another convention. */
   private Kind.@Nullable Target target(Event.Read read) {
     Quantity quantity = read.quantity();
     if (kind == null || style == null || kind.windows().get(quantity) == null) {

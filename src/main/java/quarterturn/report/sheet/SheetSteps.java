@@ -11,18 +11,18 @@ import quarterturn.report.Labels;
 import quarterturn.session.Event;
 
 /**
- * Finds the step an event belongs to. An event names its step alone, and procedures that call each
- * other may use a name twice: the procedure that was last at work is looked in first.
+ * Finds the step that an event belongs to. An event only names its step, and procedures that call
+ * each other may use one name twice, so the procedure of the event before is searched first.
  */
 final class SheetSteps {
-  /** How the changes begin that put other strings on. */
+  /** Prefix of the ids of changes that put other strings on. */
   static final String NEW = "new-";
 
   private final List<Procedure> procedures = new ArrayList<>();
   private final Library library;
 
   /**
-   * @param main the procedure the session began with
+   * @param main id of the procedure that the session began with
    */
   SheetSteps(Library library, String main) {
     this.library = library;
@@ -35,7 +35,7 @@ final class SheetSteps {
     procedures.add(0, procedure);
   }
 
-  /** The words for what is asked at a step; from here on its procedure is the one at work. */
+  /** Labels for a step; its procedure is searched first from then on. */
   Labels labels(String step) {
     for (Procedure procedure : List.copyOf(procedures)) {
       if (procedure.steps().containsKey(step)) {
@@ -51,7 +51,7 @@ final class SheetSteps {
     return procedures.stream().anyMatch(p -> p.steps().get(step) instanceof Step.Wait);
   }
 
-  /** Id of the change to the instrument that an event is or tells of, or null. */
+  /** Id of the change to the instrument that an event makes or reports, or null. */
   @Nullable String change(Event event) {
     if (event instanceof Event.Turned turned) {
       return turned.turn().turns() == 0 ? null : Results.ROD;

@@ -13,7 +13,7 @@ import quarterturn.unit.Printable;
 public final class SheetText {
   static final int WIDTH = 80;
 
-  /** A column is not made narrower than this, however much there is to say. */
+  /** Narrowest width of a column. */
   private static final int LEAST = 6;
 
   private static final int GAP = 2;
@@ -52,7 +52,7 @@ public final class SheetText {
     return lines;
   }
 
-  /** A line break in what was typed is a control character like any other here. */
+  /** Wraps text in which typed line breaks are replaced like other control characters. */
   private static List<String> wrap(String text, int width, int hang) {
     return Paragraph.wrap(Printable.of(text), width, hang);
   }
@@ -81,7 +81,7 @@ public final class SheetText {
     return lines;
   }
 
-  /** As wide as what is in them; where that is too much, the widest gives way. */
+  /** Column widths for the widest cells, the widest columns made narrower to fit the page. */
   private static int[] widths(SheetPart.Grid grid) {
     int[] widths = new int[grid.head().size()];
     List<List<String>> all = new ArrayList<>(grid.rows());

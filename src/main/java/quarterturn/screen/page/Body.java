@@ -11,8 +11,8 @@ import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Prompt;
 
 /**
- * The step itself: its text, its picture, what to answer with, and a line for hints. The text comes
- * first when there is too little room, then what to answer with, then the picture.
+ * Draws the middle of the page: the step's text, picture, controls and a line for hints. Where
+ * there is too little room the text goes first, then the controls, then the picture.
  */
 final class Body {
   private static final int LEAST_TEXT = 3;
@@ -28,7 +28,7 @@ final class Body {
   private final @Nullable Canvas beside;
   private final @Nullable Canvas below;
 
-  /** Divides the room. */
+  /** Divides the rows and columns among the parts. */
   Body(Model model, ZoneId zone, int width, int rows) {
     this.model = model;
     this.width = width;
@@ -67,12 +67,12 @@ final class Body {
     return beside != null || left < LEAST_PICTURE ? null : Pictures.of(model, inner, left);
   }
 
-  /** Whether there is a picture that found no room. */
+  /** Whether there is a picture but no room for it. */
   boolean hidesPicture() {
     return beside == null && below == null && Pictures.of(model, 2 * width, 2 * rows) != null;
   }
 
-  /** How far the text can be scrolled. */
+  /** Most lines that the text can be scrolled down. */
   int mostScroll() {
     return Math.max(0, text.size() - textRows);
   }
@@ -108,7 +108,7 @@ final class Body {
     }
   }
 
-  /** What is left of a tall window shows how the readings went. */
+  /** Draws the readings so far in the free rows of a tall window. */
   private void history(Canvas canvas, int from, int to) {
     Canvas history = HistoryPicture.draw(model.overview(), canvas.width() - 4, to - from - 1);
     if (history != null) {

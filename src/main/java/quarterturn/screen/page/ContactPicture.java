@@ -8,13 +8,13 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Overview;
 
-/** Where this player's stroke meets the frets, for every stopped fret. */
+/** A map of where the player's stroke meets the frets, for every stopped fret. */
 public final class ContactPicture {
   private static final int MOST_BETWEEN = 4;
 
   private ContactPicture() {}
 
-  /** The map, or null where there is none or it does not fit. */
+  /** The map, or null where it is not known or does not fit. */
   public static @Nullable Canvas draw(Overview overview, int width, int rows) {
     ContactMap map = overview.contact();
     if (map == null) {

@@ -23,14 +23,14 @@ import quarterturn.unit.Decimals;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
-/** What the person answers with: options, a field, a bar. */
+/** Draws what the person answers with: options, a field or a bar. */
 final class Controls {
   private static final DateTimeFormatter UNTIL =
       DateTimeFormatter.ofPattern("EEEE d MMMM, HH:mm", Locale.ENGLISH);
 
   private Controls() {}
 
-  /** The picture of what can be typed or pressed, as wide as given and as high as it needs. */
+  /** A canvas with the controls, of the given width and as high as needed. */
   static Canvas of(Model model, ZoneId zone, int width, int mostRows) {
     Prompt prompt = model.prompt();
     Draft draft = model.draft();

@@ -13,7 +13,7 @@ import quarterturn.session.Overview;
 import quarterturn.session.Overview.Entry;
 import quarterturn.unit.Bracket;
 
-/** The neck's curve under a straight string, and where its reading falls. */
+/** Draws the neck's curve under a straight string, with the last reading. */
 final class CurvePicture {
   private static final int NARROWEST = 66;
   private static final int HIGHEST = 13;
@@ -21,8 +21,8 @@ final class CurvePicture {
   private CurvePicture() {}
 
   /**
-   * Curve to the left and scale to the right; the scale alone, without words, where there is little
-   * room.
+   * The curve at the left and the scale at the right; only the scale, without words, in little
+   * room. Null where nothing fits.
    */
   static @Nullable Canvas draw(Overview overview, int width, int rows) {
     List<ScaleBar.Mark> marks = marks(overview);
@@ -63,7 +63,7 @@ final class CurvePicture {
     return out;
   }
 
-  /** The curve alone, a few rows deep whatever its size. */
+  /** The curve alone, a few rows deep whatever the relief. */
   static Canvas curve(
       @Nullable Kind kind,
       @Nullable Window window,

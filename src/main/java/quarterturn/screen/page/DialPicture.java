@@ -9,14 +9,14 @@ import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Decimals;
 
-/** The turn as a dial, seen by somebody who faces the end of the rod nut. */
+/** Draws a rod turn as a dial, seen along the neck from the end of the rod nut. */
 final class DialPicture {
   private static final int LEAST = 7;
   private static final int LARGEST = 7;
 
   private DialPicture() {}
 
-  /** The dial with its words to the right. */
+  /** The dial with its words at the right, or null where it does not fit. */
   static @Nullable Canvas draw(
       Prompt.TurnRod turn, @Nullable String rodPlace, int width, int rows) {
     int radius = Math.min(LARGEST, (rows - 2) / 2);
@@ -33,7 +33,7 @@ final class DialPicture {
   }
 
   /**
-   * The dial alone. The key starts straight up.
+   * The dial alone, with the key pointing up at first.
    *
    * @param degrees plus clockwise, as {@link quarterturn.unit.Turn#sense} says of tightening
    */
@@ -74,7 +74,7 @@ final class DialPicture {
         c);
   }
 
-  /** The way the key's end moves when it arrives. */
+  /** The arrow character for the direction in which the key's end moves last. */
   private static int arrow(double degrees) {
     double across = Math.cos(Math.toRadians(degrees)) * Math.signum(degrees);
     if (Math.abs(across) >= 0.7) {
@@ -96,13 +96,13 @@ final class DialPicture {
     return out;
   }
 
-  /** "45 degrees clockwise". */
+  /** A turn's angle in words: "45 degrees clockwise". */
   static String angle(Prompt.TurnRod turn) {
     String degrees = Decimals.print(turn.turn().size().degrees(), 1).replace(".0", "");
     return degrees + " degrees " + turn.turn().sense();
   }
 
-  /** The limit, and what to expect of the next reading. */
+  /** Lines on the limit of the turn and the reading to expect after it. */
   static List<Line> facts(Prompt.TurnRod turn, int width) {
     List<Line> out = new ArrayList<>();
     out.addAll(Line.wrapped("Limit: " + turn.limit() + " between two readings", width));

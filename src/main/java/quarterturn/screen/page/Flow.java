@@ -13,7 +13,7 @@ import quarterturn.session.Overview.Entry;
 import quarterturn.session.Prompt;
 import quarterturn.session.PromptText;
 
-/** The running text of a prompt: what changed, the hazards, then what to do now. */
+/** The running text of a prompt: what changed, the hazards, then what to do. */
 final class Flow {
   private static final String NOTE = "•";
   private static final String DO = "►";
@@ -21,10 +21,10 @@ final class Flow {
   private Flow() {}
 
   /**
-   * The lines.
+   * The text as lines.
    *
-   * @param brief whether room is short: a hazard that was accepted before is only named (the key
-   *     for the reason shows it in full), and paragraphs stand close
+   * @param brief whether to save rows: a hazard that was accepted before is only named (the key
+   *     for the reason shows it in full), without blank lines between paragraphs
    */
   static List<Line> of(Model model, int width, boolean brief) {
     Prompt prompt = model.prompt();
@@ -75,7 +75,7 @@ final class Flow {
     return out;
   }
 
-  /** What was found and what is left. */
+  /** Lines on how the instrument was found and is left. */
   private static List<Line> account(Overview overview, int width) {
     List<Line> out = new ArrayList<>();
     if (Latest.of(overview.trail()) == null) {

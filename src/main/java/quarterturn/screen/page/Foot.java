@@ -6,22 +6,22 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 
-/** The bottom rows: readings and turns, window and rod, and the keys that work now. */
+/** Draws the bottom rows: readings and turns, window and rod, and the keys that work. */
 public final class Foot {
   private static final int ROWS = 4;
   private static final int LOW = 21;
 
   private Foot() {}
 
-  /** A low window goes without the row about window and rod. */
+  /** Rows of the foot at a window's height; a low window has no row for window and rod. */
   public static int rows(int height) {
     return height < LOW ? ROWS - 1 : ROWS;
   }
 
   /**
-   * Draws them.
+   * Draws the foot.
    *
-   * @param pictureHidden whether a key has to lead to the picture
+   * @param pictureHidden whether to name the key that shows the picture
    */
   static void draw(Canvas canvas, Model model, boolean pictureHidden) {
     int rows = rows(canvas.height());
@@ -37,7 +37,7 @@ public final class Foot {
     keys(canvas, canvas.height() - 1, KeyHints.of(model, pictureHidden), room);
   }
 
-  /** As many keys as fit; the last, which leads to all the others, always does. */
+  /** Draws as many key hints as fit; the last, which leads to all the keys, always does. */
   public static void keys(Canvas canvas, int row, List<KeyHints.Hint> hints, int room) {
     KeyHints.Hint last = hints.get(hints.size() - 1);
     int at = 2;

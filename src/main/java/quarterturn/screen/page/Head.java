@@ -6,7 +6,7 @@ import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Overview;
 
-/** The top rows: instrument, stage, role, and where we are in the procedure. */
+/** Draws the top rows: instrument, stage, role, and the present part of the procedure. */
 public final class Head {
   public static final int ROWS = 3;
 
@@ -28,7 +28,7 @@ public final class Head {
     canvas.row(0, 2, canvas.width(), '─', Ink.PLAIN);
   }
 
-  /** The parts around the one that is now, as many as fit. */
+  /** Draws the present part's name and as many of its neighbours' as fit. */
   private static void parts(Canvas canvas, List<String> parts, int now, int room) {
     String count = (now + 1) + " of " + parts.size();
     int from = now;

@@ -12,8 +12,8 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 
 /**
- * The readings so far as bars on one scale, with the window behind them and the turns between. A
- * row is as fine as a set of leaves, so that no bar seems to lie in a window that it misses.
+ * Draws the readings so far as bars on one scale, over the window and between the turns. Each row
+ * stands for one leaf, so that no bar seems to reach a window that it misses.
  */
 final class HistoryPicture {
   private static final double STEP_MM = 0.05;
@@ -23,7 +23,7 @@ final class HistoryPicture {
 
   private HistoryPicture() {}
 
-  /** The newest entries that fit; null where that is fewer than two readings. */
+  /** The newest readings and turns that fit; null where those have fewer than two readings. */
   static @Nullable Canvas draw(Overview overview, int width, int rows) {
     int levels = Math.min(rows, MOST) - 3;
     List<Entry> trail = overview.trail();
@@ -46,7 +46,7 @@ final class HistoryPicture {
     return canvas;
   }
 
-  /** The number of the row whose lower edge is at or below {@code mm}. */
+  /** Number of the row whose lower edge is at or just below {@code mm}. */
   private static int level(double mm) {
     return (int) Math.floor(mm / STEP_MM + 1e-6);
   }

@@ -6,7 +6,7 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 
-/** Where to hold the string down and where to read the gap, on frets drawn to scale. */
+/** Draws where to hold the string and where to read the gap, on frets to scale. */
 final class HoldPicture {
   private static final int SLIM = 3;
   private static final int ROWS = 6;
@@ -16,7 +16,7 @@ final class HoldPicture {
   private HoldPicture() {}
 
   /**
-   * Six rows, seven where they fit, or three with the string alone.
+   * The picture in six or seven rows, or three with the string alone; null where it does not fit.
    *
    * @param held frets where the string is held down
    * @param readAt fret over which the gap is read, 0 for none
@@ -59,7 +59,9 @@ final class HoldPicture {
     return canvas;
   }
 
-  /** In equal temperament fret k stands at 1 - 2^(-k/12) of the scale from the nut. */
+  /**
+   * Column of a fret: in equal temperament fret k is at 1 - 2^(-k/12) of the scale from the nut.
+   */
   static int column(int fret, int last, int width) {
     double place = 1 - Math.pow(2, -fret / 12.0);
     double end = 1 - Math.pow(2, -last / 12.0);
@@ -85,7 +87,7 @@ final class HoldPicture {
     canvas.put(0, middle, "nut");
   }
 
-  /** The frets that matter always; of the others those that have room. */
+  /** Draws the numbers of the frets held and read over, and of others where there is room. */
   private static void numbers(
       Canvas canvas, List<Integer> held, int readAt, int last, int wide, int row) {
     boolean[] taken = new boolean[canvas.width() + 4];

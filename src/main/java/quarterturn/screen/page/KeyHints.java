@@ -11,7 +11,7 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Prompt;
 
-/** The keys that work now, the most wanted first; the way to all of them last. */
+/** The keys that work at present, the most useful first and the key for the list of keys last. */
 public final class KeyHints {
   private static final Hint ACCEPT = new Hint("Enter", "accept");
   private static final List<Hint> MARKING = List.of(new Hint("1-9 ↑ ↓", "mark"), ACCEPT);
@@ -31,9 +31,9 @@ public final class KeyHints {
   }
 
   /**
-   * The keys of whatever is on top.
+   * The hints for the view on top.
    *
-   * @param pictureHidden whether a key has to lead to the picture
+   * @param pictureHidden whether to name the key that shows the picture
    */
   static List<Hint> of(Model model, boolean pictureHidden) {
     return switch (model.layer()) {
@@ -66,7 +66,7 @@ public final class KeyHints {
     return out;
   }
 
-  /** The keys that belong to the prompt as it stands. */
+  /** The hints for the present prompt and draft. */
   static List<Hint> own(Model model) {
     Draft draft = model.draft();
     if (draft instanceof Draft.Naming) {

@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 
-/** A key in its socket, cut open: fully seated, and not. */
+/** Draws a key in its socket in section, fully seated and not fully seated. */
 final class KeyPicture {
   private static final String[] SEATED = {
     "         ║ ║  key",

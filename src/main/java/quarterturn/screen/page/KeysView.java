@@ -8,7 +8,7 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 
-/** Every key that works here: this step's to the left, those of every view to the right. */
+/** The list of all keys: the step's at the left, those of every view at the right. */
 final class KeysView {
   private static final int KEY = 10;
 

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Overview.Entry;
 
-/** The first and last readings in a trail. */
+/** Finds the first and last readings in a trail. */
 final class Latest {
   private Latest() {}
 

@@ -5,9 +5,9 @@ import quarterturn.screen.state.Model;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 
-/** A view over the step: a title and lines, or the picture alone. */
+/** Draws a view over the step: a title with lines, or the picture alone. */
 final class Layers {
-  /** Rows that hold no lines: the title, and blanks around. */
+  /** Rows around a view's lines, for the title and blanks. */
   private static final int AROUND = 4;
 
   private Layers() {}

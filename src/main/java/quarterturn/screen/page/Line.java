@@ -7,9 +7,9 @@ import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 
 /**
- * One line of running text: a sign or word that leads it, then the text.
+ * One line of running text, which may begin with a sign or word.
  *
- * @param lead what stands first; empty on the lines that follow on
+ * @param lead the sign or word at the start; empty on continued lines
  * @param indent cells from the left edge to the text
  */
 public record Line(String lead, Ink leadInk, int indent, String text, Ink ink) {
@@ -38,7 +38,7 @@ public record Line(String lead, Ink leadInk, int indent, String text, Ink ink) {
     return new Line("", Ink.PLAIN, 0, text, Ink.STRONG);
   }
 
-  /** Draws lines from {@code from} on, at most {@code rows} of them. */
+  /** Draws lines from index {@code from} on, at most {@code rows} of them. */
   public static void draw(
       Canvas canvas, int column, int row, List<Line> lines, int from, int rows) {
     for (int i = 0; i < rows && from + i < lines.size(); i++) {

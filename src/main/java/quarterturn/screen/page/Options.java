@@ -6,14 +6,14 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 
-/** Numbered answers, one of which can be marked. */
+/** Draws numbered options, one of which can be marked. */
 final class Options {
   private Options() {}
 
   /**
-   * Draws them; where they do not all fit, those around the marked one.
+   * The options; where not all fit, those around the marked one.
    *
-   * @param at index of the marked one, or -1
+   * @param at index of the marked option, or -1
    */
   static Canvas draw(List<String> labels, int at, int width, int mostRows) {
     List<Integer> owner = new ArrayList<>();

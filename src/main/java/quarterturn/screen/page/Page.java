@@ -9,9 +9,9 @@ import quarterturn.screen.state.Model;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 
-/** The whole view of a session. A pure function of what is shown and of the size. */
+/** Draws the whole view of a session, from the model and the size alone. */
 public final class Page {
-  /** From this width on there is a side column. */
+  /** Narrowest width that has a side column. */
   public static final int WIDE = 116;
 
   private static final int SIDE = 40;
@@ -40,7 +40,7 @@ public final class Page {
     return canvas;
   }
 
-  /** How far down what is on top can be scrolled at this size. */
+  /** Most lines that the view on top can be scrolled down at this size. */
   public static int mostScroll(Model model, ZoneId zone, int width, int height) {
     if (TooSmall.is(width, height)) {
       return model.scroll();

@@ -10,11 +10,11 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 
-/** Which picture belongs to a prompt. */
+/** Chooses the picture for a prompt. */
 final class Pictures {
   private Pictures() {}
 
-  /** The picture, no larger than given, or null where there is none or it does not fit. */
+  /** The picture, no larger than the given size, or null where there is none or it does not fit. */
   static @Nullable Canvas of(Model model, int width, int rows) {
     Prompt prompt = model.prompt();
     Overview overview = model.overview();

@@ -8,7 +8,7 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Prompt;
 
-/** Where on an instrument a rod nut can be. */
+/** Draws the places on an instrument where a rod nut can be. */
 final class PlacesPicture {
   private static final int LEGEND = 28;
   private static final String[] DRAWN = {
@@ -21,7 +21,10 @@ final class PlacesPicture {
 
   private PlacesPicture() {}
 
-  /** A place: its letter in the drawing, the word its option's id has, and its name. */
+  /**
+   * A place of a rod nut: its letter in the drawing, the word that is its option's id, and its
+   * name.
+   */
   private enum Place {
     HEADSTOCK('A', "head", "headstock, behind the nut"),
     PLATE('B', "plate", "under a plate"),
@@ -41,9 +44,10 @@ final class PlacesPicture {
   }
 
   /**
-   * Marks each place with its option's number, or with a letter where nothing is asked.
+   * The instrument with each place marked by its option's number, or by a letter where nothing is
+   * asked.
    *
-   * @param chosen id of the place that was chosen, or null
+   * @param chosen id of the chosen place, or null
    */
   static @Nullable Canvas draw(
       List<Prompt.Option> options, @Nullable String chosen, int width, int rows) {

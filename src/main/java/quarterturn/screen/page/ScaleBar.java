@@ -10,24 +10,24 @@ import quarterturn.screen.terminal.Wrap;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 
-/** The window and the readings on one scale of millimetres. */
+/** Draws the window and the readings on one scale in millimetres. */
 final class ScaleBar {
   private ScaleBar() {}
 
-  /** A reading and its string. */
+  /** A reading to draw and the name of its string. */
   record Mark(String string, Bracket bracket) {}
 
-  /** How many rows {@link #draw} gives. */
+  /** Rows that {@link #draw} takes. */
   static int rows(int marks) {
     return 4 + 2 * Math.max(1, marks);
   }
 
-  /** Rows of the scale, the window and the readings, without the words below them. */
+  /** Rows of the scale, the window and the readings, without the words below. */
   static int bareRows(int marks) {
     return 3 + Math.max(1, marks);
   }
 
-  /** Scale, window and readings; then the same in words. */
+  /** The scale, window and readings, then the same in words. */
   static Canvas draw(@Nullable Window window, List<Mark> marks, int width) {
     Canvas canvas = new Canvas(width, rows(marks.size()));
     double most = most(window, marks);
@@ -85,7 +85,7 @@ final class ScaleBar {
     }
   }
 
-  /** A bar with its name beside it, on the side that has room. */
+  /** Draws a bar with its name on the side that has room. */
   private static void bar(
       Canvas canvas,
       int row,

@@ -7,7 +7,7 @@ import quarterturn.screen.state.Model;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 
-/** The side column of a wide terminal: the reason, and everything that happened. */
+/** Draws the side column of a wide terminal: the reason for the step, and all events so far. */
 final class Side {
   private Side() {}
 

@@ -7,7 +7,7 @@ import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Stage;
 import quarterturn.unit.Dates;
 
-/** Every result of the set-up: how it stands, and what made it so. */
+/** Lines for every result of the set-up: its state and the reason for it. */
 final class StageLines {
   private static final int NAME = 16;
 

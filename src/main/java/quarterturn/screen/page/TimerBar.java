@@ -5,11 +5,11 @@ import java.time.Instant;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 
-/** How far a wait has come. */
+/** Draws how much of a wait has passed. */
 final class TimerBar {
   private TimerBar() {}
 
-  /** One row: filled for the time gone by, and the part that is gone in percent. */
+  /** One row: a bar filled for the time passed, and its percentage. */
   static Canvas draw(Instant from, Instant until, Instant now, int width) {
     Canvas canvas = new Canvas(width, 1);
     int cells = Math.max(1, width - 6);
@@ -22,7 +22,7 @@ final class TimerBar {
     return canvas;
   }
 
-  /** "4 min 20 s", "23 h 5 min". */
+  /** Time left in words: "4 min 20 s", "23 h 5 min". */
   static String words(Duration left) {
     long seconds = Math.max(0, (left.toMillis() + 999) / 1000);
     if (seconds < 60) {

@@ -5,7 +5,7 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 
-/** What is said when the terminal is too small to work in. */
+/** Draws the message for a terminal that is too small. */
 public final class TooSmall {
   static final int COLUMNS = 60;
   static final int ROWS = 18;

@@ -15,14 +15,17 @@ import quarterturn.session.Overview.Entry;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
-/** Readings and turns in words. */
+/** The readings and turns of a session in words. */
 final class Trail {
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
 
   private Trail() {}
 
-  /** "E1 0.60-0.65 > 1/8 loosen > E1 0.65-0.70"; where it is too long, the newest of it. */
+  /**
+   * All readings and turns in a row, "E1 0.60-0.65 > 1/8 loosen > E1 0.65-0.70"; the newest where
+   * too long.
+   */
   static String row(Overview overview, int width) {
     List<Entry> trail = overview.trail();
     String out = "";
@@ -60,7 +63,7 @@ final class Trail {
     return Turns.typedForm(turn) + (turn.turns() > 0 ? " tighten" : " loosen");
   }
 
-  /** Without the unit: "0.60-0.65", "touches", "<0.05", ">1.00". */
+  /** A bracket without its unit: "0.60-0.65", "touches", "<0.05", ">1.00". */
   static String compact(Bracket bracket) {
     return bracket
         .toString()
@@ -71,7 +74,7 @@ final class Trail {
         .replace("over ", ">");
   }
 
-  /** The string's note, or "low" and "high" where the two have the same. */
+  /** The string's note, or "low" and "high" where both strings have the same note. */
   static String string(Which which, @Nullable Kind kind) {
     if (kind == null || kind.string(Which.LOWEST).equals(kind.string(Which.HIGHEST))) {
       return which == Which.LOWEST ? "low" : "high";
@@ -79,7 +82,7 @@ final class Trail {
     return kind.string(which);
   }
 
-  /** "Rod 1/8 looser than found, 1/8 in 24 h". */
+  /** The rod's position and recent turning: "Rod 1/8 looser than found, 1/8 in 24 h". */
   static String rod(Overview overview) {
     double net = overview.net().turns();
     String stands =
@@ -98,7 +101,7 @@ final class Trail {
     return overview.window() == null ? "" : "Window " + overview.window();
   }
 
-  /** One line for each reading and turn, with its time. */
+  /** A line for each reading and turn, with its time. */
   static List<Line> lines(Overview overview, ZoneId zone, int width) {
     List<Line> out = new ArrayList<>();
     for (Entry entry : overview.trail()) {

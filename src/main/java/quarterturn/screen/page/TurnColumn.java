@@ -9,10 +9,7 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Prompt;
 
-/**
- * The dial in a column of its own, beside the text, so that it is seen however many hazards and
- * words the step has.
- */
+/** Draws the dial in a column beside the text, where hazards and words can't push it away. */
 final class TurnColumn {
   private static final int AROUND = 5;
   private static final int LEAST_RADIUS = 4;
@@ -21,7 +18,7 @@ final class TurnColumn {
 
   private TurnColumn() {}
 
-  /** Null where nothing is to be turned now, or where it does not fit beside text. */
+  /** The column, or null where nothing is to be turned or it does not fit beside the text. */
   static @Nullable Canvas of(Model model, int width, int rows) {
     if (!(model.prompt() instanceof Prompt.TurnRod turn)
         || !(model.draft() instanceof Draft.Turning)) {

@@ -8,16 +8,16 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 
-/** A hazard in full: the signal word first, then the harm, then how to avoid it. */
+/** Lines for a hazard: the signal word first, then the harm, then how to avoid it. */
 final class Warning {
   private Warning() {}
 
-  /** Hazards in the standard's order: danger, warning, caution, notice. */
+  /** Hazards sorted by signal word: danger, warning, caution, notice. */
   static List<Hazard> worstFirst(List<Hazard> hazards) {
     return hazards.stream().sorted(Comparator.comparing(Hazard::word)).toList();
   }
 
-  /** In a frame; the word stands in its upper edge, so that it is read before anything else. */
+  /** The hazard in a frame with the signal word in its upper edge, to be read first. */
   static List<Line> lines(Hazard hazard, int width) {
     int inner = Math.min(width, 90) - 4;
     String word = "  " + hazard.word().name() + "  ";
@@ -36,7 +36,7 @@ final class Warning {
     return new Line("", Ink.PLAIN, 0, "║ " + text + fill + " ║", Ink.PLAIN);
   }
 
-  /** Without a frame, for a list of them. */
+  /** The hazard without a frame, for a list of hazards. */
   static List<Line> plain(Hazard hazard, int width) {
     List<Line> out = new ArrayList<>();
     String word = " " + hazard.word().name() + " ";

@@ -1,6 +1,6 @@
 /**
- * Floor 9: what a session's face looks like, its pictures included, as a pure function of its state
- * and the size. What keys do is in {@code state}.
+ * Floor 9: what a session's screen looks like, with its pictures, from its state and the size
+ * alone. What keys do is in {@code state}.
  */
 @NullMarked
 package quarterturn.screen.page;

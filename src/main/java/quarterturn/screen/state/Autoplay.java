@@ -8,7 +8,7 @@ import quarterturn.screen.terminal.Key;
 import quarterturn.session.Player;
 import quarterturn.session.Prompt;
 
-/** Presses the keys of a {@link Player}, in its time. */
+/** Presses the keys by which a {@link Player} answers, at the player's speed. */
 public final class Autoplay {
   private final Player player;
   private final Deque<Key> keys = new ArrayDeque<>();
@@ -18,12 +18,12 @@ public final class Autoplay {
     this.player = player;
   }
 
-  /** How long until the next key. */
+  /** Time until the next key. */
   public Duration pause(Model model) {
     return model.prompt() == at ? player.typing() : player.reading();
   }
 
-  /** The next key, or null where it is the person's turn: at the end, or under another view. */
+  /** The next key, or null where the person has to press one: at the end, or in another view. */
   public @Nullable Key next(Model model) {
     if (model.prompt().ended() || model.layer() != Layer.NONE) {
       return null;

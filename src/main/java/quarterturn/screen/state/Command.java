@@ -3,7 +3,9 @@ package quarterturn.screen.state;
 import org.jspecify.annotations.Nullable;
 import quarterturn.screen.terminal.Key;
 
-/** What works in every view: by its letter, and by its function key while letters are typed. */
+/**
+ * A command that works in every view: by its letter, or by its function key while text is typed.
+ */
 public enum Command {
   KEYS('?', 1, "all keys"),
   WHY('w', 2, "why, all hazards"),
@@ -28,7 +30,7 @@ public enum Command {
     return meaning;
   }
 
-  /** The key as it is shown. */
+  /** The name of the command's key. */
   public String shown(boolean typing) {
     return typing ? "F" + function : String.valueOf(letter);
   }
@@ -37,7 +39,7 @@ public enum Command {
     return letter + " or F" + function;
   }
 
-  /** The command of a key, or null. */
+  /** The command of a key, or null where it has none. */
   static @Nullable Command of(Key key, boolean typing) {
     for (Command command : values()) {
       boolean byFunction =

@@ -4,12 +4,12 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Prompt;
 
-/** The answer as far as the person has got with it. */
+/** The answer that the person has begun to give. */
 public sealed interface Draft {
-  /** Whether letters are typed, so that they can't be commands. */
+  /** Whether letters are text, and not commands. */
   boolean typing();
 
-  /** One that keys act on. */
+  /** A draft that keys change without typing. */
   sealed interface Keyed extends Draft {
     @Override
     default boolean typing() {
@@ -17,7 +17,7 @@ public sealed interface Draft {
     }
   }
 
-  /** A field that letters go into. */
+  /** A draft with a field for text. */
   sealed interface Typed extends Draft {
     @Override
     default boolean typing() {
@@ -25,47 +25,47 @@ public sealed interface Draft {
     }
   }
 
-  /** Nothing to draft: one key answers. */
+  /** No draft, for a prompt that one key answers. */
   record Simple() implements Keyed {}
 
   /**
-   * One of several options.
+   * A choice of one of several options.
    *
-   * @param at index of the marked one, or -1: nothing is marked until the person marks it
+   * @param at index of the marked option, or -1 before the person has marked one
    */
   record Picking(int at) implements Keyed {}
 
   /**
-   * A reading.
+   * A reading being typed.
    *
    * @param typing whether letters go into the field
    */
   record Reading(Field field, boolean typing) implements Draft {}
 
-  /** The rod is to be turned now. */
+  /** The rod turn that was asked for, not yet made. */
   record Turning() implements Keyed {}
 
-  /** The rod was turned: how did it feel? */
+  /** The feel of the turn that was made, being chosen. */
   record Feeling(int at) implements Keyed {}
 
   /**
-   * The rod was turned and felt like this: how much was it?
+   * The amount of the turn that was made, being typed after its feel was chosen.
    *
-   * @param otherWay whether it was turned the other way than asked
-   * @param sure the text that was already asked about, or null
+   * @param otherWay whether the rod was turned in the opposite direction
+   * @param sure the unusual text that the person was already asked to confirm, or null
    */
   record Amount(Feel feel, Field field, boolean otherWay, @Nullable String sure) implements Typed {}
 
-  /** A line of words. */
+  /** A line of words being typed. */
   record Writing(Field field) implements Typed {}
 
-  /** A technician's line of readings and answers by their names. */
+  /** A technician's line of named readings and answers being typed. */
   record Naming(Field field) implements Typed {}
 
-  /** Why the wait may end early. */
+  /** The reason to end a wait early, being typed. */
   record Lifting(Field field) implements Typed {}
 
-  /** What a prompt begins with. */
+  /** The empty draft for a prompt. */
   static Draft of(Prompt prompt) {
     return prompt.match(
         new Prompt.Cases<>(

@@ -2,18 +2,18 @@ package quarterturn.screen.state;
 
 import quarterturn.session.Answer;
 
-/** What the loop is to do after an update. */
+/** What the screen's loop has to do after a key. */
 public sealed interface Effect {
-  /** Nothing more. */
+  /** Nothing to do. */
   record None() implements Effect {}
 
   /** Hand the answer to the bench. */
   record Send(Answer answer) implements Effect {}
 
   /**
-   * Give what a typed line names.
+   * Give the answers of a typed line to their prompts.
    *
-   * @param otherwise what to say where it names nothing
+   * @param otherwise the message for a line that names no quantity or step
    */
   record Named(String line, String otherwise) implements Effect {}
 
@@ -23,6 +23,6 @@ public sealed interface Effect {
   /** Leave the session in order, or close it where it has ended. */
   record Leave() implements Effect {}
 
-  /** Paint everything anew. */
+  /** Paint the whole screen again. */
   record Repaint() implements Effect {}
 }

@@ -4,10 +4,10 @@ import quarterturn.screen.terminal.Key;
 import quarterturn.unit.Printable;
 
 /**
- * A line being typed.
+ * A line of text being typed.
  *
- * @param text what stands in it
- * @param at place of the cursor, 0 to the length of the text
+ * @param text the text so far
+ * @param at index of the cursor, 0 to the length of the text
  */
 public record Field(String text, int at) {
   private static final int MOST = 200;
@@ -22,7 +22,7 @@ public record Field(String text, int at) {
     return text.isBlank();
   }
 
-  /** With the key taken, or the same field where it means nothing here. */
+  /** The field after a key; the same field where the key means nothing in it. */
   public Field with(Key key) {
     if (key instanceof Key.Typed typed) {
       return typed(typed.codePoint());

@@ -8,7 +8,7 @@ import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Decimals;
 
-/** The keys by which a person would give an answer. */
+/** The keys that a person would press to give an answer. */
 final class Keystrokes {
   private Keystrokes() {}
 
@@ -32,7 +32,7 @@ final class Keystrokes {
     return choose.options().stream().map(Prompt.Option::id).toList().indexOf(option);
   }
 
-  /** The arrows reach every answer; the ninth is the last that has a number. */
+  /** The keys that mark an option: a digit, then arrows for the tenth and later ones. */
   private static List<Key> marked(int index) {
     List<Key> keys = new ArrayList<>();
     keys.add(new Key.Typed('1' + Math.min(8, index)));

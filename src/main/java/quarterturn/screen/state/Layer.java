@@ -1,18 +1,18 @@
 package quarterturn.screen.state;
 
-/** What lies over the prompt, if anything. */
+/** The view that is open over the prompt, if any. */
 public enum Layer {
   NONE,
-  /** The keys that work here. */
+  /** The list of keys. */
   KEYS,
-  /** Why the step is there, with its hazards in full. */
+  /** The reason for the step, with its hazards in full. */
   WHY,
-  /** All readings and turns. */
+  /** The list of all readings and turns. */
   LOG,
-  /** How every result of the set-up stands. */
+  /** The state of every result of the set-up. */
   OVERVIEW,
-  /** The picture as large as it gets. */
+  /** The picture as large as it fits. */
   PICTURE,
-  /** Leave, really? */
+  /** The question whether to leave. */
   LEAVE
 }

@@ -5,13 +5,13 @@ import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 
 /**
- * All the face shows.
+ * The state of a session's screen.
  *
- * @param standing in what state the instrument would be left now
- * @param draft the answer so far
- * @param layer what lies over the prompt
- * @param scroll lines scrolled down in whatever is on top
- * @param message a hint or why an answer was not taken; empty for none
+ * @param standing the state the instrument would be left in now
+ * @param draft the answer as far as it was given
+ * @param layer the view over the prompt
+ * @param scroll lines scrolled down in the view on top
+ * @param message a hint, or why an answer was not taken; empty for none
  */
 public record Model(
     Prompt prompt,
@@ -23,7 +23,7 @@ public record Model(
     int scroll,
     String message) {
 
-  /** A prompt as it is first seen. */
+  /** The model for a new prompt. */
   public static Model of(Prompt prompt, Overview overview, String standing, Instant now) {
     return new Model(prompt, overview, standing, now, Draft.of(prompt), Layer.NONE, 0, "");
   }
@@ -44,7 +44,7 @@ public record Model(
     return new Model(prompt, overview, standing, now, draft, layer, scroll, next);
   }
 
-  /** Scrolled no further than this. */
+  /** The model scrolled down no further than {@code most} lines. */
   public Model scrolledAtMost(int most) {
     return scroll <= most ? this : scrolled(most - scroll);
   }

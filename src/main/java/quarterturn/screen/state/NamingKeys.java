@@ -4,7 +4,7 @@ import java.util.List;
 import quarterturn.procedure.condition.Role;
 import quarterturn.screen.terminal.Key;
 
-/** Keys while a technician types a line of readings and answers by their names. */
+/** Handles keys while a technician types a line of named readings and answers. */
 public final class NamingKeys {
   private NamingKeys() {}
 
@@ -26,12 +26,12 @@ public final class NamingKeys {
                 draft.field().text(), "Begin with the name of a reading or of a question."));
   }
 
-  /** Whether lines can be typed by somebody at this bench. */
+  /** Whether the person at this bench may type such lines. */
   public static boolean may(Model model) {
     return model.overview().role() == Role.TECHNICIAN && !model.prompt().ended();
   }
 
-  /** The field with its last word completed as far as all the words that begin so agree. */
+  /** The field with its last word completed by the letters that all matching words share. */
   public static Field completed(Field field, List<String> words) {
     String before = field.text().substring(0, field.at());
     int from = Math.max(before.lastIndexOf(' '), before.lastIndexOf(';')) + 1;

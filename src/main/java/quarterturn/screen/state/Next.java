@@ -2,7 +2,7 @@ package quarterturn.screen.state;
 
 import quarterturn.session.Answer;
 
-/** What an update comes to. */
+/** The model after a key, and what the loop has to do. */
 public record Next(Model model, Effect effect) {
   static Next show(Model model) {
     return new Next(model, new Effect.None());

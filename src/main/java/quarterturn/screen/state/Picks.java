@@ -4,7 +4,7 @@ import quarterturn.screen.terminal.Key;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 
-/** Keys while one of several options is picked. */
+/** Handles keys while an option is chosen. */
 public final class Picks {
   private Picks() {}
 
@@ -23,7 +23,7 @@ public final class Picks {
     return Update.onlyHint(model, key, "Mark an answer with its number or the arrows, then Enter.");
   }
 
-  /** The index a key marks: its number, or the neighbour for an arrow. */
+  /** The index that a key marks: a digit's own, or the neighbour for an arrow. */
   public static int moved(int now, int size, Key key) {
     if (key instanceof Key.Typed typed) {
       int number = Character.digit(typed.codePoint(), 10) - 1;

@@ -10,7 +10,7 @@ import quarterturn.unit.BracketParser;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.NotUnderstoodException;
 
-/** Keys while a reading is typed, and what typed text means. */
+/** Handles keys while a reading is typed, and reads the typed text. */
 public final class Readings {
   private static final Set<String> CANNOT =
       Set.of("c", "cannot", "can't", "cant", "can't measure", "cannot measure", "cant measure");
@@ -60,9 +60,9 @@ public final class Readings {
   }
 
   /**
-   * What typed text answers.
+   * The answer that typed text stands for.
    *
-   * @throws NotUnderstoodException with what may be typed
+   * @throws NotUnderstoodException with the readings that may be typed
    */
   static Answer answer(String typed, Prompt.Measure measure) {
     String text = plain(typed);
@@ -84,7 +84,9 @@ public final class Readings {
     return typed.strip().toLowerCase(Locale.ROOT).replace('’', '\'');
   }
 
-  /** How the text so far would be read: "read as 0.30 to 0.35 mm", or what may be typed. */
+  /**
+   * The reading that the text stands for so far: "read as 0.30 to 0.35 mm", or what may be typed.
+   */
   public static String readAs(String typed, Prompt.Measure measure) {
     String text = plain(typed);
     if (text.isEmpty()) {

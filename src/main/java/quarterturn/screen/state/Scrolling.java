@@ -2,7 +2,7 @@ package quarterturn.screen.state;
 
 import quarterturn.screen.terminal.Key;
 
-/** How far a key scrolls. */
+/** The distance that a key scrolls. */
 public final class Scrolling {
   private Scrolling() {}
 

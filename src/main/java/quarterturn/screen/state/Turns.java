@@ -10,7 +10,7 @@ import quarterturn.unit.Decimals;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
-/** Keys at a rod turn: turn, then how it felt, then how much it really was. */
+/** Handles keys at a rod turn: the turn, how it felt, then how far it went. */
 public final class Turns {
   private Turns() {}
 
@@ -50,12 +50,12 @@ public final class Turns {
     return Next.show(model.saying("Mark how it felt with its number or the arrows, then Enter."));
   }
 
-  /** The asked amount; nothing where the feel says that it may not have been reached. */
+  /** The amount asked for as text; empty where the feel says that it may not have been reached. */
   private static String preset(Feel feel, Prompt.TurnRod turn) {
     return feel == Feel.JAMMED || feel == Feel.SLIPPED ? "" : typedForm(turn.turn());
   }
 
-  /** As it would be typed: "1/8". */
+  /** A turn as it would be typed: "1/8". */
   public static String typedForm(Turn turn) {
     String words = turn.size().toString().replaceAll(" turns?$", "");
     return words.matches("\\d+(/\\d+)?|\\d+\\.\\d+") ? words : Decimals.plain(turn.size().turns());
@@ -96,9 +96,9 @@ public final class Turns {
   }
 
   /**
-   * What the draft says was turned; plus tightens.
+   * The turn that a draft tells of; plus tightens.
    *
-   * @throws NotUnderstoodException with what may be typed
+   * @throws NotUnderstoodException with the amounts that may be typed
    */
   public static Turn turned(Prompt.TurnRod asked, Draft.Amount amount) {
     if (amount.field().blank()) {
@@ -114,7 +114,7 @@ public final class Turns {
     return tightened ? typed : typed.opposite();
   }
 
-  /** What is odd about it compared with what was asked, or null. */
+  /** A question about a turn that differs oddly from the one asked for, or null. */
   private static @Nullable String doubt(Prompt.TurnRod asked, Turn turned) {
     if (!asked.limit().size().atLeast(turned.size())) {
       return "That is "

@@ -5,8 +5,8 @@ import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 
 /**
- * What a key does. A pure function of what is shown: the same keys work in every view, and what is
- * special to a kind of prompt stands in a class of its own.
+ * Handles every key, from the model and the key alone: the same keys work in every view, and those
+ * of one kind of prompt are in a class of their own.
  */
 public final class Update {
   private static final int PAGE = 5;
@@ -110,7 +110,7 @@ public final class Update {
         : Next.send(model, new Answer.Wrote(draft.field().text().strip()));
   }
 
-  /** A key that does nothing here says what would; Esc has no view to go back to. */
+  /** Shows a hint for a key that does nothing here; Esc, with no view to leave, has another. */
   static Next onlyHint(Model model, Key key, String hint) {
     return Next.show(
         model.saying(key == Key.Named.ESC ? "Esc never leaves; q does. " + hint : hint));
@@ -120,7 +120,7 @@ public final class Update {
     return letter(key) == letter;
   }
 
-  /** The letter typed, in lower case; 0 for any other key. */
+  /** The letter of a key in lower case; 0 for any other key. */
   public static int letter(Key key) {
     return key instanceof Key.Typed typed ? Character.toLowerCase(typed.codePoint()) : 0;
   }

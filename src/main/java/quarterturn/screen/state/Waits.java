@@ -4,7 +4,7 @@ import quarterturn.screen.terminal.Key;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 
-/** Keys while waiting. */
+/** Handles keys during a wait. */
 public final class Waits {
   private Waits() {}
 

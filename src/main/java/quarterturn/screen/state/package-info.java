@@ -1,6 +1,6 @@
 /**
- * Floor 9: what a session's face shows and what each key does to it, as a pure function. How it
- * looks is in {@code page}.
+ * Floor 9: the state of a session's screen and how each key changes it, without side effects. How
+ * it looks is in {@code page}.
  */
 @NullMarked
 package quarterturn.screen.state;
