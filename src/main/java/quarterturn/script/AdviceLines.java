@@ -17,7 +17,8 @@ import quarterturn.procedure.Limits;
 import quarterturn.unit.TypedLines;
 
 /**
- * Advice for other tools: one JSON query in, one JSON answer out, which hangs on the query alone.
+ * Advice for other programs: one JSON query in, one JSON answer out, which depends on the query
+ * alone.
  */
 public final class AdviceLines {
   /** Most characters of a query. */
@@ -29,15 +30,15 @@ public final class AdviceLines {
   private final Limits limits;
 
   /**
-   * Advice within limits.
+   * Creates the advice for a limits policy.
    *
-   * @param limits the policy on how far a rod is turned
+   * @param limits the limits on rod turns
    */
   public AdviceLines(Limits limits) {
     this.limits = limits;
   }
 
-  /** The answer to one line; what can't be understood is answered with an error. */
+  /** The JSON answer to one line; a line that can't be understood is answered with an error. */
   public String answer(TypedLines.Line line) {
     if (line.cut()) {
       return error("a line is at most " + LONGEST + " characters long");
@@ -81,14 +82,16 @@ public final class AdviceLines {
     return json;
   }
 
-  /** Less on a neck that was never seen to answer and not yet turned. */
+  /**
+   * The limits for a query; lower for the first move of a neck that has never been seen to answer.
+   */
   private Allowed allowed(AdviceQuery query) {
     boolean turned = query.story().stream().anyMatch(Seen.Turned.class::isInstance);
     boolean first = !turned && !query.known().answered();
     return new Allowed(first ? limits.firstMove() : limits.perReading(), limits.fromAsFound());
   }
 
-  /** What a later query may give back. */
+  /** What is known of a neck, as JSON that a later query may contain. */
   static JsonNode known(Known known) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.set("mm_per_quarter", rounded(known.mmPerQuarter()));
@@ -99,7 +102,7 @@ public final class AdviceLines {
     return json;
   }
 
-  /** Rounded so that they still add up to one. */
+  /** Adds the chances of each slack, rounded so that their sum is one. */
   private static void slack(ArrayNode json, List<Double> chances) {
     BigDecimal rest = BigDecimal.ONE;
     for (double chance : chances.subList(1, chances.size())) {

@@ -13,7 +13,7 @@ import quarterturn.craft.rod.Seen;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
-/** What is asked: the window, what is known of the neck, and its moves so far. */
+/** A query: the window, what is known of the neck, and its readings and turns so far. */
 record AdviceQuery(Window window, Known known, List<Seen> story) {
   private static final int MOST_MOVES = 200;
 
@@ -23,7 +23,7 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
   /**
    * Reads a query.
    *
-   * @param knownFor how old what is known of a neck is taken to be; a query tells no time
+   * @param knownFor the age given to what is known of the neck, since a query has no times
    * @throws BadAnswerException naming the key that is wrong and what is allowed there
    */
   static AdviceQuery of(JsonNode json, Duration knownFor) throws BadAnswerException {
@@ -97,7 +97,8 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
   }
 
   /**
-   * Null on the left: the string touches or even the thinnest leaf lifts it; on the right: beyond.
+   * A bracket from two bounds in millimetres: null at the left for no gap, null at the right for
+   * one wider than the thickest leaf.
    */
   private static Bracket bracket(JsonNode json) throws BadAnswerException {
     boolean low = json.path(0).isNumber();
@@ -113,7 +114,7 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
         high ? near(json.get(1).doubleValue(), "reading_mm") : Double.POSITIVE_INFINITY);
   }
 
-  /** A relief that a neck can have. */
+  /** A relief in millimetres, checked to be one that a neck can have. */
   private static double near(double mm, String key) throws BadAnswerException {
     if (!(Math.abs(mm) <= LARGEST_MM)) {
       throw new BadAnswerException(key + ": in mm, at most " + (int) LARGEST_MM + " either way");

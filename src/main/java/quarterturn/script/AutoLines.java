@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import quarterturn.session.Answer;
 import quarterturn.session.Player;
 
-/** The answers of a {@link Player} as a script would give them, each written when it is read. */
+/** The answers of a {@link Player} as lines of a script, each written when it is read. */
 public final class AutoLines extends InputStream {
   private final Player player;
   private byte[] line = new byte[0];
@@ -26,7 +26,7 @@ public final class AutoLines extends InputStream {
     return line[at++];
   }
 
-  /** One line at a time, or answers would be given to prompts that were not shown yet. */
+  /** Reads at most one line, since the next prompt has to be shown before it is answered. */
   @Override
   public int read(byte[] bytes, int from, int length) {
     int count = 0;

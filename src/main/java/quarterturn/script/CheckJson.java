@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import quarterturn.procedure.Fault;
 import quarterturn.report.CheckReport;
 
-/** What checking procedures came to, as one JSON object; lines and columns count from one. */
+/** The result of checking procedures as one JSON object; lines and columns count from one. */
 public final class CheckJson {
   private CheckJson() {}
 

@@ -9,7 +9,7 @@ import quarterturn.rehearsal.NeckFault;
 import quarterturn.rehearsal.SoundNecks;
 import quarterturn.rehearsal.Tally;
 
-/** What a fleet of rehearsals came to, as one JSON object; shares are from 0 to 1. */
+/** The result of a fleet of rehearsals as one JSON object; shares are from 0 to 1. */
 public final class FleetJson {
   private FleetJson() {}
 

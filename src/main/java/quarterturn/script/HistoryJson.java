@@ -16,9 +16,9 @@ public final class HistoryJson {
   private HistoryJson() {}
 
   /**
-   * The object, in one line.
+   * The history as one JSON object in one line.
    *
-   * @param known of its rod, or null where its kind is not known
+   * @param known how the neck answers its rod, or null where the kind is unknown
    */
   public static String of(ReadingHistory history, @Nullable Known known) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();

@@ -111,7 +111,7 @@ final class PromptJson {
     return json.put("can_undo", turn.canUndo());
   }
 
-  /** A bound with the digits it has, or null where there is none. */
+  /** Adds a bound in millimetres to an array, null where it is infinite. */
   private static void mm(ArrayNode array, double mm) {
     if (Double.isInfinite(mm)) {
       array.addNull();
@@ -126,7 +126,7 @@ final class PromptJson {
     return json;
   }
 
-  /** Every line made safe to print; the line breaks between them stay. */
+  /** The text with unprintable characters replaced in every line; line breaks stay. */
   private static String clean(String text) {
     return Arrays.stream(text.split("\n", -1)).map(Printable::of).collect(Collectors.joining("\n"));
   }

@@ -8,7 +8,7 @@ import quarterturn.lesson.student.Gate;
 import quarterturn.session.Question;
 import quarterturn.unit.Printable;
 
-/** A question beside a session's prompts as one JSON object. */
+/** A question that is not a session's prompt as one JSON object. */
 final class QuestionJson {
   private QuestionJson() {}
 

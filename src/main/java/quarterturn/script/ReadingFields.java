@@ -6,7 +6,7 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.BracketParser;
 import quarterturn.unit.Length;
 
-/** A reading given as JSON: bounds by key, one number, or what would be typed. */
+/** A reading given as JSON: bounds by key, one number, or a text as it would be typed. */
 final class ReadingFields {
   private ReadingFields() {}
 
@@ -52,7 +52,7 @@ final class ReadingFields {
     return new Answer.Value(prompt.quantity().value(fields.text("answer")));
   }
 
-  /** A bound in millimetres from the key in either unit. */
+  /** A bound in millimetres, from its key in millimetres or in inches. */
   private static double bound(ReplyFields fields, String which) {
     String mm = which + "_mm";
     String in = which + "_in";

@@ -13,7 +13,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Printable;
 
-/** One line as a JSON object, with each key looked at by its type. */
+/** The fields of one line that is a JSON object, each checked for its type. */
 final class ReplyFields {
   private static final ObjectMapper JSON =
       JsonMapper.builder()
@@ -37,7 +37,7 @@ final class ReplyFields {
     return new ReplyFields(object);
   }
 
-  /** One line as a JSON object, as it is. */
+  /** One line as a JSON object, with its fields unchecked. */
   static ObjectNode object(String line) {
     JsonNode node;
     try {
@@ -51,14 +51,14 @@ final class ReplyFields {
     return object;
   }
 
-  /** Input made safe and short enough to stand in an error. */
+  /** Input with unprintable characters replaced, cut short for an error message. */
   static String shown(String text) {
     String safe = Printable.of(text);
     int end = safe.offsetByCodePoints(0, Math.min(120, safe.codePointCount(0, safe.length())));
     return end < safe.length() ? safe.substring(0, end) + "..." : safe;
   }
 
-  /** These fields, where no key but those of {@code known} is there; {@code at} always may be. */
+  /** These fields, checked to have no keys but those of {@code known} and {@code at}. */
   ReplyFields only(String... known) {
     for (Iterator<String> keys = object.fieldNames(); keys.hasNext(); ) {
       String key = keys.next();
@@ -73,7 +73,7 @@ final class ReplyFields {
     return object.has(key);
   }
 
-  /** The text under {@code key}, or nothing where there is none. */
+  /** The text under {@code key}, or an empty text where there is none. */
   String word(String key) {
     return object.path(key).isTextual() ? object.path(key).textValue() : "";
   }
@@ -86,7 +86,7 @@ final class ReplyFields {
     return object.path(key).booleanValue();
   }
 
-  /** The text under {@code key}, which must be there. */
+  /** The text under {@code key}; an error where there is none. */
   String text(String key) {
     JsonNode node = object.path(key);
     if (!node.isTextual()) {
@@ -95,7 +95,7 @@ final class ReplyFields {
     return node.textValue();
   }
 
-  /** The number under {@code key}, which must be there and finite. */
+  /** The number under {@code key}; an error where there is none or it is not finite. */
   double number(String key) {
     JsonNode node = object.path(key);
     if (!node.isNumber() || !Double.isFinite(node.doubleValue())) {

@@ -26,8 +26,8 @@ import quarterturn.unit.Printable;
 import quarterturn.unit.TypedLines;
 
 /**
- * The session as JSON lines: one object out for each prompt, one object in for each answer, and
- * nothing else. UTF-8 both ways. After an {@code error} line the same prompt follows again.
+ * Plays a session as JSON lines: one object out for each prompt, one object in for each answer, and
+ * nothing else, in UTF-8. After an {@code error} line the same prompt is printed again.
  */
 public final class ScriptFace {
   /** Most characters of an answer. */
@@ -38,13 +38,13 @@ public final class ScriptFace {
   private final TypedLines in;
   private final PrintStream out;
 
-  /** Reads answers from {@code in}, and prints to {@code out}. */
+  /** A face that reads answers from {@code in} and prints to {@code out}. */
   public ScriptFace(InputStream in, PrintStream out) {
     this.in = new TypedLines(new InputStreamReader(in, StandardCharsets.UTF_8), LONGEST);
     this.out = out;
   }
 
-  /** Plays {@code bench} until it ends or the script does, and returns the exit status. */
+  /** Plays {@code bench} until its session or the script ends; returns the exit status. */
   public int run(Bench bench) {
     try {
       Integer status = null;
@@ -58,14 +58,14 @@ public final class ScriptFace {
     }
   }
 
-  /** Tells something that wants no answer. */
+  /** Prints lines that need no answer. */
   public void tell(List<String> lines) {
     if (!lines.isEmpty()) {
       print(QuestionJson.list(JsonNodeFactory.instance.objectNode(), "told", lines));
     }
   }
 
-  /** Asks what a dialogue asks; left where the script leaves or ends before. */
+  /** Asks a dialogue's questions until they are answered or the script leaves or ends. */
   public Dialogue.End ask(Dialogue dialogue) throws IOException {
     for (Question now = dialogue.question(); now != null; now = dialogue.question()) {
       print(QuestionJson.of(now));
@@ -77,7 +77,7 @@ public final class ScriptFace {
     return Dialogue.End.ANSWERED;
   }
 
-  /** Plays a bench in a lesson until its sessions end or the script does. */
+  /** Plays a bench in a lesson until its sessions or the script end; returns the exit status. */
   public int lesson(LessonSession session) throws IOException, UnreadableException {
     BenchDialogue dialogue = new BenchDialogue(session);
     Integer status = null;
@@ -98,7 +98,7 @@ public final class ScriptFace {
     return status;
   }
 
-  /** One question of a lesson; the exit status where the bench is left. */
+  /** Asks one question of a lesson; returns the exit status where the bench is left, else null. */
   private @Nullable Integer before(LessonSession session, BenchDialogue dialogue, Question now)
       throws IOException {
     print(QuestionJson.of(now));
@@ -119,7 +119,7 @@ public final class ScriptFace {
     return taken(dialogue) ? null : left(session);
   }
 
-  /** Takes a teacher's orders until the script leaves the board. */
+  /** Takes a teacher's orders until the script leaves the board; returns the exit status. */
   public int board(BoardDialogue dialogue) throws IOException {
     try (EverySecond looks = EverySecond.begin("follow the lesson", () -> news(dialogue))) {
       print(QuestionJson.of(dialogue.question()));
@@ -133,7 +133,7 @@ public final class ScriptFace {
     return ExitStatus.DONE;
   }
 
-  /** Gives a line to a board, and asks what it still needs; false where the script leaves. */
+  /** Gives a line to a board and asks what its order still needs; false where the script leaves. */
   private boolean ordered(BoardDialogue dialogue, TypedLines.Line line) throws IOException {
     synchronized (dialogue) {
       boolean stays = taken(dialogue, line);
@@ -151,7 +151,7 @@ public final class ScriptFace {
     }
   }
 
-  /** Gives the next line to a dialogue; false where the script leaves. */
+  /** Gives the next line to a dialogue; false where the script leaves or ends. */
   private boolean taken(Dialogue dialogue) throws IOException {
     TypedLines.Line line = in.next();
     return line != null && taken(dialogue, line);
@@ -178,7 +178,10 @@ public final class ScriptFace {
     return ExitStatus.DONE;
   }
 
-  /** One prompt; the exit status where the session ends or is left. */
+  /**
+   * Shows one prompt and takes its answer; returns the exit status where the session ends or is
+   * left, else null.
+   */
   private @Nullable Integer step(Bench bench) throws IOException {
     Prompt prompt = bench.prompt();
     print(PromptJson.of(prompt));
@@ -194,7 +197,7 @@ public final class ScriptFace {
     return line == null || !answered(bench, prompt, line) ? left(bench) : null;
   }
 
-  /** Gives the line's answer to the bench; false where the script leaves. */
+  /** Gives a line's answer to the bench; false where the script leaves. */
   private boolean answered(Bench bench, Prompt prompt, TypedLines.Line line) throws IOException {
     String wrong = null;
     Instant before = bench.now();
@@ -222,7 +225,7 @@ public final class ScriptFace {
     return true;
   }
 
-  /** What was not taken as an answer does not set the clock either. */
+  /** Sets the clock back after an answer that was refused, since its time does not count either. */
   private static void setBack(Bench bench, Instant before) {
     try {
       bench.setClock(before);

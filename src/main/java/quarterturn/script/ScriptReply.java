@@ -5,9 +5,9 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.session.Answer;
 
 /**
- * What one line of a script asks for.
+ * The request of one line of a script.
  *
  * @param answer the answer to give, or null to leave
- * @param at the time to set the clock to first, or null
+ * @param at the time to set the clock to before, or null
  */
 record ScriptReply(@Nullable Answer answer, @Nullable Instant at) {}

@@ -90,7 +90,7 @@ final class ScriptReplyReader {
     return new Answer.Turned(new Turn(signed(amount, fields, prompt)), feel);
   }
 
-  /** The amount with its sign: plus tightens. */
+  /** The amount of a turn with its sign; plus tightens. */
   private static double signed(double amount, ReplyFields fields, Prompt.TurnRod prompt) {
     boolean loosen = prompt.turn().turns() < 0;
     if (fields.has("way")) {

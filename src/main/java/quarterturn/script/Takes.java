@@ -6,13 +6,13 @@ import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Prompt;
 
-/** What each prompt takes, as it stands in an error. */
+/** Words for the answers that each prompt takes, for an error message. */
 final class Takes {
   private static final String TRUE = "{\"answer\":true}";
 
   private Takes() {}
 
-  /** "this prompt takes ...". */
+  /** The words for a prompt, such as "this prompt takes ...". */
   static String of(Prompt prompt) {
     return "this prompt takes "
         + own(prompt)

@@ -1,6 +1,6 @@
 /**
- * Floor 9: the faces for programs: prompts, questions, advice and results, a JSON object a line.
- * What is asked and how an answer is judged is decided on the floors below.
+ * Floor 9: the faces for programs: prompts, questions, advice and results, one JSON object a line.
+ * Prompts and the judgement of answers come from the floors below.
  */
 @NullMarked
 package quarterturn.script;

@@ -6,9 +6,9 @@ import quarterturn.procedure.condition.Feel;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
-/** What comes back from a prompt. */
+/** An answer to a prompt. */
 public sealed interface Answer {
-  /** Done, or accepted. */
+  /** A confirmation that something was done, or that a hazard was accepted. */
   record Confirmed() implements Answer {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -16,7 +16,7 @@ public sealed interface Answer {
     }
   }
 
-  /** One line of words. */
+  /** A line of words. */
   record Wrote(String text) implements Answer {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -24,7 +24,7 @@ public sealed interface Answer {
     }
   }
 
-  /** The option's id. */
+  /** The choice of an option by its id. */
   record Chose(String option) implements Answer {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -40,7 +40,7 @@ public sealed interface Answer {
     }
   }
 
-  /** One number, in the quantity's unit. */
+  /** A reading that is one number, in the quantity's unit. */
   record Value(double value) implements Answer {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -48,7 +48,7 @@ public sealed interface Answer {
     }
   }
 
-  /** The quantity can't be measured here. */
+  /** A statement that the quantity can't be measured. */
   record CannotMeasure() implements Answer {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -57,7 +57,7 @@ public sealed interface Answer {
   }
 
   /**
-   * The rod was turned.
+   * A report of a rod turn.
    *
    * @param turn what was really turned, plus tightens; zero where the nut did not move
    */
@@ -68,7 +68,7 @@ public sealed interface Answer {
     }
   }
 
-  /** At a turn: take the last turn back instead. */
+  /** A wish, at a rod turn, to take the last turn back instead. */
   record Undo() implements Answer {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -77,9 +77,9 @@ public sealed interface Answer {
   }
 
   /**
-   * The time has passed.
+   * The end of a wait.
    *
-   * @param reason why it may be ended early, or null
+   * @param reason why the wait is ended early, or null
    */
   record Waited(@Nullable String reason) implements Answer {
     @Override
@@ -88,7 +88,7 @@ public sealed interface Answer {
     }
   }
 
-  /** The last answer was wrong: ask it again. */
+  /** A statement that the last answer was wrong, so that it is asked again. */
   record Correct() implements Answer {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -97,9 +97,9 @@ public sealed interface Answer {
   }
 
   /**
-   * What to do with an answer of each kind. A kind without its case does not compile.
+   * A function for each kind of answer. A kind without a function does not compile.
    *
-   * @param <R> what comes of it
+   * @param <R> the result of the functions
    */
   record Cases<R>(
       Function<Confirmed, R> confirmed,
@@ -113,6 +113,6 @@ public sealed interface Answer {
       Function<Waited, R> waited,
       Function<Correct, R> correct) {}
 
-  /** What comes of the case of its kind. */
+  /** The result of the function for this answer's kind. */
   <R> R match(Cases<R> cases);
 }

@@ -5,15 +5,15 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 
-/** One session as a face sees it: a prompt, an answer, and what is always visible. */
+/** A session as a face sees it: a prompt, a way to answer it, and what is always visible. */
 public interface Bench {
-  /** What is wanted now. Everything that led here is on disk. */
+  /** The present prompt. Everything that led to it is on disk. */
   Prompt prompt();
 
   /**
-   * Records the answer and moves on.
+   * Records an answer and moves on to the next prompt.
    *
-   * @throws RefusedException when the prompt does not take it; the prompt stays
+   * @throws RefusedException when the prompt does not take the answer; the prompt stays
    * @throws IOException when it could not be written; the prompt stays
    */
   void answer(Answer answer) throws RefusedException, IOException;
@@ -32,32 +32,32 @@ public interface Bench {
   void setClock(Instant at) throws RefusedException;
 
   /**
-   * Records that the person leaves, and says in what state the instrument is being left ("rod
+   * Records that the person leaves, and returns the state that the instrument is left in ("rod
    * turned, strings not yet back at pitch").
    */
   String leave() throws IOException;
 
-  /** In what state the instrument would be left now. */
+  /** The state that the instrument would be left in now. */
   String standing();
 
-  /** What the last answer came to, as the prompt notes it. */
+  /** News about the last answer, as in the prompt's notes. */
   default List<String> news() {
     return prompt().said().notes();
   }
 
-  /** Whether the prompt is a line of a pause: what stands is to be said once more. */
+  /** Whether the prompt is a line of a pause, where a recorded value has to be said once more. */
   default boolean saysAgain() {
     return false;
   }
 
-  /** What comes after the prompt, a line a step, as far as it is certain. */
+  /** The steps that will follow the prompt for certain, one line each. */
   default List<String> upcoming() {
     return List.of();
   }
 
   /**
-   * Every question of the job with a choice of answers: by the id of its step, their ids; none
-   * where a line of words is asked for.
+   * The option ids of every step with a choice, by the id of the step; an empty list where a step
+   * takes words.
    */
   default Map<String, List<String>> choices() {
     return Map.of();

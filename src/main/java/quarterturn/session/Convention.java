@@ -11,20 +11,20 @@ import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 
 /**
- * Readings taken by another convention than the kind's: a relief read over other frets can be
- * reckoned over, as on an evenly bent neck; nothing else is compared.
+ * Converts readings taken by another convention than the kind's. Relief read over other frets is
+ * converted as on an evenly bent neck; nothing else can be.
  */
 public final class Convention {
   private Convention() {}
 
-  /** Whether a reading was taken as the kind has it. */
+  /** Whether a reading was taken by the kind's convention. */
   public static boolean same(Event.Before before, Kind kind) {
     Quantity quantity = before.quantity();
     return before.readAt() < 0
         || (before.readAt() == quantity.readAt(kind) && before.held().equals(quantity.held(kind)));
   }
 
-  /** The relief as it would read by the kind's convention, or null where it can't be reckoned. */
+  /** The relief as the kind's convention would read it, or null where it can't be converted. */
   public static @Nullable Bracket reckoned(Event.Before before, Kind kind) {
     Bracket bracket = before.bracket();
     boolean relief = before.quantity() == Quantity.RELIEF && before.held().size() == 2;
@@ -46,7 +46,10 @@ public final class Convention {
     return neck.relief(Held.at(kind.jointFret(), kind.readAt())).mm();
   }
 
-  /** "0.33 to 0.38 mm, reckoned from a reading over fret 8 held at 1 and 16". */
+  /**
+   * A converted reading in words: "0.33 to 0.38 mm, reckoned from a reading over fret 8 held at 1
+   * and 16".
+   */
   public static String words(Bracket bracket, Event.Before before) {
     return Decimals.print(bracket.lowMm(), 2)
         + " to "

@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** What stands of a session's events once its corrections are taken into account. */
+/** Finds the events of a session that its corrections did not withdraw. */
 public final class Corrections {
   private Corrections() {}
 
   /**
-   * The events that stand, in order, the corrections among them. Each {@link Event.Corrected}
-   * withdraws the last answer that still stands before it, and with it the turn that was offered or
-   * the wait that began on the strength of that answer. At a turn that is asked for it withdraws
-   * nothing: whether the turn was made is asked instead.
+   * The events that were not withdrawn, in order, corrections included. Each {@link
+   * Event.Corrected} withdraws the last remaining answer before it, and the turn that was offered
+   * or the wait that began because of that answer. At a turn that is asked for it withdraws
+   * nothing; whether the turn was made is asked instead.
    */
   public static List<Event> standing(List<Event> events) {
     List<Event> out = new ArrayList<>();
@@ -28,13 +28,13 @@ public final class Corrections {
     return out;
   }
 
-  /** The answer that a correction after {@code standing} takes back, or null. */
+  /** The answer that a correction after these events would withdraw, or null. */
   public static @Nullable Event withdrawn(List<Event> standing) {
     int answer = lastAnswer(standing);
     return answer < 0 ? null : standing.get(answer);
   }
 
-  /** Where the answer that can be taken back stands, or -1. */
+  /** Index of the answer that can be withdrawn, or -1. */
   private static int lastAnswer(List<Event> standing) {
     boolean undone = false;
     for (int i = standing.size() - 1; i >= 0; i--) {

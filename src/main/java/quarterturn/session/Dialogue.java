@@ -5,30 +5,30 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.NotUnderstoodException;
 
-/** Questions one after the other, each led to by the answers before it. */
+/** A series of questions, each of which depends on the answers before it. */
 public interface Dialogue {
-  /** What is told or asked now, or null at the end. */
+  /** The present question, or null at the end. */
   @Nullable Question question();
 
   /**
-   * Takes the line that answers the question.
+   * Takes a line as the answer to the question.
    *
    * @throws NotUnderstoodException saying what is taken; the question stays
    * @throws RefusedException where it can't be taken any more
    */
   Taken take(String text) throws RefusedException, IOException;
 
-  /** What completion offers while a question is answered. */
+  /** The words that completion offers for the present question. */
   default List<String> words() {
     return List.of();
   }
 
-  /** Goes one question back; false where there is none. */
+  /** Goes back to the question before; false where there is none. */
   default boolean back() {
     return false;
   }
 
-  /** What is said to a person who leaves before the end. */
+  /** The lines told to a person who leaves before the end. */
   default List<String> whenLeft() {
     return List.of();
   }
@@ -45,10 +45,10 @@ public interface Dialogue {
   }
 
   /**
-   * What an answer came to.
+   * The result of an answer.
    *
-   * @param brief that it was taken, in a few words; empty where the next question shows it
-   * @param told what was asked for, or came of it
+   * @param brief confirmation in a few words; empty where the next question shows it
+   * @param told lines that the answer asked for or led to
    */
   record Taken(String brief, List<String> told) {
     public static final Taken SILENTLY = new Taken("", List.of());

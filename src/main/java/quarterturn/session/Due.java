@@ -5,13 +5,12 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Printable;
 
 /**
- * Something to come for an instrument. The texts are safe to show; what is due is found by {@link
- * Dues}.
+ * A task that comes due for an instrument. Its texts are safe to show; {@link Dues} finds it.
  *
- * @param at when it is due
- * @param why what makes it due
+ * @param at when it comes due
+ * @param why what kind of task it is
  * @param instrument the instrument's name, or the kind's where it has none
- * @param procedure what is gone on with, or begun
+ * @param procedure id of the procedure to resume or begin
  * @param session the session it comes from
  * @param what one plain sentence
  * @param since when it became known
@@ -31,19 +30,19 @@ public record Due(
     what = Printable.of(what);
   }
 
-  /** What makes something due. */
+  /** The kinds of tasks. */
   public enum Why {
-    /** An unfinished session waits until then. */
+    /** An unfinished session that waits until a time. */
     WAIT,
-    /** An unfinished session waits for nothing. */
+    /** An unfinished session that waits for nothing. */
     OPEN,
-    /** The neck may have gone on moving since the rod was turned. */
+    /** A reading a day after the rod was turned, since the neck may have gone on moving. */
     DAY,
     WEEK,
-    /** The weather of another season may have moved the neck. */
+    /** A reading in another season, whose weather may have moved the neck. */
     SEASON;
 
-    /** A small word for it, as in JSON. */
+    /** The constant's word in JSON. */
     public String word() {
       return switch (this) {
         case WAIT -> "wait";
@@ -55,12 +54,12 @@ public record Due(
     }
   }
 
-  /** Whether its time has come. */
+  /** Whether the task is due at a time. */
   public boolean come(Instant now) {
     return !at.isAfter(now);
   }
 
-  /** The unfinished session to take up, or null where a new one is begun. */
+  /** The unfinished session to resume, or null where a new one is begun. */
   public @Nullable String resumes() {
     return why == Why.WAIT || why == Why.OPEN ? session : null;
   }
@@ -73,8 +72,8 @@ public record Due(
   }
 
   /**
-   * What tells it from every other, the same on every run. A wait has its end in it, since a
-   * session may wait several times.
+   * A text that tells the task from every other and is the same on every run. A wait's has its end
+   * in it, since a session may wait several times.
    */
   public String key() {
     String key = session + " " + why.word();

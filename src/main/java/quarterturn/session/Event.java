@@ -18,19 +18,19 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
- * Something that happened. A session is the fold of its events; each is on disk before the next
+ * An event of a session. A session is the fold of its events; each is on disk before the next
  * prompt is shown, and none is ever changed.
  */
 public sealed interface Event {
   public Instant at();
 
-  /** Id of the change to the instrument that it is or tells of, or null. */
+  /** Id of the change to the instrument that the event makes or reports, or null. */
   @Nullable String changes();
 
-  /** Whether it is an answer that a correction takes back. */
+  /** Whether the event is an answer that a correction can withdraw. */
   boolean withdrawable();
 
-  /** What nobody takes back. */
+  /** An event that can't be withdrawn. */
   sealed interface Kept extends Event {
     @Override
     default boolean withdrawable() {
@@ -38,7 +38,7 @@ public sealed interface Event {
     }
   }
 
-  /** An answer that a correction takes back. */
+  /** An answer that a correction can withdraw. */
   sealed interface Given extends Event {
     @Override
     default boolean withdrawable() {
@@ -46,7 +46,7 @@ public sealed interface Event {
     }
   }
 
-  /** What changes nothing on the instrument. */
+  /** An event that changes nothing on the instrument. */
   sealed interface Still extends Event {
     @Override
     default @Nullable String changes() {
@@ -54,12 +54,12 @@ public sealed interface Event {
     }
   }
 
-  /** What is on record of the rod being turned. */
+  /** A report on a turn of the rod. */
   sealed interface OnRod extends Event {
-    /** How far; plus tightened. */
+    /** The amount of the turn; plus tightened. */
     Turn moved();
 
-    /** Whether the person knows that it was so. */
+    /** Whether the person is sure of the amount. */
     boolean sure();
 
     @Override
@@ -69,11 +69,11 @@ public sealed interface Event {
   }
 
   /**
-   * The session began.
+   * The start of the session.
    *
-   * @param procedure its id
-   * @param revision its revision
-   * @param digest SHA-256 of its file
+   * @param procedure the procedure's id
+   * @param revision the procedure's revision
+   * @param digest SHA-256 of the procedure's file
    * @param instrument the instrument's name, or null
    * @param kind id of the kind, or null when it is yet to be chosen
    * @param style null when it is yet to be chosen
@@ -81,7 +81,7 @@ public sealed interface Event {
    * @param past turns and readings of this neck from earlier sessions, oldest first
    * @param before what else was read on this instrument in earlier sessions: the last reading of
    *     each quantity and string
-   * @param own what this instrument has of its own in place of its kind's, or null
+   * @param own facts of this instrument in place of its kind's, or null
    */
   record Started(
       Instant at,
@@ -109,14 +109,14 @@ public sealed interface Event {
   }
 
   /**
-   * What an instrument has of its own.
+   * Facts of an instrument in place of its kind's.
    *
-   * @param scaleMm its scale length, or null
+   * @param scaleMm its scale length in millimetres, or null
    * @param tuning the notes of its strings, the lowest first; empty for the kind's
-   * @param gaugesMm their diameters; empty where not known
-   * @param radiusMm of its board, or null
+   * @param gaugesMm the diameters of its strings in millimetres; empty where not known
+   * @param radiusMm the radius of its board in millimetres, or null
    * @param fixedSaddles whether its saddles can't be moved
-   * @param windows its own windows
+   * @param windows its own windows, by what they are for
    */
   record Own(
       @Nullable Double scaleMm,
@@ -140,7 +140,7 @@ public sealed interface Event {
    * @param value the number, or null
    * @param since ids of the changes made to the instrument after it
    * @param held frets that were held
-   * @param readAt fret it was read at, 0 where none; -1 where it was read as the kind has it
+   * @param readAt fret it was read at, 0 for none; -1 where the kind's convention was used
    */
   record Before(
       Instant at,
@@ -156,7 +156,7 @@ public sealed interface Event {
       held = List.copyOf(held);
     }
 
-    /** One that was read as the kind has it. */
+    /** A reading by the kind's convention. */
     public Before(
         Instant at,
         Quantity quantity,
@@ -167,7 +167,7 @@ public sealed interface Event {
       this(at, quantity, string, bracket, value, since, List.of(), -1);
     }
 
-    /** This reading, with one more change made to the instrument after it. */
+    /** This reading with one more change made to the instrument after it. */
     Before changed(String change) {
       if (since.contains(change)) {
         return this;
@@ -182,8 +182,8 @@ public sealed interface Event {
    * A turn from an earlier session on the same neck.
    *
    * @param turn plus tightened
-   * @param before the reading before it, or null
-   * @param after the reading after it, or null
+   * @param before relief on the lowest string before the turn, or null
+   * @param after relief on the lowest string after it, or null
    */
   record Past(Instant at, Turn turn, @Nullable Bracket before, @Nullable Bracket after) {}
 
@@ -198,10 +198,10 @@ public sealed interface Event {
   /**
    * A step was confirmed as done.
    *
-   * @param changes the change to the instrument that it made, or null
+   * @param changes id of the change to the instrument that it made, or null
    */
   record Told(Instant at, String step, @Nullable String changes) implements Given {
-    /** Where nothing was changed. */
+    /** A step that changed nothing. */
     public Told(Instant at, String step) {
       this(at, step, null);
     }
@@ -212,7 +212,7 @@ public sealed interface Event {
     }
   }
 
-  /** Something was written down. */
+  /** A line of words was written down. */
   record Noted(Instant at, String step, String text) implements Given, Still {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -225,7 +225,7 @@ public sealed interface Event {
    *
    * @param change id of the change
    * @param string the string's note
-   * @param amount what was asked for, in millimetres; plus is up, or away from the nut
+   * @param amount the amount asked for, in millimetres; plus is up, or away from the nut
    */
   record Adjusted(Instant at, String step, String change, String string, double amount)
       implements Given {
@@ -234,7 +234,7 @@ public sealed interface Event {
       return change;
     }
 
-    /** This setting, as made at another time. */
+    /** This event at another time. */
     public Adjusted at(Instant then) {
       return new Adjusted(then, step, change, string, amount);
     }
@@ -248,7 +248,7 @@ public sealed interface Event {
   /**
    * An option was chosen.
    *
-   * @param changes the change to the instrument that it tells of, or null
+   * @param changes id of the change to the instrument that it reports, or null
    */
   record Chose(Instant at, String step, String option, @Nullable String changes) implements Given {
     @Override
@@ -258,14 +258,14 @@ public sealed interface Event {
   }
 
   /**
-   * A reading with its convention.
+   * A reading and its convention.
    *
-   * @param quantity what was read
-   * @param which the string, or null
+   * @param quantity the quantity read
+   * @param which lowest or highest string, or null
    * @param string the string's note, or null
    * @param held frets held
    * @param readAt fret read at, 0 where none
-   * @param step the gauge's step
+   * @param step the gauge's step in the quantity's unit
    * @param bracket the reading, or null where it is one number or could not be taken
    * @param value the number, or null
    */
@@ -285,7 +285,7 @@ public sealed interface Event {
       held = List.copyOf(held);
     }
 
-    /** Whether it could not be measured. */
+    /** Whether the quantity could not be measured. */
     public boolean missing() {
       return bracket == null && value == null;
     }
@@ -297,9 +297,10 @@ public sealed interface Event {
   }
 
   /**
-   * A turn is about to be shown. Written before it is, so that a break inside a turn is known.
+   * A turn is asked for. The event is written before the turn is shown, so that a break inside a
+   * turn is known.
    *
-   * @param turn how far, plus tightens
+   * @param turn the amount, plus tightens
    */
   record Offered(Instant at, String step, Turn turn) implements Kept, Still {
     @Override
@@ -308,7 +309,7 @@ public sealed interface Event {
     }
   }
 
-  /** At a turn, the last turn is to be taken back instead. */
+  /** The person asks, at a turn, to take the last turn back instead. */
   record UndoAsked(Instant at, String step) implements Kept, Still {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -316,7 +317,7 @@ public sealed interface Event {
     }
   }
 
-  /** The rod was turned; plus tightened. */
+  /** The rod was turned; a plus tightened it. */
   record Turned(Instant at, String step, Turn turn, Feel feel) implements Given, OnRod {
     @Override
     public Turn moved() {
@@ -335,11 +336,11 @@ public sealed interface Event {
   }
 
   /**
-   * After a break inside a turn, what the person said about it.
+   * The person's report, after a break, of the turn that was asked for before it.
    *
-   * @param turned what was turned, plus tightened; zero where it was not
-   * @param sure false where the person could not tell; it is counted, and nothing is learned from
-   *     it
+   * @param turned the amount turned, plus tightened; zero where the rod was not turned
+   * @param sure false where the person could not tell; the turn is counted, but nothing is
+   *     learned from it
    * @param feel how it felt, or null where the rod was not tried or the person could not tell
    */
   record Recalled(Instant at, String step, Turn turned, boolean sure, @Nullable Feel feel)
@@ -378,7 +379,7 @@ public sealed interface Event {
   /**
    * A step was passed over on a technician's short path.
    *
-   * @param why the condition that allowed it
+   * @param why the condition that allowed it, in words
    */
   record Passed(Instant at, String step, String why) implements Kept, Still {
     @Override
@@ -388,10 +389,10 @@ public sealed interface Event {
   }
 
   /**
-   * At a pause a value was said once more, and it is the one on record.
+   * At a pause a value was said once more, and it agrees with the record.
    *
-   * @param line what was asked
-   * @param value as it stands on record
+   * @param line the id of the question
+   * @param value the value on record
    */
   record ReadBack(Instant at, String step, String line, String value) implements Given, Still {
     @Override
@@ -401,8 +402,8 @@ public sealed interface Event {
   }
 
   /**
-   * A technician gave a reading that can hardly be true; it does not count, and the stage goes step
-   * by step from here.
+   * A technician gave a reading that can hardly be true; it does not count, and the procedure goes
+   * step by step from then on.
    *
    * @param why what is wrong with it, in a sentence
    */
@@ -413,7 +414,7 @@ public sealed interface Event {
     }
   }
 
-  /** The last answer is withdrawn and asked again; the answer that follows is the correction. */
+  /** The last answer was withdrawn and is asked again; the next answer is the correction. */
   record Corrected(Instant at, String step) implements Kept, Still {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -421,7 +422,7 @@ public sealed interface Event {
     }
   }
 
-  /** The person left; {@code standing} is the state the instrument was left in. */
+  /** The person left; {@code standing} is the state that the instrument was left in. */
   record Left(Instant at, String standing) implements Kept, Still {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -450,8 +451,8 @@ public sealed interface Event {
    * The session ended.
    *
    * @param handOver whether the instrument goes to a repairer
-   * @param outcome a word for it
-   * @param why one sentence
+   * @param outcome the outcome's word
+   * @param why the reason in one sentence
    */
   record Ended(Instant at, String step, boolean handOver, String outcome, String why)
       implements Kept, Still {
@@ -462,9 +463,9 @@ public sealed interface Event {
   }
 
   /**
-   * What to do with an event of each kind. A kind without its case does not compile.
+   * A function for each kind of event. A kind without a function does not compile.
    *
-   * @param <R> what comes of it
+   * @param <R> the result of the functions
    */
   record Cases<R>(
       Function<Started, R> started,
@@ -488,6 +489,6 @@ public sealed interface Event {
       Function<Resumed, R> resumed,
       Function<Ended, R> ended) {}
 
-  /** What comes of the case of its kind. */
+  /** The result of the function for this event's kind. */
   <R> R match(Cases<R> cases);
 }

@@ -1,6 +1,6 @@
 package quarterturn.session;
 
-/** The exit status of the program, by how a face ended. */
+/** The exit statuses of the program, by how a face ended. */
 public final class ExitStatus {
   /** The session is done, or was left in order. */
   public static final int DONE = 0;

@@ -25,13 +25,13 @@ import quarterturn.unit.Printable;
 /**
  * One instrument of the user's.
  *
- * @param name as typed, kept in small letters; also its file's name
+ * @param name its name in small letters, also the name of its file
  * @param kind id of its kind
  * @param style how it is played, or null where that is asked each time
- * @param jointFret its own joint fret, 1 to 36, or null for the kind's
- * @param strings a note on the strings that are on, or null
+ * @param jointFret its own joint fret, 1 to 36, or null for its kind's
+ * @param strings a note on its present strings, or null
  * @param created when it was added
- * @param build what it is made like
+ * @param build its dimensions and tuning
  * @param windows its own windows, in millimetres and cents
  */
 public record Instrument(
@@ -64,8 +64,8 @@ public record Instrument(
   }
 
   /**
-   * What an instrument is made like. Null is the kind's own, or not known. Lengths are kept to a
-   * ten-thousandth of a millimetre.
+   * An instrument's dimensions and tuning. Null stands for its kind's value, or for an unknown one.
+   * Lengths are kept to a ten-thousandth of a millimetre.
    *
    * @param scale 300 to 1000 mm
    * @param tuning notes of the open strings, the lowest string first, 1 to 12
@@ -82,7 +82,7 @@ public record Instrument(
       @Nullable RodKind rod,
       @Nullable BridgeKind bridge,
       @Nullable Handed handed) {
-    /** Nothing but what the kind says. */
+    /** A build with every value the kind's or unknown. */
     public static final Build UNKNOWN =
         new Build(null, null, null, null, null, null, null, null, null);
 

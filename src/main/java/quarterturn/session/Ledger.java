@@ -3,10 +3,10 @@ package quarterturn.session;
 import java.io.IOException;
 import java.util.List;
 
-/** Where events are kept. */
+/** A place where a session's events are recorded. */
 public interface Ledger {
   /**
-   * All of them or none: they outlive a crash when this returns, and are not kept when it throws.
+   * Records events, all or none: they are on disk when this returns, and none is when it throws.
    */
   void append(List<Event> events) throws IOException;
 }

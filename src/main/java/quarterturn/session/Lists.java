@@ -9,32 +9,32 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
-/** Lists, sets and maps with one thing more, the old ones staying as they are; and searches. */
+/** Copies of lists, sets and maps with one element more, and a search in lists. */
 public final class Lists {
   private Lists() {}
 
-  /** The list with a value behind the others. */
+  /** A copy of the list with a value at its end. */
   public static <T> List<T> with(List<T> list, T value) {
     List<T> more = new ArrayList<>(list);
     more.add(value);
     return List.copyOf(more);
   }
 
-  /** The set and a value. */
+  /** A copy of the set with a value. */
   public static <T> Set<T> with(Set<T> set, T value) {
     Set<T> more = new HashSet<>(set);
     more.add(value);
     return Set.copyOf(more);
   }
 
-  /** The map with a value under a key, in place of what stood there. */
+  /** A copy of the map with a value under a key, instead of any value under it before. */
   public static <K, V> Map<K, V> with(Map<K, V> map, K key, V value) {
     Map<K, V> more = new HashMap<>(map);
     more.put(key, value);
     return Map.copyOf(more);
   }
 
-  /** The last of a list that fits, or null. */
+  /** The last element of a list that fits, or null. */
   public static <T> @Nullable T last(List<T> list, Predicate<T> fits) {
     for (int i = list.size() - 1; i >= 0; i--) {
       if (fits.test(list.get(i))) {

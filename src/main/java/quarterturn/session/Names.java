@@ -8,14 +8,16 @@ import java.util.regex.Pattern;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
-/** Names of sessions, instruments and the like, which are file names on every system. */
+/** Names of sessions, instruments and the like, which are also file names on every system. */
 public final class Names {
   private static final Pattern GOOD = Pattern.compile("[a-z0-9][a-z0-9-]{0,40}");
 
-  /** Windows keeps these for devices, whatever ending follows. */
+  /** Device names that Windows reserves, whatever ending follows. */
   private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul");
 
-  /** Neither i, l, o nor u, which are misread or make words. */
+  /**
+   * Digits and letters of a random mark, without i, l, o and u, which are misread or make words.
+   */
   private static final String BASE32 = "0123456789abcdefghjkmnpqrstvwxyz";
 
   private static final int MARK = 4;
@@ -24,9 +26,9 @@ public final class Names {
   private Names() {}
 
   /**
-   * The name in small letters.
+   * Checks a name and returns it in small letters.
    *
-   * @param what "an instrument", for the message
+   * @param what the thing named, for the message, such as "an instrument"
    * @throws NotUnderstoodException saying what a name may be
    */
   public static String check(String what, String typed) {
@@ -45,8 +47,8 @@ public final class Names {
   }
 
   /**
-   * A name for a new session: its day, its procedure and a mark drawn at random, so that two
-   * machines that share a folder never write the same file: {@code 2027-03-01-relief-k3f9}.
+   * A name for a new session: its day, its procedure and a random mark, so that two machines that
+   * share a folder never write the same file: {@code 2027-03-01-relief-k3f9}.
    */
   public static String session(LocalDate day, String procedure, RandomGenerator random) {
     String word = procedure.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
@@ -55,7 +57,7 @@ public final class Names {
     return check("a session", marked(name.toString(), random));
   }
 
-  /** The name with a mark drawn at random behind it, so that two machines never draw the same. */
+  /** A name with a random mark at its end, so that two machines never make the same name. */
   public static String marked(String name, RandomGenerator random) {
     StringBuilder marked = new StringBuilder(name).append('-');
     for (int i = 0; i < MARK; i++) {

@@ -14,7 +14,7 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
- * What every face keeps in view.
+ * The data of a session that every face keeps in view.
  *
  * @param session the session's name, to resume it by, or {@link #REHEARSAL}
  * @param instrument the instrument's name, or the kind's where it has none
@@ -23,13 +23,13 @@ import quarterturn.unit.Turn;
  * @param source where the window comes from, or null
  * @param stage the procedure's title
  * @param parts the parts of the procedure in order
- * @param part index of the part that is now
+ * @param part index of the present part
  * @param trail readings and turns so far, oldest first
- * @param net where the rod stands from as found, plus is tighter
- * @param today how much was turned in the last {@code day}, either way added up
- * @param day over how long that is added up
- * @param rodPlace option chosen for the place of the rod nut, or null
- * @param stages how the results of a set-up stand
+ * @param net the rod's position from as found, plus is tighter
+ * @param today turns in the last {@code day}, added up without direction
+ * @param day the length of time for {@code today}
+ * @param rodPlace id of the option chosen for the place of the rod nut, or null
+ * @param stages the state of each result of a set-up
  * @param contact where the player's stroke meets the frets, where enough was read and a picture of
  *     it is asked for; else null
  */
@@ -66,12 +66,12 @@ public record Overview(
         rodPlace, stages, contact);
   }
 
-  /** Whether what is answered is on record, so that it can be taken up again. */
+  /** Whether answers are recorded, so that the session can be resumed. */
   public boolean kept() {
     return !session.equals(REHEARSAL);
   }
 
-  /** What is kept once the session is left, and how to go on. */
+  /** A sentence on what is recorded when the person leaves, and how to resume. */
   public String later() {
     return kept()
         ? "Everything is kept. Go on later with: resume " + session
@@ -85,7 +85,7 @@ public record Overview(
     /**
      * A relief reading.
      *
-     * @param stale whether a turn or a break has spoiled it
+     * @param stale whether a turn or a break has made it stale
      */
     record Reading(Instant at, Which which, Bracket bracket, boolean stale) implements Entry {}
 

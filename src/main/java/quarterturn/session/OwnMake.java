@@ -15,13 +15,13 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.unit.Length;
 
-/** An instrument's own facts laid over those of its kind. */
+/** Lays an instrument's own facts over those of its kind. */
 public final class OwnMake {
   private static final String SOURCE = "this instrument's own window";
 
   private OwnMake() {}
 
-  /** What an instrument's file has of its own, or null where all is as its kind has it. */
+  /** The facts in an instrument's file that replace its kind's, or null where there are none. */
   public static Event.@Nullable Own of(Instrument instrument) {
     Instrument.Build build = instrument.build();
     Length scale = build.scale();
@@ -56,7 +56,7 @@ public final class OwnMake {
     return lengths.stream().map(Length::mm).toList();
   }
 
-  /** The kind as this instrument is. */
+  /** The kind with an instrument's own facts in place of the kind's. */
   public static Kind of(Kind kind, Event.Own own) {
     int strings = own.tuning().isEmpty() ? kind.strings().size() : own.tuning().size();
     Make make = kind.make();

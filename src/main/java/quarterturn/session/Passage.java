@@ -1,10 +1,10 @@
 package quarterturn.session;
 
 /**
- * A way out of a step, as it was taken.
+ * A way out of a step that a session took.
  *
  * @param from the step
- * @param way its index among {@link quarterturn.procedure.Ways#of(String,
+ * @param way its index in {@link quarterturn.procedure.Ways#of(String,
  *     quarterturn.procedure.Step)}
  */
 public record Passage(Place from, int way) {}

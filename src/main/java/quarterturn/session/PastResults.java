@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Results;
 
 /**
- * What earlier sessions on an instrument leave: the last reading of each quantity on each string,
- * with the changes made to the instrument since.
+ * Finds the last reading of each quantity on each string in earlier sessions on an instrument, with
+ * the changes made to the instrument since.
  */
 public final class PastResults {
   private final Map<String, Event.Before> last = new LinkedHashMap<>();
@@ -16,9 +16,9 @@ public final class PastResults {
   private PastResults() {}
 
   /**
-   * The readings that are left.
+   * The last reading of each quantity on each string.
    *
-   * @param sessions the events of each, the oldest session first
+   * @param sessions the events of each session, the oldest session first
    */
   public static List<Event.Before> of(List<List<Event>> sessions) {
     PastResults past = new PastResults();

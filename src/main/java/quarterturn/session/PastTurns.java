@@ -12,11 +12,11 @@ import quarterturn.unit.Turn;
 /**
  * The rod turns of one session, each with the relief on the lowest string before and after it.
  *
- * <p>Before is the last reading since the turn before; after is the last one until the next turn,
- * but none from after a break where there is one from before it, since a break lets the weather
- * move the neck too. A turn the person could not recall for sure has neither: it counts, and
- * nothing can be learned from it. So does a turn that was asked for when the session was left,
- * since it may have been made.
+ * <p>The relief before is the last reading since the previous turn. The relief after is the last
+ * one until the next turn, but none from after a break where there is one from before it, since the
+ * weather may move the neck in a break. A turn that the person was not sure of has neither: it
+ * counts, but nothing can be learned from it. The same holds for a turn that was asked for when the
+ * session was left, since it may have been made.
  */
 public final class PastTurns {
   private final List<Event.Past> turns = new ArrayList<>();
@@ -35,7 +35,7 @@ public final class PastTurns {
     return List.copyOf(past.turns);
   }
 
-  /** The turn that was asked for last and not answered, or null. */
+  /** The turn that was asked for last and has no answer yet, or null. */
   public static Event.@Nullable Offered open(List<Event> events) {
     return taken(events).offered;
   }

@@ -1,4 +1,4 @@
 package quarterturn.session;
 
-/** A step of a procedure. */
+/** A step of a procedure, by the ids of both. */
 public record Place(String procedure, String step) {}

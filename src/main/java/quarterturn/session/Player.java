@@ -3,11 +3,11 @@ package quarterturn.session;
 import java.time.Duration;
 
 /**
- * Somebody who answers by themselves, so that a face can show how it is done.
+ * A simulated person who answers prompts, so that a face can show a session.
  *
  * @param bench whose prompts are answered
- * @param mind knows the answer to the prompt at hand
- * @param speed 1 leaves time to read along, 2 half of it
+ * @param mind finds the answer to the present prompt
+ * @param speed 1 leaves time to read along, 2 half of that time
  */
 public record Player(Bench bench, Mind mind, double speed) {
   private static final double LEAST_SECONDS = 1.5;
@@ -15,12 +15,12 @@ public record Player(Bench bench, Mind mind, double speed) {
   private static final double SECONDS_A_CHARACTER = 0.02;
   private static final double SECONDS_A_KEY = 0.3;
 
-  /** Knows what to answer. */
+  /** Finds the answer to a bench's present prompt. */
   public interface Mind {
     Answer answer();
   }
 
-  /** How long to look at the prompt at hand before it is answered. */
+  /** Time to show the present prompt before it is answered. */
   public Duration reading() {
     PromptText said = bench.prompt().said();
     int characters = said.text().length();
@@ -31,7 +31,7 @@ public record Player(Bench bench, Mind mind, double speed) {
     return seconds(Math.min(MOST_SECONDS, seconds));
   }
 
-  /** How long one key takes. */
+  /** Time for one key. */
   public Duration typing() {
     return seconds(SECONDS_A_KEY);
   }

@@ -11,13 +11,13 @@ import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Turn;
 
 /**
- * What the engine wants next. Whatever answers prompts is a face: a screen, a typed line, a script,
- * a simulated neck.
+ * A prompt: what the engine asks for next. A face answers it: a screen, a typed line, a script, a
+ * simulated person.
  */
 public sealed interface Prompt {
   PromptText said();
 
-  /** Do this, then confirm. Answered by {@link Answer.Confirmed}. */
+  /** An instruction to carry out and confirm. Answered by {@link Answer.Confirmed}. */
   record Tell(PromptText said) implements Prompt {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -25,7 +25,7 @@ public sealed interface Prompt {
     }
   }
 
-  /** A hazard, accepted with its own key. Answered by {@link Answer.Confirmed}. */
+  /** A hazard to accept with a key of its own. Answered by {@link Answer.Confirmed}. */
   record Caution(PromptText said, Hazard hazard) implements Prompt {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -33,7 +33,7 @@ public sealed interface Prompt {
     }
   }
 
-  /** Answered by {@link Answer.Chose}; the ordinary answer stands first. */
+  /** A choice of one option, the ordinary one first. Answered by {@link Answer.Chose}. */
   record Choose(PromptText said, List<Option> options) implements Prompt {
     public Choose {
       options = List.copyOf(options);
@@ -45,7 +45,7 @@ public sealed interface Prompt {
     }
   }
 
-  /** Something to be written down. Answered by {@link Answer.Wrote}. */
+  /** A line of words to write down. Answered by {@link Answer.Wrote}. */
   record Write(PromptText said) implements Prompt {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -57,12 +57,12 @@ public sealed interface Prompt {
   record Option(String id, String label) {}
 
   /**
-   * Answered by {@link Answer.Measured}, {@link Answer.Value} (for a quantity that is one number)
-   * or {@link Answer.CannotMeasure}.
+   * A quantity to read. Answered by {@link Answer.Measured}, {@link Answer.Value} (for a quantity
+   * that is one number) or {@link Answer.CannotMeasure}.
    *
-   * @param held frets held down, empty where none is
-   * @param readAt fret over which the gap is read, 0 where none is
-   * @param which lowest or highest string, null where none is
+   * @param held frets to hold down; empty for none
+   * @param readAt fret over which the gap is read; 0 for none
+   * @param which lowest or highest string; null for none
    * @param string the note of that string, or null
    * @param step the gauge's step in the quantity's unit
    */
@@ -86,17 +86,17 @@ public sealed interface Prompt {
   }
 
   /**
-   * Turn the rod, now. Answered by {@link Answer.Turned} or {@link Answer.Undo}.
+   * A rod turn to make now. Answered by {@link Answer.Turned} or {@link Answer.Undo}.
    *
-   * @param turn how far; plus tightens
-   * @param limit the most between two readings
-   * @param expected what the reading should show afterwards, or null where nothing can be expected
+   * @param turn the amount; plus tightens
+   * @param limit the largest amount between two readings
+   * @param expected the relief to expect afterwards, or null where nothing can be expected
    * @param canUndo whether the last turn may be taken back instead
    */
   record TurnRod(
       PromptText said, Turn turn, Turn limit, @Nullable Expected expected, boolean canUndo)
       implements Prompt {
-    /** "tighten" or "loosen". */
+    /** The direction of the turn: "tighten" or "loosen". */
     public String direction() {
       return turn.turns() > 0 ? "tighten" : "loosen";
     }
@@ -108,19 +108,19 @@ public sealed interface Prompt {
   }
 
   /**
-   * A range of relief in millimetres that a turn should lead to.
+   * A range of relief in millimetres that a turn is expected to lead to.
    *
    * @param lowMm minus infinity where the string may still touch
    */
   record Expected(double lowMm, double highMm) {}
 
   /**
-   * Wait. Answered by {@link Answer.Waited}.
+   * A wait. Answered by {@link Answer.Waited}.
    *
-   * @param from when the waiting began
-   * @param until when it is over
-   * @param rest whether this is the daily rest, for which the program may be closed
-   * @param mayLift whether this role may end it early, with a reason
+   * @param from when the wait began
+   * @param until when the wait ends
+   * @param rest whether this is the daily rest, during which the program may be closed
+   * @param mayLift whether this person may end the wait early, with a reason
    */
   record Wait(PromptText said, Instant from, Instant until, boolean rest, boolean mayLift)
       implements Prompt {
@@ -134,7 +134,7 @@ public sealed interface Prompt {
     }
   }
 
-  /** The session has ended. Nothing to answer. */
+  /** The end of a session. Takes no answer. */
   sealed interface Ending extends Prompt {
     String outcome();
 
@@ -144,7 +144,7 @@ public sealed interface Prompt {
     }
   }
 
-  /** The end: done, or left in good order. */
+  /** The end of a session that is done or was left in good order. */
   record Done(PromptText said, String outcome) implements Ending {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -152,7 +152,7 @@ public sealed interface Prompt {
     }
   }
 
-  /** The end: for a repairer. */
+  /** The end of a session whose instrument goes to a repairer. */
   record HandOver(PromptText said, String outcome) implements Ending {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -160,21 +160,21 @@ public sealed interface Prompt {
     }
   }
 
-  /** This prompt with more notes behind those it has. */
+  /** This prompt with more notes after its own. */
   default Prompt noting(List<String> notes) {
     return saying(said().noting(notes));
   }
 
   /**
-   * This prompt, to be answered once what another asks for is done too.
+   * This prompt with another instruction to be carried out first; one answer confirms both.
    *
-   * @param stands whether what that brings about is so already, by the record
+   * @param stands whether the instruction's effect is already on record
    */
   default Prompt after(PromptText first, boolean stands) {
     return saying(said().after(first, stands));
   }
 
-  /** This prompt with another text, and all that it asks for as it is. */
+  /** This prompt with another text and the same request. */
   default Prompt saying(PromptText more) {
     return match(
         new Cases<>(
@@ -197,9 +197,9 @@ public sealed interface Prompt {
   }
 
   /**
-   * What to do with a prompt of each kind. A kind without its case does not compile.
+   * A function for each kind of prompt. A kind without a function does not compile.
    *
-   * @param <R> what comes of it
+   * @param <R> the result of the functions
    */
   record Cases<R>(
       Function<Tell, R> tell,
@@ -212,6 +212,6 @@ public sealed interface Prompt {
       Function<Done, R> done,
       Function<HandOver, R> handOver) {}
 
-  /** What comes of the case of its kind. */
+  /** The result of the function for this prompt's kind. */
   <R> R match(Cases<R> cases);
 }

@@ -9,18 +9,19 @@ import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Picture;
 
 /**
- * What a prompt says, in the role's wording, with every value filled in. Free of control
+ * The text of a prompt, in the role's wording, with every value filled in and without control
  * characters.
  *
  * @param procedure id of the procedure
  * @param step id of the step
- * @param part the part of the procedure it belongs to
+ * @param part the part of the procedure that the step belongs to
  * @param text what to do now; paragraphs are separated by a line break
- * @param why the reason, or null
- * @param hazards hazards of this step that were accepted earlier in the session, as a reminder
- * @param picture what to draw, or null
- * @param notes what changed since the last prompt: what the neck did, what went stale
- * @param first what is to be done before it, confirmed by the same answer; empty for most
+ * @param why the reason for the step, or null
+ * @param hazards hazards of this step that were accepted earlier in the session
+ * @param picture the picture to draw, or null
+ * @param notes changes since the last prompt: how the neck answered, which results went stale
+ * @param first instructions to carry out first, confirmed by the same answer; empty for most
+ *     prompts
  */
 public record PromptText(
     String procedure,
@@ -38,7 +39,7 @@ public record PromptText(
     first = List.copyOf(first);
   }
 
-  /** Where nothing else is to be done before it. */
+  /** A text without instructions to carry out first. */
   public PromptText(
       String procedure,
       String step,
@@ -52,19 +53,19 @@ public record PromptText(
   }
 
   /**
-   * Something to be done first.
+   * An instruction to carry out first.
    *
-   * @param procedure id of the procedure it belongs to
-   * @param step id of its step
-   * @param stands whether what it brings about is so already, by the record
+   * @param procedure id of the step's procedure
+   * @param step id of the step
+   * @param stands whether the instruction's effect is already on record
    */
   public record First(String procedure, String step, String text, boolean stands) {}
 
   /**
-   * This text where something is to be done first: that is listed before it, and the hazards, notes
-   * and reasons of both are kept, the earlier ones in front.
+   * This text with another instruction before it; hazards, notes and reasons of both are kept, the
+   * instruction's first.
    *
-   * @param stands whether what is to be done first is so already, by the record
+   * @param stands whether the instruction's effect is already on record
    */
   PromptText after(PromptText before, boolean stands) {
     Set<Hazard> warned = new LinkedHashSet<>(before.hazards());
@@ -82,12 +83,12 @@ public record PromptText(
     return first == null ? why : why == null ? first : first + "\n" + why;
   }
 
-  /** Other words, at a step of another name. */
+  /** This text with other words, as of a step with another name. */
   public PromptText saying(String name, String words) {
     return new PromptText(procedure, name, part, words, why, hazards, picture, notes, first);
   }
 
-  /** With more notes behind those it has. */
+  /** This text with more notes after its own. */
   public PromptText noting(List<String> more) {
     List<String> all = new ArrayList<>(notes);
     all.addAll(more);

@@ -2,21 +2,21 @@ package quarterturn.session;
 
 import java.util.List;
 
-/** What is told or asked beside a session's prompts, in words for every face. */
+/** A message or question that is not a session's prompt, in words for every face. */
 public sealed interface Question {
-  /** In one word: show, hold, words, number, choose or form. */
+  /** The kind's word: show, hold, words, number, choose or form. */
   String kind();
 
-  /** What it is, in a few words. */
+  /** The title, in a few words. */
   String title();
 
-  /** Its text, a paragraph each. */
+  /** The text, a paragraph for each element. */
   List<String> lines();
 
-  /** One sentence on what can be done. */
+  /** A sentence on what the person can do. */
   String help();
 
-  /** Told; the person goes on. */
+  /** A message, after which the person goes on. */
   record Show(String title, List<String> lines, String help) implements Question {
     public Show {
       lines = List.copyOf(lines);
@@ -32,7 +32,7 @@ public sealed interface Question {
     }
   }
 
-  /** Told while somebody else is waited for. */
+  /** A message during a wait for somebody else. */
   record Hold(String title, List<String> lines) implements Question {
     public Hold {
       lines = List.copyOf(lines);
@@ -49,23 +49,23 @@ public sealed interface Question {
     }
   }
 
-  /** Answered with one line. */
+  /** A question that one line answers. */
   sealed interface Asked extends Question {
-    /** What stands before the place to type. */
+    /** The words before the place to type. */
     String asks();
 
-    /** Whether what is typed is not to be seen. */
+    /** Whether the typed text must not be shown. */
     default boolean hidden() {
       return false;
     }
 
-    /** Whether everybody is to think for a while before anybody answers. */
+    /** Whether everybody should think for a while before anybody answers. */
     default boolean ponder() {
       return false;
     }
   }
 
-  /** A line of words. */
+  /** A question answered with a line of words. */
   record Words(
       String title, List<String> lines, String asks, String help, boolean hidden, boolean ponder)
       implements Asked {
@@ -84,9 +84,9 @@ public sealed interface Question {
   }
 
   /**
-   * A measured value, as it is typed at a session's prompts too.
+   * A question answered with a measured value, typed as at a session's prompts.
    *
-   * @param unit of a value typed without one
+   * @param unit the unit of a value typed without one
    */
   record Number(
       String title, List<String> lines, String asks, String help, String unit, boolean hidden)
@@ -102,18 +102,18 @@ public sealed interface Question {
   }
 
   /**
-   * A fact that a form has a place for.
+   * A fact that a form asks for.
    *
-   * @param meaning what it is and what is taken, a sentence
-   * @param held what stands there, or what is taken where nothing is typed
+   * @param meaning what the fact is and what may be typed, in a sentence
+   * @param held the present value, or the value used where nothing is typed
    */
   record Field(String label, String meaning, String held) {}
 
   /**
-   * Facts that are asked for one after the other.
+   * A form that asks for one fact after the other.
    *
-   * @param fields all of them, in order
-   * @param at index of the one that is asked for
+   * @param fields every field, in order
+   * @param at index of the field that is asked for
    */
   record Form(List<Field> fields, int at, String help) implements Asked {
     public Form {
@@ -143,21 +143,23 @@ public sealed interface Question {
   }
 
   /**
-   * Something that can be chosen.
+   * An option of a question.
    *
-   * @param name what may be typed for it
-   * @param label what it is called in a list; empty where there is no list
-   * @param detail what more there is to say of it in a list
-   * @param group what it is listed under
+   * @param name the text to type for it
+   * @param label its name in a list; empty where there is no list
+   * @param detail more about it in a list
+   * @param group the heading that it is listed under
    */
   record Option(String name, String label, String detail, String group) {
-    /** One that the question itself names. */
+    /** An option that the question's own text names. */
     public Option(String name) {
       this(name, "", "", "");
     }
   }
 
-  /** One of several; the beginning of its name will do, or its number where they are listed. */
+  /**
+   * A choice of one option, answered with the beginning of its name, or with its number in a list.
+   */
   record Choose(String title, List<String> lines, String asks, String help, List<Option> options)
       implements Asked {
     public Choose {

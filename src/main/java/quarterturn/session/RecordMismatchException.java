@@ -1,6 +1,9 @@
 package quarterturn.session;
 
-/** Events that the procedure at hand can't have led to, as after a change of its file. */
+/**
+ * Thrown for a record whose events the present procedure can't lead to, such as after a change of
+ * its file.
+ */
 public final class RecordMismatchException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 

@@ -1,6 +1,6 @@
 package quarterturn.session;
 
-/** An answer that the prompt does not take; the message says what it takes. */
+/** Thrown for an answer that the prompt does not take; the message says what it takes. */
 public final class RefusedException extends Exception {
   private static final long serialVersionUID = 1L;
 

@@ -4,15 +4,15 @@ import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How one result of a set-up stands.
+ * The state of one result of a set-up.
  *
- * @param id of the result
- * @param name of the result
- * @param by the procedure that takes it anew, or null where tuning is enough
- * @param status how it stands
- * @param reading the last readings in words, empty where there are none
- * @param because what made it stale, as a clause, or null
- * @param since when that was, or when it was read, or null
+ * @param id the result's id
+ * @param name the result's name
+ * @param by id of the procedure that reads it again, or null where tuning is enough
+ * @param status its state
+ * @param reading the last readings in words; empty where there are none
+ * @param because the reason why it is stale, as a clause, or null
+ * @param since when it went stale, or was read, or null
  */
 public record Stage(
     String id,
@@ -22,11 +22,11 @@ public record Stage(
     String reading,
     @Nullable String because,
     @Nullable Instant since) {
-  /** How it stands. */
+  /** The states of a result. */
   public enum Status {
     NOT_DONE("not done"),
     STALE("stale"),
-    /** It probably holds; something happened that is worth a second look. */
+    /** A result that probably holds, although something happened that is worth a second look. */
     CHECK("look again"),
     OUT("out of its window"),
     FRESH("fresh");
@@ -41,7 +41,7 @@ public record Stage(
       return words;
     }
 
-    /** Whether a later stage may build on it. */
+    /** Whether a later stage may use the result. */
     public boolean usable() {
       return this == CHECK || this == OUT || this == FRESH;
     }

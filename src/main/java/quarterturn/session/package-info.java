@@ -1,7 +1,7 @@
 /**
- * Floor 4, the seam: what is asked, answered and recorded, and the instrument it is about. How the
- * next prompt is found, what happened is kept on disk, or a session is looked up belongs in the
- * rooms beside it.
+ * Floor 4, between the engine and the faces: prompts, answers, events and instruments. How the next
+ * prompt is found, how events are kept on disk and how sessions are looked up are in the packages
+ * beside this one.
  */
 @NullMarked
 package quarterturn.session;

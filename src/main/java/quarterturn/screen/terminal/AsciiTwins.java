@@ -1,8 +1,8 @@
 package quarterturn.screen.terminal;
 
 /**
- * The plain twin of each character the face draws with, one for one, so that a view has the same
- * layout on a terminal that only shows ASCII.
+ * The ASCII replacement for each character that the screen draws with, one for one, so that a view
+ * has the same layout on a terminal without Unicode.
  */
 final class AsciiTwins {
   private static final String DRAWN =
@@ -12,7 +12,7 @@ final class AsciiTwins {
 
   private AsciiTwins() {}
 
-  /** The twin of {@code codePoint}; a question mark where it has none. */
+  /** The ASCII replacement of {@code codePoint}; a question mark where it has none. */
   static int twin(int codePoint) {
     if (codePoint < 0x7f) {
       return codePoint;

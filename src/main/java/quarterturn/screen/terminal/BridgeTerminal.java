@@ -7,9 +7,9 @@ import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 
 /**
- * Lanterna's drawing on a JLine terminal. JLine owns size, modes and signals, so neither a child
- * process nor a question to the terminal is ever needed; the alternate screen is entered and left
- * by {@link Surface}, which must be able to do it at any moment.
+ * Lanterna's drawing on a JLine terminal. JLine owns size, modes and signals, so that neither a
+ * child process nor a query to the terminal is needed; {@link Surface} enters and leaves the
+ * alternate screen, since it has to be able to at any moment.
  */
 final class BridgeTerminal extends ANSITerminal {
   private static final int COLUMNS = 80;

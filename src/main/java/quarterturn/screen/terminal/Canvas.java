@@ -6,11 +6,11 @@ import org.jline.utils.WCWidth;
 import quarterturn.unit.Printable;
 
 /**
- * A grid of characters with an ink each, rows and columns counted from zero. What lies outside is
- * cut off. Control characters cannot get in, so nothing drawn here can steer a terminal.
+ * A grid of characters, each with an ink, rows and columns counted from zero. Anything drawn
+ * outside is cut off. Control characters are replaced, so that nothing drawn can steer a terminal.
  */
 public final class Canvas {
-  /** The right half of a character that is two cells wide. */
+  /** The value of the cell right of a character that is two cells wide. */
   public static final int TAIL = 0;
 
   private final int width;
@@ -29,7 +29,7 @@ public final class Canvas {
     Arrays.fill(inks, Ink.PLAIN);
   }
 
-  /** A canvas of these lines, as high as they are many. */
+  /** A canvas of these lines, with a row for each. */
   public static Canvas of(List<String> lines, int width, Ink ink) {
     Canvas canvas = new Canvas(width, lines.size());
     for (int i = 0; i < lines.size(); i++) {
@@ -46,7 +46,7 @@ public final class Canvas {
     return height;
   }
 
-  /** The code point of a cell; {@link #TAIL} right of a wide one. */
+  /** The code point of a cell; {@link #TAIL} right of a wide character. */
   public int at(int column, int row) {
     return cells[row * width + column];
   }
@@ -64,7 +64,7 @@ public final class Canvas {
     return cursorRow;
   }
 
-  /** Where the person types. */
+  /** Puts the typing cursor in a cell. */
   public void cursor(int column, int row) {
     if (inside(column, row)) {
       cursorColumn = column;
@@ -87,7 +87,7 @@ public final class Canvas {
     set(column, row, codePoint, Ink.PLAIN);
   }
 
-  /** Writes one line; returns the column after it. */
+  /** Writes a line of text; returns the column after it. */
   public int put(int column, int row, String text, Ink ink) {
     int at = column;
     for (int c : text.codePoints().toArray()) {
@@ -117,7 +117,7 @@ public final class Canvas {
     }
   }
 
-  /** Copies {@code other} with its top left corner at the given place, its cursor too. */
+  /** Copies {@code other}, its cursor too, with its top left corner at a cell. */
   public void paste(int column, int row, Canvas other) {
     for (int r = 0; r < other.height; r++) {
       for (int c = 0; c < other.width; c++) {
@@ -132,7 +132,7 @@ public final class Canvas {
     }
   }
 
-  /** This canvas with a plain ASCII character in place of each that is drawn with. */
+  /** A copy of this canvas in which each drawing character is an ASCII character. */
   public Canvas ascii() {
     Canvas out = new Canvas(width, height);
     for (int i = 0; i < cells.length; i++) {
@@ -144,7 +144,7 @@ public final class Canvas {
     return out;
   }
 
-  /** As plain text: a line for each row, without trailing blanks. */
+  /** The canvas as plain text: a line for each row, without trailing blanks. */
   public String text() {
     StringBuilder out = new StringBuilder();
     for (int r = 0; r < height; r++) {
@@ -159,7 +159,7 @@ public final class Canvas {
     return out.toString();
   }
 
-  /** How many cells a code point takes; what must not be shown is replaced and takes one. */
+  /** How many cells a code point takes; one that is replaced takes one. */
   public static int cells(int codePoint) {
     return Printable.shown(codePoint) ? Math.max(0, WCWidth.wcwidth(codePoint)) : 1;
   }

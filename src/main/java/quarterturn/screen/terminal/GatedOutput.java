@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 
 /**
- * The way to the terminal. Once shut, drawing that is still under way in another thread goes
- * nowhere, so that nothing is drawn over a terminal that was given back.
+ * Output to the terminal that can be shut. After that, drawing still under way in another thread
+ * has no effect, so that nothing appears on a terminal that was given back.
  */
 final class GatedOutput extends OutputStream {
   private final OutputStream out;
@@ -15,22 +15,24 @@ final class GatedOutput extends OutputStream {
     this.out = out;
   }
 
-  /** What is done while nobody else can write. */
+  /** An action that runs while no other thread can write. */
   interface Turn {
     void take(OutputStream out) throws IOException;
   }
 
-  /** Opens, unless it is open, and does {@code first} before anything else is written. */
+  /** Opens the output, unless it is open, and runs {@code first} before anything is written. */
   void open(Turn first) throws IOException {
     change(true, first);
   }
 
-  /** Shuts, unless it is shut, and does {@code last} after everything else was written. */
+  /**
+   * Shuts the output, unless it is shut, and runs {@code last} after everything else was written.
+   */
   void shut(Turn last) throws IOException {
     change(false, last);
   }
 
-  /** Does {@code turn} between what others write, unless it is shut. */
+  /** Runs {@code turn} while no other thread writes, unless the output is shut. */
   synchronized void whileOpen(Turn turn) throws IOException {
     if (open) {
       turn.take(out);

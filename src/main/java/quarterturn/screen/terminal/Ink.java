@@ -1,7 +1,7 @@
 package quarterturn.screen.terminal;
 
 /**
- * How a character is drawn. No meaning rests on it alone: with colour off, and in text, all stands.
+ * The style of a character. No meaning depends on it alone, so that nothing is lost without colour.
  */
 public enum Ink {
   PLAIN,
@@ -9,8 +9,8 @@ public enum Ink {
   STRONG,
   /** Reversed. */
   MARKED,
-  /** Where the person is now. First accent, reversed where there is no colour. */
+  /** The person's present place: the first accent, reversed without colour. */
   NOW,
-  /** A signal word. Second accent, reversed where there is no colour. */
+  /** A signal word: the second accent, reversed without colour. */
   SIGNAL
 }

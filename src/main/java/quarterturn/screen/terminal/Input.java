@@ -1,28 +1,28 @@
 package quarterturn.screen.terminal;
 
-/** What can happen to a full-screen face from outside. */
+/** An event from outside for a full-screen face. */
 public sealed interface Input {
   record Pressed(Key key) implements Input {}
 
-  /** One UTF-16 unit from the terminal, not yet a key. */
+  /** A UTF-16 unit from the terminal, not yet decoded into a key. */
   record Unit(int unit) implements Input {}
 
-  /** The terminal has another size. */
+  /** A change of the terminal's size. */
   record Resized() implements Input {}
 
-  /** Ctrl-Z; a face hears of it where it does not work. */
+  /** Ctrl-Z, passed on to the face where the program could not be stopped. */
   record Suspended() implements Input {}
 
-  /** Taken up again after a stop. */
+  /** The program's continuation after a stop. */
   record Continued() implements Input {}
 
   /**
-   * Ctrl-C, or the terminal or the process is going away.
+   * Ctrl-C, or the end of the terminal or the process.
    *
    * @param status the exit status to end with
    */
   record Over(int status) implements Input {}
 
-  /** Something broke in another thread. */
+  /** An exception in another thread. */
   record Broke(Throwable cause) implements Input {}
 }

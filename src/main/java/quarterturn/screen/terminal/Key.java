@@ -1,17 +1,17 @@
 package quarterturn.screen.terminal;
 
-/** A key. */
+/** A key that was pressed. */
 public sealed interface Key {
-  /** A character. */
+  /** A key that types a character. */
   record Typed(int codePoint) implements Key {}
 
-  /** A letter held with Ctrl, in lower case. */
+  /** A letter pressed with Ctrl, in lower case. */
   record Ctrl(char letter) implements Key {}
 
-  /** F1 to F12. */
+  /** A function key, F1 to F12. */
   record Function(int number) implements Key {}
 
-  /** A key with a name. */
+  /** A key with a name, such as Enter. */
   enum Named implements Key {
     ENTER,
     ESC,

@@ -4,17 +4,17 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Turns what a terminal sends into keys. An Esc may be a key or begin a sequence; when nothing
- * follows for a moment, {@link #giveUp} says that it was the key.
+ * Decodes what a terminal sends into keys. An Esc may be the key or begin a sequence; when nothing
+ * follows for a moment, {@link #giveUp} tells that it was the key.
  */
 final class KeyDecoder {
-  /** What stands for F1, F2 and so on. */
+  /** The numbers in the sequences of F1, F2 and so on. */
   private static final List<String> FUNCTIONS =
       List.of("11", "12", "13", "14", "15", "17", "18", "19", "20", "21", "23", "24");
 
   private final StringBuilder held = new StringBuilder();
 
-  /** Whether more may follow. */
+  /** Whether a sequence has begun and may go on. */
   boolean pending() {
     return held.length() > 0;
   }
@@ -52,7 +52,7 @@ final class KeyDecoder {
     return key == null ? List.of() : List.of(key);
   }
 
-  /** Nothing followed: what is held was typed as it stands. */
+  /** Returns the keys for the units held, when nothing followed them in time. */
   List<Key> giveUp() {
     boolean esc = held.length() > 0 && held.charAt(0) == '\u001b';
     List<Key> rest = held.length() == 2 ? plain(held.charAt(1)) : List.of();

@@ -11,7 +11,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 
-/** Puts a {@link Canvas} on the terminal; only what changed is sent. */
+/** Paints a {@link Canvas} on the terminal, sending only what changed. */
 final class Painter {
   private final TerminalScreen screen;
   private final boolean colour;
@@ -24,9 +24,9 @@ final class Painter {
   }
 
   /**
-   * Paints.
+   * Paints a canvas.
    *
-   * @param whole whether everything is sent anew
+   * @param whole whether to send every cell
    */
   void paint(Canvas canvas, boolean whole) throws IOException {
     screen.doResizeIfNecessary();

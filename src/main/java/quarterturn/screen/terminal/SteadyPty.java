@@ -12,9 +12,9 @@ import org.jline.terminal.impl.AbstractPty;
 import org.jline.terminal.impl.jni.JniNativePty;
 
 /**
- * JLine's native terminal, but one whose speed and control flags stay as found (JLine's own
- * attributes have no place for the speed, and setting them would set it to zero), and whose reads
- * block until there is something or the terminal has gone.
+ * JLine's native terminal, with two changes: speed and control flags stay as found (JLine's own
+ * attributes have no speed, and setting them would set it to zero), and a read blocks until there
+ * is input or the terminal has gone.
  */
 final class SteadyPty extends AbstractPty {
   private final JniNativePty pty;

@@ -7,8 +7,8 @@ import org.jline.utils.Signals;
  * Stops this process as Ctrl-Z would, until the shell continues it, without starting a {@code
  * kill}.
  *
- * <p>The runtime's public way to raise a signal refuses one that has no Java handler, but only such
- * a one stops the process. So the call under it is used; the jar's manifest opens its package
+ * <p>The runtime's public way to raise a signal refuses one without a Java handler, but only such a
+ * signal stops the process. So the method beneath it is used; the jar's manifest opens its package
  * ({@code Add-Opens: java.base/jdk.internal.misc}).
  */
 final class Stop {
@@ -17,8 +17,8 @@ final class Stop {
   private Stop() {}
 
   /**
-   * Returns true once continued, or at once where nobody could continue it (no job control); false
-   * where this runtime or system can't stop.
+   * Stops the process. Returns true once continued, or at once where no shell could continue it (no
+   * job control); false where this runtime or system can't stop.
    */
   static boolean here() {
     try {

@@ -22,21 +22,21 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.session.ExitStatus;
 
 /**
- * The terminal while a full-screen face has it: something to paint on, and what happens. However
- * the face ends (return, exception in any thread, Ctrl-C, a signal), the terminal is given back as
- * it was found.
+ * The terminal in use by a full-screen face, to paint on and to read input from. However the face
+ * ends (return, exception in any thread, Ctrl-C, a signal), the terminal is given back as it was
+ * found.
  */
 public final class Surface implements AutoCloseable {
-  /** How long an Esc waits for the rest of a sequence. */
+  /** Milliseconds that an Esc waits for the rest of a sequence. */
   private static final long ESC_MILLIS = 60;
 
-  /** How long a dying process waits for the face to leave the session in order. */
+  /** Milliseconds that a dying process waits for the face to leave the session in order. */
   private static final long LAST_MILLIS = 2000;
 
-  /** How long a Ctrl-C may stay unread before one more ends the program at once. */
+  /** Milliseconds that a Ctrl-C may stay unread before another one ends the program at once. */
   private static final long HANGS_MILLIS = 1000;
 
-  /** How long a read waits before it looks whether the face has ended. */
+  /** Milliseconds of a read, after which it checks whether the face has ended. */
   private static final long READ_MILLIS = 200;
 
   private static final String ENTER = "\u001b[?1049h\u001b[?25l\u001b[2J";
@@ -71,9 +71,9 @@ public final class Surface implements AutoCloseable {
   }
 
   /**
-   * Takes the terminal.
+   * Takes over the terminal.
    *
-   * @param terminal as {@link SystemTerminal#open} gives it; stays open
+   * @param terminal the terminal from {@link SystemTerminal#open}, which is not closed
    */
   public static Surface open(Terminal terminal, Settings settings) throws IOException {
     Surface surface = new Surface(terminal, settings);
@@ -108,7 +108,10 @@ public final class Surface implements AutoCloseable {
     out.write(ENTER.getBytes(StandardCharsets.US_ASCII));
   }
 
-  /** Raw, but Ctrl-C and Ctrl-Z stay signals: they work even while the face is busy. */
+  /**
+   * Raw mode in which Ctrl-C and Ctrl-Z are still signals, so that they work while the face is
+   * busy.
+   */
   private Attributes raw() {
     Attributes raw = new Attributes(found);
     raw.setLocalFlags(EnumSet.of(LocalFlag.ICANON, LocalFlag.ECHO, LocalFlag.IEXTEN), false);
@@ -119,7 +122,9 @@ public final class Surface implements AutoCloseable {
     return raw;
   }
 
-  /** Gives the terminal back as it was found. Safe from every thread and as often as one likes. */
+  /**
+   * Gives the terminal back as it was found. May be called from any thread, any number of times.
+   */
   private void giveBack() {
     try {
       gate.shut(this::goodbye);
@@ -138,7 +143,9 @@ public final class Surface implements AutoCloseable {
     }
   }
 
-  /** A terminal that is gone can't be given back, but the session is left in order all the same. */
+  /**
+   * Gives the terminal back and waits until the session was left in order, even if the first fails.
+   */
   private void dying() {
     try {
       giveBack();
@@ -177,8 +184,8 @@ public final class Surface implements AutoCloseable {
   }
 
   /**
-   * Passes on what is typed, until the face ends. It reads with a limit, because a read that waits
-   * for ever would keep JLine from closing the terminal.
+   * Passes on input until the face ends. A read has a time limit, because one that waits for ever
+   * would keep JLine from closing the terminal.
    */
   private void read() {
     NonBlockingReader reader = terminal.reader();
@@ -196,7 +203,10 @@ public final class Surface implements AutoCloseable {
     inputs.add(new Input.Over(ExitStatus.DONE));
   }
 
-  /** What happened next, or null when nothing did within {@code wait}; a stop lies behind it. */
+  /**
+   * The next input, or null when none came within {@code wait}. The program may have been stopped
+   * and continued meanwhile.
+   */
   public @Nullable Input next(Duration wait) throws IOException, InterruptedException {
     Input input = awaited(wait);
     if (input instanceof Input.Continued) {
@@ -226,7 +236,7 @@ public final class Surface implements AutoCloseable {
     return ready.poll();
   }
 
-  /** Drops keys pressed before what is on screen now could be seen. */
+  /** Drops keys pressed before the present view could be seen. */
   public void forgetKeys() {
     ready.removeIf(Input.Pressed.class::isInstance);
     inputs.removeIf(Input.Unit.class::isInstance);
@@ -246,16 +256,19 @@ public final class Surface implements AutoCloseable {
     whole = false;
   }
 
-  /** Sets the terminal anew, in case somebody else had it, and sends everything next time. */
+  /**
+   * Sets the terminal's modes again, in case another program changed them, and paints everything
+   * the next time.
+   */
   public void repaintWhole() throws IOException {
     gate.whileOpen(this::set);
     whole = true;
   }
 
   /**
-   * Gives the terminal back, stops, and takes it again when continued.
+   * Gives the terminal back, stops the program, and takes the terminal again when continued.
    *
-   * @return whether this could be done here
+   * @return whether the program could be stopped here
    */
   private boolean suspend() throws IOException {
     giveBack();

@@ -13,13 +13,16 @@ import org.jline.utils.InfoCmp;
 
 /** Opens the terminal the program was started in. */
 public final class SystemTerminal {
-  /** What every ANSI terminal can do is enough, so JLine need not ask anybody about this one. */
+  /**
+   * Terminal type for JLine: what every ANSI terminal can do is enough, so that none has to be
+   * looked up.
+   */
   private static final String TYPE = "xterm";
 
   private SystemTerminal() {}
 
   /**
-   * Opens it through native calls only: no child process is started.
+   * Opens the terminal through native calls only, without a child process.
    *
    * @throws IOException when input or output is no terminal
    */

@@ -43,7 +43,10 @@ public final class Wrap {
     out.add(line.toString());
   }
 
-  /** One line of at most {@code width} cells, ending in an ellipsis where it was cut. */
+  /**
+   * {@code text} in one line of at most {@code width} cells, ending in an ellipsis where it was
+   * cut.
+   */
   public static String cut(String text, int width) {
     if (Canvas.cells(text) <= width) {
       return text;
@@ -60,7 +63,7 @@ public final class Wrap {
     return width < 1 ? "" : out.append('…').toString();
   }
 
-  /** {@code text} cut to {@code width} cells at its front, so that its end is kept. */
+  /** The end of {@code text} in at most {@code width} cells, cut at its front. */
   public static String cutFront(String text, int width) {
     if (Canvas.cells(text) <= width) {
       return text;

@@ -1,6 +1,6 @@
 /**
  * Floor 9: the terminal under a full-screen face: modes, keys, size, signals, and a grid of
- * characters to draw on. What is drawn there is not known here.
+ * characters to draw on. Nothing here knows what is drawn.
  */
 @NullMarked
 package quarterturn.screen.terminal;

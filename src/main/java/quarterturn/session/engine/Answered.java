@@ -14,12 +14,15 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.session.Event;
 import quarterturn.session.Stage;
 
-/** What a technician is told after an answer: what stands out of its window, what went stale. */
+/**
+ * Notes for a technician after an answer: which readings are out of their window, which results
+ * went stale.
+ */
 record Answered(Library library, Walk walk) {
   /**
    * Notes for the prompt of a step.
    *
-   * @param last what was answered before it
+   * @param last the last answer's event
    */
   List<String> notes(State state, Step step, Event last, Instant now) {
     List<String> notes = new ArrayList<>();
@@ -36,7 +39,10 @@ record Answered(Library library, Walk walk) {
     return notes;
   }
 
-  /** How a quantity stands on every string; null for relief, of which more is said elsewhere. */
+  /**
+   * A note on how a quantity stands to its window on every string, or null; null for relief, which
+   * has a note of its own.
+   */
   private @Nullable String stands(State state, Quantity quantity) {
     Kind kind = walk.kind(state);
     Style style = state.style();
@@ -63,7 +69,7 @@ record Answered(Library library, Walk walk) {
         : name + " out of its window: " + String.join("; ", out) + ".";
   }
 
-  /** What the last answer spoiled, or null where it spoiled nothing. */
+  /** A note on the results that the last answer made stale, or null. */
   private @Nullable String stale(State state, Event last, Instant now) {
     boolean done =
         last instanceof Event.Adjusted || last instanceof Event.Told || last instanceof Event.Chose;

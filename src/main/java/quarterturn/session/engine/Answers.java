@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
 
-/** The way back from what is on record to what was answered. */
+/** Finds the answer that an event records. */
 public final class Answers {
   private static final Event.Cases<@Nullable Answer> OF =
       new Event.Cases<>(
@@ -31,7 +31,7 @@ public final class Answers {
 
   private Answers() {}
 
-  /** Whether an event records an answer; the others are written by the session itself. */
+  /** Whether an event records an answer; the engine writes the other events of its own accord. */
   public static boolean is(Event event) {
     return of(event) != null;
   }

@@ -9,14 +9,14 @@ import quarterturn.session.Event;
 import quarterturn.unit.Decimals;
 
 /**
- * A string that something is read or set on.
+ * A string that a step reads or sets.
  *
- * @param string 0 is the lowest
- * @param what what is set on it, or null where it is only read
+ * @param string index of the string, 0 for the lowest
+ * @param what the part that the step sets, or null where it only reads
  */
 record AtString(
     State state, Kind kind, Style style, Quantity quantity, @Nullable Adjustment what, int string) {
-  /** The last reading on it. */
+  /** The last reading on the string, in words. */
   String value() {
     Event.Read read = Values.last(state, quantity, kind.strings().get(string));
     if (read == null) {
@@ -28,7 +28,7 @@ record AtString(
     return read.value() == null ? "not read" : amount(read.value());
   }
 
-  /** The window of that reading. */
+  /** The window for the string's last reading, in words. */
   String target() {
     Kind.Target target = kind.target(quantity, style, string);
     return Decimals.plain(target.window().lowMm()) + " to " + amount(target.window().highMm());

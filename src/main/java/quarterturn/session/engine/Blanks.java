@@ -14,7 +14,7 @@ import quarterturn.unit.Turn;
 
 /** Fills the names in braces in a procedure's text. */
 final class Blanks {
-  /** Blanks that say the same all through a session. */
+  /** Blanks whose value does not change during a session. */
   private static final Set<Blank> KNOWN =
       EnumSet.of(Blank.JOINT, Blank.READ_AT, Blank.LOWEST, Blank.HIGHEST, Blank.WINDOW, Blank.KIND);
 
@@ -29,10 +29,10 @@ final class Blanks {
   private final @Nullable Figures figures;
 
   /**
-   * Blanks of one step.
+   * The values of the blanks at one step.
    *
-   * @param at the string at hand, where the step goes from string to string
-   * @param stale the results that are stale, in words
+   * @param at the present string, where the step goes from string to string
+   * @param stale the stale results, in words
    */
   Blanks(
       State state,
@@ -58,15 +58,15 @@ final class Blanks {
     this.wait = wait;
   }
 
-  /** {@code text} with its blanks filled, free of control characters but for line breaks. */
+  /** {@code text} with its blanks filled, without control characters other than line breaks. */
   String in(String text) {
     String filled = Blank.fill(text.strip(), this::value);
     return filled.lines().map(Printable::of).collect(Collectors.joining("\n"));
   }
 
   /**
-   * {@code text} on one line, for a step that is still to come: blanks whose value is only known
-   * when the step is reached become three dots.
+   * {@code text} in one line, for a later step: blanks whose value is not known yet become three
+   * dots.
    */
   String known(String text) {
     String filled = Blank.fill(text.strip(), blank -> KNOWN.contains(blank) ? value(blank) : "...");
@@ -109,7 +109,7 @@ final class Blanks {
         : last.read().bracket().toString();
   }
 
-  /** "1/8 turn tighter than it was found". */
+  /** The rod's position in words: "1/8 turn tighter than it was found". */
   static String net(State state) {
     Turn net = state.history().net();
     if (net.turns() == 0) {

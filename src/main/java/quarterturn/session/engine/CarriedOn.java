@@ -14,18 +14,19 @@ import quarterturn.session.PastTurns;
 import quarterturn.session.RecordMismatchException;
 
 /**
- * What an unfinished session leaves to the one that takes its place, where the procedure was
- * changed so that the first can't be gone on with. A turn that was asked for when it was left
- * counts as made, as it does everywhere between sessions.
+ * The data that an unfinished session leaves to the one that replaces it, where the procedure was
+ * changed so that the first can't be resumed. A turn that was asked for when it was left counts as
+ * made, as it does everywhere between sessions.
  *
- * @param session the first one's name
- * @param started its start
+ * @param session the first session's name
+ * @param started the first session's start
  * @param kind as named at the start or chosen later, or null
  * @param style as named at the start or chosen later, or null
- * @param last when the last thing in it happened
+ * @param last when its last event happened
  * @param standing how the instrument was left, in words
- * @param elsewhere turns made on the neck since it began, in it and in others, oldest first
- * @param before what it read last, and what was known before it
+ * @param elsewhere turns made on the neck since it began, in it and in other sessions, oldest
+ *     first
+ * @param before its last readings, and earlier ones
  */
 public record CarriedOn(
     String session,
@@ -39,11 +40,12 @@ public record CarriedOn(
   private static final String OUTCOME = "procedure-changed";
 
   /**
-   * What a session leaves.
+   * Collects the data that a session leaves.
    *
-   * @param events all that is on record of it
+   * @param events all of the session's events
    * @param others turns made on the same neck in other sessions since it began
-   * @throws RecordMismatchException where it has ended, so that nothing is left to go on with
+   * @throws RecordMismatchException where the session has ended, so that there is nothing to
+   *     resume
    */
   public static CarriedOn of(String session, List<Event> events, List<Event.Past> others) {
     Event last = events.get(events.size() - 1);
@@ -76,7 +78,7 @@ public record CarriedOn(
   }
 
   /**
-   * Turns made elsewhere since a session began, as far as it knows itself: all there is where the
+   * Turns made in other sessions since a session began, from its own record; used where the
    * instrument has no name.
    */
   public static List<Event.Past> elsewhere(List<Event> events) {
@@ -87,7 +89,7 @@ public record CarriedOn(
     return known;
   }
 
-  /** How the session in its place begins: as after a break, with what was left. */
+  /** The first events of the session that replaces the first one, as after a break. */
   public List<Event> beginning(Event.Started anew) {
     String left =
         standing
@@ -98,9 +100,9 @@ public record CarriedOn(
   }
 
   /**
-   * How the first session ends.
+   * The event that ends the first session.
    *
-   * @param by the session in its place
+   * @param by the name of the session that replaces it
    */
   public Event.Ended ended(String by, Instant now) {
     String why = "The procedure was changed; session " + by + " goes on in its place.";

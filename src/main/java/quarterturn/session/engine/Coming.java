@@ -17,18 +17,18 @@ import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.condition.Verdict;
 
 /**
- * What comes after a step, as far as it is certain: up to the first fork, and the first step on
- * each of its ways. That a reading can't be taken is not looked ahead to.
+ * Lists the steps that follow a step for certain: up to the first fork, and the first step on each
+ * of its ways. The list does not allow for a reading that can't be taken.
  *
  * @param fill fills the blanks of a text
  */
 record Coming(Procedure procedure, UnaryOperator<String> fill) {
   private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.?!:]) ");
 
-  /** More is not of use at once. */
+  /** Most steps in the list. */
   private static final int MOST = 8;
 
-  /** One line a step, each with its id, by which a choice can be answered ahead. */
+  /** The steps after a step, a line each with its id, by which a choice can be answered early. */
   List<String> after(Step from) {
     List<String> lines = new ArrayList<>();
     Set<String> seen = new HashSet<>(Set.of(from.id()));
@@ -72,7 +72,7 @@ record Coming(Procedure procedure, UnaryOperator<String> fill) {
     return words.isBlank() ? step.id() : step.id() + " (" + sentence(fill.apply(words)) + ")";
   }
 
-  /** The first sentence: the whole text comes when the step does. */
+  /** The first sentence of a text. */
   private static String sentence(String text) {
     return SENTENCE_END.split(text, 2)[0];
   }

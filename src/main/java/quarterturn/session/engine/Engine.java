@@ -24,8 +24,8 @@ import quarterturn.session.RecordMismatchException;
 import quarterturn.session.RefusedException;
 
 /**
- * The engine: a pure function from what has happened to what is wanted next, and from an answer to
- * an event. It keeps nothing; the same events give the same prompt.
+ * The engine: a pure function from events to the next prompt, and from an answer to an event. It
+ * has no state; the same events give the same prompt.
  */
 public final class Engine {
   private final Library library;
@@ -51,7 +51,7 @@ public final class Engine {
   /**
    * The state that events add up to.
    *
-   * @throws RecordMismatchException when they don't fit the procedure
+   * @throws RecordMismatchException when the events don't fit the procedure
    */
   State replay(List<Event> events) {
     if (events.isEmpty() || !(events.get(0) instanceof Event.Started started)) {
@@ -68,12 +68,12 @@ public final class Engine {
     return prompter.next(state, now);
   }
 
-  /** What is shown of a state whose prompt is {@code prompt}. */
+  /** The prompt of a state, merged with those after it that can be shown together. */
   Merging.Merged merged(State state, Prompt prompt, Instant now) {
     return merging.of(state, prompt, now);
   }
 
-  /** What stands on record where a pause asks for it, or null where no pause does. */
+  /** The recorded value that a pause asks for, or null where no pause asks. */
   @Nullable Answer onRecord(State state) {
     return new Pauses(walk).onRecord(state);
   }
@@ -83,8 +83,8 @@ public final class Engine {
   }
 
   /**
-   * By the id of a step with a choice, the options of all the steps of that id; none where it takes
-   * a line of words.
+   * The option ids of every step with a choice, by the step's id, of all steps with that id
+   * together; an empty list where the step takes words.
    */
   Map<String, List<String>> choices() {
     Map<String, List<String>> choices = new LinkedHashMap<>();
@@ -108,7 +108,7 @@ public final class Engine {
     return choices;
   }
 
-  /** What comes after the present step, a line each. */
+  /** The steps that follow the present one for certain, a line each. */
   List<String> coming(State state, Instant now) {
     return prompter.coming(state, now);
   }
@@ -153,7 +153,7 @@ public final class Engine {
     return cure == null ? null : cure.found();
   }
 
-  /** The answer by which the rod was identified, or null. */
+  /** Id of the option chosen for the place of the rod, or null. */
   private static @Nullable String rodPlace(State state, Procedure procedure) {
     for (Step step : procedure.steps().values()) {
       String chosen = state.position().chosen().get(procedure.id() + "/" + step.id());

@@ -11,34 +11,37 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
 
-/** The few questions the engine asks of its own accord, and their words. */
+/** The few questions that the engine asks of its own accord, and their words. */
 public final class EngineQuestions {
-  /** What was done last, after a break. */
+  /** Id of the question that tells what was done last, after a break. */
   static final String RESUME = "welcome-back";
 
-  /** Whether the turn that was shown before a break was made. */
+  /** Id of the question whether the turn shown before a break was made. */
   static final String RECALL = "was-turn-made";
 
   public static final String KIND = "kind";
   static final String STYLE = "style";
 
-  /** What a procedure needs is stale or was never read. */
+  /** Id of the question asked when a procedure needs a result that is stale or was never read. */
   static final String NEEDS = "what-is-missing";
 
-  /** The answer that goes to what is needed first. */
+  /** Id of the option to read the needed results first. */
   static final String TAKE_THE_WAY = "take-the-way";
 
   static final String STOP = "stop";
 
-  /** How a session ends whose needs are not met. */
+  /** Outcome of a session that lacks a needed result. */
   static final String NOT_FRESH = "not-fresh";
 
-  /** Stands with a hazard, in place of its step. */
+  /** Text of a hazard's prompt, in place of its step's text. */
   static final String BEFORE = "Read this before you go on.";
 
   private EngineQuestions() {}
 
-  /** The recap after a break: when, in what state, the last three actions, what went stale. */
+  /**
+   * Words after a break: when the person left, in what state, the last three actions, what went
+   * stale.
+   */
   static String recap(State state, Pending.Break away, Procedure procedure) {
     StringBuilder text = new StringBuilder();
     text.append("Welcome back. You were away for ")
@@ -71,7 +74,7 @@ public final class EngineQuestions {
     return text.toString();
   }
 
-  /** "3 min", "5 h", "2 days". */
+  /** A duration in words: "3 min", "5 h", "2 days". */
   static String span(Duration span) {
     long minutes = Math.max(0, span.toMinutes());
     if (minutes < 1) {
@@ -119,7 +122,7 @@ public final class EngineQuestions {
             ended -> ""));
   }
 
-  /** What a step says, at its shortest, without blanks to fill. */
+  /** The shortest text for what a step says, without blanks to fill. */
   private static String brief(Procedure procedure, String id) {
     Step step = procedure.steps().get(id);
     if (step == null) {
@@ -156,7 +159,7 @@ public final class EngineQuestions {
         : Decimals.plain(read.value()) + " " + read.quantity().unit();
   }
 
-  /** "rod tightened 1/8 turn". */
+  /** A turn in words: "rod tightened 1/8 turn". */
   static String made(Turn turn) {
     if (turn.turns() == 0) {
       return "rod did not move";
@@ -168,7 +171,7 @@ public final class EngineQuestions {
     return id.replace('-', ' ');
   }
 
-  /** Words for the daily rest that the limits put before a turn; the face says until when. */
+  /** Text of the daily rest before a turn; the face adds until when. */
   static final String REST =
       "The rod has turned as much as it may in one day. Wood goes on moving for hours after a turn,"
           + " and a neck turned on too soon ends up past its window.\nLet it rest. You can close the"

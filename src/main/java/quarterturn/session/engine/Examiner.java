@@ -17,7 +17,7 @@ import quarterturn.unit.Decimals;
 import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
-/** Holds an answer against its prompt: the event it is, or why it is not taken. */
+/** Checks an answer against its prompt and makes its event, or refuses it. */
 final class Examiner {
   private static final int LONGEST_NOTE = 300;
 
@@ -68,7 +68,7 @@ final class Examiner {
         .event();
   }
 
-  /** How an answer is taken, or refused. */
+  /** Makes the event of one kind of answer, or refuses it. */
   private interface Taking {
     Event event() throws RefusedException;
   }
@@ -156,7 +156,7 @@ final class Examiner {
         : doubt(step, bracket.beyondGauge() ? bracket.lowMm() : bracket.highMm());
   }
 
-  /** Why a value can hardly be true, or null. */
+  /** Why a value is outside what the step calls plausible, or null. */
   private static @Nullable String doubt(Step.Measure step, double value) {
     if (value >= step.least() - 1e-9 && value <= step.most() + 1e-9) {
       return null;

@@ -34,15 +34,15 @@ import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Temperature;
 import quarterturn.unit.Turn;
 
-/** The arithmetic of a set-up in words, each figure with what it assumes. */
+/** The results of a set-up's calculations in words, with what each assumes. */
 record Figures(State state, Library library, Kind kind, Style style) {
-  /** The usual screw of a saddle or a pickup (M3: ISO 261); common practice, no source. */
+  /** Usual screw of a saddle or a pickup (M3: ISO 261); common practice, no source. */
   private static final ScrewThread SCREW = ScrewThread.parse("M3");
 
-  /** A neck pocket is about so long; common practice, no source. */
+  /** Usual length of a neck pocket; common practice, no source. */
   private static final Length POCKET = Length.mm(75);
 
-  /** The amount by which a string's saddle or pickup is to be set, in millimetres. */
+  /** How far to set a string's saddle or pickup, in millimetres. */
   double amount(Adjustment what, int string) {
     Event.Read read = Values.last(state, what.quantity(), kind.strings().get(string));
     if (read == null || read.value() == null) {
@@ -66,7 +66,7 @@ record Figures(State state, Library library, Kind kind, Style style) {
     }
   }
 
-  /** What to do on one string: "Lower the saddle by 1.0 mm, ...". */
+  /** The instruction for one string: "Lower the saddle by 1.0 mm, ...". */
   String order(Adjustment what, int string) {
     double amount = amount(what, string);
     String size = Decimals.print(Math.abs(amount), 1) + " mm";
@@ -97,7 +97,10 @@ record Figures(State state, Library library, Kind kind, Style style) {
     };
   }
 
-  /** To quarters, which is as close as a driver is turned. */
+  /**
+   * A length in turns of the screw, in words, rounded to quarters, which is all that a driver can
+   * be turned to.
+   */
   private static String turns(double mm) {
     double turns = SaddleHeight.turns(Length.mm(Math.abs(mm)), SCREW).turns();
     double quarters = Math.max(1, Math.rint(turns * 4)) / 4;
@@ -105,7 +108,7 @@ record Figures(State state, Library library, Kind kind, Style style) {
     return "about " + words;
   }
 
-  /** What the change of relief did to the action, reckoned and read. */
+  /** The change of action caused by the change of relief, calculated and measured. */
   String effect() {
     Bracket from = bracket(Values.first(state, Quantity.RELIEF, kind.string(Which.LOWEST)));
     Bracket to = bracket(Values.last(state, Quantity.RELIEF, kind.string(Which.LOWEST)));
@@ -158,7 +161,7 @@ record Figures(State state, Library library, Kind kind, Style style) {
         + Decimals.print(last.value(), 2);
   }
 
-  /** How the strings stand over a rounded board. */
+  /** The height of the strings over a rounded board. */
   String arc() {
     Length radius = kind.make().radius();
     Length spread = kind.make().spread();
@@ -176,7 +179,7 @@ record Figures(State state, Library library, Kind kind, Style style) {
         + " mm higher than the outer ones; so each string is set by its own gap over the fret";
   }
 
-  /** The shim that would bring the saddles back into reach. */
+  /** The shim with which the saddles can reach their heights again. */
   String shim() {
     Event.Read read = Values.last(state, Quantity.ACTION, kind.string(Which.LOWEST));
     if (read == null || read.value() == null) {
@@ -199,7 +202,7 @@ record Figures(State state, Library library, Kind kind, Style style) {
         + " mm from the saddles (measure yours). Start with 0.25 mm";
   }
 
-  /** What the old and the new set pull, and which way the neck will go. */
+  /** The pull of the old and the new strings, and the direction in which the neck will move. */
   String pull() {
     String typed = null;
     for (Step step : library.procedure(state.place().procedure()).steps().values()) {
@@ -228,7 +231,10 @@ record Figures(State state, Library library, Kind kind, Style style) {
         + ". Reckoned from diameters, with cores of 0.43 of a wound string";
   }
 
-  /** Where this player's stroke meets the frets, or null where too little was read. */
+  /**
+   * Where the player's stroke meets the frets and what would clear them, or null where readings are
+   * missing.
+   */
   @Nullable BuzzCure cure() {
     Event.Before relief = latest(Quantity.RELIEF);
     Event.Before action = latest(Quantity.ACTION);
@@ -237,7 +243,7 @@ record Figures(State state, Library library, Kind kind, Style style) {
         : new FretBuzz(kind, style).cure(relief.bracket(), action.value());
   }
 
-  /** Where this player's stroke meets the frets, in words. */
+  /** Where the player's stroke meets the frets, in words. */
   String contact() {
     BuzzCure cure = cure();
     return cure == null
@@ -245,7 +251,7 @@ record Figures(State state, Library library, Kind kind, Style style) {
         : new FretBuzz(kind, style).words(cure);
   }
 
-  /** What water the wood comes to in this air, and what it was before. */
+  /** The moisture content that wood comes to in this air, and the one before. */
   String moisture() {
     Double humidity = number(Quantity.HUMIDITY);
     if (humidity == null) {
@@ -296,7 +302,10 @@ record Figures(State state, Library library, Kind kind, Style style) {
             : "");
   }
 
-  /** The last reading on the lowest string, of this session or of one before it; or null. */
+  /**
+   * The last reading of a quantity on the lowest string, of this session or an earlier one; or
+   * null.
+   */
   private Event.@Nullable Before latest(Quantity quantity) {
     Event.Read read = Values.last(state, quantity, kind.string(Which.LOWEST));
     return read == null

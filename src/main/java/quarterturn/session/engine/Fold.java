@@ -22,7 +22,7 @@ import quarterturn.session.Lists;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.unit.Turn;
 
-/** Takes one event into a state. Pure: the same events always add up to the same state. */
+/** Adds one event to a state. Pure: the same events always give the same state. */
 final class Fold {
   private final Library library;
   private final Walk walk;
@@ -41,8 +41,8 @@ final class Fold {
   /**
    * The state after {@code event}.
    *
-   * @throws RecordMismatchException when the event does not belong here, as after a change of the
-   *     procedure
+   * @throws RecordMismatchException when the event does not fit the state, such as after a
+   *     change of the procedure
    */
   State apply(State before, Event event) {
     State state = before.and(event);
@@ -75,8 +75,8 @@ final class Fold {
   }
 
   /**
-   * What a report of a turn is taken back to: not the turn, which must not be shown twice, but the
-   * question whether it was made.
+   * The state after a reported turn was withdrawn: whether the turn was made is asked again, and
+   * not the turn itself, which must not be shown twice.
    */
   private static State reported(State before) {
     return before.backTo(null).with(before.pending().recalling(true));
@@ -96,14 +96,20 @@ final class Fold {
     return answered.logging(log).accepting(before.accepted());
   }
 
-  /** Before a turn the reading may have grown old, while its hazards or the turn were read. */
+  /**
+   * Goes to a reading if one has grown too old for the turn while the turn or its hazards were
+   * read.
+   */
   private State readFirst(State state, Instant at) {
     return state.pending().open() == null && walk.step(state) instanceof Step.TurnRod turn
         ? walk.toReading(state, turn, at).state()
         : state;
   }
 
-  /** What a rule makes of the bench; where it would spoil a reading, all so far are spoiled. */
+  /**
+   * Applies a rule to the bench; where the rule would make a fresh relief stale, every reading so
+   * far is spoiled.
+   */
   private static State bench(State state, UnaryOperator<BenchState> rule) {
     BenchState fresh = state.bench().with(Quantity.RELIEF, Freshness.FRESH);
     boolean spoils = rule.apply(fresh).held(Quantity.RELIEF) != Freshness.FRESH;
@@ -111,7 +117,7 @@ final class Fold {
     return spoils ? now.with(now.history().allSpoiled()) : now;
   }
 
-  /** The strings may have been brought to pitch just now. */
+  /** Records that the strings were brought to pitch, if the step does so. */
   private static State tuned(State state, Step step, Instant at) {
     return tuned(state, step.establishes().contains(Fact.AT_PITCH), at);
   }
@@ -211,7 +217,10 @@ final class Fold {
     return walk.go(now, step.then(), adjusted.at(), null);
   }
 
-  /** To take a loosening back is to tighten, so the strings are detuned first. */
+  /**
+   * Begins taking back a turn; where that turn loosened, taking it back tightens, so the strings
+   * are slackened first.
+   */
   private State undoAsked(State state, Instant at) {
     State now = state.with(state.pending().undo());
     TurnMade last = state.history().lastMoved();
@@ -295,7 +304,7 @@ final class Fold {
     return Duration.ofMinutes(library.limits().settleMinutes());
   }
 
-  /** Which of the step's ways a feel leads on by. */
+  /** Index of the way that a feel takes out of a rod turn. */
   private static int onFeel(Step.TurnRod step, Feel felt) {
     List<String> words = step.exits().stream().map(Step.Exit::word).toList();
     if (!words.contains(felt.word())) {

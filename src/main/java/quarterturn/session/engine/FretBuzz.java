@@ -17,26 +17,26 @@ import quarterturn.unit.Force;
 import quarterturn.unit.Length;
 
 /**
- * Where the lowest string meets the frets under a player's stroke. A player of a style is taken to
- * strike as hard as an instrument in the middle of that style's windows just clears at every fret,
- * so that nobody's force has to be guessed. The place of the stroke and the share that returns are
- * estimates.
+ * Calculates where the lowest string meets the frets under a player's stroke. The stroke is as hard
+ * as an instrument in the middle of the style's windows just clears at every fret, so that nobody's
+ * force has to be guessed. The place of the stroke and the share that returns are estimates.
  */
 record FretBuzz(Kind kind, Style style) {
-  /** Place of the stroke as a share of the string, from the saddle. */
+  /** Distance of the stroke from the saddle as a share of the string's length. */
   private static final double PLACE = 0.14;
 
   private static final double RETURNS = 0.5;
   private static final double MOST_NEWTONS = 50;
   private static final int HALVINGS = 24;
 
-  /** A string lies about so high over fret 1 at the nut; an estimate. */
+  /** Height of the string over fret 1 at the nut; an estimate. */
   private static final Length NUT_HEIGHT = Length.mm(0.5);
 
   /**
-   * What would clear the frets, or null where that can't be reckoned.
+   * The contact of string and frets and what would clear them, or null where it can't be
+   * calculated.
    *
-   * @param relief as it was read, or null
+   * @param relief the reading of the relief, or null
    * @param action at fret 12 in millimetres, or null
    */
   @Nullable BuzzCure cure(@Nullable Bracket relief, @Nullable Double action) {

@@ -24,26 +24,26 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
- * Stands before every rod turn and holds the limits, whatever a procedure file says. Pure: the same
- * state at the same time gets the same ruling.
+ * Decides on every rod turn and keeps to the limits, whatever a procedure file says. Pure: the same
+ * state at the same time gives the same ruling.
  */
 record Guard(Limits limits, Advisor advisor) {
-  /** What a turn comes to. */
+  /** A decision on a rod turn. */
   sealed interface Ruling {
-    /** It may be made: this far, with this to expect. */
+    /** The turn may be made, as far as the advice says. */
     record Turns(Advice advice) implements Ruling {}
 
-    /** A fresh reading comes first. */
+    /** A fresh reading has to be taken first. */
     record ReadFirst() implements Ruling {}
 
-    /** The rod has turned enough for a day. */
+    /** The rod has to rest, since it has turned enough for a day. */
     record Rests(Instant until) implements Ruling {}
 
-    /** Not at all: hand over, and why. */
+    /** The rod must not be turned: the instrument goes to a repairer. */
     record Stops(String outcome, String why) implements Ruling {}
   }
 
-  /** Rules on the present turn step. */
+  /** The ruling on a turn step. */
   Ruling rule(State state, Step.TurnRod step, Kind kind, Window window, Instant now) {
     Ruling stop = stopped(state);
     if (stop != null) {
@@ -70,7 +70,10 @@ record Guard(Limits limits, Advisor advisor) {
     return amount(state, step, kind, window, bracket, now);
   }
 
-  /** The reading a turn may rest on: lowest string, at pitch, settled, nothing changed since. */
+  /**
+   * The last relief reading if a turn may be based on it: lowest string, at pitch, settled, nothing
+   * changed since; else null.
+   */
   private static @Nullable Reading fresh(State state) {
     return state.bench().held(Quantity.RELIEF) == Freshness.FRESH
         ? state.history().last(Which.LOWEST)
@@ -164,7 +167,7 @@ record Guard(Limits limits, Advisor advisor) {
     return new Ruling.Turns(advice);
   }
 
-  /** What relief to expect after {@code turn}, or null where there is no fresh reading. */
+  /** The relief to expect after {@code turn}, or null where there is no fresh reading. */
   Prompt.@Nullable Expected expected(State state, Kind kind, Window window, Turn turn) {
     Reading reading = fresh(state);
     Bracket bracket = reading == null ? null : reading.read().bracket();
@@ -182,7 +185,8 @@ record Guard(Limits limits, Advisor advisor) {
   }
 
   /**
-   * What the readings say against turning the rod again, or null; where it was never turned too.
+   * The reason in the readings against turning the rod again, or null; null too where it was never
+   * turned.
    */
   Decision.@Nullable Reason fault(State state, Kind kind, Window window) {
     Reading reading = fresh(state);
@@ -202,7 +206,7 @@ record Guard(Limits limits, Advisor advisor) {
     return new Turn(limits.beginnerDay().turns() - state.history().today(now).turns());
   }
 
-  /** The most that may be turned now, at least a sixteenth. */
+  /** The largest turn that is allowed now, at least a sixteenth. */
   private Turn most(State state, Step.TurnRod step, boolean tighten, Instant now) {
     double most = Math.min(step.limit().turns(), limits.perReading().turns());
     boolean first = state.history().turns().isEmpty();

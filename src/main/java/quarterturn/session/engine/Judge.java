@@ -29,10 +29,11 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
- * Decides conditions on a state, whole brackets against whole windows.
+ * Decides whether conditions hold in a state; brackets are compared with windows as a whole.
  *
- * @param just the reading just taken, where the step that branches is a measurement; or null
- * @param fault what the readings say of the rod; asked only where a condition needs it
+ * @param just the reading just taken, where the branching step is a measurement; or null
+ * @param fault finds a fault of the rod in the readings; only called where a condition asks for
+ *     it
  */
 record Judge(
     State state,
@@ -42,7 +43,7 @@ record Judge(
     Instant now,
     Event.@Nullable Read just,
     Supplier<Optional<Decision.Reason>> fault) {
-  /** The first branch that holds, their number where none does. */
+  /** Index of the first branch that holds; the number of branches where none does. */
   int choose(Branch.Fork fork) {
     int way = 0;
     while (way < fork.branches().size() && !holds(fork.branches().get(way).when())) {
@@ -56,7 +57,7 @@ record Judge(
     return condition.holds(subject -> subject.match(stands));
   }
 
-  /** How things stand with each subject: the one value that a session knows of it. */
+  /** The present value of each subject that a condition can ask about. */
   private Subject.Cases<Cell> stands() {
     return new Subject.Cases<>(
         reading -> standing(reading.quantity()),
@@ -148,7 +149,7 @@ record Judge(
     return read == null ? null : read.value();
   }
 
-  /** The reading that is just taken, or the last one; of relief, that on the lowest string. */
+  /** The reading just taken, or else the last one; of relief, the one on the lowest string. */
   private Event.@Nullable Read read(Quantity quantity) {
     if (just != null && just.quantity() == quantity) {
       return just;
@@ -160,7 +161,10 @@ record Judge(
     return last == null ? null : last.read();
   }
 
-  /** How far the lowest string is from the highest, both read since the last turn; else none. */
+  /**
+   * Difference in millimetres between the lowest and the highest string; 0 unless both were read
+   * after the same number of turns.
+   */
   private double differing() {
     Reading low = state.history().last(Which.LOWEST);
     Reading high = state.history().last(Which.HIGHEST);
@@ -169,7 +173,10 @@ record Judge(
         : apart(low, high);
   }
 
-  /** How far the last two readings are apart on the string read last, with no turn between. */
+  /**
+   * Difference in millimetres between the last two readings of the string read last; infinite where
+   * there are no two, or the rod was turned between them.
+   */
   private double repeating() {
     List<Reading> relief = state.history().readings().stream().filter(Reading::relief).toList();
     Reading last = relief.isEmpty() ? null : relief.get(relief.size() - 1);

@@ -20,7 +20,7 @@ import quarterturn.session.Prompt;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.RefusedException;
 
-/** A session in progress: the engine, the state and the ledger, with a clock that can be set. */
+/** A session in progress: engine, state and ledger, with a clock that can be set. */
 public final class LiveBench implements Bench {
   private final Engine engine;
   private final Ledger ledger;
@@ -29,12 +29,12 @@ public final class LiveBench implements Bench {
   private Duration ahead = Duration.ZERO;
   private State state;
 
-  /** What the state asks by itself; it is shown together with what may be merged with it. */
+  /** The state's own prompt, which may be shown merged with others. */
   private Prompt own;
 
   private Prompt prompt;
 
-  /** What was shown last, and when; a change of the state forgets it. */
+  /** The prompt shown last, and when; null after a change of the state. */
   private Merging.@Nullable Merged together;
 
   private @Nullable Instant togetherAt;
@@ -50,7 +50,7 @@ public final class LiveBench implements Bench {
     this.prompt = merged(now()).prompt();
   }
 
-  /** Begins a session; the start is on record when this returns. */
+  /** Starts a session; its first event is on disk when this returns. */
   public static LiveBench start(
       Engine engine, Ledger ledger, String name, Event.Started started, Clock clock)
       throws IOException {
@@ -58,9 +58,9 @@ public final class LiveBench implements Bench {
   }
 
   /**
-   * Begins a session.
+   * Starts a session.
    *
-   * @param beginning its start, and what it carries on
+   * @param beginning its start, and events carried over from a session that it replaces
    */
   public static LiveBench start(
       Engine engine, Ledger ledger, String name, List<Event> beginning, Clock clock)
@@ -70,11 +70,12 @@ public final class LiveBench implements Bench {
   }
 
   /**
-   * Takes a session up again.
+   * Resumes a session.
    *
-   * @param events all that is on record, not empty
+   * @param events all its events, at least one
    * @param elsewhere turns made on the same neck in other sessions since this one began
-   * @throws RecordMismatchException when the record does not fit the procedure, or has ended
+   * @throws RecordMismatchException when the events do not fit the procedure, or the session
+   *     has ended
    */
   public static LiveBench resume(
       Engine engine,
@@ -96,9 +97,10 @@ public final class LiveBench implements Bench {
   }
 
   /**
-   * A session that has ended, to be looked at once more; nothing is recorded.
+   * Opens a session that has ended, to be looked at; nothing is recorded.
    *
-   * @throws RecordMismatchException when the record does not fit the procedure, or has not ended
+   * @throws RecordMismatchException when the events do not fit the procedure, or the session
+   *     has not ended
    */
   public static LiveBench ended(Engine engine, String name, List<Event> events, Clock clock)
       throws IOException {
@@ -114,25 +116,28 @@ public final class LiveBench implements Bench {
     return prompt;
   }
 
-  /** What happened so far, oldest first. */
+  /** The events so far, oldest first. */
   public List<Event> events() {
     return List.copyOf(state.log());
   }
 
-  /** Every step up to what is shown, in order, those that ask nothing or are merged included. */
+  /**
+   * Every step entered up to the present prompt, in order, with those that ask nothing or are
+   * merged.
+   */
   public List<Place> path() {
     return merged(now()).state().position().path();
   }
 
-  /** Every way that was taken up to what is shown, in order. */
+  /** Every way taken up to the present prompt, in order. */
   public List<Passage> passages() {
     return merged(now()).state().position().passages();
   }
 
   /**
-   * The ways that an answer would take up to the next question; nothing is recorded.
+   * The ways that an answer would take up to the next prompt; nothing is recorded.
    *
-   * @throws RefusedException where the answer would be
+   * @throws RefusedException where the answer would be refused
    * @throws RecordMismatchException where the procedure could not go on
    */
   public List<Passage> ahead(Answer answer) throws RefusedException {
@@ -165,7 +170,7 @@ public final class LiveBench implements Bench {
     prompt = merged(now).prompt();
   }
 
-  /** What is shown, and what an answer to it confirms. */
+  /** The prompt to show, and the events that an answer to it confirms. */
   private Merging.Merged merged(Instant now) {
     Merging.Merged known = together;
     if (known == null || !now.equals(togetherAt)) {
@@ -176,14 +181,14 @@ public final class LiveBench implements Bench {
     return known;
   }
 
-  /** What stands on record where a pause asks for it to be said, or null where no pause does. */
+  /** The recorded value that a pause asks for, or null where no pause asks. */
   public @Nullable Answer onRecord() {
     return engine.onRecord(merged(now()).state());
   }
 
   /**
-   * The next prompt after {@code events}, which led to {@code after}. They go on record together
-   * with those the engine adds of its own accord: if that fails, the prompt before still holds.
+   * The next prompt after {@code events}, which led to {@code after}. They are recorded together
+   * with the engine's own events; if that fails, the prompt before stays.
    */
   private Prompt goOn(State after, List<Event> events, Instant now) throws IOException {
     while (true) {
@@ -206,7 +211,9 @@ public final class LiveBench implements Bench {
     return engine.overview(merged(now()).state(), name, now());
   }
 
-  /** Never before the last event, even where the machine's clock was set back. */
+  /**
+   * The session's time, never before the last event, even where the machine's clock was set back.
+   */
   @Override
   public Instant now() {
     // Whole seconds: no one at a bench needs more, and a wait ends when the clock says so.
@@ -215,7 +222,8 @@ public final class LiveBench implements Bench {
   }
 
   /**
-   * The last event's time; before the first answer any time will do, as in a played-back session.
+   * The earliest time that the clock may be set to: the last event's, or any time before the first
+   * answer, for a session that is played back.
    */
   private Instant floor() {
     return state.log().size() > 1 ? state.last() : Instant.MIN;

@@ -10,28 +10,28 @@ import quarterturn.session.Prompt;
 import quarterturn.session.PromptText;
 
 /**
- * Puts what a technician is told together with what is asked next, whose answer confirms both.
- * Nothing of it is on record before that answer, so that a break in between leaves it undone.
+ * Merges a technician's instructions with the next question, whose answer confirms both. Nothing of
+ * them is recorded before that answer, so that a break leaves them undone.
  */
 record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
-  /** So many are shown in front of a question; in a procedure that goes in circles, no more. */
+  /** Most instructions merged with one question, also in a procedure that loops. */
   private static final int MOST = 6;
 
   /**
-   * What is shown.
+   * A prompt to show with the instructions merged into it.
    *
-   * @param state as it is once what was merged is done
-   * @param confirms what goes on record before the answer, oldest first
+   * @param state the state once the instructions are done
+   * @param confirms the events to record before the answer, oldest first
    */
   record Merged(State state, Prompt prompt, List<Event> confirms) {}
 
-  /** A prompt that was merged. */
+  /** An instruction that is merged into a later prompt. */
   private record Earlier(PromptText said, boolean stands) {}
 
-  /** What comes after a prompt that was merged. */
+  /** The state, prompt and events after an instruction. */
   private record Onward(State state, Prompt prompt, List<Event> events) {}
 
-  /** The prompt of a state, with those before it that it may be shown together with. */
+  /** The prompt of a state; an instruction is merged with what follows where it may be. */
   Merged of(State state, Prompt prompt, Instant now) {
     List<Event> confirms = new ArrayList<>();
     List<Earlier> first = new ArrayList<>();
@@ -53,7 +53,7 @@ record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
     return new Merged(at, shown, confirms);
   }
 
-  /** Whether what the present step brings about is on record already. */
+  /** Whether the effect of the present step is already on record. */
   private boolean stands(State state) {
     return walk.step(state) instanceof Step.Tell tell && state.bench().hasAll(tell.establishes());
   }
@@ -62,7 +62,7 @@ record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
     return state.atStep() && (sets(state) || path.merges(state, walk.step(state), now));
   }
 
-  /** Whether something is set on one string after the other: it is shown as one list. */
+  /** Whether the present step sets one string after the other, which is shown as one list. */
   private boolean sets(State state) {
     return walk.step(state) instanceof Step.Adjust && ShortPath.taken(state);
   }
@@ -91,7 +91,9 @@ record Merging(Fold fold, Walk walk, Prompter prompter, ShortPath path) {
         : null;
   }
 
-  /** A hazard, a turn and a wait stand alone; so does an end. */
+  /**
+   * Whether instructions can be merged into a prompt; not into a hazard, a turn, a wait or an end.
+   */
   private static boolean takes(Prompt prompt) {
     return prompt instanceof Prompt.Measure
         || prompt instanceof Prompt.Choose

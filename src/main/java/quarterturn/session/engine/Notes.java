@@ -13,11 +13,11 @@ import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 
-/** What changed since the last prompt, in a sentence each. */
+/** Notes on what changed since the last prompt, each a sentence. */
 final class Notes {
   private Notes() {}
 
-  /** Notes for the prompt that follows the last event. */
+  /** The notes for the prompt after the last event. */
   static List<String> of(State state, @Nullable Window window) {
     return lastAnswer(state)
         .match(
@@ -78,7 +78,7 @@ final class Notes {
         : notes("The list is complete: every value was said and agrees with the record.");
   }
 
-  /** The last event that the session did not write by itself; else its start. */
+  /** The last event that was not written by the engine's own accord; else the start. */
   static Event lastAnswer(State state) {
     Event last =
         Lists.last(
@@ -154,7 +154,7 @@ final class Notes {
         : "The neck moved the right way, less than expected.";
   }
 
-  /** "0.30 to 0.45 mm", "up to 0.12 mm, or still touching". */
+  /** A range of relief in words: "0.30 to 0.45 mm", "up to 0.12 mm, or still touching". */
   static String range(Prompt.Expected expected) {
     String high = Decimals.print(expected.highMm(), 2) + " mm";
     return Double.isInfinite(expected.lowMm())
@@ -171,7 +171,7 @@ final class Notes {
                     && r.turnsBefore() == state.history().turns().size());
   }
 
-  /** What the instrument was found at and is left at. */
+  /** Notes on the values that the instrument was found at and is left at. */
   static List<String> closing(State state) {
     List<String> notes = new ArrayList<>();
     Bracket first = null;

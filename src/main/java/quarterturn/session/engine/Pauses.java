@@ -17,34 +17,34 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 
 /**
- * Pauses: before something is hard to take back a technician says once more what stands, value by
- * value, and each is held against the record.
+ * Pauses, where a technician says the recorded values once more before something that is hard to
+ * take back; each value is compared with the record.
  */
 record Pauses(Walk walk) {
-  /** Which way the rod goes, as it is said. */
+  /** Options for the direction in which the rod goes. */
   private static final List<Prompt.Option> DIRECTIONS =
       List.of(
           new Prompt.Option("tighten", "The rod is tightened: the gap is too large"),
           new Prompt.Option(
               "loosen", "The rod is loosened: the gap is too small, or there is none"));
 
-  /** The words for which way the rod goes. */
+  /** Ids of the options for the direction in which the rod goes. */
   static List<String> directions() {
     return DIRECTIONS.stream().map(Prompt.Option::id).toList();
   }
 
-  /** A number may be read off a finer or a coarser scale. */
+  /** Tolerance for a number that is given in another unit or with fewer digits. */
   private static final double SLACK = 1e-6;
 
   /**
-   * A line of a pause.
+   * A question of a pause.
    *
-   * @param name what is asked, as it can be typed
-   * @param answer what stands on record
+   * @param name the name that can be typed for it
+   * @param answer the recorded value
    */
   private record Due(String name, Step.Line line, Answer answer, String words) {}
 
-  /** How many lines there are to go through; none where the pause is passed. */
+  /** How many questions a pause has; zero where the pause is passed over. */
   int lines(State state, Step.Pause pause) {
     return ShortPath.taken(state) ? due(state, pause).size() : 0;
   }
@@ -60,7 +60,7 @@ record Pauses(Walk walk) {
     return due;
   }
 
-  /** A line, or null where nothing of it is on record. */
+  /** The question for a line of a pause, or null where its value is not on record. */
   private @Nullable Due due(State state, Step.Line line) {
     Kind kind = walk.kind(state);
     if (line instanceof Step.Line.OfChoice choice) {
@@ -95,7 +95,7 @@ record Pauses(Walk walk) {
     return new Due(name, line, new Answer.Value(value), words);
   }
 
-  /** The line that is asked for now, as a prompt. */
+  /** The prompt for the present line of a pause. */
   Prompt prompt(State state, Step.Pause pause, PromptText said) {
     List<Due> due = due(state, pause);
     Due now = due.get(state.position().line());
@@ -138,21 +138,21 @@ record Pauses(Walk walk) {
     return text.toString();
   }
 
-  /** What stands on record where a pause asks for it, or null where no pause does. */
+  /** The recorded value that a pause asks for, or null where no pause asks. */
   @Nullable Answer onRecord(State state) {
     Step.Pause pause = now(state);
     return pause == null ? null : due(state, pause).get(state.position().line()).answer();
   }
 
-  /** The pause that asks now, or null. */
+  /** The pause that asks at present, or null. */
   Step.@Nullable Pause now(State state) {
     return state.atStep() && walk.step(state) instanceof Step.Pause pause ? pause : null;
   }
 
   /**
-   * Holds what was said against the record.
+   * Compares an answer with the record.
    *
-   * @throws RefusedException where they differ, or no value was said
+   * @throws RefusedException where they differ, or the answer has no value
    */
   Event examine(State state, Step.Pause pause, Answer answer, Instant now) throws RefusedException {
     List<Due> due = due(state, pause);

@@ -5,16 +5,16 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.session.Event;
 
 /**
- * What is under way or still to be asked, besides the present step.
+ * What is under way or still to be asked, apart from the present step.
  *
- * @param open the turn that is shown, or null
+ * @param open the turn that was asked for, or null
  * @param undoAsked whether the last turn is to be taken back next
- * @param recalling whether the person is to say if the open turn was made
+ * @param recalling whether the person has to say if that turn was made
  * @param waiting the wait that is under way, or null
- * @param putOff how often in a row a turn was put off for want of a fresh reading
- * @param away the break that was just ended, until it is told; or null
- * @param fault what is wrong with the procedure, or null
- * @param refused why the session goes no further, where what it needs is not taken anew; or null
+ * @param putOff how many times in a row a turn was put off since no reading was fresh
+ * @param away the break that has just ended, until the person was told of it; or null
+ * @param fault the fault of the procedure, or null
+ * @param refused why the session can't go on without a result that is not taken again; or null
  * @param ended how the session ended, or null
  */
 record Pending(
@@ -30,11 +30,11 @@ record Pending(
   static final Pending NOTHING = new Pending(null, false, false, null, 0, null, null, null, null);
 
   /**
-   * A break that was just ended.
+   * A break that has just ended.
    *
-   * @param left when the person left, or the last thing that happened before a crash
-   * @param standing in what state the instrument was left
-   * @param stale whether a fresh reading was spoiled by it
+   * @param left when the person left, or the last event before a crash
+   * @param standing the state that the instrument was left in
+   * @param stale whether the break made a fresh reading stale
    */
   record Break(Instant left, Instant back, String standing, boolean stale) {}
 
@@ -42,12 +42,12 @@ record Pending(
     return new Pending(turn, undoAsked, recalling, waiting, putOff, away, fault, refused, ended);
   }
 
-  /** Instead of the turn that was shown, the last one is to be taken back. */
+  /** The turn that was asked for is dropped and the last turn is to be taken back. */
   Pending undo() {
     return new Pending(null, true, recalling, waiting, putOff, away, fault, refused, ended);
   }
 
-  /** Whether to take a turn back is asked anew. */
+  /** The wish to take a turn back is dropped, to be asked for again. */
   Pending undoForgotten() {
     return new Pending(open, false, recalling, waiting, putOff, away, fault, refused, ended);
   }
@@ -56,7 +56,7 @@ record Pending(
     return new Pending(open, undoAsked, now, waiting, putOff, away, fault, refused, ended);
   }
 
-  /** The turn that was shown is over, made or not. */
+  /** The turn that was asked for is over, made or not. */
   Pending turnOver(int nowPutOff) {
     return new Pending(null, false, false, waiting, nowPutOff, away, fault, refused, ended);
   }

@@ -8,17 +8,19 @@ import quarterturn.session.Passage;
 import quarterturn.session.Place;
 
 /**
- * Where a session stands in its procedures, and the way that led there.
+ * The position of a session in its procedures, and how it got there.
  *
  * @param places callers first, the present step last; empty before the first procedure is entered
- * @param reached how often each step was entered, by its key
- * @param path every step entered, in order, those that ask nothing included
- * @param passages every way taken, in order; where a break or a limit moved the session on, none
- * @param chosen what was chosen or written last at each step, and how each call ended, by key
- * @param string which string a step that goes from string to string has come to; 0 is the lowest
- * @param line which line of a pause is asked for; 0 is the first
- * @param entering whether the present procedure is still to be entered, and may lack something
- * @param stepwise the procedure that goes step by step since a reading in it was doubtful, or null
+ * @param reached how often each step was entered, by key
+ * @param path every step entered, in order, with those that ask nothing
+ * @param passages every way taken, in order, without moves by a break or a limit
+ * @param chosen the last choice or words at each step, and the outcome of each call, by key
+ * @param string index of the present string in a step that goes from string to string; 0 is the
+ *     lowest
+ * @param line index of the present line in a pause
+ * @param entering whether the present procedure is yet to be entered, and may lack results
+ * @param stepwise id of the procedure that goes step by step since a reading in it was
+ *     doubtful, or null
  */
 record Position(
     List<Place> places,
@@ -41,12 +43,12 @@ record Position(
     return places.get(places.size() - 1);
   }
 
-  /** A step of the present procedure as a key. */
+  /** The key of a step of the present procedure. */
   private String key(String step) {
     return place().procedure() + "/" + step;
   }
 
-  /** What was chosen last at a step of the present procedure, or null. */
+  /** The last choice at a step of the present procedure, or null. */
   @Nullable String chosen(String step) {
     return chosen.get(key(step));
   }
@@ -56,18 +58,18 @@ record Position(
     return reached.getOrDefault(key(step), 0);
   }
 
-  /** At another step of the present procedure. */
+  /** The position moved to another step of the present procedure. */
   Position at(String step) {
     Place to = new Place(place().procedure(), step);
     return with(Lists.with(places.subList(0, places.size() - 1), to));
   }
 
-  /** At a step of a procedure that the present one waits for. */
+  /** The position moved into a procedure that the present one waits for. */
   Position into(Place place) {
     return with(Lists.with(places, place));
   }
 
-  /** Back in the procedure that waited. */
+  /** The position moved back to the procedure that waited. */
   Position out() {
     return with(List.copyOf(places.subList(0, places.size() - 1)));
   }
@@ -76,7 +78,7 @@ record Position(
     return new Position(now, reached, path, passages, chosen, string, line, entering, stepwise);
   }
 
-  /** The present step is entered. */
+  /** The position after the present step was entered. */
   Position entered() {
     Place place = place();
     return new Position(
@@ -91,7 +93,7 @@ record Position(
         stepwise);
   }
 
-  /** One of the ways out of the present step is taken, by its place among them. */
+  /** The position after one of the ways out of the present step, by its index, was taken. */
   Position passed(int way) {
     List<Passage> more = Lists.with(passages, new Passage(place(), way));
     return new Position(places, reached, path, more, chosen, string, line, entering, stepwise);
@@ -115,7 +117,7 @@ record Position(
     return new Position(places, reached, path, passages, chosen, string, line, now, stepwise);
   }
 
-  /** From now on the present procedure goes step by step. */
+  /** The position with the present procedure going step by step from now on. */
   Position inSteps() {
     String now = place().procedure();
     return new Position(places, reached, path, passages, chosen, string, line, entering, now);

@@ -26,7 +26,7 @@ import quarterturn.session.PromptText;
 import quarterturn.session.Stage;
 import quarterturn.unit.Turn;
 
-/** What comes next for a state: a prompt to show, or an event to record before one is shown. */
+/** Finds what comes next for a state: a prompt to show, or an event to record first. */
 final class Prompter {
   private final Library library;
   private final Walk walk;
@@ -40,7 +40,7 @@ final class Prompter {
     this.pauses = new Pauses(walk);
   }
 
-  /** A prompt, or an event that goes on record first. */
+  /** A prompt to show, or an event to record first. */
   sealed interface Next {
     record Show(Prompt prompt) implements Next {}
 
@@ -212,7 +212,7 @@ final class Prompter {
     return record(new Event.Ended(now, end.id(), handOver, end.outcome(), why));
   }
 
-  /** The step's hazards, and for a rod turn those the limits put before every one; worst first. */
+  /** The step's hazards, for a rod turn with those of every turn; the worst first. */
   private List<Hazard> hazards(Step step) {
     Set<String> ids = new LinkedHashSet<>(step.words().hazards());
     if (step instanceof Step.TurnRod) {
@@ -308,7 +308,10 @@ final class Prompter {
         notes(state, step, now));
   }
 
-  /** What comes after the present step, a line each; nothing where none is at hand. */
+  /**
+   * The steps that follow the present one for certain, a line each; empty where there is no present
+   * step.
+   */
   List<String> coming(State state, Instant now) {
     if (!state.atStep()) {
       return List.of();
@@ -327,7 +330,7 @@ final class Prompter {
     return notes;
   }
 
-  /** A stage that goes step by step is told in full. */
+  /** The role whose wording is used: a technician's on the short path, else a beginner's. */
   private static Role role(State state) {
     return ShortPath.taken(state) ? Role.TECHNICIAN : Role.BEGINNER;
   }

@@ -5,9 +5,9 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Event;
 
 /**
- * A reading that was taken.
+ * A reading taken in the session.
  *
- * @param read the event
+ * @param read the reading's event
  * @param counts whether the strings were at pitch and the neck settled when it was taken
  * @param turnsBefore how many rod turns had been made in this session
  * @param changesBefore how many changes had been made to the instrument in this session

@@ -11,8 +11,8 @@ import quarterturn.session.RecordMismatchException;
 import quarterturn.unit.Turn;
 
 /**
- * What can be said of a turn that was asked for before a break: whether it was made, and how it
- * felt, since a stop sign counts after a break as before it.
+ * What a person can say of a turn that was asked for before a break: whether it was made and how it
+ * felt, since a stop sign counts after a break as before one.
  */
 enum Recall {
   NOT_MADE("not-made", "No, the rod was not turned", false, true, null),
@@ -24,7 +24,7 @@ enum Recall {
   SLIPPED("slipped", "I tried, and the key slipped or rocked", true, false, Feel.SLIPPED),
   UNSURE("unsure", "I am not sure, or only a part of it", true, false, null);
 
-  /** Why it is asked, and what to do when in doubt. */
+  /** The reason for the question, and what to answer when in doubt. */
   static final String WHY =
       "Look at the mark on the key's handle if you can. If you are not sure, say so: the turn is"
           + " then counted, nothing is learned from it, and the next reading shows where the neck"
@@ -57,7 +57,7 @@ enum Recall {
     return Arrays.stream(values()).map(r -> new Prompt.Option(r.word, r.label)).toList();
   }
 
-  /** The event that an option stands for. */
+  /** The event for an option. */
   static Event.Recalled event(String option, Event.Offered open, Instant now) {
     for (Recall recall : values()) {
       if (recall.word.equals(option)) {
@@ -68,7 +68,7 @@ enum Recall {
     throw new IllegalArgumentException("there is no such answer: " + option);
   }
 
-  /** The answer that is on record. */
+  /** The answer that an event records. */
   static Recall of(Event.Recalled event) {
     boolean turned = event.turned().turns() != 0;
     for (Recall recall : values()) {

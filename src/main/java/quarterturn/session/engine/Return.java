@@ -11,7 +11,9 @@ import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Event;
 
-/** What a break has changed: readings gone stale, pitch drifted, a turn to be asked about. */
+/**
+ * Finds what a break changed: readings gone stale, pitch that drifted, a turn to be asked about.
+ */
 record Return(Library library, Walk walk) {
   State resumed(State state, State before, Event.Resumed resumed) {
     BenchState left = before.bench();

@@ -18,18 +18,18 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
- * What was read, turned and changed in a session, and what that adds up to.
+ * What was read, turned and changed in a session, and what follows from it.
  *
- * @param limits by which it is counted
- * @param earlier this neck's turns in sessions before this one, oldest first
- * @param elsewhere its turns in other sessions since this one began
+ * @param limits the limits policy
+ * @param earlier turns of the neck in sessions before this one, oldest first
+ * @param elsewhere turns of the neck in other sessions since this one began
  * @param readings every reading, oldest first
  * @param turns every turn of the rod, oldest first
- * @param changes what was done to the instrument, rod turns included
- * @param given verdicts that were given, each with how many changes had been made by then
+ * @param changes changes made to the instrument, rod turns included
+ * @param given verdicts that were given, each with the number of changes made before it
  * @param tuned when the strings were last brought to pitch, or null
  * @param lifted the last time the daily rest was lifted, or null
- * @param spoiled so many of the readings, the oldest, something other than a turn has spoiled
+ * @param spoiled how many readings, the oldest ones, something other than a turn has spoiled
  */
 record SessionHistory(
     Limits limits,
@@ -45,9 +45,9 @@ record SessionHistory(
   private static final double SLACK = 1e-6;
 
   /**
-   * The daily rest was lifted with a reason.
+   * The daily rest was ended early, with a reason.
    *
-   * @param turns how many rod turns had been made in this session by then
+   * @param turns how many rod turns had been made in this session before
    */
   record Lifted(Instant at, int turns) {}
 
@@ -70,7 +70,7 @@ record SessionHistory(
         limits, earlier, elsewhere, readings, now, changes, given, tuned, lifted, spoiled);
   }
 
-  /** Something was done to the instrument; null for nothing. */
+  /** This history with a change made to the instrument; unchanged for null. */
   SessionHistory changed(Instant at, @Nullable String change) {
     if (change == null) {
       return this;
@@ -97,7 +97,7 @@ record SessionHistory(
         limits, earlier, elsewhere, readings, turns, changes, given, tuned, now, spoiled);
   }
 
-  /** Something has spoiled every reading so far. */
+  /** This history with every reading so far spoiled. */
   SessionHistory allSpoiled() {
     int all = readings.size();
     return new SessionHistory(
@@ -105,8 +105,8 @@ record SessionHistory(
   }
 
   /**
-   * Turned in other sessions too: what is read from now on shows those turns as well, so nothing is
-   * learned of the last one here.
+   * This history with turns made in other sessions. Later readings show those turns too, so that
+   * nothing is learned of this session's last turn.
    */
   SessionHistory elsewhere(List<Event.Past> now) {
     List<TurnMade> made = new ArrayList<>(turns);
@@ -117,14 +117,14 @@ record SessionHistory(
         limits, earlier, now, readings, List.copyOf(made), changes, given, tuned, lifted, spoiled);
   }
 
-  /** This neck's turns in other sessions, those before this one began first. */
+  /** The neck's turns in other sessions, those before this one first. */
   private List<Event.Past> others() {
     List<Event.Past> others = new ArrayList<>(earlier);
     others.addAll(elsewhere);
     return others;
   }
 
-  /** Where the rod stands from as found, plus is tighter, whichever session turned it since. */
+  /** The rod's position from as found, plus is tighter, with the turns of every session. */
   Turn net() {
     double sum = 0;
     for (Event.Past past : elsewhere) {
@@ -137,9 +137,9 @@ record SessionHistory(
   }
 
   /**
-   * All turning in a day before {@code now}, either way added up, since the last lifting. What was
-   * turned before a lifting goes by its place among the turns, since a lifting and the turn after
-   * it may be in one second.
+   * Turns in the day before {@code now}, added up without direction, since the daily rest was last
+   * ended early. Turns are counted by their place before or after that, since it and the next turn
+   * may be in the same second.
    */
   Turn today(Instant now) {
     Instant since = now.minus(limits.day());
@@ -154,7 +154,7 @@ record SessionHistory(
     return new Turn(sum);
   }
 
-  /** When the rod was last turned, earlier sessions included, or null. */
+  /** The time of the last turn in any session, or null. */
   @Nullable Instant lastTurnAt() {
     List<Instant> times = new ArrayList<>();
     others().forEach(past -> times.add(past.at()));
@@ -172,7 +172,7 @@ record SessionHistory(
     return Lists.last(turns, made -> made.turn().turns() != 0);
   }
 
-  /** The last relief reading on a string, counting or not, or null. */
+  /** The last relief reading on a string, whether it counts or not, or null. */
   @Nullable Reading last(Which which) {
     return Lists.last(readings, r -> r.relief() && r.read().which() == which);
   }
@@ -183,25 +183,25 @@ record SessionHistory(
   }
 
   /**
-   * What was done to the instrument later on.
+   * The changes made to the instrument after a number of changes.
    *
-   * @param before how many changes had been made by then
+   * @param before how many changes to skip
    */
   List<Changed> changesSince(int before) {
     return changes.subList(before, changes.size());
   }
 
-  /** Whether tuning or a reading at {@code from} is too long ago to be used at {@code now}. */
+  /** Whether tuning or a reading at {@code from} is too old to be used at {@code now}. */
   boolean old(Instant from, Instant now) {
     return from.plus(Duration.ofMinutes(limits.readingHoldsMinutes())).isBefore(now);
   }
 
-  /** Whether tuning is not too long ago for a reading at {@code now}. */
+  /** Whether tuning is recent enough for a reading at {@code now}. */
   boolean timely(Instant now) {
     return tuned != null && !old(tuned, now);
   }
 
-  /** The last counting reading taken when {@code turns} turns had been made, or null. */
+  /** The last counting relief reading taken after {@code turns} turns, or null. */
   private @Nullable Bracket at(int turns) {
     Reading last =
         Lists.last(
@@ -214,7 +214,7 @@ record SessionHistory(
     return last == null ? null : last.read().bracket();
   }
 
-  /** Whether this neck was ever seen to answer as told. */
+  /** Whether the neck has ever been seen to answer its rod. */
   boolean known() {
     for (Event.Past past : others()) {
       if (answer(past.turn(), past.before(), past.after()) == Response.MOVED) {
@@ -230,7 +230,7 @@ record SessionHistory(
     return false;
   }
 
-  /** What the neck did after the last turn. */
+  /** How the neck answered the last turn. */
   Response response() {
     if (turns.isEmpty()) {
       return Response.NOT_TURNED;
@@ -239,8 +239,8 @@ record SessionHistory(
   }
 
   /**
-   * What the neck did after a turn, looking back over the run of turns the same way before it that
-   * showed no answer either: small turns add up until an answer can be expected.
+   * How the neck answered a turn. Earlier turns in the same direction without an answer are added,
+   * since small turns add up until an answer can be expected.
    */
   private Response responseTo(int index) {
     double sum = 0;
@@ -280,12 +280,12 @@ record SessionHistory(
         : Response.UNSEEN;
   }
 
-  /** The most that a neck can have moved as told. */
+  /** The largest movement in the expected direction that two readings allow. */
   private static double most(Turn turn, Bracket before, Bracket after) {
     return turn.turns() > 0 ? before.highMm() - after.lowMm() : after.highMm() - before.lowMm();
   }
 
-  /** Where an end of a bracket is unknown, only what holds for the whole of it was seen. */
+  /** How the neck surely answered, where a bracket is open and only the least movement is known. */
   private Response answerAtLeast(Turn turn, Bracket before, Bracket after) {
     double least =
         turn.turns() > 0 ? before.lowMm() - after.highMm() : after.lowMm() - before.highMm();
@@ -297,7 +297,7 @@ record SessionHistory(
         : Response.UNSEEN;
   }
 
-  /** How many turns moved the neck the wrong way, in all. */
+  /** How many turns moved the neck in the wrong direction. */
   int wrongWay() {
     int count = 0;
     for (int i = 0; i < turns.size(); i++) {
@@ -306,7 +306,7 @@ record SessionHistory(
     return count;
   }
 
-  /** How many turns in a row, up to the last, left the string touching as before. */
+  /** How many of the last turns in a row left the string touching. */
   int touching() {
     int count = 0;
     for (int i = turns.size() - 1; i >= 0; i--) {
@@ -328,7 +328,7 @@ record SessionHistory(
     return count;
   }
 
-  /** How often the neck has responded so, for a condition that counts. */
+  /** How many times the neck has answered in a way, for a condition that counts. */
   int times(Response response) {
     return switch (response) {
       case NOT_TURNED -> turns.isEmpty() ? 1 : 0;
@@ -338,7 +338,7 @@ record SessionHistory(
     };
   }
 
-  /** Whether the rest after a day's turning is due: not even the smallest turn is left of it. */
+  /** Whether the daily rest is due: less than the smallest turn is left for the day. */
   boolean restDue(Instant now) {
     double left = limits.beginnerDay().turns() - today(now).turns();
     return left < Turn.SIXTEENTH.turns() - SLACK;

@@ -8,19 +8,19 @@ import quarterturn.procedure.condition.ConditionWords;
 import quarterturn.procedure.condition.Role;
 
 /**
- * What a technician need not go through step by step. Whatever a procedure says: nothing that is
- * marked never-skip, changes or establishes something, or warns of a hazard is passed over, and no
- * wait once anything was done to the instrument.
+ * Decides which steps a technician can skip. Whatever a procedure says, no step is skipped that is
+ * marked never-skip, changes or establishes something, or warns of a hazard, and no wait after
+ * something was done to the instrument.
  */
 record ShortPath(Walk walk) {
-  /** Whether the present stage goes by the short path. */
+  /** Whether the present procedure uses the short path. */
   static boolean taken(State state) {
     return state.started().role() == Role.TECHNICIAN
         && !state.position().nowhere()
         && !state.place().procedure().equals(state.position().stepwise());
   }
 
-  /** Why the present step is passed over, or null where it is not. */
+  /** Why the present step is skipped, or null where it is not. */
   @Nullable String skipped(State state, Step step, Instant now) {
     Shortcut shortcut = step.words().shortcut();
     if (shortcut == null || shortcut.way() != Shortcut.Way.SKIP) {
@@ -46,7 +46,7 @@ record ShortPath(Walk walk) {
         && state.history().changes().isEmpty();
   }
 
-  /** Whether the present step is shown together with what comes next. */
+  /** Whether the present step is merged with what comes next. */
   boolean merges(State state, Step step, Instant now) {
     Shortcut shortcut = step.words().shortcut();
     return shortcut != null

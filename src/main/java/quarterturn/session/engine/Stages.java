@@ -23,8 +23,8 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 
 /**
- * Which results of a set-up are fresh, and which a change has spoiled: the matrix of {@link
- * Results} applied to what happened, in this session and in those before it.
+ * Finds which results of a set-up are fresh and which a change has spoiled: the matrix of {@link
+ * Results} applied to this session and those before it.
  */
 final class Stages {
   private final State state;
@@ -41,7 +41,7 @@ final class Stages {
     this.now = now;
   }
 
-  /** A reading with the changes made since. */
+  /** A reading with the changes made after it. */
   private record Held(
       String string,
       Instant at,
@@ -50,12 +50,12 @@ final class Stages {
       List<Changed> since,
       @Nullable String words) {}
 
-  /** Every result, in the order in which they depend on each other. */
+  /** Every result, each after those that it depends on. */
   List<Stage> all() {
     return results.results().values().stream().map(this::of).toList();
   }
 
-  /** Those of {@code needs} that no stage may build on. */
+  /** The results among {@code needs} that no stage may use. */
   List<Stage> missing(List<String> needs) {
     return all().stream()
         .filter(stage -> needs.contains(stage.id()) && !stage.status().usable())
@@ -142,7 +142,7 @@ final class Stages {
     return new Stage(result.id(), result.name(), result.by(), status, words, because, since);
   }
 
-  /** The last reading on each string; those of this session before those of others. */
+  /** The last reading on each string, of this session or else of an earlier one. */
   private Map<String, Held> readings(Quantity quantity) {
     Map<String, Held> found = new LinkedHashMap<>();
     for (Event.Before before : state.started().before()) {
@@ -170,7 +170,10 @@ final class Stages {
     return found;
   }
 
-  /** A reading of an earlier session, reckoned over where it must be; null where it can't. */
+  /**
+   * A reading of an earlier session, converted to the kind's convention if need be; null where it
+   * can't.
+   */
   private @Nullable Held earlier(String string, Event.Before before, List<Changed> since) {
     if (kind == null || Convention.same(before, kind)) {
       return new Held(string, before.at(), before.bracket(), before.value(), since, null);
@@ -181,7 +184,7 @@ final class Stages {
         : new Held(string, before.at(), reckoned, null, since, Convention.words(reckoned, before));
   }
 
-  /** Time or weather since a reading, or null where neither is enough to matter. */
+  /** The change of weather since a reading that may have spoiled it: time or humidity; or null. */
   private @Nullable Changed climate(Instant read) {
     Instant until = read.plus(climate.after());
     if (until.isBefore(now)) {

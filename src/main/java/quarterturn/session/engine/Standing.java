@@ -10,15 +10,15 @@ import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.session.PastTurns;
 
-/** In what state an instrument would be left now, in words. */
+/** Describes the state that an instrument would be left in now. */
 final class Standing {
   private Standing() {}
 
   /**
-   * In what state a session left its instrument, by its record alone, as where its procedure can't
-   * be gone on with.
+   * The state that a session left its instrument in, from its events alone, for a procedure that
+   * can't go on.
    *
-   * @param events all of the session, the oldest first
+   * @param events all the session's events, oldest first
    */
   static String of(List<Event> events) {
     Event.Offered open = PastTurns.open(events);
@@ -51,7 +51,7 @@ final class Standing {
     return left == null ? now(state) : left;
   }
 
-  /** What was said when the person left, where nothing was done since; or null. */
+  /** The words recorded when the person left, if nothing was done since; or null. */
   private static @Nullable String left(State state) {
     for (int i = state.log().size() - 1; i >= 0; i--) {
       Event event = state.log().get(i);
@@ -112,7 +112,7 @@ final class Standing {
     return (pitch ? "strings at pitch, " : "strings as found, ") + rod + ", " + read;
   }
 
-  /** Whether the rod was last tried and did not move. */
+  /** Whether the rod did not move when it was last tried. */
   private static boolean stuck(State state) {
     int turns = state.history().turns().size();
     return turns > 0 && state.history().turns().get(turns - 1).turn().turns() == 0;

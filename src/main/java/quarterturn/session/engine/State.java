@@ -12,15 +12,15 @@ import quarterturn.session.Lists;
 import quarterturn.session.Place;
 
 /**
- * What a session's events add up to.
+ * The state that a session's events add up to.
  *
  * @param last when the last event happened
- * @param kind id of the kind, or null while it is not known
- * @param style null while it is not known
+ * @param kind id of the kind, or null while unknown
+ * @param style the style, or null while unknown
  * @param accepted ids of the hazards that were accepted
  * @param log every event, oldest first
- * @param before the state before the last answer, for a correction; null where it can't be taken
- *     back
+ * @param before the state before the last answer, for a correction; null where it can't be
+ *     withdrawn
  */
 record State(
     Event.Started started,
@@ -49,7 +49,7 @@ record State(
         null);
   }
 
-  /** Whether the last answer, or the turn that is asked for now, can be taken back. */
+  /** Whether the last answer, or the turn that is asked for, can be withdrawn. */
   boolean correctable() {
     return !pending.recalling() && (pending.open() != null || before != null);
   }
@@ -58,12 +58,12 @@ record State(
     return position.place();
   }
 
-  /** Id of the procedure at hand; before it is entered, of the one to be entered. */
+  /** Id of the present procedure, which may be yet to be entered. */
   String procedure() {
     return position.nowhere() ? started.procedure() : place().procedure();
   }
 
-  /** Whether nothing is asked of the engine's own accord, so that the present step is. */
+  /** Whether the present step is asked, and not a question of the engine's own. */
   boolean atStep() {
     return pending.ended() == null
         && pending.away() == null
@@ -71,7 +71,7 @@ record State(
         && !position.nowhere();
   }
 
-  /** With one more event on record. */
+  /** This state with one more event in its log. */
   State and(Event event) {
     return logging(Lists.with(log, event));
   }
@@ -106,13 +106,13 @@ record State(
         started, last, kind, style, position, history, bench, pending, hazards, log, before);
   }
 
-  /** What a correction goes back to from now on. */
+  /** This state, from which a correction leads back to {@code earlier}. */
   State backTo(@Nullable State earlier) {
     return new State(
         started, last, kind, style, position, history, bench, pending, accepted, log, earlier);
   }
 
-  /** With another log, as after a correction. */
+  /** This state with another log, as after a correction. */
   State logging(List<Event> events) {
     Instant at = events.get(events.size() - 1).at();
     return new State(

@@ -13,14 +13,14 @@ import quarterturn.session.store.Store;
 import quarterturn.unit.Bracket;
 
 /**
- * What happened to a neck, as the advisor wants it: its readings, turns and rests in the order of
- * time, other sessions' included.
+ * Tells the advisor what happened to a neck: its readings, turns and rests in the order of time,
+ * those of other sessions too.
  */
 public final class Story {
   /**
-   * Something that happened.
+   * An event with its time.
    *
-   * @param lost whether something unknown happened to the neck before it
+   * @param lost whether something unknown may have happened to the neck before
    */
   private record Timed(Instant at, boolean lost, Seen seen) {}
 
@@ -30,9 +30,9 @@ public final class Story {
   private Story() {}
 
   /**
-   * The story that an instrument's turns tell, as {@link Store#pastOf} gives them.
+   * The story of an instrument's turns from {@link Store#pastOf}.
    *
-   * @param past oldest first
+   * @param past the turns, oldest first
    */
   public static List<Seen> of(List<Event.Past> past, Limits limits) {
     Story story = new Story();
@@ -54,7 +54,10 @@ public final class Story {
     lost = false;
   }
 
-  /** A reading is told once, though it ends one turn and begins the next. */
+  /**
+   * Adds turns of other sessions; a reading that is both after one turn and before the next is
+   * added once.
+   */
   private void others(List<Event.Past> turns) {
     Bracket at = null;
     for (Event.Past past : turns) {
@@ -85,7 +88,9 @@ public final class Story {
     turns(state, made, state.history().turns().size());
   }
 
-  /** After a turn that may have been another than was said, the neck is found anew. */
+  /**
+   * Adds turns of this session; after one whose amount is not sure, the neck's position is unknown.
+   */
   private void turns(State state, int from, int to) {
     for (TurnMade made : state.history().turns().subList(from, to)) {
       if (made.sure()) {

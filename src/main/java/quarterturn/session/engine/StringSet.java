@@ -14,24 +14,27 @@ import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
 
-/** A set of strings by its diameters: what it pulls. */
+/** Calculates the pull of a set of strings from their diameters. */
 final class StringSet {
-  /** Thinner strings are plain steel; common practice, no source. */
+  /**
+   * Least diameter of a wound string in millimetres, thinner ones being plain steel; common
+   * practice, no source.
+   */
   private static final double WOUND_FROM_MM = 0.5;
 
-  /** A wound string's core as a share of its diameter; an estimate. */
+  /** Diameter of a wound string's core as a share of the string's; an estimate. */
   private static final double CORE = 0.43;
 
   private StringSet() {}
 
-  /** A string of this diameter, plain or wound as is usual for it. */
+  /** A string of a diameter, plain or wound as is usual. */
   static StringGauge gauge(Length diameter) {
     return diameter.mm() < WOUND_FROM_MM
         ? StringGauge.plain(diameter)
         : StringGauge.wound(diameter, Length.mm(CORE * diameter.mm()));
   }
 
-  /** What a set pulls, tuned as the kind is. */
+  /** The pull of a whole set at the kind's tuning. */
   static Force pull(Kind kind, List<Length> gauges) {
     List<SetPull.TunedString> strings = new ArrayList<>();
     for (int i = 0; i < gauges.size(); i++) {
@@ -41,14 +44,14 @@ final class StringSet {
     return new SetPull(new Scale(kind.scale()), strings, Temperament.ISO_16).total();
   }
 
-  /** What the lowest string pulls. */
+  /** The pull of the lowest string of the kind. */
   static Force lowest(Kind kind) {
     return pull(kind, kind.make().gauges().subList(0, 1));
   }
 
   /**
-   * Diameters as a person writes them, as many as the kind has strings: "105 85 65 45" in
-   * thousandths of an inch, ".105 .085", "2.67 mm 2.16 mm"; or null where it is not that.
+   * Diameters as typed, one for each string of the kind: "105 85 65 45" in thousandths of an inch,
+   * ".105 .085", "2.67 mm 2.16 mm"; null for any other text.
    */
   static @Nullable List<Length> parse(String typed, Kind kind) {
     String text = typed.toLowerCase(Locale.ROOT).replace(" mm", "mm").replace(" in", "in");

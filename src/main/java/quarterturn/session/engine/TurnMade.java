@@ -7,11 +7,11 @@ import quarterturn.session.Prompt;
 import quarterturn.unit.Turn;
 
 /**
- * A rod turn of this session, plus tightened.
+ * A rod turn of this session; plus tightened.
  *
- * @param asked what was asked for, or the turn itself where that is not known
- * @param sure false where it was recalled after a break and the person could not tell
- * @param expected what the reading after it should show, or null
+ * @param asked the turn that was asked for, or the turn itself where that is unknown
+ * @param sure false where the person recalled it after a break and could not tell
+ * @param expected the relief expected after it, or null
  */
 record TurnMade(
     Instant at,
@@ -20,7 +20,7 @@ record TurnMade(
     Feel feel,
     boolean sure,
     Prompt.@Nullable Expected expected) {
-  /** This turn where nothing can be learned from it any more; it still counts. */
+  /** This turn, still counted, but with nothing to be learned from it. */
   TurnMade unsure() {
     return new TurnMade(at, turn, asked, feel, false, expected);
   }

@@ -11,7 +11,7 @@ import quarterturn.session.Event;
 import quarterturn.session.Lists;
 import quarterturn.unit.Bracket;
 
-/** The last reading of each string, and how it stands to its window. */
+/** Finds the first and last readings of a string, and how they stand to their window. */
 final class Values {
   private static final double SLACK = 1e-6;
 
@@ -20,7 +20,7 @@ final class Values {
   /**
    * The last reading of a quantity in this session, or null.
    *
-   * @param string the note of the string it was read on, or null for any
+   * @param string the note of the string, or null for any string
    */
   static Event.@Nullable Read last(State state, Quantity quantity, @Nullable String string) {
     Reading last = Lists.last(state.history().readings(), r -> of(r, quantity, string));
@@ -43,12 +43,12 @@ final class Values {
         && !read.missing();
   }
 
-  /** Both ends included. */
+  /** Whether a value is in a window whose ends count as inside. */
   static boolean inside(double value, Window window) {
     return value >= window.lowMm() - SLACK && value <= window.highMm() + SLACK;
   }
 
-  /** The last reading on a string that nothing has spoiled since, or null. */
+  /** The last reading on a string, if nothing has spoiled it; else null. */
   private static Event.@Nullable Read valid(
       State state, Results results, Quantity quantity, String string) {
     Reading last = Lists.last(state.history().readings(), r -> of(r, quantity, string));
@@ -61,7 +61,10 @@ final class Values {
     return spoiled ? null : last.read();
   }
 
-  /** How the last reading of a string stands to its window; none where it is stale. */
+  /**
+   * How the last reading on a string stands to its window; not measured where it is missing or
+   * stale.
+   */
   static Verdict verdict(
       State state, Results results, Kind kind, Style style, Quantity quantity, int index) {
     Event.Read read = valid(state, results, quantity, kind.strings().get(index));

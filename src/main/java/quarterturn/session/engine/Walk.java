@@ -27,12 +27,15 @@ import quarterturn.session.Prompt;
 import quarterturn.session.Stage;
 import quarterturn.unit.Turn;
 
-/** Moves a state through its procedure, on past the steps that ask nothing. */
+/** Moves a state through its procedure, past the steps that ask nothing. */
 record Walk(Library library, Guard guard) {
-  /** Steps that ask nothing may follow each other so often; more is a loop without an end. */
+  /** Most steps in a row that ask nothing; more must be an endless loop. */
   private static final int MOST_SILENT = 100;
 
-  /** Where the strings are brought to pitch: on a neck that is loose, where it is seated first. */
+  /**
+   * Id of the step that brings the strings to pitch; for a loose neck, of the step that seats it
+   * first.
+   */
   String retune(State state) {
     return new Detours(procedure(state)).retune(state.bench());
   }
@@ -54,7 +57,7 @@ record Walk(Library library, Guard guard) {
     return state.with(state.position().into(begin));
   }
 
-  /** Enters the procedure at hand, unless it needs what is stale; then that is asked about. */
+  /** Enters the present procedure, unless it needs a stale result, which is asked about first. */
   private State enter(State state, Instant at) {
     State now = entering(state, at);
     return now.position().entering() ? now : arrive(now, at);
@@ -64,7 +67,7 @@ record Walk(Library library, Guard guard) {
     return state.with(state.position().entering(!missing(state, at).isEmpty()));
   }
 
-  /** What the procedure at hand needs and must not build on. */
+  /** The results that the present procedure needs and must not use as they are. */
   private List<Stage> missing(State state, Instant at) {
     return stages(state, at).missing(procedure(state).needs());
   }
@@ -77,7 +80,7 @@ record Walk(Library library, Guard guard) {
     return new Stages(state, library, kind(state), at);
   }
 
-  /** "Relief is stale, since ...; Action was not done. The way: relief, then action." */
+  /** The missing results with their state, a line each, and the shortest way to make them fresh. */
   String lacking(State state, Instant at) {
     List<String> parts = new ArrayList<>();
     Set<String> way = new LinkedHashSet<>();
@@ -92,7 +95,10 @@ record Walk(Library library, Guard guard) {
     return String.join("\n", parts);
   }
 
-  /** Goes to what is needed first; afterwards the procedure at hand is entered again. */
+  /**
+   * Goes to the procedure of the first missing result; the present procedure is entered again after
+   * it.
+   */
   State first(State state, Instant at) {
     for (Stage stage : missing(state, at)) {
       Procedure by = stage.by() == null ? null : library.procedures().get(stage.by());
@@ -104,9 +110,9 @@ record Walk(Library library, Guard guard) {
   }
 
   /**
-   * What a step of the procedure at hand changes of the instrument, or null.
+   * Id of the change that a step of the present procedure makes to the instrument, or null.
    *
-   * @param option what is chosen there, or null
+   * @param option id of the option chosen there, or null
    */
   @Nullable String changes(State state, String id, @Nullable String option) {
     if (state.position().nowhere()) {
@@ -125,7 +131,7 @@ record Walk(Library library, Guard guard) {
         : null;
   }
 
-  /** What is being set on the string at hand, or null where nothing is. */
+  /** The saddle or pickup setting on the present string, or null where none is under way. */
   Event.@Nullable Adjusted adjusting(State state) {
     Kind kind = kind(state);
     boolean own = state.pending().away() != null || state.position().nowhere();
@@ -144,9 +150,9 @@ record Walk(Library library, Guard guard) {
   }
 
   /**
-   * The next string from {@code from} on that a step has something to set on, or -1.
+   * Index of the next string, at or after {@code from}, on which a step sets something, or -1.
    *
-   * @param from 0 is the lowest string
+   * @param from index of a string, 0 for the lowest
    */
   int nextString(State state, Step.Adjust step, int from) {
     Kind kind = kind(state);
@@ -165,9 +171,9 @@ record Walk(Library library, Guard guard) {
   }
 
   /**
-   * Goes on by the first branch that holds.
+   * Moves on by the first branch that holds.
    *
-   * @param just the reading that was just taken, or null
+   * @param just the reading just taken, or null
    */
   State go(State state, Branch.Fork fork, Instant at, Event.@Nullable Read just) {
     int way = judge(state, at, just).choose(fork);
@@ -182,15 +188,15 @@ record Walk(Library library, Guard guard) {
     return state.with(state.pending().fault(step + what));
   }
 
-  /** Takes note of the way out of the present step. */
+  /** Records the way taken out of the present step. */
   private static State passed(State state, int way) {
     return state.with(state.position().passed(way));
   }
 
   /**
-   * Goes on by one of the ways of the present step.
+   * Moves on by one of the ways out of the present step.
    *
-   * @param way its index among them
+   * @param way the way's index
    */
   State go(State state, int way, Instant at) {
     return go(passed(state, way), step(state).exits().get(way).to(), at);
@@ -200,19 +206,19 @@ record Walk(Library library, Guard guard) {
     return new Judge(state, library, kind(state), window(state), at, just, () -> fault(state));
   }
 
-  /** Whether a condition holds now. */
+  /** Whether a condition holds at present. */
   boolean holds(State state, Condition condition, Instant at) {
     return judge(state, at, null).holds(condition);
   }
 
-  /** What becomes of a turn that is to come, or null where the kind is not known. */
+  /** The ruling on a turn step, or null where the kind is unknown. */
   Guard.@Nullable Ruling rule(State state, Step.TurnRod turn, Instant at) {
     Kind kind = kind(state);
     Window window = window(state);
     return kind == null || window == null ? null : guard.rule(state, turn, kind, window, at);
   }
 
-  /** What relief to expect after a turn, or null where that can't be said. */
+  /** The relief to expect after a turn, or null where none can be expected. */
   Prompt.@Nullable Expected expected(State state, Turn turn) {
     Kind kind = kind(state);
     Window window = window(state);
@@ -232,13 +238,13 @@ record Walk(Library library, Guard guard) {
   }
 
   /**
-   * Where a walk has come to.
+   * The state that a walk has come to.
    *
-   * @param on whether it has come to another step, which is entered next
+   * @param on whether its present step is another one, yet to be entered
    */
   record Arrived(State state, boolean on) {}
 
-  /** Enters the present step and walks on through those that ask nothing. */
+  /** Enters the present step and walks on past those that ask nothing. */
   State arrive(State state, Instant at) {
     Arrived now = new Arrived(state, true);
     for (int silent = 0; silent < MOST_SILENT && now.on(); silent++) {
@@ -248,7 +254,7 @@ record Walk(Library library, Guard guard) {
     return now.on() ? faulty(now.state(), " stands in a loop without an end") : now.state();
   }
 
-  /** On to where a step leads that asks nothing; not on where the present step asks something. */
+  /** Moves on from a step that asks nothing; a step that asks something stays the present one. */
   private Arrived onward(State state, Instant at) {
     Arrived here = new Arrived(state, false);
     return step(state)
@@ -275,7 +281,7 @@ record Walk(Library library, Guard guard) {
     return new Arrived(state.with(state.position().at(step)), true);
   }
 
-  /** Into a procedure, unless what it needs is to be asked about first. */
+  /** Enters a procedure, unless a missing result has to be asked about first. */
   private Arrived entered(State state, Instant at) {
     State now = entering(state, at);
     return new Arrived(now, !now.position().entering());
@@ -294,7 +300,7 @@ record Walk(Library library, Guard guard) {
         : new Arrived(state.with(state.position().string(string)), false);
   }
 
-  /** Back to the procedure that called this one, or that needed it first. */
+  /** Returns to the procedure that called this one or needed it first. */
   private Arrived back(State state, Step.Done done, Instant at) {
     String ended = state.place().procedure();
     State out = state.with(state.position().out());
@@ -310,7 +316,7 @@ record Walk(Library library, Guard guard) {
     return new Detours(procedure(back)).afterCall(back.place().step(), back.bench());
   }
 
-  /** To where a fresh reading is taken, if this turn needs one first. */
+  /** Moves to the step that takes a fresh reading, if the turn needs one first. */
   Arrived toReading(State state, Step.TurnRod turn, Instant at) {
     if (!(rule(state, turn, at) instanceof Guard.Ruling.ReadFirst)) {
       return new Arrived(state, false);
@@ -324,7 +330,7 @@ record Walk(Library library, Guard guard) {
     return to(state.with(fresh ? pending : pending.putOffOnceMore()), to);
   }
 
-  /** Another step of the procedure at hand, or null. */
+  /** A step of the present procedure, or null where it has none with that id. */
   @Nullable Step step(State state, String id) {
     return library.procedure(state.place().procedure()).steps().get(id);
   }

@@ -1,6 +1,6 @@
 /**
- * Floor 4: from a procedure and the events so far to the next prompt, and from an answer to events.
- * It writes nothing to disk and knows no face.
+ * Floor 4: from a procedure and events to the next prompt, and from an answer to events. Nothing
+ * here writes to disk or knows a face.
  */
 @NullMarked
 package quarterturn.session.engine;
