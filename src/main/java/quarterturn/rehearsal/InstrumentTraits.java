@@ -18,8 +18,8 @@ import quarterturn.procedure.kind.Style;
  * @param action height of each string at fret 12 in millimetres, at the relief as found
  * @param intonation error of each string at fret 12 in cents
  * @param nutClearance gap of each string over fret 1 in millimetres
- * @param pickupGap distance of each string from the pickup in millimetres; empty where there is
- *     no pickup
+ * @param pickupGap distance of each string from the pickup in millimetres; empty where there is no
+ *     pickup
  * @param newSet relief in millimetres that a set of other strings adds
  * @param wishes choices answered by their last option the first time they come up
  */

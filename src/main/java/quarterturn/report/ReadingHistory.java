@@ -36,8 +36,7 @@ public record ReadingHistory(
    * One session of the instrument's history.
    *
    * @param asFound relief on the lowest string before any turn, or null where it was not read
-   * @param asLeft relief on the lowest string after the last turn, or null where it was not
-   *     read
+   * @param asLeft relief on the lowest string after the last turn, or null where it was not read
    * @param moves how often the rod was turned
    */
   public record Visit(

@@ -19,8 +19,8 @@ import quarterturn.unit.Turn;
  * The result of a session, from the answers that were not withdrawn.
  *
  * @param asFound the first relief reading of each string, before any turn
- * @param asLeft the last relief reading of each string after the last turn; empty where the
- *     neck was not read again
+ * @param asLeft the last relief reading of each string after the last turn; empty where the neck
+ *     was not read again
  * @param net where the rod stands from as found, plus is tighter
  * @param total every turn added up, without direction
  * @param moves how often the rod was turned

@@ -18,8 +18,8 @@ public final class HomeFace {
   /**
    * Shows the options until one is taken or the terminal is gone.
    *
-   * @param surface the surface to paint on, which is not closed, so that the chosen session can
-   *     use it
+   * @param surface the surface to paint on, which is not closed, so that the chosen session can use
+   *     it
    */
   public static Dialogue.End run(Surface surface, Question.Choose question, Dialogue dialogue)
       throws InterruptedException {

@@ -339,8 +339,8 @@ public sealed interface Event {
    * The person's report, after a break, of the turn that was asked for before it.
    *
    * @param turned the amount turned, plus tightened; zero where the rod was not turned
-   * @param sure false where the person could not tell; the turn is counted, but nothing is
-   *     learned from it
+   * @param sure false where the person could not tell; the turn is counted, but nothing is learned
+   *     from it
    * @param feel how it felt, or null where the rod was not tried or the person could not tell
    */
   record Recalled(Instant at, String step, Turn turned, boolean sure, @Nullable Feel feel)

@@ -1,12 +1,12 @@
 package quarterturn.unit;
 
 /**
- * A reading by thickness gauges: the gap is at least {@code lowMm} and at most {@code highMm}.
+ * A gauge reading: the gap is at least {@code lowMm} and at most {@code highMm}.
  *
  * <p>{@code lowMm} is minus infinity where no gap was found (the string touches, or even the
- * thinnest leaf lifts it), since a back-bowed neck shows no size. {@code highMm} is plus infinity
- * where even the thickest leaf passes. Millimetres throughout; {@link BracketParser} reads typed
- * ones.
+ * thinnest leaf lifts it), since the size of a back bow can't be measured. {@code highMm} is plus
+ * infinity where even the thickest leaf passes. Both are in millimetres; {@link BracketParser}
+ * reads typed brackets.
  */
 public record Bracket(double lowMm, double highMm) {
   public Bracket {
@@ -22,22 +22,22 @@ public record Bracket(double lowMm, double highMm) {
     }
   }
 
-  /** The string rests on the fret: straight or bowed back, by an unknown amount. */
+  /** A reading of a string that rests on the fret: straight or bowed back, by an unknown amount. */
   public static Bracket touches() {
     return new Bracket(Double.NEGATIVE_INFINITY, 0);
   }
 
-  /** Even a leaf of {@code mm} passes and none thicker was tried. */
+  /** A reading in which a leaf of {@code mm} passes and no thicker one was tried. */
   public static Bracket passes(double mm) {
     return new Bracket(mm, Double.POSITIVE_INFINITY);
   }
 
-  /** Even a leaf of {@code mm} lifts the string and none thinner was tried. */
+  /** A reading in which a leaf of {@code mm} lifts the string and no thinner one was tried. */
   public static Bracket lifts(double mm) {
     return new Bracket(Double.NEGATIVE_INFINITY, mm);
   }
 
-  /** Whether no gap was found, so that its size (and any back bow) stays unknown. */
+  /** Whether no gap was found, so that its size, or a back bow, is unknown. */
   public boolean noGap() {
     return Double.isInfinite(lowMm);
   }
@@ -52,17 +52,19 @@ public record Bracket(double lowMm, double highMm) {
     return !noGap() && !beyondGauge();
   }
 
-  /** Half way between the bounds; for an open bracket the bound that is known. */
+  /** Half way between the bounds; for an open bracket the known bound. */
   public double middleMm() {
     return noGap() ? highMm : beyondGauge() ? lowMm : (lowMm + highMm) / 2;
   }
 
-  /** Distance between the bounds, infinite for an open bracket. */
+  /** Difference between the bounds; infinite for an open bracket. */
   public double widthMm() {
     return highMm - lowMm;
   }
 
-  /** "0.30 to 0.35 mm", "touches (no gap)", "under 0.05 mm", "over 1.00 mm". */
+  /**
+   * The bracket in words: "0.30 to 0.35 mm", "touches (no gap)", "under 0.05 mm", "over 1.00 mm".
+   */
   @Override
   public String toString() {
     if (noGap()) {
@@ -74,7 +76,7 @@ public record Bracket(double lowMm, double highMm) {
     return digits(lowMm) + " to " + digits(highMm) + " mm";
   }
 
-  /** As a person would type it: "0.30 passes, 0.35 lifts", "touches". */
+  /** The bracket as a person would type it: "0.30 passes, 0.35 lifts", "touches". */
   public String typed() {
     if (noGap()) {
       return highMm <= 0 ? "touches" : digits(highMm) + " lifts";
@@ -83,7 +85,7 @@ public record Bracket(double lowMm, double highMm) {
     return beyondGauge() ? passes : passes + ", " + digits(highMm) + " lifts";
   }
 
-  /** Two decimals, or three where the bound was given finer (a half step, thousandths). */
+  /** A bound with two decimals, or three where it was given finer (a half step, thousandths). */
   private static String digits(double mm) {
     boolean coarse = Math.abs(mm * 100 - Math.rint(mm * 100)) < 1e-6;
     return Decimals.print(mm, coarse ? 2 : 3);

@@ -22,18 +22,20 @@ import java.util.regex.Pattern;
 public final class BracketParser {
   /**
    * A bank card's thickness with its limits: ISO/IEC 7810 ID-1, 0.76 mm plus or minus 0.08 mm. A
-   * card that passes proves only the least it may be; one that lifts, only the most.
+   * card that passes proves only the lower limit; one that lifts, only the upper.
    */
   public static final Bracket CARD = new Bracket(0.68, 0.84);
 
-  /** Characters that are enough for every spelling of a reading. */
+  /** Most characters of a reading. */
   private static final int LONGEST = 100;
 
   private static final String SIZE =
       "(card|[-+]?(?:\\d+\\s*/\\s*\\d+|\\d*[.,]?\\d+)\\s*(?:mm|inches|inch|in|\"|''|″|thou|mil)?)";
   private static final String WORD = "(passes|pass|p|goes|lifts|lift|l|stops)";
 
-  /** A comma parts two leaves, but for one that begins a number: "0,30 passes ,35 lifts". */
+  /**
+   * Matches leaves parted by a comma, but not one that begins a number: "0,30 passes ,35 lifts".
+   */
   private static final Pattern GAUGED =
       Pattern.compile(SIZE + "\\s*" + WORD + "\\b(?:[\\s;]|,(?!\\d+\\s*(?:mm)?\\s*" + WORD + "))*");
 
@@ -93,7 +95,9 @@ public final class BracketParser {
     return between(passes.get(0), lifts.get(0));
   }
 
-  /** One leaf can't both pass and lift, so equal sizes are refused as crossed ones are. */
+  /**
+   * The bracket between two leaves. One leaf can't both pass and lift, so equal sizes are refused.
+   */
   private static Bracket between(String passes, String lifts) {
     double low = low(withUnit(passes, unitOf(lifts)));
     double high = high(withUnit(lifts, unitOf(passes)));
@@ -120,7 +124,10 @@ public final class BracketParser {
     return mm;
   }
 
-  /** In "12..14 thou" and "12 thou to 14" the unit stands once and holds for both. */
+  /**
+   * A size with the other one's unit where it has none: in "12..14 thou" and "12 thou to 14" the
+   * unit holds for both.
+   */
   private static String withUnit(String size, String unit) {
     return size.equals("card") || !unitOf(size).isEmpty() ? size : size + " " + unit;
   }

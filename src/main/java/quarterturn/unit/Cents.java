@@ -38,7 +38,7 @@ public record Cents(double cents) {
     return new Cents(read.number());
   }
 
-  /** {@code 2^(cents/1200)}. */
+  /** The ratio of the two frequencies: {@code 2^(cents/1200)}. */
   public double ratio() {
     return Math.pow(2, cents / PER_OCTAVE);
   }

@@ -1,10 +1,10 @@
 package quarterturn.unit;
 
-/** A number with what it counts. */
+/** Words for a number and what it counts. */
 public final class Counted {
   private Counted() {}
 
-  /** "1 step", "2 steps". */
+  /** The number and the noun, in the plural where needed: "1 step", "2 steps". */
   public static String of(long count, String what) {
     return count + " " + what + (count == 1 ? "" : "s");
   }

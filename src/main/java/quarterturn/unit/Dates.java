@@ -7,35 +7,37 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
-/** Times as people read them: in their own zone, to the minute. */
+/** Prints times for people: in their own time zone, to the minute. */
 public record Dates(ZoneId zone) {
   private static final DateTimeFormatter MINUTE =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
-  /** "2027-03-01". */
+  /** A date: "2027-03-01". */
   public String day(Instant at) {
     return at.atZone(zone).toLocalDate().toString();
   }
 
-  /** "2027-03-01 10:05". */
+  /** A date and time: "2027-03-01 10:05". */
   public String minute(Instant at) {
     return MINUTE.format(at.atZone(zone));
   }
 
-  /** "10:05". */
+  /** A time of day: "10:05". */
   public String clock(Instant at) {
     return CLOCK.format(at.atZone(zone));
   }
 
-  /** "10:05" where {@code at} falls on the same day as {@code now}, else with its date. */
+  /** A time of day, "10:05", with its date unless {@code at} is on the same day as {@code now}. */
   public String seenFrom(Instant now, Instant at) {
     LocalDate today = now.atZone(zone).toLocalDate();
     boolean sameDay = at.atZone(zone).toLocalDate().equals(today);
     return sameDay ? CLOCK.format(at.atZone(zone)) : minute(at);
   }
 
-  /** "now", "in 23 hours (2027-03-02 10:05)" or "2 days ago (10:05)", seen from {@code now}. */
+  /**
+   * A time relative to {@code now}: "now", "in 23 hours (2027-03-02 10:05)", "2 days ago (10:05)".
+   */
   public String toOrFrom(Instant now, Instant at) {
     Duration to = Duration.between(now, at);
     if (to.abs().toSeconds() < 60) {
@@ -45,7 +47,7 @@ public record Dates(ZoneId zone) {
     return (to.isNegative() ? lasting + " ago" : "in " + lasting) + " (" + seenFrom(now, at) + ")";
   }
 
-  /** How long, rounded up to the minute: "10 minutes", "1 hour 30 minutes", "3 days 2 hours". */
+  /** A duration, rounded up to the minute: "10 minutes", "1 hour 30 minutes", "3 days 2 hours". */
   public static String lasting(Duration length) {
     long minutes = Math.max(0, (length.toSeconds() + 59) / 60);
     if (minutes < 60) {

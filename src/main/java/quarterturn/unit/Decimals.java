@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
 
-/** Prints numbers with the digits their gauge can answer for, and no more. */
+/** Prints numbers with no more digits than their gauge can measure. */
 public final class Decimals {
   private static final int MOST = 4;
   private static final MathContext TWELVE_DIGITS = new MathContext(12);
@@ -13,9 +13,9 @@ public final class Decimals {
   private Decimals() {}
 
   /**
-   * The number of decimals that a step needs, at most four: 0.05 needs two, 0.1 one, 1 none.
+   * The number of decimals for a gauge's step, at most four: 0.05 needs two, 0.1 one, 1 none.
    *
-   * @param step smallest difference the gauge can show; must be above zero
+   * @param step smallest difference the gauge can show, above zero
    */
   public static int of(double step) {
     if (!(step > 0) || Double.isInfinite(step)) {
@@ -26,8 +26,8 @@ public final class Decimals {
   }
 
   /**
-   * {@code value} rounded to {@code decimals} digits after the point, a half away from zero, never
-   * as "-0".
+   * {@code value} with {@code decimals} digits after the point, a half rounded away from zero,
+   * never "-0".
    */
   public static String print(double value, int decimals) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
@@ -37,7 +37,10 @@ public final class Decimals {
     return rounded.toPlainString();
   }
 
-  /** {@code value} for a program, without the noise of binary fractions; null where not finite. */
+  /**
+   * {@code value} to twelve digits, for programs, without binary rounding errors; null where not
+   * finite.
+   */
   public static @Nullable BigDecimal twelveDigits(double value) {
     if (!Double.isFinite(value)) {
       return null;
@@ -46,12 +49,12 @@ public final class Decimals {
     return rounded.signum() == 0 ? BigDecimal.ZERO : rounded;
   }
 
-  /** {@code value} as {@link #plain} prints it: rounded to four decimals. */
+  /** {@code value} rounded to four decimals, as {@link #plain} prints it. */
   public static double kept(double value) {
     return Double.parseDouble(plain(value));
   }
 
-  /** {@code value} with as many digits as it has, at most four after the point. */
+  /** {@code value} with as many digits as it needs, at most four after the point. */
   public static String plain(double value) {
     BigDecimal rounded =
         BigDecimal.valueOf(value).setScale(MOST, RoundingMode.HALF_UP).stripTrailingZeros();

@@ -29,7 +29,7 @@ public record Humidity(double percent) {
     return new Humidity(Double.parseDouble(number));
   }
 
-  /** To the whole percent, which is all a room hygrometer can answer for. */
+  /** The humidity to the whole percent, which is what a room hygrometer can measure. */
   @Override
   public String toString() {
     return Decimals.print(percent, 0) + " %";

@@ -5,13 +5,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A length, kept in millimetres.
+ * A length in millimetres.
  *
  * <p>{@link #parse} takes what people type: {@code 0.3}, {@code 0,30 mm}, {@code .012"}, {@code 12
  * thou}, {@code 1/64 in}, {@code 34in}. A bare number is millimetres.
  */
 public record Length(double mm) {
-  /** Exact since 1959: one inch is 25.4 mm. */
+  /** Millimetres in one inch, exact since 1959. */
   public static final double MM_PER_INCH = 25.4;
 
   private static final Pattern TYPED =
@@ -62,12 +62,15 @@ public record Length(double mm) {
     return Typed.no(typed, "a length", "0.30, 0.30 mm, .012\", 12 thou or 1/64 in");
   }
 
-  /** In inches. */
+  /** The length in inches. */
   public double inches() {
     return mm / MM_PER_INCH;
   }
 
-  /** In millimetres, with as many digits as it has and at most four; as {@link #parse} reads it. */
+  /**
+   * The length in millimetres with as many digits as it needs, at most four after the point; {@link
+   * #parse} reads it.
+   */
   @Override
   public String toString() {
     return Decimals.plain(mm) + " mm";

@@ -1,6 +1,8 @@
 package quarterturn.unit;
 
-/** Typed text that is no value of the wanted unit; the message says what may be typed instead. */
+/**
+ * Thrown for typed text that is not a value of the wanted type; the message says what may be typed.
+ */
 public final class NotUnderstoodException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 
@@ -14,7 +16,7 @@ public final class NotUnderstoodException extends IllegalArgumentException {
   }
 
   /**
-   * @param wrong what is wrong with it
+   * @param wrong what is wrong with the text
    * @param mend what may be typed instead
    */
   public NotUnderstoodException(String wrong, String mend) {
@@ -23,7 +25,7 @@ public final class NotUnderstoodException extends IllegalArgumentException {
     this.mend = mend;
   }
 
-  /** What is wrong with it. */
+  /** What is wrong with the typed text. */
   public String wrong() {
     return wrong;
   }

@@ -47,7 +47,7 @@ public record Note(int number) {
     return NAMES.get(Math.floorMod(number, 12)) + (Math.floorDiv(number, 12) - 1);
   }
 
-  /** "E1", "F#2"; a black key is named as a sharp. */
+  /** The note's name, "E1", "F#2", with black keys as sharps. */
   @Override
   public String toString() {
     return name(number);

@@ -1,6 +1,6 @@
 package quarterturn.unit;
 
-/** Makes text safe to show: control characters never reach a terminal. */
+/** Makes text safe to show, so that no control characters reach a terminal. */
 public final class Printable {
   private Printable() {}
 
@@ -14,7 +14,7 @@ public final class Printable {
     return out.toString();
   }
 
-  /** Whether the code point may be sent to a terminal as it is. */
+  /** Whether a code point may be sent to a terminal unchanged. */
   public static boolean shown(int codePoint) {
     return switch (Character.getType(codePoint)) {
       case Character.CONTROL,

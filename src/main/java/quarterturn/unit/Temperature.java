@@ -13,7 +13,7 @@ public record Temperature(double celsius) {
     }
   }
 
-  /** From degrees Fahrenheit. */
+  /** A temperature from degrees Fahrenheit. */
   public static Temperature fahrenheit(double fahrenheit) {
     return new Temperature((fahrenheit - 32) / 1.8);
   }

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  * 45 deg}.
  */
 public record Turn(double turns) implements Comparable<Turn> {
-  /** Turns are compared with so much slack: no hand tells a thousandth of one. */
+  /** Tolerance in turns when turns are compared, since no hand can tell a thousandth of one. */
   public static final double SLACK = 0.001;
 
   public static final Turn NONE = new Turn(0);
@@ -62,21 +62,21 @@ public record Turn(double turns) implements Comparable<Turn> {
     return new Turn(turns == 0 ? 0 : -turns);
   }
 
-  /** The amount alone, without its direction. */
+  /** The amount without its direction. */
   public Turn size() {
     return new Turn(Math.abs(turns));
   }
 
-  /** Whether this is as much as {@code other} or more, within a thousandth of a turn. */
+  /** Whether this turn is at least as far as {@code other}, within a thousandth of a turn. */
   public boolean atLeast(Turn other) {
     return turns >= other.turns - SLACK;
   }
 
   /**
-   * "clockwise" or "anticlockwise", facing the end of the rod nut, which is looking along the neck
-   * from the rod nut's end inward. Clockwise tightens an ordinary rod and makes the gap smaller,
-   * wherever its nut sits and whichever hand plays. Common practice, no source. Some rods work the
-   * other way round, which only the gauge shows.
+   * The direction, "clockwise" or "anticlockwise", seen along the neck from the end of the rod nut.
+   * Clockwise tightens an ordinary rod and makes the gap smaller, wherever its nut sits and
+   * whichever hand plays. Common practice, no source. Some rods work the other way round, which
+   * only the gauge shows.
    */
   public String sense() {
     return turns > 0 ? "clockwise" : "anticlockwise";
@@ -92,8 +92,8 @@ public record Turn(double turns) implements Comparable<Turn> {
   }
 
   /**
-   * Without direction, as a fraction where it is one to the digits it would have: "1/8 turn", "3/16
-   * turn", "1 turn", otherwise with four digits after the point at most.
+   * The amount without direction: a fraction where it is one to four decimals, "1/8 turn", "3/16
+   * turn", "1 turn", else a decimal number with at most four digits after the point.
    */
   @Override
   public String toString() {

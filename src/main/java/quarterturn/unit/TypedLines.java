@@ -5,16 +5,18 @@ import java.io.IOException;
 import java.io.Reader;
 import org.jspecify.annotations.Nullable;
 
-/** Reads a stream line by line and keeps no more of a line than its limit, however long it is. */
+/**
+ * Reads a stream line by line, keeping no more of a line than a limit, however long the line is.
+ */
 public final class TypedLines {
   private final Reader in;
   private final int limit;
   private boolean begun;
 
   /**
-   * Lines of {@code in}.
+   * A reader of the lines of {@code in}.
    *
-   * @param limit most characters kept of a line
+   * @param limit most characters to keep of a line
    */
   public TypedLines(Reader in, int limit) {
     this.in = new BufferedReader(in);
@@ -22,9 +24,9 @@ public final class TypedLines {
   }
 
   /**
-   * A line without its end.
+   * A line of text without its line break.
    *
-   * @param cut whether it was longer than the limit, and its rest was dropped
+   * @param cut whether it was longer than the limit, so that its rest was dropped
    */
   public record Line(String text, boolean cut) {}
 

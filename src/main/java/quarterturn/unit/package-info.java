@@ -1,6 +1,6 @@
 /**
- * Floor 1: the quantities of the trade, as people type them and as they may honestly be printed;
- * times too. What follows from a quantity in the trade belongs in {@code craft}.
+ * Floor 1: quantities and times, as people type them and as they are printed with the digits that
+ * were measured. What follows from a quantity in the trade belongs in {@code craft}.
  */
 @NullMarked
 package quarterturn.unit;

@@ -39,8 +39,7 @@ public record Covered(
    * A way that no session took.
    *
    * @param reached how often its step was entered, in all sessions
-   * @param because why no session of this procedure can take it, or null where that is not
-   *     known
+   * @param because why no session of this procedure can take it, or null where that is not known
    */
   public record Never(Way way, int reached, @Nullable String because) {
     /** Whether the reason is that its step can only be reached by ways that can't be taken. */

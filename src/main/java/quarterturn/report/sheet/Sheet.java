@@ -23,8 +23,8 @@ import quarterturn.unit.Turn;
  * @param findings choices made, without kind, style and strings
  * @param open work that is still to be done
  * @param next when to read the instrument again; empty where a repairer decides
- * @param standing the state the instrument was last left in, where the session has not ended;
- *     else null
+ * @param standing the state the instrument was last left in, where the session has not ended; else
+ *     null
  */
 public record Sheet(
     Heading heading,
@@ -55,8 +55,8 @@ public record Sheet(
    *
    * @param session the session's name
    * @param events oldest first
-   * @param library the library for labels, kinds, effects of changes and re-checks; a procedure
-   *     may be missing
+   * @param library the library for labels, kinds, effects of changes and re-checks; a procedure may
+   *     be missing
    */
   public static Sheet of(String session, List<Event> events, Library library) {
     return of(session, events, library, library);

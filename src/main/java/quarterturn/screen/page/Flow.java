@@ -23,8 +23,8 @@ final class Flow {
   /**
    * The text as lines.
    *
-   * @param brief whether to save rows: a hazard that was accepted before is only named (the key
-   *     for the reason shows it in full), without blank lines between paragraphs
+   * @param brief whether to save rows: a hazard that was accepted before is only named (the key for
+   *     the reason shows it in full), without blank lines between paragraphs
    */
   static List<Line> of(Model model, int width, boolean brief) {
     Prompt prompt = model.prompt();

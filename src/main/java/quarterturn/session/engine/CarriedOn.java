@@ -24,8 +24,7 @@ import quarterturn.session.RecordMismatchException;
  * @param style as named at the start or chosen later, or null
  * @param last when its last event happened
  * @param standing how the instrument was left, in words
- * @param elsewhere turns made on the neck since it began, in it and in other sessions, oldest
- *     first
+ * @param elsewhere turns made on the neck since it began, in it and in other sessions, oldest first
  * @param before its last readings, and earlier ones
  */
 public record CarriedOn(
@@ -44,8 +43,7 @@ public record CarriedOn(
    *
    * @param events all of the session's events
    * @param others turns made on the same neck in other sessions since it began
-   * @throws RecordMismatchException where the session has ended, so that there is nothing to
-   *     resume
+   * @throws RecordMismatchException where the session has ended, so that there is nothing to resume
    */
   public static CarriedOn of(String session, List<Event> events, List<Event.Past> others) {
     Event last = events.get(events.size() - 1);

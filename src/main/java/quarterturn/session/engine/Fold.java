@@ -41,8 +41,8 @@ final class Fold {
   /**
    * The state after {@code event}.
    *
-   * @throws RecordMismatchException when the event does not fit the state, such as after a
-   *     change of the procedure
+   * @throws RecordMismatchException when the event does not fit the state, such as after a change
+   *     of the procedure
    */
   State apply(State before, Event event) {
     State state = before.and(event);

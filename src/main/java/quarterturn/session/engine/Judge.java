@@ -32,8 +32,7 @@ import quarterturn.unit.Turn;
  * Decides whether conditions hold in a state; brackets are compared with windows as a whole.
  *
  * @param just the reading just taken, where the branching step is a measurement; or null
- * @param fault finds a fault of the rod in the readings; only called where a condition asks for
- *     it
+ * @param fault finds a fault of the rod in the readings; only called where a condition asks for it
  */
 record Judge(
     State state,

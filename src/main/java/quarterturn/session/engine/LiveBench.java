@@ -74,8 +74,8 @@ public final class LiveBench implements Bench {
    *
    * @param events all its events, at least one
    * @param elsewhere turns made on the same neck in other sessions since this one began
-   * @throws RecordMismatchException when the events do not fit the procedure, or the session
-   *     has ended
+   * @throws RecordMismatchException when the events do not fit the procedure, or the session has
+   *     ended
    */
   public static LiveBench resume(
       Engine engine,
@@ -99,8 +99,8 @@ public final class LiveBench implements Bench {
   /**
    * Opens a session that has ended, to be looked at; nothing is recorded.
    *
-   * @throws RecordMismatchException when the events do not fit the procedure, or the session
-   *     has not ended
+   * @throws RecordMismatchException when the events do not fit the procedure, or the session has
+   *     not ended
    */
   public static LiveBench ended(Engine engine, String name, List<Event> events, Clock clock)
       throws IOException {

@@ -19,8 +19,8 @@ import quarterturn.session.Place;
  *     lowest
  * @param line index of the present line in a pause
  * @param entering whether the present procedure is yet to be entered, and may lack results
- * @param stepwise id of the procedure that goes step by step since a reading in it was
- *     doubtful, or null
+ * @param stepwise id of the procedure that goes step by step since a reading in it was doubtful, or
+ *     null
  */
 record Position(
     List<Place> places,

@@ -6,12 +6,12 @@ import java.io.IOException;
 import java.util.List;
 
 /**
- * A file of events on disk, open for appending. Nothing in it is ever changed.
+ * A file of events on disk, open for appending. No event in it is ever changed.
  *
  * <p>While it is open no other process can open it ({@link Journal.InUse}). Reading needs no lock.
  *
- * @param <E> the events
- * @param <L> what a file says
+ * @param <E> the type of the events
+ * @param <L> the type of a file's contents
  */
 public abstract class EventFile<E, L extends EventLog<E>> implements Closeable {
   private final LogFormat<?, E, L> format;
@@ -28,7 +28,7 @@ public abstract class EventFile<E, L extends EventLog<E>> implements Closeable {
     this.sum = scan.sum();
   }
 
-  /** What stood in the file when it was opened. */
+  /** The contents of the file when it was opened. */
   public L found() {
     return found;
   }

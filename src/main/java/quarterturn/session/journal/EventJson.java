@@ -14,7 +14,10 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 
-/** Events as JSON objects: {@code at} and {@code event} first, then their own fields. */
+/**
+ * Writes and reads events as JSON objects: {@code at} and {@code event} first, then the event's own
+ * fields.
+ */
 final class EventJson {
   static final KindsJson<Event> EVENTS = events();
 
@@ -66,7 +69,7 @@ final class EventJson {
         .kind("ended", Event.Ended.class, "at step hand-over outcome why");
   }
 
-  /** One that was read as the kind has it says nothing of where. */
+  /** The JSON of an earlier reading, without frets where the kind's convention was used. */
   private static ObjectJson<Event.Before> before(Shapes shapes) {
     String fields = "at quantity string? mm? value? since";
     ObjectJson<Event.Before> plain = shapes.record(Event.Before.class, fields);
@@ -94,7 +97,7 @@ final class EventJson {
     }
   }
 
-  /** The windows of an instrument's own, in the order of what they are for. */
+  /** Adds the JSON of an instrument's own windows, ordered by what they are for. */
   private static void windows(Shapes shapes) {
     ObjectJson<Aimed> aimed = shapes.record(Aimed.class, "aim low high");
     shapes.one(

@@ -4,24 +4,24 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a file of events says.
+ * The contents of a file of events.
  *
- * @param <E> its events
+ * @param <E> the type of the events
  */
 public interface EventLog<E> {
-  /** Those that stand, in the order they were written; the first has number one. */
+  /** The valid events, in the order they were written; the first has number one. */
   List<E> events();
 
-  /** What is wrong with the file in a sentence for people, or null. */
+  /** A sentence on what is wrong with the file, or null. */
   @Nullable String notice();
 
   /**
-   * The first line that can't be used, counted from one; 0 where the file is sound or only its last
-   * line was cut short.
+   * Number of the first line that can't be used, counted from one; 0 where the file is sound or
+   * only its last line was cut short.
    */
   int damagedAtLine();
 
-  /** Whether nothing more may be appended. */
+  /** Whether the file is damaged, so that no more may be appended. */
   default boolean damaged() {
     return damagedAtLine() > 0;
   }

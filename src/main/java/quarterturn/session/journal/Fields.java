@@ -14,8 +14,8 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Printable;
 
 /**
- * The fields of one JSON object, each asked for by name and kind. What is missing, of the wrong
- * kind or never asked for is an error that names the field.
+ * The fields of one JSON object, each read by name and type. A field that is missing, has the wrong
+ * type or is never read is an error that names it.
  */
 public final class Fields {
   private final JsonNode node;
@@ -40,12 +40,12 @@ public final class Fields {
     return has(name) ? text(name) : null;
   }
 
-  /** A text, or a number that was written without quotes, as text. */
+  /** A field's text, or the text of a number without quotes, or null. */
   public @Nullable String amountOrNull(String name) throws NotAnEventException {
     return has(name) && required(name).isNumber() ? required(name).asText() : textOrNull(name);
   }
 
-  /** The fields of an object in this one. */
+  /** The fields of an object under a name, or null. */
   public @Nullable Fields fieldsOrNull(String name) throws NotAnEventException {
     if (!has(name)) {
       return null;
@@ -88,7 +88,7 @@ public final class Fields {
     }
   }
 
-  /** One of the values of an enum, by its word. */
+  /** The value of an enum whose word is under a name. */
   public <T> T word(String name, T[] values, Function<T, String> word) throws NotAnEventException {
     String text = text(name);
     for (T value : values) {
@@ -104,7 +104,7 @@ public final class Fields {
     return has(name) ? word(name, values, word) : null;
   }
 
-  /** Two bounds in millimetres, null for one that is open. */
+  /** A bracket from two bounds in millimetres, null for an open one. */
   public Bracket bracket(String name) throws NotAnEventException {
     JsonNode pair = required(name);
     if (!pair.isArray() || pair.size() != 2) {
@@ -142,7 +142,7 @@ public final class Fields {
     return out;
   }
 
-  /** Values that are objects of their own. */
+  /** A list of values, each written as an object. */
   public <T> List<T> list(String name, ObjectJson<T> json) throws NotAnEventException {
     List<T> out = new ArrayList<>();
     for (JsonNode item : list(name)) {
@@ -159,7 +159,9 @@ public final class Fields {
     return value;
   }
 
-  /** Call last: a field nobody asked for may mean something, so it is not passed over. */
+  /**
+   * Checks that every field was read, since an unknown one may mean something. To be called last.
+   */
   public void nothingElse() throws NotAnEventException {
     for (String name : (Iterable<String>) node::fieldNames) {
       if (!asked.contains(name)) {
@@ -168,7 +170,7 @@ public final class Fields {
     }
   }
 
-  /** The mapping under a name. */
+  /** The JSON object under a name. */
   public JsonNode object(String name) throws NotAnEventException {
     JsonNode mapping = required(name);
     if (!mapping.isObject()) {

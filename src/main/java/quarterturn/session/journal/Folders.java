@@ -9,11 +9,11 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import org.jspecify.annotations.Nullable;
 
-/** Folders on disk: made private to the user, and forced so that a new file's name is kept. */
+/** Makes folders that are private to the user, and forces their entries to disk. */
 public final class Folders {
   private Folders() {}
 
-  /** Makes the folder and those above it that are missing, for the user alone where possible. */
+  /** Makes a folder and any missing ones above it, for the user alone where possible. */
   public static void make(Path folder) throws IOException {
     boolean posix = folder.getFileSystem().supportedFileAttributeViews().contains("posix");
     FileAttribute<?>[] mode =
@@ -25,7 +25,7 @@ public final class Folders {
     Files.createDirectories(folder, mode);
   }
 
-  /** Forces the folder's own entries to disk, where the platform can. */
+  /** Forces a folder's entries to disk, where the platform can. */
   public static void force(@Nullable Path folder) {
     if (folder == null) {
       return;

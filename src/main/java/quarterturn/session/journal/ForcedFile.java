@@ -9,10 +9,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
 /**
- * A file open for appending, by one process at a time. What was appended is on disk, all or none.
+ * A file open for appending in one process at a time. What was appended is on disk, all or none.
  */
 public final class ForcedFile implements Closeable {
-  /** No file of ours comes near this; a larger one is none, and is not read into memory. */
+  /** Largest size in bytes of a file that is read; no file of ours gets near it. */
   private static final long MOST_BYTES = 1L << 24;
 
   private final Path file;
@@ -22,9 +22,9 @@ public final class ForcedFile implements Closeable {
   private boolean torn;
 
   /**
-   * Seen from tests, which hand in a channel to a full disk.
+   * A file from its parts; tests give a channel to a full disk.
    *
-   * @param end how much of the file stands
+   * @param end length in bytes of the valid part of the file
    */
   ForcedFile(Path file, FileChannel channel, JournalLock lock, long end) {
     this.file = file;
@@ -34,9 +34,9 @@ public final class ForcedFile implements Closeable {
   }
 
   /**
-   * Makes a new file; what it begins with is on disk when this returns.
+   * Makes a new file; its first bytes are on disk when this returns.
    *
-   * @throws java.nio.file.FileAlreadyExistsException when there is such a file
+   * @throws java.nio.file.FileAlreadyExistsException when the file exists
    */
   static ForcedFile create(Path file, byte[] first) throws IOException {
     ForcedFile made =
@@ -56,7 +56,7 @@ public final class ForcedFile implements Closeable {
   }
 
   /**
-   * Opens a file to append to it, once it is said how much of it stands.
+   * Opens a file to append to it. Nothing may be appended before {@link #keep} was called.
    *
    * @throws Journal.InUse when another process has it open
    */
@@ -74,7 +74,7 @@ public final class ForcedFile implements Closeable {
     }
   }
 
-  /** Keeps so much of the file; what follows was cut short, and is removed. */
+  /** Sets the length of the valid part; bytes after it were cut short and are removed. */
   void keep(long bytes) throws IOException {
     end = bytes;
     if (channel.size() > end) {
@@ -82,7 +82,7 @@ public final class ForcedFile implements Closeable {
     }
   }
 
-  /** All of a file; needs no lock. */
+  /** The bytes of a file; takes no lock. */
   static byte[] bytes(Path file) throws IOException {
     if (Files.size(file) > MOST_BYTES) {
       throw new IOException(name(file) + " is far too large to be one of ours, and was not read");
@@ -95,8 +95,8 @@ public final class ForcedFile implements Closeable {
   }
 
   /**
-   * Appends, all or nothing: it is on disk when this returns, and the file is as it was when it
-   * throws.
+   * Appends bytes, all or none: they are on disk when this returns, and the file is as before when
+   * it throws.
    */
   void append(byte[] bytes) throws IOException {
     if (torn) {

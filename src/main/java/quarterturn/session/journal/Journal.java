@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Event;
 
-/** One session on disk. */
+/** The file of one session on disk. */
 public final class Journal extends EventFile<Event, Journal.Contents> {
   static final LogFormat<Header, Event, Contents> FORMAT =
       new LogFormat<>(
@@ -18,15 +18,15 @@ public final class Journal extends EventFile<Event, Journal.Contents> {
           header -> null,
           Contents::new);
 
-  /** What the first line names. */
+  /** The data of a journal's first line. */
   public record Header(String session, String procedure, int revision, String digest) {}
 
-  /** What a session's file says; the header is null where the first line can't be used. */
+  /** The contents of a session's file; the header is null where the first line can't be used. */
   public record Contents(
       @Nullable Header header, List<Event> events, @Nullable String notice, int damagedAtLine)
       implements EventLog<Event> {}
 
-  /** The session is open elsewhere. */
+  /** Thrown when another window has the session open. */
   public static final class InUse extends IOException {
     private static final long serialVersionUID = 1L;
 
@@ -35,22 +35,22 @@ public final class Journal extends EventFile<Event, Journal.Contents> {
     }
   }
 
-  /** Seen from tests, which hand in a file on a full disk. */
+  /** A journal from its parts; tests give a file on a full disk. */
   Journal(ForcedFile file, LogFormat.Scan<Contents> scan) {
     super(FORMAT, file, scan);
   }
 
-  /** Makes a new journal, as {@link LogFormat#create}. */
+  /** Makes a new journal; see {@link LogFormat#create}. */
   public static Journal create(Path file, Header header) throws IOException {
     return FORMAT.create(file, header, Journal::new);
   }
 
-  /** Opens a journal to append to it, as {@link LogFormat#open}. */
+  /** Opens a journal to append to it; see {@link LogFormat#open}. */
   public static Journal open(Path file) throws IOException {
     return FORMAT.open(file, Journal::new);
   }
 
-  /** Reads a journal, as {@link LogFormat#read}. */
+  /** Reads a journal; see {@link LogFormat#read}. */
   public static Contents read(Path file) throws IOException {
     return FORMAT.read(file);
   }

@@ -11,13 +11,13 @@ import java.nio.file.StandardOpenOption;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Keeps a second process away from a journal that is open.
+ * Keeps other processes from opening a journal that is open.
  *
- * <p>The lock is on a file of its own beside the journal. On POSIX systems a process loses its
- * locks on a file as soon as it closes <em>any</em> channel to it, so a lock on the journal itself
- * would be lost when the same process reads the journal for a listing; and on Windows it would keep
- * others from reading. The file goes when the lock is let go; one left by a crash is harmless,
- * since the system frees the lock.
+ * <p>The lock is on a separate file beside the journal. On POSIX systems a process loses its locks
+ * on a file as soon as it closes <em>any</em> channel to it, so a lock on the journal itself would
+ * be lost when the same process reads the journal for a listing; on Windows it would keep others
+ * from reading. The lock's file is deleted when the lock is released; one left by a crash is
+ * harmless, since the system frees the lock.
  */
 public final class JournalLock implements Closeable {
   private final Path file;
@@ -29,7 +29,7 @@ public final class JournalLock implements Closeable {
   }
 
   /**
-   * Takes the lock of a journal, without waiting.
+   * Takes the lock of a journal without waiting.
    *
    * @throws Journal.InUse when another window has it
    */

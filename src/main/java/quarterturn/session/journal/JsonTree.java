@@ -12,8 +12,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 
 /**
- * Reads one JSON value. A mapper could as well, but takes longer to load than all sessions take to
- * read, and the home view waits for it.
+ * Reads one JSON value. A mapper could do so too, but takes longer to load than all sessions take
+ * to read, and the home view waits for them.
  */
 final class JsonTree {
   private static final JsonFactory FACTORY =
@@ -23,9 +23,9 @@ final class JsonTree {
   private JsonTree() {}
 
   /**
-   * The value.
+   * The value of a JSON text.
    *
-   * @throws IOException where it is not whole, is followed by anything, or has a field twice
+   * @throws IOException where the text is incomplete, is followed by anything, or has a field twice
    */
   static JsonNode of(byte[] text) throws IOException {
     try (JsonParser parser = FACTORY.createParser(text)) {

@@ -7,10 +7,10 @@ import java.util.Objects;
 import quarterturn.unit.Printable;
 
 /**
- * Values of several kinds as JSON objects: when it was, where they say so; a field that names the
- * kind; and the kind's own.
+ * Writes values of several kinds as JSON objects: the time, if they have one, a field that names
+ * the kind, and the kind's own fields.
  *
- * @param <T> what they are kinds of
+ * @param <T> the type of the values
  */
 public final class KindsJson<T> implements ObjectJson<T> {
   private static final String AT = "at";
@@ -21,7 +21,7 @@ public final class KindsJson<T> implements ObjectJson<T> {
   private final Map<Class<?>, String> nameOf = new HashMap<>();
 
   /**
-   * None yet.
+   * A mapping without any kinds.
    *
    * @param field the name of the field that names the kind
    */
@@ -31,9 +31,9 @@ public final class KindsJson<T> implements ObjectJson<T> {
   }
 
   /**
-   * These and one more kind.
+   * This mapping with one more kind.
    *
-   * @param fields as {@link Shapes#record} has them
+   * @param fields the fields as for {@link Shapes#record}
    */
   @SuppressWarnings("unchecked") // only values of the type are written
   public <R extends Record> KindsJson<T> kind(String name, Class<R> type, String fields) {

@@ -12,15 +12,15 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How events stand in a file: a header, then one event a line, as {@link SummedLines}.
+ * The format of a file of events: a header, then one event a line, as {@link SummedLines}.
  *
- * @param <H> what the header names
- * @param <E> the events
- * @param <L> what a file says
- * @param of what a file of it holds, as in "a session"
- * @param anew what a file without a whole first line lacks, and how to begin anew
- * @param goOn what to do where a file is damaged, in whole sentences
- * @param writer whose name the file must bear, by its header; null where any will do
+ * @param <H> the type of the header
+ * @param <E> the type of the events
+ * @param <L> the type of a file's contents
+ * @param of the thing a file holds, such as "a session"
+ * @param anew what is missing from a file without a whole first line, and how to begin again
+ * @param goOn how to proceed with a damaged file, in whole sentences
+ * @param writer the name that the file must have for a header; null where any will do
  */
 public record LogFormat<H, E, L extends EventLog<E>>(
     String of,
@@ -32,20 +32,20 @@ public record LogFormat<H, E, L extends EventLog<E>>(
     Made<H, E, L> made) {
   public static final String ENDING = ".jsonl";
 
-  /** Makes what a file says; the header is null where the first line can't be used. */
+  /** Makes the contents of a file; the header is null where the first line can't be used. */
   public interface Made<H, E, L> {
     L of(@Nullable H header, List<E> events, @Nullable String notice, int damagedAtLine);
   }
 
   /**
-   * What a file's bytes say.
+   * The contents of a file with what is needed to append to it.
    *
-   * @param wholeBytes length of the lines that stand, so where the next one goes
-   * @param sum of the last line that stands
+   * @param wholeBytes length of the valid lines in bytes, where the next line goes
+   * @param sum the sum of the last valid line
    */
   public record Scan<L>(L log, long wholeBytes, String sum) {}
 
-  /** The first line of a file. */
+  /** The first line of a file with a header. */
   public SummedLines.Line header(H header) {
     ObjectNode node = JsonNodeFactory.instance.objectNode().put("quarterturn", SummedLines.FORMAT);
     headers.write(node, header);
@@ -53,7 +53,7 @@ public record LogFormat<H, E, L extends EventLog<E>>(
   }
 
   /**
-   * The line of an event.
+   * The line for an event.
    *
    * @param n its number, counted from one
    * @param before the sum of the line before it
@@ -78,8 +78,8 @@ public record LogFormat<H, E, L extends EventLog<E>>(
   }
 
   /**
-   * Opens a file to append to it. A last line that was cut short is removed from it first; what was
-   * found says so.
+   * Opens a file to append to it. A last line that was cut short is removed first; the contents
+   * tell of it.
    *
    * @throws Journal.InUse when it is open elsewhere
    * @throws IOException when it is damaged, saying where and what to do
@@ -99,13 +99,13 @@ public record LogFormat<H, E, L extends EventLog<E>>(
     }
   }
 
-  /** Reads a file; needs no lock, and damage is told in what it says. */
+  /** Reads a file; takes no lock, and the contents tell of damage. */
   public L read(Path file) throws IOException {
     return scan(ForcedFile.bytes(file), ForcedFile.name(file)).log();
   }
 
   /**
-   * Reads a whole file.
+   * Reads the bytes of a whole file.
    *
    * @param name the file's name, for the notices
    */

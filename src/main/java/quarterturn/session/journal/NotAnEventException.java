@@ -1,6 +1,6 @@
 package quarterturn.session.journal;
 
-/** A JSON object that is no event this program knows; the message says what is wrong with it. */
+/** Thrown for a JSON object that is not a known event; the message says what is wrong with it. */
 public final class NotAnEventException extends Exception {
   private static final long serialVersionUID = 1L;
 

@@ -5,22 +5,22 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /**
- * How values of one type stand in a JSON object.
+ * Writes and reads values of one type as JSON objects.
  *
- * @param <T> the type
+ * @param <T> the type of the values
  */
 public interface ObjectJson<T> {
   /** Puts a value's fields into an object. */
   void write(ObjectNode out, T value);
 
   /**
-   * The value whose fields these are; fields that it does not ask for are let be.
+   * The value with these fields; fields that it does not read are ignored.
    *
    * @throws NotAnEventException naming a field that is unknown, missing or of the wrong kind
    */
   T read(Fields fields) throws NotAnEventException;
 
-  /** A value as an object of its own. */
+  /** A value as a new JSON object. */
   default ObjectNode write(T value) {
     ObjectNode out = JsonNodeFactory.instance.objectNode();
     write(out, value);
@@ -28,7 +28,7 @@ public interface ObjectJson<T> {
   }
 
   /**
-   * The value that an object stands for, which has no other fields.
+   * The value of a JSON object that has no fields but its own.
    *
    * @throws NotAnEventException naming a field that is unknown, missing or of the wrong kind
    */

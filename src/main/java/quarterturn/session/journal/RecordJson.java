@@ -9,15 +9,15 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** A record as fields of a JSON object, one for each component. */
+/** Writes a record as fields of a JSON object, one for each component. */
 final class RecordJson<R extends Record> implements ObjectJson<R> {
   private final List<Part> parts;
   private final Constructor<R> constructor;
 
   /**
-   * One component.
+   * A component of the record.
    *
-   * @param optional whether null, or an empty list, is left out
+   * @param optional whether the field is left out for null or an empty list
    */
   private record Part(String name, boolean optional, Method component, Shape<Object> shape) {
     void write(ObjectNode out, Object record) {
@@ -39,7 +39,7 @@ final class RecordJson<R extends Record> implements ObjectJson<R> {
     T made() throws ReflectiveOperationException;
   }
 
-  /** See {@link Shapes#record}. */
+  /** A mapping of a record type; see {@link Shapes#record}. */
   RecordJson(Class<R> type, String fields, Shapes shapes) {
     String[] names = fields.isEmpty() ? new String[0] : fields.split(" ");
     var components = Arrays.asList(type.getRecordComponents()).subList(0, names.length);
@@ -70,7 +70,9 @@ final class RecordJson<R extends Record> implements ObjectJson<R> {
     return made(() -> constructor.newInstance(values));
   }
 
-  /** What a record itself refuses comes out as it throws it. */
+  /**
+   * Makes a value by reflection; an exception of the record's own constructor is thrown as it is.
+   */
   private static <T> T made(Reflected<T> reflected) {
     try {
       return reflected.made();

@@ -15,8 +15,8 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
- * How values stand in JSON, by their types: enums as their words, instants as ISO 8601, turns as
- * numbers, brackets as two bounds in millimetres with null for an open one.
+ * The JSON of values, by their types: enums as their words, instants as ISO 8601, turns as numbers,
+ * brackets as two bounds in millimetres with null for an open one.
  */
 public final class Shapes {
   private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
@@ -38,7 +38,7 @@ public final class Shapes {
     many(Double.class, Shapes::finite, Fields::numbers);
   }
 
-  /** Values of an enum stand as their words. */
+  /** Adds an enum whose values are written as their words. */
   public <E extends Enum<E>> Shapes words(Class<E> type, Function<E, String> word) {
     one(
         type,
@@ -47,18 +47,21 @@ public final class Shapes {
     return this;
   }
 
-  /** Values stand as text. */
+  /** Adds a type whose values are written as text. */
   public <T> void text(Class<T> type, Function<String, T> parse) {
     one(type, value -> JSON.textNode(value.toString()), (f, name) -> parse.apply(f.text(name)));
   }
 
-  /** Values stand as objects of their own, alone and in lists. */
+  /** Adds a type whose values are written as objects, alone and in lists. */
   public <T> void object(Class<T> type, ObjectJson<T> json) {
     one(type, json::write, (f, name) -> json.read(f.object(name)));
     many(type, json::write, (f, name) -> f.list(name, json));
   }
 
-  /** The fields of a value stand among those of what it belongs to, its own name unused. */
+  /**
+   * Adds a type whose fields are written among those of the object it belongs to, without its own
+   * name.
+   */
   public <T> void inline(Class<T> type, ObjectJson<T> json) {
     shapes.put(
         type,
@@ -66,11 +69,11 @@ public final class Shapes {
   }
 
   /**
-   * A record as an object.
+   * The mapping of a record to an object.
    *
-   * @param fields their names, in the order of the components; with a question mark where null or
-   *     an empty list is left out. May name fewer than there are components where a constructor
-   *     takes just these.
+   * @param fields the names of the fields, in the order of the components; with a question mark
+   *     where null or an empty list is left out. Fewer names than components may be given where a
+   *     constructor takes just these.
    */
   public <R extends Record> ObjectJson<R> record(Class<R> type, String fields) {
     return new RecordJson<>(type, fields, this);
@@ -95,7 +98,7 @@ public final class Shapes {
     return list;
   }
 
-  /** How values of a type stand. */
+  /** The mapping of a type. */
   @SuppressWarnings("unchecked") // put in by their own types
   Shape<Object> of(Type type) {
     Shape<?> shape =
@@ -108,7 +111,7 @@ public final class Shapes {
     return (Shape<Object>) shape;
   }
 
-  /** JSON has no spelling for infinity, and no gauge shows it. */
+  /** A number, checked to be finite, since JSON can't express infinity. */
   private static JsonNode finite(double value) {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException("a reading must be a finite number, not " + value);

@@ -11,14 +11,14 @@ import java.util.zip.CRC32;
 import quarterturn.unit.Printable;
 
 /**
- * The lines of an append-only file, each one JSON object.
+ * The lines of an append-only file, each a JSON object with a checksum.
  *
  * <p>Each line ends in a sum: CRC-32 over the sum of the line before it and this line's own bytes
- * up to {@code ,"sum"}. Since the sums are chained, a line that was changed, removed, doubled or
- * moved shows, and the first that does not fit is named.
+ * up to {@code ,"sum"}. Since each sum depends on the one before, the first line that was changed,
+ * removed, doubled or moved is found.
  */
 public final class SummedLines {
-  /** The version this program writes, and the newest it reads. */
+  /** Version of the format that is written, and the newest that is read. */
   static final int FORMAT = 1;
 
   private static final String SUM = ",\"sum\":\"";
@@ -27,7 +27,7 @@ public final class SummedLines {
 
   private SummedLines() {}
 
-  /** A line to append, its newline included, and its sum. */
+  /** A line to append, with its line break, and its sum. */
   public record Line(String text, String sum) {
     public byte[] bytes() {
       return text.getBytes(StandardCharsets.UTF_8);
@@ -35,9 +35,9 @@ public final class SummedLines {
   }
 
   /**
-   * The line of an object.
+   * The line for an object.
    *
-   * @param before the sum of the line before it; empty before the first
+   * @param before the sum of the line before it; empty for the first
    */
   static Line line(ObjectNode object, String before) {
     String text = object.toString();
@@ -47,7 +47,7 @@ public final class SummedLines {
     return new Line(body + SUM + sum + "\"}\n", sum);
   }
 
-  /** The object that a line stands for, its sum unchecked and still in it. */
+  /** The object of a line, with its sum unchecked and still in it. */
   private static ObjectNode parse(byte[] line) throws NotAnEventException {
     try {
       JsonNode node = JsonTree.of(line);
@@ -64,9 +64,9 @@ public final class SummedLines {
   }
 
   /**
-   * The object of a first line, without its sum, which agrees.
+   * The object of a first line, without its sum, which is checked.
    *
-   * @param of what a file of it holds, as in "a session"
+   * @param of the thing a file holds, such as "a session"
    */
   static ObjectNode header(byte[] line, String of) throws NotAnEventException {
     ObjectNode node = parse(line);
@@ -89,9 +89,9 @@ public final class SummedLines {
   }
 
   /**
-   * The object of a numbered line, without its number and its sum, which agree.
+   * The object of a numbered line, without its number and sum, which are checked.
    *
-   * @param n the number it should have
+   * @param n the number that the line should have
    */
   static ObjectNode numbered(byte[] line, int n, String before) throws NotAnEventException {
     ObjectNode node = parse(line);
@@ -115,7 +115,7 @@ public final class SummedLines {
     }
   }
 
-  /** Escapes what no terminal should be sent, so that a file can be shown as it is. */
+  /** JSON in which unprintable characters are escaped, so that a file can be shown as it is. */
   private static String shown(String json) {
     StringBuilder out = new StringBuilder(json.length());
     json.codePoints()

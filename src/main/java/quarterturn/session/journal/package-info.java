@@ -1,6 +1,6 @@
 /**
- * Floor 4: events as summed JSON lines, appended and forced to disk before they count. What an
- * event means is not known here.
+ * Floor 4: events as JSON lines with checksums, appended and forced to disk before they count.
+ * Nothing here knows what an event means.
  */
 @NullMarked
 package quarterturn.session.journal;

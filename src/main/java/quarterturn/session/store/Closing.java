@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 
-/** What an open session keeps from others; all of it is let go together, the last first. */
+/** Resources of an open session, all closed together, the last one first. */
 public final class Closing implements Closeable {
   private final Deque<Closeable> held = new ArrayDeque<>();
 

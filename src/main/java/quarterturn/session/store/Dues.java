@@ -12,9 +12,11 @@ import quarterturn.procedure.Limits;
 import quarterturn.session.Due;
 import quarterturn.session.Event;
 
-/** What is due, from what the store holds. Pure functions. */
+/** Finds what is due from the store's contents. Pure functions. */
 public final class Dues {
-  /** Times outside of these can only come from a record that was tampered with. */
+  /**
+   * Earliest time accepted from a record; times outside the bounds can only come from tampering.
+   */
   private static final Instant FIRST = Instant.EPOCH;
 
   private static final Instant LAST = Instant.parse("9999-01-01T00:00:00Z");
@@ -26,13 +28,13 @@ public final class Dues {
   /**
    * Everything that is due or will be, the soonest first.
    *
-   * <p>An unfinished session is due when its wait ends, or now. A named instrument that is still
-   * kept has re-checks too; one without a name has none, since nobody could tell whether a later
-   * session was on the same one.
+   * <p>An unfinished session is due when its wait ends, or now. An instrument with a name that is
+   * still kept has re-checks too. One without a name has none, since a later session may have been
+   * on another instrument.
    *
    * @param all every session, the newest first, as {@link Store#sessions} lists them
-   * @param instruments the names of those that are kept
-   * @param rechecks when one is looked at again
+   * @param instruments the names of the instruments that are kept
+   * @param rechecks the times of re-checks
    */
   public static List<Due> of(
       List<Store.Glance> all, Set<String> instruments, Limits.Rechecks rechecks, Instant now) {
@@ -55,7 +57,7 @@ public final class Dues {
     return List.copyOf(out);
   }
 
-  /** What the home view opens on: what is overdue, then what comes soon. */
+  /** The items for the home view: what is overdue, then what is due soon. */
   public static List<Due> pressing(List<Due> dues, Limits.Rechecks rechecks, Instant now) {
     Instant ahead = now.plus(rechecks.ahead());
     return dues.stream().filter(d -> d.come(ahead)).limit(MOST).toList();
@@ -94,8 +96,8 @@ public final class Dues {
   }
 
   /**
-   * The next reading after the last session that turned the rod and ended. There is none where the
-   * rod was turned again since, or the instrument handed over: what is then due follows from that.
+   * The re-check after the last finished session that turned the rod, or null. There is none where
+   * the rod was turned again since, or the instrument was handed over.
    */
   private static @Nullable Due afterTurn(
       String name, List<Store.Glance> of, Limits.Rechecks rechecks) {
@@ -121,7 +123,7 @@ public final class Dues {
         : null;
   }
 
-  /** A season after the last session that ended, unless another began since. */
+  /** The re-check a season after the last finished session, or null where another began since. */
   private static @Nullable Due season(String name, List<Store.Glance> of, Limits.Recheck season) {
     Store.Glance last = lastEnded(of);
     if (last == null || last.ended() == null) {

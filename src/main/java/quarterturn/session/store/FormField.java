@@ -3,7 +3,9 @@ package quarterturn.session.store;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Aim;
 
-/** A fact of an instrument that can be typed, kept and shown, in the order it is asked for. */
+/**
+ * The facts of an instrument that can be typed, kept and shown, in the order they are asked for.
+ */
 public enum FormField {
   KIND("kind", "Kind", "The kind of instrument, such as bass-34."),
   STYLE("style", "Player", "How hard the player plays: light, medium or hard."),
@@ -49,7 +51,7 @@ public enum FormField {
     this.aim = aim;
   }
 
-  /** As in {@code --joint-fret}. */
+  /** The field's name as an option, such as {@code joint-fret}. */
   public String word() {
     return word;
   }
@@ -58,12 +60,12 @@ public enum FormField {
     return label;
   }
 
-  /** What it is and what can be typed, a sentence. */
+  /** A sentence on what the fact is and what may be typed. */
   public String meaning() {
     return meaning;
   }
 
-  /** What it is a window for, or null where it is none. */
+  /** What the field's window is for, or null where the field is no window. */
   public @Nullable Aim aim() {
     return aim;
   }

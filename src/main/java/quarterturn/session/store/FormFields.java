@@ -27,14 +27,14 @@ import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
 import quarterturn.unit.Printable;
 
-/** An instrument's facts as text, each as it is typed, and back. */
+/** Converts an instrument's facts to typed text and back. */
 public final class FormFields {
-  /** Neither read nor kept; any name does to read a fact by itself. */
+  /** A name for checking a fact by itself, where the name does not matter. */
   private static final String ANY_NAME = "any";
 
   private FormFields() {}
 
-  /** What is known of an instrument, in the order of {@link FormField}. */
+  /** The known facts of an instrument, in the order of {@link FormField}. */
   public static Map<FormField, String> of(Instrument instrument) {
     Map<FormField, String> out = new EnumMap<>(FormField.class);
     Instrument.Build build = instrument.build();
@@ -78,9 +78,9 @@ public final class FormFields {
   }
 
   /**
-   * An instrument by its facts.
+   * The instrument with the given facts.
    *
-   * @param typed a text for each fact that is known, its kind among them
+   * @param typed a text for each known fact, among them the kind
    * @throws NotUnderstoodException saying what is allowed
    */
   public static Instrument instrument(String name, Instant created, Map<FormField, String> typed) {
@@ -193,9 +193,10 @@ public final class FormFields {
   }
 
   /**
-   * What holds for an instrument without a fact of its own, or null where the kind says nothing.
+   * The value that holds where an instrument has no fact of its own, or null where its kind has
+   * none.
    *
-   * @param fields what is known of it, its style among them
+   * @param fields the known facts, among them the style
    */
   public static @Nullable String usual(FormField field, Map<FormField, String> fields, Kind kind) {
     return switch (field) {

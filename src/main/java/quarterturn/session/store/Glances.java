@@ -10,7 +10,7 @@ import quarterturn.session.Event;
 import quarterturn.session.engine.EngineQuestions;
 import quarterturn.session.journal.Journal;
 
-/** Makes a {@link Store.Glance} from what a journal says. */
+/** Makes a {@link Store.Glance} from a session's journal. */
 final class Glances {
   private Glances() {}
 
@@ -37,7 +37,7 @@ final class Glances {
         at(last(events, Event.Read.class, e -> e.quantity() == Quantity.RELIEF && !e.missing())));
   }
 
-  /** Whether a wait begins or is over with it. */
+  /** Whether a wait begins or ends with an event. */
   private static boolean waits(Event event) {
     return event instanceof Event.WaitBegan
         || event instanceof Event.Waited
@@ -57,7 +57,7 @@ final class Glances {
     return event == null ? null : event.at();
   }
 
-  /** Of a file that can't be read at all. */
+  /** The glance for a file that can't be read. */
   static Store.Glance unreadable(String name, String notice) {
     return new Store.Glance(
         name, null, null, null, null, null, null, null, null, notice, true, null, null);

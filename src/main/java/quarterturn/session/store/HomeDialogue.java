@@ -12,7 +12,7 @@ import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.unit.NotUnderstoodException;
 
-/** Asks what is to be done: what is due or unfinished, or something new. */
+/** Asks what to do: go on with something due or unfinished, or begin something new. */
 public final class HomeDialogue implements Dialogue {
   private static final List<String> GREETING =
       List.of(
@@ -28,24 +28,24 @@ public final class HomeDialogue implements Dialogue {
   private final List<String> instruments;
   private @Nullable Choice choice;
 
-  /** Something to go on with or to begin, and what it leads to. */
+  /** An option to go on with or begin something, and the choice it stands for. */
   public record Item(Question.Option option, Choice choice) {}
 
-  /** What the person wants. */
+  /** The person's choice. */
   public sealed interface Choice {
     record Resume(String session) implements Choice {}
 
     /**
-     * A procedure.
+     * The choice to begin a procedure.
      *
-     * @param instrument the user's own, or null where it is asked for
+     * @param instrument the user's instrument, or null where it is asked for
      */
     record Begin(String procedure, @Nullable String instrument, Role role) implements Choice {}
 
     /**
-     * A simulated neck.
+     * The choice to rehearse on a simulated neck.
      *
-     * @param watch whether it plays by itself
+     * @param watch whether the session plays by itself
      */
     record Rehearse(boolean watch) implements Choice {}
 
@@ -53,11 +53,11 @@ public final class HomeDialogue implements Dialogue {
   }
 
   /**
-   * Nothing chosen yet.
+   * A dialogue without a choice yet.
    *
-   * @param begun what is due, the most pressing first, then what else is unfinished
-   * @param results which procedures are offered
-   * @param instruments names of the user's own
+   * @param begun what is due, the most pressing first, then other unfinished sessions
+   * @param results the matrix of results, whose procedures are offered
+   * @param instruments names of the user's instruments
    */
   public HomeDialogue(List<Item> begun, Results results, Collection<String> instruments) {
     this.begun = List.copyOf(begun);
@@ -66,7 +66,7 @@ public final class HomeDialogue implements Dialogue {
     this.offered = offered(results);
   }
 
-  /** What can be begun, the usual procedure first, and the way out. */
+  /** The options to begin something, the usual procedure first, and the option to quit. */
   private static List<Item> offered(Results results) {
     List<Item> out = new ArrayList<>();
     for (Results.Offer offer : results.shown()) {
@@ -90,7 +90,7 @@ public final class HomeDialogue implements Dialogue {
     return new Item(new Question.Option(name, label, detail, "Begin"), choice);
   }
 
-  /** What was chosen; to quit, where nothing was. */
+  /** The choice; to quit, where nothing was chosen. */
   public Choice choice() {
     return choice == null ? new Choice.Quit() : choice;
   }
@@ -139,7 +139,9 @@ public final class HomeDialogue implements Dialogue {
     return Taken.SILENTLY;
   }
 
-  /** "relief-check blue-bass technician", or null where it is nothing like it. */
+  /**
+   * The choice for a typed line such as "relief-check blue-bass technician", or null for any other.
+   */
   private @Nullable Choice begin(String wish) {
     List<String> words = List.of(wish.split("\\s+"));
     boolean technician = words.size() == 3 && words.get(2).equals(Role.TECHNICIAN.word());
@@ -150,7 +152,9 @@ public final class HomeDialogue implements Dialogue {
         words.get(0), words.get(1), technician ? Role.TECHNICIAN : Role.BEGINNER);
   }
 
-  /** The program's own words come before the names of what is due. */
+  /**
+   * The choice of a listed option, or null; the program's own words go before names of due items.
+   */
   private @Nullable Choice listed(String wish) {
     List<Item> items = items();
     if (wish.matches("[1-9]\\d{0,3}") && Integer.parseInt(wish) <= items.size()) {

@@ -23,14 +23,14 @@ public final class InstrumentDialogue implements Dialogue {
   private final Map<FormField, String> fields = new EnumMap<>(FormField.class);
   private int at;
 
-  /** Whether what is known already is kept unasked from here. */
+  /** Whether the remaining facts that are known already are kept without a question. */
   private boolean skipping;
 
   /**
-   * Nothing answered yet.
+   * A dialogue before its first answer.
    *
-   * @param present what is known already; it may be kept
-   * @param kinds by their id
+   * @param present the facts that are known already and may be kept
+   * @param kinds every kind, by its id
    */
   public InstrumentDialogue(Map<FormField, String> present, Map<String, Kind> kinds) {
     this.kinds = kinds;
@@ -112,7 +112,7 @@ public final class InstrumentDialogue implements Dialogue {
     return Taken.briefly("Taken: " + fields.getOrDefault(field, "none") + ".");
   }
 
-  /** Keeps the answer in the words it is kept in. */
+  /** Replaces an answer by the form in which the fact is kept. */
   private void plain(FormField field) {
     Map<FormField, String> one = new EnumMap<>(FormField.class);
     one.put(FormField.KIND, kind().id());
@@ -120,7 +120,7 @@ public final class InstrumentDialogue implements Dialogue {
     fields.putAll(FormFields.of(FormFields.instrument("any", Instant.EPOCH, one)));
   }
 
-  /** What is wrong with a fact, or null. */
+  /** A sentence on what is wrong with a fact, or null. */
   private @Nullable String complaint(FormField field) {
     String text = fields.get(field);
     if (field == FormField.KIND && (text == null || !kinds.containsKey(text))) {
@@ -136,7 +136,7 @@ public final class InstrumentDialogue implements Dialogue {
     }
   }
 
-  /** The kind, which is asked for first. */
+  /** The kind of the instrument, which is the first fact asked for. */
   private Kind kind() {
     return Objects.requireNonNull(kinds.get(fields.get(FormField.KIND)));
   }

@@ -73,7 +73,7 @@ final class InstrumentFile {
   /**
    * Writes a new file.
    *
-   * @throws FileAlreadyExistsException when there is such a file
+   * @throws FileAlreadyExistsException when the file exists
    */
   static void write(Path file, Instrument instrument) throws IOException {
     if (Files.exists(file)) {
@@ -83,8 +83,8 @@ final class InstrumentFile {
   }
 
   /**
-   * Writes a file, new or in the place of the old one: whole under another name first, then moved,
-   * so that no half a file is ever seen.
+   * Writes a file, new or in place of an old one. It is written under another name first and then
+   * moved, so that nobody sees half a file.
    */
   static void replace(Path file, Instrument instrument) throws IOException {
     Path draft = file.resolveSibling("." + file.getFileName() + ".draft");
@@ -188,7 +188,7 @@ final class InstrumentFile {
     return FormFields.instrument(name, created, typed);
   }
 
-  /** A wrong value is told with the field that has it. */
+  /** Adds a fact's text after a check; an error names the field. */
   private static void checked(Map<FormField, String> typed, FormField field, @Nullable String text)
       throws NotAnEventException {
     if (text != null) {

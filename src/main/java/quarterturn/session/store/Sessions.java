@@ -28,9 +28,9 @@ import quarterturn.session.engine.LiveBench;
 import quarterturn.session.journal.Journal;
 import quarterturn.unit.NotUnderstoodException;
 
-/** Opens sessions: the store, the shelf of procedures and the clock in one place. */
+/** Opens sessions, from the store, the folder of the user's procedures and the clock. */
 public record Sessions(Store store, @Nullable Path own, Clock clock) {
-  /** What a new session is to be. */
+  /** The properties of a session to be started. */
   public record Wish(
       String procedure,
       @Nullable String instrument,
@@ -39,9 +39,9 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
       Role role) {}
 
   /**
-   * A session that is open: close it when the face is done with the bench.
+   * An open session, to be closed when the face is done with the bench.
    *
-   * @param held what is let go then, the last first
+   * @param held the resources to close with it, the last one first
    */
   public record Opened(String name, LiveBench bench, Closing held, @Nullable String notice)
       implements AutoCloseable {
@@ -55,23 +55,23 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
     return new Shelf(own).load(procedure);
   }
 
-  /** What procedures are held to, without any procedure. */
+  /** A library with the kinds, hazards, limits and results, but without procedures. */
   public Library rules() throws IOException, UnreadableException {
     return new Shelf(own).rules();
   }
 
-  /** {@code procedure}, or the usual one where none is named. */
+  /** {@code procedure}, or the usual procedure's id for null. */
   public String named(@Nullable String procedure) throws IOException, UnreadableException {
     return procedure != null ? procedure : rules().results().usual();
   }
 
-  /** A library to run from: one with findings is refused. */
+  /** The library with a procedure, which is refused if checking it finds a fault. */
   public Library proven(String procedure) throws IOException, UnreadableException {
     return Checker.proven(new Shelf(own), procedure);
   }
 
   /**
-   * Starts a session; its beginning is on disk when this returns.
+   * Starts a session; its first event is on disk when this returns.
    *
    * @throws NotUnderstoodException when the kind or the instrument does not exist
    */
@@ -138,8 +138,8 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
   }
 
   /**
-   * Takes a session up again. One whose record does not fit its procedure any more is ended, and a
-   * new one goes on in its place.
+   * Resumes a session. One whose record no longer fits its procedure is ended, and a new one
+   * replaces it.
    */
   public Opened resume(String session) throws IOException, UnreadableException {
     Closing held = new Closing();
@@ -179,12 +179,12 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
     }
   }
 
-  /** What is due and will be, the soonest first. No procedure is read for it. */
+  /** What is due or will be, the soonest first, without reading any procedure. */
   public List<Due> dues(Instant now) throws IOException, UnreadableException {
     return Dues.of(store.sessions(), store.instrumentNames(), rules().limits().rechecks(), now);
   }
 
-  /** The one session that is unfinished, for {@code resume} without a name. */
+  /** The name of the only unfinished session, for {@code resume} without a name. */
   public String onlyUnfinished() throws IOException {
     List<Store.Glance> open = unfinished();
     if (open.isEmpty()) {

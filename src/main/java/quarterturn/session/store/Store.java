@@ -88,16 +88,15 @@ public final class Store {
   }
 
   /**
-   * What a listing shows of a session. The texts are as the file has them: show them through {@link
-   * Printable}.
+   * A session's data for listings. The texts are unchecked: show them through {@link Printable}.
    *
-   * @param kind as named at the start; null also where it was chosen later
-   * @param last when the last event happened
+   * @param kind id of the kind named at the start; null also where it was chosen later
+   * @param last when its last event happened
    * @param ended how it ended, or null
-   * @param standing in what state the instrument was last left, or null
-   * @param waitingUntil when the wait that is under way is over, or null
-   * @param notice what is wrong with the file, or null
-   * @param damaged whether the session can't be gone on with
+   * @param standing the state the instrument was last left in, or null
+   * @param waitingUntil when its present wait ends, or null
+   * @param notice a sentence on what is wrong with the file, or null
+   * @param damaged whether the session can't be resumed
    * @param turned when the rod last moved, or null
    * @param relief when the relief was last read, or null
    */
@@ -116,21 +115,21 @@ public final class Store {
       @Nullable Instant turned,
       @Nullable Instant relief) {
     /**
-     * Whether it can be gone on with. One that was broken off before its start was on record holds
-     * nothing to go on with.
+     * Whether the session can be resumed. One that was broken off before its start was recorded has
+     * nothing to resume.
      */
     public boolean unfinished() {
       return started != null && ended == null && !damaged;
     }
 
-    /** What the session is on: the instrument's name, or the kind's where it has none. */
+    /** The name of the session's instrument, or of its kind where the instrument has none. */
     public String on() {
       String named = instrument != null ? instrument : kind;
       return named != null ? named : "an instrument without a name";
     }
   }
 
-  /** The instruments that could be read, by name, and what is wrong with those that could not. */
+  /** The instruments that could be read, by name, and a sentence for each file that could not. */
   public record InstrumentList(List<Instrument> instruments, List<String> notices) {}
 
   /** Every session, the newest first; a file that can't be read has a notice and stands last. */
@@ -152,7 +151,7 @@ public final class Store {
     return List.copyOf(out);
   }
 
-  /** Makes a new session's journal, with its header on disk, under a name of its own. */
+  /** Makes the journal of a new session, with its header on disk, under a new name. */
   public Created create(
       String procedure, int revision, String digest, LocalDate day, RandomGenerator random)
       throws IOException {
@@ -169,15 +168,15 @@ public final class Store {
     throw new IOException("found no free name for a session on " + day + "; try again");
   }
 
-  /** A new session and its journal, open. */
+  /** The name of a new session and its open journal. */
   public record Created(String name, Journal journal) {}
 
-  /** Opens a session to go on with it; as {@link Journal#open}. */
+  /** Opens a session's journal to append to it; see {@link Journal#open}. */
   public Journal open(String session) throws IOException {
     return Journal.open(existing(session));
   }
 
-  /** Reads a session; as {@link Journal#read}. */
+  /** Reads a session's journal; see {@link Journal#read}. */
   public Journal.Contents read(String session) throws IOException {
     return Journal.read(existing(session));
   }
@@ -194,7 +193,7 @@ public final class Store {
     return folder.resolve("sessions").resolve(Names.check("a session", session) + LogFormat.ENDING);
   }
 
-  /** Every instrument. */
+  /** Every instrument that is kept. */
   public InstrumentList instruments() throws IOException {
     List<Instrument> good = new ArrayList<>();
     List<String> notices = new ArrayList<>();
@@ -210,7 +209,7 @@ public final class Store {
   }
 
   /**
-   * The instrument in a file, wherever it lies.
+   * Reads an instrument from a file in any place.
    *
    * @throws IOException naming the file and what is wrong with it
    */
@@ -218,14 +217,14 @@ public final class Store {
     return InstrumentFile.read(file);
   }
 
-  /** The instruments' names, as their files have them; no file is read. */
+  /** The names of the instruments, from the names of their files; no file is read. */
   public Set<String> instrumentNames() throws IOException {
     return files("instruments", INSTRUMENT).stream()
         .map(f -> stem(f, INSTRUMENT))
         .collect(Collectors.toUnmodifiableSet());
   }
 
-  /** The instrument of that name. */
+  /** The instrument with a name. */
   public Instrument instrument(String name) throws IOException {
     Path file = instrumentFile(name);
     if (!Files.isRegularFile(file)) {
@@ -235,7 +234,7 @@ public final class Store {
     return InstrumentFile.read(file);
   }
 
-  /** Keeps a new instrument; refuses where the name is taken. */
+  /** Adds an instrument; refuses a name that is taken. */
   public void add(Instrument instrument) throws IOException {
     Folders.make(folder.resolve("instruments"));
     try {
@@ -248,7 +247,7 @@ public final class Store {
   /**
    * Checks a name for a new instrument.
    *
-   * @throws NotUnderstoodException where it can't be one
+   * @throws NotUnderstoodException where the name is not allowed
    * @throws IOException where it is taken
    */
   public void checkFree(String name) throws IOException {
@@ -263,9 +262,9 @@ public final class Store {
   }
 
   /**
-   * Keeps an instrument in the place of the one of that name.
+   * Replaces the instrument with the same name.
    *
-   * @throws IOException where there is none
+   * @throws IOException where there is none with that name
    */
   public void replace(Instrument instrument) throws IOException {
     instrument(instrument.name());
@@ -276,16 +275,16 @@ public final class Store {
     return folder.resolve("instruments").resolve(Names.check("an instrument", name) + INSTRUMENT);
   }
 
-  /** The rod turns of all an instrument's sessions, oldest first; as {@link PastTurns}. */
+  /** The rod turns of all sessions on an instrument, oldest first; see {@link PastTurns}. */
   public List<Event.Past> pastOf(String instrument) throws IOException {
     return pastOf(instrument, "");
   }
 
   /**
-   * The rod turns made on an instrument in other sessions since one began.
+   * The rod turns made on an instrument in other sessions since a session began.
    *
-   * @param session the one that is left out
-   * @param known those that were there when it began
+   * @param session the session to leave out
+   * @param known the turns that were on record when it began
    */
   public List<Event.Past> elsewhere(String instrument, String session, List<Event.Past> known)
       throws IOException {
@@ -314,7 +313,7 @@ public final class Store {
     return PastResults.of(sessions);
   }
 
-  /** What every session on an instrument holds, but one. */
+  /** The events of every session on an instrument, one session left out. */
   private List<List<Event>> eventsOf(String instrument, String without) throws IOException {
     String name = Names.check("an instrument", instrument);
     List<List<Event>> out = new ArrayList<>();
@@ -330,8 +329,8 @@ public final class Store {
   }
 
   /**
-   * Holds an instrument for one session, until it is closed: two that are open at once on one neck
-   * would not know of each other's turns.
+   * Reserves an instrument for one session until it is closed. Two sessions open at once on one
+   * neck would not know of each other's turns.
    *
    * @throws IOException where another session has it open
    */
@@ -346,7 +345,7 @@ public final class Store {
     }
   }
 
-  /** None from a file that can't be read: the listing tells of it. */
+  /** The events in a session's file; empty where it can't be read, of which the listing tells. */
   private static List<Event> eventsOf(Path file) {
     try {
       return Journal.read(file).events();
@@ -365,7 +364,7 @@ public final class Store {
     }
   }
 
-  /** The file's name without its ending; empty where it has another, or is hidden. */
+  /** A file's name without its ending; empty where it has another ending, or is hidden. */
   private static String stem(Path file, String ending) {
     String name = String.valueOf(file.getFileName());
     return name.startsWith(".") || !name.endsWith(ending)

@@ -12,9 +12,9 @@ import quarterturn.unit.NotUnderstoodException;
  * Diameters of a set of strings as people type them: {@code .105 .085 .065 .045}, {@code 0.25, 0.33
  * mm}, {@code 46 36 26 17 13 10 thou}.
  *
- * <p>A unit holds for the numbers before it that have none. Numbers that are left without a unit
- * are inches where one of them is thinner than any string is in millimetres, else millimetres: a
- * set is written in one unit.
+ * <p>A unit holds for the numbers before it that have none. Numbers without any unit are inches
+ * where one of them would be thinner than any string in millimetres, else millimetres, since a set
+ * is written in one unit.
  */
 final class WireList {
   private static final Pattern BETWEEN = Pattern.compile("\\s*[;,]\\s+|\\s*;\\s*|\\s+");
@@ -28,9 +28,9 @@ final class WireList {
   private WireList() {}
 
   /**
-   * Reads a set.
+   * Reads the diameters of a set.
    *
-   * @throws NotUnderstoodException with what is allowed
+   * @throws NotUnderstoodException with what may be typed
    */
   static List<Length> parse(String typed) {
     WireList list = new WireList();

@@ -1,5 +1,5 @@
 /**
- * Floor 4: a user's folder of sessions and instruments, what is asked of an instrument, and what is
+ * Floor 4: a user's folder of sessions and instruments, the questions on an instrument, and what is
  * due. The lines of one session are in {@code journal}.
  */
 @NullMarked
