@@ -3,7 +3,7 @@ package quarterturn.rehearsal;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
 
-/** What the first reading of the lowest string found. */
+/** The result of the first reading of the lowest string. */
 public enum FirstGap {
   READABLE("a leaf passes"),
   UNDER_A_LEAF("under a leaf"),

@@ -8,7 +8,7 @@ import quarterturn.session.Instrument;
 import quarterturn.session.store.FormField;
 import quarterturn.session.store.FormFields;
 
-/** An instrument's facts in words: its own, or its kind's where it has none. */
+/** Words for an instrument's facts: its own, or its kind's where it has none. */
 public final class InstrumentFacts {
   private InstrumentFacts() {}
 

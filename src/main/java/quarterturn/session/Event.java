@@ -391,7 +391,7 @@ public sealed interface Event {
   /**
    * At a pause a value was said once more, and it agrees with the record.
    *
-   * @param line the id of the question
+   * @param line the name of the value that was asked for
    * @param value the value on record
    */
   record ReadBack(Instant at, String step, String line, String value) implements Given, Still {

@@ -30,7 +30,10 @@ record Route(Roads roads, Set<Way> wanted, SplittableRandom random, Map<Road, Do
 
   private static final double DETOUR = 4;
 
-  /** How deep needs of needs are followed. */
+  /**
+   * How many levels of needs are followed, where meeting one condition needs others to be met
+   * first.
+   */
   private static final int DEEPEST = 4;
 
   private static final int MOST_LEGS = 12;

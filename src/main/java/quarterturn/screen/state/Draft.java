@@ -17,7 +17,7 @@ public sealed interface Draft {
     }
   }
 
-  /** A draft with a field for text. */
+  /** A draft that has a field for text. */
   sealed interface Typed extends Draft {
     @Override
     default boolean typing() {

@@ -39,7 +39,7 @@ record Pauses(Walk walk) {
   /**
    * A question of a pause.
    *
-   * @param name the name that can be typed for it
+   * @param name the name of the value, as it can be typed
    * @param answer the recorded value
    */
   private record Due(String name, Step.Line line, Answer answer, String words) {}
