@@ -8,18 +8,24 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 
 /** A command line that was run in this process, and what it printed. */
-public record Captured(int status, String out) {
+public record Captured(int status, String out, String err) {
   public static Captured of(Clock clock, String in, String... args) {
     InputStream oldIn = System.in;
     PrintStream oldOut = System.out;
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PrintStream oldErr = System.err;
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
     System.setIn(new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)));
-    System.setOut(new PrintStream(bytes, true, StandardCharsets.UTF_8));
+    System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
+    System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
     try {
-      return new Captured(Cli.run(clock, args), bytes.toString(StandardCharsets.UTF_8));
+      int status = Cli.run(clock, args);
+      return new Captured(
+          status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     } finally {
       System.setIn(oldIn);
       System.setOut(oldOut);
+      System.setErr(oldErr);
     }
   }
 }

@@ -9,8 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 /** {@code check} in the real jar, on pipes. */
 class CheckIT {
@@ -50,36 +48,6 @@ class CheckIT {
     Path file = folder.resolve(place);
     Files.createDirectories(file.getParent());
     return Files.writeString(file, text);
-  }
-
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      value = {
-        "check nosuch|there is no procedure \"nosuch\"",
-        "check nosuch.yaml|there is no file \"nosuch.yaml\"",
-        "check --own nosuch|--own: there is no folder nosuch",
-        "check --format xml|--format",
-        "check relief --format dot|--format dot goes with --draw",
-        "check --draw|--draw: name one procedure",
-        "check --draw relief setup|--draw: name one procedure",
-        "check --draw relief --format json|--draw goes with --format text or dot",
-        "check --draw relief --watch|--draw goes with --format alone",
-        "check --draw nosuch|there is no procedure \"nosuch\"",
-        "check --schema relief|--schema goes with nothing else",
-        "check --schema --format json|--schema goes with nothing else",
-        "check --cover|--cover: name one procedure",
-        "check --cover relief setup|--cover: name one procedure",
-        "check --watch|--watch: name a .yaml file or a folder",
-        "check relief --watch|--watch: name a .yaml file or a folder",
-        "check x.yaml --watch --format json|--watch goes with --format text alone"
-      })
-  void wrongUsageIsOneClearLine(String typed, String says) throws Exception {
-    JarProcess.Ran ran = JarProcess.run("", typed.split(" ", -1));
-    assertThat(ran.status()).isEqualTo(2);
-    assertThat(ran.out()).isEmpty();
-    assertWithMessage("one line").that(ran.err().lines().toList()).hasSize(1);
-    assertThat(ran.err()).contains(says);
   }
 
   @Test
