@@ -59,8 +59,9 @@ record HomeView(Question.Choose question, int at, String message) {
     canvas.row(0, 1, width, '─', Ink.PLAIN);
     canvas.row(0, height - 2, width, '─', Ink.PLAIN);
     List<Line> lines = lines(width - 4);
-    canvas.put(2, height - 4, Wrap.cut(question.lines().get(1), width - 4));
-    int room = height - 7;
+    List<String> caution = Wrap.lines(question.lines().get(1), width - 4);
+    canvas.paste(2, height - 3 - caution.size(), Canvas.of(caution, width - 4, Ink.PLAIN));
+    int room = height - 6 - caution.size();
     int marked = 0;
     for (int i = 0; i < lines.size(); i++) {
       marked = lines.get(i).lead().startsWith("►") ? i : marked;
