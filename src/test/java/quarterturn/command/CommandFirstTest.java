@@ -3,12 +3,7 @@ package quarterturn.command;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -34,8 +29,6 @@ class CommandFirstTest {
 
   @TempDir Path folder;
   private final String home = System.getProperty("user.home");
-
-  record Ran(int status, String out, String err) {}
 
   /** What is kept in the wrong place is at least not kept in the home of who runs the test. */
   @BeforeEach
@@ -73,7 +66,7 @@ class CommandFirstTest {
           """)
   void inBothPlacesItDoesTheSame(String options, String command, String rest, String shown) {
     String behind = rest == null ? "" : rest;
-    Ran before = run(options + " " + command + " " + behind);
+    Captured before = run(options + " " + command + " " + behind);
     assertThat(before).isEqualTo(run(command + " " + options + " " + behind));
     assertThat(before.out() + before.err()).contains(shown);
   }
@@ -100,11 +93,11 @@ class CommandFirstTest {
           --nosuch due           | Unknown option
           """)
   void whatComesBeforeNoCommandStays(String typed, String shown) {
-    Ran ran = run(typed);
+    Captured ran = run(typed);
     assertWithMessage(typed).that(ran.out() + ran.err()).contains(shown);
   }
 
-  private Ran run(String typed) {
+  private Captured run(String typed) {
     List<String> args =
         Stream.of(typed.split(" ", -1))
             .filter(word -> !word.isEmpty())
@@ -112,24 +105,6 @@ class CommandFirstTest {
             .map(word -> word.replace("OWN", folder.resolve("own").toString()))
             .map(word -> word.replace("NONE", folder.resolve("none").toString()))
             .toList();
-    PrintStream out = System.out;
-    PrintStream err = System.err;
-    InputStream in = System.in;
-    ByteArrayOutputStream told = new ByteArrayOutputStream();
-    ByteArrayOutputStream complained = new ByteArrayOutputStream();
-    try {
-      System.setIn(new ByteArrayInputStream(new byte[0]));
-      System.setOut(new PrintStream(told, true, StandardCharsets.UTF_8));
-      System.setErr(new PrintStream(complained, true, StandardCharsets.UTF_8));
-      int status = Cli.run(CLOCK, args.toArray(String[]::new));
-      return new Ran(
-          status,
-          told.toString(StandardCharsets.UTF_8),
-          complained.toString(StandardCharsets.UTF_8));
-    } finally {
-      System.setIn(in);
-      System.setOut(out);
-      System.setErr(err);
-    }
+    return Captured.of(CLOCK, "", args.toArray(String[]::new));
   }
 }
