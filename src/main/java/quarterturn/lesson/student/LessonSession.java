@@ -327,7 +327,10 @@ public final class LessonSession implements Bench, Closeable {
     return Duties.words(lesson().students(), Math.max(1, parts));
   }
 
-  /** The prompt as the bench's level shows it; a placeholder while its gate is not open. */
+  /**
+   * The prompt as the bench's level shows it. While its gate is not open, a prompt that says only
+   * that something comes before.
+   */
   @Override
   public synchronized Prompt prompt() {
     if (open) {
