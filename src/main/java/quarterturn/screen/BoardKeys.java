@@ -110,8 +110,9 @@ final class BoardKeys {
 
   private void answering(Question asked, Key key) {
     int lines = Scrolling.lines(key, PAGE);
-    if (key == Key.Named.ENTER) {
-      give(() -> dialogue.take(model.field().text()));
+    String answer = Picks.answer(asked, model.field(), key);
+    if (answer != null) {
+      give(() -> dialogue.take(answer));
     } else if (lines != 0) {
       model = model.scrolledTo(model.scroll() + lines);
     } else if (key.equals(new Key.Function(1)) || !(asked instanceof Question.Asked)) {

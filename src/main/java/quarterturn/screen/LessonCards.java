@@ -10,6 +10,7 @@ import quarterturn.lesson.student.LessonSession;
 import quarterturn.screen.page.Foot;
 import quarterturn.screen.state.Effect;
 import quarterturn.screen.state.Field;
+import quarterturn.screen.state.Picks;
 import quarterturn.screen.state.Update;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
@@ -99,6 +100,7 @@ public final class LessonCards {
       return new Effect.Repaint();
     }
     boolean typing = card instanceof Question.Asked;
+    String answer = Picks.answer(card, field, key);
     if (key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP) {
       scroll = Math.max(0, scroll + (key == Key.Named.PAGE_DOWN ? PAGE : -PAGE));
     } else if (key.equals(HELP) || (Update.isLetter(key, '?') && field.blank())) {
@@ -109,8 +111,8 @@ public final class LessonCards {
       stop();
     } else if (key == Key.Named.ESC) {
       back();
-    } else if (key == Key.Named.ENTER) {
-      return entered();
+    } else if (answer != null) {
+      return entered(answer);
     } else if (typing) {
       field = field.with(key);
       return new Effect.None();
@@ -127,8 +129,7 @@ public final class LessonCards {
     }
   }
 
-  private Effect entered() throws IOException {
-    String text = field.text().strip();
+  private Effect entered(String text) throws IOException {
     try {
       if (dialogue.over()) {
         return new Effect.Leave();

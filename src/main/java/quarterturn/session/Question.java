@@ -159,8 +159,16 @@ public sealed interface Question {
 
   /**
    * A choice of one option, answered with the beginning of its name, or with its number in a list.
+   *
+   * @param lettered whether, where there are keys, an option's first letter answers without Enter
    */
-  record Choose(String title, List<String> lines, String asks, String help, List<Option> options)
+  record Choose(
+      String title,
+      List<String> lines,
+      String asks,
+      String help,
+      List<Option> options,
+      boolean lettered)
       implements Asked {
     public Choose {
       lines = List.copyOf(lines);
@@ -170,6 +178,17 @@ public sealed interface Question {
     @Override
     public String kind() {
       return "choose";
+    }
+
+    public Choose(
+        String title, List<String> lines, String asks, String help, List<Option> options) {
+      this(title, lines, asks, help, options, false);
+    }
+
+    /** A last question before something is done: yes or no, for which its letter is enough. */
+    public static Choose sure(String title, List<String> lines, String asks, String help) {
+      return new Choose(
+          title, lines, asks, help, List.of(new Option("yes"), new Option("no")), true);
     }
 
     /** Whether the options are to be shown as a list, numbered from 1. */

@@ -214,16 +214,14 @@ class LessonCardsTest {
     cards.key(new Key.Function(10));
     cards.look();
     assertThat(drawn(cards)).contains("If you leave now: ");
-    cards.key(new Key.Typed('n'));
-    assertThat(cards.key(Key.Named.ENTER)).isInstanceOf(Effect.None.class);
+    assertThat(cards.key(new Key.Typed('n'))).isInstanceOf(Effect.None.class);
     cards.look();
     assertThat(asks(cards)).isEqualTo("Who is at this bench?");
     cards.key(new Key.Function(10));
     cards.key(Key.Named.ESC);
     assertThat(asks(cards)).isEqualTo("Who is at this bench?");
     cards.key(new Key.Function(10));
-    cards.key(new Key.Typed('y'));
-    assertThat(cards.key(Key.Named.ENTER)).isInstanceOf(Effect.Leave.class);
+    assertThat(cards.key(new Key.Typed('y'))).isInstanceOf(Effect.Leave.class);
   }
 
   /** Stopping can't wait for anything. */

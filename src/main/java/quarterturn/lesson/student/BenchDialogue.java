@@ -134,7 +134,7 @@ public final class BenchDialogue implements Dialogue {
   public void leave() {
     asking =
         new Asking(
-            new Question.Words(
+            Question.Choose.sure(
                 "Leave now?",
                 List.of("If you leave now: " + session.standing() + "."),
                 "Type yes to leave",

@@ -299,7 +299,7 @@ public final class BoardDialogue implements Dialogue {
     }
     asking =
         new Asking(
-            new Question.Words(
+            Question.Choose.sure(
                 "End the lesson?", lines, "Type yes to end it", "Anything else lets it go on."),
             now -> true,
             answer ->

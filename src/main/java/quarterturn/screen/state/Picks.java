@@ -1,8 +1,10 @@
 package quarterturn.screen.state;
 
+import org.jspecify.annotations.Nullable;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
+import quarterturn.session.Question;
 
 /** Handles keys while an option is chosen. */
 public final class Picks {
@@ -21,6 +23,17 @@ public final class Picks {
       return Next.show(model.with(new Draft.Picking(-1)));
     }
     return Update.onlyHint(model, key, "Mark an answer with its number or the arrows, then Enter.");
+  }
+
+  /** The text that a key gives to a question: what was typed with Enter, or yes or no; or null. */
+  public static @Nullable String answer(@Nullable Question asked, Field field, Key key) {
+    if (key == Key.Named.ENTER) {
+      return field.text().strip();
+    }
+    boolean letter = asked instanceof Question.Choose choose && choose.lettered() && field.blank();
+    return !letter
+        ? null
+        : Update.isLetter(key, 'y') ? "yes" : Update.isLetter(key, 'n') ? "no" : null;
   }
 
   /** The index that a key marks: a digit's own, or the neighbour for an arrow. */
