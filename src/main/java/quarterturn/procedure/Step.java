@@ -1,9 +1,11 @@
 package quarterturn.procedure;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Condition;
@@ -284,7 +286,8 @@ public sealed interface Step {
       String id, Words words, Mark mark, Amount amount, Turn limit, Map<Feel, String> felt)
       implements Still, Unforked, Passing {
     public TurnRod {
-      felt = Map.copyOf(felt);
+      // In the order of the feels, so that a proof finds the same way first in every run.
+      felt = Collections.unmodifiableMap(new TreeMap<>(felt));
     }
 
     @Override
