@@ -34,7 +34,7 @@ class DataStaysDataTest {
       a key of a file: procedure/read/SchemaKeys limit rest retune tools
       a key of a file: procedure/read/StepReader rest
       a key of a file: procedure/read/TurnReader limit
-      a key of a file: lesson/PlanFile holds
+      a key of a file: lesson/store/PlanFile holds
       a quantity in a message: procedure/condition/Amounts temperature
       a quantity: report/ReadingHistory action
       a quantity: report/HistoryTable action humidity
@@ -70,14 +70,14 @@ class DataStaysDataTest {
       a state of a question: lesson/teacher/BoardView taken
       a bench's name in an example: command/LessonNew left
       an example in a message: lesson/Planning relief/confirm
-      a simulated neck: rehearsal/NamedNeck twisted
-      a mark in a graph: report/ProcedureGraph retune
+      a simulated neck: rehearsal/simulated/NamedNeck twisted
+      a mark in a graph: report/graph/ProcedureGraph retune
       a label in a picture: reckon/NeckTopic nut
       a label in a picture: screen/page/HoldPicture hold nut
       a label in a picture: screen/page/PlacesPicture plate pocket
       a unit: unit/Dates day
-      a key of JSON: lesson/LessonJson hold
-      a verb: procedure/check/Acts fit lower seat shim slacken trim tune
+      a key of JSON: lesson/store/LessonJson hold
+      a verb: procedure/check/rule/Acts fit lower seat shim slacken trim tune
       """;
 
   /** Where a length of time in days or hours may stand: it is no policy. */

@@ -9,7 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import quarterturn.lesson.PlanFile;
+import quarterturn.lesson.store.PlanFile;
 import quarterturn.lesson.teacher.Board;
 import quarterturn.lesson.teacher.BoardDialogue;
 import quarterturn.lesson.teacher.SaddleSteps;

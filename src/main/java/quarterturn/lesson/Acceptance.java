@@ -1,9 +1,7 @@
 package quarterturn.lesson;
 
 import java.time.Instant;
-import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,22 +10,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Acceptance {
   private Acceptance() {}
-
-  /** The orders for a bench in all boards' files, by who gave them and in which order. */
-  public static Map<Ref, Order> orders(String bench, List<WriterLog> logs) {
-    Map<Ref, Order> out = new TreeMap<>();
-    for (WriterLog log : logs) {
-      if (log.header() != null && log.header().role() == WriterLog.Part.BOARD) {
-        for (int i = 0; i < log.events().size(); i++) {
-          if (log.events().get(i) instanceof LessonEvent.Ordered o
-              && (o.bench() == null || o.bench().equals(bench))) {
-            out.put(new Ref(log.header().writer(), i + 1), o.order());
-          }
-        }
-      }
-    }
-    return out;
-  }
 
   /**
    * The next event a bench has to write about orders it has not answered, or null where there is

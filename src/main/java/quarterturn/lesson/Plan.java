@@ -2,7 +2,7 @@ package quarterturn.lesson;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.rehearsal.NamedNeck;
+import quarterturn.rehearsal.simulated.NamedNeck;
 
 /**
  * A lesson as its teacher plans it.
@@ -27,10 +27,10 @@ public record Plan(
     boolean blind,
     List<String> students) {
   /** How a plan states that each rod turn waits for the teacher. */
-  static final String EVERY_TURN = "every turn";
+  public static final String EVERY_TURN = "every turn";
 
   /** How a plan states a real instrument in place of a simulated neck. */
-  static final String REAL = "real";
+  public static final String REAL = "real";
 
   /**
    * An instrument that benches work on.

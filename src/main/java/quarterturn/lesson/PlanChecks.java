@@ -15,7 +15,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Shelf;
-import quarterturn.rehearsal.NamedNeck;
+import quarterturn.rehearsal.simulated.NamedNeck;
 import quarterturn.session.store.Sessions;
 import quarterturn.unit.NotUnderstoodException;
 

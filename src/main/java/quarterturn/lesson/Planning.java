@@ -11,7 +11,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
-import quarterturn.rehearsal.NamedNeck;
+import quarterturn.rehearsal.simulated.NamedNeck;
 import quarterturn.session.Names;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;

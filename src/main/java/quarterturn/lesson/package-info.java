@@ -1,6 +1,7 @@
 /**
- * Floor 6: a lesson's plan, its events and files, and what one bench's events add up to. What a
- * bench asks its students is in {@code bench}, what a teacher sees and orders in {@code teacher}.
+ * Floor 6: a lesson's plan, its events, and what one bench's events add up to. Its files are in
+ * {@code store}, what a bench asks its students in {@code student}, what a teacher sees and orders
+ * in {@code teacher}.
  */
 @NullMarked
 package quarterturn.lesson;

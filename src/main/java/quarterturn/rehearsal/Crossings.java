@@ -3,7 +3,7 @@ package quarterturn.rehearsal;
 import quarterturn.craft.Window;
 
 /** Counts how often a neck's relief went from one side of its window to the other. */
-final class Crossings {
+public final class Crossings {
   private final Window window;
   private int side;
   private int count;
@@ -13,7 +13,7 @@ final class Crossings {
   }
 
   /** Side of the window on which a relief in millimetres lies: -1 below, 0 inside, 1 above. */
-  static int side(Window window, double reliefMm) {
+  public static int side(Window window, double reliefMm) {
     return reliefMm < window.lowMm() ? -1 : reliefMm > window.highMm() ? 1 : 0;
   }
 

@@ -16,6 +16,8 @@ import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
+import quarterturn.rehearsal.simulated.SimulatedInstrument;
+import quarterturn.rehearsal.simulated.SimulatedNeck;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;

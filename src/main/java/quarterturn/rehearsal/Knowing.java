@@ -1,13 +1,14 @@
 package quarterturn.rehearsal;
 
 import quarterturn.craft.rod.Advice;
+import quarterturn.rehearsal.simulated.SimulatedNeck;
 import quarterturn.unit.Turn;
 
 /**
  * An advisor that knows the simulated neck and turns straight to the middle of the window, in
  * sixteenths: the best that can be done.
  */
-record Knowing(SimulatedNeck neck) implements Unsuspecting {
+public record Knowing(SimulatedNeck neck) implements Unsuspecting {
   private static final double SIXTEENTHS = 16;
 
   @Override

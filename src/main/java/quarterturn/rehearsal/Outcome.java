@@ -1,6 +1,7 @@
 package quarterturn.rehearsal;
 
 import org.jspecify.annotations.Nullable;
+import quarterturn.rehearsal.simulated.FirstGap;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Turn;
 

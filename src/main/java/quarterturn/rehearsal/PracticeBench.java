@@ -11,6 +11,8 @@ import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Library;
+import quarterturn.rehearsal.simulated.SimulatedInstrument;
+import quarterturn.rehearsal.simulated.SimulatedNeck;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Event;

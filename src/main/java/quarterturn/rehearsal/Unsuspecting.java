@@ -7,7 +7,7 @@ import quarterturn.craft.rod.Range;
 import quarterturn.unit.Turn;
 
 /** An advisor to compare with, which never finds a fault. */
-interface Unsuspecting extends Advisor {
+public interface Unsuspecting extends Advisor {
   Range ANYTHING = new Range(Double.NEGATIVE_INFINITY, 9);
 
   @Override

@@ -1,6 +1,6 @@
 /**
- * Floor 5: simulated instruments that answer prompts as a person at a bench would, and fleets of
- * them. How simulated sessions cover a procedure's ways is in {@code cover}.
+ * Floor 5: simulated people at a bench, who answer prompts by what a simulated instrument shows.
+ * The instruments are in {@code simulated}, many of them at once in {@code fleet}.
  */
 @NullMarked
 package quarterturn.rehearsal;

@@ -3,7 +3,7 @@ package quarterturn.report;
 import java.text.Normalizer;
 
 /** Text reduced to ASCII: letters without accents, other characters replaced. */
-final class Ascii {
+public final class Ascii {
   private static final int LAST = 0x7E;
 
   private Ascii() {}
@@ -11,7 +11,7 @@ final class Ascii {
   /**
    * {@code text} on one line in ASCII; a character without a plain form becomes a question mark.
    */
-  static String of(String text) {
+  public static String of(String text) {
     StringBuilder out = new StringBuilder();
     Normalizer.normalize(text, Normalizer.Form.NFKD)
         .codePoints()

@@ -7,6 +7,7 @@ import quarterturn.lesson.student.BenchDialogue;
 import quarterturn.lesson.student.BenchWords;
 import quarterturn.lesson.student.Gate;
 import quarterturn.lesson.student.LessonSession;
+import quarterturn.screen.page.CardView;
 import quarterturn.screen.page.Foot;
 import quarterturn.screen.state.Effect;
 import quarterturn.screen.state.Field;

@@ -3,11 +3,11 @@ package quarterturn.script;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import quarterturn.rehearsal.FirstGap;
-import quarterturn.rehearsal.Fleet;
-import quarterturn.rehearsal.NeckFault;
-import quarterturn.rehearsal.SoundNecks;
-import quarterturn.rehearsal.Tally;
+import quarterturn.rehearsal.fleet.Fleet;
+import quarterturn.rehearsal.fleet.SoundNecks;
+import quarterturn.rehearsal.fleet.Tally;
+import quarterturn.rehearsal.simulated.FirstGap;
+import quarterturn.rehearsal.simulated.NeckFault;
 
 /** The result of a fleet of rehearsals as one JSON object; shares are from 0 to 1. */
 public final class FleetJson {

@@ -13,12 +13,12 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.LessonEvent;
-import quarterturn.lesson.LessonFolder;
 import quarterturn.lesson.LessonProof;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Order;
-import quarterturn.lesson.WriterFile;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.LessonFolder;
+import quarterturn.lesson.store.WriterFile;
+import quarterturn.lesson.store.WriterLog;
 
 /**
  * A bench of a lesson in the real jar, on a pipe, killed and joined again. The neck is invented.

@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quarterturn.lesson.LessonFolder;
 import quarterturn.lesson.LessonProof;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.LessonFolder;
+import quarterturn.lesson.store.WriterLog;
 
 /**
  * A whole lesson in the real jar: three benches and a board on one folder, one of the benches

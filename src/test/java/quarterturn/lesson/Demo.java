@@ -4,11 +4,12 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.student.Moment;
 import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
-import quarterturn.rehearsal.NamedNeck;
+import quarterturn.rehearsal.simulated.NamedNeck;
 import quarterturn.session.Prompt;
 import quarterturn.session.PromptText;
 import quarterturn.unit.Bracket;
@@ -17,7 +18,7 @@ import quarterturn.unit.Turn;
 /** A lesson of our own invention, in small pieces. */
 public final class Demo {
   public static final Instant T = Instant.parse("2027-03-01T09:00:00Z");
-  static final String LESSON = "2027-03-01-first-turn";
+  public static final String LESSON = "2027-03-01-first-turn";
   public static final String BENCH = "bench-a";
   public static final Value.Gap GAP = gap(0.30);
   public static final Plan PLAN =

@@ -3,6 +3,7 @@ package quarterturn.lesson;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.store.WriterLog;
 
 /**
  * Proves from the files alone that a bench kept to the order of a lesson, or refutes it: nothing
@@ -48,7 +49,7 @@ public final class LessonProof {
       if (log.header() != null
           && log.header().writer().equals(accepted.ref().writer())
           && log.events().size() >= accepted.ref().n()) {
-        Order order = Acceptance.orders(bench, List.of(log)).get(accepted.ref());
+        Order order = WriterLog.orders(bench, List.of(log)).get(accepted.ref());
         return accepted.order().equals(order)
             ? null
             : "The board " + accepted.ref().writer() + " gave no such order.";

@@ -12,6 +12,7 @@ import static quarterturn.lesson.Demo.shown;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import quarterturn.lesson.store.WriterLog;
 
 class LessonProofTest {
   private static final LessonEvent UNVEILED = new LessonEvent.Unveiled(T, 2);

@@ -11,7 +11,9 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterturn.rehearsal.NamedNeck;
+import quarterturn.lesson.store.LessonFolder;
+import quarterturn.lesson.store.PlanFile;
+import quarterturn.rehearsal.simulated.NamedNeck;
 import quarterturn.unit.NotUnderstoodException;
 
 class PlanningTest {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.student.Gate;
 import quarterturn.lesson.student.LessonBench;
 import quarterturn.lesson.student.Moment;
@@ -13,13 +14,13 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /** A bench whose students do this and that. */
-final class RandomBench extends RandomWriter {
+public final class RandomBench extends RandomWriter {
   private @Nullable LessonBench bench;
   private int asked = 1;
   private @Nullable Value answered;
   private Value before = Demo.gap(0.5);
 
-  RandomBench(Path folder, String writer, Random random) {
+  public RandomBench(Path folder, String writer, Random random) {
     super(folder, writer, random);
   }
 
@@ -27,15 +28,15 @@ final class RandomBench extends RandomWriter {
     return requireNonNull(bench);
   }
 
-  BenchLesson lesson() {
+  public BenchLesson lesson() {
     return open().lesson();
   }
 
-  void close() throws Exception {
+  public void close() throws Exception {
     open().close();
   }
 
-  void move(List<WriterLog> seen) throws Exception {
+  public void move(List<WriterLog> seen) throws Exception {
     if (bench == null) {
       bench = LessonBench.at(create(WriterLog.Part.BENCH), Level.WORKED);
       bench.record(new LessonEvent.Joined(now(), writer));

@@ -4,23 +4,25 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.store.WriterFile;
+import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.teacher.BoardView;
 
 /** A board that releases, sometimes late or with a wrong value, holds, and sets levels. */
-final class RandomBoard extends RandomWriter {
+public final class RandomBoard extends RandomWriter {
   private @Nullable WriterFile file;
 
-  RandomBoard(Path folder, String writer, Random random) {
+  public RandomBoard(Path folder, String writer, Random random) {
     super(folder, writer, random);
   }
 
-  void close() throws Exception {
+  public void close() throws Exception {
     if (file != null) {
       file.close();
     }
   }
 
-  void move(List<WriterLog> seen) throws Exception {
+  public void move(List<WriterLog> seen) throws Exception {
     if (file == null) {
       file = create(WriterLog.Part.BOARD);
     } else if (now(20)) {

@@ -7,16 +7,18 @@ import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.Random;
+import quarterturn.lesson.store.WriterFile;
+import quarterturn.lesson.store.WriterLog;
 
 /** What is alike in a bench and a board that do this and that: a wrong clock, and crashes. */
-abstract class RandomWriter {
-  final Random random;
-  final String writer;
+public abstract class RandomWriter {
+  public final Random random;
+  public final String writer;
   private final Path folder;
   private final int minutesOff;
   private int seconds;
 
-  RandomWriter(Path folder, String writer, Random random) {
+  public RandomWriter(Path folder, String writer, Random random) {
     this.folder = folder;
     this.writer = writer;
     this.random = random;

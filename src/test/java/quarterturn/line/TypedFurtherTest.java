@@ -8,9 +8,9 @@ import java.io.StringWriter;
 import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.condition.Role;
-import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.PracticeBench;
-import quarterturn.rehearsal.Practising;
+import quarterturn.rehearsal.simulated.NamedNeck;
+import quarterturn.rehearsal.simulated.Practising;
 import quarterturn.session.Event;
 import quarterturn.unit.Dates;
 

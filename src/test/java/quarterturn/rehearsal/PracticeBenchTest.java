@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import quarterturn.procedure.kind.Which;
+import quarterturn.rehearsal.simulated.NamedNeck;
+import quarterturn.rehearsal.simulated.Practising;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.session.RefusedException;

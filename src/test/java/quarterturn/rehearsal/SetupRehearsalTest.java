@@ -13,6 +13,8 @@ import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.Shelf;
+import quarterturn.rehearsal.simulated.NamedNeck;
+import quarterturn.rehearsal.simulated.Practising;
 import quarterturn.report.sheet.Sheet;
 import quarterturn.report.sheet.SheetFormat;
 import quarterturn.session.Event;

@@ -12,24 +12,24 @@ import java.util.regex.Pattern;
  * documentation (graphviz.org, "DOT Language"): statements end in a semicolon, and an id is a
  * quoted text, a word or a number. Fails on anything else.
  */
-final class DotReader {
+public final class DotReader {
   private static final Pattern TOKEN =
       Pattern.compile(
           "\"((?:[^\"\\\\]|\\\\.)*)\"|([A-Za-z_][A-Za-z_0-9]*|[0-9.]+)|(->|[{}\\[\\]=,;])");
 
-  record Edge(String from, String to, Map<String, String> attributes) {}
+  public record Edge(String from, String to, Map<String, String> attributes) {}
 
   /** A node and the cluster it stands in. */
-  record Node(String cluster, Map<String, String> attributes) {}
+  public record Node(String cluster, Map<String, String> attributes) {}
 
-  final Map<String, Node> nodes = new LinkedHashMap<>();
-  final List<Edge> edges = new ArrayList<>();
-  final Map<String, String> clusterLabels = new LinkedHashMap<>();
+  public final Map<String, Node> nodes = new LinkedHashMap<>();
+  public final List<Edge> edges = new ArrayList<>();
+  public final Map<String, String> clusterLabels = new LinkedHashMap<>();
 
   private final List<String> tokens = new ArrayList<>();
   private int next;
 
-  DotReader(String text) {
+  public DotReader(String text) {
     Matcher m = TOKEN.matcher(text);
     int end = 0;
     while (m.find()) {
@@ -135,7 +135,7 @@ final class DotReader {
   }
 
   /** A label as Graphviz shows it: breaks, escapes and numbered characters resolved. */
-  static String shown(String label) {
+  public static String shown(String label) {
     StringBuilder out = new StringBuilder();
     Matcher m = Pattern.compile("\\\\n|\\\\([\"\\\\])|&#(\\d+);|([^\\\\&])").matcher(label);
     int end = 0;

@@ -8,9 +8,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.PracticeBench;
-import quarterturn.rehearsal.Practising;
+import quarterturn.rehearsal.simulated.NamedNeck;
+import quarterturn.rehearsal.simulated.Practising;
 import quarterturn.session.Player;
 
 class AutoLinesTest {

@@ -15,8 +15,8 @@ import quarterturn.lesson.Level;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.Ref;
-import quarterturn.lesson.WriterFile;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.WriterFile;
+import quarterturn.lesson.store.WriterLog;
 import quarterturn.session.RefusedException;
 
 /** A bench in a lesson: its file and the state it adds up to. A refused event is not written. */
@@ -62,7 +62,7 @@ public final class LessonBench implements Closeable {
 
   /** Takes or declines the orders that have come in. */
   public void take(List<WriterLog> logs, Instant at) throws RefusedException, IOException {
-    Map<Ref, Order> orders = Acceptance.orders(lesson.bench(), logs);
+    Map<Ref, Order> orders = WriterLog.orders(lesson.bench(), logs);
     LessonEvent answer = Acceptance.next(lesson, orders, at);
     while (answer != null) {
       record(answer);

@@ -12,7 +12,7 @@ import quarterturn.lesson.LessonFold;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Levels;
 import quarterturn.lesson.Round;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.WriterLog;
 
 /**
  * Questions that a student missed, to come back: at the next lesson, and once they went well there,

@@ -13,7 +13,7 @@ import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.Ref;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.WriterLog;
 
 /**
  * The record of a lesson at one bench.

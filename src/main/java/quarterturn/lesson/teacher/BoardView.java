@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import quarterturn.lesson.Acceptance;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.LessonEvent;
@@ -16,7 +15,7 @@ import quarterturn.lesson.Plan;
 import quarterturn.lesson.Ref;
 import quarterturn.lesson.StepSpread;
 import quarterturn.lesson.Waiting;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.WriterLog;
 
 /**
  * What a teacher sees of a lesson: a pure function of the files, in whatever order they were read.
@@ -93,7 +92,7 @@ public record BoardView(List<Row> rows, List<StepSpread> spreads, List<Given> gi
     Map<Ref, Order> orders = new TreeMap<>();
     Map<Ref, Map<String, String>> answers = new TreeMap<>();
     for (WriterLog bench : benches) {
-      Map<Ref, Order> own = Acceptance.orders(writer(bench), all);
+      Map<Ref, Order> own = WriterLog.orders(writer(bench), all);
       orders.putAll(own);
       for (Ref ref : own.keySet()) {
         answers

@@ -11,8 +11,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import quarterturn.lesson.LessonFolder;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.LessonFolder;
+import quarterturn.lesson.store.WriterLog;
 import quarterturn.session.journal.LogFormat;
 import quarterturn.unit.Printable;
 

@@ -12,7 +12,7 @@ import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.Round;
 import quarterturn.lesson.Value;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.student.Duties;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Library;

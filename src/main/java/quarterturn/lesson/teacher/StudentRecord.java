@@ -13,7 +13,7 @@ import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Round;
 import quarterturn.lesson.Spot;
 import quarterturn.lesson.Value;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.student.Returning;
 import quarterturn.unit.Bracket;
 

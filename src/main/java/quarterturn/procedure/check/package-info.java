@@ -1,7 +1,6 @@
 /**
- * Floor 3: the rules that a procedure has to keep before it runs, one a file, and the checker that
- * applies them. The rules about turning the rod are in {@code check.turn}, and how the ways through
- * a procedure are found is in {@code check.walk}.
+ * Floor 3: the checker of procedures: it applies every rule and reports what they find. The rules
+ * are in {@code rule}, and how the ways through a procedure are found is in {@code walk}.
  */
 @NullMarked
 package quarterturn.procedure.check;

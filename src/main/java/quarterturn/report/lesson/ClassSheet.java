@@ -10,7 +10,7 @@ import quarterturn.lesson.Keep;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.Spread;
 import quarterturn.lesson.StepSpread;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.teacher.BenchRecord;
 import quarterturn.lesson.teacher.BoardView;
 import quarterturn.lesson.teacher.BoardWords;

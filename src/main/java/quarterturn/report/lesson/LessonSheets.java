@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import quarterturn.lesson.Plan;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.teacher.Roster;
 import quarterturn.lesson.teacher.StudentRecord;
 import quarterturn.unit.Dates;

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import quarterturn.lesson.Demo;
 import quarterturn.lesson.Direction;
 import quarterturn.lesson.LessonEvent;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.WriterLog;
 
 class ReturningTest {
   private static WriterLog lesson(String id, LessonEvent... events) {

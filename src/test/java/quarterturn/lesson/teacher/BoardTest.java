@@ -21,13 +21,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.InventedLesson;
-import quarterturn.lesson.LessonFolder;
 import quarterturn.lesson.LessonProof;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Levels;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Ref;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.LessonFolder;
+import quarterturn.lesson.store.WriterLog;
 import quarterturn.session.RefusedException;
 import quarterturn.unit.NotUnderstoodException;
 

@@ -25,7 +25,7 @@ import quarterturn.lesson.Order;
 import quarterturn.lesson.Ref;
 import quarterturn.lesson.StepSpread;
 import quarterturn.lesson.Value;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.WriterLog;
 
 class BoardViewTest {
   private static final LessonEvent HELD =
@@ -39,7 +39,7 @@ class BoardViewTest {
   private static WriterLog taking(WriterLog bench, List<WriterLog> boards) {
     String writer = requireNonNull(bench.header()).writer();
     List<LessonEvent> events = new ArrayList<>(bench.events());
-    Map<Ref, Order> orders = Acceptance.orders(writer, boards);
+    Map<Ref, Order> orders = WriterLog.orders(writer, boards);
     while (true) {
       BenchLesson lesson = BenchLesson.of(writer, Level.WORKED, events);
       LessonEvent answer = Acceptance.next(lesson, orders, T);

@@ -13,7 +13,7 @@ import quarterturn.lesson.Ref;
 import quarterturn.lesson.Refusal;
 import quarterturn.lesson.StepSpread;
 import quarterturn.lesson.Value;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.WriterLog;
 import quarterturn.report.Told;
 
 class BoardWordsTest {

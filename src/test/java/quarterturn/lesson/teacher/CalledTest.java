@@ -9,7 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import quarterturn.lesson.Demo;
 import quarterturn.lesson.LessonEvent;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.WriterLog;
 import quarterturn.session.RefusedException;
 
 class CalledTest {

@@ -23,7 +23,7 @@ import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Ref;
 import quarterturn.lesson.Spot;
 import quarterturn.lesson.Value;
-import quarterturn.lesson.WriterLog;
+import quarterturn.lesson.store.WriterLog;
 import quarterturn.report.Told;
 import quarterturn.report.sheet.SheetFormatsTest;
 

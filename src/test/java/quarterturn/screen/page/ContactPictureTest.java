@@ -3,9 +3,9 @@ package quarterturn.screen.page;
 import static com.google.common.truth.Truth.assertThat;
 
 import org.junit.jupiter.api.Test;
-import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.PracticeBench;
-import quarterturn.rehearsal.Practising;
+import quarterturn.rehearsal.simulated.NamedNeck;
+import quarterturn.rehearsal.simulated.Practising;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;

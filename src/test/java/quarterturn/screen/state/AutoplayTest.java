@@ -7,9 +7,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import quarterturn.rehearsal.NamedNeck;
 import quarterturn.rehearsal.PracticeBench;
-import quarterturn.rehearsal.Practising;
+import quarterturn.rehearsal.simulated.NamedNeck;
+import quarterturn.rehearsal.simulated.Practising;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Player;
 

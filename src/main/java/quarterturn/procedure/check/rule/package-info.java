@@ -1,7 +1,6 @@
 /**
- * Floor 3: what a rule is, what it is decided on, and what it finds. The rules themselves are in
- * {@code check} and {@code check.turn}, and how the ways through a procedure are found in {@code
- * check.walk}.
+ * Floor 3: the rules that a procedure has to keep before it runs, one a file: what each is decided
+ * on, and what it finds. The rules about turning the rod are in {@code turn}.
  */
 @NullMarked
 package quarterturn.procedure.check.rule;

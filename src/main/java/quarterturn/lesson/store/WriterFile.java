@@ -1,0 +1,78 @@
+package quarterturn.lesson.store;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Path;
+import java.util.Objects;
+import quarterturn.lesson.LessonEvent;
+import quarterturn.session.journal.EventFile;
+import quarterturn.session.journal.ForcedFile;
+import quarterturn.session.journal.Journal;
+import quarterturn.session.journal.LogFormat;
+import quarterturn.unit.NotUnderstoodException;
+
+/** One writer's file, open for appending. An event counts once it is on disk. */
+public final class WriterFile extends EventFile<LessonEvent, WriterLog> {
+  private static final int MOST = 99;
+
+  private WriterFile(ForcedFile file, LogFormat.Scan<WriterLog> scan) {
+    super(WriterLog.FORMAT, file, scan);
+  }
+
+  /** Makes a writer's file in a lesson's folder, as {@link LogFormat#create}. */
+  public static WriterFile create(Path folder, WriterLog.Header header) throws IOException {
+    Path file = folder.resolve(header.writer() + LogFormat.ENDING);
+    return WriterLog.FORMAT.create(file, header, WriterFile::new);
+  }
+
+  /**
+   * Opens a writer's file once more, as after a crash; as {@link LogFormat#open}.
+   *
+   * @throws IOException where it is open elsewhere or damaged, saying what to do
+   */
+  public static WriterFile open(Path folder, String writer) throws IOException {
+    try {
+      return WriterLog.FORMAT.open(folder.resolve(writer + LogFormat.ENDING), WriterFile::new);
+    } catch (Journal.InUse e) {
+      throw new IOException(writer + " is open in another window; close it there first", e);
+    }
+  }
+
+  /**
+   * A writer's file in this lesson, for the first time or once more; in a folder's later lessons it
+   * has a number behind it.
+   *
+   * @throws NotUnderstoodException where the name is another's
+   */
+  public static WriterFile of(Path folder, String lesson, String name, WriterLog.Part part)
+      throws IOException {
+    for (int n = 1; n <= MOST; n++) {
+      String writer = n == 1 ? name : name + "-" + n;
+      WriterFile file;
+      try {
+        return create(folder, new WriterLog.Header(lesson, writer, part));
+      } catch (FileAlreadyExistsException e) {
+        file = open(folder, writer);
+      }
+      WriterLog.Header found = file.found().header();
+      if (found != null && found.lesson().equals(lesson)) {
+        if (found.role() == part) {
+          return file;
+        }
+        file.close();
+        throw new NotUnderstoodException(
+            writer
+                + (part == WriterLog.Part.BENCH ? " is the teacher's board" : " is a bench")
+                + " of this folder; choose another name");
+      }
+      file.close();
+    }
+    throw new NotUnderstoodException(
+        "every name from " + name + " to " + name + "-" + MOST + " is taken");
+  }
+
+  /** The writer's name in its lesson's folder. */
+  public String writer() {
+    return Objects.requireNonNull(found().header(), "an open file has a header").writer();
+  }
+}

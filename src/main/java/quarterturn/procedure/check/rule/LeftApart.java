@@ -1,0 +1,35 @@
+package quarterturn.procedure.check.rule;
+
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.Reachability;
+
+/** The rule that no end leaves the instrument apart. */
+public final class LeftApart {
+  public static final Rule RULE =
+      Rule.ofSteps(
+          "left-apart",
+          "A procedure does not end as done with the neck loose in its pocket or the strings slack.",
+          LeftApart::prove);
+
+  private LeftApart() {}
+
+  private static void prove(Proof proof, Step step, Findings found) {
+    if (step instanceof Step.Done) {
+      for (Reachability.Node node : proof.paths().at(step.id())) {
+        apart(node, Fact.DETUNED, "the strings slack", Fact.AT_PITCH, found);
+        apart(node, Fact.NECK_LOOSE, "the neck loose in its pocket", Fact.NECK_FAST, found);
+      }
+    }
+  }
+
+  private static void apart(
+      Reachability.Node node, Fact apart, String words, Fact mend, Findings found) {
+    if (node.at().has(apart)) {
+      found.add(
+          node,
+          node.step().id() + " can be reached with " + words,
+          "let a step that establishes " + mend.word() + " come first, or hand over");
+    }
+  }
+}

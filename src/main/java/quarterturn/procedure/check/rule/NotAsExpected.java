@@ -1,0 +1,40 @@
+package quarterturn.procedure.check.rule;
+
+import quarterturn.procedure.Step;
+import quarterturn.procedure.check.walk.Fan;
+import quarterturn.procedure.check.walk.Reachability;
+import quarterturn.procedure.condition.Condition;
+
+/** The rule that a step's words are true when they are read. */
+public final class NotAsExpected {
+  public static final Rule RULE =
+      Rule.ofSteps(
+          "not-as-expected",
+          "What a step expects holds on every way that leads to it.",
+          NotAsExpected::prove);
+
+  private NotAsExpected() {}
+
+  private static void prove(Proof proof, Step step, Findings found) {
+    Condition expects = step.words().expects();
+    if (expects != null) {
+      expects(proof, step, proof.paths().expected(step, expects), found);
+    }
+  }
+
+  private static void expects(Proof proof, Step step, Fan fan, Findings found) {
+    for (Reachability.Node node : proof.paths().at(step.id())) {
+      if (proof.paths().stayed(node)) {
+        continue;
+      }
+      for (Fan.Taken taken : fan.spread(node.at()).taken()) {
+        if (taken.branch() == Fan.HOLE) {
+          found.add(
+              node,
+              step.id() + " expects something else than: " + fan.words(taken),
+              "mend the way that leads here, or what the step expects and says");
+        }
+      }
+    }
+  }
+}

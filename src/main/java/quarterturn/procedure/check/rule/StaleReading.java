@@ -1,0 +1,30 @@
+package quarterturn.procedure.check.rule;
+
+import java.util.Set;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.bench.Freshness;
+import quarterturn.procedure.check.walk.Uses;
+import quarterturn.procedure.kind.Quantity;
+
+/** The rule that no reading is used that something has spoiled. */
+public final class StaleReading {
+  private static final Set<Freshness> STALE = Set.of(Freshness.STALE, Freshness.AFTER_TURN);
+
+  public static final Rule RULE =
+      Rule.ofSteps(
+          "stale-reading",
+          "Nothing rests on a reading that something done since has spoiled.",
+          StaleReading::prove);
+
+  private StaleReading() {}
+
+  private static void prove(Proof proof, Step step, Findings found) {
+    for (Quantity quantity : Uses.decided(step)) {
+      String wrong = " decides on " + quantity.word() + ", which is stale by then";
+      String mend = "take it again first; procedures/results.yaml says what spoils it";
+      proof
+          .nearest(step, at -> STALE.contains(at.held(quantity)))
+          .ifPresent(node -> found.add(node, step.id() + wrong, mend));
+    }
+  }
+}

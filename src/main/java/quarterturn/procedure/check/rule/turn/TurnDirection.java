@@ -1,0 +1,52 @@
+package quarterturn.procedure.check.rule.turn;
+
+import quarterturn.procedure.Step;
+import quarterturn.procedure.bench.Freshness;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
+import quarterturn.procedure.check.walk.CellWords;
+import quarterturn.procedure.check.walk.Domain;
+import quarterturn.procedure.check.walk.Frame;
+import quarterturn.procedure.condition.Cell;
+import quarterturn.procedure.condition.Subject;
+import quarterturn.procedure.kind.Quantity;
+
+/** The rule that a turn has a known direction. */
+public final class TurnDirection {
+  public static final Rule RULE =
+      Turning.rule(
+          "turn-direction",
+          "A turn comes only where the reading says which way: not within the window, and not where it leans nowhere.",
+          TurnDirection::prove);
+
+  private TurnDirection() {}
+
+  private static void prove(Proof proof, Turning turning, Findings found) {
+    int relief = proof.paths().frame().index(new Subject.Reading(Quantity.RELIEF));
+    if (relief >= 0 && turning.relief() == Freshness.FRESH) {
+      Domain domain = proof.paths().frame().domains().get(relief);
+      int open = turning.node().at().mask(relief) & ~known(domain, turning);
+      if (open != 0) {
+        Cell cell = domain.cells().get(Integer.numberOfTrailingZeros(open));
+        found.add(
+            turning.node(),
+            turning + " has no direction for: " + CellWords.of(domain.subject(), cell),
+            turning.undoes()
+                ? "let only a turn that was made be taken back"
+                : "let only readings below or above the window, or leaning so, lead to it");
+      }
+    }
+  }
+
+  /** The cells of a domain in which the turn's direction is known, as a mask. */
+  private static int known(Domain domain, Turning turning) {
+    if (turning.turn().amount() instanceof Step.Amount.Fixed fixed) {
+      return domain.where(fixed.turn().turns() > 0 ? Frame.TIGHTEN : Frame.LOOSEN);
+    }
+    if (turning.undoes()) {
+      return turning.node().at().turned() ? domain.all() : 0;
+    }
+    return domain.where(Frame.TIGHTEN) | domain.where(Frame.LOOSEN);
+  }
+}

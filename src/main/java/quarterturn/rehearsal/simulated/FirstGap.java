@@ -1,0 +1,29 @@
+package quarterturn.rehearsal.simulated;
+
+import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Bracket;
+
+/** The result of the first reading of the lowest string. */
+public enum FirstGap {
+  READABLE("a leaf passes"),
+  UNDER_A_LEAF("under a leaf"),
+  TOUCHING("touches"),
+  NOT_READ("not read");
+
+  private final String words;
+
+  FirstGap(String words) {
+    this.words = words;
+  }
+
+  public String words() {
+    return words;
+  }
+
+  public static FirstGap of(@Nullable Bracket reading) {
+    if (reading == null) {
+      return NOT_READ;
+    }
+    return !reading.noGap() ? READABLE : reading.highMm() > 0 ? UNDER_A_LEAF : TOUCHING;
+  }
+}
