@@ -9,12 +9,9 @@ import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -26,20 +23,6 @@ final class JarProcess implements AutoCloseable {
   private static final int PATIENCE_SECONDS = 60;
 
   private static final JsonMapper JSON = new JsonMapper();
-
-  /** Quick to start, which is what most of a test's time goes to. */
-  private static final List<String> JAVA =
-      List.of(
-          Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-          "-XX:TieredStopAtLevel=1",
-          "-XX:+UseSerialGC",
-          "-Xmx128m");
-
-  private static final List<String> JAR =
-      List.of(
-          "-jar", Objects.requireNonNull(System.getProperty("quarterturn.jar"), "quarterturn.jar"));
-
-  private static final Path ARCHIVE = archive();
 
   private final Process process;
   private final BlockingQueue<Optional<String>> lines = new LinkedBlockingQueue<>();
@@ -60,50 +43,9 @@ final class JarProcess implements AutoCloseable {
     read(process.getErrorStream(), err, new LinkedBlockingQueue<>());
   }
 
-  /**
-   * Runs the jar once to have its classes in an archive, from which the other runs start sooner. It
-   * is a static one, since a dynamic one leaves out classes as old as those of the option parser.
-   */
-  private static Path archive() {
-    try {
-      Path archive = Path.of(JAR.get(1) + ".jsa");
-      Path classes = Path.of(JAR.get(1) + ".classes");
-      Path data = Files.createTempDirectory("archive");
-      List<String> run = new ArrayList<>(JAR);
-      run.addAll(List.of("start", "relief", "--lines", "--kind", "bass-34", "--data"));
-      run.add(data.toString());
-      java("-XX:DumpLoadedClassList=" + classes, run);
-      Files.deleteIfExists(archive);
-      List<String> dump = new ArrayList<>(List.of("-XX:SharedClassListFile=" + classes));
-      dump.addAll(List.of("-XX:SharedArchiveFile=" + archive, "-cp", JAR.get(1)));
-      java("-Xshare:dump", dump);
-      return archive;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    } catch (InterruptedException e) {
-      throw new IllegalStateException(e);
-    }
-  }
-
-  private static void java(String option, List<String> more)
-      throws IOException, InterruptedException {
-    List<String> command = new ArrayList<>(JAVA);
-    command.add(option);
-    command.addAll(more);
-    ProcessBuilder builder = new ProcessBuilder(command);
-    builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
-    Process process = builder.start();
-    process.getOutputStream().close();
-    process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS);
-  }
-
   /** Starts the jar with these arguments. */
   static JarProcess start(List<String> args) throws IOException {
-    List<String> command = new ArrayList<>(JAVA);
-    command.add("-XX:SharedArchiveFile=" + ARCHIVE);
-    command.addAll(JAR);
-    command.addAll(args);
-    ProcessBuilder builder = new ProcessBuilder(command);
+    ProcessBuilder builder = new ProcessBuilder(Packaged.program(args));
     builder.environment().keySet().removeAll(List.of("JAVA_TOOL_OPTIONS", "TERM"));
     builder.environment().putAll(Map.of("LC_ALL", "C.UTF-8", "TZ", "UTC"));
     return new JarProcess(builder.start());

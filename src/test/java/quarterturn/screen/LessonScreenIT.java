@@ -8,22 +8,16 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.jar.Packaged;
 
 /** A bench and a board of a lesson at two terminals, in the real jar. The neck is invented. */
 class LessonScreenIT {
   @TempDir Path folder;
 
   private PtyScreen lesson(String... words) throws Exception {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                System.getProperty("java.home") + "/bin/java",
-                "-XX:TieredStopAtLevel=1",
-                "-jar",
-                System.getProperty("quarterturn.jar"),
-                "lesson"));
+    List<String> command = new ArrayList<>(List.of("lesson"));
     command.addAll(List.of(words));
-    return PtyScreen.start(80, 24, Map.of(), command.toArray(String[]::new));
+    return PtyScreen.start(80, 24, Map.of(), Packaged.program(command).toArray(String[]::new));
   }
 
   @Test

@@ -9,9 +9,7 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
@@ -62,22 +60,6 @@ public final class PtyScreen implements AutoCloseable {
             .setInitialRows(rows)
             .start();
     return new PtyScreen(process, columns, rows);
-  }
-
-  /** The command that runs a main class of this class path. */
-  static String[] java(Class<?> main, String... arguments) {
-    List<String> command = new ArrayList<>();
-    command.add(System.getProperty("java.home") + "/bin/java");
-    command.add("-XX:TieredStopAtLevel=1");
-    command.add("--add-opens=java.base/jdk.internal.misc=ALL-UNNAMED");
-    // As the jar says in its manifest, so that no warning stands where the hazards should.
-    command.add("--enable-native-access=ALL-UNNAMED");
-    command.add("-cp");
-    command.add(
-        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")));
-    command.add(main.getName());
-    command.addAll(List.of(arguments));
-    return command.toArray(String[]::new);
   }
 
   private void read() {

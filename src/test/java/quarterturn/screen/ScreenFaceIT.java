@@ -5,12 +5,12 @@ import static com.google.common.truth.Truth.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.jar.Packaged;
 
 /** The face in a pseudo-terminal, over an invented session. */
 @Timeout(180)
@@ -22,9 +22,13 @@ class ScreenFaceIT {
   @TempDir Path folder;
 
   private String[] command(String... arguments) {
-    List<String> out = new ArrayList<>(List.of(PtyScreen.java(ScriptedMain.class, arguments)));
-    out.add(1, "-Dleft=" + folder.resolve("left"));
-    return out.toArray(String[]::new);
+    List<String> options =
+        List.of(
+            // As the jar says in its manifest, so that no warning stands where the hazards should.
+            "--add-opens=java.base/jdk.internal.misc=ALL-UNNAMED",
+            "--enable-native-access=ALL-UNNAMED",
+            "-Dleft=" + folder.resolve("left"));
+    return Packaged.test(ScriptedMain.class, options, List.of(arguments)).toArray(String[]::new);
   }
 
   /** The command in a shell that prints the terminal's modes before and after it. */

@@ -3,9 +3,12 @@ package quarterturn.screen;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.jar.Packaged;
 
 /**
  * A technician's relief check at a terminal, in both faces of the real jar. The neck is invented.
@@ -16,21 +19,10 @@ class TechnicianIT {
   @TempDir Path data;
 
   private PtyScreen check(String... face) throws Exception {
-    String[] command = {
-      System.getProperty("java.home") + "/bin/java",
-      "-XX:TieredStopAtLevel=1",
-      "-jar",
-      System.getProperty("quarterturn.jar"),
-      "rehearse",
-      "relief-check",
-      "--neck=right",
-      "--role=technician",
-      "--data=" + data
-    };
-    String[] all = new String[command.length + face.length];
-    System.arraycopy(command, 0, all, 0, command.length);
-    System.arraycopy(face, 0, all, command.length, face.length);
-    return PtyScreen.start(80, 24, Map.of(), all);
+    List<String> words = new ArrayList<>(List.of("rehearse", "relief-check", "--neck=right"));
+    words.addAll(List.of("--role=technician", "--data=" + data));
+    words.addAll(List.of(face));
+    return PtyScreen.start(80, 24, Map.of(), Packaged.program(words).toArray(String[]::new));
   }
 
   @Test

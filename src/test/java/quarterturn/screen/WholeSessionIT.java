@@ -12,6 +12,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.command.FastMain;
+import quarterturn.jar.Packaged;
 
 /** Whole sessions by keys, in the real jar, on a clock that runs fast. Necks are invented. */
 class WholeSessionIT {
@@ -24,17 +26,10 @@ class WholeSessionIT {
 
   private PtyScreen start(int columns, int rows, Map<String, String> environment, String... args)
       throws IOException {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                System.getProperty("java.home") + "/bin/java",
-                "-XX:TieredStopAtLevel=1",
-                "-cp",
-                System.getProperty("quarterturn.jar") + ":target/test-classes",
-                "quarterturn.command.FastMain",
-                "3000"));
-    command.addAll(List.of(args));
-    command.addAll(List.of("--data", data.toString()));
+    List<String> words = new ArrayList<>(List.of("3000"));
+    words.addAll(List.of(args));
+    words.addAll(List.of("--data", data.toString()));
+    List<String> command = Packaged.test(FastMain.class, List.of(), words);
     return PtyScreen.start(columns, rows, environment, command.toArray(String[]::new));
   }
 
