@@ -21,6 +21,7 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.Draws;
 import quarterturn.jar.KilledSession.Moment;
 import quarterturn.jar.KilledSession.Place;
 import quarterturn.session.Event;
@@ -28,7 +29,7 @@ import quarterturn.session.Event;
 /** The real process, killed at moments drawn by a seed. Necks are invented. */
 class KillIT {
   /** Kills of each kind that may fall anywhere. */
-  private static final int MORE = Math.min(3, Integer.getInteger("quarterturn.times", 1));
+  private static final int MORE = Math.min(3, Draws.of(1));
 
   @TempDir Path folder;
 

@@ -10,12 +10,13 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import quarterturn.Draws;
 import quarterturn.procedure.read.MutatedFiles;
 
 /** Ten thousand mutated files neither crash the checker nor hold it up, in 256 MiB. */
 @Tag("slow")
 class MutatedFilesTest {
-  private static final int COUNT = 10_000 * Integer.getInteger("quarterturn.times", 1);
+  private static final int COUNT = Draws.of(10_000);
   private static final int SEED = 20_262;
   private static final int LONGEST_MS = 1000;
 

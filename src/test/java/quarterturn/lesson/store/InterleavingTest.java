@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import quarterturn.Draws;
 import quarterturn.lesson.Demo;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.LessonProof;
@@ -31,7 +32,7 @@ class InterleavingTest {
   @TempDir Path folder;
 
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, Math.min(6, 2 * Integer.getInteger("quarterturn.times", 1)));
+    return LongStream.rangeClosed(1, Math.min(6, Draws.of(2)));
   }
 
   @ParameterizedTest

@@ -17,6 +17,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.Draws;
 import quarterturn.procedure.check.walk.Walks;
 import quarterturn.procedure.read.Shelf;
 
@@ -42,7 +43,7 @@ class MutantsTest {
           "sign-off");
 
   /** The most changes of each kind that are drawn. */
-  private static final int OF_EACH = Math.min(190, 50 * Integer.getInteger("quarterturn.times", 1));
+  private static final int OF_EACH = Math.min(190, Draws.of(50));
 
   private static final double AT_LEAST = 0.97;
 

@@ -16,12 +16,13 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import quarterturn.Draws;
 
 /** No bytes, however made, do anything but fail kindly and soon. */
 @Tag("slow")
 class HostileFilesTest {
   private static final int MOST = Source.MOST_BYTES;
-  private static final int MUTANTS = 2000 * Integer.getInteger("quarterturn.times", 1);
+  private static final int MUTANTS = Draws.of(2000);
 
   static Stream<Arguments> hostile() {
     String laughs =

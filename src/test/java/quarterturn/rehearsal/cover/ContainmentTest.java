@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import quarterturn.Draws;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Way;
@@ -34,9 +35,6 @@ import quarterturn.unit.Turn;
  */
 @Tag("slow")
 class ContainmentTest {
-  /** Ten times as many sessions with the profile {@code deep}. */
-  private static final int TIMES = Integer.getInteger("quarterturn.times", 1);
-
   @ParameterizedTest
   @CsvSource({
     "relief, 250",
@@ -58,11 +56,11 @@ class ContainmentTest {
     SplittableRandom random = new SplittableRandom(1);
     Map<String, Integer> missed = new LinkedHashMap<>();
     int states = 0;
-    for (int i = 0; i < sessions * TIMES; i++) {
+    for (int i = 0; i < Draws.of(sessions); i++) {
       states += play(session(library, engine, roads, random), library, walked, random, missed);
     }
     assertWithMessage(procedure).that(missed).isEmpty();
-    assertWithMessage(procedure).that(states).isAtLeast(5 * sessions * TIMES);
+    assertWithMessage(procedure).that(states).isAtLeast(5 * Draws.of(sessions));
   }
 
   /** A session that sets out for any way of the procedure. */

@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.Draws;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Feel;
@@ -31,7 +32,7 @@ import quarterturn.unit.Bracket;
 /** The limits hold whatever a procedure file says. The files and readings here are invented. */
 @Tag("slow")
 class HostileProcedureTest {
-  private static final int SEEDS = 300 * Integer.getInteger("quarterturn.times", 1);
+  private static final int SEEDS = Draws.of(300);
   private static final String HEAD =
       """
       procedure: hostile

@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import quarterturn.Draws;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
@@ -26,7 +27,7 @@ import quarterturn.unit.Turn;
 /** The promises that hold for any answers whatever, legal or not. */
 @Tag("slow")
 class PromiseTest {
-  private static final int SESSIONS = 1000 * Integer.getInteger("quarterturn.times", 1);
+  private static final int SESSIONS = Draws.of(1000);
 
   @Test
   void noAnswersLeadToAnUnsafeTurn() throws Exception {
