@@ -29,7 +29,8 @@ public final class Packaged {
 
   /** What the tests run most, each in its own way through the program. */
   private static final List<String> OFTEN =
-      List.of("start relief --lines --kind bass-34", "rehearse --lines --auto", "due", "check relief");
+      List.of(
+          "start relief --lines --kind bass-34", "rehearse --lines --auto", "due", "check relief");
 
   private static final Path ARCHIVE = archive();
 
