@@ -65,7 +65,7 @@ final class Bench {
 
   /** Runs a command to its end with nothing on standard input. */
   JarProcess.Ran run(String... args) throws IOException, InterruptedException {
-    return JarProcess.run("", args(args).toArray(String[]::new));
+    return JarProcess.inside("", args(args).toArray(String[]::new));
   }
 
   /** The answer with the time it is given at, which is late enough to end a wait. */

@@ -43,7 +43,7 @@ class BoardIT {
       assertThat(sheets.map(p -> String.valueOf(p.getFileName())).toList())
           .containsAtLeast("class.txt", "01-ana.html", "06-fin.csv", "03-cleo.md");
     }
-    JarProcess.Ran again = JarProcess.run("", "lesson", "sheets", folder.toString());
+    JarProcess.Ran again = JarProcess.inside("", "lesson", "sheets", folder.toString());
     assertThat(again.status()).isEqualTo(0);
     assertThat(again.out()).isEqualTo(printed());
   }

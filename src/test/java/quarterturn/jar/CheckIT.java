@@ -41,7 +41,7 @@ class CheckIT {
     for (int i = 0; i < args.length; i++) {
       all[i + 1] = args[i].toString();
     }
-    return JarProcess.run("", all);
+    return JarProcess.inside("", all);
   }
 
   private Path put(String place, String text) throws Exception {

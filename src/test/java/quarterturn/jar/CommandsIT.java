@@ -52,7 +52,8 @@ class CommandsIT {
   @Test
   void aFolderThatCannotBeWrittenIsNamed() throws Exception {
     Path file = Files.createFile(folder.resolve("a-file"));
-    refused(JarProcess.run("", "start", "relief", "--lines", "--data", file.toString()), "a-file");
+    refused(
+        JarProcess.inside("", "start", "relief", "--lines", "--data", file.toString()), "a-file");
   }
 
   @Test
@@ -67,7 +68,7 @@ class CommandsIT {
 
   @Test
   void helpAndVersion() throws Exception {
-    JarProcess.Ran help = JarProcess.run("", "--help");
+    JarProcess.Ran help = JarProcess.inside("", "--help");
     assertThat(help.status()).isEqualTo(0);
     assertThat(help.err()).isEmpty();
     assertThat(help.out()).contains("start");
@@ -155,7 +156,7 @@ class CommandsIT {
   @Test
   void theHomeViewBeginsWhatIsDue() throws Exception {
     turnedAndEnded(25);
-    JarProcess.Ran home = JarProcess.run("1\nquit\n", "--data", folder.toString());
+    JarProcess.Ran home = JarProcess.inside("1\nquit\n", "--data", folder.toString());
     assertThat(home.status()).isEqualTo(0);
     assertThat(home.out()).contains("Due:");
     assertThat(home.out()).contains("1. my-bass: A day after the rod was turned, read the relief");
@@ -168,13 +169,14 @@ class CommandsIT {
   void anInstrumentIsEnteredChangedAndLookedBackOn() throws Exception {
     String data = folder.toString();
     JarProcess.Ran add =
-        JarProcess.run("bass-34\nmedium\ndone\n", "instrument", "add", "my-bass", "--data", data);
+        JarProcess.inside(
+            "bass-34\nmedium\ndone\n", "instrument", "add", "my-bass", "--data", data);
     assertThat(add.status()).isEqualTo(0);
     assertThat(add.err()).isEmpty();
     assertThat(add.out()).contains("Player [asked each time] > medium");
     assertThat(add.out()).contains("Added my-bass.");
     JarProcess.Ran cut =
-        JarProcess.run("bass-30\n", "instrument", "edit", "my-bass", "--data", data);
+        JarProcess.inside("bass-30\n", "instrument", "edit", "my-bass", "--data", data);
     assertThat(cut.status()).isEqualTo(2);
     assertThat(cut.err()).contains("the input ended before the questions did");
     JarProcess.Ran edit =

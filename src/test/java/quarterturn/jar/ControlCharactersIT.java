@@ -52,7 +52,7 @@ class ControlCharactersIT {
   void inTheNameOfTheDataFolder() throws Exception {
     Path file = Files.createFile(folder.resolve("a-file"));
     String data = file.resolve(EVIL).toString();
-    JarProcess.Ran ran = JarProcess.run("", "start", "relief", "--lines", "--data", data);
+    JarProcess.Ran ran = JarProcess.inside("", "start", "relief", "--lines", "--data", data);
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.err()).startsWith("quarterturn: ");
     Control.none(ran);
@@ -120,7 +120,7 @@ class ControlCharactersIT {
       Files.write(
           own.resolve("x.yaml"), yaml.replace("TEXT", one).getBytes(StandardCharsets.UTF_8));
       JarProcess.Ran ran =
-          JarProcess.run(
+          JarProcess.inside(
               "",
               "start",
               "x",

@@ -9,6 +9,7 @@ import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import quarterturn.command.Captured;
 
 /** The packaged program as a process of its own, talked to over its pipes. */
 final class JarProcess implements AutoCloseable {
@@ -62,6 +64,15 @@ final class JarProcess implements AutoCloseable {
       jar.write(input);
       return jar.end();
     }
+  }
+
+  /**
+   * Runs the program to its end in this process with {@code input} on standard input, which takes a
+   * tenth of the time. One at a time, since there is one standard output.
+   */
+  static synchronized Ran inside(String input, String... args) {
+    Captured ran = Captured.of(Clock.systemUTC(), input, args);
+    return new Ran(ran.status(), ran.out(), ran.err());
   }
 
   private void read(InputStream from, StringBuffer all, BlockingQueue<Optional<String>> each) {

@@ -63,7 +63,7 @@ class LessonIT {
   @Test
   void aBenchIsKilledAndNothingIsLostOrSeenEarly() throws Exception {
     JarProcess.Ran made =
-        JarProcess.run(
+        JarProcess.inside(
             "",
             List.of(
                     "lesson",

@@ -96,7 +96,7 @@ class RehearseIT {
   @Test
   void aPersonPractisesInPlainLinesAndLeaves() throws Exception {
     JarProcess.Ran ran =
-        JarProcess.run("\n\n?\nquit\n", "rehearse", "--plain", "--data", folder.toString());
+        JarProcess.inside("\n\n?\nquit\n", "rehearse", "--plain", "--data", folder.toString());
     assertThat(ran.status()).isEqualTo(0);
     assertThat(ran.out()).contains("A rehearsal on a simulated neck; nothing of it is kept.");
     assertThat(ran.out()).contains("Of a rehearsal nothing is kept.");
@@ -105,7 +105,7 @@ class RehearseIT {
 
   @Test
   void theHomeViewLeadsThere() throws Exception {
-    JarProcess.Ran ran = JarProcess.run("rehearse\nquit\n", "--data", folder.toString());
+    JarProcess.Ran ran = JarProcess.inside("rehearse\nquit\n", "--data", folder.toString());
     assertThat(ran.status()).isEqualTo(0);
     assertThat(ran.out()).contains("Watch a rehearsal that plays by itself");
     assertThat(ran.out()).contains("Session rehearsal.");
@@ -115,7 +115,7 @@ class RehearseIT {
   @Test
   void theHomeViewLeadsThereInJsonLinesToo() throws Exception {
     String typed = "{\"answer\":\"rehearse\"}\n{\"answer\":\"quit\"}\n";
-    JarProcess.Ran ran = JarProcess.run(typed, "--lines", "--data", folder.toString());
+    JarProcess.Ran ran = JarProcess.inside(typed, "--lines", "--data", folder.toString());
     assertThat(ran.status()).isEqualTo(0);
     List<String> lines = ran.out().lines().toList();
     assertThat(lines).hasSize(3);

@@ -82,7 +82,7 @@ class ThreeBenchesIT {
   @Test
   void threeBenchesAndABoardWithOneKilledOnTheWay() throws Exception {
     JarProcess.Ran made =
-        JarProcess.run(
+        JarProcess.inside(
             "",
             "lesson",
             "new",
