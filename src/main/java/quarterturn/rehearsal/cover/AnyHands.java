@@ -36,7 +36,7 @@ import quarterturn.unit.Turn;
  */
 final class AnyHands {
   private final Library library;
-  private final Roads roads;
+  private final FlowGraph graph;
   private final SplittableRandom random;
   private final Window window;
   private AnyNeck neck;
@@ -50,13 +50,13 @@ final class AnyHands {
 
   AnyHands(
       Library library,
-      Roads roads,
+      FlowGraph graph,
       Kind kind,
       Style style,
       CoverageGoal coverageGoal,
       SplittableRandom random) {
     this.library = library;
-    this.roads = roads;
+    this.graph = graph;
     this.random = random;
     this.coverageGoal = coverageGoal;
     this.window = kind.target(style).window();
@@ -108,7 +108,7 @@ final class AnyHands {
     if (record != null) {
       return record;
     }
-    if (random.nextInt(10) > 0 && roads.near(place, wanted)) {
+    if (random.nextInt(10) > 0 && graph.near(place, wanted)) {
       List<Answer> all = new ArrayList<>(all(prompt, place));
       // A seeded shuffle needs the older kind of random.
       Collections.shuffle(all, new Random(random.nextLong()));
@@ -123,7 +123,7 @@ final class AnyHands {
 
   private boolean leads(LiveBench bench, Answer answer, Set<Way> wanted) {
     try {
-      return bench.ahead(answer).stream().anyMatch(passage -> wanted.contains(roads.way(passage)));
+      return bench.ahead(answer).stream().anyMatch(passage -> wanted.contains(graph.way(passage)));
     } catch (RefusedException e) {
       return false;
     }
@@ -181,7 +181,7 @@ final class AnyHands {
     if (turn.canUndo() && slips(20)) {
       return new Answer.Undo();
     }
-    Road next = coverageGoal.next(place);
+    Edge next = coverageGoal.next(place);
     Feel wish = next == null || next.way() == null ? null : PathState.feel(next.way().label());
     return turned(turn, slips(8) ? feel() : wish == null ? usual : wish);
   }
@@ -224,11 +224,11 @@ final class AnyHands {
   private String option(Prompt.Choose choose, Place place) {
     List<String> ids = choose.options().stream().map(Prompt.Option::id).toList();
     boolean steers = random.nextDouble() < Math.pow(steady, asked.getOrDefault(place, 1));
-    Road next = coverageGoal.next(place);
+    Edge next = coverageGoal.next(place);
     if (steers && next != null && next.way() != null && ids.contains(next.way().label())) {
       return next.way().label();
     }
-    boolean first = !steers || roads.out(place).size() != ids.size();
+    boolean first = !steers || graph.out(place).size() != ids.size();
     return first && random.nextInt(4) > 0 ? ids.get(0) : ids.get(random.nextInt(ids.size()));
   }
 

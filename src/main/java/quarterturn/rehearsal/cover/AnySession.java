@@ -49,7 +49,7 @@ final class AnySession {
   private static final Duration PACE = Duration.ofMinutes(1);
 
   private final Engine engine;
-  private final Roads roads;
+  private final FlowGraph graph;
   private final SplittableRandom random;
   private final AnyHands hands;
   private final List<Event> events;
@@ -64,14 +64,14 @@ final class AnySession {
 
   private AnySession(
       Engine engine,
-      Roads roads,
+      FlowGraph graph,
       AnyHands hands,
       LiveBench bench,
       List<Event> events,
       PathState past,
       SplittableRandom random) {
     this.engine = engine;
-    this.roads = roads;
+    this.graph = graph;
     this.hands = hands;
     this.bench = bench;
     this.events = events;
@@ -84,7 +84,7 @@ final class AnySession {
   static AnySession start(
       Library library,
       Engine engine,
-      Roads roads,
+      FlowGraph graph,
       CoverageGoal coverageGoal,
       SplittableRandom random)
       throws IOException {
@@ -115,9 +115,9 @@ final class AnySession {
     LiveBench bench =
         LiveBench.start(
             engine, events::addAll, Overview.REHEARSAL, started, clock(Rehearsal.START));
-    AnyHands hands = new AnyHands(library, roads, kind, style, coverageGoal, random.split());
-    PathState past = new PathState(roads, role);
-    return new AnySession(engine, roads, hands, bench, events, past, random);
+    AnyHands hands = new AnyHands(library, graph, kind, style, coverageGoal, random.split());
+    PathState past = new PathState(graph, role);
+    return new AnySession(engine, graph, hands, bench, events, past, random);
   }
 
   private static Clock clock(Instant at) {
@@ -179,7 +179,7 @@ final class AnySession {
   void step(Set<Way> wanted) throws IOException {
     prompts++;
     try {
-      Road next = hands.coverageGoal().next(place());
+      Edge next = hands.coverageGoal().next(place());
       if (next != null && next.breaks()) {
         away(Duration.ofMinutes(100 + random.nextInt(1000)));
         return;
@@ -234,7 +234,7 @@ final class AnySession {
   }
 
   /**
-   * Chance of a break before the next answer, in thousandths. It is higher where no road leads to
+   * Chance of a break before the next answer, in thousandths. It is higher where no path leads to
    * the goal, since a break leads back to tuning and makes readings stale.
    */
   private int perMilleAway() {
@@ -255,7 +255,7 @@ final class AnySession {
   List<Way> fresh() {
     int size = bench.passages().size();
     List<Way> fresh =
-        bench.passages().subList(Math.min(seenWays, size), size).stream().map(roads::way).toList();
+        bench.passages().subList(Math.min(seenWays, size), size).stream().map(graph::way).toList();
     seenWays = size;
     fresh.forEach(past::take);
     return fresh;

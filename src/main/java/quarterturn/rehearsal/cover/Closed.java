@@ -20,20 +20,20 @@ import quarterturn.session.Place;
 /** The ways that no session can take, found from the procedure files alone, with the reason. */
 final class Closed {
   private final Library library;
-  private final Roads roads;
+  private final FlowGraph graph;
   private final Map<Way, String> ways = new HashMap<>();
 
-  Closed(Library library, Roads roads) {
+  Closed(Library library, FlowGraph graph) {
     this.library = library;
-    this.roads = roads;
+    this.graph = graph;
     for (Procedure procedure : library.procedures().values()) {
       for (Step step : procedure.steps().values()) {
         close(new Place(procedure.id(), step.id()), step.fork().branches());
       }
     }
     Place begin = new Place(library.main().id(), library.main().begin());
-    Set<Place> open = roads.beyond(begin, Set.copyOf(ways.keySet()));
-    for (Way way : roads.ways()) {
+    Set<Place> open = graph.beyond(begin, Set.copyOf(ways.keySet()));
+    for (Way way : graph.ways()) {
       Place from = new Place(way.procedure(), way.step());
       if (!from.equals(begin) && !open.contains(from)) {
         ways.putIfAbsent(way, BEHIND);
@@ -51,7 +51,7 @@ final class Closed {
 
   private void close(Place here, List<Branch> branches) {
     String before = null;
-    List<Way> out = roads.out(here);
+    List<Way> out = graph.out(here);
     for (int i = 0; i < out.size(); i++) {
       Condition when = i < branches.size() ? branches.get(i).when() : null;
       String because = before != null ? before : when == null ? null : never(here, when);
@@ -94,7 +94,7 @@ final class Closed {
     boolean comes =
         step == null
             || first
-            || roads.beyond(new Place(here.procedure(), step), Set.of()).contains(here);
+            || graph.beyond(new Place(here.procedure(), step), Set.of()).contains(here);
     return comes ? null : "no way leads from " + step + " to " + here.step();
   }
 

@@ -24,11 +24,11 @@ import quarterturn.session.engine.Engine;
  * Plays sessions of a procedure until every way of it, and of the procedures it calls, was taken.
  *
  * <p>Each session has a coverage goal: a way that no session took yet. The simulated person chooses
- * what leads there, the neck and the readings meet the conditions along the road, and wherever one
+ * what leads there, the neck and the readings meet the conditions along the path, and wherever one
  * answer leads to a way never taken, that answer is given. The rest is random, from a seed.
  */
 public final class Cover {
-  /** How many goals are tried for a road before a session goes on without a goal. */
+  /** How many goals are tried for a path before a session goes on without a goal. */
   private static final int MOST_GOALS = 6;
 
   /**
@@ -37,7 +37,7 @@ public final class Cover {
    */
   private static final int OWN = 3;
 
-  /** Tries counted for a way to which no road leads even from the first step. */
+  /** Tries counted for a way to which no path leads even from the first step. */
   private static final int NEVER = 12;
 
   /** Tries without success after which a way is given up. */
@@ -45,7 +45,7 @@ public final class Cover {
 
   private final Library library;
   private final Engine engine;
-  private final Roads roads;
+  private final FlowGraph graph;
   private final Place begin;
   private final Set<Way> wanted = new LinkedHashSet<>();
   private final Map<Way, Integer> tried = new HashMap<>();
@@ -56,9 +56,9 @@ public final class Cover {
   private Cover(Library library) {
     this.library = library;
     this.engine = new Engine(library, new BeliefAdvisor());
-    this.roads = new Roads(library);
+    this.graph = new FlowGraph(library);
     this.begin = new Place(library.main().id(), library.main().begin());
-    this.wanted.addAll(roads.ways());
+    this.wanted.addAll(graph.ways());
   }
 
   /**
@@ -81,7 +81,7 @@ public final class Cover {
       session(random.split());
       sessions++;
     }
-    List<Way> taken = new ArrayList<>(roads.ways());
+    List<Way> taken = new ArrayList<>(graph.ways());
     taken.removeAll(wanted);
     return new Covered(
         library.main().id(),
@@ -94,7 +94,7 @@ public final class Cover {
 
   private Covered.Never never(Way way) {
     int times = reached.getOrDefault(new Place(way.procedure(), way.step()), 0);
-    return new Covered.Never(way, times, roads.closed(way));
+    return new Covered.Never(way, times, graph.closed(way));
   }
 
   private boolean goesOn(Way way) {
@@ -104,27 +104,27 @@ public final class Cover {
   /** The ways that no session took and that are not closed. */
   private Set<Way> open() {
     Set<Way> open = new LinkedHashSet<>(wanted);
-    open.removeIf(way -> roads.closed(way) != null);
+    open.removeIf(way -> graph.closed(way) != null);
     return open;
   }
 
-  /** The way tried least often among those that a road leads to, the procedure's own ways first. */
+  /** The way tried least often among those that a path leads to, the procedure's own ways first. */
   private CoverageGoal coverageGoal(Place from, PathState past, SplittableRandom random) {
     List<Way> open = new ArrayList<>(open());
     if (open.isEmpty() || random.nextInt(12) == 0) {
-      return CoverageGoal.none(roads, random);
+      return CoverageGoal.none(graph, random);
     }
     Collections.rotate(open, random.nextInt(open.size()));
     open.sort(Comparator.comparing(this::turn));
     for (Way goal : open.subList(0, Math.min(MOST_GOALS, open.size()))) {
-      List<Road> route = Route.to(goal, from, past, wanted, roads, random);
+      List<Edge> route = Route.to(goal, from, past, wanted, graph, random);
       boolean never = route.isEmpty() && from.equals(begin);
       tried.merge(goal, never ? NEVER : 1, Integer::sum);
       if (!route.isEmpty()) {
-        return CoverageGoal.along(goal, route, roads, random);
+        return CoverageGoal.along(goal, route, graph, random);
       }
     }
-    return CoverageGoal.along(open.get(0), List.of(), roads, random);
+    return CoverageGoal.along(open.get(0), List.of(), graph, random);
   }
 
   private int turn(Way way) {
@@ -133,9 +133,9 @@ public final class Cover {
   }
 
   private void session(SplittableRandom random) {
-    CoverageGoal coverageGoal = coverageGoal(begin, new PathState(roads, null), random);
+    CoverageGoal coverageGoal = coverageGoal(begin, new PathState(graph, null), random);
     try {
-      AnySession session = AnySession.start(library, engine, roads, coverageGoal, random);
+      AnySession session = AnySession.start(library, engine, graph, coverageGoal, random);
       onward(session, see(session), random);
       while (session.goesOn()) {
         session.step(open());
@@ -155,7 +155,7 @@ public final class Cover {
   }
 
   /**
-   * Sets a new goal or road where the session left its road, or its goal is reached or out of
+   * Sets a new goal or path where the session left its path, or its goal is reached or out of
    * reach.
    */
   private void onward(AnySession session, List<Place> entered, SplittableRandom random) {
@@ -163,16 +163,16 @@ public final class Cover {
     Way goal = coverageGoal.goal();
     boolean follows = coverageGoal.follow(entered);
     Place from = session.place();
-    if (goal == null || !session.goesOn() || roads.from(from).isEmpty()) {
+    if (goal == null || !session.goesOn() || graph.from(from).isEmpty()) {
       return;
     }
     if (wanted.contains(goal)) {
       if (follows && (coverageGoal.next(from) != null || coverageGoal.lost())) {
         return;
       }
-      List<Road> route = Route.to(goal, from, session.past(), wanted, roads, random);
+      List<Edge> route = Route.to(goal, from, session.past(), wanted, graph, random);
       if (!route.isEmpty()) {
-        session.hands().goOn(CoverageGoal.along(goal, route, roads, random));
+        session.hands().goOn(CoverageGoal.along(goal, route, graph, random));
         return;
       }
     }

@@ -8,42 +8,42 @@ import quarterturn.procedure.Way;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.session.Place;
 
-/** The way that a session is to take, the road to it, and the progress on that road. */
+/** The way that a session is to take, the path to it, and the progress on that path. */
 final class CoverageGoal {
   private final @Nullable Way goal;
-  private final List<Road> route;
+  private final List<Edge> route;
   private final PathConstraints constraints;
   private int passed;
 
-  private CoverageGoal(@Nullable Way goal, List<Road> route, PathConstraints constraints) {
+  private CoverageGoal(@Nullable Way goal, List<Edge> route, PathConstraints constraints) {
     this.goal = goal;
     this.route = route;
     this.constraints = constraints;
   }
 
   /** A goal without any way to take. */
-  static CoverageGoal none(Roads roads, SplittableRandom random) {
-    return new CoverageGoal(null, List.of(), new PathConstraints(List.of(), roads, random));
+  static CoverageGoal none(FlowGraph graph, SplittableRandom random) {
+    return new CoverageGoal(null, List.of(), new PathConstraints(List.of(), graph, random));
   }
 
-  /** A goal to take the last way of a road. */
-  static CoverageGoal along(Way goal, List<Road> route, Roads roads, SplittableRandom random) {
-    return new CoverageGoal(goal, route, new PathConstraints(route, roads, random));
+  /** A goal to take the last way of a path. */
+  static CoverageGoal along(Way goal, List<Edge> route, FlowGraph graph, SplittableRandom random) {
+    return new CoverageGoal(goal, route, new PathConstraints(route, graph, random));
   }
 
   @Nullable Way goal() {
     return goal;
   }
 
-  /** Whether no road to the goal is known. */
+  /** Whether no path to the goal is known. */
   boolean lost() {
     return goal != null && route.isEmpty();
   }
 
   /**
-   * Advances along the road by the steps that were entered.
+   * Advances along the path by the steps that were entered.
    *
-   * @return whether they lie on the road
+   * @return whether they lie on the path
    */
   boolean follow(List<Place> entered) {
     for (Place place : entered) {
@@ -57,8 +57,8 @@ final class CoverageGoal {
     return true;
   }
 
-  /** The next piece of the road if it begins at a place, or null. */
-  @Nullable Road next(Place place) {
+  /** The next edge if it begins at a place, or null. */
+  @Nullable Edge next(Place place) {
     boolean here = passed < route.size() && route.get(passed).from().equals(place);
     return here ? route.get(passed) : null;
   }

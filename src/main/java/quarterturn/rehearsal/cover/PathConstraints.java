@@ -16,12 +16,12 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 
 /**
- * What a session needs to go down a road, from the road's conditions: who is at the bench, how the
- * neck answers, and what is read at each piece of the road.
+ * What a session needs to go down a path, from the path's conditions: who is at the bench, how the
+ * neck answers, and what is read at each edge.
  */
 final class PathConstraints {
-  private final List<Road> route;
-  private final Roads roads;
+  private final List<Edge> route;
+  private final FlowGraph graph;
   private final RandomGenerator random;
   private final Map<Integer, Set<Verdict>> verdicts = new HashMap<>();
   private final Map<Integer, Double> values = new HashMap<>();
@@ -29,19 +29,19 @@ final class PathConstraints {
   private @Nullable Role role;
   private @Nullable NeckConstraint temper;
 
-  /** The constraints of a road; those of a later piece go before those of an earlier one. */
-  PathConstraints(List<Road> route, Roads roads, RandomGenerator random) {
+  /** The constraints of a path; those of a later edge go before those of an earlier one. */
+  PathConstraints(List<Edge> route, FlowGraph graph, RandomGenerator random) {
     this.route = route;
-    this.roads = roads;
+    this.graph = graph;
     this.random = random;
     for (int i = route.size() - 1; i >= 0; i--) {
-      Road piece = route.get(i);
-      boolean begins = piece.way() == null && !piece.breaks();
-      lacking |= begins && !(roads.step(piece.from()) instanceof Step.Call);
-      if (piece.when() != null) {
-        wish(i, piece.when(), true);
+      Edge edge = route.get(i);
+      boolean begins = edge.way() == null && !edge.breaks();
+      lacking |= begins && !(graph.step(edge.from()) instanceof Step.Call);
+      if (edge.when() != null) {
+        wish(i, edge.when(), true);
       }
-      for (Condition before : piece.unless()) {
+      for (Condition before : edge.unless()) {
         wish(i, before, false);
       }
       agree(i);
@@ -116,13 +116,11 @@ final class PathConstraints {
     }
   }
 
-  /**
-   * Index of the piece of road where the reading is taken that a later condition depends on, or -1.
-   */
+  /** Index of the edge where the reading is taken that a later condition depends on, or -1. */
   private int reading(int at, Quantity quantity) {
     for (int i = at; i >= 0; i--) {
       boolean reads =
-          roads.step(route.get(i).from()) instanceof Step.Measure measure
+          graph.step(route.get(i).from()) instanceof Step.Measure measure
               && measure.quantity() == quantity
               && (i == at || measure.which() != Which.HIGHEST);
       if (reads) {
@@ -136,12 +134,12 @@ final class PathConstraints {
    * Gives a reading the same constraint as the next reading of its quantity, so that the two agree.
    */
   private void agree(int at) {
-    if (!(roads.step(route.get(at).from()) instanceof Step.Measure measure)
+    if (!(graph.step(route.get(at).from()) instanceof Step.Measure measure)
         || measure.which() == Which.HIGHEST) {
       return;
     }
     for (int i = at + 1; i < route.size(); i++) {
-      if (roads.step(route.get(i).from()) instanceof Step.Measure next
+      if (graph.step(route.get(i).from()) instanceof Step.Measure next
           && next.quantity() == measure.quantity()
           && next.which() != Which.HIGHEST) {
         Set<Verdict> both = EnumSet.allOf(Verdict.class);
@@ -155,21 +153,21 @@ final class PathConstraints {
     }
   }
 
-  /** How the reading at a piece of the road should stand to its window; empty where any will do. */
-  Set<Verdict> verdicts(int piece) {
-    Set<Verdict> some = verdicts.getOrDefault(piece, Set.of());
+  /** How the reading at an edge should stand to its window; empty where any will do. */
+  Set<Verdict> verdicts(int edge) {
+    Set<Verdict> some = verdicts.getOrDefault(edge, Set.of());
     return some.size() == Verdict.values().length ? Set.of() : some;
   }
 
-  /** The value that should be read at a piece of the road, or null. */
-  @Nullable Double value(int piece) {
-    return values.get(piece);
+  /** The value that should be read at an edge, or null. */
+  @Nullable Double value(int edge) {
+    return values.get(edge);
   }
 
   /** How the neck's relief should stand to its window at first; empty where any will do. */
   Set<Verdict> relief() {
     for (int i = 0; i < route.size(); i++) {
-      if (roads.step(route.get(i).from()) instanceof Step.Measure measure
+      if (graph.step(route.get(i).from()) instanceof Step.Measure measure
           && measure.quantity() == Quantity.RELIEF) {
         return verdicts(i);
       }

@@ -14,12 +14,12 @@ import quarterturn.procedure.condition.Role;
 import quarterturn.session.Place;
 
 /**
- * What has happened in a session, or would have happened further down a road: what was chosen, how
+ * What has happened in a session, or would have happened further down a path: what was chosen, how
  * the rod felt, how often each step was reached. Conditions on the past are met by passing the
- * pieces of road that they need.
+ * edges that they need.
  */
 final class PathState {
-  private final Roads roads;
+  private final FlowGraph graph;
   private final Map<Place, Integer> reached;
   private final Map<Place, String> chosen;
   private final Map<String, String> ended;
@@ -29,17 +29,17 @@ final class PathState {
   /**
    * Why a condition does not hold.
    *
-   * @param mend matches the pieces of road after which it may hold; null where none helps
+   * @param mend matches the edges after which it may hold; null where none helps
    * @param pains cost of passing them, higher where the session has to go back
    */
-  record Lack(@Nullable Predicate<Road> mend, int pains) {
+  record Lack(@Nullable Predicate<Edge> mend, int pains) {
     private static final int BACK = 50;
 
     private static final Lack HOPELESS = new Lack(null, 2 * BACK);
   }
 
   private PathState(PathState from) {
-    this.roads = from.roads;
+    this.graph = from.graph;
     this.reached = new HashMap<>(from.reached);
     this.chosen = new HashMap<>(from.chosen);
     this.ended = new HashMap<>(from.ended);
@@ -52,8 +52,8 @@ final class PathState {
    *
    * @param role who is at the bench, or null where any role will do
    */
-  PathState(Roads roads, @Nullable Role role) {
-    this.roads = roads;
+  PathState(FlowGraph graph, @Nullable Role role) {
+    this.graph = graph;
     this.reached = new HashMap<>();
     this.chosen = new HashMap<>();
     this.ended = new HashMap<>();
@@ -67,7 +67,7 @@ final class PathState {
   /** Records that a step was entered. */
   void enter(Place place) {
     reached.merge(place, 1, Integer::sum);
-    if (roads.step(place) instanceof Step.Done done) {
+    if (graph.step(place) instanceof Step.Done done) {
       ended.put(place.procedure(), done.outcome());
     }
   }
@@ -75,7 +75,7 @@ final class PathState {
   /** Records that a way was taken. */
   void take(Way way) {
     Place place = new Place(way.procedure(), way.step());
-    Step step = roads.step(place);
+    Step step = graph.step(place);
     if (step instanceof Step.Choose) {
       chosen.put(place, way.label());
     }
@@ -87,11 +87,11 @@ final class PathState {
     }
   }
 
-  void pass(Road piece) {
-    if (piece.way() != null) {
-      take(piece.way());
+  void pass(Edge edge) {
+    if (edge.way() != null) {
+      take(edge.way());
     }
-    enter(piece.to());
+    enter(edge.to());
   }
 
   /** The feel of a turn that a way's words name, or null. */
@@ -104,14 +104,14 @@ final class PathState {
     return null;
   }
 
-  /** The worst unmet condition of a piece of road that depends on the past, or null. */
-  @Nullable Lack lack(Road piece) {
-    if (piece.way() == null) {
+  /** The worst unmet condition of an edge that depends on the past, or null. */
+  @Nullable Lack lack(Edge edge) {
+    if (edge.way() == null) {
       return null;
     }
-    Lack worst = piece.when() == null ? null : lack(piece, piece.when(), true);
-    for (Condition before : piece.unless()) {
-      worst = worse(worst, lack(piece, before, false));
+    Lack worst = edge.when() == null ? null : lack(edge, edge.when(), true);
+    for (Condition before : edge.unless()) {
+      worst = worse(worst, lack(edge, before, false));
     }
     return worst;
   }
@@ -120,7 +120,7 @@ final class PathState {
     return one == null || (other != null && other.mend() == null) ? other : one;
   }
 
-  private @Nullable Lack lack(Road here, Condition when, boolean holds) {
+  private @Nullable Lack lack(Edge here, Condition when, boolean holds) {
     String procedure = here.way() == null ? here.from().procedure() : here.way().procedure();
     return when.match(
         all -> holds ? every(here, all.parts(), true) : some(here, all.parts(), false),
@@ -146,17 +146,17 @@ final class PathState {
                     f ->
                         (felt == f.feel()) == holds
                             ? null
-                            : new Lack(road -> feels(road, f, holds), 1))));
+                            : new Lack(edge -> feels(edge, f, holds), 1))));
   }
 
-  private @Nullable Lack choice(Road here, Place at, Condition.Chosen wanted, boolean holds) {
+  private @Nullable Lack choice(Edge here, Place at, Condition.Chosen wanted, boolean holds) {
     // How a call ended is known at its end.
     if (here.way() != null && here.way().step().equals(wanted.step())) {
       return hopeless(chooses(here, at, wanted.options(), holds));
     }
     boolean is = wanted.options().contains(chosen.getOrDefault(at, ""));
     int pains = chosen.containsKey(at) ? Lack.BACK : 1;
-    return is == holds ? null : new Lack(road -> chooses(road, at, wanted.options(), holds), pains);
+    return is == holds ? null : new Lack(edge -> chooses(edge, at, wanted.options(), holds), pains);
   }
 
   private @Nullable Lack count(Place at, Condition.Reached wanted, boolean holds) {
@@ -164,10 +164,10 @@ final class PathState {
     if (lacking <= 0 == holds) {
       return null;
     }
-    return holds ? new Lack(road -> road.to().equals(at), lacking) : Lack.HOPELESS;
+    return holds ? new Lack(edge -> edge.to().equals(at), lacking) : Lack.HOPELESS;
   }
 
-  private @Nullable Lack every(Road here, Iterable<Condition> parts, boolean holds) {
+  private @Nullable Lack every(Edge here, Iterable<Condition> parts, boolean holds) {
     Lack worst = null;
     for (Condition part : parts) {
       worst = worse(worst, lack(here, part, holds));
@@ -175,7 +175,7 @@ final class PathState {
     return worst;
   }
 
-  private @Nullable Lack some(Road here, Iterable<Condition> parts, boolean holds) {
+  private @Nullable Lack some(Edge here, Iterable<Condition> parts, boolean holds) {
     Lack best = Lack.HOPELESS;
     for (Condition part : parts) {
       Lack lack = lack(here, part, holds);
@@ -194,26 +194,26 @@ final class PathState {
       return still && holds ? Lack.HOPELESS : null;
     }
     boolean turns = still ? !holds : holds;
-    return !turns ? null : new Lack(road -> roads.step(road.from()) instanceof Step.TurnRod, 1);
+    return !turns ? null : new Lack(edge -> graph.step(edge.from()) instanceof Step.TurnRod, 1);
   }
 
   private static @Nullable Lack hopeless(boolean holds) {
     return holds ? null : Lack.HOPELESS;
   }
 
-  private boolean chooses(Road road, Place place, Set<String> options, boolean holds) {
-    Way way = road.way();
+  private boolean chooses(Edge edge, Place place, Set<String> options, boolean holds) {
+    Way way = edge.way();
     if (way == null || !way.step().equals(place.step())) {
       return false;
     }
     boolean here = way.procedure().equals(place.procedure());
-    String label = roads.step(road.from()) instanceof Step.Done done ? done.outcome() : way.label();
+    String label = graph.step(edge.from()) instanceof Step.Done done ? done.outcome() : way.label();
     return here && options.contains(label) == holds;
   }
 
-  private boolean feels(Road road, Condition.Felt felt, boolean holds) {
-    return road.way() != null
-        && roads.step(road.from()) instanceof Step.TurnRod
-        && felt.feel().word().equals(road.way().label()) == holds;
+  private boolean feels(Edge edge, Condition.Felt felt, boolean holds) {
+    return edge.way() != null
+        && graph.step(edge.from()) instanceof Step.TurnRod
+        && felt.feel().word().equals(edge.way().label()) == holds;
   }
 }

@@ -18,11 +18,11 @@ import quarterturn.procedure.Way;
 import quarterturn.session.Place;
 
 /**
- * Finds a road from a step to a way, past everything that its conditions need: where one asks that
- * something was chosen, felt, or reached a number of times, the road goes there first. A loop is
+ * Finds a path from a step to a way, past everything that its conditions need: where one asks that
+ * something was chosen, felt, or reached a number of times, the path goes there first. A loop is
  * repeated until its count is reached.
  */
-record Route(Roads roads, Set<Way> wanted, SplittableRandom random, Map<Road, Double> drawn) {
+record Route(FlowGraph graph, Set<Way> wanted, SplittableRandom random, Map<Edge, Double> drawn) {
   /** Extra length of a way that no session took, since it may be closed. */
   private static final double UNTRODDEN = 1;
 
@@ -39,37 +39,42 @@ record Route(Roads roads, Set<Way> wanted, SplittableRandom random, Map<Road, Do
   private static final int MOST_LEGS = 12;
 
   /**
-   * A random road to a way; empty where no open road leads there.
+   * A random path to a way; empty where no open path leads there.
    *
    * @param past what has happened in the session that is at {@code from}
    * @param wanted the ways that no session took
    */
-  static List<Road> to(
-      Way goal, Place from, PathState past, Set<Way> wanted, Roads roads, SplittableRandom random) {
-    Route drawing = new Route(roads, wanted, random, new IdentityHashMap<>());
-    List<Road> route = drawing.legs(from, past, road -> goal.equals(road.way()), DEEPEST);
+  static List<Edge> to(
+      Way goal,
+      Place from,
+      PathState past,
+      Set<Way> wanted,
+      FlowGraph graph,
+      SplittableRandom random) {
+    Route drawing = new Route(graph, wanted, random, new IdentityHashMap<>());
+    List<Edge> route = drawing.legs(from, past, edge -> goal.equals(edge.way()), DEEPEST);
     return shut(route, past) ? List.of() : route;
   }
 
-  private static boolean shut(List<Road> route, PathState before) {
+  private static boolean shut(List<Edge> route, PathState before) {
     PathState past = before.copy();
-    for (Road piece : route) {
-      if (past.lack(piece) != null) {
+    for (Edge edge : route) {
+      if (past.lack(edge) != null) {
         return true;
       }
-      past.pass(piece);
+      past.pass(edge);
     }
     return false;
   }
 
-  private List<Road> legs(Place start, PathState before, Predicate<Road> end, int deeper) {
-    List<Road> route = new ArrayList<>();
+  private List<Edge> legs(Place start, PathState before, Predicate<Edge> end, int deeper) {
+    List<Edge> route = new ArrayList<>();
     PathState past = before.copy();
     Place from = start;
     for (int i = 0; ; i++) {
-      List<Road> leg = leg(from, past, end);
+      List<Edge> leg = leg(from, past, end);
       boolean may = i < MOST_LEGS && deeper > 0;
-      List<Road> first = may ? first(from, past, leg, end, deeper) : List.of();
+      List<Edge> first = may ? first(from, past, leg, end, deeper) : List.of();
       if (leg.isEmpty() || first.isEmpty()) {
         route.addAll(leg);
         return leg.isEmpty() ? List.of() : route;
@@ -80,15 +85,15 @@ record Route(Roads roads, Set<Way> wanted, SplittableRandom random, Map<Road, Do
     }
   }
 
-  /** A partial road in the search: its end, last piece, part before that, and length. */
-  private record At(Place place, @Nullable Road by, @Nullable At before, double length) {}
+  /** A partial path in the search: its end, last edge, part before that, and length. */
+  private record At(Place place, @Nullable Edge by, @Nullable At before, double length) {}
 
   /**
-   * The shortest open road from a step to the end of a piece of some kind.
+   * The shortest open path from a step to the end of an edge of some kind.
    *
-   * @return at least one piece, or an empty list where there is no such road
+   * @return at least one edge, or an empty list where there is no such path
    */
-  private List<Road> leg(Place start, PathState past, Predicate<Road> kind) {
+  private List<Edge> leg(Place start, PathState past, Predicate<Edge> kind) {
     PriorityQueue<At> open = new PriorityQueue<>(Comparator.comparingDouble(At::length));
     Set<Place> seen = new HashSet<>();
     open.add(new At(start, null, null, 0));
@@ -98,9 +103,9 @@ record Route(Roads roads, Set<Way> wanted, SplittableRandom random, Map<Road, Do
         return pieces(at);
       }
       if (seen.add(at.place())) {
-        for (Road next : roads.from(at.place())) {
+        for (Edge next : graph.from(at.place())) {
           boolean useless = seen.contains(next.to()) && !kind.test(next);
-          if (!useless && roads.closed(next) == null) {
+          if (!useless && graph.closed(next) == null) {
             open.add(new At(next.to(), next, at, at.length() + length(next, past)));
           }
         }
@@ -109,56 +114,56 @@ record Route(Roads roads, Set<Way> wanted, SplittableRandom random, Map<Road, Do
     return List.of();
   }
 
-  private static List<Road> pieces(At end) {
-    LinkedList<Road> pieces = new LinkedList<>();
+  private static List<Edge> pieces(At end) {
+    LinkedList<Edge> pieces = new LinkedList<>();
     for (At at = end; at != null && at.by() != null; at = at.before()) {
       pieces.addFirst(at.by());
     }
     return List.copyOf(pieces);
   }
 
-  private double length(Road road, PathState past) {
-    double length = drawn.computeIfAbsent(road, this::draw);
-    PathState.Lack lack = past.lack(road);
+  private double length(Edge edge, PathState past) {
+    double length = drawn.computeIfAbsent(edge, this::draw);
+    PathState.Lack lack = past.lack(edge);
     return lack == null ? length : length + DETOUR * lack.pains();
   }
 
-  private double draw(Road road) {
-    double untrodden = wanted.contains(road.way()) ? UNTRODDEN : 0;
-    return 1 + 2 * random.nextDouble() + untrodden + (road.breaks() ? BREAK : 0);
+  private double draw(Edge edge) {
+    double untrodden = wanted.contains(edge.way()) ? UNTRODDEN : 0;
+    return 1 + 2 * random.nextDouble() + untrodden + (edge.breaks() ? BREAK : 0);
   }
 
   /**
-   * The road to the nearest piece that mends a lack of a leg; empty where no lack can be mended.
+   * The path to the nearest edge that mends a lack of a leg; empty where no lack can be mended.
    *
-   * @param end matches the last piece of the leg
+   * @param end matches the last edge of the leg
    */
-  private List<Road> first(
-      Place from, PathState before, List<Road> leg, Predicate<Road> end, int deeper) {
-    List<Predicate<Road>> lacks = new ArrayList<>();
+  private List<Edge> first(
+      Place from, PathState before, List<Edge> leg, Predicate<Edge> end, int deeper) {
+    List<Predicate<Edge>> lacks = new ArrayList<>();
     PathState past = before.copy();
-    for (Road piece : leg) {
-      PathState.Lack lack = past.lack(piece);
+    for (Edge edge : leg) {
+      PathState.Lack lack = past.lack(edge);
       if (lack != null && lack.mend() != null) {
         lacks.add(lack.mend());
       }
-      past.pass(piece);
+      past.pass(edge);
     }
     if (lacks.isEmpty()) {
       return List.of();
     }
     // What leads away from the end for good is of no use.
-    Set<Place> towards = roads.towards(end);
-    lacks.replaceAll(lack -> lack.and(road -> towards.contains(road.to())));
+    Set<Place> towards = graph.towards(end);
+    lacks.replaceAll(lack -> lack.and(edge -> towards.contains(edge.to())));
     if (lacks.size() > 1) {
       // Of two that contradict each other the one nearer to the end counts.
       Collections.reverse(lacks);
-      Map<Predicate<Road>, Integer> far = new HashMap<>();
+      Map<Predicate<Edge>, Integer> far = new HashMap<>();
       lacks.forEach(lack -> far.put(lack, leg(from, before, lack).size()));
       lacks.sort(Comparator.comparing(far::get));
     }
-    for (Predicate<Road> lack : lacks) {
-      List<Road> first = legs(from, before, lack, deeper - 1);
+    for (Predicate<Edge> lack : lacks) {
+      List<Edge> first = legs(from, before, lack, deeper - 1);
       if (!first.isEmpty()) {
         return first;
       }

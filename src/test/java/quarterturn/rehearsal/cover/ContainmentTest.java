@@ -29,7 +29,7 @@ import quarterturn.unit.Turn;
 /**
  * The checker's walk contains the engine's sessions: after each event of a simulated session, one
  * of the situations that were walked at its step contains its state. So what is proven of all
- * situations holds of every session. Sessions go down every road, of both roles, with breaks,
+ * situations holds of every session. Sessions go down every path, of both roles, with breaks,
  * answers taken back and answers that do not fit. What is left to the engine alone is somebody so
  * slow that tuning does not hold until the reading: there a session is no longer compared.
  */
@@ -51,13 +51,13 @@ class ContainmentTest {
   void everyStateOfASessionIsContained(String procedure, int sessions) throws Exception {
     Library library = new Shelf(null).load(procedure);
     Engine engine = new Engine(library, new BeliefAdvisor());
-    Roads roads = new Roads(library);
+    FlowGraph graph = new FlowGraph(library);
     Walked walked = new Walked(library);
     SplittableRandom random = new SplittableRandom(1);
     Map<String, Integer> missed = new LinkedHashMap<>();
     int states = 0;
     for (int i = 0; i < Draws.of(sessions); i++) {
-      states += play(session(library, engine, roads, random), library, walked, random, missed);
+      states += play(session(library, engine, graph, random), library, walked, random, missed);
     }
     assertWithMessage(procedure).that(missed).isEmpty();
     assertWithMessage(procedure).that(states).isAtLeast(5 * Draws.of(sessions));
@@ -65,14 +65,14 @@ class ContainmentTest {
 
   /** A session that sets out for any way of the procedure. */
   private static AnySession session(
-      Library library, Engine engine, Roads roads, SplittableRandom random) throws Exception {
-    List<Way> ways = roads.ways();
+      Library library, Engine engine, FlowGraph graph, SplittableRandom random) throws Exception {
+    List<Way> ways = graph.ways();
     Way goal = ways.get(random.nextInt(ways.size()));
     Place begin = new Place(library.main().id(), library.main().begin());
-    List<Road> route =
-        Route.to(goal, begin, new PathState(roads, null), new HashSet<>(ways), roads, random);
-    CoverageGoal coverageGoal = CoverageGoal.along(goal, route, roads, random);
-    return AnySession.start(library, engine, roads, coverageGoal, random.split());
+    List<Edge> route =
+        Route.to(goal, begin, new PathState(graph, null), new HashSet<>(ways), graph, random);
+    CoverageGoal coverageGoal = CoverageGoal.along(goal, route, graph, random);
+    return AnySession.start(library, engine, graph, coverageGoal, random.split());
   }
 
   /** Plays to the end; tells how many states were compared. */

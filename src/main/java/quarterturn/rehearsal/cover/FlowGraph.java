@@ -24,17 +24,17 @@ import quarterturn.procedure.condition.Condition;
 import quarterturn.session.Passage;
 import quarterturn.session.Place;
 
-/** The connections between the steps of a procedure and of those it calls. */
-final class Roads {
+/** The flow graph of a procedure and of those it calls: its edges lead from step to step. */
+final class FlowGraph {
   private final Library library;
   private final List<Way> ways = new ArrayList<>();
   private final Map<Place, List<Way>> out = new HashMap<>();
-  private final Map<Place, List<Road>> from = new LinkedHashMap<>();
-  private final Map<Place, List<Road>> to = new HashMap<>();
+  private final Map<Place, List<Edge>> from = new LinkedHashMap<>();
+  private final Map<Place, List<Edge>> to = new HashMap<>();
   private final Map<Place, List<Place>> aside = new HashMap<>();
   private final Map<Way, String> closed;
 
-  Roads(Library library) {
+  FlowGraph(Library library) {
     this.library = library;
     Set<Procedure> called = called(library.main(), new LinkedHashSet<>());
     called.forEach(one -> ways.addAll(Ways.of(one)));
@@ -79,19 +79,19 @@ final class Roads {
       Place next = new Place(procedure.id(), way.to());
       if (step instanceof Step.Call call) {
         for (Place end : ends(library.procedure(call.procedure()), step.id(), when)) {
-          add(new Road(end, next, way, when, unless));
+          add(new Edge(end, next, way, when, unless));
         }
       } else {
-        add(new Road(here, next, way, when, unless));
+        add(new Edge(here, next, way, when, unless));
       }
     }
     if (step instanceof Step.Measure measure && measure.quantity().bracket()) {
       // Over a long break the strings drift, so that they are tuned again before such a reading.
-      add(new Road(here, new Place(procedure.id(), procedure.retune())));
+      add(new Edge(here, new Place(procedure.id(), procedure.retune())));
     }
     if (step instanceof Step.Call call) {
       Procedure called = library.procedure(call.procedure());
-      add(new Road(here, new Place(called.id(), called.begin())));
+      add(new Edge(here, new Place(called.id(), called.begin())));
     }
   }
 
@@ -121,7 +121,7 @@ final class Roads {
 
   /**
    * Adds a procedure that is played first where its result is needed. Where it is also called, no
-   * piece of road is added, which would lead from the middle of one job into another.
+   * edge is added, which would lead from the middle of one job into another.
    */
   private void through(Place begin, Procedure by, boolean called) {
     Place first = new Place(by.id(), by.begin());
@@ -129,17 +129,17 @@ final class Roads {
     for (Place end : ends(by, "", null)) {
       aside.computeIfAbsent(end, place -> new ArrayList<>()).add(begin);
       if (!called) {
-        add(new Road(end, begin));
+        add(new Edge(end, begin));
       }
     }
     if (!called) {
-      add(new Road(begin, first));
+      add(new Edge(begin, first));
     }
   }
 
-  private void add(Road road) {
-    from.computeIfAbsent(road.from(), p -> new ArrayList<>()).add(road);
-    to.computeIfAbsent(road.to(), p -> new ArrayList<>()).add(road);
+  private void add(Edge edge) {
+    from.computeIfAbsent(edge.from(), p -> new ArrayList<>()).add(edge);
+    to.computeIfAbsent(edge.to(), p -> new ArrayList<>()).add(edge);
   }
 
   /** Every place that can be reached from a place by ways that are not shut, or by breaks. */
@@ -149,9 +149,9 @@ final class Roads {
     while (!open.isEmpty()) {
       Place next = open.pop();
       List<Place> after = new ArrayList<>();
-      for (Road road : from.getOrDefault(next, List.of())) {
-        if (road.way() == null || !shut.contains(road.way())) {
-          after.add(road.to());
+      for (Edge edge : from.getOrDefault(next, List.of())) {
+        if (edge.way() == null || !shut.contains(edge.way())) {
+          after.add(edge.to());
         }
       }
       after.addAll(aside.getOrDefault(next, List.of()));
@@ -163,20 +163,20 @@ final class Roads {
     return seen;
   }
 
-  /** The pieces of road that begin at a place. */
-  List<Road> from(Place place) {
+  /** The edges that begin at a place. */
+  List<Edge> from(Place place) {
     return from.getOrDefault(place, List.of());
   }
 
-  /** Every place from which open pieces of road lead to a piece of some kind. */
-  Set<Place> towards(Predicate<Road> kind) {
+  /** Every place from which open edges lead to an edge of some kind. */
+  Set<Place> towards(Predicate<Edge> kind) {
     Set<Place> seen = new HashSet<>();
-    Deque<Road> open = new ArrayDeque<>();
+    Deque<Edge> open = new ArrayDeque<>();
     from.values().forEach(pieces -> pieces.stream().filter(kind).forEach(open::add));
     while (!open.isEmpty()) {
-      Road road = open.pop();
-      if (closed(road) == null && seen.add(road.from())) {
-        to.getOrDefault(road.from(), List.of()).forEach(open::push);
+      Edge edge = open.pop();
+      if (closed(edge) == null && seen.add(edge.from())) {
+        to.getOrDefault(edge.from(), List.of()).forEach(open::push);
       }
     }
     return seen;
@@ -207,9 +207,9 @@ final class Roads {
     return closed.get(way);
   }
 
-  /** Why no session can go down a piece of road, or null where one may. */
-  @Nullable String closed(Road road) {
-    return road.way() == null ? null : closed.get(road.way());
+  /** Why no session can go down an edge, or null where one may. */
+  @Nullable String closed(Edge edge) {
+    return edge.way() == null ? null : closed.get(edge.way());
   }
 
   /** Whether a wanted way can be taken from a place before the next prompt. */
@@ -217,18 +217,18 @@ final class Roads {
     Set<Place> seen = new HashSet<>(Set.of(place));
     Deque<Place> open = new ArrayDeque<>(seen);
     while (!open.isEmpty()) {
-      for (Road road : from.getOrDefault(open.pop(), List.of())) {
-        if (wanted.contains(road.way())) {
+      for (Edge edge : from.getOrDefault(open.pop(), List.of())) {
+        if (wanted.contains(edge.way())) {
           return true;
         }
-        Step next = step(road.to());
+        Step next = step(edge.to());
         boolean silent =
             next instanceof Step.Compute
                 || next instanceof Step.Call
                 || next instanceof Step.Done
                 || next instanceof Step.Adjust;
-        if (silent && seen.add(road.to())) {
-          open.push(road.to());
+        if (silent && seen.add(edge.to())) {
+          open.push(edge.to());
         }
       }
     }
