@@ -47,6 +47,7 @@ class HouseTest {
           "procedure.bench",
           "procedure.condition",
           "procedure.read",
+          "procedure.read.yaml",
           "procedure.check",
           "procedure.check.rule",
           "procedure.check.rule.turn",

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.Readings;
-import quarterturn.procedure.read.Source;
+import quarterturn.procedure.read.yaml.Source;
 
 class FaultTest {
   private static final Mark MARK = new Mark("a.yaml", 1, 3);

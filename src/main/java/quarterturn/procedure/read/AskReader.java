@@ -4,7 +4,11 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.Slip;
-import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.MappingKeys;
+import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Node.Scalar;
+import quarterturn.procedure.read.yaml.Scalars;
 
 /** Reads the questions of a lesson. */
 record AskReader(Faults faults, WordsReader words) {

@@ -11,6 +11,7 @@ import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.read.yaml.Scalars;
 import quarterturn.unit.Worded;
 
 /**

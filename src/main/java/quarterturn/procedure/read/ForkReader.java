@@ -8,7 +8,12 @@ import quarterturn.procedure.Branch.Fork;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.condition.Condition;
-import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.MappingKeys;
+import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Node.Scalar;
+import quarterturn.procedure.read.yaml.Scalars;
+import quarterturn.procedure.read.yaml.TextPosition;
 
 /** Reads the ways on from a step and their conditions, and notes the steps that these name. */
 record ForkReader(Faults faults, References references) {

@@ -5,7 +5,12 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.MappingKeys;
+import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Node.Scalar;
+import quarterturn.procedure.read.yaml.Scalars;
+import quarterturn.procedure.read.yaml.Source;
 
 /**
  * The keys of a file, or of a piece of one, for readers in other packages. Each asks for the keys

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.read.yaml.MappingKeys;
 
 /**
  * The JSON Schema (draft 2020-12) of a procedure file, for editors that complete and underline. It

@@ -5,7 +5,11 @@ import java.util.List;
 import java.util.Map;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.MappingKeys;
+import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Node.Scalar;
+import quarterturn.procedure.read.yaml.Scalars;
 
 /** Reads the hazards from {@code safety/hazards.yaml}. */
 final class HazardsReader {

@@ -17,7 +17,11 @@ import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Make;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
-import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.MappingKeys;
+import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Node.Scalar;
+import quarterturn.procedure.read.yaml.Scalars;
 import quarterturn.unit.Length;
 
 /** Reads the kinds of instrument from {@code procedures/kinds.yaml}. */

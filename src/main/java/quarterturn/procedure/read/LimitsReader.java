@@ -14,6 +14,10 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Amounts;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.MappingKeys;
+import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Scalars;
 import quarterturn.unit.Turn;
 
 /** Reads the limits from {@code safety/limits.yaml}. */

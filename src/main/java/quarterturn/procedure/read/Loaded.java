@@ -6,6 +6,7 @@ import java.util.Set;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Mark;
+import quarterturn.procedure.read.yaml.Source;
 
 /**
  * A library with the text of the files it was read from, so that faults can show their lines.

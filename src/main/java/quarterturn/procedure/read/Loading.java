@@ -22,8 +22,11 @@ import quarterturn.procedure.Slip;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.kind.Kind;
-import quarterturn.procedure.read.Node.Scalar;
 import quarterturn.procedure.read.Shelf.Found;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.Node.Scalar;
+import quarterturn.procedure.read.yaml.Scalars;
+import quarterturn.procedure.read.yaml.Source;
 
 /** One reading of a library: the files read so far, and the faults of all of them. */
 final class Loading {

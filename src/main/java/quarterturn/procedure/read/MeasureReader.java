@@ -9,6 +9,10 @@ import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.MappingKeys;
+import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Scalars;
 
 /** Reads a measure step: quantity, string, gauge and the range that is plausible. */
 record MeasureReader(Faults faults, Scalars values, ForkReader forks) {

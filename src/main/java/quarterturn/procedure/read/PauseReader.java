@@ -6,7 +6,10 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
-import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Node.Scalar;
+import quarterturn.procedure.read.yaml.Scalars;
 
 /** Reads a pause: a short list of values that a technician says once more. */
 record PauseReader(Faults faults, Scalars values, ForkReader forks) {

@@ -13,7 +13,12 @@ import quarterturn.procedure.Slip;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Quote;
-import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.MappingKeys;
+import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Node.Scalar;
+import quarterturn.procedure.read.yaml.Scalars;
+import quarterturn.procedure.read.yaml.TreeReader;
 
 /** Reads a procedure from its file. */
 public final class ProcedureReader {
@@ -36,7 +41,7 @@ public final class ProcedureReader {
    * @param id its id where it stands, or null where it has none
    * @param names what it names of other files
    */
-  record Draft(Procedure procedure, @Nullable Scalar id, References.Elsewhere names) {}
+  public record Draft(Procedure procedure, @Nullable Scalar id, References.Elsewhere names) {}
 
   /**
    * Reads a procedure as far as it can be read.
@@ -44,7 +49,7 @@ public final class ProcedureReader {
    * @param hazards ids of the known hazards, or null where they are not known
    * @throws UnreadableException when the file is no YAML
    */
-  static Draft draft(Faults faults, byte[] bytes, @Nullable List<String> hazards)
+  public static Draft draft(Faults faults, byte[] bytes, @Nullable List<String> hazards)
       throws UnreadableException {
     MappingKeys fields = MappingKeys.of(TreeReader.read(faults), "a procedure", faults);
     Draft draft = new ProcedureReader(faults, hazards).draft(fields, digest(bytes));

@@ -10,7 +10,9 @@ import quarterturn.procedure.Slip;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.ConditionParser.Named;
 import quarterturn.procedure.read.ConditionParser.NamedOption;
-import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.Node.Scalar;
+import quarterturn.procedure.read.yaml.TextPosition;
 
 /**
  * Collects the steps a procedure has and those it names, which must agree once all of it is read.
@@ -31,7 +33,7 @@ final class References {
    * @param changes changes that are made
    * @param results results that are needed or given
    */
-  record Elsewhere(List<Scalar> calls, List<Scalar> changes, List<Scalar> results) {}
+  public record Elsewhere(List<Scalar> calls, List<Scalar> changes, List<Scalar> results) {}
 
   private final Faults faults;
   private final Map<String, Defined> steps = new LinkedHashMap<>();

@@ -13,7 +13,11 @@ import quarterturn.procedure.Results;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Quantity;
-import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.MappingKeys;
+import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Node.Scalar;
+import quarterturn.procedure.read.yaml.Scalars;
 
 /** Reads results and changes from {@code procedures/results.yaml}. */
 final class ResultsReader {

@@ -19,6 +19,8 @@ import quarterturn.procedure.Fault;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Quote;
+import quarterturn.procedure.read.yaml.Scalars;
+import quarterturn.procedure.read.yaml.Source;
 
 /**
  * Where procedures, kinds, hazards and limits are found: first in a folder of the user's own, then

@@ -12,7 +12,11 @@ import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Words;
 import quarterturn.procedure.condition.Amounts;
-import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.MappingKeys;
+import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Node.Scalar;
+import quarterturn.procedure.read.yaml.Scalars;
 
 /** Reads one step by its kind, the first key of its entry. */
 final class StepReader {

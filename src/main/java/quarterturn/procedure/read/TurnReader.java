@@ -10,7 +10,11 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Amounts;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Quote;
-import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.MappingKeys;
+import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Node.Scalar;
+import quarterturn.procedure.read.yaml.Scalars;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 

@@ -12,7 +12,12 @@ import quarterturn.procedure.Slip;
 import quarterturn.procedure.Words;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Quote;
-import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.MappingKeys;
+import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Node.Scalar;
+import quarterturn.procedure.read.yaml.Scalars;
+import quarterturn.procedure.read.yaml.TextPosition;
 import quarterturn.unit.Worded;
 
 /**

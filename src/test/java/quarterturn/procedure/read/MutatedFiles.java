@@ -17,6 +17,8 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.check.Checker;
 import quarterturn.procedure.check.walk.Walks;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.Source;
 
 /**
  * Reads and checks mutated files, bytes and structure, in a process of its own, so that its memory

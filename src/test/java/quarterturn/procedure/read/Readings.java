@@ -16,6 +16,8 @@ import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.Source;
 
 /** Files of the tests, and reading them. */
 public final class Readings {

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.LibraryFilesTest;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.read.yaml.Source;
 import quarterturn.unit.Turn;
 
 class ShelfTest {

@@ -1,11 +1,11 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.yaml;
 
 import java.util.List;
 import java.util.Map;
 import quarterturn.procedure.Mark;
 
 /** A piece of a file with its place. */
-sealed interface Node {
+public sealed interface Node {
   Mark mark();
 
   /** The kind of piece, as a message calls it. */

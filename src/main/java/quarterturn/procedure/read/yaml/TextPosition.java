@@ -1,12 +1,12 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.yaml;
 
 import quarterturn.procedure.Mark;
-import quarterturn.procedure.read.Node.Scalar;
+import quarterturn.procedure.read.yaml.Node.Scalar;
 
 /**
  * Finds the place of a character of a value in its file, through quotes, folded lines and indents.
  */
-final class TextPosition {
+public final class TextPosition {
   private final String raw;
   private final String text;
   private int inRaw;
@@ -25,7 +25,7 @@ final class TextPosition {
    * The place of the character {@code at} of the value's text; the place of the value where that
    * cannot be found.
    */
-  static Mark within(Source source, Scalar scalar, int at) {
+  public static Mark within(Source source, Scalar scalar, int at) {
     TextPosition place = new TextPosition(scalar);
     if (!place.walk(at)) {
       return scalar.mark();

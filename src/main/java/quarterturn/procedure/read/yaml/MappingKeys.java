@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.yaml;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -16,7 +16,7 @@ import quarterturn.procedure.condition.Quote;
  * other key, and every key that must stand there and does not. Of a piece that is no mapping every
  * value is null.
  */
-final class MappingKeys {
+public final class MappingKeys {
   private final @Nullable Node node;
   private final Map<String, Node.Entry> entries;
   private final String what;
@@ -37,14 +37,14 @@ final class MappingKeys {
    *
    * @param what what it describes, with its article: "a measure step"
    */
-  static MappingKeys of(@Nullable Node node, String what, Faults faults) {
+  public static MappingKeys of(@Nullable Node node, String what, Faults faults) {
     Map<String, Node.Entry> entries =
         node instanceof Node.Mapping mapping ? mapping.entries() : Map.of();
     return new MappingKeys(node, entries, what, faults);
   }
 
   /** The keys of a whole file. */
-  static MappingKeys ofFile(Faults faults) throws UnreadableException {
+  public static MappingKeys ofFile(Faults faults) throws UnreadableException {
     return of(TreeReader.read(faults), "this file", faults);
   }
 
@@ -53,7 +53,7 @@ final class MappingKeys {
    *
    * @throws UnreadableException when the file is no YAML or has no keys
    */
-  static List<Node> list(Faults faults, String key) throws UnreadableException {
+  public static List<Node> list(Faults faults, String key) throws UnreadableException {
     MappingKeys file = ofFile(faults);
     Node list = file.required(key);
     file.endFile();
@@ -64,74 +64,74 @@ final class MappingKeys {
   }
 
   /** Keys without values, which note those that a reader asks for. */
-  static MappingKeys empty() {
+  public static MappingKeys empty() {
     Node none = new Node.Mapping(Map.of(), new Mark("", 1, 1));
     return of(none, "nothing", new Faults(Source.empty()));
   }
 
   /** These keys; one that is not there is looked for in {@code rest}. */
-  MappingKeys over(MappingKeys rest) {
+  public MappingKeys over(MappingKeys rest) {
     Map<String, Node.Entry> all = new LinkedHashMap<>(rest.entries);
     all.putAll(entries);
     return new MappingKeys(node, found() ? all : entries, what, faults);
   }
 
-  Faults faults() {
+  public Faults faults() {
     return faults;
   }
 
   /** Whether the piece is a mapping. */
-  boolean found() {
+  public boolean found() {
     return node instanceof Node.Mapping;
   }
 
   /** Where the mapping stands. */
-  Mark mark() {
+  public Mark mark() {
     return node == null ? faults.source().mark(0) : node.mark();
   }
 
-  boolean has(String key) {
+  public boolean has(String key) {
     return entries.containsKey(key);
   }
 
   /** The place of a key, or of the mapping where the key is missing. */
-  Mark key(String key) {
+  public Mark key(String key) {
     Node.Entry entry = entries.get(key);
     return entry == null ? mark() : entry.key();
   }
 
   /** The value of a key that may be there, or null. */
-  @Nullable Node optional(String key) {
+  public @Nullable Node optional(String key) {
     asked.add(key);
     Node.Entry entry = entries.get(key);
     return entry == null ? null : entry.value();
   }
 
   /** The value of a key that must be there, or null with a fault from {@link #end}. */
-  @Nullable Node required(String key) {
+  public @Nullable Node required(String key) {
     needed.add(key);
     return optional(key);
   }
 
   /** The value of a key that must be there, or may. */
-  @Nullable Node value(String key, boolean must) {
+  public @Nullable Node value(String key, boolean must) {
     return must ? required(key) : optional(key);
   }
 
   /** The keys that were asked for, in order. */
-  List<String> asked() {
+  public List<String> asked() {
     return List.copyOf(asked);
   }
 
   /** The keys that were asked for and must be there. */
-  List<String> needed() {
+  public List<String> needed() {
     return List.copyOf(needed);
   }
 
   /**
    * Notes every key that was not asked for, and all required keys that are missing in one fault.
    */
-  void end() {
+  public void end() {
     if (!found()) {
       if (node != null && !(node instanceof Node.Refused)) {
         faults.value(
@@ -167,7 +167,7 @@ final class MappingKeys {
    *
    * @throws UnreadableException when it has no keys
    */
-  void endFile() throws UnreadableException {
+  public void endFile() throws UnreadableException {
     end();
     if (!found()) {
       throw new UnreadableException(faults.sorted());

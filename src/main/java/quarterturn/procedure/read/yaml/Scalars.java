@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.yaml;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,8 +10,8 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.condition.Quote;
-import quarterturn.procedure.read.Node.Scalar;
-import quarterturn.procedure.read.Node.Sequence;
+import quarterturn.procedure.read.yaml.Node.Scalar;
+import quarterturn.procedure.read.yaml.Node.Sequence;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Worded;
 
@@ -19,12 +19,12 @@ import quarterturn.unit.Worded;
  * Turns pieces of a file into values. A piece that is not such a value gives a fault and null; a
  * null piece (its fault is noted already) gives null.
  */
-record Scalars(Faults faults) {
+public record Scalars(Faults faults) {
   private static final Pattern ID = Pattern.compile("[a-z0-9-]+");
   private static final int LONGEST_ID = 40;
 
   /** The piece as a single value that is not empty. */
-  @Nullable Scalar scalar(@Nullable Node node) {
+  public @Nullable Scalar scalar(@Nullable Node node) {
     if (node instanceof Scalar scalar && !scalar.text().isEmpty()) {
       return scalar;
     }
@@ -41,7 +41,7 @@ record Scalars(Faults faults) {
   }
 
   /** The piece as text of one line. */
-  @Nullable String line(@Nullable Node node) {
+  public @Nullable String line(@Nullable Node node) {
     Scalar scalar = scalar(node);
     if (scalar != null && scalar.text().contains("\n")) {
       faults.value(
@@ -54,7 +54,7 @@ record Scalars(Faults faults) {
   }
 
   /** The piece as text of one line without blanks to fill in. */
-  @Nullable String fixed(@Nullable Node node) {
+  public @Nullable String fixed(@Nullable Node node) {
     Scalar scalar = scalar(node);
     if (scalar != null && (scalar.text().contains("{") || scalar.text().contains("}"))) {
       faults.add(
@@ -72,7 +72,7 @@ record Scalars(Faults faults) {
    *
    * @param what whose id, with its article: "a step"
    */
-  @Nullable Scalar id(@Nullable Node node, String what) {
+  public @Nullable Scalar id(@Nullable Node node, String what) {
     Scalar scalar = scalar(node);
     if (scalar == null) {
       return null;
@@ -88,12 +88,12 @@ record Scalars(Faults faults) {
     return scalar;
   }
 
-  static boolean isId(String text) {
+  public static boolean isId(String text) {
     return text.length() <= LONGEST_ID && ID.matcher(text).matches();
   }
 
   /** The piece as a whole number from {@code least} to {@code most}. */
-  @Nullable Integer count(@Nullable Node node, int least, int most) {
+  public @Nullable Integer count(@Nullable Node node, int least, int most) {
     Scalar scalar = scalar(node);
     if (scalar == null) {
       return null;
@@ -112,7 +112,7 @@ record Scalars(Faults faults) {
   }
 
   /** The piece as {@code true} or {@code false}; false where it is neither. */
-  boolean truth(@Nullable Node node) {
+  public boolean truth(@Nullable Node node) {
     Scalar scalar = scalar(node);
     if (scalar != null && !scalar.text().equals("true") && !scalar.text().equals("false")) {
       faults.value(
@@ -128,7 +128,7 @@ record Scalars(Faults faults) {
    *
    * @param what what the words stand for, with its article: "a fact"
    */
-  <T> @Nullable T word(@Nullable Node node, String what, T[] all, Function<T, String> word) {
+  public <T> @Nullable T word(@Nullable Node node, String what, T[] all, Function<T, String> word) {
     Scalar scalar = scalar(node);
     if (scalar == null) {
       return null;
@@ -143,12 +143,12 @@ record Scalars(Faults faults) {
   }
 
   /** The one of {@code all} whose word the piece is. */
-  <T extends Worded> @Nullable T word(@Nullable Node node, String what, T[] all) {
+  public <T extends Worded> @Nullable T word(@Nullable Node node, String what, T[] all) {
     return word(node, what, all, Worded::word);
   }
 
   /** Adds the fault that {@code scalar} is not {@code what}, with those that are known. */
-  void unknown(Slip slip, Scalar scalar, String what, List<String> known) {
+  public void unknown(Slip slip, Scalar scalar, String what, List<String> known) {
     faults.add(
         slip,
         scalar.mark(),
@@ -157,12 +157,12 @@ record Scalars(Faults faults) {
   }
 
   /** The piece as a list of words of {@code all}; empty where it is absent. */
-  <T extends Worded> Set<T> words(@Nullable Node node, String what, T[] all) {
+  public <T extends Worded> Set<T> words(@Nullable Node node, String what, T[] all) {
     return new LinkedHashSet<>(each(node, item -> word(item, what, all)));
   }
 
   /** The piece as read by its own reader, whose complaint becomes the fault. */
-  <T> @Nullable T parsed(@Nullable Node node, Function<String, T> reader) {
+  public <T> @Nullable T parsed(@Nullable Node node, Function<String, T> reader) {
     Scalar scalar = scalar(node);
     if (scalar == null) {
       return null;
@@ -176,7 +176,7 @@ record Scalars(Faults faults) {
   }
 
   /** The pieces of a list; none where it is absent or no list. */
-  List<Node> items(@Nullable Node node) {
+  public List<Node> items(@Nullable Node node) {
     if (node instanceof Sequence sequence) {
       return sequence.items();
     }
@@ -192,12 +192,12 @@ record Scalars(Faults faults) {
   }
 
   /** The piece as a list of texts of one line, without blanks to fill in. */
-  List<String> fixedLines(@Nullable Node node) {
+  public List<String> fixedLines(@Nullable Node node) {
     return each(node, this::fixed);
   }
 
   /** What {@code read} makes of each piece of a list, without nulls. */
-  <T> List<T> each(@Nullable Node list, Function<Node, @Nullable T> read) {
+  public <T> List<T> each(@Nullable Node list, Function<Node, @Nullable T> read) {
     List<T> found = new ArrayList<>();
     for (Node item : items(list)) {
       T one = read.apply(item);

@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.yaml;
 
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
@@ -22,7 +22,7 @@ import quarterturn.unit.Printable;
  */
 public final class Source {
   /** Largest file that is read. */
-  static final int MOST_BYTES = 256 * 1024;
+  public static final int MOST_BYTES = 256 * 1024;
 
   static final int LOST = 0xFFFD;
   private static final int WIDEST = 76;
@@ -98,7 +98,7 @@ public final class Source {
     }
   }
 
-  String file() {
+  public String file() {
     return file;
   }
 

@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.yaml;
 
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonToken;
@@ -22,7 +22,7 @@ import quarterturn.unit.Printable;
  * anchors, aliases, further documents and deep nesting are refused, and whatever the parser throws
  * becomes a fault.
  */
-record TreeReader(Faults faults, YAMLParser parser) {
+public record TreeReader(Faults faults, YAMLParser parser) {
   /** The most lists and mappings that may be nested. */
   static final int DEEPEST = 20;
 
@@ -32,7 +32,7 @@ record TreeReader(Faults faults, YAMLParser parser) {
    *
    * @throws UnreadableException when reading cannot go on
    */
-  static Node read(Faults faults) throws UnreadableException {
+  public static Node read(Faults faults) throws UnreadableException {
     Node before = faults.source().tree();
     if (before != null) {
       return before;

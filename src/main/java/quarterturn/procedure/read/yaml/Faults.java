@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.yaml;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +10,7 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Quote;
 
 /** The faults found in one file so far. */
-final class Faults {
+public final class Faults {
   /** Most faults that are kept: more than anybody mends in one go. */
   static final int MOST = 200;
 
@@ -18,7 +18,7 @@ final class Faults {
   private final List<Fault> found = new ArrayList<>();
   private int more;
 
-  Faults(Source source) {
+  public Faults(Source source) {
     this.source = source;
     for (Source.Unshown unshown : source.unshown()) {
       boolean lost = unshown.codePoint() == Source.LOST;
@@ -32,11 +32,11 @@ final class Faults {
     }
   }
 
-  Source source() {
+  public Source source() {
     return source;
   }
 
-  void add(Slip slip, Mark mark, String wrong, String mend) {
+  public void add(Slip slip, Mark mark, String wrong, String mend) {
     if (found.size() < MOST) {
       found.add(source.fault(slip.word(), mark, wrong, mend, List.of()));
     } else {
@@ -45,21 +45,21 @@ final class Faults {
   }
 
   /** Adds the fault of a value that cannot be. */
-  void value(Mark mark, String wrong, String mend) {
+  public void value(Mark mark, String wrong, String mend) {
     add(Slip.BAD_VALUE, mark, wrong, mend);
   }
 
   /** Adds the fault of an id that was used before. */
-  void twice(Node.Scalar id, String what, String mend) {
+  public void twice(Node.Scalar id, String what, String mend) {
     add(Slip.BAD_ID, id.mark(), what + Quote.of(id.text()) + " stands here a second time", mend);
   }
 
-  boolean none() {
+  public boolean none() {
     return found.isEmpty();
   }
 
   /** Every fault, in the order of the file. */
-  List<Fault> sorted() {
+  public List<Fault> sorted() {
     Stream<Fault> sorted = found.stream().sorted(Fault.BY_PLACE).distinct();
     if (more == 0) {
       return sorted.toList();
@@ -84,7 +84,7 @@ final class Faults {
    *
    * @throws UnreadableException when a fault was found
    */
-  void check() throws UnreadableException {
+  public void check() throws UnreadableException {
     if (!none()) {
       throw new UnreadableException(sorted());
     }
