@@ -18,6 +18,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.Draws;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
@@ -198,6 +200,22 @@ class HostileProcedureTest {
     play.to("read").read("1.20..1.25").to("turn").turned(Feel.NOISE).to("read").read("1.10..1.15");
     play.ok();
     assertThat(((Prompt.HandOver) play.prompt()).outcome()).isEqualTo("noise");
+  }
+
+  /** A file that would turn for ever; the necks do not answer, answer backwards, or too little. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.80, 0, no-response, 2",
+    "0.80, -0.2, wrong-way, 1",
+    "-0.90, 0.01, no-response, 4",
+    "2.90, 0.2, limit, 5"
+  })
+  void theEngineStopsWhereNoFileDoes(double gap, double response, String outcome, int turns)
+      throws Exception {
+    Play play = play(text("10 min", "slack", "advised", "tune"), gap, response);
+    assertThat(((Prompt.HandOver) play.prompt()).outcome()).isEqualTo(outcome);
+    assertThat(play.state().history().turns()).hasSize(turns);
+    assertThat(play.state().history().net().size().turns()).isAtMost(1.0);
   }
 
   @Test
