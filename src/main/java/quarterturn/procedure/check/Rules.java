@@ -71,7 +71,7 @@ final class Rules {
                   + " their units."),
           Rule.read(
               Slip.WAY_ON,
-              "Every step but the last says the way on, in one way: by go, or by branches."),
+              "A step goes on to the one below it, or says another way, once: by go, or by branches."),
           Rule.read(Slip.CALL_CIRCLE, "No procedure calls itself, nor one that leads back to it."),
           Rule.read(
               Slip.NO_BEGINNER_TEXT,

@@ -17,7 +17,10 @@ import quarterturn.procedure.read.yaml.TextPosition;
 
 /** Reads the ways on from a step and their conditions, and notes the steps that these name. */
 record ForkReader(Faults faults, References references) {
-  static final List<String> KEYS = List.of("go", "branches");
+  /** The key of the step to go to. */
+  static final String GO = "go";
+
+  static final List<String> KEYS = List.of(GO, "branches");
 
   private static final int LONGEST = 400;
 

@@ -83,12 +83,13 @@ public final class FormatSchema {
   private static ObjectNode step(String kind) {
     MappingKeys keys = StepReader.keys(kind);
     List<String> asked = keys.asked();
-    ObjectNode schema = SchemaKeys.object(keys.needed(), asked.subList(1, asked.size()));
+    List<String> needed = keys.needed().stream().filter(key -> !key.equals(ForkReader.GO)).toList();
+    ObjectNode schema = SchemaKeys.object(needed, asked.subList(1, asked.size()));
     schema.withObject("/properties").set(kind, SchemaKeys.id("The step's id."));
     schema.put("description", MEANINGS.getOrDefault(kind, ""));
     if (asked.containsAll(ForkReader.KEYS)) {
-      ArrayNode way = schema.putArray("oneOf");
-      ForkReader.KEYS.forEach(key -> way.add(required(key)));
+      ArrayNode both = schema.putObject("not").putArray("required");
+      ForkReader.KEYS.forEach(both::add);
     }
     if (kind.equals("measure")) {
       onString(schema);

@@ -108,7 +108,7 @@ public final class ProcedureReader {
   }
 
   private void steps(@Nullable Node node) {
-    List<Node> entries = values.items(node);
+    List<Node> entries = InOrder.of(values.items(node));
     String part = null;
     for (Node entry : entries) {
       if (!(entry instanceof Node.Mapping mapping) || mapping.entries().isEmpty()) {

@@ -71,7 +71,7 @@ final class SchemaKeys {
       case "picture" -> word("What is drawn beside it.", Picture.values());
       case "expects" -> expects();
       case "when" -> condition("When this way is taken.");
-      case "go" -> id("The step that comes next.");
+      case "go" -> id("The step to go to; without it, the next that stands below.");
       case "otherwise" -> id("The step that comes next where no branch above holds; the last.");
       case "branches" -> branches();
       case "establishes" -> list(fact(), "What is so once it is confirmed.");
@@ -237,15 +237,14 @@ final class SchemaKeys {
     ObjectNode item = NODES.objectNode();
     item.put("type", "object");
     item.putArray("oneOf")
-        .add(object(List.of("when", "go"), List.of("when", "go")))
+        .add(object(List.of("when"), List.of("when", "go")))
         .add(object(List.of("otherwise"), List.of("otherwise")));
     return list(item, "The ways on: the first whose condition holds.").put("minItems", 1);
   }
 
   private static ObjectNode options() {
     ObjectNode option =
-        object(
-            List.of("is", "label", "go"), List.of("is", "label", "establishes", "changes", "go"));
+        object(List.of("is", "label"), List.of("is", "label", "establishes", "changes", "go"));
     return list(option, "The answers, the ordinary one first.").put("minItems", 2);
   }
 

@@ -77,7 +77,6 @@ class FormatSchemaTest {
         "blank-in-title",
         "unknown-kind",
         "unknown-key",
-        "no-way-on",
         "go-and-branches",
         "missing-keys",
         "missing-top-keys",
