@@ -15,6 +15,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.FormatSchema;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.cover.Cover;
 import quarterturn.rehearsal.cover.Covered;
 import quarterturn.report.CheckReport;
@@ -70,6 +71,11 @@ final class CheckCommand extends Placed {
   private boolean draw;
 
   @Option(
+      names = "--full",
+      description = "Prints one procedure with every short form written out in full.")
+  private boolean full;
+
+  @Option(
       names = "--cover",
       description = {
         "Plays simulated sessions of one procedure until every branch was taken, and prints those",
@@ -88,6 +94,11 @@ final class CheckCommand extends Placed {
     Sessions sessions = sessions();
     if (schema) {
       out().print(FormatSchema.text());
+      out().flush();
+      return 0;
+    }
+    if (full) {
+      out().print(new Shelf(sessions.own()).full(typed.get(0)));
       out().flush();
       return 0;
     }
@@ -144,8 +155,11 @@ final class CheckCommand extends Placed {
 
   private void complain() {
     complainIf(
-        schema && (draw || watch || cover || format != null || !typed.isEmpty()),
+        schema && (draw || full || watch || cover || format != null || !typed.isEmpty()),
         "--schema goes with nothing else.");
+    complainIf(
+        full && (draw || watch || cover || format != null || typed.size() != 1),
+        "--full goes with one procedure or one .yaml file alone.");
     complainIf(
         cover && (draw || watch || format != null), "--cover goes with one procedure alone.");
     complainIf(cover && typed.size() != 1, "--cover: name one procedure or one .yaml file.");

@@ -51,7 +51,8 @@ public final class ProcedureReader {
    */
   public static Draft draft(Faults faults, byte[] bytes, @Nullable List<String> hazards)
       throws UnreadableException {
-    MappingKeys fields = MappingKeys.of(TreeReader.read(faults), "a procedure", faults);
+    MappingKeys fields =
+        MappingKeys.of(FullForm.of(TreeReader.read(faults)), "a procedure", faults);
     Draft draft = new ProcedureReader(faults, hazards).draft(fields, digest(bytes));
     if (!fields.found()) {
       throw new UnreadableException(faults.sorted());
@@ -108,7 +109,7 @@ public final class ProcedureReader {
   }
 
   private void steps(@Nullable Node node) {
-    List<Node> entries = InOrder.of(values.items(node));
+    List<Node> entries = values.items(node);
     String part = null;
     for (Node entry : entries) {
       if (!(entry instanceof Node.Mapping mapping) || mapping.entries().isEmpty()) {

@@ -19,8 +19,10 @@ import quarterturn.procedure.Fault;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Quote;
+import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.Scalars;
 import quarterturn.procedure.read.yaml.Source;
+import quarterturn.procedure.read.yaml.TreeReader;
 
 /**
  * Where procedures, kinds, hazards and limits are found: first in a folder of the user's own, then
@@ -66,9 +68,25 @@ public final class Shelf {
   /** The library that a procedure needs, with the text of the files. */
   public Loaded open(String procedure) throws UnreadableException, IOException {
     Loading loading = new Loading(this);
-    return procedure.toLowerCase(Locale.ROOT).endsWith(".yaml")
+    return isPath(procedure)
         ? loading.load(file(procedure), null)
         : loading.load(named(procedure), procedure);
+  }
+
+  private static boolean isPath(String procedure) {
+    return procedure.toLowerCase(Locale.ROOT).endsWith(".yaml");
+  }
+
+  /**
+   * A procedure's file with every short form replaced by the steps that it stands for, as YAML.
+   *
+   * @param procedure its id, or the path of a file ending in {@code .yaml}
+   */
+  public String full(String procedure) throws UnreadableException, IOException {
+    Faults faults = new Faults(source(isPath(procedure) ? file(procedure) : named(procedure)));
+    String text = FullForm.text(TreeReader.read(faults));
+    faults.check();
+    return text;
   }
 
   /**
