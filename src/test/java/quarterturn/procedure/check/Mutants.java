@@ -8,7 +8,9 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Changes to a procedure's file, one at a time, each of which changes what it does. */
+/**
+ * Changes to a procedure written out in full, one at a time, each of which changes what it does.
+ */
 final class Mutants {
   /** A kind of change. */
   enum Operator {
@@ -30,7 +32,10 @@ final class Mutants {
   private static final Pattern STEP = Pattern.compile("  - ([a-z-]+): ([a-z0-9-]+)");
   private static final Pattern TARGET =
       Pattern.compile("(.*\\b(?:go|smooth|stiff|jammed|free|noise|slipped): )([a-z0-9-]+)");
-  private static final Pattern HAZARDS = Pattern.compile("(    hazards: )\\[(.*)\\]");
+
+  /** What begins an item of a list of a step. */
+  private static final String ITEM = "      - ";
+
   private static final Pattern BOUND =
       Pattern.compile("(at least|less than|more than|at most|below|within) (\\d[\\d./]*)");
   private static final Pattern LIMIT = Pattern.compile("(    limit: )(\\d[\\d./]*)( turn)");
@@ -128,18 +133,32 @@ final class Mutants {
   /** The engine itself adds the cautions of a turn, so to delete those changes nothing. */
   private void cautions() {
     String kind = "";
+    String id = "";
     for (int i = 0; i < lines.size(); i++) {
       Matcher step = STEP.matcher(lines.get(i));
       kind = step.matches() ? step.group(1) : kind;
-      Matcher m = HAZARDS.matcher(lines.get(i));
-      if (!m.matches() || kind.equals("turn")) {
+      id = step.matches() ? step.group(2) : id;
+      if (!lines.get(i).equals("    hazards:") || kind.equals("turn")) {
         continue;
       }
-      List<String> ids = List.of(m.group(2).split(", ", -1));
-      for (String id : ids) {
-        List<String> left = new ArrayList<>(ids);
-        left.remove(id);
-        change(Operator.DELETE_CAUTION, i, m.group(1) + "[" + String.join(", ", left) + "]");
+      int end = i + 1;
+      while (lines.get(end).startsWith(ITEM)) {
+        end++;
+      }
+      for (int at = i + 1; at < end; at++) {
+        int gone = at;
+        int key = end - i > 2 ? -1 : i;
+        add(
+            Operator.DELETE_CAUTION,
+            at,
+            id + ": hazard " + lines.get(at).substring(ITEM.length()) + " -> nothing",
+            changed -> {
+              changed.remove(gone);
+              if (key >= 0) {
+                changed.remove(key);
+              }
+              return changed;
+            });
       }
     }
   }
@@ -184,7 +203,9 @@ final class Mutants {
     for (int i = 0; i < lines.size(); i++) {
       Matcher step = STEP.matcher(lines.get(i));
       id = step.matches() ? step.group(2) : id;
-      if (!lines.get(i).strip().equals("establishes: [at-pitch]")) {
+      if (!lines.get(i).strip().equals("establishes:")
+          || !lines.get(i + 1).equals(ITEM + "at-pitch")
+          || lines.get(i + 2).startsWith(ITEM)) {
         continue;
       }
       int at = i;
@@ -193,7 +214,7 @@ final class Mutants {
           i,
           id + " no longer brings the strings to pitch",
           changed -> {
-            changed.remove(at);
+            changed.subList(at, at + 2).clear();
             return changed;
           });
       String go = "";
