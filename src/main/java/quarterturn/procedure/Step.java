@@ -13,7 +13,6 @@ import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Turn;
-import quarterturn.unit.Worded;
 
 /** One step of a procedure: it does one thing and has an id. */
 public sealed interface Step {
@@ -260,25 +259,13 @@ public sealed interface Step {
     }
   }
 
-  /** A named calculation of {@code craft}; asks nothing and branches on what it found. */
-  record Compute(String id, Words words, Mark mark, Calculation calculation, Branch.Fork then)
+  /** Asks nothing, and goes on by what is known. */
+  record Compute(String id, Words words, Mark mark, Branch.Fork then)
       implements Still, Forked, Silent, Passing {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.compute().apply(this);
     }
-  }
-
-  /** What a {@link Compute} calculates. */
-  enum Calculation implements Worded {
-    /** The turn that the reading against the window asks for. */
-    ADVICE,
-    /** The neck's response to the last turn. */
-    RESPONSE,
-    /**
-     * The lowest string's reading against the highest's, or one reading against the one before it.
-     */
-    COMPARISON
   }
 
   /** A step to turn the truss rod. */

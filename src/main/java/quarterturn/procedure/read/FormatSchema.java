@@ -36,6 +36,8 @@ public final class FormatSchema {
           Map.entry("done", "The end, with the work done or left in order."),
           Map.entry("hand-over", "The end, with the instrument given to a repairer."));
 
+  private static final String TEXT = "text";
+
   private FormatSchema() {}
 
   /** The schema as text, indented, with a line break at its end. */
@@ -54,6 +56,7 @@ public final class FormatSchema {
     defs.set("ask", SchemaKeys.question());
     defs.set(PART, SchemaKeys.object(List.of(PART), List.of(PART)));
     StepReader.KINDS.forEach(kind -> defs.set(kind, step(kind)));
+    defs.set(Unnamed.CASES, cases());
     return schema;
   }
 
@@ -64,7 +67,8 @@ public final class FormatSchema {
     ObjectNode properties = entry.putObject("properties");
     ArrayNode one = entry.putArray("oneOf");
     ArrayNode all = entry.putArray("allOf");
-    for (String kind : Stream.concat(Stream.of(PART), StepReader.KINDS.stream()).toList()) {
+    Stream<String> forms = Stream.of(PART, Unnamed.CASES);
+    for (String kind : Stream.concat(forms, StepReader.KINDS.stream()).toList()) {
       properties.putObject(kind);
       one.add(required(kind));
       ObjectNode choice = all.addObject();
@@ -83,9 +87,19 @@ public final class FormatSchema {
   private static ObjectNode step(String kind) {
     MappingKeys keys = StepReader.keys(kind);
     List<String> asked = keys.asked();
-    List<String> needed = keys.needed().stream().filter(key -> !key.equals(ForkReader.GO)).toList();
+    List<String> lenient = List.of(ForkReader.GO, TEXT);
+    List<String> needed = keys.needed().stream().filter(key -> !lenient.contains(key)).toList();
     ObjectNode schema = SchemaKeys.object(needed, asked.subList(1, asked.size()));
     schema.withObject("/properties").set(kind, SchemaKeys.id("The step's id."));
+    if (keys.needed().contains(TEXT)) {
+      // Without an id its text stands in its place.
+      schema.withObject("/properties").set(kind, SchemaKeys.of(TEXT));
+      ArrayNode either = schema.putArray("oneOf");
+      ObjectNode named = either.addObject();
+      named.putArray("required").add(TEXT);
+      named.withObject("/properties").set(kind, SchemaKeys.id("The step's id."));
+      either.addObject().putObject("not").putArray("required").add(TEXT);
+    }
     schema.put("description", MEANINGS.getOrDefault(kind, ""));
     if (asked.containsAll(ForkReader.KEYS)) {
       ArrayNode both = schema.putObject("not").putArray("required");
@@ -94,6 +108,13 @@ public final class FormatSchema {
     if (kind.equals("measure")) {
       onString(schema);
     }
+    return schema;
+  }
+
+  private static ObjectNode cases() {
+    ObjectNode schema =
+        SchemaKeys.object(List.of(Unnamed.CASES), List.of(Unnamed.CASES, "expects"));
+    schema.put("description", "Asks nothing, and goes on by what is known.");
     return schema;
   }
 

@@ -39,7 +39,7 @@ final class FullForm {
       return file;
     }
     Map<String, Node.Entry> entries = new LinkedHashMap<>(mapping.entries());
-    Node written = new Node.Sequence(InOrder.of(list.items()), list.mark());
+    Node written = new Node.Sequence(InOrder.of(Unnamed.of(list.items())), list.mark());
     entries.put("steps", new Node.Entry(steps.key(), written));
     return new Node.Mapping(entries, mapping.mark());
   }

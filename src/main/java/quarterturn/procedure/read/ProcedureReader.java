@@ -180,7 +180,7 @@ public final class ProcedureReader {
   private static String begins() {
     return "A step begins with its kind. Allowed: "
         + String.join(", ", StepReader.KINDS)
-        + ", part";
+        + ", cases, part";
   }
 
   /** The SHA-256 digest of {@code bytes} in hexadecimal. */

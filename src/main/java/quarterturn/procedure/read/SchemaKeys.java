@@ -73,7 +73,7 @@ final class SchemaKeys {
       case "when" -> condition("When this way is taken.");
       case "go" -> id("The step to go to; without it, the next that stands below.");
       case "otherwise" -> id("The step that comes next where no branch above holds; the last.");
-      case "branches" -> branches();
+      case "branches", Unnamed.CASES -> branches();
       case "establishes" -> list(fact(), "What is so once it is confirmed.");
       case "changes" -> id("The change it makes to the instrument, of procedures/results.yaml.");
       case "gives" -> id("The result that is given here, of procedures/results.yaml.");
@@ -88,7 +88,7 @@ final class SchemaKeys {
       case "gauge" -> amount("The gauge's step with its unit: 0.05 mm.", "^\\S.*" + UNIT + "$");
       case "plausible" ->
           amount("The range of what can be true: 0..3 mm.", "^\\S.*\\.\\..*\\S\\s*" + UNIT + "$");
-      case "calculation" -> word("What is worked out.", Step.Calculation.values());
+      case "calculation" -> calculation();
       case "amount" ->
           amount(
               "How far: advised, undo, or for example tighten 1/8 turn.",
@@ -166,6 +166,12 @@ final class SchemaKeys {
   private static ObjectNode truth(String description) {
     ObjectNode schema = described(description);
     schema.putArray("enum").add(true).add(false).add("true").add("false");
+    return schema;
+  }
+
+  private static ObjectNode calculation() {
+    ObjectNode schema = described("What is worked out; it follows from the conditions.");
+    StepReader.CALCULATIONS.forEach(schema.putArray("enum")::add);
     return schema;
   }
 

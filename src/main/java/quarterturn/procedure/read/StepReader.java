@@ -9,6 +9,7 @@ import quarterturn.procedure.Branch.Fork;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Recorded;
+import quarterturn.procedure.Slip;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Words;
 import quarterturn.procedure.condition.Amounts;
@@ -35,6 +36,9 @@ final class StepReader {
           "call",
           "done",
           "hand-over");
+
+  /** What a compute step may say that it works out. */
+  static final List<String> CALCULATIONS = List.of("advice", "response", "comparison");
 
   private final Faults faults;
   private final Scalars values;
@@ -192,13 +196,13 @@ final class StepReader {
   }
 
   private @Nullable Step compute(Begun step) {
-    Step.Calculation calculation =
-        values.word(
-            step.fields().required("calculation"), "a calculation", Step.Calculation.values());
+    // What is worked out follows from the conditions; older files name it all the same.
+    Scalar named = values.scalar(step.fields().optional("calculation"));
+    if (named != null && !CALCULATIONS.contains(named.text())) {
+      values.unknown(Slip.UNKNOWN_WORD, named, "a calculation", CALCULATIONS);
+    }
     Fork then = forks.read(step.fields(), step.what());
-    return calculation == null || then == null
-        ? null
-        : new Step.Compute(step.id(), step.said(), step.mark(), calculation, then);
+    return then == null ? null : new Step.Compute(step.id(), step.said(), step.mark(), then);
   }
 
   private @Nullable Step await(Begun step) {

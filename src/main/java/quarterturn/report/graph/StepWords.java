@@ -38,7 +38,7 @@ final class StepWords {
           pause -> "",
           adjust -> adjust.adjustment().word(),
           measure -> measure.quantity().word() + string(measure.which()),
-          compute -> compute.calculation().word(),
+          compute -> "",
           turn -> amount(turn.amount()),
           wait -> wait.rest() ? "the daily rest" : "",
           Step.Call::procedure,

@@ -25,9 +25,11 @@ class FormsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"in-order"})
+  @ValueSource(strings = {"in-order", "unnamed"})
   void theShortFormMeansWhatIsWrittenOut(String name) throws Exception {
-    assertThat(Ways.of(read(name))).isEqualTo(Ways.of(read(name + "-full")));
+    Procedure full = read(name + "-full");
+    assertThat(Ways.of(read(name))).isEqualTo(Ways.of(full));
+    assertThat(words(read(name))).isEqualTo(words(full));
   }
 
   static List<String> procedures() throws Exception {
