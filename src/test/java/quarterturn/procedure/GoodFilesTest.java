@@ -149,7 +149,6 @@ class GoodFilesTest {
     assertThat(wait.establishes()).containsExactly(Fact.SETTLED);
     assertThat(((Step.Call) everyStep().step("season")).procedure()).isEqualTo("season");
     Step.Compute compute = (Step.Compute) everyStep().step("decide");
-    assertThat(compute.calculation()).isEqualTo(Step.Calculation.ADVICE);
     assertThat(compute.words().text()).isEmpty();
     assertThat(compute.then().otherwise()).isEqualTo("turn-rod");
     assertThat(((Step.Done) everyStep().step("fine")).outcome()).isEqualTo("in-window");
