@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import quarterturn.procedure.read.yaml.Node;
 
@@ -27,6 +28,9 @@ final class FullForm {
           .enable(YAMLGenerator.Feature.LITERAL_BLOCK_STYLE)
           .build();
 
+  /** The key of the first step. */
+  static final String BEGIN = "begin";
+
   private FullForm() {}
 
   /** The tree of a file with its steps written out; any other tree as it is. */
@@ -38,9 +42,14 @@ final class FullForm {
     if (steps == null || !(steps.value() instanceof Node.Sequence list)) {
       return file;
     }
+    List<Node> written = InOrder.of(Parts.of(Unnamed.of(list.items())));
     Map<String, Node.Entry> entries = new LinkedHashMap<>(mapping.entries());
-    Node written = new Node.Sequence(InOrder.of(Unnamed.of(list.items())), list.mark());
-    entries.put("steps", new Node.Entry(steps.key(), written));
+    entries.remove("steps");
+    Node.Scalar first = InOrder.first(written);
+    if (first != null) {
+      entries.putIfAbsent(BEGIN, new Node.Entry(steps.key(), first));
+    }
+    entries.put("steps", new Node.Entry(steps.key(), new Node.Sequence(written, list.mark())));
     return new Node.Mapping(entries, mapping.mark());
   }
 

@@ -29,12 +29,24 @@ final class InOrder {
     List<Node> written = new ArrayList<>(entries);
     Scalar next = null;
     for (int i = entries.size() - 1; i >= 0; i--) {
-      if (entries.get(i) instanceof Mapping step && id(step) instanceof Scalar id) {
+      if (entries.get(i) instanceof Mapping step
+          && id(step) instanceof Scalar id
+          && !id.text().isEmpty()) {
         written.set(i, next == null ? step : onward(step, next));
         next = id;
       }
     }
     return written;
+  }
+
+  /** The id of the first step, or null where there is none. */
+  static @Nullable Scalar first(List<Node> entries) {
+    for (Node entry : entries) {
+      if (entry instanceof Mapping step && id(step) instanceof Scalar id) {
+        return id;
+      }
+    }
+    return null;
   }
 
   /** The id of a step, the value of its first key; null of a part and of what is no step. */

@@ -141,7 +141,9 @@ public final class ProcedureReader {
 
   private String part(Node.Mapping mapping) {
     MappingKeys fields = MappingKeys.of(mapping, "a part", faults);
-    String name = values.fixed(fields.required("part"));
+    String name = values.fixed(fields.required(Parts.PART));
+    // Written out by now; it may stand there all the same.
+    fields.optional(Parts.CONDITION);
     fields.end();
     return Objects.requireNonNullElse(name, "");
   }

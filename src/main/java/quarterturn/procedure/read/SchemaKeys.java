@@ -42,12 +42,13 @@ final class SchemaKeys {
       case "purpose" -> line("What it is for, one sentence.");
       case "tools" -> list(line("One tool."), "What to have at hand.");
       case "needs" -> list(id("A result."), "Results that must be fresh before it begins.");
-      case "begin" -> id("The first step.");
+      case "begin" -> id("The step to begin with; without it, the first.");
       case "retune" -> id("The step that brings the strings to pitch; without it, the first.");
       case "reread" ->
           id("The step that takes one reading again after a break; without it, the first.");
       case "steps" -> steps();
       case "part" -> line("The part of the work that the steps below belong to.");
+      case Parts.CONDITION -> line("The condition on which this part is gone through.");
       case "text" ->
           text("What the beginner is told: the condition before the action, one action.");
       case "brief" -> text("The technician's wording.");

@@ -25,7 +25,7 @@ class FormsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"in-order", "unnamed"})
+  @ValueSource(strings = {"in-order", "unnamed", "parts"})
   void theShortFormMeansWhatIsWrittenOut(String name) throws Exception {
     Procedure full = read(name + "-full");
     assertThat(Ways.of(read(name))).isEqualTo(Ways.of(full));
