@@ -28,7 +28,7 @@ import quarterturn.unit.Dates;
 
 /** What is said when a session is left, wherever and for however long, and when it ends. */
 class BreaksTest {
-  private static final Path FOLDER = Path.of("src/test/resources/quarterturn/line/transcript");
+  private static final Path FOLDER = Path.of("src/test/resources/quarterturn/line/rehearsals");
 
   /** Lengths of breaks in seconds, one after the other: moments, hours, days. */
   private static final int[] AWAY = {20, 40 * 60, 3 * 3600, 30 * 3600, 9 * 24 * 3600};

@@ -22,8 +22,8 @@ import quarterturn.unit.Dates;
  * and asked from the first line to the last. To accept a change on purpose, run the test with
  * {@code -Dgolden.write=true} and read the diff.
  */
-class TranscriptTest {
-  private static final Path FOLDER = Path.of("src/test/resources/quarterturn/line/transcript");
+class WholeRehearsalTest {
+  private static final Path FOLDER = Path.of("src/test/resources/quarterturn/line/rehearsals");
 
   @ParameterizedTest
   @CsvSource({
