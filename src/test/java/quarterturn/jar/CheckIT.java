@@ -10,7 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** {@code check} in the real jar, on pipes. */
+/** {@code check} as typed, to its end. */
 class CheckIT {
   /** A procedure of our own invention, with nothing wrong in it. */
   static final String GOOD =

@@ -21,7 +21,7 @@ import quarterturn.session.journal.Journal;
 import quarterturn.session.store.Store;
 import quarterturn.unit.Turn;
 
-/** The command line of the real jar: what it says, and its exit status. */
+/** The command line: what it says, and its exit status. */
 class CommandsIT {
   @TempDir Path folder;
   private Bench bench = new Bench(Path.of("."), Instant.EPOCH);

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** {@code rehearse} in the real jar, on pipes. */
+/** {@code rehearse} as typed, to its end. */
 class RehearseIT {
   @TempDir Path folder;
   private Bench bench = new Bench(Path.of("."), Instant.EPOCH);

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The set-up sheet by the real jar. */
+/** The set-up sheet by the command line. */
 class SheetIT {
   @TempDir Path folder;
   private Bench bench = new Bench(Path.of("."), Instant.EPOCH);

@@ -1,12 +1,10 @@
 package quarterturn.procedure.read;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.Mark;
 import quarterturn.procedure.read.yaml.Node;
 import quarterturn.procedure.read.yaml.Node.Entry;
 import quarterturn.procedure.read.yaml.Node.Mapping;
@@ -29,39 +27,31 @@ final class InOrder {
     List<Node> written = new ArrayList<>(entries);
     Scalar next = null;
     for (int i = entries.size() - 1; i >= 0; i--) {
-      if (entries.get(i) instanceof Mapping step
-          && id(step) instanceof Scalar id
-          && !id.text().isEmpty()) {
-        written.set(i, next == null ? step : onward(step, next));
-        next = id;
+      Scalar id = id(entries.get(i));
+      if (id != null && next != null) {
+        written.set(i, onward((Mapping) entries.get(i), next));
       }
+      next = id == null ? next : id;
     }
     return written;
   }
 
   /** The id of the first step, or null where there is none. */
   static @Nullable Scalar first(List<Node> entries) {
-    for (Node entry : entries) {
-      if (entry instanceof Mapping step && id(step) instanceof Scalar id) {
-        return id;
-      }
-    }
-    return null;
+    return entries.stream().map(InOrder::id).filter(Objects::nonNull).findFirst().orElse(null);
   }
 
   /** The id of a step, the value of its first key; null of a part and of what is no step. */
-  private static @Nullable Node id(Mapping step) {
-    String kind = kind(step);
-    Entry entry = kind.equals("part") ? null : step.entries().get(kind);
-    return entry == null ? null : entry.value();
-  }
-
-  private static String kind(Mapping step) {
-    return step.entries().keySet().stream().findFirst().orElse("");
+  static @Nullable Scalar id(Node entry) {
+    if (!(entry instanceof Mapping step) || step.first().equals(Parts.PART)) {
+      return null;
+    }
+    Entry first = step.entries().get(step.first());
+    return first != null && first.value() instanceof Scalar id && !id.text().isEmpty() ? id : null;
   }
 
   private static Mapping onward(Mapping step, Scalar next) {
-    String kind = kind(step);
+    String kind = step.first();
     if (kind.equals("choose")) {
       return each(step, "options", "is", next);
     }
@@ -82,20 +72,14 @@ final class InOrder {
       boolean one = piece instanceof Mapping mapping && mapping.entries().containsKey(key);
       written.add(one ? with((Mapping) piece, key, next) : piece);
     }
-    Map<String, Entry> all = new LinkedHashMap<>(step.entries());
-    all.put(list, new Entry(entry.key(), new Sequence(written, pieces.mark())));
-    return new Mapping(all, step.mark());
+    return step.with(list, new Entry(entry.key(), new Sequence(written, pieces.mark())));
   }
 
   /** A piece with a way on, at the place of the key {@code at}, where it has none. */
   private static Mapping with(Mapping piece, String at, Scalar next) {
     Entry entry = piece.entries().get(at);
-    if (entry == null || piece.entries().containsKey("go")) {
-      return piece;
-    }
-    Mark mark = entry.key();
-    Map<String, Entry> all = new LinkedHashMap<>(piece.entries());
-    all.put("go", new Entry(mark, new Scalar(next.text(), next.raw(), mark)));
-    return new Mapping(all, piece.mark());
+    return entry == null || piece.entries().containsKey(ForkReader.GO)
+        ? piece
+        : piece.with(ForkReader.GO, new Entry(entry.key(), Scalar.at(entry.key(), next.text())));
   }
 }

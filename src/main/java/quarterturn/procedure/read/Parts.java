@@ -1,7 +1,8 @@
 package quarterturn.procedure.read;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -24,62 +25,45 @@ final class Parts {
 
   /** The entries of a list of steps that all have ids, with the conditions of parts as steps. */
   static List<Node> of(List<Node> entries) {
-    List<Node> written = new ArrayList<>();
-    for (int i = 0; i < entries.size(); i++) {
-      Entry when = condition(entries.get(i));
-      written.add(when == null ? entries.get(i) : plain((Mapping) entries.get(i)));
-      Scalar first = when == null ? null : InOrder.first(entries.subList(i, entries.size()));
-      if (when != null && first != null) {
-        written.add(gate(first, when, after(entries, i)));
+    Deque<Node> written = new ArrayDeque<>();
+    // From the end, so that a part that is passed over leads to the condition of the next.
+    Scalar next = null;
+    Scalar after = null;
+    for (int i = entries.size() - 1; i >= 0; i--) {
+      Node entry = entries.get(i);
+      Scalar id = InOrder.id(entry);
+      next = id == null ? next : id;
+      Entry when = condition(entry);
+      if (when != null && next != null) {
+        Mapping gate = gate(next, when, after);
+        written.addFirst(gate);
+        next = InOrder.id(gate);
       }
+      written.addFirst(when == null ? entry : ((Mapping) entry).without(CONDITION));
+      after = isPart(entry) ? next : after;
     }
-    return written;
+    return List.copyOf(written);
+  }
+
+  private static boolean isPart(Node entry) {
+    return entry instanceof Mapping mapping && mapping.entries().containsKey(PART);
   }
 
   private static @Nullable Entry condition(Node entry) {
-    return entry instanceof Mapping part && part.entries().containsKey(PART)
-        ? part.entries().get(CONDITION)
-        : null;
-  }
-
-  private static Mapping plain(Mapping part) {
-    Map<String, Entry> entries = new LinkedHashMap<>(part.entries());
-    entries.remove(CONDITION);
-    return new Mapping(entries, part.mark());
-  }
-
-  /** The first step behind the part that begins at a place, or null where none comes. */
-  private static @Nullable Scalar after(List<Node> entries, int part) {
-    for (int i = part + 1; i < entries.size(); i++) {
-      if (entries.get(i) instanceof Mapping next && next.entries().containsKey(PART)) {
-        return InOrder.first(entries.subList(i, entries.size()));
-      }
-    }
-    return null;
+    return isPart(entry) ? ((Mapping) entry).entries().get(CONDITION) : null;
   }
 
   private static Mapping gate(Scalar first, Entry when, @Nullable Scalar after) {
     Mark mark = when.key();
+    Mapping none = new Mapping(Map.of(), mark);
     List<Node> branches = new ArrayList<>();
-    Entry go = new Entry(mark, at(first.text(), mark));
-    branches.add(new Mapping(entries("when", when, "go", go), mark));
+    Entry go = new Entry(mark, Scalar.at(mark, first.text()));
+    branches.add(none.with("when", when).with(ForkReader.GO, go));
     if (after != null) {
-      Entry otherwise = new Entry(mark, at(after.text(), mark));
-      branches.add(new Mapping(Map.of("otherwise", otherwise), mark));
+      branches.add(none.with("otherwise", new Entry(mark, Scalar.at(mark, after.text()))));
     }
-    Entry id = new Entry(mark, at(first.text() + "-only-if", mark));
-    Entry list = new Entry(mark, new Sequence(branches, mark));
-    return new Mapping(entries("compute", id, "branches", list), mark);
-  }
-
-  private static Map<String, Entry> entries(String one, Entry first, String two, Entry second) {
-    Map<String, Entry> entries = new LinkedHashMap<>();
-    entries.put(one, first);
-    entries.put(two, second);
-    return entries;
-  }
-
-  private static Scalar at(String text, Mark mark) {
-    return new Scalar(text, text, mark);
+    String id = Unnamed.after(first.text(), "-only-if");
+    return none.with("compute", new Entry(mark, Scalar.at(mark, id)))
+        .with("branches", new Entry(mark, new Sequence(branches, mark)));
   }
 }

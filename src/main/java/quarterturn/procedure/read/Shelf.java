@@ -84,7 +84,7 @@ public final class Shelf {
    */
   public String full(String procedure) throws UnreadableException, IOException {
     Faults faults = new Faults(source(isPath(procedure) ? file(procedure) : named(procedure)));
-    String text = FullForm.text(TreeReader.read(faults));
+    String text = FullText.of(FullForm.of(TreeReader.read(faults)));
     faults.check();
     return text;
   }

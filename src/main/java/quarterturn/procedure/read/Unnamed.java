@@ -28,6 +28,7 @@ final class Unnamed {
   /** How many words of a text make an id. */
   private static final int WORDS = 4;
 
+  /** The longest id that is made, so that a number fits behind it. */
   private static final int LONGEST = 36;
 
   private final Set<String> taken = new HashSet<>();
@@ -72,7 +73,8 @@ final class Unnamed {
     Map.Entry<String, Entry> first = step.entries().entrySet().iterator().next();
     Mark key = first.getValue().key();
     if (first.getKey().equals(CASES)) {
-      Entry id = new Entry(key, scalar(free(before.isEmpty() ? CASES : before + "-then"), key));
+      Entry id =
+          new Entry(key, Scalar.at(key, free(before.isEmpty() ? CASES : after(before, "-then"))));
       return begun(step, "compute", id, "branches", first.getValue());
     }
     boolean text =
@@ -85,7 +87,7 @@ final class Unnamed {
       return step;
     }
     String words = slug(((Scalar) first.getValue().value()).text());
-    Entry id = new Entry(key, scalar(free(words), key));
+    Entry id = new Entry(key, Scalar.at(key, free(words)));
     return begun(step, first.getKey(), id, "text", first.getValue());
   }
 
@@ -97,10 +99,6 @@ final class Unnamed {
     step.entries().forEach(all::putIfAbsent);
     all.remove(CASES);
     return new Mapping(all, step.mark());
-  }
-
-  private static Scalar scalar(String text, Mark mark) {
-    return new Scalar(text, text, mark);
   }
 
   private String free(String wanted) {
@@ -117,6 +115,12 @@ final class Unnamed {
             .filter(word -> !word.isEmpty())
             .limit(WORDS)
             .collect(Collectors.joining("-"));
-    return words.isEmpty() ? "step" : words.substring(0, Math.min(LONGEST, words.length()));
+    return words.isEmpty() ? "step" : after(words, "");
+  }
+
+  /** An id with more behind it, cut where it would be too long. */
+  static String after(String id, String more) {
+    int length = Math.min(id.length(), LONGEST - more.length());
+    return id.substring(0, length).replaceAll("-+$", "") + more;
   }
 }

@@ -1,5 +1,6 @@
 package quarterturn.procedure.read.yaml;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import quarterturn.procedure.Mark;
@@ -18,6 +19,11 @@ public sealed interface Node {
    * @param raw the text as it stands in the file
    */
   record Scalar(String text, String raw, Mark mark) implements Node {
+    /** A value that stands in no file, at the place of what it belongs to. */
+    public static Scalar at(Mark mark, String text) {
+      return new Scalar(text, text, mark);
+    }
+
     @Override
     public String name() {
       return text.isEmpty() ? "nothing" : "a single value";
@@ -34,6 +40,24 @@ public sealed interface Node {
 
   /** Keys with their values, in the file's order. */
   record Mapping(Map<String, Entry> entries, Mark mark) implements Node {
+    /** The first key, which names the kind of a step; nothing where there is none. */
+    public String first() {
+      return entries.keySet().stream().findFirst().orElse("");
+    }
+
+    /** This mapping with another value of a key, or with a further key at its end. */
+    public Mapping with(String key, Entry value) {
+      Map<String, Entry> all = new LinkedHashMap<>(entries);
+      all.put(key, value);
+      return new Mapping(all, mark);
+    }
+
+    public Mapping without(String key) {
+      Map<String, Entry> all = new LinkedHashMap<>(entries);
+      all.remove(key);
+      return new Mapping(all, mark);
+    }
+
     @Override
     public String name() {
       return "keys with values";
