@@ -32,6 +32,8 @@ class DataStaysDataTest {
       a key of a file: procedure/read/LimitsReader day rest settle wrong-way
       a key of a file: procedure/read/ProcedureReader retune tools
       a key of a file: procedure/read/SchemaKeys limit rest retune tools
+      a key of a file: procedure/read/form/Keys cases read retune
+      a key of a file: procedure/read/form/Renaming read
       a key of a file: procedure/read/StepReader rest
       a key of a file: procedure/read/TurnReader limit
       a key of a file: lesson/store/PlanFile holds
@@ -44,8 +46,7 @@ class DataStaysDataTest {
       an event: session/journal/EventJson adjusted left read
       a key of JSON: report/sheet/SheetJson complaint high low strings
       a key of JSON: reckon/PullTopic strings
-      a key of JSON: script/AdviceLines action answered
-      a key of JSON: script/AdviceQuery answered
+      a key of JSON: script/AdviceLines action
       a key of JSON: script/PromptJson limit rest
       a key of JSON: script/ScriptFace left
       a key of JSON: session/store/InstrumentFile strings
@@ -63,8 +64,6 @@ class DataStaysDataTest {
       a word at the board: lesson/teacher/BoardDialogue hold
       a word at the board: screen/BoardPage hold
       a kind of question: session/Question hold
-      a word at a bench: lesson/student/BenchWords who
-      a word at a bench: line/LessonLine who
       a word typed of a reading: quick/Terms high low
       a string's side: screen/page/Trail high low
       a state of a question: lesson/teacher/BoardView taken
@@ -77,7 +76,7 @@ class DataStaysDataTest {
       a label in a picture: screen/page/PlacesPicture plate pocket
       a unit: unit/Dates day
       a key of JSON: lesson/store/LessonJson hold
-      a verb: procedure/check/rule/Acts fit lower seat shim slacken trim tune
+      a verb: procedure/check/rule/Acts fit seat shim slacken trim tune
       """;
 
   /** Where a length of time in days or hours may stand: it is no policy. */

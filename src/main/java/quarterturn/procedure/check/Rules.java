@@ -8,7 +8,6 @@ import quarterturn.procedure.check.rule.EarlyReading;
 import quarterturn.procedure.check.rule.EndlessLoop;
 import quarterturn.procedure.check.rule.IdleBranch;
 import quarterturn.procedure.check.rule.LeftApart;
-import quarterturn.procedure.check.rule.LeftOver;
 import quarterturn.procedure.check.rule.MissingHazard;
 import quarterturn.procedure.check.rule.MissingQuestion;
 import quarterturn.procedure.check.rule.NoEnd;
@@ -83,7 +82,6 @@ final class Rules {
           OpenBranches.RULE,
           OverlappingBranches.RULE,
           IdleBranch.RULE,
-          LeftOver.RULE,
           UnreachableStep.RULE,
           NoEnd.RULE,
           EndlessLoop.RULE,

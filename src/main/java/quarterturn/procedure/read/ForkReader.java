@@ -8,6 +8,7 @@ import quarterturn.procedure.Branch.Fork;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.read.form.Keys;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.MappingKeys;
 import quarterturn.procedure.read.yaml.Node;
@@ -17,10 +18,7 @@ import quarterturn.procedure.read.yaml.TextPosition;
 
 /** Reads the ways on from a step and their conditions, and notes the steps that these name. */
 record ForkReader(Faults faults, References references) {
-  /** The key of the step to go to. */
-  static final String GO = "go";
-
-  static final List<String> KEYS = List.of(GO, "branches");
+  static final List<String> KEYS = List.of(Keys.GO, Keys.BRANCHES);
 
   private static final int LONGEST = 400;
 
@@ -136,7 +134,7 @@ record ForkReader(Faults faults, References references) {
       references.condition(when, parsed.named());
       return parsed.condition();
     } catch (MisreadException e) {
-      Mark mark = TextPosition.within(faults.source(), when, e.at());
+      Mark mark = TextPosition.within(faults.source(when.mark()), when, e.at());
       faults.add(Slip.BAD_CONDITION, mark, e.wrong(), e.mend());
       return null;
     }

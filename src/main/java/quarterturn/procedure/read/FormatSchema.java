@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.read.form.Keys;
 import quarterturn.procedure.read.yaml.MappingKeys;
 
 /**
@@ -52,14 +53,14 @@ public final class FormatSchema {
     schema.put("title", "A procedure of quarterturn");
     MappingKeys keys = ProcedureReader.keys();
     List<String> needed = new ArrayList<>(keys.needed());
-    needed.remove(FullForm.BEGIN);
+    needed.remove(Keys.BEGIN);
     schema.setAll(SchemaKeys.object(needed, keys.asked()));
     ObjectNode defs = schema.putObject("$defs");
     defs.set("entry", entry());
     defs.set("ask", SchemaKeys.question());
-    defs.set(PART, SchemaKeys.object(List.of(PART), List.of(PART, Parts.CONDITION)));
-    StepReader.KINDS.forEach(kind -> defs.set(kind, step(kind)));
-    defs.set(Unnamed.CASES, cases());
+    defs.set(PART, SchemaKeys.object(List.of(PART), List.of(PART, Keys.ONLY_IF)));
+    Keys.KINDS.forEach(kind -> defs.set(kind, step(kind)));
+    defs.set(Keys.CASES, cases());
     return schema;
   }
 
@@ -70,8 +71,8 @@ public final class FormatSchema {
     ObjectNode properties = entry.putObject("properties");
     ArrayNode one = entry.putArray("oneOf");
     ArrayNode all = entry.putArray("allOf");
-    Stream<String> forms = Stream.of(PART, Unnamed.CASES);
-    for (String kind : Stream.concat(forms, StepReader.KINDS.stream()).toList()) {
+    Stream<String> forms = Stream.of(PART, Keys.CASES);
+    for (String kind : Stream.concat(forms, Keys.KINDS.stream()).toList()) {
       properties.putObject(kind);
       one.add(required(kind));
       ObjectNode choice = all.addObject();
@@ -90,7 +91,7 @@ public final class FormatSchema {
   private static ObjectNode step(String kind) {
     MappingKeys keys = StepReader.keys(kind);
     List<String> asked = keys.asked();
-    List<String> lenient = List.of(ForkReader.GO, TEXT);
+    List<String> lenient = List.of(Keys.GO, TEXT);
     List<String> needed = keys.needed().stream().filter(key -> !lenient.contains(key)).toList();
     ObjectNode schema = SchemaKeys.object(needed, asked.subList(1, asked.size()));
     schema.withObject("/properties").set(kind, SchemaKeys.id("The step's id."));
@@ -115,8 +116,7 @@ public final class FormatSchema {
   }
 
   private static ObjectNode cases() {
-    ObjectNode schema =
-        SchemaKeys.object(List.of(Unnamed.CASES), List.of(Unnamed.CASES, "expects"));
+    ObjectNode schema = SchemaKeys.object(List.of(Keys.CASES), List.of(Keys.CASES, "expects"));
     schema.put("description", "Asks nothing, and goes on by what is known.");
     return schema;
   }

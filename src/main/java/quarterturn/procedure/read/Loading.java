@@ -1,6 +1,7 @@
 package quarterturn.procedure.read;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -84,7 +85,7 @@ final class Loading {
     Map<String, Procedure> read = new LinkedHashMap<>();
     procedures.forEach((id, one) -> read.put(id, one.draft().procedure()));
     Map<String, Source> sources = new LinkedHashMap<>();
-    files.forEach(file -> sources.put(file.source().file(), file.source()));
+    files.forEach(file -> file.sources().forEach(one -> sources.put(one.file(), one)));
     Set<String> own = new LinkedHashSet<>();
     procedures.forEach((id, one) -> own.addAll(ownRules || one.own() ? Set.of(id) : Set.of()));
     return new Loaded(new Library(read, kinds, hazards, limits, results), sources, own);
@@ -141,7 +142,7 @@ final class Loading {
     return found.own() ? new Faults(shelf.source(shipped)) : null;
   }
 
-  private <T> @Nullable T read(Found found, Drafting<T> drafting) {
+  private <T> @Nullable T read(Found found, Drafting<T> drafting) throws IOException {
     Faults faults = null;
     try {
       faults = new Faults(shelf.source(found));
@@ -151,6 +152,8 @@ final class Loading {
     } catch (UnreadableException e) {
       broken.addAll(e.faults());
       return null;
+    } catch (UncheckedIOException e) {
+      throw new IOException(e.getMessage(), e.getCause());
     }
   }
 
@@ -167,7 +170,10 @@ final class Loading {
             found,
             faults ->
                 new Read(
-                    ProcedureReader.draft(faults, found.bytes(), hazards), faults, found.own()));
+                    ProcedureReader.draft(
+                        faults, found.bytes(), hazards, new ShelfFiles(shelf, faults)),
+                    faults,
+                    found.own()));
     if (one == null) {
       return null;
     }

@@ -13,6 +13,9 @@ import quarterturn.procedure.Slip;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Quote;
+import quarterturn.procedure.read.form.FullForm;
+import quarterturn.procedure.read.form.Keys;
+import quarterturn.procedure.read.form.SharedFiles;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.MappingKeys;
 import quarterturn.procedure.read.yaml.Node;
@@ -49,15 +52,24 @@ public final class ProcedureReader {
    * @param hazards ids of the known hazards, or null where they are not known
    * @throws UnreadableException when the file is no YAML
    */
-  public static Draft draft(Faults faults, byte[] bytes, @Nullable List<String> hazards)
+  public static Draft draft(
+      Faults faults, byte[] bytes, @Nullable List<String> hazards, SharedFiles shared)
       throws UnreadableException {
-    MappingKeys fields =
-        MappingKeys.of(FullForm.of(TreeReader.read(faults)), "a procedure", faults);
+    MappingKeys fields = MappingKeys.of(full(faults, shared), "a procedure", faults);
     Draft draft = new ProcedureReader(faults, hazards).draft(fields, digest(bytes));
     if (!fields.found()) {
       throw new UnreadableException(faults.sorted());
     }
     return draft;
+  }
+
+  /** The tree of a procedure with every form written out, and the questions of its lesson. */
+  static Node full(Faults faults, SharedFiles shared) throws UnreadableException {
+    Node file = TreeReader.read(faults);
+    Node full = FullForm.of(file, shared, faults);
+    String id = file instanceof Node.Mapping mapping ? mapping.text("procedure") : "";
+    Node.Mapping questions = Scalars.isId(id) ? shared.questions(id) : null;
+    return questions == null ? full : FullForm.asking(full, questions, faults);
   }
 
   /** The keys of a procedure, without their values. */
@@ -141,22 +153,20 @@ public final class ProcedureReader {
 
   private String part(Node.Mapping mapping) {
     MappingKeys fields = MappingKeys.of(mapping, "a part", faults);
-    String name = values.fixed(fields.required(Parts.PART));
-    // Written out by now; it may stand there all the same.
-    fields.optional(Parts.CONDITION);
+    String name = values.fixed(fields.required(Keys.PART));
     fields.end();
     return Objects.requireNonNullElse(name, "");
   }
 
   private void step(Node.Mapping mapping, String kind, String part) {
-    if (StepReader.KINDS.contains(kind)) {
+    if (Keys.KINDS.contains(kind)) {
       Step step = stepReader.read(mapping, kind, part);
       if (step != null) {
         steps.putIfAbsent(step.id(), step);
       }
       return;
     }
-    for (String other : StepReader.KINDS) {
+    for (String other : Keys.KINDS) {
       if (mapping.entries().containsKey(other)) {
         faults.add(
             Slip.UNKNOWN_WORD,
@@ -176,12 +186,12 @@ public final class ProcedureReader {
         Slip.UNKNOWN_WORD,
         mapping.mark(),
         Quote.of(kind) + " is no kind of step",
-        Quote.hint(kind, StepReader.KINDS, begins()));
+        Quote.hint(kind, Keys.KINDS, begins()));
   }
 
   private static String begins() {
     return "A step begins with its kind. Allowed: "
-        + String.join(", ", StepReader.KINDS)
+        + String.join(", ", Keys.KINDS)
         + ", cases, part";
   }
 

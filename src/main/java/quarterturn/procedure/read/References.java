@@ -10,6 +10,7 @@ import quarterturn.procedure.Slip;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.ConditionParser.Named;
 import quarterturn.procedure.read.ConditionParser.NamedOption;
+import quarterturn.procedure.read.form.Keys;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.Node.Scalar;
 import quarterturn.procedure.read.yaml.TextPosition;
@@ -126,7 +127,7 @@ final class References {
       return;
     }
     // How a called procedure may end stands in another file.
-    boolean unknown = !StepReader.KINDS.contains(step.kind()) || step.kind().equals("call");
+    boolean unknown = !Keys.KINDS.contains(step.kind()) || step.kind().equals("call");
     if (named.options().isEmpty() || unknown) {
       return;
     }
@@ -148,7 +149,7 @@ final class References {
   }
 
   private void add(Slip slip, Scalar scalar, int at, String wrong, String mend) {
-    faults.add(slip, TextPosition.within(faults.source(), scalar, at), wrong, mend);
+    faults.add(slip, TextPosition.within(faults.source(scalar.mark()), scalar, at), wrong, mend);
   }
 
   private static String noStep(String id) {

@@ -19,6 +19,7 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
+import quarterturn.procedure.read.form.Keys;
 import quarterturn.unit.Worded;
 
 /**
@@ -48,7 +49,7 @@ final class SchemaKeys {
           id("The step that takes one reading again after a break; without it, the first.");
       case "steps" -> steps();
       case "part" -> line("The part of the work that the steps below belong to.");
-      case Parts.CONDITION -> line("The condition on which this part is gone through.");
+      case Keys.ONLY_IF -> line("The condition on which this part is gone through.");
       case "text" ->
           text("What the beginner is told: the condition before the action, one action.");
       case "brief" -> text("The technician's wording.");
@@ -74,7 +75,7 @@ final class SchemaKeys {
       case "when" -> condition("When this way is taken.");
       case "go" -> id("The step to go to; without it, the next that stands below.");
       case "otherwise" -> id("The step that comes next where no branch above holds; the last.");
-      case "branches", Unnamed.CASES -> branches();
+      case "branches", Keys.CASES -> branches();
       case "establishes" -> list(fact(), "What is so once it is confirmed.");
       case "changes" -> id("The change it makes to the instrument, of procedures/results.yaml.");
       case "gives" -> id("The result that is given here, of procedures/results.yaml.");

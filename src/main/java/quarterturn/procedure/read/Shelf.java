@@ -19,10 +19,11 @@ import quarterturn.procedure.Fault;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Quote;
+import quarterturn.procedure.read.form.FullText;
+import quarterturn.procedure.read.form.SharedFiles;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.Scalars;
 import quarterturn.procedure.read.yaml.Source;
-import quarterturn.procedure.read.yaml.TreeReader;
 
 /**
  * Where procedures, kinds, hazards and limits are found: first in a folder of the user's own, then
@@ -84,7 +85,8 @@ public final class Shelf {
    */
   public String full(String procedure) throws UnreadableException, IOException {
     Faults faults = new Faults(source(isPath(procedure) ? file(procedure) : named(procedure)));
-    String text = FullText.of(FullForm.of(TreeReader.read(faults)));
+    SharedFiles shared = new ShelfFiles(this, faults);
+    String text = FullText.of(ProcedureReader.full(faults, shared));
     faults.check();
     return text;
   }
@@ -203,7 +205,8 @@ public final class Shelf {
     return found;
   }
 
-  private @Nullable Found find(String folder, String name) throws IOException {
+  /** A file of one of the folders, or null where there is none. */
+  @Nullable Found find(String folder, String name) throws IOException {
     String file = name + ".yaml";
     if (own != null) {
       Path path = own.resolve(folder).resolve(file);

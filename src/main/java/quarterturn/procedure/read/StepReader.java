@@ -13,6 +13,7 @@ import quarterturn.procedure.Slip;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Words;
 import quarterturn.procedure.condition.Amounts;
+import quarterturn.procedure.read.form.Keys;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.MappingKeys;
 import quarterturn.procedure.read.yaml.Node;
@@ -21,22 +22,6 @@ import quarterturn.procedure.read.yaml.Scalars;
 
 /** Reads one step by its kind, the first key of its entry. */
 final class StepReader {
-  /** The keys that name the kinds of step. */
-  static final List<String> KINDS =
-      List.of(
-          "tell",
-          "choose",
-          "note",
-          "pause",
-          "measure",
-          "compute",
-          "turn",
-          "adjust",
-          "wait",
-          "call",
-          "done",
-          "hand-over");
-
   /** What a compute step may say that it works out. */
   static final List<String> CALCULATIONS = List.of("advice", "response", "comparison");
 
@@ -57,7 +42,7 @@ final class StepReader {
   /**
    * Reads a step; null with a fault where it is none.
    *
-   * @param kind one of {@link #KINDS}, which the mapping has as a key
+   * @param kind one of {@link Keys#KINDS}, which the mapping has as a key
    */
   @Nullable Step read(Node.Mapping mapping, String kind, String part) {
     MappingKeys fields = MappingKeys.of(mapping, "a " + kind + " step", faults);

@@ -123,7 +123,8 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
   }
 
   private void add(Scalar scalar, int at, String wrong, String mend) {
-    faults.add(Slip.BAD_BLANK, TextPosition.within(faults.source(), scalar, at), wrong, mend);
+    faults.add(
+        Slip.BAD_BLANK, TextPosition.within(faults.source(scalar.mark()), scalar, at), wrong, mend);
   }
 
   private ForkReader forks() {

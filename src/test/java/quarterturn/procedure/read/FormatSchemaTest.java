@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterturn.procedure.read.form.Keys;
 
 /** The schema against a validator that knows nothing of procedures. */
 class FormatSchemaTest {
@@ -114,8 +115,8 @@ class FormatSchemaTest {
   @Test
   void everyKeyAndKindHasItsDescription() throws IOException {
     JsonNode schema = new ObjectMapper().readTree(FormatSchema.text());
-    assertThat(schema.path("$defs").size()).isEqualTo(StepReader.KINDS.size() + 4);
-    for (String kind : StepReader.KINDS) {
+    assertThat(schema.path("$defs").size()).isEqualTo(Keys.KINDS.size() + 4);
+    for (String kind : Keys.KINDS) {
       JsonNode def = schema.path("$defs").path(kind);
       assertWithMessage(kind).that(def.path("description").asText()).isNotEmpty();
       def.path("properties")

@@ -87,7 +87,8 @@ public final class MutatedFiles {
     Procedure procedure;
     try {
       Faults faults = new Faults(Source.of("mutant.yaml", bytes));
-      ProcedureReader.Draft draft = ProcedureReader.draft(faults, bytes, hazards);
+      ProcedureReader.Draft draft =
+          ProcedureReader.draft(faults, bytes, hazards, new ShelfFiles(new Shelf(null), faults));
       boolean calls =
           draft.names().calls().stream().allMatch(c -> shipped.procedures().containsKey(c.text()));
       if (!faults.none() || !calls) {

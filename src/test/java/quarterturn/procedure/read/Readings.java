@@ -82,7 +82,12 @@ public final class Readings {
 
   public static Procedure procedure(String name, byte[] bytes, List<String> hazards)
       throws UnreadableException {
-    return whole(name, bytes, faults -> ProcedureReader.draft(faults, bytes, hazards).procedure());
+    return whole(
+        name,
+        bytes,
+        faults ->
+            ProcedureReader.draft(faults, bytes, hazards, new ShelfFiles(new Shelf(null), faults))
+                .procedure());
   }
 
   /** Reads a file as its name says: kinds, hazards, limits, or else a procedure. */

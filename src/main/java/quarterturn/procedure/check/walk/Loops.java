@@ -105,23 +105,31 @@ public final class Loops {
    */
   private static void counted(Step step, Branch.Fork fork, Map<String, Set<Way>> counted) {
     Map<String, Set<String>> limited = new HashMap<>();
-    Map<String, Set<String>> free = new HashMap<>();
-    for (Branch branch : fork.branches()) {
-      Set<String> by = below(branch.when());
-      for (String one : by) {
-        limited.computeIfAbsent(branch.go(), go -> new HashSet<>()).add(one);
-      }
-      free.computeIfAbsent(branch.go(), go -> new HashSet<>(by)).retainAll(by);
+    fork.branches().forEach(branch -> limit(limited, branch.go(), below(branch.when())));
+    if (fork.otherwise() != null) {
+      limit(limited, fork.otherwise(), reached(fork));
     }
     limited.forEach(
-        (go, steps) -> {
-          Set<String> always = free.getOrDefault(go, Set.of());
-          if (!go.equals(fork.otherwise())) {
-            always.forEach(
+        (go, steps) ->
+            steps.forEach(
                 one ->
-                    counted.computeIfAbsent(one, s -> new HashSet<>()).add(new Way(step.id(), go)));
-          }
-        });
+                    counted
+                        .computeIfAbsent(one, s -> new HashSet<>())
+                        .add(new Way(step.id(), go))));
+  }
+
+  /** Of several ways to one step, those steps count that each of the ways is limited by. */
+  private static void limit(Map<String, Set<String>> limited, String go, Set<String> by) {
+    limited.computeIfAbsent(go, way -> new HashSet<>(by)).retainAll(by);
+  }
+
+  /** The steps that were reached fewer times than a number where no branch is taken. */
+  private static Set<String> reached(Branch.Fork fork) {
+    return fork.branches().stream()
+        .map(Branch::when)
+        .filter(Condition.Reached.class::isInstance)
+        .map(when -> ((Condition.Reached) when).step())
+        .collect(Collectors.toSet());
   }
 
   /** The steps of which a condition demands that they were reached fewer times than a number. */

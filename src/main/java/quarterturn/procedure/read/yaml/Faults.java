@@ -1,7 +1,9 @@
 package quarterturn.procedure.read.yaml;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Mark;
@@ -15,6 +17,7 @@ public final class Faults {
   static final int MOST = 200;
 
   private final Source source;
+  private final Map<String, Source> others = new LinkedHashMap<>();
   private final List<Fault> found = new ArrayList<>();
   private int more;
 
@@ -36,9 +39,31 @@ public final class Faults {
     return source;
   }
 
+  /** Adds a file of which parts stand in this one, with what is wrong with it. */
+  public void including(Faults other) {
+    if (others.put(other.source.file(), other.source) == null) {
+      found.addAll(other.found);
+    }
+  }
+
+  /** Adds what is wrong with a file of which parts should stand in this one. */
+  public void including(List<Fault> faults) {
+    found.addAll(faults);
+  }
+
+  /** This file and those of which parts stand in it. */
+  public List<Source> sources() {
+    return Stream.concat(Stream.of(source), others.values().stream()).toList();
+  }
+
+  /** The file in which a place is. */
+  public Source source(Mark mark) {
+    return others.getOrDefault(mark.file(), source);
+  }
+
   public void add(Slip slip, Mark mark, String wrong, String mend) {
     if (found.size() < MOST) {
-      found.add(source.fault(slip.word(), mark, wrong, mend, List.of()));
+      found.add(source(mark).fault(slip.word(), mark, wrong, mend, List.of()));
     } else {
       more++;
     }

@@ -3,6 +3,7 @@ package quarterturn.procedure.read.yaml;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Mark;
 
 /** A piece of a file with its place. */
@@ -43,6 +44,17 @@ public sealed interface Node {
     /** The first key, which names the kind of a step; nothing where there is none. */
     public String first() {
       return entries.keySet().stream().findFirst().orElse("");
+    }
+
+    /** The value of a key, or null where it is not there. */
+    public @Nullable Node value(String key) {
+      Entry entry = entries.get(key);
+      return entry == null ? null : entry.value();
+    }
+
+    /** The single value of a key, or nothing where it has none. */
+    public String text(String key) {
+      return value(key) instanceof Scalar scalar ? scalar.text() : "";
     }
 
     /** This mapping with another value of a key, or with a further key at its end. */

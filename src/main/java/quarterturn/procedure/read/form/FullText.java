@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.form;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -10,7 +10,7 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import quarterturn.procedure.read.yaml.Node;
 
 /** Prints a tree as YAML. It is apart from {@link FullForm}, which every start needs. */
-final class FullText {
+public final class FullText {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private static final YAMLMapper YAML =
@@ -24,7 +24,7 @@ final class FullText {
 
   private FullText() {}
 
-  static String of(Node tree) {
+  public static String of(Node tree) {
     try {
       return YAML.writeValueAsString(json(tree));
     } catch (JsonProcessingException e) {

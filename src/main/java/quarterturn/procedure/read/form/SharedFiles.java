@@ -1,0 +1,44 @@
+package quarterturn.procedure.read.form;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.read.yaml.Node;
+
+/** What stands in other files for all sheets to use. */
+public interface SharedFiles {
+  /** No files at all. */
+  SharedFiles NONE =
+      new SharedFiles() {
+        @Override
+        public Node.@Nullable Mapping block(String name) {
+          return null;
+        }
+
+        @Override
+        public List<Node> endings() {
+          return List.of();
+        }
+
+        @Override
+        public Node.@Nullable Mapping questions(String procedure) {
+          return null;
+        }
+
+        @Override
+        public @Nullable Node limit(String name) {
+          return null;
+        }
+      };
+
+  /** The block with this name, or null where there is none. */
+  Node.@Nullable Mapping block(String name);
+
+  /** The ends that sheets share, as steps. */
+  List<Node> endings();
+
+  /** The questions of a procedure's lesson by the ids of their steps, or null where it has none. */
+  Node.@Nullable Mapping questions(String procedure);
+
+  /** The value of a limit, or null where there is none with this name. */
+  @Nullable Node limit(String name);
+}
