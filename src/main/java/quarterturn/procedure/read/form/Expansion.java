@@ -34,9 +34,13 @@ final class Expansion {
   private int depth;
   private int partBegins;
   private boolean mayTurn;
-  private @Nullable Entry condition;
-  private boolean unless;
-  private @Nullable String partEnds;
+
+  /** The part whose condition has to be looked at before its first step. */
+  private @Nullable Mapping part;
+
+  /** The name of the place behind the part. */
+  private String partEnds = "";
+
   private @Nullable Node retune;
 
   Expansion(SharedFiles files, Faults faults) {
@@ -51,22 +55,16 @@ final class Expansion {
    */
   List<Node> of(List<Node> entries, @Nullable Node again) {
     List<Node> named = ids.of(entries);
-    retune =
-        again == null
-            ? named.stream()
-                .filter(one -> !StepIds.id(one).isEmpty())
-                .findFirst()
-                .map(one -> (Node) Scalar.at(one.mark(), StepIds.id(one)))
-                .orElse(null)
-            : again;
+    retune = again;
+    for (Node entry : named) {
+      String id = StepIds.id(entry);
+      retune = retune == null && !id.isEmpty() ? Scalar.at(entry.mark(), id) : retune;
+    }
     walk(named);
     endPart();
     endings();
     written.replaceAll(
-        step ->
-            step instanceof Mapping one && !gates.isEmpty()
-                ? Targets.replace(one, this::gated)
-                : step);
+        step -> step instanceof Mapping one ? Targets.replace(one, this::gated) : step);
     return written;
   }
 
@@ -80,69 +78,53 @@ final class Expansion {
       if (!(entry instanceof Mapping step)) {
         written.add(entry);
       } else if (step.first().equals(Keys.PART)) {
-        part(step);
+        endPart();
+        written.add(step.without(Keys.ONLY_IF).without(Keys.UNLESS));
+        partBegins = written.size();
+        part = step;
       } else {
-        String end = condition(step) == null ? null : place("end of " + StepIds.id(step));
-        begin(step, end);
+        if (part != null && gate(StepIds.id(step), part, partEnds)) {
+          partBegins = written.size();
+        } else {
+          partEnds = part == null ? partEnds : "";
+        }
+        part = null;
+        String end = place("end of " + StepIds.id(step));
+        boolean gated = gate(StepIds.id(step), step, end);
         entry(step.without(Keys.ONLY_IF).without(Keys.UNLESS));
-        if (end != null) {
+        if (gated) {
           written.add(InOrder.label(step.mark(), end, null));
         }
       }
     }
   }
 
-  private static @Nullable Entry condition(Mapping step) {
-    Entry only = step.entries().get(Keys.ONLY_IF);
-    return only == null ? step.entries().get(Keys.UNLESS) : only;
-  }
-
-  private void part(Mapping part) {
-    endPart();
-    written.add(part.without(Keys.ONLY_IF).without(Keys.UNLESS));
-    Entry when = condition(part);
-    if (when != null) {
-      partEnds = place("end of part");
-      condition = when;
-      unless = part.entries().containsKey(Keys.UNLESS);
-    }
-    partBegins = written.size();
-  }
-
   private void endPart() {
-    if (partEnds != null) {
+    if (!partEnds.isEmpty()) {
       written.add(InOrder.label(new Mark("", 1, 1), partEnds, null));
-      partEnds = null;
-      condition = null;
     }
+    partEnds = place("end of part");
   }
 
-  /** A step before which its condition, or that of its part, is looked at. */
-  private void begin(Mapping step, @Nullable String end) {
-    String id = StepIds.id(step);
-    if (condition != null && partEnds != null) {
-      gate(id, condition, unless, partEnds);
-      condition = null;
-      partBegins = written.size();
+  /** Looks at the condition of a part or a step before a step; false where it has none. */
+  private boolean gate(String id, Mapping conditional, String end) {
+    boolean unless = conditional.entries().containsKey(Keys.UNLESS);
+    Entry when = conditional.entries().get(unless ? Keys.UNLESS : Keys.ONLY_IF);
+    if (when == null) {
+      return false;
     }
-    Entry own = condition(step);
-    if (own != null && end != null) {
-      gate(id, own, step.entries().containsKey(Keys.UNLESS), end);
-    }
-  }
-
-  private void gate(String id, Entry when, boolean unless, String end) {
     Mark mark = when.key();
-    Mapping none = new Mapping(Map.of(), mark);
-    Entry past = new Entry(mark, Scalar.at(mark, end));
-    Entry on = new Entry(mark, Scalar.at(mark, Keys.GO_ON));
-    Mapping yes = none.with("when", when).with(Keys.GO, unless ? past : on);
-    Mapping no = none.with(Keys.OTHERWISE, unless ? on : past);
+    Scalar past = Scalar.at(mark, end);
+    Scalar on = Scalar.at(mark, Keys.GO_ON);
+    Mapping yes = Mapping.at(mark).with("when", when.value()).with(Keys.GO, unless ? past : on);
+    Mapping no = Mapping.at(mark).with(Keys.OTHERWISE, unless ? on : past);
     String gate = ids.free(StepIds.after(id, unless ? "-unless" : "-only-if"));
     gates.putIfAbsent(id, gate);
     written.add(
-        none.with("compute", new Entry(mark, Scalar.at(mark, gate)))
-            .with(Keys.BRANCHES, new Entry(mark, new Sequence(List.of(yes, no), mark))));
+        Mapping.at(mark)
+            .with("compute", Scalar.at(mark, gate))
+            .with(Keys.BRANCHES, new Sequence(List.of(yes, no), mark)));
+    return true;
   }
 
   private String place(String of) {
@@ -159,24 +141,22 @@ final class Expansion {
       return;
     }
     // A call returns by its own branches, so that nothing stands between it and an end.
-    if (step.first().equals("call") && step.entries().get(Keys.THEN) != null) {
-      Mapping call = step.with(Keys.BRANCHES, step.entries().get(Keys.THEN));
-      written.add(Shorthand.step(call.without(Keys.THEN)));
-      return;
+    Node then = step.value(Keys.THEN);
+    boolean call = step.first().equals("call") && then != null;
+    Mapping alone = step.without(Keys.THEN);
+    written.add(Shorthand.step(call ? alone.with(Keys.BRANCHES, then) : alone));
+    if (!call) {
+      then(step);
     }
-    written.add(Shorthand.step(step.without(Keys.THEN)));
-    then(step);
   }
 
   /** The cases that belong to a step, behind it. */
   private void then(Mapping step) {
     Entry cases = step.entries().get(Keys.THEN);
     if (cases != null) {
-      Mark mark = cases.key();
       String id = ids.free(StepIds.after(StepIds.id(step), "-then"));
-      Mapping after = new Mapping(Map.of(Keys.CASES, cases), mark);
-      Entry named = new Entry(mark, Scalar.at(mark, id));
-      written.addAll(Shorthand.cases(after.with(Keys.ID, named), ids));
+      Mapping after = Mapping.at(cases.key()).with(Keys.CASES, cases.value());
+      written.addAll(Shorthand.cases(after.with(Keys.ID, Scalar.at(cases.key(), id)), ids));
     }
   }
 
@@ -221,8 +201,7 @@ final class Expansion {
     if (!mayTurn && block != null) {
       List<Node> behind = new ArrayList<>(written.subList(partBegins, written.size()));
       written.subList(partBegins, written.size()).clear();
-      Mapping use = new Mapping(Map.of(Keys.USE, new Entry(form.mark(), block)), form.mark());
-      walk(ids.of(List.of(use)));
+      walk(ids.of(List.of(Mapping.at(form.mark()).with(Keys.USE, block))));
       written.addAll(behind);
     }
   }

@@ -1,6 +1,5 @@
 package quarterturn.procedure.read.form;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,13 +44,8 @@ record Renaming(Pattern ids, Map<String, String> names) {
     String any = other.keySet().stream().map(Pattern::quote).collect(Collectors.joining("|"));
     String alone = "(?:^|(?<= -> ))(?:" + any + ")$";
     String inCondition = "(?<![a-z0-9-])(?:" + any + ")(?= (?:is|reached) )";
-    return new Renaming(Pattern.compile(alone + "|" + inCondition), other).all(steps);
-  }
-
-  private List<Node> all(List<Node> pieces) {
-    List<Node> renamed = new ArrayList<>(pieces);
-    renamed.replaceAll(this::one);
-    return renamed;
+    Renaming renaming = new Renaming(Pattern.compile(alone + "|" + inCondition), other);
+    return steps.stream().map(renaming::one).toList();
   }
 
   private Node one(Node node) {
@@ -60,20 +54,17 @@ record Renaming(Pattern ids, Map<String, String> names) {
       return text.equals(scalar.text()) ? scalar : Scalar.at(scalar.mark(), text);
     }
     if (node instanceof Sequence list) {
-      return new Sequence(all(list.items()), list.mark());
+      return list.each(this::one);
     }
-    if (node instanceof Mapping mapping) {
-      Map<String, Entry> all = new LinkedHashMap<>();
-      mapping
-          .entries()
-          .forEach(
-              (key, entry) -> {
-                Node value = OTHER.contains(key) ? entry.value() : one(entry.value());
-                all.put(key.contains(" ") ? one(key) : key, new Entry(entry.key(), value));
-              });
-      return new Mapping(all, mapping.mark());
+    if (!(node instanceof Mapping mapping)) {
+      return node;
     }
-    return node;
+    Map<String, Entry> all = new LinkedHashMap<>();
+    mapping
+        .each((key, value) -> OTHER.contains(key) ? value : one(value))
+        .entries()
+        .forEach((key, value) -> all.put(key.contains(" ") ? one(key) : key, value));
+    return new Mapping(all, mapping.mark());
   }
 
   private String one(String text) {

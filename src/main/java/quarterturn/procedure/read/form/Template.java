@@ -1,9 +1,7 @@
 package quarterturn.procedure.read.form;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -44,29 +42,17 @@ record Template(Function<String, @Nullable Node> values) {
           : Scalar.at(scalar.mark(), filled(scalar.text()));
     }
     if (node instanceof Sequence list) {
-      List<Node> items = new ArrayList<>();
-      for (Node item : list.items()) {
-        Node filled = fill(item);
-        if (filled != null) {
-          items.add(filled);
-        }
-      }
-      return new Sequence(items, list.mark());
+      return list.each(this::fill);
     }
-    if (node instanceof Mapping mapping) {
-      Map<String, Entry> all = new LinkedHashMap<>();
-      mapping
-          .entries()
-          .forEach(
-              (key, entry) -> {
-                Node filled = fill(entry.value());
-                if (filled != null) {
-                  all.put(filled(key), new Entry(entry.key(), filled));
-                }
-              });
-      return new Mapping(all, mapping.mark());
+    if (!(node instanceof Mapping mapping)) {
+      return node;
     }
-    return node;
+    Map<String, Entry> all = new LinkedHashMap<>();
+    mapping
+        .each((key, value) -> fill(value))
+        .entries()
+        .forEach((key, value) -> all.put(filled(key), value));
+    return new Mapping(all, mapping.mark());
   }
 
   private String filled(String text) {

@@ -1,8 +1,11 @@
 package quarterturn.procedure.read.yaml;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Mark;
 
@@ -33,6 +36,18 @@ public sealed interface Node {
 
   /** A list. */
   record Sequence(List<Node> items, Mark mark) implements Node {
+    /** This list with other items; null leaves one out. */
+    public Sequence each(Function<Node, @Nullable Node> written) {
+      List<Node> all = new ArrayList<>();
+      for (Node item : items) {
+        Node one = written.apply(item);
+        if (one != null) {
+          all.add(one);
+        }
+      }
+      return new Sequence(all, mark);
+    }
+
     @Override
     public String name() {
       return "a list";
@@ -55,6 +70,46 @@ public sealed interface Node {
     /** The single value of a key, or nothing where it has none. */
     public String text(String key) {
       return value(key) instanceof Scalar scalar ? scalar.text() : "";
+    }
+
+    /** A mapping with the same keys and other values; null leaves a key out. */
+    public Mapping each(BiFunction<String, Node, @Nullable Node> written) {
+      Map<String, Entry> all = new LinkedHashMap<>();
+      entries.forEach(
+          (key, entry) -> {
+            Node value = written.apply(key, entry.value());
+            if (value != null) {
+              all.put(key, new Entry(entry.key(), value));
+            }
+          });
+      return new Mapping(all, mark);
+    }
+
+    /** The keys of both, {@code more} before this one; a key without a value is taken out. */
+    public Mapping over(Mapping more) {
+      Mapping both = this;
+      for (Map.Entry<String, Entry> own : more.entries.entrySet()) {
+        String key = own.getKey();
+        Node now = own.getValue().value();
+        Node joined =
+            value(key) instanceof Mapping all && now instanceof Mapping one ? all.over(one) : now;
+        both =
+            now instanceof Scalar scalar && scalar.text().isEmpty()
+                ? both.without(key)
+                : both.with(key, new Entry(own.getValue().key(), joined));
+      }
+      return both;
+    }
+
+    /** A mapping without keys. */
+    public static Mapping at(Mark mark) {
+      return new Mapping(Map.of(), mark);
+    }
+
+    /** This mapping with another value of a key, or with a further key at the value's place. */
+    public Mapping with(String key, Node value) {
+      Entry before = entries.get(key);
+      return with(key, new Entry(before == null ? value.mark() : before.key(), value));
     }
 
     /** This mapping with another value of a key, or with a further key at its end. */
