@@ -79,6 +79,7 @@ final class Expansion {
         written.add(entry);
       } else if (step.first().equals(Keys.PART)) {
         endPart();
+        written.add(InOrder.label(step.mark(), step.text(Keys.PART), null));
         written.add(step.without(Keys.ONLY_IF).without(Keys.UNLESS));
         partBegins = written.size();
         part = step;
