@@ -3,12 +3,10 @@ package quarterturn.procedure.read;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Blank;
 import quarterturn.procedure.Fact;
@@ -29,6 +27,10 @@ import quarterturn.unit.Worded;
 final class SchemaKeys {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
+  /** What may stand under an answer, which has its own name for a key. */
+  private static final List<String> OF_ANSWER = List.of("establishes", "changes", Keys.GO);
+
+  private static final String ID = "[a-z0-9-]{1,40}";
   private static final String UNIT = "(mm|in|thou|%|cents?|C)";
   private static final String TURN = "\\S.*(turns?|deg)";
 
@@ -47,14 +49,28 @@ final class SchemaKeys {
       case "retune" -> id("The step that brings the strings to pitch; without it, the first.");
       case "reread" ->
           id("The step that takes one reading again after a break; without it, the first.");
-      case "steps" -> steps();
+      case Keys.STEPS ->
+          list(ref("entry"), "The steps, each under the part of the work that it belongs to.")
+              .put("minItems", 1);
       case "part" -> line("The part of the work that the steps below belong to.");
-      case Keys.ONLY_IF -> line("The condition on which this part is gone through.");
-      case "text" ->
+      case Keys.ONLY_IF, Keys.UNLESS -> condition("When this is gone through, or passed over.");
+      case Keys.ID -> id("The step's id; without it, one is made.");
+      case Keys.USE -> id("The block that stands here, of procedures/blocks.");
+      case "turn" ->
+          pattern(
+              scalar("rod, as advised, or rod, taken back; or the step's id."),
+              "^(rod, (as advised|taken back)|" + ID + ")$");
+      case "agree" ->
+          amount(
+              "How near a second reading must come: within 0.05 mm.", "^within \\S.*" + UNIT + "$");
+      case "again", "third" -> described("What is said of that reading.").put("type", "object");
+      case "differ" -> target("The step to go to where the readings differ.");
+      case "cannot" -> cannot();
+      case Keys.TEXT ->
           text("What the beginner is told: the condition before the action, one action.");
       case "brief" -> text("The technician's wording.");
       case "why" -> text("The reason, for whoever asks.");
-      case "ask" -> ask();
+      case "ask" -> list(ref("ask"), "The teacher's questions.");
       case "predict" -> text("A question to think about before the reading or turn.");
       case "idea" -> text("Asked afterwards: a changed case, which a wrong idea answers wrongly.");
       case "check" -> text("Asked afterwards: answered by a number or a reason.");
@@ -73,24 +89,26 @@ final class SchemaKeys {
       case "picture" -> word("What is drawn beside it.", Picture.values());
       case "expects" -> expects();
       case "when" -> condition("When this way is taken.");
-      case "go" -> id("The step to go to; without it, the next that stands below.");
-      case "otherwise" -> id("The step that comes next where no branch above holds; the last.");
-      case "branches", Keys.CASES -> branches();
+      case Keys.GO -> target("The step to go to; without it, the next that stands below.");
+      case "otherwise" -> target("The step that comes next where no branch above holds; the last.");
+      case "branches", Keys.CASES, Keys.THEN -> branches();
       case "establishes" -> list(fact(), "What is so once it is confirmed.");
       case "changes" -> id("The change it makes to the instrument, of procedures/results.yaml.");
       case "gives" -> id("The result that is given here, of procedures/results.yaml.");
       case "records" ->
           word("What is put on record, where the program asks for it again.", Recorded.values());
-      case "options" -> options();
+      case Keys.OPTIONS -> options();
+      case Keys.ANSWERS -> answers();
       case "is" -> id("The option's name, for conditions.");
       case "label" -> pattern(text("The answer as it is shown, one line."), filled("\\n"));
       case "what" -> word("What is set anew.", Adjustment.values());
-      case "quantity" -> word("What is measured.", Quantity.values());
+      case "quantity", Keys.READ -> word("What is measured.", Quantity.values());
       case "string" -> word("On which string.", Which.values());
       case "gauge" -> amount("The gauge's step with its unit: 0.05 mm.", "^\\S.*" + UNIT + "$");
       case "plausible" ->
           amount("The range of what can be true: 0..3 mm.", "^\\S.*\\.\\..*\\S\\s*" + UNIT + "$");
-      case "calculation" -> calculation();
+      case "calculation" ->
+          words("What is worked out; it follows from the conditions.", StepReader.CALCULATIONS);
       case "amount" ->
           amount(
               "How far: advised, undo, or for example tighten 1/8 turn.",
@@ -122,7 +140,17 @@ final class SchemaKeys {
 
   /** The schema of an id; one that is all digits, or "true", is no text to an editor. */
   static ObjectNode id(String description) {
-    return pattern(scalar(description), "^[a-z0-9-]{1,40}$");
+    return pattern(scalar(description), "^" + ID + "$");
+  }
+
+  /** The schema of a way on. */
+  private static ObjectNode target(String description) {
+    return pattern(scalar(description), "^(" + ID + "|" + Keys.GO_ON + ")$");
+  }
+
+  /** What stands under a name in the schema's definitions. */
+  static ObjectNode ref(String name) {
+    return NODES.objectNode().put("$ref", "#/$defs/" + name);
   }
 
   private static ObjectNode described(String description) {
@@ -171,16 +199,13 @@ final class SchemaKeys {
     return schema;
   }
 
-  private static ObjectNode calculation() {
-    ObjectNode schema = described("What is worked out; it follows from the conditions.");
-    StepReader.CALCULATIONS.forEach(schema.putArray("enum")::add);
-    return schema;
+  private static ObjectNode word(String description, Worded... all) {
+    return words(description, Worded.words(all));
   }
 
-  private static ObjectNode word(String description, Worded... all) {
+  private static ObjectNode words(String description, List<String> words) {
     ObjectNode schema = described(description);
-    ArrayNode words = schema.putArray("enum");
-    Worded.words(all).forEach(words::add);
+    words.forEach(schema.putArray("enum")::add);
     return schema;
   }
 
@@ -207,14 +232,10 @@ final class SchemaKeys {
 
   private static ObjectNode expects() {
     String holds = "What must hold whenever the step is reached";
-    ObjectNode schema = described(holds + ": a condition, or several of which one must.");
-    schema
-        .putArray("anyOf")
-        .add(condition(holds + "."))
-        .add(
-            list(condition("One of them."), "Conditions of which one must hold.")
-                .put("minItems", 1));
-    return schema;
+    ObjectNode schema = condition(holds + ": a condition, or several of which one must.");
+    schema.putArray("type").add("string").add("array");
+    schema.set("items", condition("One of them."));
+    return schema.put("minItems", 1);
   }
 
   private static ObjectNode fact() {
@@ -225,69 +246,74 @@ final class SchemaKeys {
     return word("A fact. " + meanings + ".", Fact.values());
   }
 
-  private static ObjectNode ask() {
-    return list(NODES.objectNode().put("$ref", "#/$defs/ask"), "The teacher's questions.");
-  }
-
   /** The schema of a question by itself, or under the key of its kind. */
   static ObjectNode question() {
     ObjectNode question = described("A question for a lesson.");
     ArrayNode any = question.putArray("anyOf").add(of("question"));
     for (String kind : AskReader.KINDS) {
-      List<String> keys = new ArrayList<>(List.of(kind));
-      keys.addAll(List.of("about", "answer", "wrong"));
-      any.add(object(List.of(kind), keys));
+      any.add(object(List.of(kind), List.of(kind, "about", "answer", "wrong")));
     }
     return question;
   }
 
   private static ObjectNode branches() {
-    ObjectNode item = NODES.objectNode();
-    item.put("type", "object");
-    item.putArray("oneOf")
-        .add(object(List.of("when"), List.of("when", "go")))
-        .add(object(List.of("otherwise"), List.of("otherwise")));
+    ObjectNode item = object(List.of(), List.of("when", Keys.GO, "otherwise"));
+    item.set("additionalProperties", target("The step to go to when that is so."));
+    ArrayNode either = item.put("minProperties", 1).putArray("anyOf");
+    either.addObject().put("maxProperties", 1);
+    either.addObject().put("maxProperties", 2).putArray("required").add("when").add(Keys.GO);
     return list(item, "The ways on: the first whose condition holds.").put("minItems", 1);
+  }
+
+  private static ObjectNode cannot() {
+    ObjectNode schema = target("Where it leads, or what is asked, where nothing can be read.");
+    schema.withArray("type").add("object");
+    return schema;
   }
 
   private static ObjectNode options() {
     ObjectNode option =
-        object(List.of("is", "label"), List.of("is", "label", "establishes", "changes", "go"));
+        object(List.of("is", "label"), List.of("is", "label", "establishes", "changes", Keys.GO));
     return list(option, "The answers, the ordinary one first.").put("minItems", 2);
+  }
+
+  /** Answers under their own names, which may lead on by an arrow. */
+  private static ObjectNode answers() {
+    ObjectNode answer = object(List.of(), OF_ANSWER);
+    String name = "^(?!(" + String.join("|", OF_ANSWER) + ")$)" + ID + "$";
+    answer.withObject("/patternProperties").set(name, of("label"));
+    answer.withObject("/properties").set(Keys.NOT_SURE, target("Where that leads."));
+    // One that is not sure may stand by itself; one with a name has no other name beside it.
+    answer.putArray("type").add("object").add("string");
+    ArrayNode either = pattern(answer, "^" + Keys.NOT_SURE + "$").putArray("anyOf");
+    either.addObject().put("minProperties", 1).put("maxProperties", 1);
+    Stream.concat(OF_ANSWER.stream(), Stream.of("label"))
+        .forEach(key -> either.addObject().putArray("required").add(key));
+    return list(answer, "The answers, the ordinary one first.").put("minItems", 2);
   }
 
   private static ObjectNode felt() {
     ObjectNode felt = described("Where each feel of the rod nut leads.");
-    felt.put("type", "object");
-    ArrayNode required = felt.putArray("required");
+    felt.put("type", "object").put("additionalProperties", false);
     ObjectNode properties = felt.putObject("properties");
     for (Feel feel : Feel.values()) {
-      required.add(feel.word());
-      properties.set(feel.word(), id(feel.label() + "."));
+      properties.set(feel.word(), target(feel.label() + "."));
     }
-    felt.put("additionalProperties", false);
     return felt;
   }
 
   private static ObjectNode lines() {
-    String readings = alternatives(Quantity.values(), Quantity::onString, Quantity::word);
-    String strings = alternatives(Which.values(), which -> which != Which.EACH, Which::word);
+    String readings =
+        Arrays.stream(Quantity.values())
+            .filter(Quantity::onString)
+            .map(Quantity::word)
+            .collect(Collectors.joining("|"));
     ObjectNode line =
         pattern(
             scalar("direction, relief lowest, or the id of a step with a choice."),
-            "^([a-z0-9-]{1,40}|(" + readings + ") (" + strings + "))$");
+            "^([a-z0-9-]{1,40}|(" + readings + ") (lowest|highest))$");
     return list(line, "What a technician says once more, by its value.")
         .put("minItems", 1)
         .put("maxItems", Step.Pause.MOST_LINES);
-  }
-
-  private static <T> String alternatives(T[] all, Predicate<T> which, Function<T, String> word) {
-    return Arrays.stream(all).filter(which).map(word).collect(Collectors.joining("|"));
-  }
-
-  private static ObjectNode steps() {
-    ObjectNode item = NODES.objectNode().put("$ref", "#/$defs/entry");
-    return list(item, "The steps, each under the part of the work that it belongs to.")
-        .put("minItems", 1);
   }
 }

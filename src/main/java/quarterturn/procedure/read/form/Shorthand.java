@@ -17,7 +17,6 @@ final class Shorthand {
   /** What stands between an answer and the step that it leads to. */
   private static final String ARROW = " -> ";
 
-  private static final String NOT_SURE = "not sure";
   private static final String WHEN = "when";
 
   private Shorthand() {}
@@ -68,7 +67,7 @@ final class Shorthand {
 
   /** {@code - sound: Nothing of the kind -> strings}, or {@code - not sure}, as an option. */
   private static Node option(Node answer) {
-    if (answer instanceof Scalar scalar && scalar.text().equals(NOT_SURE)) {
+    if (answer instanceof Scalar scalar && scalar.text().equals(Keys.NOT_SURE)) {
       return unsure(scalar.mark(), Scalar.at(scalar.mark(), "not-sure"));
     }
     if (!(answer instanceof Mapping mapping) || mapping.first().equals("is")) {
@@ -78,7 +77,7 @@ final class Shorthand {
     if (first == null || !(first.value() instanceof Scalar said)) {
       return answer;
     }
-    if (mapping.first().equals(NOT_SURE)) {
+    if (mapping.first().equals(Keys.NOT_SURE)) {
       return unsure(first.key(), said);
     }
     Mark key = first.key();
