@@ -4,12 +4,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import quarterturn.procedure.condition.Feel;
-import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.read.form.Keys;
 import quarterturn.procedure.read.yaml.MappingKeys;
 
@@ -32,8 +30,6 @@ public final class FormatSchema {
   private static final Map<String, String> MEANINGS =
       Map.ofEntries(
           Map.entry(Keys.CASES, "Asks nothing, and goes on by what is known."),
-          Map.entry(Keys.READ, "A reading, with what is done where it can't be taken."),
-          Map.entry(Keys.USE, "A block, with what is said of its steps by their names."),
           Map.entry("tell", "Something to do or look at, confirmed when done."),
           Map.entry("choose", "One of named answers."),
           Map.entry("note", "Something to be written down in words."),
@@ -82,23 +78,17 @@ public final class FormatSchema {
     ObjectNode entry = NODES.objectNode().put("type", "object");
     ObjectNode properties = entry.putObject("properties");
     properties.putObject(Keys.USE);
-    entry.set("if", required(Keys.USE));
+    entry.set("if", SchemaKeys.required(List.of(Keys.USE)));
     entry.set("then", SchemaKeys.ref(Keys.USE));
     ObjectNode other = entry.putObject("else");
     ArrayNode one = other.putArray("oneOf");
     Stream<String> forms = Stream.of(Keys.PART, Keys.CASES, Keys.READ);
     for (String kind : Stream.concat(forms, Keys.KINDS.stream()).toList()) {
       properties.putObject(kind);
-      one.add(required(kind));
+      one.add(SchemaKeys.required(List.of(kind)));
       other.withObject("/dependentSchemas").set(kind, SchemaKeys.ref(kind));
     }
     return entry;
-  }
-
-  private static ObjectNode required(String... keys) {
-    ObjectNode schema = NODES.objectNode();
-    List.of(keys).forEach(schema.putArray("required")::add);
-    return schema;
   }
 
   /** An entry that needs one key, and may have others and a condition. */
@@ -136,12 +126,15 @@ public final class FormatSchema {
       named.put(Keys.ID, false).set(kind, id);
     }
     if (others.containsAll(ForkReader.KEYS)) {
-      schema.set("not", required(Keys.GO, Keys.BRANCHES));
+      schema.set("not", SchemaKeys.required(List.of(Keys.GO, Keys.BRANCHES)));
     }
     switch (kind) {
       case "choose" -> {
         properties.set(Keys.ANSWERS, SchemaKeys.of(Keys.ANSWERS));
-        schema.putArray("anyOf").add(required(Keys.ANSWERS)).add(required(Keys.OPTIONS));
+        schema
+            .putArray("anyOf")
+            .add(SchemaKeys.required(List.of(Keys.ANSWERS)))
+            .add(SchemaKeys.required(List.of(Keys.OPTIONS)));
       }
       case "measure" -> onString(schema, "quantity");
       case TURN -> turn(schema, id);
@@ -155,7 +148,7 @@ public final class FormatSchema {
     turn.withObject("/properties").set(TURN, SchemaKeys.of(TURN));
     turn.withArray("required").add(Keys.TEXT);
     turn.withObject("/if/properties").set(TURN, id);
-    turn.set("then", required("amount", "limit", Keys.FELT));
+    turn.set("then", SchemaKeys.required(List.of("amount", "limit", Keys.FELT)));
     ObjectNode written = turn.withObject("/then/properties").put(Keys.ID, false);
     written.putObject(Keys.FELT).put("minProperties", Feel.values().length);
     turn.remove("dependentSchemas");
@@ -163,13 +156,10 @@ public final class FormatSchema {
 
   /** Requires a string for a quantity that is read on one, and forbids it for any other. */
   private static ObjectNode onString(ObjectNode reading, String key) {
-    ArrayNode words = reading.withObject("/if/properties/" + key).putArray("enum");
-    Arrays.stream(Quantity.values())
-        .filter(Quantity::onString)
-        .map(Quantity::word)
-        .forEach(words::add);
-    reading.set("then", required("string"));
-    reading.putObject("else").set("not", required("string"));
+    ObjectNode some = SchemaKeys.words("Read on a string.", SchemaKeys.onString());
+    reading.withObject("/if/properties").set(key, some);
+    reading.set("then", SchemaKeys.required(List.of("string")));
+    reading.putObject("else").set("not", SchemaKeys.required(List.of("string")));
     return reading;
   }
 }

@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Blank;
 import quarterturn.procedure.Fact;
@@ -27,10 +26,12 @@ import quarterturn.unit.Worded;
 final class SchemaKeys {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-  /** What may stand under an answer, which has its own name for a key. */
-  private static final List<String> OF_ANSWER = List.of("establishes", "changes", Keys.GO);
+  /** What may stand under an option; an answer has its own name for a key beside these. */
+  private static final List<String> OPTION =
+      List.of("is", "label", "establishes", "changes", Keys.GO);
 
   private static final String ID = "[a-z0-9-]{1,40}";
+  private static final String TARGET = "^(" + ID + "|" + Keys.GO_ON + ")$";
   private static final String UNIT = "(mm|in|thou|%|cents?|C)";
   private static final String TURN = "\\S.*(turns?|deg)";
 
@@ -57,15 +58,13 @@ final class SchemaKeys {
       case Keys.ID -> id("The step's id; without it, one is made.");
       case Keys.USE -> id("The block that stands here, of procedures/blocks.");
       case "turn" ->
-          pattern(
-              scalar("rod, as advised, or rod, taken back; or the step's id."),
-              "^(rod, (as advised|taken back)|" + ID + ")$");
-      case "agree" ->
           amount(
-              "How near a second reading must come: within 0.05 mm.", "^within \\S.*" + UNIT + "$");
+              "rod, as advised, or rod, taken back; or the step's id.",
+              "^(rod, (as advised|taken back)|" + ID + ")$");
+      case "agree" -> amount("How near it must come again.", "^within \\S.*" + UNIT + "$");
       case "again", "third" -> described("What is said of that reading.").put("type", "object");
       case "differ" -> target("The step to go to where the readings differ.");
-      case "cannot" -> cannot();
+      case "cannot" -> pattern(described("Where it leads, or what is asked."), TARGET);
       case Keys.TEXT ->
           text("What the beginner is told: the condition before the action, one action.");
       case "brief" -> text("The technician's wording.");
@@ -97,7 +96,9 @@ final class SchemaKeys {
       case "gives" -> id("The result that is given here, of procedures/results.yaml.");
       case "records" ->
           word("What is put on record, where the program asks for it again.", Recorded.values());
-      case Keys.OPTIONS -> options();
+      case Keys.OPTIONS ->
+          list(object(List.of("is", "label"), OPTION), "The answers, the ordinary one first.")
+              .put("minItems", 2);
       case Keys.ANSWERS -> answers();
       case "is" -> id("The option's name, for conditions.");
       case "label" -> pattern(text("The answer as it is shown, one line."), filled("\\n"));
@@ -128,14 +129,16 @@ final class SchemaKeys {
 
   /** The schema of a mapping with {@code keys}, each by {@link #of}, and no others. */
   static ObjectNode object(List<String> required, List<String> keys) {
-    ObjectNode object = NODES.objectNode();
-    object.put("type", "object");
-    ArrayNode needed = object.putArray("required");
-    required.forEach(needed::add);
+    ObjectNode object = required(required).put("type", "object").put("additionalProperties", false);
     ObjectNode properties = object.putObject("properties");
     keys.forEach(key -> properties.set(key, of(key)));
-    object.put("additionalProperties", false);
     return object;
+  }
+
+  static ObjectNode required(List<String> keys) {
+    ObjectNode schema = NODES.objectNode();
+    keys.forEach(schema.putArray("required")::add);
+    return schema;
   }
 
   /** The schema of an id; one that is all digits, or "true", is no text to an editor. */
@@ -145,7 +148,7 @@ final class SchemaKeys {
 
   /** The schema of a way on. */
   private static ObjectNode target(String description) {
-    return pattern(scalar(description), "^(" + ID + "|" + Keys.GO_ON + ")$");
+    return pattern(scalar(description), TARGET);
   }
 
   /** What stands under a name in the schema's definitions. */
@@ -203,7 +206,7 @@ final class SchemaKeys {
     return words(description, Worded.words(all));
   }
 
-  private static ObjectNode words(String description, List<String> words) {
+  static ObjectNode words(String description, List<String> words) {
     ObjectNode schema = described(description);
     words.forEach(schema.putArray("enum")::add);
     return schema;
@@ -231,8 +234,8 @@ final class SchemaKeys {
   }
 
   private static ObjectNode expects() {
-    String holds = "What must hold whenever the step is reached";
-    ObjectNode schema = condition(holds + ": a condition, or several of which one must.");
+    ObjectNode schema =
+        condition("What must hold whenever it is reached, or several, of which one.");
     schema.putArray("type").add("string").add("array");
     schema.set("items", condition("One of them."));
     return schema.put("minItems", 1);
@@ -250,9 +253,8 @@ final class SchemaKeys {
   static ObjectNode question() {
     ObjectNode question = described("A question for a lesson.");
     ArrayNode any = question.putArray("anyOf").add(of("question"));
-    for (String kind : AskReader.KINDS) {
-      any.add(object(List.of(kind), List.of(kind, "about", "answer", "wrong")));
-    }
+    AskReader.KINDS.forEach(
+        kind -> any.add(object(List.of(kind), List.of(kind, "about", "answer", "wrong"))));
     return question;
   }
 
@@ -261,34 +263,21 @@ final class SchemaKeys {
     item.set("additionalProperties", target("The step to go to when that is so."));
     ArrayNode either = item.put("minProperties", 1).putArray("anyOf");
     either.addObject().put("maxProperties", 1);
-    either.addObject().put("maxProperties", 2).putArray("required").add("when").add(Keys.GO);
+    either.add(required(List.of("when", Keys.GO)).put("maxProperties", 2));
     return list(item, "The ways on: the first whose condition holds.").put("minItems", 1);
-  }
-
-  private static ObjectNode cannot() {
-    ObjectNode schema = target("Where it leads, or what is asked, where nothing can be read.");
-    schema.withArray("type").add("object");
-    return schema;
-  }
-
-  private static ObjectNode options() {
-    ObjectNode option =
-        object(List.of("is", "label"), List.of("is", "label", "establishes", "changes", Keys.GO));
-    return list(option, "The answers, the ordinary one first.").put("minItems", 2);
   }
 
   /** Answers under their own names, which may lead on by an arrow. */
   private static ObjectNode answers() {
-    ObjectNode answer = object(List.of(), OF_ANSWER);
-    String name = "^(?!(" + String.join("|", OF_ANSWER) + ")$)" + ID + "$";
+    ObjectNode answer = object(List.of(), OPTION);
+    String name = "^(?!(" + String.join("|", OPTION) + ")$)" + ID + "$";
     answer.withObject("/patternProperties").set(name, of("label"));
     answer.withObject("/properties").set(Keys.NOT_SURE, target("Where that leads."));
     // One that is not sure may stand by itself; one with a name has no other name beside it.
     answer.putArray("type").add("object").add("string");
     ArrayNode either = pattern(answer, "^" + Keys.NOT_SURE + "$").putArray("anyOf");
     either.addObject().put("minProperties", 1).put("maxProperties", 1);
-    Stream.concat(OF_ANSWER.stream(), Stream.of("label"))
-        .forEach(key -> either.addObject().putArray("required").add(key));
+    OPTION.forEach(key -> either.add(required(List.of(key))));
     return list(answer, "The answers, the ordinary one first.").put("minItems", 2);
   }
 
@@ -302,16 +291,16 @@ final class SchemaKeys {
     return felt;
   }
 
+  /** The words of the quantities that are read on a string. */
+  static List<String> onString() {
+    return Arrays.stream(Quantity.values()).filter(Quantity::onString).map(Quantity::word).toList();
+  }
+
   private static ObjectNode lines() {
-    String readings =
-        Arrays.stream(Quantity.values())
-            .filter(Quantity::onString)
-            .map(Quantity::word)
-            .collect(Collectors.joining("|"));
     ObjectNode line =
         pattern(
             scalar("direction, relief lowest, or the id of a step with a choice."),
-            "^([a-z0-9-]{1,40}|(" + readings + ") (lowest|highest))$");
+            "^(" + ID + "|(" + String.join("|", onString()) + ") (lowest|highest))$");
     return list(line, "What a technician says once more, by its value.")
         .put("minItems", 1)
         .put("maxItems", Step.Pause.MOST_LINES);
