@@ -131,10 +131,8 @@ public final class FormatSchema {
     switch (kind) {
       case "choose" -> {
         properties.set(Keys.ANSWERS, SchemaKeys.of(Keys.ANSWERS));
-        schema
-            .putArray("anyOf")
-            .add(SchemaKeys.required(List.of(Keys.ANSWERS)))
-            .add(SchemaKeys.required(List.of(Keys.OPTIONS)));
+        schema.putObject("if").set("not", SchemaKeys.required(List.of(Keys.ANSWERS)));
+        schema.set("then", SchemaKeys.required(List.of(Keys.OPTIONS)));
       }
       case "measure" -> onString(schema, "quantity");
       case TURN -> turn(schema, id);

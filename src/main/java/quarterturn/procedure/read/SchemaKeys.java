@@ -48,11 +48,8 @@ final class SchemaKeys {
       case "needs" -> list(id("A result."), "Results that must be fresh before it begins.");
       case "begin" -> id("The step to begin with; without it, the first.");
       case "retune" -> id("The step that brings the strings to pitch; without it, the first.");
-      case "reread" ->
-          id("The step that takes one reading again after a break; without it, the first.");
-      case Keys.STEPS ->
-          list(ref("entry"), "The steps, each under the part of the work that it belongs to.")
-              .put("minItems", 1);
+      case "reread" -> id("The step that reads again after a break; without it, the first.");
+      case Keys.STEPS -> list(ref("entry"), "The steps, each under its part.").put("minItems", 1);
       case "part" -> line("The part of the work that the steps below belong to.");
       case Keys.ONLY_IF, Keys.UNLESS -> condition("When this is gone through, or passed over.");
       case Keys.ID -> id("The step's id; without it, one is made.");
@@ -61,7 +58,7 @@ final class SchemaKeys {
           amount(
               "rod, as advised, or rod, taken back; or the step's id.",
               "^(rod, (as advised|taken back)|" + ID + ")$");
-      case "agree" -> amount("How near it must come again.", "^within \\S.*" + UNIT + "$");
+      case "agree" -> amount("How near a second one must come.", "^within \\S.*" + UNIT + "$");
       case "again", "third" -> described("What is said of that reading.").put("type", "object");
       case "differ" -> target("The step to go to where the readings differ.");
       case "cannot" -> pattern(described("Where it leads, or what is asked."), TARGET);
@@ -82,8 +79,7 @@ final class SchemaKeys {
               "Wrong ideas that learners bring along.");
       case "says" -> text("A wrong idea, in a learner's words.");
       case "but" -> text("What speaks against it.");
-      case "hazards" ->
-          list(id("A hazard of safety/hazards.yaml."), "Shown right before the step.");
+      case "hazards" -> list(id("A hazard of safety/hazards.yaml."), "Shown before the step.");
       case "never-skip" -> truth("Whether no role may pass over it.");
       case "picture" -> word("What is drawn beside it.", Picture.values());
       case "expects" -> expects();
@@ -117,8 +113,7 @@ final class SchemaKeys {
       case "limit" -> amount("At most this far: 1/4 turn or less.", "^" + TURN + "$");
       case "felt" -> felt();
       case "for" -> amount("How long: 10 min, 24 h, 2 days.", "^[0-9]{1,4} ?(min|h|days?)$");
-      case "short" ->
-          word("What becomes of it on a technician's short path.", Shortcut.Way.values());
+      case "short" -> word("What becomes of it on the short path.", Shortcut.Way.values());
       case "short-when" -> condition("When that is so; without it, always.");
       case "lines" -> lines();
       case "rest" -> truth("Whether this is the daily rest.");
@@ -135,6 +130,7 @@ final class SchemaKeys {
     return object;
   }
 
+  /** The schema of any mapping that has all of {@code keys}. */
   static ObjectNode required(List<String> keys) {
     ObjectNode schema = NODES.objectNode();
     keys.forEach(schema.putArray("required")::add);
@@ -213,8 +209,7 @@ final class SchemaKeys {
   }
 
   private static ObjectNode list(ObjectNode items, String description) {
-    ObjectNode schema = described(description);
-    schema.put("type", "array");
+    ObjectNode schema = described(description).put("type", "array");
     schema.set("items", items);
     return schema;
   }
@@ -228,14 +223,11 @@ final class SchemaKeys {
 
   private static ObjectNode condition(String description) {
     ObjectNode schema = described(description + " For example: relief touches or below target.");
-    schema.put("type", "string");
-    schema.put("minLength", 1).put("maxLength", 400);
-    return schema;
+    return schema.put("type", "string").put("minLength", 1).put("maxLength", 400);
   }
 
   private static ObjectNode expects() {
-    ObjectNode schema =
-        condition("What must hold whenever it is reached, or several, of which one.");
+    ObjectNode schema = condition("What must hold when it is reached: this, or one of several.");
     schema.putArray("type").add("string").add("array");
     schema.set("items", condition("One of them."));
     return schema.put("minItems", 1);
