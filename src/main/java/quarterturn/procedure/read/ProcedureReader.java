@@ -25,6 +25,10 @@ import quarterturn.procedure.read.yaml.TreeReader;
 
 /** Reads a procedure from its file. */
 public final class ProcedureReader {
+  /** The first keys of files that procedures take something from, and what each such file is. */
+  private static final Map<String, String> SHARED =
+      Map.of("block", "a block", "lesson", "questions of a lesson", "endings", "shared ends");
+
   private final Faults faults;
   private final Scalars values;
   private final References references;
@@ -63,9 +67,22 @@ public final class ProcedureReader {
     return draft;
   }
 
-  /** The tree of a procedure with every form written out, and the questions of its lesson. */
+  /**
+   * The tree of a procedure with every form written out, and the questions of its lesson.
+   *
+   * @throws UnreadableException also when the file is one that procedures only take from
+   */
   static Node full(Faults faults, SharedFiles shared) throws UnreadableException {
     Node file = TreeReader.read(faults);
+    String is = file instanceof Node.Mapping mapping ? SHARED.get(mapping.first()) : null;
+    if (is != null) {
+      faults.add(
+          Slip.UNKNOWN_KEY,
+          file.mark(),
+          "this file is " + is + ", not a procedure",
+          "It is checked with the procedures that use it; check one of those");
+      throw new UnreadableException(faults.sorted());
+    }
     Node full = FullForm.of(file, shared, faults);
     String id = file instanceof Node.Mapping mapping ? mapping.text("procedure") : "";
     Node.Mapping questions = Scalars.isId(id) ? shared.questions(id) : null;

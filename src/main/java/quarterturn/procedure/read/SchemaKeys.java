@@ -3,11 +3,8 @@ package quarterturn.procedure.read;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Blank;
@@ -29,6 +26,12 @@ import quarterturn.unit.Worded;
 final class SchemaKeys {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
+  /** What may stand under an option; an answer has its own name for a key beside these. */
+  private static final List<String> OPTION =
+      List.of("is", "label", "establishes", "changes", Keys.GO);
+
+  private static final String ID = "[a-z0-9-]{1,40}";
+  private static final String TARGET = "^(" + ID + "|" + Keys.GO_ON + ")$";
   private static final String UNIT = "(mm|in|thou|%|cents?|C)";
   private static final String TURN = "\\S.*(turns?|deg)";
 
@@ -45,16 +48,25 @@ final class SchemaKeys {
       case "needs" -> list(id("A result."), "Results that must be fresh before it begins.");
       case "begin" -> id("The step to begin with; without it, the first.");
       case "retune" -> id("The step that brings the strings to pitch; without it, the first.");
-      case "reread" ->
-          id("The step that takes one reading again after a break; without it, the first.");
-      case "steps" -> steps();
+      case "reread" -> id("The step that reads again after a break; without it, the first.");
+      case Keys.STEPS -> list(ref("entry"), "The steps, each under its part.").put("minItems", 1);
       case "part" -> line("The part of the work that the steps below belong to.");
-      case Keys.ONLY_IF -> line("The condition on which this part is gone through.");
-      case "text" ->
+      case Keys.ONLY_IF, Keys.UNLESS -> condition("When this is gone through, or passed over.");
+      case Keys.ID -> id("The step's id; without it, one is made.");
+      case Keys.USE -> id("The block that stands here, of procedures/blocks.");
+      case "turn" ->
+          amount(
+              "rod, as advised, or rod, taken back; or the step's id.",
+              "^(rod, (as advised|taken back)|" + ID + ")$");
+      case "agree" -> amount("How near a second one must come.", "^within \\S.*" + UNIT + "$");
+      case "again", "third" -> described("What is said of that reading.").put("type", "object");
+      case "differ" -> target("The step to go to where the readings differ.");
+      case "cannot" -> pattern(described("Where it leads, or what is asked."), TARGET);
+      case Keys.TEXT ->
           text("What the beginner is told: the condition before the action, one action.");
       case "brief" -> text("The technician's wording.");
       case "why" -> text("The reason, for whoever asks.");
-      case "ask" -> ask();
+      case "ask" -> list(ref("ask"), "The teacher's questions.");
       case "predict" -> text("A question to think about before the reading or turn.");
       case "idea" -> text("Asked afterwards: a changed case, which a wrong idea answers wrongly.");
       case "check" -> text("Asked afterwards: answered by a number or a reason.");
@@ -67,30 +79,33 @@ final class SchemaKeys {
               "Wrong ideas that learners bring along.");
       case "says" -> text("A wrong idea, in a learner's words.");
       case "but" -> text("What speaks against it.");
-      case "hazards" ->
-          list(id("A hazard of safety/hazards.yaml."), "Shown right before the step.");
+      case "hazards" -> list(id("A hazard of safety/hazards.yaml."), "Shown before the step.");
       case "never-skip" -> truth("Whether no role may pass over it.");
       case "picture" -> word("What is drawn beside it.", Picture.values());
       case "expects" -> expects();
       case "when" -> condition("When this way is taken.");
-      case "go" -> id("The step to go to; without it, the next that stands below.");
-      case "otherwise" -> id("The step that comes next where no branch above holds; the last.");
-      case "branches", Keys.CASES -> branches();
+      case Keys.GO -> target("The step to go to; without it, the next that stands below.");
+      case "otherwise" -> target("The step that comes next where no branch above holds; the last.");
+      case "branches", Keys.CASES, Keys.THEN -> branches();
       case "establishes" -> list(fact(), "What is so once it is confirmed.");
       case "changes" -> id("The change it makes to the instrument, of procedures/results.yaml.");
       case "gives" -> id("The result that is given here, of procedures/results.yaml.");
       case "records" ->
           word("What is put on record, where the program asks for it again.", Recorded.values());
-      case "options" -> options();
+      case Keys.OPTIONS ->
+          list(object(List.of("is", "label"), OPTION), "The answers, the ordinary one first.")
+              .put("minItems", 2);
+      case Keys.ANSWERS -> answers();
       case "is" -> id("The option's name, for conditions.");
       case "label" -> pattern(text("The answer as it is shown, one line."), filled("\\n"));
       case "what" -> word("What is set anew.", Adjustment.values());
-      case "quantity" -> word("What is measured.", Quantity.values());
+      case "quantity", Keys.READ -> word("What is measured.", Quantity.values());
       case "string" -> word("On which string.", Which.values());
       case "gauge" -> amount("The gauge's step with its unit: 0.05 mm.", "^\\S.*" + UNIT + "$");
       case "plausible" ->
           amount("The range of what can be true: 0..3 mm.", "^\\S.*\\.\\..*\\S\\s*" + UNIT + "$");
-      case "calculation" -> calculation();
+      case "calculation" ->
+          words("What is worked out; it follows from the conditions.", StepReader.CALCULATIONS);
       case "amount" ->
           amount(
               "How far: advised, undo, or for example tighten 1/8 turn.",
@@ -98,8 +113,7 @@ final class SchemaKeys {
       case "limit" -> amount("At most this far: 1/4 turn or less.", "^" + TURN + "$");
       case "felt" -> felt();
       case "for" -> amount("How long: 10 min, 24 h, 2 days.", "^[0-9]{1,4} ?(min|h|days?)$");
-      case "short" ->
-          word("What becomes of it on a technician's short path.", Shortcut.Way.values());
+      case "short" -> word("What becomes of it on the short path.", Shortcut.Way.values());
       case "short-when" -> condition("When that is so; without it, always.");
       case "lines" -> lines();
       case "rest" -> truth("Whether this is the daily rest.");
@@ -110,19 +124,32 @@ final class SchemaKeys {
 
   /** The schema of a mapping with {@code keys}, each by {@link #of}, and no others. */
   static ObjectNode object(List<String> required, List<String> keys) {
-    ObjectNode object = NODES.objectNode();
-    object.put("type", "object");
-    ArrayNode needed = object.putArray("required");
-    required.forEach(needed::add);
+    ObjectNode object = required(required).put("type", "object").put("additionalProperties", false);
     ObjectNode properties = object.putObject("properties");
     keys.forEach(key -> properties.set(key, of(key)));
-    object.put("additionalProperties", false);
     return object;
+  }
+
+  /** The schema of any mapping that has all of {@code keys}. */
+  static ObjectNode required(List<String> keys) {
+    ObjectNode schema = NODES.objectNode();
+    keys.forEach(schema.putArray("required")::add);
+    return schema;
   }
 
   /** The schema of an id; one that is all digits, or "true", is no text to an editor. */
   static ObjectNode id(String description) {
-    return pattern(scalar(description), "^[a-z0-9-]{1,40}$");
+    return pattern(scalar(description), "^" + ID + "$");
+  }
+
+  /** The schema of a way on. */
+  private static ObjectNode target(String description) {
+    return pattern(scalar(description), TARGET);
+  }
+
+  /** What stands under a name in the schema's definitions. */
+  static ObjectNode ref(String name) {
+    return NODES.objectNode().put("$ref", "#/$defs/" + name);
   }
 
   private static ObjectNode described(String description) {
@@ -171,22 +198,18 @@ final class SchemaKeys {
     return schema;
   }
 
-  private static ObjectNode calculation() {
-    ObjectNode schema = described("What is worked out; it follows from the conditions.");
-    StepReader.CALCULATIONS.forEach(schema.putArray("enum")::add);
-    return schema;
+  private static ObjectNode word(String description, Worded... all) {
+    return words(description, Worded.words(all));
   }
 
-  private static ObjectNode word(String description, Worded... all) {
+  static ObjectNode words(String description, List<String> words) {
     ObjectNode schema = described(description);
-    ArrayNode words = schema.putArray("enum");
-    Worded.words(all).forEach(words::add);
+    words.forEach(schema.putArray("enum")::add);
     return schema;
   }
 
   private static ObjectNode list(ObjectNode items, String description) {
-    ObjectNode schema = described(description);
-    schema.put("type", "array");
+    ObjectNode schema = described(description).put("type", "array");
     schema.set("items", items);
     return schema;
   }
@@ -200,21 +223,14 @@ final class SchemaKeys {
 
   private static ObjectNode condition(String description) {
     ObjectNode schema = described(description + " For example: relief touches or below target.");
-    schema.put("type", "string");
-    schema.put("minLength", 1).put("maxLength", 400);
-    return schema;
+    return schema.put("type", "string").put("minLength", 1).put("maxLength", 400);
   }
 
   private static ObjectNode expects() {
-    String holds = "What must hold whenever the step is reached";
-    ObjectNode schema = described(holds + ": a condition, or several of which one must.");
-    schema
-        .putArray("anyOf")
-        .add(condition(holds + "."))
-        .add(
-            list(condition("One of them."), "Conditions of which one must hold.")
-                .put("minItems", 1));
-    return schema;
+    ObjectNode schema = condition("What must hold when it is reached: this, or one of several.");
+    schema.putArray("type").add("string").add("array");
+    schema.set("items", condition("One of them."));
+    return schema.put("minItems", 1);
   }
 
   private static ObjectNode fact() {
@@ -225,69 +241,60 @@ final class SchemaKeys {
     return word("A fact. " + meanings + ".", Fact.values());
   }
 
-  private static ObjectNode ask() {
-    return list(NODES.objectNode().put("$ref", "#/$defs/ask"), "The teacher's questions.");
-  }
-
   /** The schema of a question by itself, or under the key of its kind. */
   static ObjectNode question() {
     ObjectNode question = described("A question for a lesson.");
     ArrayNode any = question.putArray("anyOf").add(of("question"));
-    for (String kind : AskReader.KINDS) {
-      List<String> keys = new ArrayList<>(List.of(kind));
-      keys.addAll(List.of("about", "answer", "wrong"));
-      any.add(object(List.of(kind), keys));
-    }
+    AskReader.KINDS.forEach(
+        kind -> any.add(object(List.of(kind), List.of(kind, "about", "answer", "wrong"))));
     return question;
   }
 
   private static ObjectNode branches() {
-    ObjectNode item = NODES.objectNode();
-    item.put("type", "object");
-    item.putArray("oneOf")
-        .add(object(List.of("when"), List.of("when", "go")))
-        .add(object(List.of("otherwise"), List.of("otherwise")));
+    ObjectNode item = object(List.of(), List.of("when", Keys.GO, "otherwise"));
+    item.set("additionalProperties", target("The step to go to when that is so."));
+    ArrayNode either = item.put("minProperties", 1).putArray("anyOf");
+    either.addObject().put("maxProperties", 1);
+    either.add(required(List.of("when", Keys.GO)).put("maxProperties", 2));
     return list(item, "The ways on: the first whose condition holds.").put("minItems", 1);
   }
 
-  private static ObjectNode options() {
-    ObjectNode option =
-        object(List.of("is", "label"), List.of("is", "label", "establishes", "changes", "go"));
-    return list(option, "The answers, the ordinary one first.").put("minItems", 2);
+  /** Answers under their own names, which may lead on by an arrow. */
+  private static ObjectNode answers() {
+    ObjectNode answer = object(List.of(), OPTION);
+    String name = "^(?!(" + String.join("|", OPTION) + ")$)" + ID + "$";
+    answer.withObject("/patternProperties").set(name, of("label"));
+    answer.withObject("/properties").set(Keys.NOT_SURE, target("Where that leads."));
+    // One that is not sure may stand by itself; one with a name has no other name beside it.
+    answer.putArray("type").add("object").add("string");
+    ArrayNode either = pattern(answer, "^" + Keys.NOT_SURE + "$").putArray("anyOf");
+    either.addObject().put("minProperties", 1).put("maxProperties", 1);
+    OPTION.forEach(key -> either.add(required(List.of(key))));
+    return list(answer, "The answers, the ordinary one first.").put("minItems", 2);
   }
 
   private static ObjectNode felt() {
     ObjectNode felt = described("Where each feel of the rod nut leads.");
-    felt.put("type", "object");
-    ArrayNode required = felt.putArray("required");
+    felt.put("type", "object").put("additionalProperties", false);
     ObjectNode properties = felt.putObject("properties");
     for (Feel feel : Feel.values()) {
-      required.add(feel.word());
-      properties.set(feel.word(), id(feel.label() + "."));
+      properties.set(feel.word(), target(feel.label() + "."));
     }
-    felt.put("additionalProperties", false);
     return felt;
   }
 
+  /** The words of the quantities that are read on a string. */
+  static List<String> onString() {
+    return Arrays.stream(Quantity.values()).filter(Quantity::onString).map(Quantity::word).toList();
+  }
+
   private static ObjectNode lines() {
-    String readings = alternatives(Quantity.values(), Quantity::onString, Quantity::word);
-    String strings = alternatives(Which.values(), which -> which != Which.EACH, Which::word);
     ObjectNode line =
         pattern(
             scalar("direction, relief lowest, or the id of a step with a choice."),
-            "^([a-z0-9-]{1,40}|(" + readings + ") (" + strings + "))$");
+            "^(" + ID + "|(" + String.join("|", onString()) + ") (lowest|highest))$");
     return list(line, "What a technician says once more, by its value.")
         .put("minItems", 1)
         .put("maxItems", Step.Pause.MOST_LINES);
-  }
-
-  private static <T> String alternatives(T[] all, Predicate<T> which, Function<T, String> word) {
-    return Arrays.stream(all).filter(which).map(word).collect(Collectors.joining("|"));
-  }
-
-  private static ObjectNode steps() {
-    ObjectNode item = NODES.objectNode().put("$ref", "#/$defs/entry");
-    return list(item, "The steps, each under the part of the work that it belongs to.")
-        .put("minItems", 1);
   }
 }

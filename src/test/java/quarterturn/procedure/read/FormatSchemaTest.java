@@ -105,17 +105,92 @@ class FormatSchemaTest {
   @Test
   void theFaultIsFoundWhereItIs() throws IOException {
     String good = new String(Readings.bytes("/procedures/pickups.yaml"), "UTF-8");
-    assertThat(good).contains("quantity: pickup-gap");
-    String bad = good.replace("quantity: pickup-gap", "quantity: pickup-gapp");
+    assertThat(good).contains("read: pickup-gap");
+    String bad = good.replace("read: pickup-gap", "read: pickup-gapp");
     Stream<String> said =
         complaints(Readings.utf8(bad)).stream().map(one -> one.getInstanceLocation().toString());
-    assertThat(said.toList()).contains("$.steps[3].quantity");
+    assertThat(said.toList()).contains("$.steps[3].read");
+  }
+
+  /** A sheet with one entry in the forms that people write. */
+  private static byte[] sheet(String entry) {
+    return Readings.utf8(
+        """
+        procedure: small
+        revision: 1
+        title: Small
+        purpose: Small.
+        tools: [capo]
+        steps:
+          - part: All
+        """
+            + entry.indent(2));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "- part: More\n  only if: relief in target",
+        "- tell: Some text.\n  id: some\n  unless: relief in target",
+        "- choose: one\n  text: Which?\n  answers:\n    - a: One -> on\n    - not sure",
+        "- choose: one\n  text: Which?\n  answers:\n    - a: One\n      establishes: [detuned]\n"
+            + "      changes: strings\n    - not sure: on",
+        "- choose: one\n  text: Which?\n  answers:\n    - {is: a, label: One}\n    - b: Two",
+        "- cases:\n    - relief in target: go on\n    - otherwise: on\n  id: some",
+        "- compute: one\n  branches:\n    - {when: relief in target, go: on}\n    - otherwise: go on",
+        "- read: humidity\n  text: Read it.\n  cannot: on",
+        "- read: relief\n  id: low\n  string: lowest\n  text: Read it.\n  agree: within 0.05 mm\n"
+            + "  again: {text: Again.}\n  differ: go on\n  cannot: {id: no-gauge}\n"
+            + "  then:\n    - relief in target: go on",
+        "- turn: rod, as advised\n  id: one\n  text: Turn.\n  felt: {free: on}",
+        "- turn: one\n  text: Turn.\n  amount: undo\n  limit: 1/8 turn\n"
+            + "  felt: {smooth: a, stiff: a, jammed: a, free: a, noise: a, slipped: a}",
+        "- use: some-block\n  id: one\n  only if: relief in target\n  tell: {text: Some.}\n"
+            + "  then:\n    - refitted: on",
+        "- call: strings\n  then:\n    - strings is kept: go on\n    - strings is not kept: on",
+        "- done: one\n  text: The end.",
+      })
+  void aSheetAsPeopleWriteItHoldsToIt(String entry) throws IOException {
+    assertThat(complaints(sheet(entry))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "- part: More\n  when: relief in target",
+        "- tell: Some text.\n  idd: some",
+        "- tell: some\n  text: Some text.\n  id: other",
+        "- tell: Some text.\n  answers: [not sure, not sure]",
+        "- choose: one\n  text: Which?",
+        "- choose: one\n  text: Which?\n  answers:\n    - a: One\n      b: Two\n    - not sure",
+        "- choose: one\n  text: Which?\n  answers:\n    - a: One\n    - unsure",
+        "- choose: one\n  text: Which?\n  answers:\n    - a: One\n    - b: [Two]",
+        "- cases:\n    - relief in target: Go on!",
+        "- cases:\n    - relief in target: on\n      relief above target: on",
+        "- cases:\n    - {when: relief in target, goo: on}",
+        "- cases:\n    - otherwise: on\n  brief: Some.",
+        "- read: humidty\n  text: Read it.",
+        "- read: humidity\n  text: Read it.\n  string: lowest",
+        "- read: relief\n  text: Read it.",
+        "- read: humidity\n  text: Read it.\n  agrees: within 1 %",
+        "- read: humidity\n  text: Read it.\n  agree: nearly",
+        "- read: humidity\n  text: Read it.\n  cannot: Go on!",
+        "- turn: rod, sideways\n  text: Turn.",
+        "- turn: rod, as advised\n  text: Turn.\n  felt: {fre: on}",
+        "- turn: rod, as advised",
+        "- turn: one\n  text: Turn.\n  amount: undo\n  limit: 1/8 turn\n  felt: {smooth: a}",
+        "- turn: one\n  text: Turn.",
+        "- use: Some block",
+        "- call: strings\n  ends:\n    - strings is kept: go on",
+      })
+  void aSheetThatIsWrongInItsFormsFailsIt(String entry) throws IOException {
+    assertThat(complaints(sheet(entry))).isNotEmpty();
   }
 
   @Test
   void everyKeyAndKindHasItsDescription() throws IOException {
     JsonNode schema = new ObjectMapper().readTree(FormatSchema.text());
-    assertThat(schema.path("$defs").size()).isEqualTo(Keys.KINDS.size() + 4);
+    assertThat(schema.path("$defs").size()).isEqualTo(Keys.KINDS.size() + 6);
     for (String kind : Keys.KINDS) {
       JsonNode def = schema.path("$defs").path(kind);
       assertWithMessage(kind).that(def.path("description").asText()).isNotEmpty();

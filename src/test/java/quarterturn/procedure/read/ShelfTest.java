@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.LibraryFilesTest;
@@ -191,5 +192,20 @@ class ShelfTest {
     put("procedures/one.yaml", "#".repeat(Source.MOST_BYTES + 10));
     assertThat(faults("one"))
         .contains("procedures/one.yaml:1:1: not-yaml: this file has more than");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "procedures/blocks/find-rod.yaml, a block",
+    "safety/turn.yaml, a block",
+    "safety/endings.yaml, shared ends",
+    "procedures/lesson/relief.yaml, questions of a lesson",
+  })
+  void aFileThatProceduresTakeFromIsCheckedWithThem(String file, String what) throws IOException {
+    String faults = faults(file);
+    assertThat(faults).contains("unknown-key: this file is " + what + ", not a procedure\n");
+    assertThat(faults)
+        .endsWith("It is checked with the procedures that use it; check one of those");
+    assertThat(faults.split(file)).hasLength(2);
   }
 }

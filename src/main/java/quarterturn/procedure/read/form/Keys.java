@@ -30,10 +30,10 @@ public final class Keys {
   public static final String GO = "go";
   public static final String BRANCHES = "branches";
   public static final String STEPS = "steps";
-  static final String OPTIONS = "options";
+  public static final String OPTIONS = "options";
   static final String OTHERWISE = "otherwise";
-  static final String FELT = "felt";
-  static final String TEXT = "text";
+  public static final String FELT = "felt";
+  public static final String TEXT = "text";
 
   /** What stands before a list of cases that asks nothing. */
   public static final String CASES = "cases";
@@ -44,6 +44,9 @@ public final class Keys {
   /** The answers of a choice, each under its own id. */
   public static final String ANSWERS = "answers";
 
+  /** The answer of whoever is not sure. */
+  public static final String NOT_SURE = "not sure";
+
   /** The conditions under which a part or a step is gone through, or passed over. */
   public static final String ONLY_IF = "only if";
 
@@ -53,8 +56,11 @@ public final class Keys {
   /** The block that is put in the place of an entry. */
   public static final String USE = "use";
 
+  /** A reading with all that belongs to it. */
+  public static final String READ = "read";
+
   /** The forms that stand for a block, each with the block's name. */
-  public static final Map<String, String> FORMS = Map.of("read", "reading", "turn", "turn");
+  public static final Map<String, String> FORMS = Map.of(READ, "reading", "turn", "turn");
 
   /** The block that asks whether the rod may be turned at all. */
   static final String MAY_TURN = "may-turn";

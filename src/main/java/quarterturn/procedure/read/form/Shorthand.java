@@ -13,7 +13,6 @@ final class Shorthand {
   /** What stands between an answer and the step that it leads to. */
   private static final String ARROW = " -> ";
 
-  private static final String NOT_SURE = "not sure";
   private static final String WHEN = "when";
 
   private Shorthand() {}
@@ -40,8 +39,8 @@ final class Shorthand {
 
   /** {@code - sound: Nothing of the kind -> strings}, or {@code - not sure}, as an option. */
   private static Node option(Node answer) {
-    if (answer instanceof Scalar scalar && scalar.text().equals(NOT_SURE)) {
-      return option(Mapping.at(answer.mark()).with(NOT_SURE, Scalar.at(answer.mark(), "not-sure")));
+    if (answer instanceof Scalar scalar && scalar.text().equals(Keys.NOT_SURE)) {
+      return option(Mapping.at(answer.mark()).with(Keys.NOT_SURE, Scalar.at(answer.mark(), "not-sure")));
     }
     if (!(answer instanceof Mapping mapping)
         || mapping.first().equals("is")
@@ -49,10 +48,10 @@ final class Shorthand {
       return answer;
     }
     Mark mark = mapping.mark();
-    boolean unsure = mapping.first().equals(NOT_SURE);
+    boolean unsure = mapping.first().equals(Keys.NOT_SURE);
     int arrow = said.text().lastIndexOf(ARROW);
     Scalar label = arrow < 0 ? said : Scalar.at(said.mark(), said.text().substring(0, arrow));
-    Scalar to = Scalar.at(said.mark(), arrow < 0 ? "" : said.text().substring(arrow + 4));
+    Scalar to = Scalar.at(said.mark(), arrow < 0 ? "" : said.text().substring(arrow + ARROW.length()));
     Mapping option =
         Mapping.at(mark)
             .with("is", Scalar.at(mark, unsure ? "unsure" : mapping.first()))
