@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Mark;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Shelf.Found;
 import quarterturn.procedure.read.form.Keys;
@@ -22,6 +23,8 @@ import quarterturn.procedure.read.yaml.TreeReader;
  */
 record ShelfFiles(Shelf shelf, Faults faults) implements SharedFiles {
   private static final String SAFETY = "safety";
+  private static final String BLOCKS = "procedures/blocks";
+  private static final Mapping NONE = Mapping.at(new Mark("", 1, 1));
 
   @Override
   public @Nullable Mapping block(String name) {
@@ -29,50 +32,45 @@ record ShelfFiles(Shelf shelf, Faults faults) implements SharedFiles {
       return null;
     }
     Mapping safety = file(new Shelf(null), SAFETY, name);
-    boolean block = safety != null && safety.entries().containsKey("block");
-    return block ? safety : file(shelf, "procedures/blocks", name);
+    return safety.entries().containsKey("block") ? safety : known(file(shelf, BLOCKS, name));
+  }
+
+  private static @Nullable Mapping known(Mapping file) {
+    return file.entries().isEmpty() ? null : file;
   }
 
   @Override
   public List<Node> endings() {
-    Mapping file = file(new Shelf(null), SAFETY, "endings");
-    return file != null && file.value("endings") instanceof Node.Sequence all
-        ? all.items()
-        : List.of();
+    return file(new Shelf(null), SAFETY, "endings").items("endings");
   }
 
   @Override
   public @Nullable Mapping questions(String procedure) {
-    Mapping file = file(shelf, "procedures/lesson", procedure);
-    return file != null && file.value(Keys.STEPS) instanceof Mapping steps ? steps : null;
+    return known(file(shelf, "procedures/lesson", procedure).mapping(Keys.STEPS));
   }
 
   @Override
   public @Nullable Node limit(String name) {
-    for (Shelf from : List.of(shelf, new Shelf(null))) {
-      Mapping file = file(from, SAFETY, "limits");
-      boolean there = file != null && file.value("limits") instanceof Mapping;
-      Node limit = there ? ((Mapping) file.value("limits")).value(name) : null;
-      if (limit != null) {
-        return limit;
-      }
-    }
-    return null;
+    Node own = file(shelf, SAFETY, "limits").mapping("limits").value(name);
+    return own != null
+        ? own
+        : file(new Shelf(null), SAFETY, "limits").mapping("limits").value(name);
   }
 
-  private @Nullable Mapping file(Shelf from, String folder, String name) {
+  /** The keys of a file; none where there is no such file. */
+  private Mapping file(Shelf from, String folder, String name) {
     try {
       Found found = from.find(folder, name);
       if (found == null) {
-        return null;
+        return NONE;
       }
       Faults own = new Faults(shelf.source(found));
       Node tree = TreeReader.read(own);
       faults.including(own);
-      return tree instanceof Mapping mapping ? mapping : null;
+      return tree instanceof Mapping mapping ? mapping : NONE;
     } catch (UnreadableException e) {
       faults.including(e.faults());
-      return null;
+      return NONE;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -42,9 +42,7 @@ record BlockCall(
     }
     Mapping said = defaults().over(entry.without(Keys.THEN));
     Template own = new Template(name -> value(name, said));
-    Mapping rest =
-        block.value(Keys.OTHERWISE) instanceof Mapping all ? all : Mapping.at(block.mark());
-    Mapping fallback = rest.each((key, value) -> own.fill(value));
+    Mapping fallback = block.mapping(Keys.OTHERWISE).each((key, value) -> own.fill(value));
     Template template = new Template(name -> value(name, said, fallback));
     List<Node> steps = new StepIds().of(written.each(one -> filled(one, said, template)).items());
     Map<String, String> names = new LinkedHashMap<>();
@@ -83,17 +81,14 @@ record BlockCall(
 
   /** What the block says of an entry with such a value. */
   private Mapping defaults() {
-    Mapping none = Mapping.at(entry.mark());
-    if (!(block.value("defaults") instanceof Mapping table)) {
-      return none;
-    }
+    Mapping table = block.mapping("defaults");
     String value = entry.text(entry.first());
-    if (!table.entries().containsKey(value)) {
+    if (!isUse() && !table.entries().containsKey(value)) {
       List<String> known = List.copyOf(table.entries().keySet());
       String wrong = Quote.of(value) + " is nothing to " + entry.first();
       faults.value(entry.mark(), wrong, Quote.allowed(value, known));
     }
-    return table.value(value) instanceof Mapping row ? row : none;
+    return table.mapping(value);
   }
 
   /** A value that is filled in; keys with values are said of a step. */
@@ -137,9 +132,7 @@ record BlockCall(
   private Map<String, Scalar> results(Map<String, String> names, String end) {
     Map<String, Scalar> results = new LinkedHashMap<>();
     names.values().forEach(id -> results.put(id, Scalar.at(entry.mark(), end)));
-    List<Node> then =
-        isUse() && entry.value(Keys.THEN) instanceof Sequence list ? list.items() : List.of();
-    for (Node item : then) {
+    for (Node item : isUse() ? entry.items(Keys.THEN) : List.<Node>of()) {
       if (item instanceof Mapping one && one.value(one.first()) instanceof Scalar target) {
         String named = names.get(one.first());
         if (named == null) {

@@ -143,10 +143,11 @@ final class Expansion {
     }
     // A call returns by its own branches, so that nothing stands between it and an end.
     Node then = step.value(Keys.THEN);
-    boolean call = step.first().equals("call") && then != null;
     Mapping alone = step.without(Keys.THEN);
-    written.add(Shorthand.step(call ? alone.with(Keys.BRANCHES, then) : alone));
-    if (!call) {
+    if (then != null && step.first().equals("call")) {
+      written.add(Shorthand.step(alone.with(Keys.BRANCHES, then)));
+    } else {
+      written.add(Shorthand.step(alone));
       then(step);
     }
   }
@@ -175,9 +176,7 @@ final class Expansion {
           block == null ? "Write the name of a file in procedures/blocks" : "Take one of them out");
       return;
     }
-    if (!use && block.value("before") instanceof Mapping table) {
-      before(form, table.value(word));
-    }
+    before(form, use ? null : block.mapping("before").value(word));
     mayTurn |= name.equals(Keys.MAY_TURN);
     if (use && !gates.containsKey(StepIds.id(form))) {
       written.add(InOrder.label(form.mark(), StepIds.id(form), null));

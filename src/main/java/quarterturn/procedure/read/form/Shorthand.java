@@ -40,7 +40,8 @@ final class Shorthand {
   /** {@code - sound: Nothing of the kind -> strings}, or {@code - not sure}, as an option. */
   private static Node option(Node answer) {
     if (answer instanceof Scalar scalar && scalar.text().equals(Keys.NOT_SURE)) {
-      return option(Mapping.at(answer.mark()).with(Keys.NOT_SURE, Scalar.at(answer.mark(), "not-sure")));
+      return option(
+          Mapping.at(answer.mark()).with(Keys.NOT_SURE, Scalar.at(answer.mark(), "not-sure")));
     }
     if (!(answer instanceof Mapping mapping)
         || mapping.first().equals("is")
@@ -51,7 +52,8 @@ final class Shorthand {
     boolean unsure = mapping.first().equals(Keys.NOT_SURE);
     int arrow = said.text().lastIndexOf(ARROW);
     Scalar label = arrow < 0 ? said : Scalar.at(said.mark(), said.text().substring(0, arrow));
-    Scalar to = Scalar.at(said.mark(), arrow < 0 ? "" : said.text().substring(arrow + ARROW.length()));
+    Scalar to =
+        Scalar.at(said.mark(), arrow < 0 ? "" : said.text().substring(arrow + ARROW.length()));
     Mapping option =
         Mapping.at(mark)
             .with("is", Scalar.at(mark, unsure ? "unsure" : mapping.first()))

@@ -72,6 +72,16 @@ public sealed interface Node {
       return value(key) instanceof Scalar scalar ? scalar.text() : "";
     }
 
+    /** The keys under a key; none where there are none. */
+    public Mapping mapping(String key) {
+      return value(key) instanceof Mapping mapping ? mapping : at(mark);
+    }
+
+    /** The items under a key; none where there are none. */
+    public List<Node> items(String key) {
+      return value(key) instanceof Sequence list ? list.items() : List.of();
+    }
+
     /** A mapping with the same keys and other values; null leaves a key out. */
     public Mapping each(BiFunction<String, Node, @Nullable Node> written) {
       Map<String, Entry> all = new LinkedHashMap<>();
