@@ -14,6 +14,7 @@ import picocli.CommandLine.Parameters;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.FormatSchema;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.cover.Cover;
@@ -22,6 +23,7 @@ import quarterturn.report.CheckReport;
 import quarterturn.report.CoverReport;
 import quarterturn.report.graph.GraphDot;
 import quarterturn.report.graph.GraphText;
+import quarterturn.report.graph.ProcedureGraph;
 import quarterturn.script.CheckJson;
 import quarterturn.session.store.Sessions;
 import quarterturn.unit.Printable;
@@ -67,8 +69,14 @@ final class CheckCommand extends Placed {
   @Option(names = "--watch", description = "Checks again each time a file is saved, until Ctrl-C.")
   private boolean watch;
 
-  @Option(names = "--draw", description = "Draws one procedure's steps and the ways between them.")
+  @Option(names = "--draw", description = "Draws one procedure's parts and the ways between them.")
   private boolean draw;
+
+  @Option(
+      names = "--inside",
+      paramLabel = "NAME",
+      description = "With --draw: the steps of that part (its title) or block, or all.")
+  private @Nullable String inside;
 
   @Option(
       names = "--full",
@@ -103,13 +111,30 @@ final class CheckCommand extends Placed {
       return 0;
     }
     if (draw) {
-      Procedure procedure = sessions.library(typed.get(0)).main();
-      return print(format == Format.DOT ? GraphDot.lines(procedure) : GraphText.lines(procedure));
+      ProcedureGraph graph = graph(sessions.library(typed.get(0)).main());
+      return print(format == Format.DOT ? GraphDot.lines(graph) : GraphText.lines(graph));
     }
     if (cover) {
       return cover(sessions.library(typed.get(0)));
     }
     return watch ? watch(sessions.own()) : check(sessions.own());
+  }
+
+  private ProcedureGraph graph(Procedure procedure) {
+    if (inside == null) {
+      return ProcedureGraph.overview(procedure);
+    }
+    ProcedureGraph graph = ProcedureGraph.inside(procedure, inside);
+    complainIf(
+        graph.parts().isEmpty(),
+        "--inside: "
+            + procedure.id()
+            + " has no part or block "
+            + Quote.of(inside)
+            + ". "
+            + Quote.allowed(inside, ProcedureGraph.names(procedure))
+            + ".");
+    return graph;
   }
 
   private int cover(Library library) {
@@ -163,9 +188,10 @@ final class CheckCommand extends Placed {
     complainIf(
         cover && (draw || watch || format != null), "--cover goes with one procedure alone.");
     complainIf(cover && typed.size() != 1, "--cover: name one procedure or one .yaml file.");
-    complainIf(draw && watch, "--draw goes with --format alone.");
+    complainIf(draw && watch, "--draw goes with --format and --inside alone.");
     complainIf(draw && format == Format.JSON, "--draw goes with --format text or dot.");
     complainIf(draw && typed.size() != 1, "--draw: name one procedure or one .yaml file.");
+    complainIf(inside != null && !draw, "--inside goes with --draw.");
     complainIf(format == Format.DOT && !draw, "--format dot goes with --draw.");
     complainIf(watch && format == Format.JSON, "--watch goes with --format text alone.");
   }

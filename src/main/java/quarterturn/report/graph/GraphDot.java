@@ -4,11 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Step;
+import java.util.stream.Stream;
 import quarterturn.report.Paragraph;
 
-/** A procedure's steps and ways in the DOT language, for Graphviz to lay out. ASCII only. */
+/** The drawing of a procedure in the DOT language, for Graphviz to lay out. ASCII only. */
 public final class GraphDot {
   /** Most characters in a line of a label, so that the picture stays narrow. */
   private static final int WIDEST = 28;
@@ -31,38 +30,53 @@ public final class GraphDot {
 
   private GraphDot() {}
 
-  /** The drawing, line by line: a cluster for each part, then the ways. */
-  public static List<String> lines(Procedure procedure) {
-    ProcedureGraph graph = ProcedureGraph.of(procedure);
+  /** The drawing, line by line: a cluster for each part with a title, then the ways. */
+  public static List<String> lines(ProcedureGraph graph) {
     List<String> lines = new ArrayList<>();
-    lines.add("digraph " + quoted(procedure.id()) + " {");
-    lines.add("  label=" + label(procedure.title(), Integer.MAX_VALUE) + ";");
+    lines.add("digraph " + quoted(graph.procedure().id()) + " {");
+    lines.add("  label=" + label(graph.procedure().title(), Integer.MAX_VALUE) + ";");
     lines.add("  node [fontname=\"sans-serif\"];");
     lines.add("  edge [fontname=\"sans-serif\", fontsize=10];");
     int cluster = 0;
     for (ProcedureGraph.Part part : graph.parts()) {
+      if (part.title().isEmpty()) {
+        part.boxes().forEach(box -> lines.add("  " + node(box)));
+        continue;
+      }
       lines.add("  subgraph " + quoted("cluster_" + cluster++) + " {");
-      lines.add("    label=" + label(part.name(), Integer.MAX_VALUE) + ";");
-      part.steps().forEach(step -> lines.add("    " + node(graph, step)));
+      lines.add("    label=" + label(part.title(), Integer.MAX_VALUE) + ";");
+      part.boxes().forEach(box -> lines.add("    " + node(box)));
       lines.add("  }");
     }
-    graph.ways().values().forEach(ways -> ways.forEach(way -> lines.add("  " + edge(way))));
+    List<ProcedureGraph.Way> ways =
+        graph.ways().values().stream()
+            .flatMap(List::stream)
+            .filter(way -> graph.draws(way.from()) || graph.draws(way.to()))
+            .toList();
+    ways.stream()
+        .flatMap(way -> Stream.of(way.from(), way.to()))
+        .filter(box -> !graph.draws(box))
+        .distinct()
+        .forEach(box -> lines.add("  " + quoted(box) + " [shape=plaintext];"));
+    ways.forEach(way -> lines.add("  " + edge(way)));
     lines.add("}");
     return lines;
   }
 
-  private static String node(ProcedureGraph graph, Step step) {
-    String kind = StepWords.kind(step);
-    List<String> text = new ArrayList<>(List.of(step.id(), kind));
-    if (!StepWords.about(step).isEmpty()) {
-      text.add(StepWords.about(step));
+  private static String node(ProcedureGraph.Box box) {
+    List<String> text = new ArrayList<>(List.of(box.id(), box.kind()));
+    if (!box.about().isEmpty()) {
+      text.add(box.about());
     }
-    String bold = graph.marks(step.id()).contains("begin") ? ", penwidth=2" : "";
-    return quoted(step.id())
+    if (!box.ends().isEmpty()) {
+      text.add("ends: " + String.join(", ", box.ends()));
+    }
+    String bold = box.marks().contains("begin") ? ", penwidth=2" : "";
+    return quoted(box.id())
         + " [label="
         + label(String.join("\n", text), WIDEST)
         + ", shape="
-        + SHAPES.getOrDefault(kind, "box")
+        + SHAPES.getOrDefault(box.kind(), "box")
         + bold
         + "];";
   }

@@ -2,13 +2,11 @@ package quarterturn.report.graph;
 
 import java.util.ArrayList;
 import java.util.List;
-import quarterturn.procedure.Procedure;
-import quarterturn.procedure.Step;
+import java.util.Set;
 import quarterturn.report.Ascii;
 import quarterturn.report.Paragraph;
-import quarterturn.unit.Counted;
 
-/** A procedure's steps and ways as plain text, at most 80 columns wide, in ASCII. */
+/** The drawing of a procedure as plain text, at most 80 columns wide, in ASCII. */
 public final class GraphText {
   private static final int WIDTH = 80;
   private static final String INDENT = "  ";
@@ -24,51 +22,58 @@ public final class GraphText {
   }
 
   /**
-   * The steps by part as lines of text: each step, the steps that lead to it if several do, and its
-   * ways on.
+   * The boxes as lines of text: each with those that lead to it, if several do or one that is not
+   * drawn, and its ways on.
    */
-  public static List<String> lines(Procedure procedure) {
-    GraphText text = new GraphText(ProcedureGraph.of(procedure));
+  public static List<String> lines(ProcedureGraph graph) {
+    GraphText text = new GraphText(graph);
     text.draw();
     return List.copyOf(text.lines);
   }
 
   private void draw() {
-    Procedure procedure = graph.procedure();
-    add(procedure.id() + ": " + procedure.title(), 0, 4);
-    String steps = Counted.of(procedure.steps().size(), "step");
-    add(steps + ", begins at " + procedure.begin(), 0, 4);
+    add(graph.procedure().id() + ": " + graph.procedure().title(), 0, 4);
+    add(graph.size(), 0, 4);
     for (ProcedureGraph.Part part : graph.parts()) {
       lines.add("");
-      int from = lines.size();
-      add(part.name(), 0, 0);
-      int widest =
-          lines.subList(from, lines.size()).stream().mapToInt(String::length).max().orElse(0);
-      lines.add("-".repeat(widest));
-      part.steps().forEach(this::step);
+      title(part.title());
+      part.boxes().forEach(this::box);
     }
   }
 
-  private void step(Step step) {
-    List<String> words = new ArrayList<>();
-    words.add(step.id() + " (" + StepWords.kind(step) + ")");
-    if (!StepWords.about(step).isEmpty()) {
-      words.add(StepWords.about(step));
+  private void title(String title) {
+    if (!title.isEmpty()) {
+      int from = lines.size();
+      add(title, 0, 0);
+      int widest =
+          lines.subList(from, lines.size()).stream().mapToInt(String::length).max().orElse(0);
+      lines.add("-".repeat(widest));
     }
-    graph.marks(step.id()).forEach(mark -> words.add("[" + mark + "]"));
+  }
+
+  private void box(ProcedureGraph.Box box) {
+    List<String> words = new ArrayList<>();
+    words.add(box.id() + " (" + box.kind() + ")");
+    if (!box.about().isEmpty()) {
+      words.add(box.about());
+    }
+    box.marks().forEach(mark -> words.add("[" + mark + "]"));
     add(String.join(" ", words), 0, 8);
-    List<String> into = graph.into(step.id());
-    if (into.size() > 1) {
+    Set<String> into = graph.into(box.id());
+    if (into.size() > 1 || !into.stream().allMatch(graph::draws)) {
       add("<- from " + String.join(", ", into), 1, 8);
-    } else if (into.isEmpty() && graph.marks(step.id()).isEmpty()) {
+    } else if (into.isEmpty() && box.marks().isEmpty()) {
       add("<- nothing leads here", 1, 8);
     }
-    List<ProcedureGraph.Way> ways = graph.from(step.id());
+    List<ProcedureGraph.Way> ways = graph.from(box.id());
     int widest = ways.stream().mapToInt(way -> Ascii.of(way.words()).length()).max().orElse(0);
     int arrow = ways.stream().mapToInt(way -> arrow(way).length()).max().orElse(0);
     int room = Math.max(LEAST, WIDTH - 2 * INDENT.length() - arrow);
     int column = Math.min(widest, room);
     ways.forEach(way -> way(way, column));
+    if (!box.ends().isEmpty()) {
+      add("ends: " + String.join(", ", box.ends()), 1, 8);
+    }
   }
 
   /**

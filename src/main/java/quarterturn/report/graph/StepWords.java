@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Step;
@@ -15,6 +18,10 @@ import quarterturn.procedure.kind.Which;
 final class StepWords {
   private static final int HOUR = 60;
   private static final int DAY = 24 * HOUR;
+
+  /** The files that stand for a block, by their folder. */
+  private static final Pattern BLOCK =
+      Pattern.compile("(?:.*[/\\\\])?(?:blocks|safety)[/\\\\]([^/\\\\]+)\\.yaml");
 
   private static final Step.Cases<String> KIND =
       new Step.Cases<>(
@@ -44,20 +51,6 @@ final class StepWords {
           Step.Call::procedure,
           done -> "ends: " + done.outcome(),
           handOver -> "ends: " + handOver.outcome());
-  private static final Step.Cases<List<Exit>> EXITS =
-      new Step.Cases<>(
-          tell -> fork(tell.then()),
-          choose -> choose.options().stream().map(StepWords::chosen).toList(),
-          note -> List.of(new Exit("", note.go())),
-          pause -> List.of(new Exit("", pause.go())),
-          adjust -> fork(adjust.then()),
-          measure -> fork(measure.then()),
-          compute -> fork(compute.then()),
-          StepWords::felt,
-          wait -> List.of(new Exit("after " + time(wait.minutes()), wait.go())),
-          call -> fork(call.then()),
-          done -> List.of(),
-          handOver -> List.of());
 
   private StepWords() {}
 
@@ -95,22 +88,54 @@ final class StepWords {
 
   /** Every way out of a step, in the file's order; feels that lead to the same step share one. */
   static List<Exit> exits(Step step) {
-    return step.match(EXITS);
+    if (step instanceof Step.TurnRod turn) {
+      return felt(turn);
+    }
+    if (step instanceof Step.Choose choose) {
+      return choose.options().stream().map(StepWords::chosen).toList();
+    }
+    if (step instanceof Step.Wait wait) {
+      return List.of(new Exit("after " + time(wait.minutes()), wait.go()));
+    }
+    return step.exits().stream()
+        .map(
+            exit ->
+                new Exit(
+                    exit.when() == null ? exit.word() : ConditionWords.of(exit.when()), exit.to()))
+        .toList();
+  }
+
+  /** Every way out of a step, in the file's order, in words that stand without the step. */
+  static List<Exit> reasons(Step step) {
+    return step.exits().stream().map(exit -> new Exit(reason(step, exit), exit.to())).toList();
+  }
+
+  private static String reason(Step step, Step.Exit exit) {
+    if (exit.when() != null) {
+      return ConditionWords.of(exit.when());
+    }
+    if (step instanceof Step.Choose) {
+      return step.id() + " is " + exit.word();
+    }
+    if (step instanceof Step.TurnRod) {
+      return "felt " + exit.word();
+    }
+    List<Branch> others = step.fork().branches();
+    return others.isEmpty()
+        ? "after " + step.id()
+        : others.stream()
+            .map(branch -> ConditionWords.of(branch.when()))
+            .collect(Collectors.joining(" or ", "unless ", ""));
+  }
+
+  /** The block that a step was written in; empty for the procedure's own file and shared ends. */
+  static String block(Step step) {
+    Matcher file = BLOCK.matcher(step.mark().file());
+    return file.matches() && !(step instanceof Step.End) ? file.group(1) : "";
   }
 
   private static Exit chosen(Step.Option option) {
     return new Exit(option.id() + ": " + option.label(), option.go());
-  }
-
-  private static List<Exit> fork(Branch.Fork fork) {
-    List<Exit> exits = new ArrayList<>();
-    for (Branch branch : fork.branches()) {
-      exits.add(new Exit(ConditionWords.of(branch.when()), branch.go()));
-    }
-    if (fork.otherwise() != null) {
-      exits.add(new Exit(exits.isEmpty() ? "" : "otherwise", fork.otherwise()));
-    }
-    return exits;
   }
 
   private static List<Exit> felt(Step.TurnRod turn) {

@@ -18,7 +18,11 @@ import quarterturn.report.DotReader;
 /** A procedure in the DOT language, read back. */
 class GraphDotTest {
   private static DotReader read(Procedure procedure) {
-    String text = String.join("\n", GraphDot.lines(procedure));
+    return read(ProcedureGraph.inside(procedure, "all"));
+  }
+
+  private static DotReader read(ProcedureGraph graph) {
+    String text = String.join("\n", GraphDot.lines(graph));
     assertThat(text.chars().allMatch(c -> c == '\n' || (c >= ' ' && c <= '~'))).isTrue();
     return new DotReader(text);
   }
@@ -99,7 +103,38 @@ class GraphDotTest {
   }
 
   @Test
+  void partsAreBoxesWithTheWaysBetweenThem() throws Exception {
+    Procedure relief = GraphTextTest.shipped("relief");
+    DotReader dot = read(ProcedureGraph.overview(relief));
+    assertThat(dot.nodes.keySet())
+        .containsExactlyElementsIn(
+            relief.steps().values().stream().map(step -> step.words().part()).distinct().toList());
+    List<String> labels =
+        dot.edges.stream()
+            .filter(edge -> edge.from().equals("Find the rod"))
+            .map(edge -> edge.to() + ": " + edge.attributes().get("label"))
+            .toList();
+    assertThat(labels).hasSize(1);
+    assertThat(labels.get(0)).startsWith("Measure as found: key-fit is fits;");
+  }
+
+  @Test
+  void whatLeadsOutOfABlockIsNamedWithoutABox() throws Exception {
+    Procedure relief = GraphTextTest.shipped("relief");
+    DotReader dot = read(ProcedureGraph.inside(relief, "one-turn"));
+    dot.nodes.forEach(
+        (id, node) ->
+            assertWithMessage(id)
+                .that("plaintext".equals(node.attributes().get("shape")))
+                .isEqualTo(!StepWords.block(relief.step(id)).equals("one-turn")));
+    assertThat(dot.nodes.keySet()).containsAtLeast("seat", "retune", "jammed", "before-turn-then");
+    assertThat(dot.nodes.keySet()).doesNotContain("welcome");
+  }
+
+  @Test
   void pickupsAsItIsWritten() throws Exception {
-    GraphTextTest.golden("pickups.dot", GraphDot.lines(GraphTextTest.shipped("pickups")));
+    Procedure pickups = GraphTextTest.shipped("pickups");
+    GraphTextTest.golden("pickups.dot", GraphDot.lines(ProcedureGraph.overview(pickups)));
+    GraphTextTest.golden("pickups-all.dot", GraphDot.lines(ProcedureGraph.inside(pickups, "all")));
   }
 }

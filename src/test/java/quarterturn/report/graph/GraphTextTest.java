@@ -7,7 +7,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
@@ -105,23 +107,89 @@ class GraphTextTest {
 
   @Test
   void pickupsAsItIsDrawn() throws Exception {
-    golden("pickups.txt", GraphText.lines(shipped("pickups")));
+    golden("pickups.txt", GraphText.lines(ProcedureGraph.overview(shipped("pickups"))));
+    golden("pickups-all.txt", GraphText.lines(ProcedureGraph.inside(shipped("pickups"), "all")));
+  }
+
+  @Test
+  void reliefAsItIsDrawnWithItsPartsOnePartAndOneBlock() throws Exception {
+    Procedure relief = shipped("relief");
+    golden("relief.txt", GraphText.lines(ProcedureGraph.overview(relief)));
+    golden("relief-part.txt", GraphText.lines(ProcedureGraph.inside(relief, "measure as found")));
+    golden("relief-block.txt", GraphText.lines(ProcedureGraph.inside(relief, "one-turn")));
   }
 
   @Test
   void everyKindOfWayAsItIsDrawn() throws Exception {
-    golden("odd.txt", GraphText.lines(odd()));
+    golden("odd.txt", GraphText.lines(ProcedureGraph.inside(odd(), "all")));
+  }
+
+  @Test
+  void oneSinglePartIsDrawnWhole() throws Exception {
+    Procedure setup = shipped("setup");
+    assertThat(ProcedureGraph.overview(setup)).isEqualTo(ProcedureGraph.inside(setup, "all"));
+  }
+
+  @Test
+  void nothingIsInsideAnUnknownName() throws Exception {
+    Procedure relief = shipped("relief");
+    assertThat(ProcedureGraph.inside(relief, "reading").parts()).isEmpty();
+    assertThat(ProcedureGraph.names(relief))
+        .containsAtLeast("Turn", "find-rod", "one-turn", "answer", "may-turn", "all");
+    assertThat(ProcedureGraph.names(relief)).containsNoneOf("reading", "turn", "endings", "");
+  }
+
+  @Test
+  void theStepsInsideAreThoseOfThePartOrBlock() throws Exception {
+    Procedure relief = shipped("relief");
+    List<String> inside =
+        ProcedureGraph.inside(relief, "pocket-turn").parts().stream()
+            .flatMap(part -> part.boxes().stream())
+            .map(ProcedureGraph.Box::id)
+            .toList();
+    // The turns in it are written in safety/turn.yaml and belong to it all the same.
+    assertThat(inside).containsAtLeast("pocket-slacken", "pocket-undo", "pocket-turn").inOrder();
+    assertThat(inside).doesNotContain("retune");
+  }
+
+  @Test
+  void everyPartHasItsWaysAndItsEnds() throws Exception {
+    for (String id : new Shelf(null).procedures()) {
+      Procedure procedure = shipped(id);
+      PartBoxes parts = PartBoxes.of(procedure);
+      for (ProcedureGraph.Box box : parts.boxes()) {
+        Set<String> ends = new HashSet<>();
+        Set<String> next = new HashSet<>();
+        for (Step step : procedure.steps().values()) {
+          if (step.words().part().equals(box.id())) {
+            for (String to : Ways.from(step)) {
+              Step target = procedure.step(to);
+              boolean end = target instanceof Step.End;
+              (end ? ends : next).add(end ? to : target.words().part());
+            }
+          }
+        }
+        next.remove(box.id());
+        assertWithMessage(id + " " + box.id()).that(box.ends()).isEqualTo(ends);
+        assertWithMessage(id + " " + box.id())
+            .that(
+                parts.ways().getOrDefault(box.id(), List.of()).stream()
+                    .map(ProcedureGraph.Way::to)
+                    .toList())
+            .containsExactlyElementsIn(next);
+      }
+    }
   }
 
   @Test
   void everyShippedProcedureFitsAndLacksNothing() throws Exception {
     for (String id : new Shelf(null).procedures()) {
       Procedure procedure = shipped(id);
-      List<String> lines = GraphText.lines(procedure);
-      for (String line : lines) {
-        assertWithMessage(line).that(line.length()).isAtMost(80);
-        assertWithMessage(line).that(line.chars().allMatch(c -> c >= ' ' && c <= '~')).isTrue();
+      fits(GraphText.lines(ProcedureGraph.overview(procedure)));
+      for (String name : ProcedureGraph.names(procedure)) {
+        fits(GraphText.lines(ProcedureGraph.inside(procedure, name)));
       }
+      List<String> lines = GraphText.lines(ProcedureGraph.inside(procedure, "all"));
       for (Step step : procedure.steps().values()) {
         int at = at(lines, step.id() + " (");
         assertWithMessage(step.id()).that(at).isAtLeast(0);
@@ -130,6 +198,13 @@ class GraphTextTest {
           assertWithMessage(id + ": " + step.id() + " -> " + to).that(arrow).isAtLeast(0);
         }
       }
+    }
+  }
+
+  private static void fits(List<String> lines) {
+    for (String line : lines) {
+      assertWithMessage(line).that(line.length()).isAtMost(80);
+      assertWithMessage(line).that(line.chars().allMatch(c -> c >= ' ' && c <= '~')).isTrue();
     }
   }
 

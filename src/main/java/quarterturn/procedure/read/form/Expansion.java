@@ -182,13 +182,25 @@ final class Expansion {
       written.add(InOrder.label(form.mark(), StepIds.id(form), null));
     }
     String end = place("end of " + name);
+    int from = written.size();
     depth++;
     walk(new BlockCall(form, block, this::limit, faults).steps(ids, end));
     depth--;
+    if (!use) {
+      written.subList(from, written.size()).replaceAll(step -> placed(step, form.mark()));
+    }
     written.add(InOrder.label(form.mark(), end, null));
     if (!use) {
       then(form);
     }
+  }
+
+  /** A step of a form that is no block: it stands where the form stands. */
+  private static Node placed(Node step, Mark place) {
+    Node id = step instanceof Mapping one ? one.value(one.first()) : null;
+    return step instanceof Mapping one && id != null
+        ? one.with(one.first(), new Entry(place, id))
+        : step;
   }
 
   /** A limit, or the step at which the strings are tuned again after a break. */
