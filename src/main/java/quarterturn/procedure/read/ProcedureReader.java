@@ -209,7 +209,7 @@ public final class ProcedureReader {
   private static String begins() {
     return "A step begins with its kind. Allowed: "
         + String.join(", ", Keys.KINDS)
-        + ", cases, part";
+        + ", read, cases, use, part";
   }
 
   /** The SHA-256 digest of {@code bytes} in hexadecimal. */

@@ -1,6 +1,8 @@
 package quarterturn.procedure.read.form;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -37,18 +39,32 @@ record BlockCall(
    * @param end the name of the place behind the block
    */
   List<Node> steps(StepIds ids, String end) {
-    if (!(block.value(Keys.STEPS) instanceof Sequence written)) {
-      return List.of();
+    String value = entry.text(entry.first());
+    Mapping table = block.mapping("defaults");
+    if (!isUse() && !table.entries().containsKey(value)) {
+      List<String> known = List.copyOf(table.entries().keySet());
+      String wrong = Quote.of(value) + " is nothing to " + entry.first();
+      faults.value(entry.mark(), wrong, Quote.allowed(value, known));
+      return List.of(InOrder.label(entry.mark(), own(), null));
     }
-    Mapping said = defaults().over(entry.without(Keys.THEN));
-    Template own = new Template(name -> value(name, said));
-    Mapping fallback = block.mapping(Keys.OTHERWISE).each((key, value) -> own.fill(value));
-    Template template = new Template(name -> value(name, said, fallback));
-    List<Node> steps = new StepIds().of(written.each(one -> filled(one, said, template)).items());
+    Mapping said = table.mapping(value).over(entry.without(Keys.THEN));
+    Template own = new Template(name -> value(name, end, said));
+    Mapping fallback = block.mapping(Keys.OTHERWISE).each((key, one) -> own.fill(one));
+    Template template = new Template(name -> value(name, end, said, fallback));
+    List<Node> written = new ArrayList<>();
+    for (Node step : block.items(Keys.STEPS)) {
+      Node filled = filled(step, said, template);
+      if (filled != null) {
+        written.add(filled);
+      }
+    }
+    List<Node> steps = new StepIds().of(written);
     Map<String, String> names = new LinkedHashMap<>();
-    Set<String> asked = Template.names(written);
+    Set<String> asked = Template.names(block);
     Mapping open =
-        said.without(entry.first()).each((key, value) -> asked.contains(key) ? null : value);
+        said.without(entry.first())
+            .without(Keys.ID)
+            .each((key, one) -> asked.contains(key) ? null : one);
     for (int i = 0; i < steps.size(); i++) {
       String id = StepIds.id(steps.get(i));
       String key = id.startsWith(own() + "-") ? id.substring(own().length() + 1) : id;
@@ -61,14 +77,42 @@ record BlockCall(
       boolean same = id.isEmpty() || (id.equals(own()) && !isUse());
       names.put(id, !named.isEmpty() ? named : same ? id : ids.free(id));
     }
-    Mapping more = open.without(Keys.ID);
+    Mapping more = open;
+    Set<String> allowed = new LinkedHashSet<>(isUse() ? names.keySet() : asked);
+    block.items("says").forEach(one -> allowed.add(one instanceof Scalar key ? key.text() : ""));
+    more.entries().forEach((key, one) -> known(key, one, allowed));
     Map<String, Scalar> results = results(names, end);
-    if (isUse()) {
-      more.entries().forEach((key, value) -> unknown(key, value, names.keySet()));
-    } else {
-      steps.replaceAll(step -> StepIds.id(step).equals(own()) ? ((Mapping) step).over(more) : step);
-    }
+    steps.replaceAll(
+        step -> !isUse() && StepIds.id(step).equals(own()) ? added((Mapping) step, more) : step);
     return Renaming.of(names, steps).stream().map(step -> result(step, results)).toList();
+  }
+
+  /** The step with what the entry says of it. What the block says of it already stays. */
+  private Mapping added(Mapping step, Mapping more) {
+    return step.over(
+        more.each(
+            (key, own) -> {
+              Node before = step.value(key);
+              if (before instanceof Sequence list && own instanceof Sequence further) {
+                List<Node> both = new ArrayList<>(list.items());
+                both.addAll(further.items());
+                return new Sequence(both, own.mark());
+              }
+              return before instanceof Mapping ways && own instanceof Mapping others
+                  ? others.each((way, to) -> added(way, ways.text(way), to))
+                  : own;
+            }));
+  }
+
+  private @Nullable Node added(String way, String before, Node own) {
+    if (before.isEmpty() || before.equals(Keys.GO_ON)) {
+      return own;
+    }
+    faults.value(
+        own.mark(),
+        way + " leads to " + before + " in every " + entry.first(),
+        "Take it out: what the block says can only be added to");
+    return null;
   }
 
   private boolean isUse() {
@@ -79,22 +123,13 @@ record BlockCall(
     return StepIds.id(entry);
   }
 
-  /** What the block says of an entry with such a value. */
-  private Mapping defaults() {
-    Mapping table = block.mapping("defaults");
-    String value = entry.text(entry.first());
-    if (!isUse() && !table.entries().containsKey(value)) {
-      List<String> known = List.copyOf(table.entries().keySet());
-      String wrong = Quote.of(value) + " is nothing to " + entry.first();
-      faults.value(entry.mark(), wrong, Quote.allowed(value, known));
-    }
-    return table.mapping(value);
-  }
-
   /** A value that is filled in; keys with values are said of a step. */
-  private @Nullable Node value(String name, Mapping... said) {
+  private @Nullable Node value(String name, String end, Mapping... said) {
     for (Mapping one : said) {
       Node value = one.value(name);
+      if (value != null && one.text(name).equals(Keys.GO_ON)) {
+        return Scalar.at(value.mark(), end);
+      }
       if (value != null && !(value instanceof Mapping)) {
         return value;
       }
@@ -120,12 +155,14 @@ record BlockCall(
         || (value != null && !(value instanceof Mapping)) == wanted;
   }
 
-  private void unknown(String key, Node.Entry value, Set<String> known) {
-    faults.add(
-        Slip.UNKNOWN_KEY,
-        value.key(),
-        "the block has no step " + Quote.of(key) + ", and asks for no such value",
-        Quote.allowed(key, List.copyOf(known)));
+  private void known(String key, Node.Entry value, Set<String> allowed) {
+    if (!allowed.contains(key)) {
+      faults.add(
+          Slip.UNKNOWN_KEY,
+          value.key(),
+          entry.first() + " knows nothing of " + Quote.of(key),
+          Quote.allowed(key, List.copyOf(allowed)));
+    }
   }
 
   /** Where each result of the block leads, by the id that it has now. */

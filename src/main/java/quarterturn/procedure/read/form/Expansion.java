@@ -3,6 +3,7 @@ package quarterturn.procedure.read.form;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -195,12 +196,28 @@ final class Expansion {
     }
   }
 
-  /** A step of a form that is no block: it stands where the form stands. */
-  private static Node placed(Node step, Mark place) {
-    Node id = step instanceof Mapping one ? one.value(one.first()) : null;
-    return step instanceof Mapping one && id != null
-        ? one.with(one.first(), new Entry(place, id))
-        : step;
+  /** A piece of a form that is no block: what stands in the block's file stands at the form. */
+  private static Node placed(Node piece, Mark place) {
+    boolean here = piece.mark().file().equals(place.file());
+    if (piece instanceof Scalar scalar) {
+      return here ? scalar : new Scalar(scalar.text(), "", place);
+    }
+    if (piece instanceof Sequence list) {
+      return new Sequence(
+          list.each(item -> placed(item, place)).items(), here ? list.mark() : place);
+    }
+    if (piece instanceof Mapping mapping) {
+      Map<String, Entry> all = new LinkedHashMap<>();
+      mapping
+          .entries()
+          .forEach(
+              (key, entry) -> {
+                boolean own = entry.key().file().equals(place.file());
+                all.put(key, new Entry(own ? entry.key() : place, placed(entry.value(), place)));
+              });
+      return new Mapping(all, here ? mapping.mark() : place);
+    }
+    return piece;
   }
 
   /** A limit, or the step at which the strings are tuned again after a break. */

@@ -42,7 +42,7 @@ record Renaming(Pattern ids, Map<String, String> names) {
       return steps;
     }
     String any = other.keySet().stream().map(Pattern::quote).collect(Collectors.joining("|"));
-    String alone = "(?:^|(?<= -> ))(?:" + any + ")$";
+    String alone = "(?:^|(?<=->)|(?<=-> ))(?:" + any + ")$";
     String inCondition = "(?<![a-z0-9-])(?:" + any + ")(?= (?:is|reached) )";
     Renaming renaming = new Renaming(Pattern.compile(alone + "|" + inCondition), other);
     return steps.stream().map(renaming::one).toList();

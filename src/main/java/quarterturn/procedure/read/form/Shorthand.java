@@ -11,7 +11,7 @@ import quarterturn.procedure.read.yaml.Node.Sequence;
 /** Writes out the answers of a choice, and cases. */
 final class Shorthand {
   /** What stands between an answer and the step that it leads to. */
-  private static final String ARROW = " -> ";
+  private static final String ARROW = "->";
 
   private static final String WHEN = "when";
 
@@ -51,9 +51,11 @@ final class Shorthand {
     Mark mark = mapping.mark();
     boolean unsure = mapping.first().equals(Keys.NOT_SURE);
     int arrow = said.text().lastIndexOf(ARROW);
-    Scalar label = arrow < 0 ? said : Scalar.at(said.mark(), said.text().substring(0, arrow));
+    Scalar label =
+        arrow < 0 ? said : Scalar.at(said.mark(), said.text().substring(0, arrow).strip());
     Scalar to =
-        Scalar.at(said.mark(), arrow < 0 ? "" : said.text().substring(arrow + ARROW.length()));
+        Scalar.at(
+            said.mark(), arrow < 0 ? "" : said.text().substring(arrow + ARROW.length()).strip());
     Mapping option =
         Mapping.at(mark)
             .with("is", Scalar.at(mark, unsure ? "unsure" : mapping.first()))
