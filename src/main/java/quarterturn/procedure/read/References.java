@@ -61,10 +61,10 @@ final class References {
   void step(Scalar id, String kind, List<String> options) {
     Defined before = steps.putIfAbsent(id.text(), new Defined(id.mark(), kind, options));
     if (before != null) {
-      faults.twice(
-          id,
-          "the step ",
-          "Give each step its own id; the first is in line " + before.mark().line());
+      Mark first = before.mark();
+      boolean here = first.file().equals(id.mark().file());
+      String place = here ? "in line " + first.line() : "at " + first;
+      faults.twice(id, "the step ", "Give each step its own id; the first is " + place);
     }
   }
 

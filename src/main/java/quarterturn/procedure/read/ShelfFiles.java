@@ -51,10 +51,11 @@ record ShelfFiles(Shelf shelf, Faults faults) implements SharedFiles {
   public @Nullable Node limit(String name) {
     for (Shelf from : List.of(shelf, new Shelf(null))) {
       Mapping file = file(from, SAFETY, "limits");
-      boolean there = file != null && file.value("limits") instanceof Mapping;
-      Node limit = there ? ((Mapping) file.value("limits")).value(name) : null;
-      if (limit != null) {
-        return limit;
+      if (file != null && file.value("limits") instanceof Mapping limits) {
+        Node limit = limits.value(name);
+        if (limit != null) {
+          return limit;
+        }
       }
     }
     return null;

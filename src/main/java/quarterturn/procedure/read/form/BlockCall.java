@@ -1,15 +1,18 @@
 package quarterturn.procedure.read.form;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Mark;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Node.Entry;
 import quarterturn.procedure.read.yaml.Node.Mapping;
 import quarterturn.procedure.read.yaml.Node.Scalar;
 import quarterturn.procedure.read.yaml.Node.Sequence;
@@ -40,10 +43,14 @@ record BlockCall(
     if (!(block.value(Keys.STEPS) instanceof Sequence written)) {
       return List.of();
     }
-    Mapping said = defaults().over(entry.without(Keys.THEN));
+    Map<String, Entry> all = new LinkedHashMap<>(defaults().entries());
+    all.putAll(entry.without(Keys.THEN).entries());
+    Mapping said =
+        new Mapping(all, entry.mark())
+            .each((key, value) -> goesOn(value) ? Scalar.at(value.mark(), end) : value);
     Template own = new Template(name -> value(name, said));
     Mapping rest =
-        block.value(Keys.OTHERWISE) instanceof Mapping all ? all : Mapping.at(block.mark());
+        block.value(Keys.OTHERWISE) instanceof Mapping one ? one : Mapping.at(block.mark());
     Mapping fallback = rest.each((key, value) -> own.fill(value));
     Template template = new Template(name -> value(name, said, fallback));
     List<Node> steps = new StepIds().of(written.each(one -> filled(one, said, template)).items());
@@ -56,21 +63,60 @@ record BlockCall(
       String key = id.startsWith(own() + "-") ? id.substring(own().length() + 1) : id;
       open = open.without(key);
       String named = "";
+      if (!isUse() && steps.get(i) instanceof Mapping step) {
+        steps.set(i, at(step, entry.mark(), entry.mark()));
+      }
       if (said.value(key) instanceof Mapping given && steps.get(i) instanceof Mapping step) {
         named = StepIds.id(given);
-        steps.set(i, step.over(given.without(Keys.ID)));
+        Mark place = said.entries().get(key).key();
+        Node other = given.value(Keys.ID);
+        Mapping more = step.over(given.without(Keys.ID));
+        steps.set(i, at(more, place, other == null ? place : other.mark()));
       }
       boolean same = id.isEmpty() || (id.equals(own()) && !isUse());
       names.put(id, !named.isEmpty() ? named : same ? id : ids.free(id));
     }
     Mapping more = open.without(Keys.ID);
-    Map<String, Scalar> results = results(names, end);
+    List<String> known = new ArrayList<>(names.keySet());
+    known.addAll(asked);
+    steps.forEach(step -> within(step).forEach(id -> names.putIfAbsent(id, ids.free(id))));
+    Map<String, Scalar> results = results(steps, names, end);
     if (isUse()) {
-      more.entries().forEach((key, value) -> unknown(key, value, names.keySet()));
+      more.entries().forEach((key, value) -> unknown(key, value, known));
     } else {
       steps.replaceAll(step -> StepIds.id(step).equals(own()) ? ((Mapping) step).over(more) : step);
     }
     return Renaming.of(names, steps).stream().map(step -> result(step, results)).toList();
+  }
+
+  /** Whether a key has no value, which takes away what the block says. */
+  private static boolean isEmpty(Node value) {
+    return value instanceof Scalar scalar && scalar.text().isEmpty();
+  }
+
+  private static boolean goesOn(Node value) {
+    return value instanceof Scalar to && to.text().equals(Keys.GO_ON);
+  }
+
+  /** A step at the place where a sheet speaks of it. */
+  private static Mapping at(Mapping step, Mark mark, Mark id) {
+    if (!(step.value(step.first()) instanceof Scalar said)) {
+      return step;
+    }
+    Entry first = new Entry(mark, Scalar.at(id, said.text()));
+    return new Mapping(step.with(step.first(), first).entries(), mark);
+  }
+
+  /** The ids that a step gives to those of a block of its own. */
+  private static List<String> within(Node step) {
+    return step instanceof Mapping form && StepIds.isForm(form)
+        ? form.entries().values().stream()
+            .map(Entry::value)
+            .filter(said -> said instanceof Mapping one && one.entries().containsKey(Keys.ID))
+            .map(StepIds::id)
+            .filter(id -> !id.isEmpty())
+            .toList()
+        : List.of();
   }
 
   private boolean isUse() {
@@ -101,7 +147,7 @@ record BlockCall(
     for (Mapping one : said) {
       Node value = one.value(name);
       if (value != null && !(value instanceof Mapping)) {
-        return value;
+        return isEmpty(value) ? null : value;
       }
     }
     return limits.apply(name);
@@ -122,43 +168,48 @@ record BlockCall(
   private static boolean given(Mapping step, String key, Mapping said, boolean wanted) {
     Node value = said.value(step.text(key));
     return !step.entries().containsKey(key)
-        || (value != null && !(value instanceof Mapping)) == wanted;
+        || (value != null && !(value instanceof Mapping) && !isEmpty(value)) == wanted;
   }
 
-  private void unknown(String key, Node.Entry value, Set<String> known) {
+  private void unknown(String key, Entry value, List<String> known) {
     faults.add(
         Slip.UNKNOWN_KEY,
         value.key(),
         "the block has no step " + Quote.of(key) + ", and asks for no such value",
-        Quote.allowed(key, List.copyOf(known)));
+        Quote.allowed(key, known));
   }
 
   /** Where each result of the block leads, by the id that it has now. */
-  private Map<String, Scalar> results(Map<String, String> names, String end) {
+  private Map<String, Scalar> results(List<Node> steps, Map<String, String> names, String end) {
+    List<String> known = steps.stream().filter(BlockCall::isResult).map(StepIds::id).toList();
     Map<String, Scalar> results = new LinkedHashMap<>();
-    names.values().forEach(id -> results.put(id, Scalar.at(entry.mark(), end)));
+    known.forEach(id -> results.put(names.getOrDefault(id, id), Scalar.at(entry.mark(), end)));
     List<Node> then =
         isUse() && entry.value(Keys.THEN) instanceof Sequence list ? list.items() : List.of();
     for (Node item : then) {
       if (item instanceof Mapping one && one.value(one.first()) instanceof Scalar target) {
-        String named = names.get(one.first());
-        if (named == null) {
+        String id = one.first();
+        if (!known.contains(id)) {
           faults.add(
               Slip.UNKNOWN_ID,
               one.mark(),
-              "the block has no result " + Quote.of(one.first()),
-              Quote.allowed(one.first(), List.copyOf(names.keySet())));
-        } else if (!target.text().equals(Keys.GO_ON)) {
-          results.put(named, target);
+              "the block has no result " + Quote.of(id),
+              Quote.allowed(id, known));
+        } else if (!goesOn(target)) {
+          results.put(names.getOrDefault(id, id), target);
         }
       }
     }
     return results;
   }
 
+  private static boolean isResult(Node step) {
+    return step instanceof Mapping one && one.first().equals("done");
+  }
+
   /** A result of the block as a label; any other step as it is. */
   private static Node result(Node step, Map<String, Scalar> results) {
-    return step instanceof Mapping one && one.first().equals("done")
+    return isResult(step) && step instanceof Mapping one
         ? InOrder.label(one.mark(), StepIds.id(one), results.get(StepIds.id(one)))
         : step;
   }

@@ -98,9 +98,8 @@ final class StepIds {
   }
 
   private static String form(Mapping form) {
-    Entry first = form.entries().get(form.first());
-    boolean word = first != null && first.value() instanceof Scalar s && Scalars.isId(s.text());
-    return word ? ((Scalar) first.value()).text() : form.first();
+    String word = form.text(form.first());
+    return Scalars.isId(word) ? word : form.first();
   }
 
   private Mapping identified(Mapping step, Entry first, String wanted) {
