@@ -157,6 +157,9 @@ final class References {
   }
 
   private String instead(String id) {
+    if (faults.many()) {
+      return "";
+    }
     String meant = Quote.meant(id, steps.keySet());
     return meant.isEmpty() ? "Write the id of a step of this procedure" : meant;
   }

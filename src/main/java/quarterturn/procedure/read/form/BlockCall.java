@@ -66,9 +66,12 @@ record BlockCall(
       if (!isUse() && steps.get(i) instanceof Mapping step) {
         steps.set(i, at(step, entry.mark(), entry.mark()));
       }
-      if (said.value(key) instanceof Mapping given && steps.get(i) instanceof Mapping step) {
+      Entry over = said.entries().get(key);
+      if (over != null
+          && over.value() instanceof Mapping given
+          && steps.get(i) instanceof Mapping step) {
         named = StepIds.id(given);
-        Mark place = said.entries().get(key).key();
+        Mark place = over.key();
         Node other = given.value(Keys.ID);
         Mapping more = step.over(given.without(Keys.ID));
         steps.set(i, at(more, place, other == null ? place : other.mark()));

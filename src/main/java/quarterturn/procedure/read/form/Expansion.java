@@ -1,6 +1,7 @@
 package quarterturn.procedure.read.form;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -24,7 +25,7 @@ final class Expansion {
   private static final int DEEPEST = 8;
 
   /** Steps and places in a sheet to which a block is still added. */
-  private static final int MOST = 20_000;
+  private static final int MOST = 10_000;
 
   private final SharedFiles files;
   private final Faults faults;
@@ -34,8 +35,10 @@ final class Expansion {
   /** The conditions that stand before steps, by the step's id. */
   private final Map<String, String> gates = new HashMap<>();
 
+  /** The blocks that are being put in, the outermost first. */
+  private final List<String> within = new ArrayList<>();
+
   private int places;
-  private int depth;
   private int partBegins;
 
   /** Whether the sheet itself has asked if the rod may be turned; it is asked once for all then. */
@@ -157,12 +160,13 @@ final class Expansion {
     }
     // A call returns by its own branches, so that nothing stands between it and an end.
     Node then = step.value(Keys.THEN);
-    boolean call = step.first().equals("call") && then != null;
     Mapping alone = step.without(Keys.THEN);
-    written.add(Shorthand.step(call ? alone.with(Keys.BRANCHES, then) : alone));
-    if (!call) {
-      then(step);
+    if (then != null && step.first().equals("call")) {
+      written.add(Shorthand.step(alone.with(Keys.BRANCHES, then)));
+      return;
     }
+    written.add(Shorthand.step(alone));
+    then(step);
   }
 
   /** The cases that belong to a step, behind it. */
@@ -187,7 +191,7 @@ final class Expansion {
       faults.add(Slip.UNKNOWN_ID, at, wrong, "Write the name of a file in procedures/blocks");
       return;
     }
-    if (depth >= DEEPEST) {
+    if (within.size() >= DEEPEST || Collections.frequency(within, name) > 1) {
       faults.add(Slip.UNKNOWN_ID, at, "blocks that use each other", "Take one of them out");
       return;
     }
@@ -205,9 +209,9 @@ final class Expansion {
     String end = place("end of " + name);
     String outer = partEnds;
     partEnds = "";
-    depth++;
+    within.add(name);
     walk(new BlockCall(form, block, this::limit, faults).steps(ids, end));
-    depth--;
+    within.remove(within.size() - 1);
     endPart();
     partEnds = outer;
     written.add(InOrder.label(form.mark(), end, null));
