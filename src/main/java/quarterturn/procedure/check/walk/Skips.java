@@ -58,6 +58,11 @@ public final class Skips {
         branches.stream()
             .filter(branch -> can(branch.when(), role, true))
             .forEach(branch -> open.add(branch.go()));
+        String otherwise = step.fork().otherwise();
+        if (otherwise != null
+            && branches.stream().allMatch(branch -> can(branch.when(), role, false))) {
+          open.add(otherwise);
+        }
         ways.put(role, open);
       }
     }
