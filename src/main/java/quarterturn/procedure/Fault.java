@@ -17,9 +17,10 @@ import quarterturn.unit.Printable;
  */
 public record Fault(
     String rule, Mark mark, String wrong, String mend, String line, int caret, List<String> path) {
-  /** The order of faults by their places in the file. */
+  /** The order of faults by their files, and by their places in a file. */
   public static final Comparator<Fault> BY_PLACE =
-      Comparator.comparingInt((Fault fault) -> fault.mark().line())
+      Comparator.comparing((Fault fault) -> fault.mark().file())
+          .thenComparingInt(fault -> fault.mark().line())
           .thenComparingInt(fault -> fault.mark().column());
 
   public Fault {

@@ -11,6 +11,7 @@ import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.ConditionParser.Named;
 import quarterturn.procedure.read.ConditionParser.NamedOption;
 import quarterturn.procedure.read.form.Keys;
+import quarterturn.procedure.read.form.Keys;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.Node.Scalar;
 import quarterturn.procedure.read.yaml.TextPosition;
@@ -61,10 +62,10 @@ final class References {
   void step(Scalar id, String kind, List<String> options) {
     Defined before = steps.putIfAbsent(id.text(), new Defined(id.mark(), kind, options));
     if (before != null) {
-      faults.twice(
-          id,
-          "the step ",
-          "Give each step its own id; the first is in line " + before.mark().line());
+      Mark first = before.mark();
+      boolean here = first.file().equals(id.mark().file());
+      String place = here ? "in line " + first.line() : "at " + first;
+      faults.twice(id, "the step ", "Give each step its own id; the first is " + place);
     }
   }
 
@@ -153,10 +154,15 @@ final class References {
   }
 
   private static String noStep(String id) {
-    return "there is no step " + Quote.of(id);
+    return id.equals(Keys.GO_ON)
+        ? "nothing stands below to go on to"
+        : "there is no step " + Quote.of(id);
   }
 
   private String instead(String id) {
+    if (faults.many()) {
+      return "";
+    }
     String meant = Quote.meant(id, steps.keySet());
     return meant.isEmpty() ? "Write the id of a step of this procedure" : meant;
   }

@@ -31,7 +31,10 @@ final class SchemaKeys {
       List.of("is", "label", "establishes", "changes", Keys.GO);
 
   private static final String ID = "[a-z0-9-]{1,40}";
-  private static final String TARGET = "^(" + ID + "|" + Keys.GO_ON + ")$";
+
+  /** A step, what stands below, or the name of a part. */
+  private static final String TARGET = "^(" + ID + "|" + Keys.GO_ON + "|[A-Z].{0,60})$";
+
   private static final String UNIT = "(mm|in|thou|%|cents?|C)";
   private static final String TURN = "\\S.*(turns?|deg)";
 

@@ -48,17 +48,47 @@ public final class Skips {
     return skips;
   }
 
-  /** The steps that each role goes to from a step that asks for the role. */
+  /** The steps that each role can go to from a step that asks for the role. */
   private static Map<Role, Set<String>> ways(Step step) {
     Map<Role, Set<String>> ways = new EnumMap<>(Role.class);
-    for (Branch branch : step.fork().branches()) {
-      for (Condition.Atom atom : branch.when().atoms().toList()) {
-        if (atom instanceof Condition.Is is) {
-          ways.computeIfAbsent(is.role(), role -> new LinkedHashSet<>()).add(branch.go());
+    List<Branch> branches = step.fork().branches();
+    if (branches.stream().anyMatch(branch -> branch.when().atoms().anyMatch(Skips::asks))) {
+      for (Role role : Role.values()) {
+        Set<String> open = new LinkedHashSet<>();
+        branches.stream()
+            .filter(branch -> can(branch.when(), role, true))
+            .forEach(branch -> open.add(branch.go()));
+        String otherwise = step.fork().otherwise();
+        if (otherwise != null
+            && branches.stream().allMatch(branch -> can(branch.when(), role, false))) {
+          open.add(otherwise);
         }
+        ways.put(role, open);
       }
     }
     return ways;
+  }
+
+  private static boolean asks(Condition.Atom atom) {
+    return atom instanceof Condition.Is;
+  }
+
+  /** Whether a condition can hold, or not hold, where all that is known is the role. */
+  private static boolean can(Condition condition, Role role, boolean hold) {
+    if (condition instanceof Condition.Not not) {
+      return can(not.part(), role, !hold);
+    }
+    if (condition instanceof Condition.All all) {
+      return hold
+          ? all.parts().stream().allMatch(part -> can(part, role, true))
+          : all.parts().stream().anyMatch(part -> can(part, role, false));
+    }
+    if (condition instanceof Condition.Any any) {
+      return hold
+          ? any.parts().stream().anyMatch(part -> can(part, role, true))
+          : any.parts().stream().allMatch(part -> can(part, role, false));
+    }
+    return !(condition instanceof Condition.Is is) || (is.role() == role) == hold;
   }
 
   private static List<Skip> skips(

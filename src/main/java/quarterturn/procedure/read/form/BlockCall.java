@@ -8,10 +8,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Mark;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.Node;
+import quarterturn.procedure.read.yaml.Node.Entry;
 import quarterturn.procedure.read.yaml.Node.Mapping;
 import quarterturn.procedure.read.yaml.Node.Scalar;
 import quarterturn.procedure.read.yaml.Node.Sequence;
@@ -47,7 +49,9 @@ record BlockCall(
       faults.value(entry.mark(), wrong, Quote.allowed(value, known));
       return List.of(InOrder.label(entry.mark(), own(), null));
     }
-    Mapping said = table.mapping(value).over(entry.without(Keys.THEN));
+    Map<String, Entry> all = new LinkedHashMap<>(table.mapping(value).entries());
+    all.putAll(entry.without(Keys.THEN).entries());
+    Mapping said = new Mapping(all, entry.mark());
     Template own = new Template(name -> value(name, end, said));
     Mapping fallback = block.mapping(Keys.OTHERWISE).each((key, one) -> own.fill(one));
     Template template = new Template(name -> value(name, end, said, fallback));
@@ -70,18 +74,24 @@ record BlockCall(
       String key = id.startsWith(own() + "-") ? id.substring(own().length() + 1) : id;
       open = open.without(key);
       String named = "";
-      if (said.value(key) instanceof Mapping given && steps.get(i) instanceof Mapping step) {
+      Entry over = said.entries().get(key);
+      if (over != null
+          && over.value() instanceof Mapping given
+          && steps.get(i) instanceof Mapping step) {
         named = StepIds.id(given);
-        steps.set(i, step.over(given.without(Keys.ID)));
+        Node other = given.value(Keys.ID);
+        Mapping changed = step.over(given.without(Keys.ID));
+        steps.set(i, at(changed, over.key(), other == null ? over.key() : other.mark()));
       }
       boolean same = id.isEmpty() || (id.equals(own()) && !isUse());
       names.put(id, !named.isEmpty() ? named : same ? id : ids.free(id));
     }
-    Mapping more = open;
     Set<String> allowed = new LinkedHashSet<>(isUse() ? names.keySet() : asked);
     block.items("says").forEach(one -> allowed.add(one instanceof Scalar key ? key.text() : ""));
-    more.entries().forEach((key, one) -> known(key, one, allowed));
-    Map<String, Scalar> results = results(names, end);
+    open.entries().forEach((key, one) -> known(key, one, allowed));
+    Mapping more = open.each((key, one) -> allowed.contains(key) ? one : null);
+    steps.forEach(step -> within(step).forEach(id -> names.putIfAbsent(id, ids.free(id))));
+    Map<String, Scalar> results = results(steps, names, end);
     steps.replaceAll(
         step -> !isUse() && StepIds.id(step).equals(own()) ? added((Mapping) step, more) : step);
     return Renaming.of(names, steps).stream().map(step -> result(step, results)).toList();
@@ -94,14 +104,19 @@ record BlockCall(
             (key, own) -> {
               Node before = step.value(key);
               if (before instanceof Sequence list && own instanceof Sequence further) {
-                List<Node> both = new ArrayList<>(list.items());
-                both.addAll(further.items());
-                return new Sequence(both, own.mark());
+                Map<String, Node> both = new LinkedHashMap<>();
+                list.items().forEach(one -> both.put(text(one), one));
+                further.items().forEach(one -> both.putIfAbsent(text(one), one));
+                return new Sequence(List.copyOf(both.values()), own.mark());
               }
               return before instanceof Mapping ways && own instanceof Mapping others
                   ? others.each((way, to) -> added(way, ways.text(way), to))
                   : own;
             }));
+  }
+
+  private static String text(Node item) {
+    return item instanceof Scalar scalar ? scalar.text() : "";
   }
 
   private @Nullable Node added(String way, String before, Node own) {
@@ -113,6 +128,29 @@ record BlockCall(
         way + " leads to " + before + " in every " + entry.first(),
         "Take it out: what the block says can only be added to");
     return null;
+  }
+
+  /** A step at the place where a sheet speaks of it. */
+  private static Mapping at(Mapping step, Mark mark, Mark id) {
+    Entry first = new Entry(mark, Scalar.at(id, step.text(step.first())));
+    return new Mapping(step.with(step.first(), first).entries(), mark);
+  }
+
+  /** The ids that a step gives to those of a block of its own. */
+  private static List<String> within(Node step) {
+    return step instanceof Mapping form && StepIds.isForm(form)
+        ? form.entries().values().stream()
+            .map(Entry::value)
+            .filter(said -> said instanceof Mapping)
+            .map(StepIds::id)
+            .filter(id -> !id.isEmpty())
+            .toList()
+        : List.of();
+  }
+
+  /** Whether a key has no value, which takes away what the block says. */
+  private static boolean isEmpty(Node value) {
+    return value instanceof Scalar scalar && scalar.text().isEmpty();
   }
 
   private boolean isUse() {
@@ -131,7 +169,7 @@ record BlockCall(
         return Scalar.at(value.mark(), end);
       }
       if (value != null && !(value instanceof Mapping)) {
-        return value;
+        return isEmpty(value) ? null : value;
       }
     }
     return limits.apply(name);
@@ -152,43 +190,47 @@ record BlockCall(
   private static boolean given(Mapping step, String key, Mapping said, boolean wanted) {
     Node value = said.value(step.text(key));
     return !step.entries().containsKey(key)
-        || (value != null && !(value instanceof Mapping)) == wanted;
+        || (value != null && !(value instanceof Mapping) && !isEmpty(value)) == wanted;
   }
 
-  private void known(String key, Node.Entry value, Set<String> allowed) {
+  private void known(String key, Entry value, Set<String> allowed) {
     if (!allowed.contains(key)) {
       faults.add(
           Slip.UNKNOWN_KEY,
           value.key(),
-          entry.first() + " knows nothing of " + Quote.of(key),
+          isUse()
+              ? "the block has no step " + Quote.of(key) + ", and asks for no such value"
+              : entry.first() + " knows nothing of " + Quote.of(key),
           Quote.allowed(key, List.copyOf(allowed)));
     }
   }
 
   /** Where each result of the block leads, by the id that it has now. */
-  private Map<String, Scalar> results(Map<String, String> names, String end) {
+  private Map<String, Scalar> results(List<Node> steps, Map<String, String> names, String end) {
+    List<String> known = steps.stream().filter(BlockCall::isResult).map(StepIds::id).toList();
     Map<String, Scalar> results = new LinkedHashMap<>();
-    names.values().forEach(id -> results.put(id, Scalar.at(entry.mark(), end)));
+    known.forEach(id -> results.put(names.getOrDefault(id, id), Scalar.at(entry.mark(), end)));
     for (Node item : isUse() ? entry.items(Keys.THEN) : List.<Node>of()) {
       if (item instanceof Mapping one && one.value(one.first()) instanceof Scalar target) {
-        String named = names.get(one.first());
-        if (named == null) {
-          faults.add(
-              Slip.UNKNOWN_ID,
-              one.mark(),
-              "the block has no result " + Quote.of(one.first()),
-              Quote.allowed(one.first(), List.copyOf(names.keySet())));
+        String id = one.first();
+        if (!known.contains(id)) {
+          String wrong = "the block has no result " + Quote.of(id);
+          faults.add(Slip.UNKNOWN_ID, one.mark(), wrong, Quote.allowed(id, known));
         } else if (!target.text().equals(Keys.GO_ON)) {
-          results.put(named, target);
+          results.put(names.getOrDefault(id, id), target);
         }
       }
     }
     return results;
   }
 
+  private static boolean isResult(Node step) {
+    return step instanceof Mapping one && one.first().equals("done");
+  }
+
   /** A result of the block as a label; any other step as it is. */
   private static Node result(Node step, Map<String, Scalar> results) {
-    return step instanceof Mapping one && one.first().equals("done")
+    return isResult(step) && step instanceof Mapping one
         ? InOrder.label(one.mark(), StepIds.id(one), results.get(StepIds.id(one)))
         : step;
   }

@@ -1,6 +1,7 @@
 package quarterturn.procedure.read.form;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -17,11 +18,15 @@ import quarterturn.procedure.read.yaml.Node.Entry;
 import quarterturn.procedure.read.yaml.Node.Mapping;
 import quarterturn.procedure.read.yaml.Node.Scalar;
 import quarterturn.procedure.read.yaml.Node.Sequence;
+import quarterturn.procedure.read.yaml.Scalars;
 
 /** Puts in the place of each form of a sheet the steps that it stands for. */
 final class Expansion {
   /** Blocks within blocks; more is a block that uses itself. */
   private static final int DEEPEST = 8;
+
+  /** Steps and places in a sheet to which a block is still added. */
+  private static final int MOST = 10_000;
 
   private final SharedFiles files;
   private final Faults faults;
@@ -31,10 +36,17 @@ final class Expansion {
   /** The conditions that stand before steps, by the step's id. */
   private final Map<String, String> gates = new HashMap<>();
 
+  /** The blocks that are being put in, the outermost first. */
+  private final List<String> within = new ArrayList<>();
+
   private int places;
-  private int depth;
   private int partBegins;
+
+  /** Whether the sheet itself has asked if the rod may be turned; it is asked once for all then. */
   private boolean mayTurn;
+
+  /** Whether that was put at the beginning of this part. */
+  private boolean partAsked;
 
   /** The part whose condition has to be looked at before its first step. */
   private @Nullable Mapping part;
@@ -83,6 +95,7 @@ final class Expansion {
         written.add(InOrder.label(step.mark(), step.text(Keys.PART), null));
         written.add(step.without(Keys.ONLY_IF).without(Keys.UNLESS));
         partBegins = written.size();
+        partAsked = false;
         part = step;
       } else {
         if (part != null && gate(StepIds.id(step), part, partEnds)) {
@@ -134,6 +147,11 @@ final class Expansion {
   }
 
   private void entry(Mapping step) {
+    boolean named = StepIds.isForm(step) || step.first().equals(Keys.CASES);
+    if (named && StepIds.id(step).isEmpty()) {
+      new Scalars(faults).id(step.value(Keys.ID), "a step");
+      return;
+    }
     if (StepIds.isForm(step)) {
       form(step);
       return;
@@ -169,12 +187,18 @@ final class Expansion {
     String word = form.text(form.first());
     String name = use ? word : Keys.FORMS.getOrDefault(form.first(), "");
     Mapping block = files.block(name);
-    if (block == null || depth >= DEEPEST) {
-      faults.add(
-          Slip.UNKNOWN_ID,
-          first == null ? form.mark() : first.mark(),
-          block == null ? "there is no block " + Quote.of(name) : "blocks that use each other",
-          block == null ? "Write the name of a file in procedures/blocks" : "Take one of them out");
+    Mark at = first == null ? form.mark() : first.mark();
+    if (block == null) {
+      String wrong = "there is no block " + Quote.of(name);
+      faults.add(Slip.UNKNOWN_ID, at, wrong, "Write the name of a file in procedures/blocks");
+      return;
+    }
+    if (within.size() >= DEEPEST || Collections.frequency(within, name) > 1) {
+      faults.add(Slip.UNKNOWN_ID, at, "blocks that use each other", "Take one of them out");
+      return;
+    }
+    if (written.size() > MOST) {
+      faults.value(at, "more than " + MOST + " steps stand before this block", "Write fewer");
       return;
     }
     before(form, use ? null : block.mapping("before").value(word));
@@ -183,13 +207,17 @@ final class Expansion {
       written.add(InOrder.label(form.mark(), StepIds.id(form), null));
     }
     String end = place("end of " + name);
+    String outer = partEnds;
+    partEnds = "";
+    within.add(name);
     int from = written.size();
-    depth++;
     walk(new BlockCall(form, block, this::limit, faults).steps(ids, end));
-    depth--;
     if (!use) {
       written.subList(from, written.size()).replaceAll(step -> placed(step, form.mark()));
     }
+    within.remove(within.size() - 1);
+    endPart();
+    partEnds = outer;
     written.add(InOrder.label(form.mark(), end, null));
     if (!use) {
       then(form);
@@ -227,11 +255,13 @@ final class Expansion {
 
   /** What has to stand before a form in its part, where the sheet has not said it yet. */
   private void before(Mapping form, @Nullable Node block) {
-    if (!mayTurn && block != null) {
+    if (!mayTurn && !partAsked && block != null) {
       List<Node> behind = new ArrayList<>(written.subList(partBegins, written.size()));
       written.subList(partBegins, written.size()).clear();
       walk(ids.of(List.of(Mapping.at(form.mark()).with(Keys.USE, block))));
       written.addAll(behind);
+      mayTurn = false;
+      partAsked = true;
     }
   }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import quarterturn.procedure.read.yaml.Node;
 import quarterturn.procedure.read.yaml.Node.Entry;
 import quarterturn.procedure.read.yaml.Node.Mapping;
@@ -15,10 +14,13 @@ import quarterturn.procedure.read.yaml.Node.Sequence;
 /**
  * Gives the steps of a block other ids, in all that names them.
  *
- * @param ids finds an id by itself, behind an arrow, or in a condition
  * @param names the new ids by the old ones
  */
-record Renaming(Pattern ids, Map<String, String> names) {
+record Renaming(Map<String, String> names) {
+  /** Finds an id by itself, behind an arrow, or in a condition. */
+  private static final Pattern IDS =
+      Pattern.compile("(?:^|(?<=->)|(?<=-> ))[a-z0-9-]++$|(?<![a-z0-9-])[a-z0-9-]++(?= (?:is|reached) )");
+
   /** The keys whose values name no step. */
   private static final Set<String> OTHER =
       Set.of(
@@ -38,14 +40,8 @@ record Renaming(Pattern ids, Map<String, String> names) {
   static List<Node> of(Map<String, String> names, List<Node> steps) {
     Map<String, String> other = new LinkedHashMap<>(names);
     other.entrySet().removeIf(name -> name.getKey().equals(name.getValue()));
-    if (other.isEmpty()) {
-      return steps;
-    }
-    String any = other.keySet().stream().map(Pattern::quote).collect(Collectors.joining("|"));
-    String alone = "(?:^|(?<=->)|(?<=-> ))(?:" + any + ")$";
-    String inCondition = "(?<![a-z0-9-])(?:" + any + ")(?= (?:is|reached) )";
-    Renaming renaming = new Renaming(Pattern.compile(alone + "|" + inCondition), other);
-    return steps.stream().map(renaming::one).toList();
+    Renaming renaming = new Renaming(other);
+    return other.isEmpty() ? steps : steps.stream().map(renaming::one).toList();
   }
 
   private Node one(Node node) {
@@ -68,6 +64,6 @@ record Renaming(Pattern ids, Map<String, String> names) {
   }
 
   private String one(String text) {
-    return ids.matcher(text).replaceAll(found -> names.getOrDefault(found.group(), found.group()));
+    return IDS.matcher(text).replaceAll(found -> names.getOrDefault(found.group(), found.group()));
   }
 }

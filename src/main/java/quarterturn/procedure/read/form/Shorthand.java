@@ -43,10 +43,12 @@ final class Shorthand {
       return option(
           Mapping.at(answer.mark()).with(Keys.NOT_SURE, Scalar.at(answer.mark(), "not-sure")));
     }
-    if (!(answer instanceof Mapping mapping)
-        || mapping.first().equals("is")
-        || !(mapping.value(mapping.first()) instanceof Scalar said)) {
+    if (!(answer instanceof Mapping mapping) || mapping.first().equals("is")) {
       return answer;
+    }
+    Node first = mapping.value(mapping.first());
+    if (!(first instanceof Scalar said)) {
+      return first instanceof Node.Refused ? first : answer;
     }
     Mark mark = mapping.mark();
     boolean unsure = mapping.first().equals(Keys.NOT_SURE);

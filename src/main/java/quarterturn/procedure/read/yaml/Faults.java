@@ -79,6 +79,11 @@ public final class Faults {
     add(Slip.BAD_ID, id.mark(), what + Quote.of(id.text()) + " stands here a second time", mend);
   }
 
+  /** Whether there are so many that further ones are only counted. */
+  public boolean many() {
+    return found.size() >= MOST;
+  }
+
   public boolean none() {
     return found.isEmpty();
   }

@@ -49,13 +49,33 @@ class HostileFilesTest {
             "blanks", step("{a}".repeat(MOST / 3 - 100), "5 min"), "there is no blank {a}"),
         Arguments.of("a tag of Java", "!!javax.script.ScriptEngineManager [x]", "a tag (!!javax"),
         Arguments.of("a number too large", "a: \"\\UFFFFFFFF\"", "cannot be read as YAML"),
-        Arguments.of("anchors", "&a ".repeat(MOST / 3), "4: "));
+        Arguments.of("anchors", "&a ".repeat(MOST / 3), "4: "),
+        Arguments.of("unnamed steps", "steps: [" + "{tell},".repeat(MOST / 7 - 9) + "]", "tell"),
+        Arguments.of("cases", "steps: [{cases: [" + "x,".repeat(MOST / 2 - 20) + "]}]", "x"),
+        Arguments.of(
+            "a chain of cases",
+            "steps: [{part: P}, {cases: [" + "{a: b},".repeat(30_000) + "{otherwise: c}]}]",
+            "more faults"),
+        Arguments.of(
+            "answers",
+            "steps: [{part: P}, {choose: c, text: T, answers: [" + "{a: b},".repeat(20_000) + "]}]",
+            "more faults"),
+        Arguments.of(
+            "keys of a block",
+            "steps: [{part: P}, {use: make-ready, " + values(10_000) + "}]",
+            "the block has no step"));
   }
 
   private static String keys() {
     return IntStream.range(0, 20_000)
         .mapToObj(i -> "k" + i + ": 1\n")
         .collect(Collectors.joining());
+  }
+
+  private static String values(int many) {
+    return IntStream.range(0, many)
+        .mapToObj(i -> "k" + i + ": 1")
+        .collect(Collectors.joining(", "));
   }
 
   private static String step(String text, String time) {
