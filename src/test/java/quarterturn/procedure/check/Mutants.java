@@ -29,7 +29,7 @@ final class Mutants {
   record Mutant(String file, Operator operator, String what, String text) {}
 
   /** What begins a step, and where it or one of its block is given an id. */
-  private static final Pattern FIRST = Pattern.compile("  - [a-z-]+:(?: (.+))?");
+  private static final Pattern FIRST = Pattern.compile("  - [a-z-]+: ?(.*)");
 
   private static final Pattern NAMED = Pattern.compile("    id: (\\S+)");
   private static final Pattern WITHIN = Pattern.compile("\\bid: ([a-z-]+)");
@@ -81,7 +81,7 @@ final class Mutants {
   /** The id that a step has or its first key gives it; nothing where it is made. */
   private String id(int from) {
     Matcher first = FIRST.matcher(lines.get(from));
-    String id = first.matches() && first.group(1) != null ? first.group(1) : "";
+    String id = first.matches() ? first.group(1) : "";
     boolean part = lines.get(from).startsWith(PART);
     for (int i = from + 1; i < end(from); i++) {
       Matcher named = NAMED.matcher(lines.get(i));

@@ -95,7 +95,7 @@ class MutantsTest {
     try {
       Path own = Files.createTempDirectory(folder, "mutant");
       Path file = sheet(own, mutant.file());
-      Files.createDirectories(file.getParent());
+      Files.createDirectories(own.resolve("procedures/blocks"));
       Files.writeString(file, mutant.text());
       boolean block = mutant.file().startsWith("blocks/");
       String procedure = block ? OF_BLOCKS : mutant.file();
