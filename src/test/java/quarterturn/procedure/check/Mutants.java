@@ -4,13 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
-import java.util.function.UnaryOperator;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
-/**
- * Changes to a procedure written out in full, one at a time, each of which changes what it does.
- */
+/** Changes to a sheet or a block as it is written, one at a time. */
 final class Mutants {
   /** A kind of change. */
   enum Operator {
@@ -24,96 +23,154 @@ final class Mutants {
   /**
    * A changed file.
    *
-   * @param line where
+   * @param file its name without the ending, below the folder of procedures
    * @param what what stood and stands there
    */
-  record Mutant(String procedure, Operator operator, int line, String what, String text) {}
+  record Mutant(String file, Operator operator, String what, String text) {}
 
-  private static final Pattern STEP = Pattern.compile("  - ([a-z-]+): ([a-z0-9-]+)");
-  private static final Pattern TARGET =
-      Pattern.compile("(.*\\b(?:go|smooth|stiff|jammed|free|noise|slipped): )([a-z0-9-]+)");
+  /** What begins a step, and where it or one of its block is given an id. */
+  private static final Pattern FIRST = Pattern.compile("  - [a-z-]+: ?(.*)");
 
-  /** What begins an item of a list of a step. */
+  private static final Pattern NAMED = Pattern.compile("    id: (\\S+)");
+  private static final Pattern WITHIN = Pattern.compile("\\bid: ([a-z-]+)");
+  private static final String PART = "  - part: ";
+
+  /** What begins a key of a step, among them those with a list of cases; what begins a case. */
+  private static final String KEY = "(  - |    )[a-z].*";
+
+  private static final String CASES = "(  - |    )(cases|then|branches):";
   private static final String ITEM = "      - ";
 
-  private static final Pattern BOUND =
-      Pattern.compile("(at least|less than|more than|at most|below|within) (\\d[\\d./]*)");
-  private static final Pattern LIMIT = Pattern.compile("(    limit: )(\\d[\\d./]*)( turn)");
+  /** Where a condition or the like stands that is no case. */
+  private static final String CONDITION = "    (only if|unless|agree): .*";
 
-  private final String procedure;
+  /** Where a step is named that is gone to: behind a case, and anywhere else. */
+  private static final Pattern CASE = Pattern.compile("(?<=: )[a-z0-9<>-][a-z0-9<> -]*$");
+
+  private static final Pattern WAY =
+      Pattern.compile(
+          "(?<= -> )[a-z-][a-z0-9-]*$"
+              + "|(?<=(?:^    |[{ ])(?:go|cannot|differ|dead|smooth|stiff|free): )"
+              + "[a-z<][a-z0-9<>-]*(?: on)?(?=$|[,}])");
+
+  private static final Pattern BOUND =
+      Pattern.compile("(?<=at least |less than |more than |at most |below |within )\\d[\\d./]*");
+  private static final Pattern LIMIT = Pattern.compile("(?<=    limit: )\\d[\\d./]*");
+  private static final Pattern HAZARDS = Pattern.compile("    hazards: \\[(.*)]");
+  private static final Pattern HEAD = Pattern.compile("(?<=^(?:retune|reread): ).*");
+  private static final String AT_PITCH = "    establishes: [at-pitch]";
+
+  private final String file;
   private final List<String> lines;
+  private final TreeSet<String> targets = new TreeSet<>();
   private final List<Mutant> all = new ArrayList<>();
 
-  private Mutants(String procedure, String text) {
-    this.procedure = procedure;
-    this.lines = List.of(text.split("\n", -1));
+  private Mutants(String file, String text) {
+    this.file = file;
+    this.lines = text.lines().toList();
   }
 
   /** Every mutant of a file; another target is drawn by a seed of its own place. */
-  static List<Mutant> of(String procedure, String text) {
-    Mutants mutants = new Mutants(procedure, text);
-    mutants.branches();
-    mutants.bounds();
-    mutants.cautions();
-    mutants.targets();
-    mutants.retunes();
+  static List<Mutant> of(String file, String text) {
+    Mutants mutants = new Mutants(file, text);
+    mutants.collectTargets();
+    mutants.walk();
     return mutants.all;
   }
 
-  private void add(Operator operator, int line, String what, UnaryOperator<List<String>> change) {
-    List<String> changed = change.apply(new ArrayList<>(lines));
-    String text = String.join("\n", changed);
-    all.add(new Mutant(procedure, operator, line + 1, what, text));
+  /** The id that a step has or its first key gives it; nothing where it is made. */
+  private String id(int from) {
+    Matcher first = FIRST.matcher(lines.get(from));
+    String id = first.matches() ? first.group(1) : "";
+    boolean part = lines.get(from).startsWith(PART);
+    for (int i = from + 1; i < end(from); i++) {
+      Matcher named = NAMED.matcher(lines.get(i));
+      id = named.matches() ? named.group(1) : id;
+    }
+    return part || !id.matches("[a-z0-9<>-]+") ? "" : id;
   }
 
-  private void change(Operator operator, int line, String to) {
-    add(
-        operator,
-        line,
-        lines.get(line).strip() + " -> " + to.strip(),
-        changed -> {
-          changed.set(line, to);
-          return changed;
-        });
+  /** The line behind a step. */
+  private int end(int from) {
+    int end = from + 1;
+    while (end < lines.size() && lines.get(end).matches("|    .*")) {
+      end++;
+    }
+    return end;
   }
 
-  private void branches() {
-    for (int i = 0; i + 1 < lines.size(); i++) {
-      if (lines.get(i).startsWith("      - when: ")) {
-        int at = i;
-        add(
-            Operator.DROP_BRANCH,
-            i,
-            lines.get(i).strip() + " -> nothing",
-            changed -> {
-              changed.subList(at, at + 2).clear();
-              return changed;
-            });
+  /** Every id that is written. */
+  private void collectTargets() {
+    for (int i = 0; i < lines.size(); i++) {
+      if (FIRST.matcher(lines.get(i)).matches() && !lines.get(i).startsWith("  - use:")) {
+        targets.add(id(i));
+      }
+      Matcher within = WITHIN.matcher(lines.get(i));
+      while (within.find()) {
+        targets.add(within.group(1));
+      }
+    }
+    targets.remove("");
+  }
+
+  private void walk() {
+    boolean cases = false;
+    int step = -1;
+    String name = "";
+    for (int i = 0; i < lines.size(); i++) {
+      String line = lines.get(i);
+      if (FIRST.matcher(line).matches()) {
+        step = i;
+        name = id(i).isEmpty() ? name.replaceFirst("( then)?$", " then") : id(i);
+        name = line.startsWith(PART) ? line.substring(PART.length()) : name;
+      }
+      cases = line.matches(KEY) ? line.matches(CASES) : cases;
+      boolean branch = cases && line.startsWith(ITEM);
+      if (branch) {
+        drop(Operator.DROP_BRANCH, name, i);
+      }
+      if (branch || line.matches(CONDITION)) {
+        bounds(BOUND, name, i);
+      }
+      bounds(LIMIT, name, i);
+      cautions(name, i);
+      retarget(branch ? CASE : WAY, step, name, i);
+      if (line.equals(AT_PITCH)) {
+        retune(step, name, i);
       }
     }
   }
 
+  private void add(Operator operator, String what, List<String> changed) {
+    all.add(new Mutant(file, operator, what, String.join("\n", changed) + "\n"));
+  }
+
+  private void drop(Operator operator, String name, int line) {
+    List<String> changed = new ArrayList<>(lines);
+    String was = changed.remove(line).strip();
+    add(operator, name + ": " + was + " -> nothing", changed);
+  }
+
+  private void change(Operator operator, String name, int line, Matcher place, String to) {
+    String was = lines.get(line);
+    String now = to + was.substring(place.end());
+    List<String> changed = new ArrayList<>(lines);
+    changed.set(line, was.substring(0, place.start()) + now);
+    add(operator, name + ": " + was.strip() + " -> " + now, changed);
+  }
+
   /** Bounds of conditions either way, and limits of turns upward. */
-  private void bounds() {
-    for (int i = 0; i < lines.size(); i++) {
-      String line = lines.get(i);
-      Matcher limit = LIMIT.matcher(line);
-      if (limit.matches()) {
-        change(Operator.MOVE_BOUND, i, limit.group(1) + "3/8" + limit.group(3));
-      }
-      if (!line.startsWith("      - when: ")) {
+  private void bounds(Pattern pattern, String name, int line) {
+    Matcher bound = pattern.matcher(lines.get(line));
+    while (bound.find()) {
+      if (pattern == LIMIT) {
+        change(Operator.MOVE_BOUND, name, line, bound, "3/8");
         continue;
       }
-      Matcher m = BOUND.matcher(line);
-      while (m.find()) {
-        for (boolean up : new boolean[] {true, false}) {
-          String moved = moved(m.group(2), up);
-          if (!moved.equals(m.group(2))) {
-            change(
-                Operator.MOVE_BOUND,
-                i,
-                line.substring(0, m.start(2)) + moved + line.substring(m.end(2)));
-          }
+      for (boolean up : new boolean[] {true, false}) {
+        String moved = moved(bound.group(), up);
+        if (!moved.equals(bound.group())) {
+          change(Operator.MOVE_BOUND, name, line, bound, moved);
         }
       }
     }
@@ -130,115 +187,67 @@ final class Mutants {
     return String.valueOf(up ? value + 1 : Math.max(1, value - 1));
   }
 
-  /** The engine itself adds the cautions of a turn, so to delete those changes nothing. */
-  private void cautions() {
-    String kind = "";
-    String id = "";
-    for (int i = 0; i < lines.size(); i++) {
-      Matcher step = STEP.matcher(lines.get(i));
-      kind = step.matches() ? step.group(1) : kind;
-      id = step.matches() ? step.group(2) : id;
-      if (!lines.get(i).equals("    hazards:") || kind.equals("turn")) {
-        continue;
+  private void cautions(String name, int line) {
+    Matcher hazards = HAZARDS.matcher(lines.get(line));
+    if (!hazards.matches()) {
+      return;
+    }
+    List<String> written = List.of(hazards.group(1).split(", ", -1));
+    for (String hazard : written) {
+      List<String> left = new ArrayList<>(written);
+      left.remove(hazard);
+      List<String> changed = new ArrayList<>(lines);
+      changed.set(line, "    hazards: " + left);
+      if (left.isEmpty()) {
+        changed.remove(line);
       }
-      int end = i + 1;
-      while (lines.get(end).startsWith(ITEM)) {
-        end++;
-      }
-      for (int at = i + 1; at < end; at++) {
-        int gone = at;
-        int key = end - i > 2 ? -1 : i;
-        add(
-            Operator.DELETE_CAUTION,
-            at,
-            id + ": hazard " + lines.get(at).substring(ITEM.length()) + " -> nothing",
-            changed -> {
-              changed.remove(gone);
-              if (key >= 0) {
-                changed.remove(key);
-              }
-              return changed;
-            });
-      }
+      add(Operator.DELETE_CAUTION, name + ": hazard " + hazard + " -> nothing", changed);
     }
   }
 
-  private void targets() {
-    List<String> steps = new ArrayList<>();
-    for (String line : lines) {
-      Matcher m = STEP.matcher(line);
-      if (m.matches() && !m.group(1).equals("part")) {
-        steps.add(m.group(2));
+  private void retarget(Pattern pattern, int step, String name, int line) {
+    Matcher way = pattern.matcher(lines.get(line));
+    while (step >= 0 && way.find()) {
+      List<String> others = new ArrayList<>(targets);
+      others.remove(way.group());
+      if (way.group().equals("go on")) {
+        others.remove(next(step));
       }
-    }
-    String id = "";
-    for (int i = 0; i < lines.size(); i++) {
-      Matcher step = STEP.matcher(lines.get(i));
-      id = step.matches() ? step.group(2) : id;
-      Matcher m = TARGET.matcher(lines.get(i));
-      if (m.matches()) {
-        List<String> others = new ArrayList<>(steps);
-        others.remove(m.group(2));
-        int seed = (procedure + "/" + id + lines.get(i - 1) + lines.get(i)).hashCode();
-        String other = others.get(new Random(seed).nextInt(others.size()));
-        retarget(i, id, m, other);
-      }
+      int seed = (file + "/" + name + lines.get(line) + way.start()).hashCode();
+      String other = others.get(new Random(seed).nextInt(others.size()));
+      change(Operator.RETARGET, name, line, way, other);
     }
   }
 
-  private void retarget(int line, String step, Matcher m, String other) {
-    add(
-        Operator.RETARGET,
-        line,
-        step + ": " + lines.get(line).strip() + " -> " + other,
-        changed -> {
-          changed.set(line, m.group(1) + other);
-          return changed;
-        });
-  }
-
-  /** Steps that bring the strings to pitch are passed over, or no longer do so. */
-  private void retunes() {
-    String id = "";
-    for (int i = 0; i < lines.size(); i++) {
-      Matcher step = STEP.matcher(lines.get(i));
-      id = step.matches() ? step.group(2) : id;
-      if (!lines.get(i).strip().equals("establishes:")
-          || !lines.get(i + 1).equals(ITEM + "at-pitch")
-          || lines.get(i + 2).startsWith(ITEM)) {
-        continue;
-      }
-      int at = i;
-      add(
-          Operator.REMOVE_RETUNE,
-          i,
-          id + " no longer brings the strings to pitch",
-          changed -> {
-            changed.subList(at, at + 2).clear();
-            return changed;
-          });
-      String go = "";
-      for (int j = i; go.isEmpty() && j < lines.size(); j++) {
-        Matcher m = TARGET.matcher(lines.get(j));
-        go = m.matches() ? m.group(2) : "";
-      }
-      String passed = id;
-      String next = go;
-      add(
-          Operator.REMOVE_RETUNE,
-          i,
-          id + " is passed over, on to " + go,
-          changed -> {
-            changed.replaceAll(line -> passed(line, passed, next));
-            return changed;
-          });
+  /** The id of the step that stands below one, or nothing where it has none of its own. */
+  private String next(int step) {
+    int next = end(step);
+    while (next < lines.size() && !lines.get(next).matches("  - (?!part:).*")) {
+      next++;
     }
+    return next < lines.size() ? id(next) : "";
   }
 
-  private static String passed(String line, String step, String next) {
-    Matcher m = TARGET.matcher(line);
-    boolean leads = m.matches() && m.group(2).equals(step);
-    boolean head = line.matches("(begin|retune|reread): " + Pattern.quote(step));
-    return leads ? m.group(1) + next : head ? line.split(":", -1)[0] + ": " + next : line;
+  /** A step that brings the strings to pitch no longer does so, or is passed over. */
+  private void retune(int step, String name, int line) {
+    drop(Operator.REMOVE_RETUNE, name, line);
+    String go = next(step);
+    for (String written : lines.subList(step, end(step))) {
+      go = written.startsWith("    go: ") ? written.substring("    go: ".length()) : go;
+    }
+    List<String> changed = new ArrayList<>(lines);
+    changed.subList(step, end(step)).clear();
+    String to = go;
+    changed.replaceAll(written -> passed(written, name, to));
+    add(Operator.REMOVE_RETUNE, name + " is passed over, on to " + go, changed);
+  }
+
+  private static String passed(String line, String step, String to) {
+    return Stream.of(CASE, WAY, HEAD)
+        .map(pattern -> pattern.matcher(line))
+        .filter(way -> way.find() && way.group().equals(step))
+        .map(way -> line.substring(0, way.start()) + to)
+        .findFirst()
+        .orElse(line);
   }
 }

@@ -22,12 +22,12 @@ import quarterturn.procedure.check.walk.Walks;
 import quarterturn.procedure.read.Shelf;
 
 /**
- * The shipped procedures are changed, one place at a time, and the rules have to notice. What they
- * do not notice stands in {@code survivors.txt}, each with why.
+ * The shipped procedures and their blocks are changed as they are written, one place at a time, and
+ * the rules have to notice. What they do not notice stands in {@code survivors.txt}, each with why.
  */
 @Tag("slow")
 class MutantsTest {
-  private static final List<String> SHIPPED =
+  private static final List<String> WRITTEN =
       List.of(
           "setup",
           "intake",
@@ -40,7 +40,15 @@ class MutantsTest {
           "pickups",
           "season",
           "buzz",
-          "sign-off");
+          "sign-off",
+          "blocks/find-rod",
+          "blocks/make-ready",
+          "blocks/one-turn",
+          "blocks/pocket-turn",
+          "blocks/reading");
+
+  /** The procedure that uses every block. */
+  private static final String OF_BLOCKS = "relief";
 
   /** The most changes of each kind that are drawn. */
   private static final int OF_EACH = Math.min(190, Draws.of(50));
@@ -68,10 +76,10 @@ class MutantsTest {
     assertWithMessage("survivors without a reason in survivors.txt").that(unexplained).isEmpty();
   }
 
-  private static List<Mutants.Mutant> drawn() throws Exception {
+  private static List<Mutants.Mutant> drawn() throws IOException {
     Map<Mutants.Operator, List<Mutants.Mutant>> by = new EnumMap<>(Mutants.Operator.class);
-    for (String id : SHIPPED) {
-      for (Mutants.Mutant mutant : Mutants.of(id, new Shelf(null).full(id))) {
+    for (String id : WRITTEN) {
+      for (Mutants.Mutant mutant : Mutants.of(id, Files.readString(sheet(Path.of(""), id)))) {
         by.computeIfAbsent(mutant.operator(), o -> new ArrayList<>()).add(mutant);
       }
     }
@@ -86,17 +94,24 @@ class MutantsTest {
   private boolean clean(Mutants.Mutant mutant) {
     try {
       Path own = Files.createTempDirectory(folder, "mutant");
-      Path file =
-          Files.createDirectory(own.resolve("procedures")).resolve(mutant.procedure() + ".yaml");
+      Path file = sheet(own, mutant.file());
+      Files.createDirectories(own.resolve("procedures/blocks"));
       Files.writeString(file, mutant.text());
-      return Checker.check(new Shelf(own), mutant.procedure(), shipped.copy()).findings().isEmpty();
+      boolean block = mutant.file().startsWith("blocks/");
+      String procedure = block ? OF_BLOCKS : mutant.file();
+      Walks walks = block ? new Walks() : shipped.copy();
+      return Checker.check(new Shelf(own), procedure, walks).findings().isEmpty();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
+  private static Path sheet(Path folder, String file) {
+    return folder.resolve("procedures").resolve(file + ".yaml");
+  }
+
   private static String words(Mutants.Mutant mutant) {
-    return mutant.procedure() + " " + mutant.what();
+    return mutant.file() + " " + mutant.what();
   }
 
   /** The lines of the list, without their reasons. */
