@@ -2,7 +2,10 @@ package quarterturn.procedure;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A hazard statement, shown right before its step.
@@ -25,6 +28,20 @@ public record Hazard(
   /** {@code text} in small letters and with single spaces, so that a line break hides no phrase. */
   public static String plain(String text) {
     return SPACE.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ");
+  }
+
+  /**
+   * What in a step this hazard goes with, in words; null where it does not go with the step.
+   *
+   * @param does what the step does, in the words of {@code with}
+   * @param text its text, as {@link #plain} writes it
+   */
+  public @Nullable String occasion(Set<String> does, String text) {
+    return Stream.concat(
+            with.stream().filter(does::contains),
+            words.stream().filter(text::contains).map(phrase -> "the words \"" + phrase + "\""))
+        .findFirst()
+        .orElse(null);
   }
 
   /** Whether this hazard names the steps it goes with. */

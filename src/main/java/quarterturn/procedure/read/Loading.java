@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -43,6 +44,8 @@ final class Loading {
   private final List<Fault> broken = new ArrayList<>();
   private final Map<String, Read> procedures = new LinkedHashMap<>();
   private final Set<String> tried = new LinkedHashSet<>();
+  private Collection<Hazard> cautions = List.of();
+  private @Nullable List<String> known;
   private boolean ownRules;
 
   Loading(Shelf shelf) {
@@ -59,15 +62,16 @@ final class Loading {
       throws UnreadableException, IOException {
     Map<String, Hazard> hazards = rule("safety", "hazards", HazardsReader::draft);
     Map<String, Kind> kinds = read(shelf.needed("procedures", "kinds"), KindsReader::draft);
-    List<String> known = hazards == null ? null : List.copyOf(hazards.keySet());
+    known = hazards == null ? null : List.copyOf(hazards.keySet());
+    cautions = hazards == null ? List.of() : hazards.values();
     Limits limits = limits(shelf.needed("safety", "limits"), known);
     Results results = results(shelf.needed("procedures", "results"), limits);
     if (expected != null) {
       tried.add(expected);
     }
-    String begin = first == null ? null : procedure(first, expected, known);
+    String begin = first == null ? null : procedure(first, expected);
     if (results != null) {
-      needed(results, known);
+      needed(results);
     }
     if (begin != null) {
       circles(begin, new LinkedHashSet<>(), new LinkedHashSet<>());
@@ -163,15 +167,14 @@ final class Loading {
    * @param expected the id it is called by, or null where its file says it
    * @return its id, or null where it could not be read
    */
-  private @Nullable String procedure(
-      Found found, @Nullable String expected, @Nullable List<String> hazards) throws IOException {
+  private @Nullable String procedure(Found found, @Nullable String expected) throws IOException {
     Read one =
         read(
             found,
             faults ->
                 new Read(
                     ProcedureReader.draft(
-                        faults, found.bytes(), hazards, new ShelfFiles(shelf, faults)),
+                        faults, found.bytes(), known, new ShelfFiles(shelf, faults, cautions)),
                     faults,
                     found.own()));
     if (one == null) {
@@ -189,13 +192,13 @@ final class Loading {
     String name = expected != null ? expected : one.draft().procedure().id();
     procedures.put(name, one);
     for (Scalar call : one.draft().names().calls()) {
-      follow(one, call, hazards);
+      follow(one, call);
     }
     return name;
   }
 
   /** Reads the procedures that measure anew the results that others need. */
-  private void needed(Results results, @Nullable List<String> hazards) throws IOException {
+  private void needed(Results results) throws IOException {
     Deque<Read> open = new ArrayDeque<>(procedures.values());
     while (!open.isEmpty()) {
       Read one = open.pop();
@@ -204,7 +207,7 @@ final class Loading {
         String by = result == null ? null : result.by();
         Found found = by == null ? null : shelf.procedure(by);
         if (by != null && found != null && !procedures.containsKey(by) && tried.add(by)) {
-          procedure(found, by, hazards);
+          procedure(found, by);
           Read read = procedures.get(by);
           if (read != null) {
             open.add(read);
@@ -231,7 +234,7 @@ final class Loading {
     }
   }
 
-  private void follow(Read caller, Scalar call, @Nullable List<String> hazards) throws IOException {
+  private void follow(Read caller, Scalar call) throws IOException {
     String called = call.text();
     Found found = shelf.procedure(called);
     if (found == null && !procedures.containsKey(called)) {
@@ -239,7 +242,7 @@ final class Loading {
           .faults()
           .add(Slip.UNKNOWN_ID, call.mark(), Shelf.noProcedure(called), shelf.lookedFor());
     } else if (found != null && !procedures.containsKey(called) && tried.add(called)) {
-      procedure(found, called, hazards);
+      procedure(found, called);
     }
   }
 

@@ -85,7 +85,7 @@ public final class Shelf {
    */
   public String full(String procedure) throws UnreadableException, IOException {
     Faults faults = new Faults(source(isPath(procedure) ? file(procedure) : named(procedure)));
-    SharedFiles shared = new ShelfFiles(this, faults);
+    SharedFiles shared = new ShelfFiles(this, faults, rules().hazards().values());
     String text = FullText.of(ProcedureReader.full(faults, shared));
     faults.check();
     return text;

@@ -2,8 +2,10 @@ package quarterturn.procedure.read;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Shelf.Found;
@@ -20,8 +22,9 @@ import quarterturn.procedure.read.yaml.TreeReader;
  * a user's own folder may have further blocks and questions.
  *
  * @param faults the faults of the procedure, which get those of the other files
+ * @param hazards those that are shown with the steps they go with
  */
-record ShelfFiles(Shelf shelf, Faults faults) implements SharedFiles {
+record ShelfFiles(Shelf shelf, Faults faults, Collection<Hazard> hazards) implements SharedFiles {
   private static final String SAFETY = "safety";
   private static final String BLOCKS = "procedures/blocks";
   private static final Mapping NONE = Mapping.at(new Mark("", 1, 1));

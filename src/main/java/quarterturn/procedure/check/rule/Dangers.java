@@ -21,17 +21,7 @@ final class Dangers {
 
   /** What in the step the hazard goes with, in words; null where it does not go with the step. */
   @Nullable String of(Hazard hazard) {
-    for (String occasion : hazard.with()) {
-      if (does.contains(occasion)) {
-        return occasion;
-      }
-    }
-    for (String phrase : hazard.words()) {
-      if (text.contains(phrase)) {
-        return "the words \"" + phrase + "\"";
-      }
-    }
-    return null;
+    return hazard.occasion(does, text);
   }
 
   /** Everything a hazard goes with, in words. */

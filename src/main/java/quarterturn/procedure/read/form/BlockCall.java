@@ -210,9 +210,11 @@ record BlockCall(
     List<String> known = steps.stream().filter(BlockCall::isResult).map(StepIds::id).toList();
     Map<String, Scalar> results = new LinkedHashMap<>();
     known.forEach(id -> results.put(names.getOrDefault(id, id), Scalar.at(entry.mark(), end)));
+    List<String> missing = new ArrayList<>(known);
     for (Node item : isUse() ? entry.items(Keys.THEN) : List.<Node>of()) {
       if (item instanceof Mapping one && one.value(one.first()) instanceof Scalar target) {
         String id = one.first();
+        missing.remove(id);
         if (!known.contains(id)) {
           String wrong = "the block has no result " + Quote.of(id);
           faults.add(Slip.UNKNOWN_ID, one.mark(), wrong, Quote.allowed(id, known));
@@ -220,6 +222,13 @@ record BlockCall(
           results.put(names.getOrDefault(id, id), target);
         }
       }
+    }
+    if (isUse() && entry.entries().containsKey(Keys.THEN) && !missing.isEmpty()) {
+      faults.add(
+          Slip.OPEN_BRANCHES,
+          entry.entries().get(Keys.THEN).key(),
+          "then does not say where these results lead: " + String.join(", ", missing),
+          "Add each of them with the id of a step, or go on");
     }
     return results;
   }

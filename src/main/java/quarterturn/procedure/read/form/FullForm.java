@@ -1,9 +1,11 @@
 package quarterturn.procedure.read.form;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.yaml.Faults;
@@ -29,8 +31,10 @@ public final class FullForm {
     if (steps == null || !(steps.value() instanceof Sequence list)) {
       return file;
     }
+    Collection<Hazard> hazards = files.hazards();
     List<Node> written =
         InOrder.of(new Expansion(files, faults).of(list.items(), mapping.value(Keys.RETUNE)));
+    written.replaceAll(step -> Cautions.of(step, hazards));
     Scalar first = InOrder.first(written);
     Mapping head = mapping.without(Keys.STEPS);
     if (first != null && !head.entries().containsKey(Keys.BEGIN)) {

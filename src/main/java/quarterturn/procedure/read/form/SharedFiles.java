@@ -1,7 +1,9 @@
 package quarterturn.procedure.read.form;
 
+import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Hazard;
 import quarterturn.procedure.read.yaml.Node;
 
 /** What stands in other files for all sheets to use. */
@@ -25,6 +27,11 @@ public interface SharedFiles {
         }
 
         @Override
+        public Collection<Hazard> hazards() {
+          return List.of();
+        }
+
+        @Override
         public @Nullable Node limit(String name) {
           return null;
         }
@@ -38,6 +45,9 @@ public interface SharedFiles {
 
   /** The questions of a procedure's lesson by the ids of their steps, or null where it has none. */
   Node.@Nullable Mapping questions(String procedure);
+
+  /** The hazards that are shown with the steps they go with. */
+  Collection<Hazard> hazards();
 
   /** The value of a limit, or null where there is none with this name. */
   @Nullable Node limit(String name);
