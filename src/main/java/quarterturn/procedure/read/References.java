@@ -11,7 +11,6 @@ import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.ConditionParser.Named;
 import quarterturn.procedure.read.ConditionParser.NamedOption;
 import quarterturn.procedure.read.form.Keys;
-import quarterturn.procedure.read.form.Keys;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.Node.Scalar;
 import quarterturn.procedure.read.yaml.TextPosition;

@@ -33,7 +33,8 @@ final class SchemaKeys {
   private static final String ID = "[a-z0-9-]{1,40}";
 
   /** A step, what stands below, or the name of a part. */
-  private static final String TARGET = "^(" + ID + "|" + Keys.GO_ON + "|[A-Z].{0,60})$";
+  private static final String TARGET =
+      "^(" + ID + "|" + Keys.GO_ON + "|[A-Z][A-Za-z0-9 ,'-]{0,60})$";
 
   private static final String UNIT = "(mm|in|thou|%|cents?|C)";
   private static final String TURN = "\\S.*(turns?|deg)";

@@ -88,7 +88,11 @@ public final class MutatedFiles {
     try {
       Faults faults = new Faults(Source.of("mutant.yaml", bytes));
       ProcedureReader.Draft draft =
-          ProcedureReader.draft(faults, bytes, hazards, new ShelfFiles(new Shelf(null), faults, List.of()));
+          ProcedureReader.draft(
+              faults,
+              bytes,
+              hazards,
+              new ShelfFiles(new Shelf(null), faults, shipped.hazards().values()));
       boolean calls =
           draft.names().calls().stream().allMatch(c -> shipped.procedures().containsKey(c.text()));
       if (!faults.none() || !calls) {

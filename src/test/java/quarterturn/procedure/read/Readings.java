@@ -86,7 +86,8 @@ public final class Readings {
         name,
         bytes,
         faults ->
-            ProcedureReader.draft(faults, bytes, hazards, new ShelfFiles(new Shelf(null), faults, List.of()))
+            ProcedureReader.draft(
+                    faults, bytes, hazards, new ShelfFiles(new Shelf(null), faults, List.of()))
                 .procedure());
   }
 

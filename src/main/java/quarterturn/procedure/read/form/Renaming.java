@@ -19,7 +19,8 @@ import quarterturn.procedure.read.yaml.Node.Sequence;
 record Renaming(Map<String, String> names) {
   /** Finds an id by itself, behind an arrow, or in a condition. */
   private static final Pattern IDS =
-      Pattern.compile("(?:^|(?<=->)|(?<=-> ))[a-z0-9-]++$|(?<![a-z0-9-])[a-z0-9-]++(?= (?:is|reached) )");
+      Pattern.compile(
+          "(?:^|(?<=->)|(?<=-> ))[a-z0-9-]++$|(?<![a-z0-9-])[a-z0-9-]++(?= (?:is|reached) )");
 
   /** The keys whose values name no step. */
   private static final Set<String> OTHER =
