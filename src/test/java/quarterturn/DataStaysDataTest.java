@@ -32,7 +32,8 @@ class DataStaysDataTest {
       a key of a file: procedure/read/LimitsReader day rest settle wrong-way
       a key of a file: procedure/read/ProcedureReader retune tools
       a key of a file: procedure/read/SchemaKeys limit rest retune tools
-      a key of a file: procedure/read/form/Keys cases read retune
+      a key of a file: procedure/read/form/Keys read retune
+      a key of a file: procedure/read/FormatSchema limit
       a key of a file: procedure/read/form/Renaming read
       a key of a file: procedure/read/StepReader rest
       a key of a file: procedure/read/TurnReader limit

@@ -7,6 +7,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Mark;
+import quarterturn.procedure.Slip;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Shelf.Found;
 import quarterturn.procedure.read.form.Keys;
@@ -49,7 +50,15 @@ record ShelfFiles(Shelf shelf, Faults faults, Collection<Hazard> hazards) implem
 
   @Override
   public @Nullable Mapping questions(String procedure) {
-    return known(file(shelf, "procedures/lesson", procedure).mapping(Keys.STEPS));
+    Mapping file = file(shelf, "procedures/lesson", procedure);
+    if (file.value("lesson") instanceof Node.Scalar id && !id.text().equals(procedure)) {
+      faults.add(
+          Slip.BAD_ID,
+          id.mark(),
+          "the questions of " + procedure + " call themselves another's",
+          "Write lesson: " + procedure);
+    }
+    return known(file.mapping(Keys.STEPS));
   }
 
   @Override

@@ -48,9 +48,9 @@ class CoverTest {
     assertThat(covered.open()).isEmpty();
     assertThat(covered.never().stream().map(CoverTest::words).toList())
         .containsExactly(
-            "come-in -> hold-ready: no way leads from key-fit to come-in",
-            "come-in-job -> rod-place: setup does not call it in this job; "
-                + "season does not call it in this job",
+            "welcome-only-if -> find-rod-unless: "
+                + "\"key-fit is not fits and not called by setup or season\" always holds here",
+            "find-rod-unless -> hold-ready: no way leads from key-fit to find-rod-unless",
             "play-gate -> turned-or-not: setup does not call it in this job; "
                 + "season does not call it in this job");
     assertThat(covered.outcomes())
@@ -65,12 +65,12 @@ class CoverTest {
     // Sign-off sends back twice at the most, so that it is never come to a fourth time.
     assertThat(covered.open().stream().map(never -> never.way().toString()).toList())
         .containsExactly(
-            "setup: see-relief -> signed (sign-off reached at least 4 times)",
+            "setup: sign-off-then -> signed (sign-off reached at least 4 times)",
             "setup: see-action -> signed (sign-off reached at least 4 times)");
     assertThat(covered.taken().stream().map(Way::toString).toList())
         .containsAtLeast(
-            "relief: come-in-job -> rod-place (called by setup or season)",
-            "relief: come-in -> hold-ready (key-fit is fits)",
+            "relief: welcome-only-if -> find-rod-unless (otherwise)",
+            "relief: find-rod-unless -> hold-ready (key-fit is fits)",
             "relief: play-gate -> turned-or-not (called by setup or season)");
     assertThat(covered.stuck()).isEmpty();
   }
@@ -147,7 +147,7 @@ class CoverTest {
     Covered covered = Cover.of(library, 1, 300, TIME);
     assertThat(covered.taken()).containsAtLeastElementsIn(Ways.of(library.main()));
     assertThat(covered.taken().stream().map(Way::toString).toList())
-        .contains("relief: come-in-job -> rod-place (called by setup or season)");
+        .contains("relief: welcome-only-if -> find-rod-unless (otherwise)");
     assertThat(covered.stuck()).isEmpty();
   }
 

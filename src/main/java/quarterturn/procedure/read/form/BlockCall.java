@@ -82,10 +82,13 @@ record BlockCall(
         Node other = given.value(Keys.ID);
         Mapping changed = step.over(given.without(Keys.ID));
         steps.set(i, at(changed, over.key(), other == null ? over.key() : other.mark()));
+      } else if (over != null && isUse() && isEmpty(over.value())) {
+        steps.set(i, InOrder.label(over.key(), id, null));
       }
       boolean same = id.isEmpty() || (id.equals(own()) && !isUse());
       names.put(id, !named.isEmpty() ? named : same ? id : ids.free(id));
     }
+    names.remove("");
     Set<String> allowed = new LinkedHashSet<>(isUse() ? names.keySet() : asked);
     block.items("says").forEach(one -> allowed.add(one instanceof Scalar key ? key.text() : ""));
     open.entries().forEach((key, one) -> known(key, one, allowed));

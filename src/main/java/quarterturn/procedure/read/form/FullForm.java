@@ -66,7 +66,9 @@ public final class FullForm {
                 Slip.UNKNOWN_ID,
                 entry.key(),
                 "there is no step " + Quote.of(id) + " to ask about",
-                Quote.allowed(id, asked.stream().map(StepIds::id).toList())));
+                Quote.allowed(
+                    id,
+                    asked.stream().map(StepIds::id).filter(known -> !known.isEmpty()).toList())));
     return mapping.with(Keys.STEPS, new Entry(list.mark(), new Sequence(asked, list.mark())));
   }
 }
