@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,7 +26,10 @@ public record Hazard(
 
   /** {@code text} in small letters and with single spaces, so that a line break hides no phrase. */
   public static String plain(String text) {
-    return SPACE.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ");
+    String small = text.toLowerCase(Locale.ROOT);
+    return small.indexOf('\n') < 0 && !small.contains("  ")
+        ? small
+        : SPACE.matcher(small).replaceAll(" ");
   }
 
   /**
@@ -37,11 +39,17 @@ public record Hazard(
    * @param text its text, as {@link #plain} writes it
    */
   public @Nullable String occasion(Set<String> does, String text) {
-    return Stream.concat(
-            with.stream().filter(does::contains),
-            words.stream().filter(text::contains).map(phrase -> "the words \"" + phrase + "\""))
-        .findFirst()
-        .orElse(null);
+    for (String one : with) {
+      if (does.contains(one)) {
+        return one;
+      }
+    }
+    for (String phrase : words) {
+      if (text.contains(phrase)) {
+        return "the words \"" + phrase + "\"";
+      }
+    }
+    return null;
   }
 
   /** Whether this hazard names the steps it goes with. */

@@ -2,8 +2,11 @@ package quarterturn.procedure.read;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Mark;
@@ -21,21 +24,40 @@ import quarterturn.procedure.read.yaml.TreeReader;
 /**
  * What one procedure takes from other files of a shelf. What limits demand comes with the program;
  * a user's own folder may have further blocks and questions.
- *
- * @param faults the faults of the procedure, which get those of the other files
- * @param hazards those that are shown with the steps they go with
  */
-record ShelfFiles(Shelf shelf, Faults faults, Collection<Hazard> hazards) implements SharedFiles {
+final class ShelfFiles implements SharedFiles {
   private static final String SAFETY = "safety";
   private static final String BLOCKS = "procedures/blocks";
   private static final Mapping NONE = Mapping.at(new Mark("", 1, 1));
+
+  private final Shelf shelf;
+  private final Shelf shipped = new Shelf(null);
+  private final Faults faults;
+  private final Collection<Hazard> hazards;
+  private final Map<Path, Mapping> own = new HashMap<>();
+  private final Map<Path, Mapping> ours = new HashMap<>();
+
+  /**
+   * @param faults the faults of the procedure, which get those of the other files
+   * @param hazards those that are shown with the steps they go with
+   */
+  ShelfFiles(Shelf shelf, Faults faults, Collection<Hazard> hazards) {
+    this.shelf = shelf;
+    this.faults = faults;
+    this.hazards = hazards;
+  }
+
+  @Override
+  public Collection<Hazard> hazards() {
+    return hazards;
+  }
 
   @Override
   public @Nullable Mapping block(String name) {
     if (!Scalars.isId(name)) {
       return null;
     }
-    Mapping safety = file(new Shelf(null), SAFETY, name);
+    Mapping safety = file(shipped, SAFETY, name);
     return safety.entries().containsKey("block") ? safety : known(file(shelf, BLOCKS, name));
   }
 
@@ -45,7 +67,7 @@ record ShelfFiles(Shelf shelf, Faults faults, Collection<Hazard> hazards) implem
 
   @Override
   public List<Node> endings() {
-    return file(new Shelf(null), SAFETY, "endings").items("endings");
+    return file(shipped, SAFETY, "endings").items("endings");
   }
 
   @Override
@@ -64,13 +86,16 @@ record ShelfFiles(Shelf shelf, Faults faults, Collection<Hazard> hazards) implem
   @Override
   public @Nullable Node limit(String name) {
     Node own = file(shelf, SAFETY, "limits").mapping("limits").value(name);
-    return own != null
-        ? own
-        : file(new Shelf(null), SAFETY, "limits").mapping("limits").value(name);
+    return own != null ? own : file(shipped, SAFETY, "limits").mapping("limits").value(name);
   }
 
   /** The keys of a file; none where there is no such file. */
   private Mapping file(Shelf from, String folder, String name) {
+    Map<Path, Mapping> kept = from == shipped ? ours : own;
+    return kept.computeIfAbsent(Path.of(folder, name), path -> read(from, folder, name));
+  }
+
+  private Mapping read(Shelf from, String folder, String name) {
     try {
       Found found = from.find(folder, name);
       if (found == null) {

@@ -267,29 +267,27 @@ final class Expansion {
 
   /** The ends that are named and do not stand in the sheet. */
   private void endings() {
-    for (boolean more = true; more; ) {
-      Set<String> named = new HashSet<>();
-      Set<String> there = new HashSet<>();
-      for (Node step : written) {
-        Scalar id = InOrder.id(step);
-        if (id != null) {
-          there.add(id.text());
+    Set<String> named = new HashSet<>();
+    Set<String> there = new HashSet<>();
+    for (int from = 0; from < written.size(); ) {
+      for (Node step : written.subList(from, written.size())) {
+        there.add(StepIds.id(step));
+        if (step instanceof Mapping one) {
           Targets.replace(
-              (Mapping) step,
+              one,
               to -> {
                 named.add(to.text());
                 return to;
               });
         }
       }
+      from = written.size();
       named.removeAll(there);
-      int before = written.size();
       for (Node ending : named.isEmpty() ? List.<Node>of() : files.endings()) {
         if (named.contains(StepIds.id(ending))) {
           walk(List.of(ending));
         }
       }
-      more = written.size() > before;
     }
   }
 }

@@ -56,15 +56,19 @@ record Renaming(Map<String, String> names) {
     if (!(node instanceof Mapping mapping)) {
       return node;
     }
+    Mapping renamed = mapping.each((key, value) -> OTHER.contains(key) ? value : one(value));
+    if (renamed.first().indexOf(' ') < 0) {
+      return renamed;
+    }
     Map<String, Entry> all = new LinkedHashMap<>();
-    mapping
-        .each((key, value) -> OTHER.contains(key) ? value : one(value))
-        .entries()
-        .forEach((key, value) -> all.put(key.contains(" ") ? one(key) : key, value));
+    renamed.entries().forEach((key, value) -> all.put(key.contains(" ") ? one(key) : key, value));
     return new Mapping(all, mapping.mark());
   }
 
   private String one(String text) {
+    if (text.indexOf(' ') < 0) {
+      return names.getOrDefault(text, text);
+    }
     return IDS.matcher(text).replaceAll(found -> names.getOrDefault(found.group(), found.group()));
   }
 }

@@ -84,7 +84,7 @@ final class Shorthand {
     if (!(list instanceof Sequence written)) {
       return List.of(compute(mark, id, list).over(head));
     }
-    List<Node> branches = written.each(Shorthand::branch).items();
+    List<Node> branches = new ArrayList<>(written.each(Shorthand::branch).items());
     int last = branches.size() - 1;
     boolean chain =
         last > 1

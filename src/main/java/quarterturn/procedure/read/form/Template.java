@@ -36,6 +36,9 @@ record Template(Function<String, @Nullable Node> values) {
   /** The piece with its values; null where it is left out. */
   @Nullable Node fill(Node node) {
     if (node instanceof Scalar scalar) {
+      if (scalar.text().indexOf('<') < 0) {
+        return scalar;
+      }
       Matcher whole = NAMED.matcher(scalar.text());
       return whole.matches()
           ? values.apply(whole.group(1))
@@ -47,11 +50,12 @@ record Template(Function<String, @Nullable Node> values) {
     if (!(node instanceof Mapping mapping)) {
       return node;
     }
+    Mapping filled = mapping.each((key, value) -> fill(value));
+    if (filled.entries().keySet().stream().noneMatch(key -> key.indexOf('<') >= 0)) {
+      return filled;
+    }
     Map<String, Entry> all = new LinkedHashMap<>();
-    mapping
-        .each((key, value) -> fill(value))
-        .entries()
-        .forEach((key, value) -> all.put(filled(key), value));
+    filled.entries().forEach((key, value) -> all.put(filled(key), value));
     return new Mapping(all, mapping.mark());
   }
 

@@ -39,13 +39,15 @@ public sealed interface Node {
     /** This list with other items; null leaves one out. */
     public Sequence each(Function<Node, @Nullable Node> written) {
       List<Node> all = new ArrayList<>();
+      boolean same = true;
       for (Node item : items) {
         Node one = written.apply(item);
+        same &= one == item;
         if (one != null) {
           all.add(one);
         }
       }
-      return new Sequence(all, mark);
+      return same ? this : new Sequence(all, mark);
     }
 
     @Override
@@ -85,14 +87,16 @@ public sealed interface Node {
     /** A mapping with the same keys and other values; null leaves a key out. */
     public Mapping each(BiFunction<String, Node, @Nullable Node> written) {
       Map<String, Entry> all = new LinkedHashMap<>();
-      entries.forEach(
-          (key, entry) -> {
-            Node value = written.apply(key, entry.value());
-            if (value != null) {
-              all.put(key, new Entry(entry.key(), value));
-            }
-          });
-      return new Mapping(all, mark);
+      boolean same = true;
+      for (Map.Entry<String, Entry> one : entries.entrySet()) {
+        Entry entry = one.getValue();
+        Node value = written.apply(one.getKey(), entry.value());
+        same &= value == entry.value();
+        if (value != null) {
+          all.put(one.getKey(), value == entry.value() ? entry : new Entry(entry.key(), value));
+        }
+      }
+      return same ? this : new Mapping(all, mark);
     }
 
     /** The keys of both, {@code more} before this one; a key without a value is taken out. */

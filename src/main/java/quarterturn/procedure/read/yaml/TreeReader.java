@@ -23,6 +23,8 @@ import quarterturn.unit.Printable;
  * becomes a fault.
  */
 public record TreeReader(Faults faults, YAMLParser parser) {
+  private static final YAMLFactory YAML = YAMLFactory.builder().loaderOptions(options()).build();
+
   /** The most lists and mappings that may be nested. */
   static final int DEEPEST = 20;
 
@@ -37,10 +39,7 @@ public record TreeReader(Faults faults, YAMLParser parser) {
     if (before != null) {
       return before;
     }
-    LoaderOptions options = new LoaderOptions();
-    options.setCodePointLimit(Source.MOST_BYTES + 1);
-    YAMLFactory factory = YAMLFactory.builder().loaderOptions(options).build();
-    try (YAMLParser parser = factory.createParser(new StringReader(faults.source().text()))) {
+    try (YAMLParser parser = YAML.createParser(new StringReader(faults.source().text()))) {
       Node root = new TreeReader(faults, parser).document();
       if (faults.none()) {
         faults.source().tree(root);
@@ -50,6 +49,12 @@ public record TreeReader(Faults faults, YAMLParser parser) {
       Syntax syntax = Syntax.of(faults.source(), e);
       throw faults.stop(syntax.mark(), syntax.wrong(), syntax.mend());
     }
+  }
+
+  private static LoaderOptions options() {
+    LoaderOptions options = new LoaderOptions();
+    options.setCodePointLimit(Source.MOST_BYTES + 1);
+    return options;
   }
 
   private Node document() throws IOException, UnreadableException {
