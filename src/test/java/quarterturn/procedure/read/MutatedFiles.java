@@ -35,6 +35,7 @@ public final class MutatedFiles {
   /** The walks of what a mutant calls unchanged. */
   private final Walks walks = new Walks();
 
+  private final Shelf shelf = new Shelf(null);
   private int read;
   private int clean;
 
@@ -89,10 +90,7 @@ public final class MutatedFiles {
       Faults faults = new Faults(Source.of("mutant.yaml", bytes));
       ProcedureReader.Draft draft =
           ProcedureReader.draft(
-              faults,
-              bytes,
-              hazards,
-              new ShelfFiles(new Shelf(null), faults, shipped.hazards().values()));
+              faults, bytes, hazards, new ShelfFiles(shelf, faults, shipped.hazards().values()));
       boolean calls =
           draft.names().calls().stream().allMatch(c -> shipped.procedures().containsKey(c.text()));
       if (!faults.none() || !calls) {
