@@ -44,7 +44,7 @@ final class Loading {
   private final List<Fault> broken = new ArrayList<>();
   private final Map<String, Read> procedures = new LinkedHashMap<>();
   private final Set<String> tried = new LinkedHashSet<>();
-  private Collection<Hazard> cautions = List.of();
+  private Collection<Hazard> shown = List.of();
   private @Nullable List<String> known;
   private boolean ownRules;
 
@@ -63,7 +63,7 @@ final class Loading {
     Map<String, Hazard> hazards = rule("safety", "hazards", HazardsReader::draft);
     Map<String, Kind> kinds = read(shelf.needed("procedures", "kinds"), KindsReader::draft);
     known = hazards == null ? null : List.copyOf(hazards.keySet());
-    cautions = hazards == null ? List.of() : hazards.values();
+    shown = hazards == null ? List.of() : hazards.values();
     Limits limits = limits(shelf.needed("safety", "limits"), known);
     Results results = results(shelf.needed("procedures", "results"), limits);
     if (expected != null) {
@@ -174,7 +174,7 @@ final class Loading {
             faults ->
                 new Read(
                     ProcedureReader.draft(
-                        faults, found.bytes(), known, new ShelfFiles(shelf, faults, cautions)),
+                        faults, found.bytes(), known, new ShelfFiles(shelf, faults, shown)),
                     faults,
                     found.own()));
     if (one == null) {

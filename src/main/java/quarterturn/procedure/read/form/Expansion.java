@@ -128,6 +128,9 @@ final class Expansion {
     if (when == null) {
       return false;
     }
+    if (unless && conditional.entries().containsKey(Keys.ONLY_IF)) {
+      faults.value(when.key(), "both only if and unless", "Say it in one of them, with and");
+    }
     Mark mark = when.key();
     Scalar past = Scalar.at(mark, end);
     Scalar on = Scalar.at(mark, Keys.GO_ON);

@@ -34,7 +34,7 @@ public final class FullForm {
     Collection<Hazard> hazards = files.hazards();
     List<Node> written =
         InOrder.of(new Expansion(files, faults).of(list.items(), mapping.value(Keys.RETUNE)));
-    written.replaceAll(step -> Cautions.of(step, hazards));
+    written.replaceAll(step -> StepHazards.of(step, hazards));
     Scalar first = InOrder.first(written);
     Mapping head = mapping.without(Keys.STEPS);
     if (first != null && !head.entries().containsKey(Keys.BEGIN)) {

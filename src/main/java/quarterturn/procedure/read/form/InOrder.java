@@ -100,17 +100,10 @@ final class InOrder {
 
   /** The step with a way on for each piece of a list that has a key, and none yet. */
   private static Mapping each(Mapping step, String list, String key, Scalar next) {
-    Entry entry = step.entries().get(list);
-    if (entry == null || !(entry.value() instanceof Sequence pieces)) {
-      return step;
-    }
-    List<Node> written = new ArrayList<>(pieces.items());
-    written.replaceAll(
-        piece ->
-            piece instanceof Mapping mapping && mapping.entries().containsKey(key)
-                ? with(mapping, key, next)
-                : piece);
-    return step.with(list, new Entry(entry.key(), new Sequence(written, pieces.mark())));
+    return step.value(list) instanceof Sequence pieces
+        ? step.with(
+            list, pieces.each(piece -> piece instanceof Mapping one ? with(one, key, next) : piece))
+        : step;
   }
 
   /** A piece with a way on, at the place of the key {@code at}, where it has none. */

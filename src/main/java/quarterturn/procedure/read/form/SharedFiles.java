@@ -8,35 +8,6 @@ import quarterturn.procedure.read.yaml.Node;
 
 /** What stands in other files for all sheets to use. */
 public interface SharedFiles {
-  /** No files at all. */
-  SharedFiles NONE =
-      new SharedFiles() {
-        @Override
-        public Node.@Nullable Mapping block(String name) {
-          return null;
-        }
-
-        @Override
-        public List<Node> endings() {
-          return List.of();
-        }
-
-        @Override
-        public Node.@Nullable Mapping questions(String procedure) {
-          return null;
-        }
-
-        @Override
-        public Collection<Hazard> hazards() {
-          return List.of();
-        }
-
-        @Override
-        public @Nullable Node limit(String name) {
-          return null;
-        }
-      };
-
   /** The block with this name, or null where there is none. */
   Node.@Nullable Mapping block(String name);
 

@@ -11,10 +11,10 @@ import quarterturn.procedure.read.yaml.Node.Scalar;
 import quarterturn.procedure.read.yaml.Node.Sequence;
 
 /** Names the hazards that go with a step, by what it does and says, where its sheet names none. */
-final class Cautions {
+final class StepHazards {
   private static final String HAZARDS = "hazards";
 
-  private Cautions() {}
+  private StepHazards() {}
 
   /** The step with its hazards; as it is where its sheet names them, or it has none. */
   static Node of(Node entry, Collection<Hazard> hazards) {
