@@ -140,8 +140,9 @@ class ScreenFaceIT {
   @Test
   void aFailureInAnotherThreadGivesTheTerminalBack() throws Exception {
     try (PtyScreen screen = PtyScreen.start(betweenModes("break"))) {
-      screen.waitFor("WARNING").waitFor("after=");
-      screen.exitStatus();
+      screen.waitFor("WARNING");
+      Files.createFile(folder.resolve("break"));
+      screen.waitFor("after=").exitStatus();
       assertThat(screen.sent()).contains("status=1");
       assertThat(screen.sent()).contains("invented failure");
       assertSameModes(screen);

@@ -18,8 +18,8 @@ import quarterturn.session.Prompt;
 
 /**
  * Runs the face over an invented session, for tests in a pseudo-terminal. Arguments: {@code break}
- * lets another thread fail after a moment; {@code plain} draws without colour; {@code ascii}
- * without Unicode.
+ * lets another thread fail once a file named break stands beside the one of the property {@code
+ * left}; {@code plain} draws without colour; {@code ascii} without Unicode.
  */
 public final class ScriptedMain {
   private static final List<Prompt> STEPS =
@@ -47,7 +47,7 @@ public final class ScriptedMain {
     ScriptedBench bench = new ScriptedBench(clock, prompts, ScriptedMain::noteLeaving);
     Settings settings = new Settings(!wanted.contains("plain"), !wanted.contains("ascii"));
     if (wanted.contains("break")) {
-      breakSoon();
+      breakWhenTold();
     }
     try (Terminal terminal = SystemTerminal.open()) {
       ScreenFace.Outcome outcome;
@@ -74,12 +74,15 @@ public final class ScriptedMain {
     }
   }
 
-  private static void breakSoon() {
+  private static void breakWhenTold() {
+    Path sign = Path.of(System.getProperty("left")).resolveSibling("break");
     Thread thread =
         new Thread(
             () -> {
               try {
-                Thread.sleep(1500);
+                while (!Files.exists(sign)) {
+                  Thread.sleep(20);
+                }
               } catch (InterruptedException enough) {
                 return;
               }
