@@ -32,24 +32,15 @@ record Home(Sessions sessions, Looks looks) {
       }
       HomeDialogue.Choice choice = dialogue.choice();
       if (choice instanceof HomeDialogue.Choice.Resume resume) {
-        return played(face, sessions.resume(resume.session()));
+        return Begun.play(sessions.beginning(resume.session()), sessions, face);
       } else if (choice instanceof HomeDialogue.Choice.Begin begin) {
-        return played(
-            face,
-            sessions.start(
-                new Sessions.Wish(
-                    begin.procedure(), begin.instrument(), null, null, begin.role())));
+        Sessions.Wish wish =
+            new Sessions.Wish(begin.procedure(), begin.instrument(), null, null, begin.role());
+        return Begun.play(sessions.beginning(wish), sessions, face);
       } else if (choice instanceof HomeDialogue.Choice.Rehearse rehearse) {
         return rehearsed(face, rehearse.watch());
       }
       return ExitStatus.DONE;
-    }
-  }
-
-  private static int played(Face face, Sessions.Opened session)
-      throws IOException, InterruptedException {
-    try (session) {
-      return face.play(session.bench(), session.notice());
     }
   }
 

@@ -41,7 +41,7 @@ final class InstrumentHistory extends Placed {
     Instrument instrument = store.instrument(name);
     Library rules = sessions().rules();
     Kind kind = rules.kinds().get(instrument.kind());
-    List<Event.Past> turns = store.pastOf(instrument.name());
+    List<Event.Past> turns = store.pastOf(instrument.name(), rules.limits());
     ReadingHistory history =
         ReadingHistory.of(instrument.name(), sessions(store, instrument.name()), turns);
     Known known =

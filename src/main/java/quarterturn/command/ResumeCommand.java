@@ -24,9 +24,6 @@ final class ResumeCommand extends Placed {
   public Integer call() throws IOException, UnreadableException, InterruptedException {
     Sessions sessions = sessions();
     String name = session == null ? sessions.onlyUnfinished() : session;
-    try (Sessions.Opened opened = sessions.resume(name);
-        Face face = looks.faces(clock.getZone()).open()) {
-      return face.play(opened.bench(), opened.notice());
-    }
+    return Begun.play(sessions.beginning(name), sessions, looks.faces(clock.getZone()));
   }
 }

@@ -45,9 +45,6 @@ final class StartCommand extends Placed {
     Sessions sessions = sessions();
     Sessions.Wish wish =
         new Sessions.Wish(sessions.named(procedure), instrument, kind, style, role);
-    try (Sessions.Opened opened = sessions.start(wish);
-        Face face = looks.faces(clock.getZone()).open()) {
-      return face.play(opened.bench(), opened.notice());
-    }
+    return Begun.play(sessions.beginning(wish), sessions, looks.faces(clock.getZone()));
   }
 }

@@ -24,6 +24,8 @@ import quarterturn.unit.Turn;
  * @param retuneAfterMinutes a break after which the strings must be tuned again before a reading
  * @param readingHoldsMinutes how long tuning holds for a reading, and a reading for a turn
  * @param stopFeels feels after which the rod is not turned again
+ * @param findingNeeded outcomes of a hand-over after which the rod is not turned in any session
+ *     until a repairer's finding is on record
  * @param turnNeeds what must be true of every turn
  * @param tightenNeeds what must be true before tightening
  * @param turnHazards ids of the hazards shown before every rod turn
@@ -49,6 +51,7 @@ public record Limits(
     int retuneAfterMinutes,
     int readingHoldsMinutes,
     Set<Feel> stopFeels,
+    Set<String> findingNeeded,
     Set<Fact> turnNeeds,
     Set<Fact> tightenNeeds,
     List<String> turnHazards,
@@ -62,6 +65,7 @@ public record Limits(
     Rechecks rechecks) {
   public Limits {
     stopFeels = Set.copyOf(stopFeels);
+    findingNeeded = Set.copyOf(findingNeeded);
     turnNeeds = Set.copyOf(turnNeeds);
     tightenNeeds = Set.copyOf(tightenNeeds);
     turnHazards = List.copyOf(turnHazards);

@@ -82,6 +82,7 @@ public sealed interface Event {
    * @param before what else was read on this instrument in earlier sessions: the last reading of
    *     each quantity and string
    * @param own facts of this instrument in place of its kind's, or null
+   * @param carried what other records mean for it; null in sessions that began before that was kept
    */
   record Started(
       Instant at,
@@ -95,11 +96,42 @@ public sealed interface Event {
       @Nullable Integer jointFret,
       List<Past> past,
       List<Before> before,
-      @Nullable Own own)
+      @Nullable Own own,
+      @Nullable Carried carried)
       implements Kept, Still {
     public Started {
       past = List.copyOf(past);
       before = List.copyOf(before);
+    }
+
+    /** The start of a session that nothing was carried over to. */
+    public Started(
+        Instant at,
+        String procedure,
+        int revision,
+        String digest,
+        Role role,
+        @Nullable String instrument,
+        @Nullable String kind,
+        @Nullable Style style,
+        @Nullable Integer jointFret,
+        List<Past> past,
+        List<Before> before,
+        @Nullable Own own) {
+      this(
+          at,
+          procedure,
+          revision,
+          digest,
+          role,
+          instrument,
+          kind,
+          style,
+          jointFret,
+          past,
+          before,
+          own,
+          null);
     }
 
     @Override
@@ -433,12 +465,18 @@ public sealed interface Event {
   /**
    * The session was taken up again.
    *
-   * @param elsewhere turns made on the same neck in other sessions since this one began, oldest
-   *     first
+   * @param elsewhere turns made on the same neck in other sessions, which were not known when this
+   *     one began, oldest first
+   * @param carried what other records mean for it now; null where that was not kept yet
    */
-  record Resumed(Instant at, List<Past> elsewhere) implements Kept, Still {
+  record Resumed(Instant at, List<Past> elsewhere, @Nullable Carried carried)
+      implements Kept, Still {
     public Resumed {
       elsewhere = List.copyOf(elsewhere);
+    }
+
+    public Resumed(Instant at, List<Past> elsewhere) {
+      this(at, elsewhere, null);
     }
 
     @Override

@@ -140,6 +140,9 @@ public final class StoredSessions implements BenchSessions {
     Procedure main = library.main();
     Store store = sessions.store();
     Clock clock = sessions.clock();
+    Sessions.Wish wish =
+        new Sessions.Wish(main.id(), setup.kind(), null, Practice.USUAL_STYLE, Role.BEGINNER);
+    Event.Started before = sessions.started(sessions.beginning(wish, library));
     LocalDate day = LocalDate.ofInstant(clock.instant(), clock.getZone());
     Store.Created created =
         store.create(main.id(), main.revision(), main.digest(), day, new Random());
@@ -156,9 +159,10 @@ public final class StoredSessions implements BenchSessions {
             setup.kind(),
             Practice.USUAL_STYLE,
             null,
-            store.pastOf(setup.kind()),
-            store.resultsOf(setup.kind()),
-            null);
+            before.past(),
+            before.before(),
+            null,
+            before.carried());
     PracticeBench.Kept kept = new PracticeBench.Kept(created.name(), List.of(), journal::append);
     return PracticeBench.start(library, engine, started, instrument, GREETING, kept);
   }

@@ -2,6 +2,7 @@ package quarterturn.procedure.read;
 
 import java.time.Duration;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -71,6 +72,7 @@ record LimitsReader(
             minutes(fields.required("retune-after")),
             minutes(fields.required("reading-holds")),
             values.words(fields.required("stop-feels"), "a feel", Feel.values()),
+            outcomes(fields.required("finding-needed")),
             facts(fields.required("turn-needs")),
             facts(fields.required("tighten-needs")),
             new WordsReader(faults, new References(faults), hazards)
@@ -180,6 +182,16 @@ record LimitsReader(
       faults.value(node.mark(), "the rest is counted in whole hours", "Write for example 24 h");
     }
     return minutes / 60;
+  }
+
+  private Set<String> outcomes(@Nullable Node node) {
+    return new LinkedHashSet<>(
+        values.each(
+            node,
+            item -> {
+              Node.Scalar id = values.id(item, "an outcome");
+              return id == null ? null : id.text();
+            }));
   }
 
   private Set<Fact> facts(@Nullable Node node) {

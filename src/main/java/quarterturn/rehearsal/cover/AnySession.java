@@ -248,7 +248,8 @@ final class AnySession {
   private void away(Duration gone) throws IOException {
     List<Event> record = List.copyOf(events);
     Clock clock = clock(bench.now().plus(gone));
-    bench = LiveBench.resume(engine, events::addAll, Overview.REHEARSAL, record, List.of(), clock);
+    Event.Resumed again = new Event.Resumed(clock.instant(), List.of());
+    bench = LiveBench.resume(engine, events::addAll, Overview.REHEARSAL, record, again, clock);
   }
 
   /** The ways taken since the last call. */

@@ -75,18 +75,6 @@ public record CarriedOn(
         PastResults.of(List.of(events)));
   }
 
-  /**
-   * Turns made in other sessions since a session began, from its own record; used where the
-   * instrument has no name.
-   */
-  public static List<Event.Past> elsewhere(List<Event> events) {
-    List<Event.Past> known = List.of();
-    for (Event event : events) {
-      known = event instanceof Event.Resumed resumed ? resumed.elsewhere() : known;
-    }
-    return known;
-  }
-
   /** The first events of the session that replaces the first one, as after a break. */
   public List<Event> beginning(Event.Started anew) {
     String left =
@@ -94,7 +82,8 @@ public record CarriedOn(
             + ". The procedure was changed since session "
             + session
             + " began, so its work begins anew here, and its turns count";
-    return List.of(anew, new Event.Left(last, left), new Event.Resumed(anew.at(), elsewhere));
+    return List.of(
+        anew, new Event.Left(last, left), new Event.Resumed(anew.at(), elsewhere, anew.carried()));
   }
 
   /**

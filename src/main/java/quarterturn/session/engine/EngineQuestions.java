@@ -52,10 +52,10 @@ public final class EngineQuestions {
     List<String> actions = lastActions(state, procedure);
     text.append(actions.isEmpty() ? "" : "\nThe last things done:");
     actions.forEach(action -> text.append("\n- ").append(action));
-    if (!state.history().elsewhere().isEmpty()) {
+    if (!state.history().others().elsewhere().isEmpty()) {
       text.append("\nIn another session the rod was turned: ");
       text.append(
-          state.history().elsewhere().stream()
+          state.history().others().elsewhere().stream()
               .map(past -> made(past.turn()))
               .collect(Collectors.joining(", ")));
       text.append(". That counts here too.");

@@ -19,6 +19,7 @@ import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
+import quarterturn.session.Carried;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
@@ -81,6 +82,15 @@ record Guard(Limits limits, Advisor advisor) {
   }
 
   private @Nullable Ruling stopped(State state) {
+    for (Carried.Stop stop : state.history().others().stops()) {
+      return new Ruling.Stops(
+          stop.outcome(),
+          "In session "
+              + stop.session()
+              + " the work on the rod was stopped. "
+              + stop.why()
+              + " It is not turned again until a qualified repairer's finding is on record.");
+    }
     for (TurnMade made : state.history().turns()) {
       if (limits.stopFeels().contains(made.feel())) {
         return new Ruling.Stops(
@@ -155,9 +165,8 @@ record Guard(Limits limits, Advisor advisor) {
     if (tightens && !state.bench().hasAll(limits.tightenNeeds())) {
       return fault("it asks to tighten the rod with the strings at full pitch");
     }
-    Turn after = state.history().net().plus(advice.turn());
-    boolean further = after.size().turns() > state.history().net().size().turns();
-    if (further && after.size().turns() > limits.fromAsFound().turns() + 1e-9) {
+    double reach = state.history().reach(tightens) + advice.turn().size().turns();
+    if (reach > limits.fromAsFound().turns() + 1e-9) {
       return new Ruling.Stops(
           "limit",
           "The rod stands "
@@ -214,8 +223,7 @@ record Guard(Limits limits, Advisor advisor) {
       most = Math.min(most, limits.firstMove().turns());
     }
     most = Math.min(most, leftToday(state, now).turns());
-    double net = state.history().net().turns();
-    double room = limits.fromAsFound().turns() - (tighten ? net : -net);
+    double room = limits.fromAsFound().turns() - state.history().reach(tighten);
     return new Turn(Math.max(Turn.SIXTEENTH.turns(), Math.min(most, room)));
   }
 

@@ -73,7 +73,8 @@ public final class LiveBench implements Bench {
    * Resumes a session.
    *
    * @param events all its events, at least one
-   * @param elsewhere turns made on the same neck in other sessions since this one began
+   * @param again the event that it goes on with; earlier by the clock than the last one, it counts
+   *     as at that time
    * @throws RecordMismatchException when the events do not fit the procedure, or the session has
    *     ended
    */
@@ -82,16 +83,17 @@ public final class LiveBench implements Bench {
       Ledger ledger,
       String name,
       List<Event> events,
-      List<Event.Past> elsewhere,
+      Event.Resumed again,
       Clock clock)
       throws IOException {
     State state = engine.replay(events);
     if (state.pending().ended() != null) {
       throw new RecordMismatchException("this session has ended");
     }
-    Instant now = clock.instant();
     Event.Resumed resumed =
-        new Event.Resumed(now.isBefore(state.last()) ? state.last() : now, elsewhere);
+        again.at().isBefore(state.last())
+            ? new Event.Resumed(state.last(), again.elsewhere(), again.carried())
+            : again;
     ledger.append(List.of(resumed));
     return new LiveBench(engine, ledger, name, clock, engine.apply(state, resumed));
   }

@@ -23,7 +23,7 @@ record Return(Library library, Walk walk) {
     State now =
         state
             .with(state.pending().away(away).recalling(recalling))
-            .with(state.history().elsewhere(resumed.elsewhere()).allSpoiled())
+            .with(state.history().resumed(resumed).allSpoiled())
             .with(left.back(false));
     return now.position().nowhere() || recalling ? now : goOn(now, before, resumed.at());
   }

@@ -3,7 +3,6 @@ package quarterturn.session.engine;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -21,8 +20,7 @@ import quarterturn.unit.Turn;
  * What was read, turned and changed in a session, and what follows from it.
  *
  * @param limits the limits policy
- * @param earlier turns of the neck in sessions before this one, oldest first
- * @param elsewhere turns of the neck in other sessions since this one began
+ * @param others what is known of the neck from other sessions
  * @param readings every reading, oldest first
  * @param turns every turn of the rod, oldest first
  * @param changes changes made to the instrument, rod turns included
@@ -33,8 +31,7 @@ import quarterturn.unit.Turn;
  */
 record SessionHistory(
     Limits limits,
-    List<Event.Past> earlier,
-    List<Event.Past> elsewhere,
+    OtherSessions others,
     List<Reading> readings,
     List<TurnMade> turns,
     List<Changed> changes,
@@ -52,22 +49,21 @@ record SessionHistory(
   record Lifted(Instant at, int turns) {}
 
   static SessionHistory of(Event.Started started, Limits limits) {
-    List<Event.Past> earlier = started.past();
+    OtherSessions others = OtherSessions.of(started);
     return new SessionHistory(
-        limits, earlier, List.of(), List.of(), List.of(), List.of(), Map.of(), null, null, 0);
+        limits, others, List.of(), List.of(), List.of(), Map.of(), null, null, 0);
   }
 
   SessionHistory read(Event.Read read, boolean counts) {
     Reading reading = new Reading(read, counts, turns.size(), changes.size());
     List<Reading> now = Lists.with(readings, reading);
-    return new SessionHistory(
-        limits, earlier, elsewhere, now, turns, changes, given, tuned, lifted, spoiled);
+    return new SessionHistory(limits, others, now, turns, changes, given, tuned, lifted, spoiled);
   }
 
   SessionHistory turned(TurnMade made) {
     List<TurnMade> now = Lists.with(turns, made);
     return new SessionHistory(
-        limits, earlier, elsewhere, readings, now, changes, given, tuned, lifted, spoiled);
+        limits, others, readings, now, changes, given, tuned, lifted, spoiled);
   }
 
   /** This history with a change made to the instrument; unchanged for null. */
@@ -76,64 +72,56 @@ record SessionHistory(
       return this;
     }
     List<Changed> now = Lists.with(changes, new Changed(at, change));
-    return new SessionHistory(
-        limits, earlier, elsewhere, readings, turns, now, given, tuned, lifted, spoiled);
+    return new SessionHistory(limits, others, readings, turns, now, given, tuned, lifted, spoiled);
   }
 
   SessionHistory gave(String result) {
     Map<String, Integer> now = Lists.with(given, result, changes.size());
     return new SessionHistory(
-        limits, earlier, elsewhere, readings, turns, changes, now, tuned, lifted, spoiled);
+        limits, others, readings, turns, changes, now, tuned, lifted, spoiled);
   }
 
   SessionHistory tuned(Instant at) {
-    return new SessionHistory(
-        limits, earlier, elsewhere, readings, turns, changes, given, at, lifted, spoiled);
+    return new SessionHistory(limits, others, readings, turns, changes, given, at, lifted, spoiled);
   }
 
   SessionHistory lifted(Instant at) {
     Lifted now = new Lifted(at, turns.size());
-    return new SessionHistory(
-        limits, earlier, elsewhere, readings, turns, changes, given, tuned, now, spoiled);
+    return new SessionHistory(limits, others, readings, turns, changes, given, tuned, now, spoiled);
   }
 
   /** This history with every reading so far spoiled. */
   SessionHistory allSpoiled() {
     int all = readings.size();
-    return new SessionHistory(
-        limits, earlier, elsewhere, readings, turns, changes, given, tuned, lifted, all);
+    return new SessionHistory(limits, others, readings, turns, changes, given, tuned, lifted, all);
   }
 
   /**
    * This history with turns made in other sessions. Later readings show those turns too, so that
    * nothing is learned of this session's last turn.
    */
-  SessionHistory elsewhere(List<Event.Past> now) {
+  SessionHistory resumed(Event.Resumed resumed) {
+    OtherSessions now = others.resumed(resumed);
     List<TurnMade> made = new ArrayList<>(turns);
-    if (now.size() > elsewhere.size() && !made.isEmpty()) {
+    if (now.elsewhere().size() > others.elsewhere().size() && !made.isEmpty()) {
       made.add(made.remove(made.size() - 1).unsure());
     }
     return new SessionHistory(
-        limits, earlier, now, readings, List.copyOf(made), changes, given, tuned, lifted, spoiled);
-  }
-
-  /** The neck's turns in other sessions, those before this one first. */
-  private List<Event.Past> others() {
-    List<Event.Past> others = new ArrayList<>(earlier);
-    others.addAll(elsewhere);
-    return others;
+        limits, now, readings, List.copyOf(made), changes, given, tuned, lifted, spoiled);
   }
 
   /** The rod's position from as found, plus is tighter, with the turns of every session. */
   Turn net() {
-    double sum = 0;
-    for (Event.Past past : elsewhere) {
-      sum += past.turn().turns();
-    }
+    double sum = others.net();
     for (TurnMade made : turns) {
-      sum += made.turn().turns();
+      sum += others.counts(made.at()) ? made.turn().turns() : 0;
     }
     return new Turn(sum);
+  }
+
+  /** How far from as found the rod may stand one way, in turns; below zero where it can't. */
+  double reach(boolean tighter) {
+    return (tighter ? net().turns() : -net().turns()) + others.maybe(tighter);
   }
 
   /**
@@ -144,22 +132,28 @@ record SessionHistory(
   Turn today(Instant now) {
     Instant since = now.minus(limits.day());
     double sum = 0;
-    for (Event.Past past : others()) {
-      boolean counts = lifted == null || past.at().isAfter(lifted.at());
-      sum += counts && past.at().isAfter(since) ? past.turn().size().turns() : 0;
+    for (Event.Past past : others.after(since)) {
+      sum += lifted == null || past.at().isAfter(lifted.at()) ? past.turn().size().turns() : 0;
     }
     for (TurnMade made : turns.subList(lifted == null ? 0 : lifted.turns(), turns.size())) {
       sum += made.at().isAfter(since) ? made.turn().size().turns() : 0;
     }
-    return new Turn(sum);
+    boolean unknown = others.spentAfter(lifted == null ? since : later(since, lifted.at()));
+    return unknown ? new Turn(Math.max(sum, limits.beginnerDay().turns())) : new Turn(sum);
+  }
+
+  private static Instant later(Instant one, Instant other) {
+    return one.isAfter(other) ? one : other;
   }
 
   /** The time of the last turn in any session, or null. */
   @Nullable Instant lastTurnAt() {
-    List<Instant> times = new ArrayList<>();
-    others().forEach(past -> times.add(past.at()));
-    turns.forEach(made -> times.add(made.at()));
-    return times.stream().max(Comparator.naturalOrder()).orElse(null);
+    Instant elsewhere = others.last();
+    TurnMade own = lastTurn();
+    if (own == null || elsewhere == null) {
+      return own == null ? elsewhere : own.at();
+    }
+    return later(own.at(), elsewhere);
   }
 
   /** This session's last turn, or null. */
@@ -216,7 +210,7 @@ record SessionHistory(
 
   /** Whether the neck has ever been seen to answer its rod. */
   boolean known() {
-    for (Event.Past past : others()) {
+    for (Event.Past past : others.learned()) {
       if (answer(past.turn(), past.before(), past.after()) == Response.MOVED) {
         return true;
       }
@@ -297,27 +291,59 @@ record SessionHistory(
         : Response.UNSEEN;
   }
 
-  /** How many turns moved the neck in the wrong direction. */
+  /**
+   * How many turns moved the neck in the wrong direction, with those in earlier sessions since it
+   * last answered.
+   */
   int wrongWay() {
     int count = 0;
+    boolean answered = false;
     for (int i = 0; i < turns.size(); i++) {
       count += responseTo(i) == Response.WRONG_WAY ? 1 : 0;
+      answered |= responseTo(i) == Response.MOVED;
+    }
+    return answered ? count : count + before(Response.WRONG_WAY, Response.UNSEEN);
+  }
+
+  /**
+   * How many of the last turns in earlier sessions had an answer, counted back to the first with an
+   * answer other than that and {@code passed}.
+   */
+  private int before(Response wanted, Response passed) {
+    int count = 0;
+    List<Event.Past> before = others.judged();
+    for (int i = before.size() - 1; i >= 0; i--) {
+      Event.Past past = before.get(i);
+      Response response = answer(past.turn(), past.before(), past.after());
+      if (response != wanted && response != passed) {
+        break;
+      }
+      count += response == wanted ? 1 : 0;
     }
     return count;
   }
 
-  /** How many of the last turns in a row left the string touching. */
+  /** How many of the last turns in a row, earlier sessions included, left the string touching. */
   int touching() {
     int count = 0;
     for (int i = turns.size() - 1; i >= 0; i--) {
-      Bracket before = at(i);
-      Bracket after = at(i + 1);
-      if (before == null || after == null || !before.noGap() || !after.noGap()) {
-        break;
+      if (!touches(at(i), at(i + 1))) {
+        return count;
+      }
+      count++;
+    }
+    List<Event.Past> before = others.judged();
+    for (int i = before.size() - 1; i >= 0; i--) {
+      if (!touches(before.get(i).before(), before.get(i).after())) {
+        return count;
       }
       count++;
     }
     return count;
+  }
+
+  private static boolean touches(@Nullable Bracket before, @Nullable Bracket after) {
+    return before != null && after != null && before.noGap() && after.noGap();
   }
 
   private int trailing(Response wanted) {
@@ -325,7 +351,7 @@ record SessionHistory(
     for (int i = turns.size() - 1; i >= 0 && responseTo(i) == wanted; i--) {
       count++;
     }
-    return count;
+    return count == turns.size() ? count + before(wanted, wanted) : count;
   }
 
   /** How many times the neck has answered in a way, for a condition that counts. */

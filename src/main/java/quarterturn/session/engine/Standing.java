@@ -98,7 +98,7 @@ final class Standing {
     String rod =
         !state.history().turns().isEmpty()
             ? "rod not turned since the last reading"
-            : state.history().elsewhere().isEmpty()
+            : state.history().others().elsewhere().isEmpty()
                 ? "rod not turned"
                 : "rod not turned in this session";
     if (detuned) {

@@ -42,8 +42,7 @@ public final class Story {
 
   static List<Seen> of(State state, Limits limits) {
     Story story = new Story();
-    story.others(state.started().past());
-    story.others(state.history().elsewhere());
+    story.others(state.history().others().learned());
     story.own(state);
     story.all.sort(Comparator.comparing(Timed::at));
     return story.told(limits);

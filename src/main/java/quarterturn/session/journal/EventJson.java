@@ -12,6 +12,7 @@ import quarterturn.procedure.kind.Aim;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
+import quarterturn.session.Carried;
 import quarterturn.session.Event;
 
 /**
@@ -27,6 +28,7 @@ final class EventJson {
     Shapes shapes =
         new Shapes()
             .words(Aim.class, Aim::word)
+            .words(Carried.Answer.class, Carried.Answer::word)
             .words(Feel.class, Feel::word)
             .words(Quantity.class, Quantity::word)
             .words(Role.class, Role::word)
@@ -39,12 +41,17 @@ final class EventJson {
         Event.Own.class,
         shapes.record(
             Event.Own.class, "scale-mm? tuning gauges-mm radius-mm? fixed-saddles windows"));
+    shapes.object(Carried.Stop.class, shapes.record(Carried.Stop.class, "at session outcome why"));
+    shapes.object(
+        Carried.Said.class, shapes.record(Carried.Said.class, "at about answer turn? words?"));
+    shapes.object(
+        Carried.class, shapes.record(Carried.class, "since? stops? unsure? spent? said?"));
     return new KindsJson<Event>("event", shapes)
         .kind(
             "started",
             Event.Started.class,
             "at procedure revision digest role instrument? kind? style? joint-fret? past before?"
-                + " own?")
+                + " own? carried?")
         .kind("accepted", Event.Accepted.class, "at step hazard")
         .kind("told", Event.Told.class, "at step changes?")
         .kind("noted", Event.Noted.class, "at step text")
@@ -65,7 +72,7 @@ final class EventJson {
         .kind("doubted", Event.Doubted.class, "at step why")
         .kind("corrected", Event.Corrected.class, "at step")
         .kind("left", Event.Left.class, "at standing")
-        .kind("resumed", Event.Resumed.class, "at elsewhere?")
+        .kind("resumed", Event.Resumed.class, "at elsewhere? carried?")
         .kind("ended", Event.Ended.class, "at step hand-over outcome why");
   }
 

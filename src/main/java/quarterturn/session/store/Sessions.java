@@ -71,111 +71,148 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
   }
 
   /**
-   * Starts a session; its first event is on disk when this returns.
+   * What other records mean for a session to be started, to be asked about before it is.
    *
    * @throws NotUnderstoodException when the kind or the instrument does not exist
    */
-  public Opened start(Wish wish) throws IOException, UnreadableException {
-    Closing held = new Closing();
-    try {
-      return started(wish, null, held);
-    } catch (IOException | UnreadableException | RuntimeException e) {
-      held.close();
-      throw e;
-    }
+  public Beginning beginning(Wish wish) throws IOException, UnreadableException {
+    return beginning(wish, proven(wish.procedure()));
   }
 
-  private Opened started(Wish wish, @Nullable CarriedOn from, Closing held)
-      throws IOException, UnreadableException {
-    Library library = proven(wish.procedure());
-    Procedure procedure = library.main();
+  /** As {@link #beginning(Wish)}, with the procedure's library, which was proven. */
+  public Beginning beginning(Wish wish, Library library) throws IOException {
     Instrument instrument = wish.instrument() == null ? null : store.instrument(wish.instrument());
     String kind = wish.kind() != null ? wish.kind() : instrument == null ? null : instrument.kind();
     if (kind != null) {
       library.kind(kind);
     }
-    if (instrument != null && from == null) {
-      held.keep(store.hold(instrument.name()));
+    String name = instrument == null ? null : instrument.name();
+    Records records = store.records(library.limits(), clock);
+    Opening opening = new Opening(records, null, name, kind, now(), library.limits(), List.of());
+    Wish whole = new Wish(wish.procedure(), name, kind, wish.style(), wish.role());
+    return new Beginning(library, whole, null, opening);
+  }
+
+  /** What other records mean for a session that goes on, to be asked about before it does. */
+  public Beginning beginning(String session) throws IOException, UnreadableException {
+    Journal.Contents contents = store.read(session);
+    if (contents.header() == null || contents.events().isEmpty()) {
+      throw new IOException("session " + session + " holds nothing yet; start a new one");
     }
-    Style style =
-        wish.style() != null ? wish.style() : instrument == null ? null : instrument.style();
-    Integer joint = instrument == null ? null : instrument.jointFret();
-    List<Event.Past> past =
-        from != null
-            ? from.started().past()
-            : instrument == null ? List.of() : store.pastOf(instrument.name());
-    List<Event.Before> before =
-        instrument != null
-            ? store.resultsOf(instrument.name())
-            : from == null ? List.of() : from.before();
-    Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
-    Event.Started started =
-        new Event.Started(
-            now,
-            procedure.id(),
-            procedure.revision(),
-            procedure.digest(),
-            wish.role(),
-            instrument == null ? null : instrument.name(),
-            kind,
-            style,
-            joint,
-            past,
-            before,
-            instrument == null ? null : OwnMake.of(instrument));
-    Store.Created created =
-        store.create(
-            procedure.id(),
-            procedure.revision(),
-            procedure.digest(),
-            LocalDate.ofInstant(now, clock.getZone()),
-            new Random());
-    Engine engine = new Engine(library, new BeliefAdvisor());
-    Journal journal = held.keep(created.journal());
-    List<Event> beginning = from == null ? List.of(started) : from.beginning(started);
-    LiveBench bench = LiveBench.start(engine, journal::append, created.name(), beginning, clock);
-    return new Opened(created.name(), bench, held, null);
+    Library library = proven(contents.header().procedure());
+    Event.Started was = (Event.Started) contents.events().get(0);
+    Records records = store.records(library.limits(), clock);
+    Opening opening =
+        new Opening(records, session, was.instrument(), null, now(), library.limits(), List.of());
+    String kind = was.kind() != null ? was.kind() : opening.neck().kind();
+    Wish wish = new Wish(was.procedure(), was.instrument(), kind, was.style(), was.role());
+    return new Beginning(library, wish, session, opening.ofKind(kind));
+  }
+
+  private Instant now() {
+    return clock.instant().truncatedTo(ChronoUnit.SECONDS);
+  }
+
+  /** Starts a session of whose records nothing more is said. */
+  public Opened start(Wish wish) throws IOException, UnreadableException {
+    return open(beginning(wish));
+  }
+
+  /** Resumes a session of whose records nothing more is said. */
+  public Opened resume(String session) throws IOException, UnreadableException {
+    return open(beginning(session));
   }
 
   /**
-   * Resumes a session. One whose record no longer fits its procedure is ended, and a new one
-   * replaces it.
+   * Starts or resumes a session; its first event is on disk when this returns. A session whose
+   * record no longer fits its procedure is ended, and a new one replaces it.
    */
-  public Opened resume(String session) throws IOException, UnreadableException {
+  public Opened open(Beginning beginning) throws IOException {
     Closing held = new Closing();
     try {
-      return resumed(session, held);
-    } catch (IOException | UnreadableException | RuntimeException e) {
+      return beginning.session() == null
+          ? started(beginning, null, held)
+          : resumed(beginning, beginning.session(), held);
+    } catch (IOException | RuntimeException e) {
       held.close();
       throw e;
     }
   }
 
-  private Opened resumed(String session, Closing held) throws IOException, UnreadableException {
+  /** The start of a session with all that other records say, at the present time. */
+  public Event.Started started(Beginning beginning) throws IOException {
+    return started(beginning, null);
+  }
+
+  /**
+   * The start of a session.
+   *
+   * @param from the data of a session that it replaces, whose turns are recorded apart, or null
+   */
+  private Event.Started started(Beginning beginning, @Nullable CarriedOn from) throws IOException {
+    Wish wish = beginning.wish();
+    Procedure procedure = beginning.library().main();
+    Instrument instrument = wish.instrument() == null ? null : store.instrument(wish.instrument());
+    Opening opening = beginning.opening().with(store.records(beginning.library().limits(), clock));
+    return new Event.Started(
+        now(),
+        procedure.id(),
+        procedure.revision(),
+        procedure.digest(),
+        wish.role(),
+        wish.instrument(),
+        wish.kind() == null && instrument != null ? instrument.kind() : wish.kind(),
+        wish.style() != null ? wish.style() : instrument == null ? null : instrument.style(),
+        instrument == null ? null : instrument.jointFret(),
+        from == null ? opening.turns() : from.started().past(),
+        opening.neck().results(),
+        instrument == null ? null : OwnMake.of(instrument),
+        opening.carried());
+  }
+
+  private Opened started(Beginning beginning, @Nullable CarriedOn from, Closing held)
+      throws IOException {
+    String instrument = beginning.wish().instrument();
+    if (instrument != null && from == null) {
+      held.keep(store.hold(instrument));
+    }
+    Library library = beginning.library();
+    Event.Started started = started(beginning, from);
+    Store.Created created =
+        store.create(
+            started.procedure(),
+            started.revision(),
+            started.digest(),
+            LocalDate.ofInstant(started.at(), clock.getZone()),
+            new Random());
+    Engine engine = new Engine(library, new BeliefAdvisor());
+    Journal journal = held.keep(created.journal());
+    List<Event> events = from == null ? List.of(started) : from.beginning(started);
+    LiveBench bench = LiveBench.start(engine, journal::append, created.name(), events, clock);
+    return new Opened(created.name(), bench, held, null);
+  }
+
+  private Opened resumed(Beginning beginning, String session, Closing held) throws IOException {
     Journal journal = held.keep(store.open(session));
     Journal.Contents contents = journal.found();
-    if (contents.header() == null || contents.events().isEmpty()) {
-      throw new IOException("session " + session + " holds nothing yet; start a new one");
+    Event.Started was = (Event.Started) contents.events().get(0);
+    if (was.instrument() != null) {
+      held.keep(store.hold(was.instrument()));
     }
-    Library library = proven(contents.header().procedure());
-    Engine engine = new Engine(library, new BeliefAdvisor());
-    List<Event.Past> elsewhere = CarriedOn.elsewhere(contents.events());
-    if (contents.events().get(0) instanceof Event.Started s && s.instrument() != null) {
-      held.keep(store.hold(s.instrument()));
-      elsewhere = store.elsewhere(s.instrument(), session, s.past());
-    }
+    Opening opening = beginning.opening().with(store.records(beginning.library().limits(), clock));
+    List<Event.Past> elsewhere = opening.turnsBeside(was.past());
+    Engine engine = new Engine(beginning.library(), new BeliefAdvisor());
+    Event.Resumed again = new Event.Resumed(now(), elsewhere, opening.carried());
     try {
       LiveBench bench =
-          LiveBench.resume(engine, journal::append, session, contents.events(), elsewhere, clock);
+          LiveBench.resume(engine, journal::append, session, contents.events(), again, clock);
       return new Opened(session, bench, held, contents.notice());
     } catch (RecordMismatchException e) {
       CarriedOn from = CarriedOn.of(session, contents.events(), elsewhere);
-      Event.Started was = from.started();
-      Wish wish =
-          new Wish(was.procedure(), was.instrument(), from.kind(), from.style(), was.role());
-      Opened anew = started(wish, from, held);
-      journal.append(List.of(from.ended(anew.name(), clock.instant())));
-      return new Opened(anew.name(), anew.bench(), held, contents.notice());
+      Beginning anew = beginning.instead(from.kind(), from.style(), session, now());
+      Opened opened = started(anew, from, held);
+      journal.append(List.of(from.ended(opened.name(), clock.instant())));
+      return new Opened(opened.name(), opened.bench(), held, contents.notice());
     }
   }
 

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -17,11 +18,10 @@ import java.util.random.RandomGenerator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Limits;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.Names;
-import quarterturn.session.PastResults;
-import quarterturn.session.PastTurns;
 import quarterturn.session.journal.Folders;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.journal.JournalLock;
@@ -275,57 +275,18 @@ public final class Store {
     return folder.resolve("instruments").resolve(Names.check("an instrument", name) + INSTRUMENT);
   }
 
-  /** The rod turns of all sessions on an instrument, oldest first; see {@link PastTurns}. */
-  public List<Event.Past> pastOf(String instrument) throws IOException {
-    return pastOf(instrument, "");
+  /** What every session's file says, copies and files that can't be read included. */
+  Records records(Limits limits, Clock clock) throws IOException {
+    return Records.in(folder.resolve("sessions"), limits, clock);
   }
 
-  /**
-   * The rod turns made on an instrument in other sessions since a session began.
-   *
-   * @param session the session to leave out
-   * @param known the turns that were on record when it began
-   */
-  public List<Event.Past> elsewhere(String instrument, String session, List<Event.Past> known)
-      throws IOException {
-    List<Event.Past> out = new ArrayList<>(pastOf(instrument, session));
-    for (Event.Past old : known) {
-      // The readings around it may have come later, so the turn alone tells it.
-      out.stream()
-          .filter(p -> p.at().equals(old.at()) && p.turn().equals(old.turn()))
-          .findFirst()
-          .ifPresent(out::remove);
-    }
-    return List.copyOf(out);
-  }
-
-  private List<Event.Past> pastOf(String instrument, String without) throws IOException {
-    List<Event.Past> out = new ArrayList<>();
-    eventsOf(instrument, without).forEach(events -> out.addAll(PastTurns.of(events)));
-    out.sort(Comparator.comparing(Event.Past::at));
-    return List.copyOf(out);
-  }
-
-  /** The last readings on an instrument, with the changes made to it since. */
-  public List<Event.Before> resultsOf(String instrument) throws IOException {
-    List<List<Event>> sessions = new ArrayList<>(eventsOf(instrument, ""));
-    sessions.sort(Comparator.comparing(events -> events.get(0).at()));
-    return PastResults.of(sessions);
-  }
-
-  /** The events of every session on an instrument, one session left out. */
-  private List<List<Event>> eventsOf(String instrument, String without) throws IOException {
+  /** The rod turns of all sessions on an instrument, oldest first. */
+  public List<Event.Past> pastOf(String instrument, Limits limits) throws IOException {
     String name = Names.check("an instrument", instrument);
-    List<List<Event>> out = new ArrayList<>();
-    for (Path file : files("sessions", LogFormat.ENDING)) {
-      List<Event> events =
-          stem(file, LogFormat.ENDING).equals(without) ? List.of() : eventsOf(file);
-      if (events.stream()
-          .anyMatch(e -> e instanceof Event.Started s && name.equals(s.instrument()))) {
-        out.add(events);
-      }
-    }
-    return out;
+    return records(limits, Clock.systemUTC()).necks().stream()
+        .filter(neck -> name.equals(neck.instrument()))
+        .flatMap(neck -> neck.turns().stream())
+        .toList();
   }
 
   /**
@@ -342,15 +303,6 @@ public final class Store {
     } catch (Journal.InUse e) {
       throw new IOException(
           "a session on " + instrument + " is open in another window; close it there first", e);
-    }
-  }
-
-  /** The events in a session's file; empty where it can't be read, of which the listing tells. */
-  private static List<Event> eventsOf(Path file) {
-    try {
-      return Journal.read(file).events();
-    } catch (IOException e) {
-      return List.of();
     }
   }
 

@@ -27,6 +27,7 @@ import quarterturn.session.Event;
 import quarterturn.session.Prompt;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.engine.Answers;
+import quarterturn.session.store.Openings;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.unit.Bracket;
@@ -72,7 +73,7 @@ class ChangedProcedureTest {
   @Test
   void itsTurnsAndReadingsAreSaidAndCarriedOn() throws Exception {
     rename("house-relief", "slacken", "let-down");
-    try (Sessions.Opened opened = sessions().resume(MID_TURN)) {
+    try (Sessions.Opened opened = Openings.resumeAnother(sessions(), MID_TURN)) {
       assertThat(opened.name()).isNotEqualTo(MID_TURN);
       Bench bench = opened.bench();
       String said = bench.prompt().said().text();
@@ -81,7 +82,8 @@ class ChangedProcedureTest {
       assertThat(said).contains("relief last read as 0.50 to 0.55 mm, before the last turn");
       assertThat(said).contains("The procedure was changed since session " + MID_TURN);
       assertThat(said).contains("rod tightened 1/8 turn, rod tightened 1/16 turn");
-      assertThat(bench.overview().net()).isEqualTo(new Turn(0.1875));
+      // As much again was turned in an earlier session on the same instrument.
+      assertThat(bench.overview().net()).isEqualTo(new Turn(0.375));
       assertThat(bench.overview().today()).isEqualTo(new Turn(0.1875));
       assertThat(bench.overview().instrument()).isEqualTo("house-bass");
       Event.Started started = (Event.Started) samples.events(opened.name()).get(0);
@@ -111,7 +113,7 @@ class ChangedProcedureTest {
   void whatItsTurnsLeaveOfTheDayHoldsInTheNewOne() throws Exception {
     // Three sixteenths are made; the day's quarter of the user's own limits leaves one more.
     rename("house-relief", "slacken", "let-down");
-    try (Sessions.Opened opened = sessions().resume(MID_TURN)) {
+    try (Sessions.Opened opened = Openings.resumeAnother(sessions(), MID_TURN)) {
       Bench bench = opened.bench();
       int turns = 0;
       while (!(bench.prompt() instanceof Prompt.Wait wait && wait.rest())) {
@@ -132,7 +134,7 @@ class ChangedProcedureTest {
     for (String session : List.of(NAMED, UNNAMED)) {
       String name = session;
       for (int i = 0; i < 2; i++) {
-        try (Sessions.Opened opened = sessions().resume(name)) {
+        try (Sessions.Opened opened = Openings.resumeAnother(sessions(), name)) {
           assertThat(opened.name().equals(name)).isEqualTo(i > 0);
           assertThat(opened.bench().prompt().said().text()).contains("in the middle of a rod turn");
           assertThat(opened.bench().overview().net()).isEqualTo(new Turn(0.375));
@@ -141,13 +143,13 @@ class ChangedProcedureTest {
           opened.bench().leave();
         }
       }
-      try (Sessions.Opened opened = sessions().resume(name)) {
+      try (Sessions.Opened opened = Openings.resumeAnother(sessions(), name)) {
         opened.bench().answer(new Answer.Confirmed());
         opened.bench().answer(new Answer.Confirmed());
         opened.bench().leave();
       }
       rename("relief", "good-day", "good-morning");
-      try (Sessions.Opened opened = sessions().resume(name)) {
+      try (Sessions.Opened opened = Openings.resumeAnother(sessions(), name)) {
         assertThat(opened.name()).isNotEqualTo(name);
         assertThat(opened.bench().overview().net()).isEqualTo(new Turn(0.375));
         assertThat(opened.bench().overview().kind()).isNotNull();
@@ -228,7 +230,7 @@ class ChangedProcedureTest {
   void oneThatStillFitsGoesOn() throws Exception {
     Path file = samples.in("own/procedures/house-relief.yaml");
     Files.writeString(file, Files.readString(file).replace("Slacken every", "Let down every"));
-    try (Sessions.Opened opened = sessions().resume(MID_TURN)) {
+    try (Sessions.Opened opened = Openings.resumeAnother(sessions(), MID_TURN)) {
       assertThat(opened.name()).isEqualTo(MID_TURN);
       opened.bench().answer(new Answer.Confirmed());
       assertThat(opened.bench().prompt().said().step()).isEqualTo("was-turn-made");

@@ -121,7 +121,7 @@ public final class Play {
             events::addAll,
             "test",
             List.copyOf(events),
-            List.of(),
+            new Event.Resumed(now, List.of()),
             Clock.fixed(now, ZoneOffset.UTC));
     return this;
   }

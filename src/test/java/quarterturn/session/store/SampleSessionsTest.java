@@ -88,10 +88,12 @@ class SampleSessionsTest {
   @Test
   void halfATurnMadeAnHourBeforeIsRested() throws Exception {
     Sessions.Wish wish = new Sessions.Wish("relief", "rest-bass", null, null, Role.BEGINNER);
-    try (Sessions.Opened opened = sessions("2027-03-01T11:23:00Z", null).start(wish)) {
+    Sessions sessions = sessions("2027-03-01T11:23:00Z", null);
+    try (Sessions.Opened opened = Openings.start(sessions, wish, "another")) {
       Bench bench = opened.bench();
       assertThat(bench.overview().today()).isEqualTo(new Turn(0.5));
-      assertThat(bench.overview().net()).isEqualTo(Turn.NONE);
+      // As found is where the rod stood before its first session on record.
+      assertThat(bench.overview().net()).isEqualTo(new Turn(0.5));
       while (!(bench.prompt() instanceof Prompt.Wait wait && wait.rest())) {
         assertThat(bench.prompt()).isNotInstanceOf(Prompt.TurnRod.class);
         assertThat(bench.prompt().ended()).isFalse();

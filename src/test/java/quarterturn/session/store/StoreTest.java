@@ -16,15 +16,19 @@ import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.procedure.Limits;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
+import quarterturn.session.engine.Play;
 import quarterturn.session.journal.Journal;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 class StoreTest {
+  private static final Limits LIMITS = Play.relief().limits();
+
   private static final LocalDate DAY = LocalDate.of(2027, 3, 1);
 
   @TempDir Path folder;
@@ -54,7 +58,7 @@ class StoreTest {
   void anEmptyFolderHasNothingAndIsNotMade() throws IOException {
     assertThat(store.sessions()).isEmpty();
     assertThat(store.instruments().instruments()).isEmpty();
-    assertThat(store.pastOf("practice-bass")).isEmpty();
+    assertThat(store.pastOf("practice-bass", LIMITS)).isEmpty();
     assertThat(Files.exists(folder.resolve("data"))).isFalse();
   }
 
@@ -92,7 +96,7 @@ class StoreTest {
     Files.writeString(folder.resolve("outside.jsonl"), "mine\n");
     assertThrows(NotUnderstoodException.class, () -> store.read("../../outside"));
     assertThrows(NotUnderstoodException.class, () -> store.open("../../outside").close());
-    assertThrows(NotUnderstoodException.class, () -> store.pastOf("../x"));
+    assertThrows(NotUnderstoodException.class, () -> store.pastOf("../x", LIMITS));
     IOException e = assertThrows(IOException.class, () -> store.read("ghost"));
     assertThat(e).hasMessageThat().contains("there is no session ghost");
   }
@@ -251,7 +255,7 @@ class StoreTest {
     session(Samples.started(0, "practice-bass"), Samples.turned(10, Turn.EIGHTH));
     session(Samples.started(100, "other"), Samples.turned(110, Turn.QUARTER));
     Files.writeString(folder.resolve("data/sessions/alien.jsonl"), "{\"a\":1}\n");
-    assertThat(store.pastOf("Practice-Bass"))
+    assertThat(store.pastOf("Practice-Bass", LIMITS))
         .containsExactly(
             new Event.Past(Samples.at(10), Turn.EIGHTH, null, null),
             new Event.Past(Samples.at(510), Turn.SIXTEENTH, null, null))

@@ -1,0 +1,80 @@
+package quarterturn.session;
+
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.unit.Turn;
+import quarterturn.unit.Worded;
+
+/**
+ * What other sessions' records mean for one that begins or goes on, beside the turns that are known
+ * to be of its neck.
+ *
+ * @param since the last time a repairer's finding or a new start was recorded; turns before it say
+ *     nothing of where the rod stands, but count for the day. Null where there was none
+ * @param stops reasons not to turn the rod until a repairer's finding is on record
+ * @param unsure turns on a neck that may be this one
+ * @param spent the latest time at which unknown turns may have been made, or null; the day's turns
+ *     count as used up then
+ * @param said what the person said about other records before this session began or went on
+ */
+public record Carried(
+    @Nullable Instant since,
+    List<Stop> stops,
+    List<Event.Past> unsure,
+    @Nullable Instant spent,
+    List<Said> said) {
+  public static final Carried NOTHING = new Carried(null, List.of(), List.of(), null, List.of());
+
+  public Carried {
+    stops = List.copyOf(stops);
+    unsure = List.copyOf(unsure);
+    said = List.copyOf(said);
+  }
+
+  /**
+   * A stop in another session that still holds.
+   *
+   * @param session its name
+   * @param outcome the outcome's word
+   * @param why in a sentence
+   */
+  public record Stop(Instant at, String session, String outcome, String why) {}
+
+  /**
+   * What the person said of a record.
+   *
+   * @param at when it counts: the time of what was turned, or of the answer
+   * @param about the session's or the file's name
+   * @param turn the amount that was turned in it, or null where none was said
+   * @param words the person's own words, or null where none were asked for
+   */
+  public record Said(
+      Instant at, String about, Answer answer, @Nullable Turn turn, @Nullable String words) {}
+
+  /** What may be said of a record. */
+  public enum Answer implements Worded {
+    /** It is of the same instrument. */
+    SAME,
+    /** It is of another instrument. */
+    ANOTHER,
+    /** Nobody knows. */
+    UNSURE,
+    /** By so much was the rod turned in the part that can't be read. */
+    TURNED,
+    /** A repairer has looked at the instrument since. */
+    FINDING,
+    /** The rod counts as found where it stands now. */
+    NEW_START;
+
+    /** Whether a record that can't be read needs no more to be said of it. */
+    public boolean settles() {
+      return this == ANOTHER || this == TURNED;
+    }
+
+    /** Whether the rod's place counts from here on. */
+    public boolean startsAnew() {
+      return this == FINDING || this == NEW_START;
+    }
+  }
+}

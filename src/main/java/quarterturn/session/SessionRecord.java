@@ -1,0 +1,134 @@
+package quarterturn.session;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Limits;
+import quarterturn.procedure.condition.Feel;
+
+/**
+ * What the readable part of one session's file says for other sessions.
+ *
+ * @param session the session's own name, which copies of its file share
+ * @param instrument its name, or null
+ * @param kind id of its kind, or null where none was chosen
+ * @param turns of the rod, oldest first, with what was said of turns in records that can't be read
+ * @param remembered turns from earlier sessions on the same neck, as known when this one began
+ * @param reported when a turn was asked for or reported, even where that was withdrawn later
+ * @param stops reasons not to turn the rod again, oldest first
+ * @param said what the person said of other records
+ * @param events all of them, oldest first, at least one
+ */
+public record SessionRecord(
+    String session,
+    @Nullable String instrument,
+    @Nullable String kind,
+    List<Event.Past> turns,
+    List<Event.Past> remembered,
+    Set<Instant> reported,
+    List<Carried.Stop> stops,
+    List<Carried.Said> said,
+    List<Event> events) {
+
+  /**
+   * The record of a session; null where not even its start can be read.
+   *
+   * @param kindStep id of the question for the kind
+   */
+  public static @Nullable SessionRecord of(
+      String session, List<Event> events, Limits limits, String kindStep) {
+    if (events.isEmpty() || !(events.get(0) instanceof Event.Started started)) {
+      return null;
+    }
+    List<Event> standing = Corrections.standing(events);
+    List<Carried.Said> said = new ArrayList<>();
+    List<Event.Past> remembered = new ArrayList<>(started.past());
+    Set<Instant> reported = new HashSet<>();
+    for (Event event : events) {
+      if (event instanceof Event.Started s && s.carried() != null) {
+        said.addAll(s.carried().said());
+      } else if (event instanceof Event.Resumed resumed) {
+        remembered.addAll(resumed.elsewhere());
+        said.addAll(resumed.carried() == null ? List.of() : resumed.carried().said());
+      } else if (event instanceof Event.OnRod || event instanceof Event.Offered) {
+        reported.add(event.at());
+      }
+    }
+    List<Event.Past> turns = new ArrayList<>(PastTurns.of(events));
+    for (Carried.Said one : said) {
+      if (one.turn() != null && one.turn().turns() != 0) {
+        turns.add(new Event.Past(one.at(), one.turn(), null, null));
+      }
+    }
+    turns.sort(Comparator.comparing(Event.Past::at));
+    boolean sure = said.stream().noneMatch(s -> s.answer() == Carried.Answer.UNSURE);
+    return new SessionRecord(
+        session,
+        started.instrument(),
+        kind(started, standing, kindStep),
+        List.copyOf(turns),
+        sure ? List.copyOf(remembered) : List.of(),
+        Set.copyOf(reported),
+        stops(session, standing, limits),
+        List.copyOf(said),
+        List.copyOf(events));
+  }
+
+  private static @Nullable String kind(
+      Event.Started started, List<Event> standing, String kindStep) {
+    String kind = started.kind();
+    for (Event event : standing) {
+      if (event instanceof Event.Chose chose && chose.step().equals(kindStep)) {
+        kind = chose.option();
+      }
+    }
+    return kind;
+  }
+
+  private static List<Carried.Stop> stops(String session, List<Event> standing, Limits limits) {
+    List<Carried.Stop> stops = new ArrayList<>();
+    for (Event event : standing) {
+      Feel feel =
+          event instanceof Event.Turned turned
+              ? turned.feel()
+              : event instanceof Event.Recalled recalled ? recalled.feel() : null;
+      if (feel != null && limits.stopFeels().contains(feel)) {
+        stops.add(new Carried.Stop(event.at(), session, feel.word(), feel.label() + "."));
+      } else if (event instanceof Event.Ended ended
+          && ended.handOver()
+          && limits.findingNeeded().contains(ended.outcome())) {
+        stops.add(new Carried.Stop(ended.at(), session, ended.outcome(), ended.why()));
+      }
+    }
+    return List.copyOf(stops);
+  }
+
+  /** When the session began. */
+  public Instant began() {
+    return events.get(0).at();
+  }
+
+  /** When its last event happened. */
+  public Instant last() {
+    return events.get(events.size() - 1).at();
+  }
+
+  /** When a repairer's finding or a new start was last said, or null. */
+  public @Nullable Instant since() {
+    return said.stream()
+        .filter(s -> s.answer().startsAnew())
+        .map(Carried.Said::at)
+        .max(Comparator.naturalOrder())
+        .orElse(null);
+  }
+
+  /** The records of which something was said that fits. */
+  public List<String> about(Predicate<Carried.Answer> fits) {
+    return said.stream().filter(s -> fits.test(s.answer())).map(Carried.Said::about).toList();
+  }
+}

@@ -1,0 +1,101 @@
+package quarterturn.session.engine;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.session.Carried;
+import quarterturn.session.Event;
+
+/**
+ * What is known of a neck from other sessions.
+ *
+ * @param earlier its turns before this session, oldest first
+ * @param elsewhere its turns in other sessions, first known since this one began
+ * @param carried what else they mean; null where the session's record is older than that
+ */
+record OtherSessions(
+    List<Event.Past> earlier, List<Event.Past> elsewhere, @Nullable Carried carried) {
+
+  static OtherSessions of(Event.Started started) {
+    return new OtherSessions(started.past(), List.of(), started.carried());
+  }
+
+  /** After a break. */
+  OtherSessions resumed(Event.Resumed resumed) {
+    Carried now = resumed.carried() == null ? carried : resumed.carried();
+    return new OtherSessions(earlier, resumed.elsewhere(), now);
+  }
+
+  private Carried held() {
+    return carried == null ? Carried.NOTHING : carried;
+  }
+
+  List<Carried.Stop> stops() {
+    return held().stops();
+  }
+
+  /** All turns, those before this session first. */
+  List<Event.Past> all() {
+    List<Event.Past> all = new ArrayList<>(earlier);
+    all.addAll(elsewhere);
+    return all;
+  }
+
+  /** Whether something at that time says where the rod stands, and how the neck answers it. */
+  boolean counts(Instant at) {
+    Instant since = held().since();
+    return since == null || at.isAfter(since);
+  }
+
+  /** The turns from which the neck is learned. */
+  List<Event.Past> learned() {
+    return all().stream().filter(past -> counts(past.at())).toList();
+  }
+
+  /** The turns whose answers count with this session's towards a hand-over. */
+  List<Event.Past> judged() {
+    return carried == null ? List.of() : learned();
+  }
+
+  /** How far they turned the rod, in turns; plus is tighter. */
+  double net() {
+    // Records without it counted from their own beginning.
+    List<Event.Past> counted = carried == null ? elsewhere : judged();
+    return counted.stream().mapToDouble(past -> past.turn().turns()).sum();
+  }
+
+  /** How much further turns that may be of this neck may have taken the rod one way. */
+  double maybe(boolean tighter) {
+    return held().unsure().stream()
+        .filter(past -> counts(past.at()) && past.turn().turns() > 0 == tighter)
+        .mapToDouble(past -> past.turn().size().turns())
+        .sum();
+  }
+
+  /** The turns after a time, those included that may be of this neck. */
+  List<Event.Past> after(Instant time) {
+    List<Event.Past> recent = all();
+    recent.addAll(held().unsure());
+    recent.removeIf(past -> !past.at().isAfter(time));
+    return recent;
+  }
+
+  /** The time of the last turn, unknown ones included, or null. */
+  @Nullable Instant last() {
+    List<Instant> times = new ArrayList<>();
+    after(Instant.MIN).forEach(past -> times.add(past.at()));
+    Instant spent = held().spent();
+    if (spent != null) {
+      times.add(spent);
+    }
+    return times.stream().max(Comparator.naturalOrder()).orElse(null);
+  }
+
+  /** Whether turns that nobody knows of may have been made after a time. */
+  boolean spentAfter(Instant time) {
+    Instant spent = held().spent();
+    return spent != null && spent.isAfter(time);
+  }
+}

@@ -1,0 +1,126 @@
+package quarterturn.session.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Limits;
+import quarterturn.session.Neck;
+import quarterturn.session.SessionRecord;
+import quarterturn.session.engine.EngineQuestions;
+import quarterturn.session.journal.Journal;
+import quarterturn.session.journal.LogFormat;
+import quarterturn.unit.Printable;
+
+/**
+ * What a folder's session files say, copies left beside them included.
+ *
+ * @param necks the sessions that can be read, as far as they can, by their necks
+ * @param unread the files that can't be read, or not to their end
+ */
+record Records(List<Neck> necks, List<Unread> unread) {
+  private static final int DATE = "2027-03-01".length();
+
+  Records {
+    necks = List.copyOf(necks);
+    unread = List.copyOf(unread);
+  }
+
+  /**
+   * A session's file of which something is lost.
+   *
+   * @param file its name
+   * @param owner the readable part, or null where it does not say whose it is
+   * @param at the latest time at which anything lost may have been written
+   * @param why what is wrong with it, in a sentence
+   */
+  record Unread(String file, @Nullable SessionRecord owner, Instant at, String why) {}
+
+  /**
+   * Reads every file.
+   *
+   * @param folder the folder of the sessions
+   */
+  static Records in(Path folder, Limits limits, Clock clock) throws IOException {
+    List<SessionRecord> records = new ArrayList<>();
+    List<Unread> unread = new ArrayList<>();
+    if (Files.isDirectory(folder)) {
+      try (Stream<Path> files = Files.list(folder)) {
+        for (Path file : files.sorted().toList()) {
+          read(file, limits, clock, records, unread);
+        }
+      }
+    }
+    return new Records(Neck.of(records), unread);
+  }
+
+  private static void read(
+      Path file, Limits limits, Clock clock, List<SessionRecord> records, List<Unread> unread) {
+    String name = Printable.of(String.valueOf(file.getFileName()));
+    boolean named = name.endsWith(LogFormat.ENDING) && !name.startsWith(".");
+    if (!named && (!Files.isRegularFile(file) || name.endsWith(".lock"))) {
+      return;
+    }
+    Journal.Contents contents;
+    try {
+      if (Files.exists(file) && !Files.isRegularFile(file)) {
+        throw new IOException(name + " is no file");
+      }
+      contents = Journal.read(file);
+    } catch (IOException e) {
+      if (named) {
+        unread.add(new Unread(name, null, at(file, name, null, clock), "It can't be read."));
+      }
+      return;
+    }
+    Journal.Header header = contents.header();
+    if (header == null && !named) {
+      return; // no copy of a session either
+    }
+    SessionRecord record =
+        header == null
+            ? null
+            : SessionRecord.of(header.session(), contents.events(), limits, EngineQuestions.KIND);
+    if (record != null) {
+      records.add(record);
+    }
+    if (contents.notice() != null || record == null) {
+      String why = contents.notice() == null ? name + " has only a first line" : contents.notice();
+      unread.add(new Unread(name, record, at(file, name, record, clock), Printable.of(why)));
+    }
+  }
+
+  /**
+   * The latest of a file's own time, the day in its name and its last readable event; now at most,
+   * and now where nothing tells.
+   */
+  private static Instant at(Path file, String name, @Nullable SessionRecord record, Clock clock) {
+    Instant now = clock.instant();
+    Instant at = record == null ? Instant.MIN : record.last();
+    try {
+      Instant changed = Files.getLastModifiedTime(file, LinkOption.NOFOLLOW_LINKS).toInstant();
+      at = changed.isAfter(at) ? changed : at;
+    } catch (IOException e) {
+      return now;
+    }
+    if (name.length() > DATE) {
+      try {
+        LocalDate day = LocalDate.parse(name.substring(0, DATE));
+        Instant end = day.plusDays(1).atStartOfDay(clock.getZone()).toInstant();
+        at = end.isAfter(at) ? end : at;
+      } catch (DateTimeParseException e) {
+        // The name tells no day.
+        at = at.isAfter(now) ? now : at;
+      }
+    }
+    return at.isAfter(now) ? now : at;
+  }
+}
