@@ -10,26 +10,32 @@ import quarterturn.unit.Worded;
  * What other sessions' records mean for one that begins or goes on, beside the turns that are known
  * to be of its neck.
  *
- * @param since the last time a repairer's finding or a new start was recorded; turns before it say
- *     nothing of where the rod stands, but count for the day. Null where there was none
  * @param stops reasons not to turn the rod until a repairer's finding is on record
  * @param unsure turns on a neck that may be this one
+ * @param day recent turns before the rod's place began to count anew, which count for the day alone
  * @param spent the latest time at which unknown turns may have been made, or null; the day's turns
  *     count as used up then
  * @param said what the person said about other records before this session began or went on
  */
 public record Carried(
-    @Nullable Instant since,
     List<Stop> stops,
     List<Event.Past> unsure,
+    List<Event.Past> day,
     @Nullable Instant spent,
     List<Said> said) {
-  public static final Carried NOTHING = new Carried(null, List.of(), List.of(), null, List.of());
+  public static final Carried NOTHING =
+      new Carried(List.of(), List.of(), List.of(), null, List.of());
 
   public Carried {
     stops = List.copyOf(stops);
     unsure = List.copyOf(unsure);
+    day = List.copyOf(day);
     said = List.copyOf(said);
+  }
+
+  /** Whether the rod's place counts from here on. */
+  public boolean anew() {
+    return said.stream().anyMatch(one -> one.answer().startsAnew());
   }
 
   /**
@@ -44,7 +50,7 @@ public record Carried(
   /**
    * What the person said of a record.
    *
-   * @param at when it counts: the time of what was turned, or of the answer
+   * @param at the time up to which it is said: of the record's last event, or of what was lost
    * @param about the session's or the file's name
    * @param turn the amount that was turned in it, or null where none was said
    * @param words the person's own words, or null where none were asked for
@@ -69,7 +75,7 @@ public record Carried(
 
     /** Whether a record that can't be read needs no more to be said of it. */
     public boolean settles() {
-      return this == ANOTHER || this == TURNED;
+      return this == ANOTHER || this == TURNED || startsAnew();
     }
 
     /** Whether the rod's place counts from here on. */

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Turn;
@@ -105,64 +105,78 @@ public record Neck(List<SessionRecord> sessions) {
    * counts where no readable session tells of that time itself, as when its own file is lost.
    */
   public List<Event.Past> turns() {
-    return turnsWithout("");
+    return turns(record -> true, Map.of());
   }
 
-  /** Its turns that were not made in one session. */
-  public List<Event.Past> turnsWithout(String session) {
-    Map<String, Event.Past> turns = new TreeMap<>();
+  private List<Event.Past> turns(Predicate<SessionRecord> of, Map<String, Instant> cuts) {
     Set<Instant> reported = new HashSet<>();
-    Set<String> own = new HashSet<>();
+    sessions.forEach(record -> reported.addAll(record.reported()));
+    Map<String, List<Event.Past>> turns = new HashMap<>();
     for (SessionRecord record : sessions) {
-      reported.addAll(record.reported());
-      if (record.session().equals(session)) {
-        record.turns().forEach(turn -> own.add(key(turn)));
-      } else {
-        record.turns().forEach(turn -> turns.merge(key(turn), turn, Neck::fuller));
+      if (of.test(record)) {
+        merge(turns, record.turns().stream().filter(t -> after(cuts, record.session(), t.at())));
+      }
+      if (!cuts.containsKey(record.session())) {
+        merge(turns, record.remembered().stream().filter(turn -> !reported.contains(turn.at())));
       }
     }
-    for (SessionRecord record : sessions) {
-      record.remembered().stream()
-          .filter(turn -> !reported.contains(turn.at()))
-          .forEach(turn -> turns.merge(key(turn), turn, Neck::fuller));
-    }
-    own.forEach(turns::remove);
-    return turns.values().stream().sorted(Comparator.comparing(Event.Past::at)).toList();
+    return turns.values().stream()
+        .flatMap(List::stream)
+        .sorted(Comparator.comparing(Event.Past::at))
+        .toList();
+  }
+
+  /** Adds one record's turns; of turns alike, the record with the most of them counts. */
+  private static void merge(Map<String, List<Event.Past>> turns, Stream<Event.Past> record) {
+    Map<String, List<Event.Past>> alike = new LinkedHashMap<>();
+    record.forEach(turn -> alike.computeIfAbsent(key(turn), k -> new ArrayList<>()).add(turn));
+    alike.forEach((key, some) -> turns.merge(key, some, Neck::fuller));
   }
 
   private static String key(Event.Past turn) {
     return turn.at() + " " + turn.turn().turns();
   }
 
-  /** The one of two records of a turn that has the readings around it. */
-  private static Event.Past fuller(Event.Past one, Event.Past other) {
-    return one.after() == null && other.after() != null ? other : one;
+  /** The longer of two records of turns alike, or the one with the readings after them. */
+  private static List<Event.Past> fuller(List<Event.Past> one, List<Event.Past> other) {
+    boolean read = one.stream().anyMatch(turn -> turn.after() != null);
+    boolean more = other.size() > one.size() || (other.size() == one.size() && !read);
+    return more ? other : one;
   }
 
-  /** When the rod's place last began to count anew, or null. */
-  public @Nullable Instant since() {
-    return sessions.stream()
-        .map(SessionRecord::since)
-        .filter(Objects::nonNull)
-        .max(Comparator.naturalOrder())
-        .orElse(null);
+  /** Its turns since the rod's place began to count anew, oldest first. */
+  public List<Event.Past> counted() {
+    return turns(record -> true, cuts());
+  }
+
+  /** Those of them that were not made in one session. */
+  public List<Event.Past> countedWithout(String session) {
+    return turns(record -> !record.session().equals(session), cuts());
   }
 
   /** The stops that no finding has answered, oldest first. */
   public List<Carried.Stop> stops() {
-    Instant since = since();
+    Map<String, Instant> cuts = cuts();
     return sessions.stream()
         .flatMap(record -> record.stops().stream())
-        .filter(stop -> since == null || stop.at().isAfter(since))
+        .filter(stop -> after(cuts, stop.session(), stop.at()))
         .distinct()
         .sorted(Comparator.comparing(Carried.Stop::at))
         .toList();
   }
 
-  /** Its turns since the rod's place began to count anew. */
-  public List<Event.Past> counted() {
-    Instant since = since();
-    return turns().stream().filter(turn -> since == null || turn.at().isAfter(since)).toList();
+  /** The time in each session up to which the rod's place counts no more. */
+  private Map<String, Instant> cuts() {
+    Map<String, Instant> cuts = new HashMap<>();
+    said()
+        .filter(one -> one.answer().startsAnew())
+        .forEach(one -> cuts.merge(one.about(), one.at(), (a, b) -> a.isAfter(b) ? a : b));
+    return cuts;
+  }
+
+  private static boolean after(Map<String, Instant> cuts, String session, Instant at) {
+    Instant cut = cuts.get(session);
+    return cut == null || at.isAfter(cut);
   }
 
   /** Whether its record can bear on a session at {@code now}. */

@@ -118,15 +118,6 @@ public record SessionRecord(
     return events.get(events.size() - 1).at();
   }
 
-  /** When a repairer's finding or a new start was last said, or null. */
-  public @Nullable Instant since() {
-    return said.stream()
-        .filter(s -> s.answer().startsAnew())
-        .map(Carried.Said::at)
-        .max(Comparator.naturalOrder())
-        .orElse(null);
-  }
-
   /** The records of which something was said that fits. */
   public List<String> about(Predicate<Carried.Answer> fits) {
     return said.stream().filter(s -> fits.test(s.answer())).map(Carried.Said::about).toList();

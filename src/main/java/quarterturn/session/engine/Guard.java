@@ -2,6 +2,7 @@ package quarterturn.session.engine;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
@@ -91,7 +92,8 @@ record Guard(Limits limits, Advisor advisor) {
               + stop.why()
               + " It is not turned again until a qualified repairer's finding is on record.");
     }
-    for (TurnMade made : state.history().turns()) {
+    List<TurnMade> turns = state.history().turns();
+    for (TurnMade made : turns.subList(state.history().others().cleared(), turns.size())) {
       if (limits.stopFeels().contains(made.feel())) {
         return new Ruling.Stops(
             made.feel().word(),

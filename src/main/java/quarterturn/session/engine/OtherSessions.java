@@ -14,18 +14,27 @@ import quarterturn.session.Event;
  * @param earlier its turns before this session, oldest first
  * @param elsewhere its turns in other sessions, first known since this one began
  * @param carried what else they mean; null where the session's record is older than that
+ * @param cleared how many of this session's own turns the rod's place counts no more
  */
 record OtherSessions(
-    List<Event.Past> earlier, List<Event.Past> elsewhere, @Nullable Carried carried) {
+    List<Event.Past> earlier, List<Event.Past> elsewhere, @Nullable Carried carried, int cleared) {
 
   static OtherSessions of(Event.Started started) {
-    return new OtherSessions(started.past(), List.of(), started.carried());
+    return new OtherSessions(started.past(), List.of(), started.carried(), 0);
   }
 
-  /** After a break. */
-  OtherSessions resumed(Event.Resumed resumed) {
-    Carried now = resumed.carried() == null ? carried : resumed.carried();
-    return new OtherSessions(earlier, resumed.elsewhere(), now);
+  /**
+   * After a break.
+   *
+   * @param own how many turns this session has made
+   */
+  OtherSessions resumed(Event.Resumed resumed, int own) {
+    Carried now = resumed.carried();
+    return now == null
+        ? new OtherSessions(earlier, resumed.elsewhere(), carried, cleared)
+        : now.anew()
+            ? new OtherSessions(List.of(), resumed.elsewhere(), now, own)
+            : new OtherSessions(earlier, resumed.elsewhere(), now, cleared);
   }
 
   private Carried held() {
@@ -36,27 +45,16 @@ record OtherSessions(
     return held().stops();
   }
 
-  /** All turns, those before this session first. */
+  /** The turns that are known to be of this neck, those before this session first. */
   List<Event.Past> all() {
     List<Event.Past> all = new ArrayList<>(earlier);
     all.addAll(elsewhere);
     return all;
   }
 
-  /** Whether something at that time says where the rod stands, and how the neck answers it. */
-  boolean counts(Instant at) {
-    Instant since = held().since();
-    return since == null || at.isAfter(since);
-  }
-
-  /** The turns from which the neck is learned. */
-  List<Event.Past> learned() {
-    return all().stream().filter(past -> counts(past.at())).toList();
-  }
-
   /** The turns whose answers count with this session's towards a hand-over. */
   List<Event.Past> judged() {
-    return carried == null ? List.of() : learned();
+    return carried == null ? List.of() : all();
   }
 
   /** How far they turned the rod, in turns; plus is tighter. */
@@ -69,7 +67,7 @@ record OtherSessions(
   /** How much further turns that may be of this neck may have taken the rod one way. */
   double maybe(boolean tighter) {
     return held().unsure().stream()
-        .filter(past -> counts(past.at()) && past.turn().turns() > 0 == tighter)
+        .filter(past -> past.turn().turns() > 0 == tighter)
         .mapToDouble(past -> past.turn().size().turns())
         .sum();
   }
@@ -78,6 +76,7 @@ record OtherSessions(
   List<Event.Past> after(Instant time) {
     List<Event.Past> recent = all();
     recent.addAll(held().unsure());
+    recent.addAll(held().day());
     recent.removeIf(past -> !past.at().isAfter(time));
     return recent;
   }

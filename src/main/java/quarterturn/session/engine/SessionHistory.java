@@ -101,7 +101,7 @@ record SessionHistory(
    * nothing is learned of this session's last turn.
    */
   SessionHistory resumed(Event.Resumed resumed) {
-    OtherSessions now = others.resumed(resumed);
+    OtherSessions now = others.resumed(resumed, turns.size());
     List<TurnMade> made = new ArrayList<>(turns);
     if (now.elsewhere().size() > others.elsewhere().size() && !made.isEmpty()) {
       made.add(made.remove(made.size() - 1).unsure());
@@ -113,8 +113,8 @@ record SessionHistory(
   /** The rod's position from as found, plus is tighter, with the turns of every session. */
   Turn net() {
     double sum = others.net();
-    for (TurnMade made : turns) {
-      sum += others.counts(made.at()) ? made.turn().turns() : 0;
+    for (TurnMade made : turns.subList(others.cleared(), turns.size())) {
+      sum += made.turn().turns();
     }
     return new Turn(sum);
   }
@@ -210,7 +210,7 @@ record SessionHistory(
 
   /** Whether the neck has ever been seen to answer its rod. */
   boolean known() {
-    for (Event.Past past : others.learned()) {
+    for (Event.Past past : others.all()) {
       if (answer(past.turn(), past.before(), past.after()) == Response.MOVED) {
         return true;
       }

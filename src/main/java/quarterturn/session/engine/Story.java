@@ -42,7 +42,7 @@ public final class Story {
 
   static List<Seen> of(State state, Limits limits) {
     Story story = new Story();
-    story.others(state.history().others().learned());
+    story.others(state.history().others().all());
     story.own(state);
     story.all.sort(Comparator.comparing(Timed::at));
     return story.told(limits);

@@ -44,8 +44,7 @@ final class EventJson {
     shapes.object(Carried.Stop.class, shapes.record(Carried.Stop.class, "at session outcome why"));
     shapes.object(
         Carried.Said.class, shapes.record(Carried.Said.class, "at about answer turn? words?"));
-    shapes.object(
-        Carried.class, shapes.record(Carried.class, "since? stops? unsure? spent? said?"));
+    shapes.object(Carried.class, shapes.record(Carried.class, "stops? unsure? day? spent? said?"));
     return new KindsJson<Event>("event", shapes)
         .kind(
             "started",

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
@@ -37,6 +38,9 @@ record Opening(
     List<Said> said) {
   /** Outcome of a stop for turns that nobody knows of. */
   static final String UNKNOWN = "unknown-turns";
+
+  private static final String NOBODY_KNOWS =
+      "Nobody knows how far the rod was turned, since a record can't be read. ";
 
   /** Outcome of a stop for a rod that was turned as far as allowed. */
   static final String LIMIT = "limit";
@@ -120,15 +124,25 @@ record Opening(
     return true;
   }
 
-  /** The records that may be of this neck and can't be read, and nobody said what is in them. */
-  private Stream<Records.Unread> untold() {
+  /** The records that may be of this neck and can't be read. */
+  private Stream<Records.Unread> lost() {
     Neck neck = neck();
     return records.unread().stream()
         .filter(one -> one.owner() == null ? mayOwn(one) : neck.has(one.owner().session()))
-        .filter(
-            one ->
-                Stream.concat(neck.said(), said.stream())
-                    .noneMatch(s -> s.about().equals(one.file()) && s.answer().settles()));
+        .filter(one -> saidOf(one, a -> a == Answer.ANOTHER || a == Answer.TURNED).isEmpty());
+  }
+
+  /** Those of them of whose turns nobody said what would let the rod's place be known. */
+  private Stream<Records.Unread> untold() {
+    return lost().filter(one -> saidOf(one, Answer::startsAnew).isEmpty());
+  }
+
+  /** What was ever said of a record, up to the time of what is lost in it. */
+  private List<Said> saidOf(Records.Unread one, Predicate<Answer> answer) {
+    return Stream.concat(neck().said(), said.stream())
+        .filter(s -> s.about().equals(one.file()) && answer.test(s.answer()))
+        .filter(s -> !one.at().isAfter(s.at()))
+        .toList();
   }
 
   /** A neck with a name is asked about once; one without has no memory but the day's. */
@@ -136,50 +150,56 @@ record Opening(
     return named() != null || one.at().isAfter(now.minus(limits.day()));
   }
 
-  /** Those of them that still bear on where the rod stands. */
-  List<Records.Unread> unread() {
-    Instant since = since();
-    return untold().filter(one -> since == null || one.at().isAfter(since)).toList();
-  }
-
   /** Those of them of which this session said nothing yet. */
   List<Records.Unread> unreadOpen() {
-    return unread().stream()
+    return untold()
         .filter(one -> said.stream().noneMatch(s -> s.about().equals(one.file())))
         .toList();
   }
 
-  /** When the rod's place began to count anew, or null. */
-  private @Nullable Instant since() {
-    return Stream.concat(
-            Stream.ofNullable(neck().since()),
-            said.stream().filter(s -> s.answer().startsAnew()).map(Said::at))
-        .max(Comparator.naturalOrder())
-        .orElse(null);
-  }
-
   /** The stops that hold. */
   List<Carried.Stop> stops() {
-    Instant since = since();
     List<Carried.Stop> stops = new ArrayList<>(neck().stops());
     possible().forEach(one -> stops.addAll(one.stops()));
-    for (Records.Unread one : unread()) {
-      stops.add(
-          new Carried.Stop(
-              one.at(),
-              one.file(),
-              UNKNOWN,
-              "Nobody knows how far the rod was turned, since a record can't be read. "
-                  + one.why()));
-    }
-    stops.removeIf(stop -> since != null && !stop.at().isAfter(since));
+    untold()
+        .map(one -> new Carried.Stop(one.at(), one.file(), UNKNOWN, NOBODY_KNOWS + one.why()))
+        .forEach(stops::add);
+    stops.removeIf(stop -> said.stream().anyMatch(s -> answers(s, stop)));
     return List.copyOf(stops);
   }
 
-  /** The turns of this neck in other sessions. */
+  private static boolean answers(Said said, Carried.Stop stop) {
+    return said.answer().startsAnew()
+        && said.about().equals(stop.session())
+        && !stop.at().isAfter(said.at());
+  }
+
+  /** Whether the person said that the rod's place counts from here on. */
+  private boolean anew() {
+    return said.stream().anyMatch(one -> one.answer().startsAnew());
+  }
+
+  /** This with a finding or a new start, said of everything that is on record so far. */
+  Opening anew(Answer answer, String words) {
+    List<Said> more = new ArrayList<>();
+    Stream.concat(Stream.of(neck()), possible().stream())
+        .flatMap(one -> one.sessions().stream())
+        .forEach(r -> more.add(new Said(r.last(), r.session(), answer, null, words)));
+    untold().forEach(one -> more.add(new Said(one.at(), one.file(), answer, null, words)));
+    Opening now = this;
+    for (Said one : more) {
+      now = now.with(one);
+    }
+    return now;
+  }
+
+  /** The turns of this neck in other sessions by which the rod's place and its answers count. */
   List<Event.Past> turns() {
+    if (anew()) {
+      return List.of();
+    }
     List<Event.Past> turns =
-        new ArrayList<>(session == null ? neck().turns() : neck().turnsWithout(session));
+        new ArrayList<>(session == null ? neck().counted() : neck().countedWithout(session));
     for (Said one : said) {
       if (one.turn() != null && one.turn().turns() != 0) {
         turns.add(new Event.Past(one.at(), one.turn(), null, null));
@@ -200,18 +220,32 @@ record Opening(
 
   /** All of it, for the session's own record. */
   Carried carried() {
-    Instant day = now.minus(limits.day());
-    List<Event.Past> unsure =
-        possible().stream()
-            .flatMap(one -> Stream.concat(one.counted().stream(), today(one, day)))
-            .distinct()
-            .sorted(Comparator.comparing(Event.Past::at))
-            .toList();
-    Instant spent = untold().map(Records.Unread::at).max(Comparator.naturalOrder()).orElse(null);
-    return new Carried(since(), stops(), unsure, spent, said);
+    Instant dayBefore = now.minus(limits.day());
+    List<Event.Past> unsure = new ArrayList<>();
+    List<Event.Past> day = recent(neck(), dayBefore);
+    for (Neck one : possible()) {
+      if (anew()) {
+        day.addAll(recent(one, dayBefore));
+      } else {
+        unsure.addAll(one.counted());
+        List<Event.Past> cleared = recent(one, dayBefore);
+        cleared.removeAll(one.counted());
+        day.addAll(cleared);
+      }
+    }
+    day.removeAll(turns());
+    if (session != null) {
+      neck().sessions().stream()
+          .filter(r -> r.session().equals(session))
+          .forEach(r -> day.removeAll(r.turns()));
+    }
+    Instant spent = lost().map(Records.Unread::at).max(Comparator.naturalOrder()).orElse(null);
+    return new Carried(stops(), unsure, day, spent, said);
   }
 
-  private static Stream<Event.Past> today(Neck neck, Instant day) {
-    return neck.turns().stream().filter(turn -> turn.at().isAfter(day));
+  private static List<Event.Past> recent(Neck neck, Instant dayBefore) {
+    List<Event.Past> recent = new ArrayList<>(neck.turns());
+    recent.removeIf(turn -> !turn.at().isAfter(dayBefore));
+    return recent;
   }
 }

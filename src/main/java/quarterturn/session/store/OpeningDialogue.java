@@ -277,8 +277,7 @@ public final class OpeningDialogue implements Dialogue {
               said(opening.unreadOpen().get(0), Answer.TURNED, turn(text, opening.limits()))));
     }
     Answer answer = now.asked().equals(FINDING) ? Answer.FINDING : Answer.NEW_START;
-    String about = opening.stops().get(0).session();
-    return now.spoken(opening.with(new Said(opening.now(), about, answer, null, line(text))));
+    return now.spoken(opening.anew(answer, line(text)));
   }
 
   private static Turn turn(String typed, Limits limits) {

@@ -69,6 +69,7 @@ class EventJsonTest {
             "string",
             "mm",
             "value",
+            "carried",
             "elsewhere");
     for (Event event : Samples.everyKind()) {
       ObjectNode whole = EventJson.EVENTS.write(event);

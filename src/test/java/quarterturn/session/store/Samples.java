@@ -7,6 +7,7 @@ import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
+import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.journal.Journal;
 import quarterturn.unit.Bracket;
@@ -91,7 +92,16 @@ public final class Samples {
             16,
             past,
             List.of(),
-            null),
+            null,
+            new Carried(
+                List.of(new Carried.Stop(at(-5000), "2027-02-20-relief-k3f9", "jammed", "Jammed.")),
+                past,
+                past,
+                at(-4000),
+                List.of(
+                    new Carried.Said(at(0), "one", Carried.Answer.SAME, null, null),
+                    new Carried.Said(at(-3), "two", Carried.Answer.TURNED, Turn.EIGHTH, null),
+                    new Carried.Said(at(0), "three", Carried.Answer.NEW_START, null, "a neck")))),
         new Event.Started(
             at(0),
             "relief",
