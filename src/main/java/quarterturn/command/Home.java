@@ -36,7 +36,7 @@ record Home(Sessions sessions, Looks looks) {
       } else if (choice instanceof HomeDialogue.Choice.Begin begin) {
         Sessions.Wish wish =
             new Sessions.Wish(begin.procedure(), begin.instrument(), null, null, begin.role());
-        return Begun.play(sessions.beginning(wish), sessions, face);
+        return Begun.start(wish, sessions, face);
       } else if (choice instanceof HomeDialogue.Choice.Rehearse rehearse) {
         return rehearsed(face, rehearse.watch());
       }

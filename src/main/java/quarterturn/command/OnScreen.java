@@ -9,15 +9,14 @@ import quarterturn.lesson.student.LessonSession;
 import quarterturn.lesson.teacher.BoardDialogue;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.screen.BoardFace;
-import quarterturn.screen.HomeFace;
 import quarterturn.screen.LessonFace;
+import quarterturn.screen.QuestionFace;
 import quarterturn.screen.ScreenFace;
 import quarterturn.screen.terminal.Surface;
 import quarterturn.session.Bench;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Player;
-import quarterturn.session.Question;
 import quarterturn.unit.Dates;
 
 /** The full-screen face on one terminal. */
@@ -34,15 +33,9 @@ final class OnScreen implements Face {
     this.zone = zone;
   }
 
-  /**
-   * Asks a dialogue that begins with a choice; any other was asked in typed lines before the screen
-   * was opened.
-   */
   @Override
   public Dialogue.End ask(Dialogue dialogue) throws InterruptedException {
-    return dialogue.question() instanceof Question.Choose choose
-        ? HomeFace.run(surface, choose, dialogue)
-        : Dialogue.End.ANSWERED;
+    return QuestionFace.run(surface, dialogue);
   }
 
   @Override

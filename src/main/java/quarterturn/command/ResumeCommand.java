@@ -24,6 +24,6 @@ final class ResumeCommand extends Placed {
   public Integer call() throws IOException, UnreadableException, InterruptedException {
     Sessions sessions = sessions();
     String name = session == null ? sessions.onlyUnfinished() : session;
-    return Begun.play(sessions.beginning(name), sessions, looks.faces(clock.getZone()));
+    return Begun.resume(name, sessions, looks.faces(clock.getZone()));
   }
 }

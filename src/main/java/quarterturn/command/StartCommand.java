@@ -9,6 +9,7 @@ import picocli.CommandLine.Parameters;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
+import quarterturn.session.store.Beginning;
 import quarterturn.session.store.Sessions;
 
 /** {@code start relief}. */
@@ -45,6 +46,16 @@ final class StartCommand extends Placed {
     Sessions sessions = sessions();
     Sessions.Wish wish =
         new Sessions.Wish(sessions.named(procedure), instrument, kind, style, role);
-    return Begun.play(sessions.beginning(wish), sessions, looks.faces(clock.getZone()));
+    Faces faces = looks.faces(clock.getZone());
+    boolean unnamed = kind != null || faces.kind() == Faces.Kind.SCRIPT;
+    if (instrument == null && !unnamed) {
+      try (Face face = faces.open()) {
+        return Begun.start(wish, sessions, face);
+      }
+    }
+    Beginning beginning = sessions.beginning(wish);
+    try (Face face = faces.open()) {
+      return Begun.play(beginning, sessions, face);
+    }
   }
 }

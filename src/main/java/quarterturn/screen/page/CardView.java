@@ -82,7 +82,8 @@ public final class CardView {
     return out;
   }
 
-  private static void field(Canvas canvas, int row, Field field, boolean hidden, int cells) {
+  /** Draws a field to type in, with the cursor in it. */
+  public static void field(Canvas canvas, int row, Field field, boolean hidden, int cells) {
     int at = canvas.put(2, row, "[ ", Ink.STRONG);
     String text = field.text().substring(0, field.at());
     String before = Wrap.cutFront(hidden ? "*".repeat(text.length()) : text, cells - 2);

@@ -203,10 +203,16 @@ public final class OpeningDialogue implements Dialogue {
           new Question.Words("", List.of(), "How far?", "For example: tighten 1/8, or loosen 1/4");
       case FINDING ->
           new Question.Words(
-              "", List.of(), "What did the repairer find or do?", "One line, for the record.");
+              "A repairer's finding",
+              List.of(),
+              "What did the repairer find or do?",
+              "One line, for the record.");
       default ->
           new Question.Words(
-              "", List.of(), "Why does the count begin anew?", "One line, for the record.");
+              "A new start",
+              List.of(),
+              "Why does the count begin anew?",
+              "One line, for the record.");
     };
   }
 

@@ -14,7 +14,7 @@ import quarterturn.screen.terminal.Key;
 import quarterturn.session.Question;
 import quarterturn.session.store.HomeDialogue;
 
-class HomeViewTest {
+class QuestionViewTest {
   private static final List<Question.Option> UNFINISHED =
       List.of(
           option("relief on practice-bass", "Begun 12:00. The wait is over: read again"),
@@ -28,25 +28,25 @@ class HomeViewTest {
               "Due"),
           new Question.Option(
               "b-2", "relief on red-guitar", "Begun 12:00. Waiting, 14 minutes to go", "Due"));
-  private static final HomeView HOME = view(UNFINISHED);
-  private static final HomeView ALL =
+  private static final QuestionView HOME = view(UNFINISHED);
+  private static final QuestionView ALL =
       view(Stream.concat(DUE.stream(), UNFINISHED.stream()).toList());
 
   private static Question.Option option(String label, String detail) {
     return new Question.Option("a-1", label, detail, "Unfinished sessions");
   }
 
-  private static HomeView view(List<Question.Option> begun) {
+  private static QuestionView view(List<Question.Option> begun) {
     HomeDialogue.Choice resume = new HomeDialogue.Choice.Resume("a-1");
     List<HomeDialogue.Item> items =
         begun.stream().map(option -> new HomeDialogue.Item(option, resume)).toList();
     HomeDialogue dialogue = new HomeDialogue(items, ShippedRules.ALL.results(), List.of());
-    return new HomeView(Objects.requireNonNull(dialogue.question()));
+    return new QuestionView(Objects.requireNonNull(dialogue.question()));
   }
 
   /** What these keys answer, or null. */
-  private static @Nullable String after(HomeView view, Key... keys) {
-    HomeView now = view;
+  private static @Nullable String after(QuestionView view, Key... keys) {
+    QuestionView now = view;
     for (Key key : keys) {
       String answer = now.answer(key);
       if (answer != null) {
@@ -89,22 +89,40 @@ class HomeViewTest {
   @Test
   void onlyQAndF10Close() {
     assertThat(after(HOME, Key.Named.ESC, Key.Named.ESC)).isNull();
-    assertThat(after(HOME, new Key.Typed('q'))).isEqualTo("quit");
-    assertThat(after(HOME, new Key.Function(10))).isEqualTo("quit");
+    assertThat(HOME.leaves(Key.Named.ESC)).isFalse();
+    assertThat(HOME.leaves(new Key.Typed('q'))).isTrue();
+    assertThat(HOME.leaves(new Key.Function(10))).isTrue();
   }
 
   @Test
   void theMarkedLineIsAlwaysInView() {
-    HomeView top = view(Collections.nCopies(30, option("x", "y")));
-    HomeView view = new HomeView(top.question(), top.question().options().size() - 1, "");
+    QuestionView top = view(Collections.nCopies(30, option("x", "y")));
+    QuestionView view = top;
+    for (int i = 0; i < 40; i++) {
+      view = view.key(Key.Named.DOWN);
+    }
     assertThat(top.draw(80, 24).text()).doesNotContain("►35  Quit");
     assertThat(view.draw(80, 24).text()).contains("►35  Quit");
   }
 
   @Test
   void controlCharactersAreNotDrawn() {
-    HomeView view = view(List.of(option("a\u001b[2Jb\u009b", "c\u0007")));
+    QuestionView view = view(List.of(option("a\u001b[2Jb\u009b", "c\u0007")));
     assertThat(view.draw(80, 24).text())
         .doesNotContainMatch("[\u0000-\u0009\u000b-\u001f\u0080-\u009f]");
+  }
+
+  @Test
+  void wordsAreTypedInAField() {
+    Question.Words words =
+        new Question.Words("A new instrument", List.of("It is kept."), "Its name?", "Any name.");
+    QuestionView view = new QuestionView(words);
+    assertThat(view.leaves(new Key.Typed('q'))).isFalse();
+    for (char letter : "quick?".toCharArray()) {
+      view = view.key(new Key.Typed(letter));
+    }
+    assertThat(view.answer(Key.Named.ENTER)).isEqualTo("quick?");
+    assertThat(view.draw(60, 18).text()).contains("[ quick?");
+    assertThat(view.saying("taken").draw(60, 18).text()).contains("! taken");
   }
 }

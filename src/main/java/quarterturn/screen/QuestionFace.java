@@ -1,0 +1,70 @@
+package quarterturn.screen;
+
+import java.io.IOException;
+import java.time.Duration;
+import org.jspecify.annotations.Nullable;
+import quarterturn.screen.terminal.Input;
+import quarterturn.screen.terminal.Key;
+import quarterturn.screen.terminal.Surface;
+import quarterturn.session.Dialogue;
+import quarterturn.session.ExitStatus;
+import quarterturn.session.Question;
+import quarterturn.session.RefusedException;
+import quarterturn.unit.NotUnderstoodException;
+
+/** The questions of a dialogue on the full screen, one after the other. */
+public final class QuestionFace {
+  private static final Duration CALM = Duration.ofMinutes(1);
+
+  private QuestionFace() {}
+
+  /**
+   * Asks until every question is answered, the person leaves or the terminal is gone.
+   *
+   * @param surface the surface to paint on, which is not closed, so that a session can use it next
+   */
+  public static Dialogue.End run(Surface surface, Dialogue dialogue) throws InterruptedException {
+    Question question = dialogue.question();
+    QuestionView view = null;
+    while (question instanceof Question.Asked asked) {
+      view = view == null ? new QuestionView(asked) : view;
+      try {
+        surface.paint(view.draw(surface.width(), surface.height()));
+        Input input = surface.next(CALM);
+        if (input instanceof Input.Over over) {
+          boolean interrupted = over.status() == ExitStatus.INTERRUPTED;
+          return interrupted ? Dialogue.End.INTERRUPTED : Dialogue.End.CUT_SHORT;
+        }
+        if (input instanceof Input.Broke broke) {
+          throw new IllegalStateException("something broke", broke.cause());
+        }
+        if (input instanceof Input.Pressed pressed) {
+          Key key = pressed.key();
+          if (view.leaves(key)) {
+            return Dialogue.End.LEFT;
+          }
+          view = key == Key.Named.ESC && dialogue.back() ? null : taken(view, key, dialogue);
+        }
+      } catch (IOException gone) {
+        return Dialogue.End.CUT_SHORT;
+      }
+      question = dialogue.question();
+    }
+    return Dialogue.End.ANSWERED;
+  }
+
+  /** The view after a key; null where it answered the question. */
+  private static @Nullable QuestionView taken(QuestionView view, Key key, Dialogue dialogue)
+      throws IOException {
+    String answer = view.answer(key);
+    if (answer == null) {
+      return view.key(key);
+    }
+    try {
+      dialogue.take(answer);
+      return null;
+    } catch (RefusedException | NotUnderstoodException e) {
+      return view.saying(String.valueOf(e.getMessage()));
+    }
+  }
+}
