@@ -20,7 +20,7 @@ import quarterturn.procedure.condition.Feel;
  * @param turns of the rod, oldest first, with what was said of turns in records that can't be read
  * @param remembered turns from earlier sessions on the same neck, as known when this one began
  * @param reported when a turn was asked for or reported, even where that was withdrawn later
- * @param stops reasons not to turn the rod again, oldest first
+ * @param stops reasons not to turn the rod again, in this session and before it
  * @param said what the person said of other records
  * @param events all of them, oldest first, at least one
  */
@@ -48,13 +48,19 @@ public record SessionRecord(
     List<Event> standing = Corrections.standing(events);
     List<Carried.Said> said = new ArrayList<>();
     List<Event.Past> remembered = new ArrayList<>(started.past());
+    List<Carried.Stop> stops = new ArrayList<>();
     Set<Instant> reported = new HashSet<>();
     for (Event event : events) {
-      if (event instanceof Event.Started s && s.carried() != null) {
-        said.addAll(s.carried().said());
-      } else if (event instanceof Event.Resumed resumed) {
+      Carried carried =
+          event instanceof Event.Started s
+              ? s.carried()
+              : event instanceof Event.Resumed r ? r.carried() : null;
+      if (carried != null) {
+        said.addAll(carried.said());
+        stops.addAll(carried.stops());
+      }
+      if (event instanceof Event.Resumed resumed) {
         remembered.addAll(resumed.elsewhere());
-        said.addAll(resumed.carried() == null ? List.of() : resumed.carried().said());
       } else if (event instanceof Event.OnRod || event instanceof Event.Offered) {
         reported.add(event.at());
       }
@@ -74,7 +80,7 @@ public record SessionRecord(
         List.copyOf(turns),
         sure ? List.copyOf(remembered) : List.of(),
         Set.copyOf(reported),
-        stops(session, standing, limits),
+        stops(session, standing, limits, sure ? stops : List.of()),
         List.copyOf(said),
         List.copyOf(events));
   }
@@ -90,8 +96,11 @@ public record SessionRecord(
     return kind;
   }
 
-  private static List<Carried.Stop> stops(String session, List<Event> standing, Limits limits) {
-    List<Carried.Stop> stops = new ArrayList<>();
+  /** The stops that the session met, after those of other sessions that it remembers. */
+  private static List<Carried.Stop> stops(
+      String session, List<Event> standing, Limits limits, List<Carried.Stop> remembered) {
+    List<Carried.Stop> stops = new ArrayList<>(remembered);
+    stops.removeIf(stop -> !limits.findingNeeded().contains(stop.outcome()));
     for (Event event : standing) {
       Feel feel =
           event instanceof Event.Turned turned

@@ -93,7 +93,8 @@ public final class OpeningDialogue implements Dialogue {
       return null;
     }
     if (!now.asked().isEmpty()) {
-      return words(now.asked());
+      List<Records.Unread> unread = opening.unreadOpen();
+      return words(now.asked(), unread.isEmpty() ? "" : unread.get(0).file());
     }
     if (opening.whichOpen()) {
       return which(opening);
@@ -140,7 +141,8 @@ public final class OpeningDialogue implements Dialogue {
     List<String> parts = new ArrayList<>();
     for (Event.Past past : neck.turns()) {
       if (past.at().isAfter(day)) {
-        parts.add(past.turn().sense() + " " + past.turn().size() + ", " + dates.minute(past.at()));
+        String way = past.turn().turns() > 0 ? "tightened " : "loosened ";
+        parts.add(way + past.turn() + " at " + dates.minute(past.at()));
       }
     }
     double net = neck.counted().stream().mapToDouble(past -> past.turn().turns()).sum();
@@ -197,10 +199,14 @@ public final class OpeningDialogue implements Dialogue {
     return new Question.Option(name, label, "", "");
   }
 
-  private static Question.Words words(String asked) {
+  private static Question.Words words(String asked, String file) {
     return switch (asked) {
       case TURNED ->
-          new Question.Words("", List.of(), "How far?", "For example: tighten 1/8, or loosen 1/4");
+          new Question.Words(
+              "A record that can't be read",
+              List.of(file),
+              "How far?",
+              "For example: tighten 1/8, or loosen 1/4");
       case FINDING ->
           new Question.Words(
               "A repairer's finding",
@@ -258,15 +264,18 @@ public final class OpeningDialogue implements Dialogue {
     };
   }
 
-  /** One neck is chosen as the same, and the others are then of other instruments. */
+  /** One neck is chosen as the same, and the rest is asked about anew; or all are said alike. */
   private static Opening which(Opening opening, String option) {
     Opening now = opening;
     for (Neck neck : opening.possible()) {
-      Answer answer =
-          option.equals(UNSURE)
-              ? Answer.UNSURE
-              : option.equals(name(neck)) ? Answer.SAME : Answer.ANOTHER;
-      now = now.with(new Said(opening.now(), newest(neck).session(), answer, null, null));
+      if (option.equals(UNSURE) || option.equals(ANOTHER) || option.equals(name(neck))) {
+        Answer answer =
+            option.equals(UNSURE)
+                ? Answer.UNSURE
+                : option.equals(ANOTHER) ? Answer.ANOTHER : Answer.SAME;
+        SessionRecord newest = newest(neck);
+        now = now.with(new Said(newest.last(), newest.session(), answer, null, null));
+      }
     }
     return now;
   }

@@ -99,28 +99,25 @@ record Records(List<Neck> necks, List<Unread> unread) {
   }
 
   /**
-   * The latest of a file's own time, the day in its name and its last readable event; now at most,
-   * and now where nothing tells.
+   * The latest of a file's own time, the day in its name and its last readable event; now where the
+   * file has no time. It may lie after now, where the clock was set back.
    */
   private static Instant at(Path file, String name, @Nullable SessionRecord record, Clock clock) {
-    Instant now = clock.instant();
     Instant at = record == null ? Instant.MIN : record.last();
     try {
-      Instant changed = Files.getLastModifiedTime(file, LinkOption.NOFOLLOW_LINKS).toInstant();
-      at = changed.isAfter(at) ? changed : at;
+      at = later(at, Files.getLastModifiedTime(file, LinkOption.NOFOLLOW_LINKS).toInstant());
     } catch (IOException e) {
-      return now;
+      at = later(at, clock.instant());
     }
-    if (name.length() > DATE) {
-      try {
-        LocalDate day = LocalDate.parse(name.substring(0, DATE));
-        Instant end = day.plusDays(1).atStartOfDay(clock.getZone()).toInstant();
-        at = end.isAfter(at) ? end : at;
-      } catch (DateTimeParseException e) {
-        // The name tells no day.
-        at = at.isAfter(now) ? now : at;
-      }
+    try {
+      LocalDate day = LocalDate.parse(name.substring(0, Math.min(DATE, name.length())));
+      return later(at, day.atStartOfDay(clock.getZone()).toInstant());
+    } catch (DateTimeParseException e) {
+      return at; // the name tells no day
     }
-    return at.isAfter(now) ? now : at;
+  }
+
+  private static Instant later(Instant one, Instant other) {
+    return one.isAfter(other) ? one : other;
   }
 }

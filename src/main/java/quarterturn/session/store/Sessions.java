@@ -99,14 +99,23 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
     if (contents.header() == null || contents.events().isEmpty()) {
       throw new IOException("session " + session + " holds nothing yet; start a new one");
     }
-    Library library = proven(contents.header().procedure());
-    Event.Started was = (Event.Started) contents.events().get(0);
+    return beginning(session, contents.events(), proven(contents.header().procedure()));
+  }
+
+  private Beginning beginning(String session, List<Event> events, Library library)
+      throws IOException {
+    Event.Started was = (Event.Started) events.get(0);
     Records records = store.records(library.limits(), clock);
     Opening opening =
         new Opening(records, session, was.instrument(), null, now(), library.limits(), List.of());
     String kind = was.kind() != null ? was.kind() : opening.neck().kind();
     Wish wish = new Wish(was.procedure(), was.instrument(), kind, was.style(), was.role());
     return new Beginning(library, wish, session, opening.ofKind(kind));
+  }
+
+  /** As {@link #beginning(String)}, with the procedure's library, which was proven. */
+  public Beginning beginning(String session, Library library) throws IOException {
+    return beginning(session, store.read(session).events(), library);
   }
 
   private Instant now() {

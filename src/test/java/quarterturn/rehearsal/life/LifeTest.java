@@ -1,0 +1,89 @@
+package quarterturn.rehearsal.life;
+
+import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Whole lives of an instrument never show a turn that breaks a limit of safety/limits.yaml, as the
+ * simulated rod's true history counts it.
+ */
+@Tag("slow")
+class LifeTest {
+  /** A memory file system where there is one, since every answer is forced to disk. */
+  private static final Path MEMORY = Path.of("/dev/shm");
+
+  private static final int LIVES = 200;
+
+  @TempDir static Path folder;
+  private static LifeRules rules;
+
+  @BeforeAll
+  static void read() throws Exception {
+    rules = LifeRules.of("relief", folder.resolve("rules"));
+  }
+
+  private static Life.Lived lived(long seed) {
+    try {
+      Path in =
+          Files.isWritable(MEMORY)
+              ? Files.createTempDirectory(MEMORY, "life")
+              : Files.createTempDirectory(folder, "life");
+      try {
+        return Life.of(seed, in, rules);
+      } catch (RuntimeException e) {
+        throw new IllegalStateException("life " + seed, e);
+      } finally {
+        remove(in);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void remove(Path in) throws IOException {
+    try (Stream<Path> files = Files.walk(in)) {
+      for (Path file : files.sorted((a, b) -> b.compareTo(a)).toList()) {
+        Files.delete(file);
+      }
+    }
+  }
+
+  @Test
+  void noLifeBreaksALimit() {
+    int lives = LIVES * Integer.getInteger("quarterturn.times", 1);
+    List<Life.Lived> all = IntStream.range(0, lives).parallel().mapToObj(LifeTest::lived).toList();
+    for (int seed = 0; seed < lives; seed++) {
+      Life.Lived life = all.get(seed);
+      assertWithMessage("life " + seed + "\n" + String.join("\n", life.lines()))
+          .that(life.breaches())
+          .isEmpty();
+    }
+    // Lives in which nothing is turned would prove nothing.
+    assertThat(all.stream().mapToInt(Life.Lived::turns).sum()).isAtLeast(3 * lives);
+    assertThat(all.stream().mapToInt(Life.Lived::sessions).sum()).isAtLeast(3 * lives);
+  }
+
+  @Test
+  void theSameSeedGivesTheSameLife() {
+    assertThat(withoutNames(lived(7))).isEqualTo(withoutNames(lived(7)));
+  }
+
+  /** The lines without the random ends of the sessions' names. */
+  private static List<String> withoutNames(Life.Lived life) {
+    return life.lines().stream()
+        .map(line -> line.replaceAll("relief-[0-9a-z]{4}", "relief"))
+        .toList();
+  }
+}
