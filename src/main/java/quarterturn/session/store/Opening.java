@@ -101,11 +101,20 @@ record Opening(
           && !(apart || (instrument != null && one.instrument() != null))
           && !other
           && !answered
-          && one.counts(dayBefore)) {
+          && (one.counts(dayBefore) || lostOf(one))) {
         possible.add(one);
       }
     }
     return possible;
+  }
+
+  /** Whether a part of a neck's records can't be read, and its sessions don't say what is in it. */
+  private boolean lostOf(Neck neck) {
+    return records.unread().stream()
+        .filter(one -> one.owner() != null && neck.has(one.owner().session()))
+        .anyMatch(
+            one ->
+                neck.said().noneMatch(s -> s.about().equals(one.file()) && s.answer().settles()));
   }
 
   /** Whether the person is yet to say which of the possible necks this is. */
@@ -124,11 +133,16 @@ record Opening(
     return true;
   }
 
-  /** The records that may be of this neck and can't be read. */
+  /** The records that may be of this neck and can't be read; whose they are may be unknown. */
   private Stream<Records.Unread> lost() {
-    Neck neck = neck();
+    List<Neck> necks = new ArrayList<>(possible());
+    necks.add(neck());
     return records.unread().stream()
-        .filter(one -> one.owner() == null ? mayOwn(one) : neck.has(one.owner().session()))
+        .filter(
+            one -> {
+              SessionRecord owner = one.owner();
+              return owner == null || necks.stream().anyMatch(n -> n.has(owner.session()));
+            })
         .filter(one -> saidOf(one, a -> a == Answer.ANOTHER || a == Answer.TURNED).isEmpty());
   }
 
@@ -143,11 +157,6 @@ record Opening(
         .filter(s -> s.about().equals(one.file()) && answer.test(s.answer()))
         .filter(s -> !one.at().isAfter(s.at()))
         .toList();
-  }
-
-  /** A neck with a name is asked about once; one without has no memory but the day's. */
-  private boolean mayOwn(Records.Unread one) {
-    return named() != null || one.at().isAfter(now.minus(limits.day()));
   }
 
   /** Those of them of which this session said nothing yet. */

@@ -262,7 +262,7 @@ class OtherRecordsTest {
   }
 
   @Test
-  void aFileThatTellsNothingMayBeOfAnyInstrumentForADay() throws Exception {
+  void aFileThatTellsNothingMayBeOfAnyInstrument() throws Exception {
     Files.createDirectories(folder.resolve("sessions"));
     Path garbage = file("2027-02-28-relief-k3f9");
     Files.write(garbage, new byte[] {1, 2, 3});
@@ -275,9 +275,13 @@ class OtherRecordsTest {
     try (Sessions.Opened opened = Openings.start(sessions, BLUE)) {
       expect(opened, Turn.NONE, Turn.NONE);
     }
+    // Later the day is over, but where the rod stands is as unknown as before.
     Files.setLastModifiedTime(garbage, FileTime.from(NOON.minus(Duration.ofDays(3))));
     Files.move(garbage, file("2027-02-20-relief-k3f9"));
-    Openings.start(sessions, UNNAMED).close();
+    try (Sessions.Opened opened = Openings.start(sessions, UNNAMED, "not-sure", "not-yet")) {
+      expect(opened, Turn.NONE, Turn.NONE);
+      assertThat(toTurn(opened.bench())).isInstanceOf(Prompt.HandOver.class);
+    }
   }
 
   @Test
