@@ -128,8 +128,8 @@ class OwnRulesTest {
       delimiter = '|',
       value = {
         "tool-slip | word: NOTICE | NOTICE of tool-slip is laxer than CAUTION, which comes with",
-        "tool-slip | harm: Nothing. | harm of tool-slip is laxer than \"A key that slips can be",
-        "tool-slip | avoid: As you like. | avoid of tool-slip is laxer than \"Seat the key fully",
+        "tool-slip | harm: Nothing. | harm of tool-slip lacks \"A key that slips can be",
+        "tool-slip | avoid: As you like. | avoid of tool-slip lacks \"Seat the key fully",
         "tool-slip | with: [] | with of tool-slip lacks turn, which comes with the program",
         "finish | words: [driver] | words of finish lacks with a driver, which comes with the program",
       })

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
+import quarterturn.procedure.Mark;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.MappingKeys;
@@ -84,14 +85,17 @@ record HazardsReader(Faults faults, Scalars values, Stricter stricter) {
     if (own.word().compareTo(program.word()) > 0) {
       stricter.laxer(fields.key("word"), own.word() + of, program.word().name());
     }
-    if (!Hazard.plain(own.harm()).contains(Hazard.plain(program.harm()))) {
-      stricter.laxer(fields.key("harm"), "harm" + of, "\"" + program.harm() + "\"");
-    }
-    if (!Hazard.plain(own.avoid()).contains(Hazard.plain(program.avoid()))) {
-      stricter.laxer(fields.key("avoid"), "avoid" + of, "\"" + program.avoid() + "\"");
-    }
+    said(fields.key("harm"), "harm" + of, own.harm(), program.harm());
+    said(fields.key("avoid"), "avoid" + of, own.avoid(), program.avoid());
     Function<String, String> word = one -> one;
     stricter.all(fields.key("with"), "with" + of, own.with(), program.with(), word);
     stricter.all(fields.key("words"), "words" + of, own.words(), program.words(), word);
+  }
+
+  /** What is said may be added to, and nothing of it taken away. */
+  private void said(Mark at, String what, String own, String program) {
+    boolean kept = Hazard.plain(own).contains(Hazard.plain(program));
+    List<String> all = List.of(program);
+    stricter.all(at, what, kept ? all : List.of(), all, one -> "\"" + one + "\"");
   }
 }

@@ -35,7 +35,7 @@ record Stricter(Faults faults) {
           Slip.OVER_LIMIT,
           at,
           what + " lacks " + named + ", which comes with the program",
-          "Add it, or take " + what + " out: the list of the program holds then");
+          "Add it, or take " + what + " out: what the program says holds then");
     }
   }
 }
