@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import quarterturn.procedure.check.Checker;
 import quarterturn.procedure.read.Readings;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.unit.Turn;
@@ -90,8 +91,7 @@ class OwnRulesTest {
   }
 
   private String refused(String place, String text) {
-    UnreadableException e =
-        assertThrows(UnreadableException.class, () -> rules(place, text));
+    UnreadableException e = assertThrows(UnreadableException.class, () -> rules(place, text));
     return String.valueOf(e.getMessage());
   }
 
@@ -135,7 +135,8 @@ class OwnRulesTest {
       })
   void aLaxerHazardIsRefused(String id, String says, String fault) {
     String text = "hazards:\n  - hazard: %s\n    %s\n".formatted(id, says);
-    assertThat(refused("safety/hazards.yaml", text)).contains("hazards.yaml:3:5: over-limit: " + fault);
+    assertThat(refused("safety/hazards.yaml", text))
+        .contains("hazards.yaml:3:5: over-limit: " + fault);
   }
 
   @Test
@@ -169,5 +170,18 @@ class OwnRulesTest {
     String text = "%s:\n  - %s\n    %s\n".formatted(list, id, says);
     assertThat(refused("procedures/results.yaml", text))
         .contains("results.yaml:3:5: over-limit: " + fault);
+  }
+
+  /** What comes with the program was proven with the blocks that come with it. */
+  @Test
+  void aProcedureWithABlockOfOnesOwnIsProven() throws Exception {
+    String block = shipped("procedures/blocks/one-turn.yaml");
+    assertThat(block).contains("    establishes: [detuned]\n");
+    Path file = own.resolve("procedures/blocks/one-turn.yaml");
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, block.replace("    establishes: [detuned]\n", ""));
+    UnreadableException e =
+        assertThrows(UnreadableException.class, () -> Checker.proven(new Shelf(own), "relief"));
+    assertThat(e).hasMessageThat().contains("one-turn.yaml:36:5: turn-detuned: the turn turn-rod");
   }
 }

@@ -14,9 +14,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.check.Checker;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
-import quarterturn.procedure.check.Checker;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.simulated.NamedNeck;
 import quarterturn.rehearsal.simulated.Practising;
@@ -79,8 +79,7 @@ class OwnLimitsTest {
         events.stream().filter(e -> e instanceof Event.Turned).map(Event::at).toList();
     assertThat(turns.size()).isAtLeast(2);
     for (int i = 1; i < turns.size(); i++) {
-      assertThat(Duration.between(turns.get(i - 1), turns.get(i)))
-          .isAtLeast(Duration.ofHours(48));
+      assertThat(Duration.between(turns.get(i - 1), turns.get(i))).isAtLeast(Duration.ofHours(48));
     }
   }
 
@@ -104,8 +103,7 @@ class OwnLimitsTest {
 
   @Test
   void oneMoveWithoutAnAnswer() throws Exception {
-    String limits =
-        "  moves-without-answer: 1\n  wrong-way-moves: 1\n  moves-while-touching: 2\n";
+    String limits = "  moves-without-answer: 1\n  wrong-way-moves: 1\n  moves-while-touching: 2\n";
     Library library = library("relief", limits);
     assertThat(outcome(played(NamedNeck.DEAD, library, 1 / 4.0))).isEqualTo("no-response");
     assertThat(outcome(played(NamedNeck.REVERSED, library, 1 / 4.0))).isEqualTo("wrong-way");

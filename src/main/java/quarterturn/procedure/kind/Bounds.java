@@ -91,7 +91,9 @@ public record Bounds(
    * @throws NotUnderstoodException saying what can be
    */
   public double repeats(double written) {
-    return repeats == null ? written : held(written, repeats, "how near two readings of " + quantity.word() + " come");
+    return repeats == null
+        ? written
+        : held(written, repeats, "how near two readings of " + quantity.word() + " come");
   }
 
   /**
@@ -102,7 +104,8 @@ public record Bounds(
   public double amount(double written) {
     boolean seen = !quantity.bracket() || written == 0;
     double least = seen ? plausible.least : gauge.least;
-    return held(written, new Span(least, plausible.most), "what " + quantity.word() + " is held to");
+    return held(
+        written, new Span(least, plausible.most), "what " + quantity.word() + " is held to");
   }
 
   private double held(double written, Span span, String what) {

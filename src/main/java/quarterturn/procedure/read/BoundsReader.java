@@ -64,8 +64,7 @@ public final class BoundsReader {
     return all;
   }
 
-  private static Bounds.@Nullable Span span(
-      Faults faults, Quantity quantity, @Nullable Node node) {
+  private static Bounds.@Nullable Span span(Faults faults, Quantity quantity, @Nullable Node node) {
     return new Scalars(faults).parsed(node, text -> span(quantity, text));
   }
 

@@ -46,10 +46,7 @@ record HazardsReader(Faults faults, Scalars values, Stricter stricter) {
     boolean whole = before == null || named.contains(before.id());
     Hazard.Word word =
         values.word(
-            fields.value("word", whole),
-            "a signal word",
-            Hazard.Word.values(),
-            Hazard.Word::name);
+            fields.value("word", whole), "a signal word", Hazard.Word.values(), Hazard.Word::name);
     String harm = values.fixed(fields.value("harm", whole));
     String avoid = values.fixed(fields.value("avoid", whole));
     List<String> with = values.fixedLines(fields.optional("with"));

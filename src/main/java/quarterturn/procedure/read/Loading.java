@@ -179,12 +179,12 @@ final class Loading {
     Read one =
         read(
             found,
-            faults ->
-                new Read(
-                    ProcedureReader.draft(
-                        faults, found.bytes(), known, new ShelfFiles(shelf, faults, shown)),
-                    faults,
-                    found.own()));
+            faults -> {
+              ShelfFiles files = new ShelfFiles(shelf, faults, shown);
+              ProcedureReader.Draft draft =
+                  ProcedureReader.draft(faults, found.bytes(), known, files);
+              return new Read(draft, faults, found.own() || files.ownBlocks());
+            });
     if (one == null) {
       return null;
     }

@@ -52,7 +52,8 @@ final class OwnFile {
       throw refused(place, "the link that stands here leads nowhere");
     }
     if (folder ? !found.isDirectory() : !found.isRegularFile()) {
-      throw refused(place, found.isDirectory() ? "a folder stands here" : "no " + wanted(folder));
+      String plain = folder ? "no folder stands here" : "no plain file stands here";
+      throw refused(place, found.isDirectory() ? "a folder stands here" : plain);
     }
     if (!Files.isReadable(place)) {
       throw refused(place, "you may not read what stands here");
@@ -60,14 +61,8 @@ final class OwnFile {
     return true;
   }
 
-  private static String wanted(boolean folder) {
-    return folder ? "folder stands here" : "plain file stands here, but a pipe or a device";
-  }
-
   private static FileSystemException refused(Path place, String what) {
     return new FileSystemException(
-        place.toString(),
-        null,
-        what + ". Put a file or folder that can be read in its place, or take it away");
+        place.toString(), null, what + ". Put what can be read in its place, or take it away");
   }
 }

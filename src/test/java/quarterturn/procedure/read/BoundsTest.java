@@ -152,7 +152,8 @@ class BoundsTest {
     byte[] bytes = Readings.bytes("/safety/bounds.yaml");
     Map<Quantity, Bounds> all = BoundsReader.read(new Faults(Source.of("b.yaml", bytes)));
     assertThat(all.keySet()).containsExactlyElementsIn(Quantity.values());
-    String text = new String(bytes, StandardCharsets.UTF_8).replace("width: 0.05..0.5 mm", "wide: 1");
+    String text =
+        new String(bytes, StandardCharsets.UTF_8).replace("width: 0.05..0.5 mm", "wide: 1");
     UnreadableException e =
         assertThrows(
             UnreadableException.class,

@@ -73,7 +73,8 @@ class ShelfTest {
     Library library = load("one");
     assertThat(library.procedures().keySet()).containsExactly("one", "two", "three");
     assertThat(library.kinds().keySet()).containsExactly("invented-bass");
-    assertThat(library.hazards().keySet()).containsAtLeast("string-break", "key-slips", "tool-slip");
+    assertThat(library.hazards().keySet())
+        .containsAtLeast("string-break", "key-slips", "tool-slip");
     assertThat(library.limits().perReading()).isEqualTo(Turn.QUARTER);
   }
 
