@@ -143,10 +143,7 @@ record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
       return List.of();
     }
     try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .filter(file -> isYaml(file.toString()) && Files.isRegularFile(file))
-          .sorted()
-          .toList();
+      return files.filter(file -> isYaml(file.toString())).sorted().toList();
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }

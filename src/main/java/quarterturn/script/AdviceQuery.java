@@ -10,7 +10,10 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Known;
 import quarterturn.craft.rod.Prior;
 import quarterturn.craft.rod.Seen;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.read.BoundsReader;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 /** A query: the window, what is known of the neck, and its readings and turns so far. */
@@ -63,8 +66,13 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
       throw new BadAnswerException(
           "window_mm: two numbers, the lower one first, such as [0.25,0.40]");
     }
-    return new Window(
-        near(json.get(0).doubleValue(), "window_mm"), near(json.get(1).doubleValue(), "window_mm"));
+    double low = near(json.get(0).doubleValue(), "window_mm");
+    double high = near(json.get(1).doubleValue(), "window_mm");
+    try {
+      return BoundsReader.of(Quantity.RELIEF).window(new Window(low, high));
+    } catch (NotUnderstoodException e) {
+      throw new BadAnswerException("window_mm: " + e.getMessage());
+    }
   }
 
   private static List<Seen> story(JsonNode json) throws BadAnswerException {

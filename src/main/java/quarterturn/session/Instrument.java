@@ -16,6 +16,7 @@ import quarterturn.procedure.kind.NeckJoint;
 import quarterturn.procedure.kind.NutKind;
 import quarterturn.procedure.kind.RodKind;
 import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.read.BoundsReader;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
@@ -59,7 +60,8 @@ public record Instrument(
           "the note on the strings must be one line of at most " + LONGEST_NOTE + " characters");
     }
     Map<Aim, Window> kept = new EnumMap<>(Aim.class);
-    windows.forEach((aim, window) -> kept.put(aim, aim.check(window)));
+    windows.forEach(
+        (aim, window) -> kept.put(aim, aim.check(window, BoundsReader.of(aim.quantity()))));
     windows = Collections.unmodifiableMap(kept);
   }
 

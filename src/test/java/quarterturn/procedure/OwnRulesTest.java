@@ -1,6 +1,7 @@
 package quarterturn.procedure;
 
 import static com.google.common.truth.Truth.assertThat;
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
@@ -8,11 +9,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.Objects;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import quarterturn.procedure.check.Checker;
 import quarterturn.procedure.read.Readings;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.unit.Turn;
@@ -60,31 +62,6 @@ class OwnRulesTest {
     assertThat(limits.rechecks().season().after()).isEqualTo(Duration.ofDays(60));
   }
 
-  @ParameterizedTest
-  @CsvSource({
-    "most-reported: 1 turn, most-reported: 2 turns",
-    "' day: 24 h', ' day: 23 h'",
-    "put-off: 3, put-off: 4",
-    "seen: 0.05 mm, seen: 0.04 mm",
-    "wrong-way: 0.02 mm, wrong-way: 0.03 mm",
-    "answer-expected: 1/8 turn, answer-expected: 1/4 turn",
-    "pause: 6 h, pause: 7 h",
-    "known-for: 7 days, known-for: 6 days",
-    "climate-after: 7 days, climate-after: 8 days",
-    "climate-points: 10 %, climate-points: 11 %",
-    "'season-on:\n    after: 90 days', 'season-on:\n    after: 91 days'",
-    "answered-at: 2, answered-at: 3",
-  })
-  void whatIsLaxerIsRefused(String from, String to) {
-    String text = shipped("safety/limits.yaml");
-    assertThat(text).contains(from);
-    UnreadableException e =
-        assertThrows(UnreadableException.class, () -> limits(text.replaceFirst(from, to)));
-    String key = to.strip().split(":", 2)[0];
-    assertThat(e).hasMessageThat().contains("over-limit: " + key + " is laxer than");
-    assertThat(e).hasMessageThat().contains("or take it out");
-  }
-
   @Test
   void theNameOfAnotherClimateSaysTheFigures() throws Exception {
     assertThat(climate(ShippedRules.ALL))
@@ -98,7 +75,7 @@ class OwnRulesTest {
   }
 
   private static String climate(Library rules) {
-    return Objects.requireNonNull(rules.results().changes().get(Results.CLIMATE)).name();
+    return requireNonNull(rules.results().changes().get(Results.CLIMATE)).name();
   }
 
   @Test
@@ -111,5 +88,100 @@ class OwnRulesTest {
         rules("procedures/results.yaml", without + "offers: [{procedure: mine}]\n").results();
     assertThat(own.usual()).isEqualTo("mine");
     assertThat(own.shown()).isEmpty();
+  }
+
+  private String refused(String place, String text) {
+    UnreadableException e = assertThrows(UnreadableException.class, () -> rules(place, text));
+    return String.valueOf(e.getMessage());
+  }
+
+  private static final String HAZARD =
+      """
+      hazards:
+        - hazard: clamp
+          word: WARNING
+          harm: A clamp pinches.
+          avoid: Keep your fingers out.
+        - hazard: rod-force
+          word: CAUTION
+          with: [turn, neck-fast]
+          avoid: >-
+            Here one finger. Turn with the force of two fingers. Stop at a sharp rise of resistance, a
+            creak, a crack or a slip, and do not try again.
+      """;
+
+  @Test
+  void hazardsAreAddedToThoseOfTheProgramAndMadeStricter() throws Exception {
+    Map<String, Hazard> hazards = rules("safety/hazards.yaml", HAZARD).hazards();
+    Map<String, Hazard> program = ShippedRules.ALL.hazards();
+    assertThat(hazards.keySet()).containsAtLeastElementsIn(program.keySet());
+    assertThat(hazards).hasSize(program.size() + 1);
+    Hazard force = requireNonNull(hazards.get("rod-force"));
+    assertThat(force.word()).isEqualTo(Hazard.Word.CAUTION);
+    assertThat(force.harm()).isEqualTo(requireNonNull(program.get("rod-force")).harm());
+    assertThat(force.with()).containsExactly("turn", "neck-fast").inOrder();
+    assertThat(force.avoid()).startsWith("Here one finger.");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "tool-slip | word: NOTICE | NOTICE of tool-slip is laxer than CAUTION, which comes with",
+        "tool-slip | harm: Nothing. | harm of tool-slip lacks \"A key that slips can be",
+        "tool-slip | avoid: As you like. | avoid of tool-slip lacks \"Seat the key fully",
+        "tool-slip | with: [] | with of tool-slip lacks turn, which comes with the program",
+        "finish | words: [driver] | words of finish lacks with a driver, which comes with the program",
+      })
+  void aLaxerHazardIsRefused(String id, String says, String fault) {
+    String text = "hazards:\n  - hazard: %s\n    %s\n".formatted(id, says);
+    assertThat(refused("safety/hazards.yaml", text))
+        .contains("hazards.yaml:3:5: over-limit: " + fault);
+  }
+
+  @Test
+  void aChangeMaySpoilMore() throws Exception {
+    Results results =
+        rules(
+                "procedures/results.yaml",
+                """
+                changes:
+                  - change: rod
+                    spoils: [pitch, relief, action, intonation, buzz, nut-clearance]
+                """)
+            .results();
+    assertThat(results.spoils(Results.ROD, "nut-clearance")).isTrue();
+    assertThat(results.results()).isEqualTo(ShippedRules.ALL.results().results());
+    assertThat(results.changes().keySet())
+        .containsExactlyElementsIn(ShippedRules.ALL.results().changes().keySet())
+        .inOrder();
+    assertThat(results.offers()).isEqualTo(ShippedRules.ALL.results().offers());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "changes | change: rod | spoils: [pitch, relief, buzz] | spoils of rod lacks action, intonation",
+        "changes | change: rod | recheck: [] | recheck of rod lacks nut-clearance, which comes with",
+        "results | result: relief | quantity: action | the result relief is laxer than relief, which",
+      })
+  void aChangeThatSpoilsLessIsRefused(String list, String id, String says, String fault) {
+    String text = "%s:\n  - %s\n    %s\n".formatted(list, id, says);
+    assertThat(refused("procedures/results.yaml", text))
+        .contains("results.yaml:3:5: over-limit: " + fault);
+  }
+
+  /** What comes with the program was proven with the blocks that come with it. */
+  @Test
+  void aProcedureWithABlockOfOnesOwnIsProven() throws Exception {
+    String block = shipped("procedures/blocks/one-turn.yaml");
+    assertThat(block).contains("    establishes: [detuned]\n");
+    Path file = own.resolve("procedures/blocks/one-turn.yaml");
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, block.replace("    establishes: [detuned]\n", ""));
+    UnreadableException e =
+        assertThrows(UnreadableException.class, () -> Checker.proven(new Shelf(own), "relief"));
+    assertThat(e).hasMessageThat().contains("one-turn.yaml:36:5: turn-detuned: the turn turn-rod");
   }
 }

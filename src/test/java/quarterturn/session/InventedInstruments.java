@@ -1,5 +1,7 @@
 package quarterturn.session;
 
+import static java.util.Objects.requireNonNull;
+
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -11,12 +13,14 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Radius;
 import quarterturn.craft.Window;
 import quarterturn.procedure.kind.Aim;
+import quarterturn.procedure.kind.Bounds;
 import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Handed;
 import quarterturn.procedure.kind.NeckJoint;
 import quarterturn.procedure.kind.NutKind;
 import quarterturn.procedure.kind.RodKind;
 import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.read.BoundsReader;
 import quarterturn.unit.Length;
 import quarterturn.unit.Note;
 
@@ -44,8 +48,11 @@ public final class InventedInstruments {
     Map<Aim, Window> windows = new EnumMap<>(Aim.class);
     for (Aim aim : Aim.values()) {
       if (random.nextBoolean()) {
-        double low = between(0.2, 0.9);
-        windows.put(aim, new Window(low, low + between(0.01, 1)));
+        Bounds bounds = BoundsReader.of(aim.quantity());
+        Bounds.Span within = requireNonNull(bounds.window());
+        Bounds.Span wide = requireNonNull(bounds.width());
+        double low = between(within.least(), within.most() - wide.most());
+        windows.put(aim, new Window(low, low + between(wide.least() + 0.001, wide.most())));
       }
     }
     return new Instrument(

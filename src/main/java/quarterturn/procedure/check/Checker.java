@@ -60,7 +60,7 @@ public final class Checker {
     for (String id : procedures) {
       Procedure procedure = library.procedure(id);
       Proof proof = new Proof(library, procedure, calls.paths(procedure));
-      Rules.ALL.stream()
+      Rules.of(loaded.tightened().contains(id))
           .flatMap(rule -> rule.broken(loaded, proof).stream())
           .sorted(Fault.BY_PLACE)
           .forEach(all::add);

@@ -1,6 +1,7 @@
 package quarterturn.procedure.check;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.check.rule.CannotProve;
@@ -111,4 +112,14 @@ final class Rules {
   static final List<Rule> ALL = Stream.of(READ, PROVEN).flatMap(List::stream).toList();
 
   private Rules() {}
+
+  /**
+   * The rules that a procedure is held to.
+   *
+   * @param tightened whether it was written for laxer limits: then some of its ways may be closed
+   */
+  static Stream<Rule> of(boolean tightened) {
+    Set<Rule> closed = tightened ? Set.of(IdleBranch.RULE, UnreachableStep.RULE) : Set.of();
+    return ALL.stream().filter(rule -> !closed.contains(rule));
+  }
 }

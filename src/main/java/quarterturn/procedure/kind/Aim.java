@@ -16,27 +16,29 @@ import quarterturn.unit.Worded;
  * for intonation. Low and high are the lowest and the highest string.
  */
 public enum Aim implements Worded {
-  RELIEF("0.30..0.45 mm", 0, 2),
-  NUT_CLEARANCE("0.3..0.5 mm", 0, 2),
-  ACTION_LOW("1.8..2.2 mm", 0.2, 10),
-  ACTION_HIGH("1.4..1.8 mm", 0.2, 10),
-  INTONATION("-2..2 cents", -50, 50),
-  PICKUP_LOW("2.5..3.5 mm", 0.2, 20),
-  PICKUP_HIGH("2.0..3.0 mm", 0.2, 20);
+  RELIEF(Quantity.RELIEF, "0.30..0.45 mm"),
+  NUT_CLEARANCE(Quantity.NUT_CLEARANCE, "0.3..0.5 mm"),
+  ACTION_LOW(Quantity.ACTION, "1.8..2.2 mm"),
+  ACTION_HIGH(Quantity.ACTION, "1.4..1.8 mm"),
+  INTONATION(Quantity.INTONATION, "-2..2 cents"),
+  PICKUP_LOW(Quantity.PICKUP_GAP, "2.5..3.5 mm"),
+  PICKUP_HIGH(Quantity.PICKUP_GAP, "2.0..3.0 mm");
 
   private static final Pattern TYPED = Pattern.compile("(.+?)(?:\\.\\.|\\s+to\\s+)(.+)");
   private static final Pattern BARE = Pattern.compile("[-+]?[\\d.,/ ]+");
   private static final int LONGEST = 40;
 
+  private final Quantity quantity;
   private final String example;
-  private final double least;
-  private final double most;
 
-  /** An aim with the limits of its windows, wide since they only catch a slip of the unit. */
-  Aim(String example, double least, double most) {
+  Aim(Quantity quantity, String example) {
+    this.quantity = quantity;
     this.example = example;
-    this.least = least;
-    this.most = most;
+  }
+
+  /** What is read. */
+  public Quantity quantity() {
+    return quantity;
   }
 
   /** An example of a window as it may be typed. */
@@ -46,7 +48,7 @@ public enum Aim implements Worded {
 
   /** The unit: "mm" or "cents". */
   public String unit() {
-    return this == INTONATION ? "cents" : "mm";
+    return quantity.unit();
   }
 
   /**
@@ -87,14 +89,8 @@ public enum Aim implements Worded {
    *
    * @throws NotUnderstoodException where no instrument has such a window
    */
-  public Window check(Window window) {
-    Window kept = ordered(window.lowMm(), window.highMm());
-    if (kept.lowMm() < least || kept.highMm() > most) {
-      throw new NotUnderstoodException(
-          "a window of %s lies between %s and %s %s, not %s"
-              .formatted(word(), Decimals.plain(least), Decimals.plain(most), unit(), text(kept)));
-    }
-    return kept;
+  public Window check(Window window, Bounds bounds) {
+    return bounds.window(ordered(window.lowMm(), window.highMm()));
   }
 
   /** The window as {@link #window} reads it: "0.3..0.45 mm". */

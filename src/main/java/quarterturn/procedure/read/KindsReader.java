@@ -182,7 +182,11 @@ final class KindsReader {
   }
 
   private @Nullable Window window(@Nullable Node node, Quantity quantity) {
-    Amounts.Range range = values.parsed(node, text -> Amounts.range(quantity, text));
-    return range == null ? null : new Window(range.least(), range.most());
+    return values.parsed(
+        node,
+        text -> {
+          Amounts.Range range = Amounts.range(quantity, text);
+          return BoundsReader.of(quantity).window(new Window(range.least(), range.most()));
+        });
   }
 }

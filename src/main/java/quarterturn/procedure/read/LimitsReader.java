@@ -1,27 +1,31 @@
 package quarterturn.procedure.read;
 
 import java.time.Duration;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Limits;
-import quarterturn.procedure.Slip;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Amounts;
 import quarterturn.procedure.condition.Feel;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.MappingKeys;
 import quarterturn.procedure.read.yaml.Node;
 import quarterturn.procedure.read.yaml.Scalars;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
-/** Reads the limits from {@code safety/limits.yaml}. */
+/**
+ * Reads the limits from {@code safety/limits.yaml}. Which way each is stricter is said where it is
+ * read: a user's own may only be so.
+ */
 record LimitsReader(
     Faults faults, Scalars values, MappingKeys fields, @Nullable MappingKeys shipped) {
   private static final int MOST_MOVES = 20;
@@ -31,7 +35,7 @@ record LimitsReader(
    *
    * @param hazards ids of the known hazards, or null where they are not known
    * @param shipped the file that comes with the program, where this is a user's own: what it leaves
-   *     out is as there, and some of what it says may only be stricter; else null
+   *     out is as there, and what it says may only be stricter; else null
    */
   static Limits draft(Faults faults, @Nullable List<String> hazards, @Nullable Faults shipped)
       throws UnreadableException {
@@ -52,136 +56,196 @@ record LimitsReader(
   }
 
   private Limits limits(@Nullable List<String> hazards) throws UnreadableException {
-    Turn perReading = TurnReader.limit(values, fields.required("per-reading"), Turn.QUARTER);
-    Node first = fields.required("first-move");
-    Turn beginnerDay = turn(fields.required("beginner-day"));
-    // It belongs here in a list of the keys, and is held to the shipped file with the figures
-    // below.
-    fields.optional("day");
+    Turn perReading = smaller("per-reading", one -> limit(one, Turn.QUARTER), Turn.QUARTER);
+    Turn first = smaller("first-move", this::turn, Turn.NONE);
+    if (first.compareTo(perReading) > 0 && stands("first-move")) {
+      limit(fields.optional("first-move"), perReading);
+    }
+    Turn beginnerDay = smaller("beginner-day", this::turn, Turn.NONE);
+    Duration day = larger("day", this::time, Duration.ZERO);
+    Duration rest = larger("rest", this::hours, Duration.ZERO);
     Limits limits =
         new Limits(
-            orNone(perReading),
-            orNone(TurnReader.limit(values, first, perReading == null ? Turn.QUARTER : perReading)),
+            perReading,
+            first.compareTo(perReading) > 0 ? perReading : first,
             beginnerDay,
-            hours(fields.required("rest")),
-            turn(fields.required("from-as-found")),
-            moves(fields.required("moves-without-answer")),
-            moves(fields.required("moves-while-touching")),
-            moves(fields.required("wrong-way-moves")),
-            minutes(fields.required("settle")),
-            minutes(fields.required("retune-after")),
-            minutes(fields.required("reading-holds")),
-            values.words(fields.required("stop-feels"), "a feel", Feel.values()),
-            outcomes(fields.required("finding-needed")),
-            facts(fields.required("turn-needs")),
-            facts(fields.required("tighten-needs")),
-            new WordsReader(faults, new References(faults), hazards)
-                .hazards(values, fields.required("turn-hazards")),
-            least("day", this::time),
-            most("most-reported", this::turn),
-            most("put-off", this::moves),
-            most("pause", this::time),
-            least("known-for", this::time),
+            (int) rest.toHours(),
+            smaller("from-as-found", this::turn, Turn.NONE),
+            smaller("moves-without-answer", this::moves, 1),
+            smaller("moves-while-touching", this::moves, 1),
+            smaller("wrong-way-moves", this::moves, 1),
+            larger("settle", this::minutes, 0),
+            smaller("retune-after", this::minutes, 0),
+            smaller("reading-holds", this::minutes, 0),
+            more("stop-feels", node -> values.words(node, "a feel", Feel.values()), Feel::word),
+            more("finding-needed", this::outcomes, outcome -> outcome),
+            more("turn-needs", this::facts, Fact::word),
+            more("tighten-needs", this::facts, Fact::word),
+            List.copyOf(more("turn-hazards", node -> hazards(node, hazards), id -> id)),
+            // A rest that outlasts the day would end with it.
+            day.compareTo(rest) < 0 ? rest : day,
+            smaller("most-reported", this::turn, Turn.NONE),
+            smaller("put-off", this::moves, 1),
+            smaller("pause", this::time, Duration.ZERO),
+            larger("known-for", this::time, Duration.ZERO),
             new Limits.Answers(
-                least("seen", this::mm),
-                most("wrong-way", this::mm),
-                most("answer-expected", this::turn)),
+                larger("seen", this::mm, 0.0),
+                smaller("wrong-way", this::mm, 0.0),
+                smaller("answer-expected", this::turn, Turn.NONE)),
             new Limits.Climate(
-                most("climate-after", this::time), most("climate-points", this::points)),
+                smaller("climate-after", this::time, Duration.ZERO),
+                smaller("climate-points", this::points, 0.0)),
             new Limits.Rechecks(
                 recheck("day-on"),
                 recheck("week-on"),
                 recheck("season-on"),
-                most("answered-at", this::moves),
-                time(fields.required("ahead"))));
+                smaller("answered-at", this::moves, 1),
+                larger("ahead", this::time, Duration.ZERO)));
     fields.endFile();
+    workable(limits);
     return limits;
   }
 
-  /** Reads a figure that a user's own file may only make smaller. */
-  private <T extends Comparable<T>> T most(String key, Function<@Nullable Node, T> read) {
-    return held(key, read, Comparator.naturalOrder());
+  /** Notes figures that are so strict that no session could be played to its end. */
+  private void workable(Limits limits) {
+    for (String key : List.of("per-reading", "first-move", "beginner-day", "from-as-found")) {
+      Node node = fields.optional(key);
+      if (node instanceof Node.Scalar one && below(one.text(), Turn.SIXTEENTH)) {
+        faults.value(
+            node.mark(),
+            Quote.of(one.text()) + " is less than the least turn that is asked for",
+            "Write " + Turn.SIXTEENTH + " or more");
+      }
+    }
+    if (limits.readingHoldsMinutes() < limits.settleMinutes() && stands("reading-holds")) {
+      faults.value(
+          fields.key("reading-holds"),
+          "tuning holds for less than settle, so that no reading would count",
+          "Write " + limits.settleMinutes() + " min or more");
+    }
   }
 
-  /** Reads a figure that a user's own file may only make larger. */
-  private <T extends Comparable<T>> T least(String key, Function<@Nullable Node, T> read) {
-    return held(key, read, Comparator.reverseOrder());
+  private static boolean below(String written, Turn least) {
+    try {
+      return Amounts.turn(written).compareTo(least) < 0;
+    } catch (NotUnderstoodException e) {
+      // It is no turn, which was said when it was read.
+      return false;
+    }
+  }
+
+  /** Whether this file says it itself, or there is no other. */
+  private boolean stands(String key) {
+    Node node = fields.optional(key);
+    return node != null && (shipped == null || node != shipped.optional(key));
+  }
+
+  /** Reads a figure that is stricter the smaller it is. */
+  private <T extends Comparable<T>> T smaller(
+      String key, Function<@Nullable Node, @Nullable T> read, T none) {
+    return held(key, read, Comparator.naturalOrder(), none);
+  }
+
+  /** Reads a figure that is stricter the larger it is. */
+  private <T extends Comparable<T>> T larger(
+      String key, Function<@Nullable Node, @Nullable T> read, T none) {
+    return held(key, read, Comparator.reverseOrder(), none);
+  }
+
+  /** Reads a list that is stricter the more it holds. */
+  private <T> Set<T> more(
+      String key, Function<@Nullable Node, Collection<T>> read, Function<T, String> word) {
+    Collection<T> all = read.apply(fields.required(key));
+    if (shipped != null) {
+      Collection<T> least = read.apply(shipped.optional(key));
+      new Stricter(faults).all(fields.key(key), key, all, least, word);
+    }
+    return new LinkedHashSet<>(all);
   }
 
   /**
    * Reads a figure that a user's own file may only make stricter.
    *
    * @param laxer puts the laxer one last
+   * @param none what is taken where it cannot be read
    */
-  private <T> T held(String key, Function<@Nullable Node, T> read, Comparator<T> laxer) {
+  private <T> T held(
+      String key, Function<@Nullable Node, @Nullable T> read, Comparator<T> laxer, T none) {
     T figure = read.apply(fields.required(key));
-    if (shipped != null && laxer.compare(figure, read.apply(shipped.optional(key))) > 0) {
-      faults.add(
-          Slip.OVER_LIMIT,
-          fields.key(key),
-          key + " is laxer than in the limits that come with the program",
-          "Write a stricter figure, or take it out: theirs holds then");
+    Node program = shipped == null ? null : shipped.optional(key);
+    T bound = program == null ? null : read.apply(program);
+    if (figure != null && bound != null && laxer.compare(figure, bound) > 0) {
+      new Stricter(faults).laxer(fields.key(key), key, text(program));
     }
-    return figure;
+    return figure == null ? none : figure;
+  }
+
+  /** A figure as it is written; of a re-check, its time. */
+  private static String text(@Nullable Node node) {
+    return node instanceof Node.Mapping one
+        ? "after: " + one.text("after")
+        : node instanceof Node.Scalar scalar ? scalar.text() : "";
   }
 
   private Limits.Recheck recheck(String key) {
-    return held(key, this::recheck, Comparator.comparing(Limits.Recheck::after));
+    Limits.Recheck none = new Limits.Recheck(Duration.ZERO, "", "", "");
+    Limits.Recheck own =
+        held(key, this::recheck, Comparator.comparing(Limits.Recheck::after), none);
+    Node program = shipped == null ? null : shipped.optional(key);
+    if (program instanceof Node.Mapping one && !own.procedure().equals(one.text("start"))) {
+      new Stricter(faults)
+          .laxer(fields.key(key), key + " with another start", "start: " + one.text("start"));
+    }
+    return own;
   }
 
-  private Limits.Recheck recheck(@Nullable Node node) {
+  private Limits.@Nullable Recheck recheck(@Nullable Node node) {
     MappingKeys one = MappingKeys.of(node, "a re-check", faults);
     Duration after = time(one.required("after"));
     Node.Scalar start = values.id(one.required("start"), "a procedure");
     String due = values.fixed(one.required("due"));
     String sheet = values.fixed(one.required("sheet"));
     one.end();
-    return new Limits.Recheck(
-        after,
-        start == null ? "" : start.text(),
-        Objects.requireNonNullElse(due, ""),
-        Objects.requireNonNullElse(sheet, ""));
+    return after == null || start == null || due == null || sheet == null
+        ? null
+        : new Limits.Recheck(after, start.text(), due, sheet);
   }
 
-  private static Turn orNone(@Nullable Turn turn) {
-    return Objects.requireNonNullElse(turn, Turn.NONE);
+  private @Nullable Turn limit(@Nullable Node node, Turn most) {
+    return TurnReader.limit(values, node, most);
   }
 
-  private Turn turn(@Nullable Node node) {
-    return orNone(values.parsed(node, Amounts::turn));
+  private @Nullable Turn turn(@Nullable Node node) {
+    return values.parsed(node, Amounts::turn);
   }
 
-  private double mm(@Nullable Node node) {
-    return amount(node, Quantity.RELIEF);
+  private @Nullable Double mm(@Nullable Node node) {
+    return values.parsed(node, text -> Amounts.of(Quantity.RELIEF, text));
   }
 
-  private double points(@Nullable Node node) {
-    return amount(node, Quantity.HUMIDITY);
+  private @Nullable Double points(@Nullable Node node) {
+    return values.parsed(node, text -> Amounts.of(Quantity.HUMIDITY, text));
   }
 
-  private double amount(@Nullable Node node, Quantity quantity) {
-    Double read = values.parsed(node, text -> Amounts.of(quantity, text));
-    return Objects.requireNonNullElse(read, 0.0);
+  private @Nullable Integer moves(@Nullable Node node) {
+    return values.count(node, 1, MOST_MOVES);
   }
 
-  private int moves(@Nullable Node node) {
-    return Objects.requireNonNullElse(values.count(node, 1, MOST_MOVES), 1);
+  private @Nullable Integer minutes(@Nullable Node node) {
+    return values.parsed(node, Amounts::minutes);
   }
 
-  private int minutes(@Nullable Node node) {
-    return Objects.requireNonNullElse(values.parsed(node, Amounts::minutes), 0);
+  private @Nullable Duration time(@Nullable Node node) {
+    Integer minutes = minutes(node);
+    return minutes == null ? null : Duration.ofMinutes(minutes);
   }
 
-  private Duration time(@Nullable Node node) {
-    return Duration.ofMinutes(minutes(node));
-  }
-
-  private int hours(@Nullable Node node) {
-    int minutes = minutes(node);
-    if (node != null && minutes % 60 != 0) {
+  private @Nullable Duration hours(@Nullable Node node) {
+    Duration time = time(node);
+    if (node != null && time != null && time.toMinutesPart() != 0) {
       faults.value(node.mark(), "the rest is counted in whole hours", "Write for example 24 h");
     }
-    return minutes / 60;
+    return time;
   }
 
   private Set<String> outcomes(@Nullable Node node) {
@@ -196,5 +260,9 @@ record LimitsReader(
 
   private Set<Fact> facts(@Nullable Node node) {
     return values.words(node, "a fact", Fact.values());
+  }
+
+  private List<String> hazards(@Nullable Node node, @Nullable List<String> known) {
+    return new WordsReader(faults, new References(faults), known).hazards(values, node);
   }
 }

@@ -14,11 +14,15 @@ import quarterturn.procedure.read.yaml.Source;
  * @param sources by the file's name, as marks give it
  * @param own ids of the procedures that were not proven when the program was built: those of the
  *     user's own, and all of them where hazards, limits or results are the user's own
+ * @param tightened ids of those among them that came with the program, and were written for laxer
+ *     rules than these
  */
-public record Loaded(Library library, Map<String, Source> sources, Set<String> own) {
+public record Loaded(
+    Library library, Map<String, Source> sources, Set<String> own, Set<String> tightened) {
   public Loaded {
     sources = Map.copyOf(sources);
     own = Set.copyOf(own);
+    tightened = Set.copyOf(tightened);
   }
 
   /** A fault at {@code mark}, with the line that stands there. */

@@ -60,7 +60,7 @@ final class Loading {
    */
   Loaded load(@Nullable Found first, @Nullable String expected)
       throws UnreadableException, IOException {
-    Map<String, Hazard> hazards = rule("safety", "hazards", HazardsReader::draft);
+    Map<String, Hazard> hazards = hazards(shelf.needed("safety", "hazards"));
     Map<String, Kind> kinds = read(shelf.needed("procedures", "kinds"), KindsReader::draft);
     known = hazards == null ? null : List.copyOf(hazards.keySet());
     shown = hazards == null ? List.of() : hazards.values();
@@ -87,12 +87,18 @@ final class Loading {
       throw new IllegalStateException("a file was not read, and has no fault");
     }
     Map<String, Procedure> read = new LinkedHashMap<>();
-    procedures.forEach((id, one) -> read.put(id, one.draft().procedure()));
+    Tightened tightened = new Tightened(limits, ownRules ? Shelf.program().limits() : limits);
+    procedures.forEach((id, one) -> read.put(id, tightened.of(one.draft().procedure())));
     Map<String, Source> sources = new LinkedHashMap<>();
     files.forEach(file -> file.sources().forEach(one -> sources.put(one.file(), one)));
     Set<String> own = new LinkedHashSet<>();
-    procedures.forEach((id, one) -> own.addAll(ownRules || one.own() ? Set.of(id) : Set.of()));
-    return new Loaded(new Library(read, kinds, hazards, limits, results), sources, own);
+    Set<String> shipped = new LinkedHashSet<>();
+    procedures.forEach((id, one) -> (one.own() ? own : shipped).add(id));
+    if (ownRules) {
+      own.addAll(shipped);
+    }
+    Library library = new Library(read, kinds, hazards, limits, results);
+    return new Loaded(library, sources, own, ownRules ? shipped : Set.of());
   }
 
   /**
@@ -104,9 +110,9 @@ final class Loading {
     switch (name) {
       case "kinds.yaml" -> read(file, KindsReader::draft);
       case "results.yaml" -> results(file, null);
-      case "hazards.yaml" -> read(file, HazardsReader::draft);
+      case "hazards.yaml" -> hazards(file);
       default -> {
-        Map<String, Hazard> hazards = rule("safety", "hazards", HazardsReader::draft);
+        Map<String, Hazard> hazards = hazards(shelf.needed("safety", "hazards"));
         List<String> known = hazards == null ? null : List.copyOf(hazards.keySet());
         limits(file, known);
       }
@@ -119,31 +125,33 @@ final class Loading {
     T read(Faults faults) throws UnreadableException;
   }
 
-  /** Reads one of the files that procedures are held to. */
-  private <T> @Nullable T rule(String folder, String name, Drafting<T> drafting)
-      throws IOException {
-    Found found = shelf.needed(folder, name);
-    ownRules |= found.own();
-    return read(found, drafting);
+  private @Nullable Map<String, Hazard> hazards(Found found) throws IOException {
+    Faults shipped = behind(found, "safety", "hazards");
+    return read(found, faults -> HazardsReader.draft(faults, shipped));
   }
 
   private @Nullable Limits limits(Found found, @Nullable List<String> hazards) throws IOException {
-    Found shipped = new Shelf(null).needed("safety", "limits");
-    return read(found, faults -> LimitsReader.draft(faults, hazards, behind(found, shipped)));
+    Faults shipped = behind(found, "safety", "limits");
+    return read(found, faults -> LimitsReader.draft(faults, hazards, shipped));
   }
 
   private @Nullable Results results(Found found, @Nullable Limits limits) throws IOException {
-    Found shipped = new Shelf(null).needed("procedures", "results");
-    return read(found, faults -> ResultsReader.draft(faults, limits, behind(found, shipped)));
+    Faults shipped = behind(found, "procedures", "results");
+    return read(found, faults -> ResultsReader.draft(faults, limits, shipped));
   }
 
   /**
-   * The shipped file that supplies what a user's own file leaves out, or null where the file is not
-   * a user's.
+   * The file that comes with the program, to which a user's own is held and which supplies what
+   * that leaves out; null where the file is not a user's.
    */
-  private @Nullable Faults behind(Found found, Found shipped) throws UnreadableException {
+  private @Nullable Faults behind(Found found, String folder, String name) throws IOException {
     ownRules |= found.own();
-    return found.own() ? new Faults(shelf.source(shipped)) : null;
+    try {
+      Shelf program = new Shelf(null);
+      return found.own() ? new Faults(shelf.source(program.needed(folder, name))) : null;
+    } catch (UnreadableException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   private <T> @Nullable T read(Found found, Drafting<T> drafting) throws IOException {
@@ -157,7 +165,7 @@ final class Loading {
       broken.addAll(e.faults());
       return null;
     } catch (UncheckedIOException e) {
-      throw new IOException(e.getMessage(), e.getCause());
+      throw e.getCause();
     }
   }
 
@@ -171,12 +179,12 @@ final class Loading {
     Read one =
         read(
             found,
-            faults ->
-                new Read(
-                    ProcedureReader.draft(
-                        faults, found.bytes(), known, new ShelfFiles(shelf, faults, shown)),
-                    faults,
-                    found.own()));
+            faults -> {
+              ShelfFiles files = new ShelfFiles(shelf, faults, shown);
+              ProcedureReader.Draft draft =
+                  ProcedureReader.draft(faults, found.bytes(), known, files);
+              return new Read(draft, faults, found.own() || files.ownBlocks());
+            });
     if (one == null) {
       return null;
     }

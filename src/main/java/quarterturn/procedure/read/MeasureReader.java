@@ -7,6 +7,7 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Amounts;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Verdict;
+import quarterturn.procedure.kind.Bounds;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.procedure.read.yaml.Faults;
@@ -30,14 +31,10 @@ record MeasureReader(Faults faults, Scalars values, ForkReader forks) {
       return null;
     }
     Which which = string(fields, quantity);
-    Double gaugeStep = values.parsed(gauge, text -> Amounts.of(quantity, text));
-    Amounts.Range range = values.parsed(plausible, text -> Amounts.range(quantity, text));
-    if (gauge != null && gaugeStep != null && gaugeStep <= 0) {
-      faults.value(
-          gauge.mark(),
-          "a gauge's step of nothing",
-          "Write its step, for example " + Amounts.example(quantity));
-    }
+    Bounds bounds = BoundsReader.of(quantity);
+    Double gaugeStep = values.parsed(gauge, text -> bounds.gauge(Amounts.of(quantity, text)));
+    Bounds.Span range =
+        values.parsed(plausible, text -> bounds.plausible(BoundsReader.span(quantity, text)));
     if (then != null) {
       immeasurable(fields, quantity, then);
     }

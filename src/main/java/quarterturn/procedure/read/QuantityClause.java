@@ -7,6 +7,7 @@ import quarterturn.procedure.condition.Amounts;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.condition.Verdict;
+import quarterturn.procedure.kind.Bounds;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.NotUnderstoodException;
 
@@ -80,7 +81,10 @@ record QuantityClause(Clause words, Quantity quantity) {
           at, found, target.isEmpty() ? mend : Quote.hint(amount, List.of("target"), mend));
     }
     try {
-      return Amounts.of(quantity, amount);
+      double written = Amounts.of(quantity, amount);
+      boolean repeats = comparison.equals(REPEATS) || comparison.equals(SCATTERS);
+      Bounds bounds = BoundsReader.of(quantity);
+      return repeats ? bounds.repeats(written) : bounds.amount(written);
     } catch (NotUnderstoodException e) {
       throw new MisreadException(at, e.wrong(), Quote.sentence(e.mend()));
     }

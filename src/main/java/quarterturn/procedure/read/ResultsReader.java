@@ -26,12 +26,17 @@ final class ResultsReader {
   private final Map<String, Results.Result> results = new LinkedHashMap<>();
   private final Map<String, Results.Change> changes = new LinkedHashMap<>();
   private final List<Results.Offer> offers = new ArrayList<>();
+  private final Set<String> named = new LinkedHashSet<>();
+  private final Stricter stricter;
   private final @Nullable Limits limits;
 
-  private ResultsReader(Faults faults, @Nullable Limits limits) {
+  private ResultsReader(Faults faults, @Nullable Limits limits, Results program) {
     this.faults = faults;
     this.limits = limits;
     this.values = new Scalars(faults);
+    this.stricter = new Stricter(faults);
+    results.putAll(program.results());
+    changes.putAll(program.changes());
   }
 
   /**
@@ -39,17 +44,21 @@ final class ResultsReader {
    *
    * @param limits what counts as another climate, or null where that is not known
    * @param shipped the file that comes with the program, where this is a user's own: what it leaves
-   *     out is as there; else null
+   *     out is as there, and of what it says of a change only more may be spoiled; else null
    */
   static Results draft(Faults faults, @Nullable Limits limits, @Nullable Faults shipped)
       throws UnreadableException {
-    ResultsReader reader = new ResultsReader(faults, limits);
-    MappingKeys own = MappingKeys.ofFile(faults);
-    MappingKeys fields = shipped == null ? own : own.over(MappingKeys.ofFile(shipped));
-    reader.values.items(fields.required("results")).forEach(reader::result);
-    reader.values.items(fields.required("changes")).forEach(reader::change);
-    reader.values.items(fields.required("offers")).forEach(reader::offer);
+    Results program = shipped == null ? Results.NONE : draft(shipped, limits, null);
+    ResultsReader reader = new ResultsReader(faults, limits, program);
+    MappingKeys fields = MappingKeys.ofFile(faults);
+    boolean whole = shipped == null;
+    reader.values.items(fields.value("results", whole)).forEach(reader::result);
+    reader.values.items(fields.value("changes", whole)).forEach(reader::change);
+    reader.values.items(fields.value("offers", whole)).forEach(reader::offer);
     fields.endFile();
+    if (!fields.has("offers")) {
+      reader.offers.addAll(program.offers());
+    }
     for (String needed : List.of(Results.ROD, Results.CLIMATE)) {
       if (!reader.changes.containsKey(needed)) {
         faults.add(
@@ -65,26 +74,53 @@ final class ResultsReader {
   private void result(Node item) {
     MappingKeys fields = MappingKeys.of(item, "a result", faults);
     Scalar id = values.id(fields.required("result"), "a result");
-    String name = values.fixed(fields.required("name"));
+    Results.Result before = id == null ? null : results.get(id.text());
+    String name = values.fixed(fields.value("name", before == null));
     Scalar by = values.id(fields.optional("by"), "a procedure");
     Quantity quantity = values.word(fields.optional("quantity"), "a quantity", Quantity.values());
     fields.end();
-    if (id != null && name != null && added(id, results)) {
-      String procedure = by == null ? null : by.text();
-      results.put(id.text(), new Results.Result(id.text(), name, procedure, quantity));
+    if (before != null && quantity != null && quantity != before.quantity()) {
+      String was = before.quantity() == null ? "a verdict" : before.quantity().word();
+      stricter.laxer(fields.key("quantity"), "the result " + before.id(), was);
+    }
+    if (id != null && (name != null || before != null) && added(id, "result")) {
+      String procedure = by != null ? by.text() : before == null ? null : before.by();
+      results.put(
+          id.text(),
+          new Results.Result(
+              id.text(),
+              name != null ? name : before == null ? "" : before.name(),
+              procedure,
+              before == null ? quantity : before.quantity()));
     }
   }
 
   private void change(Node item) {
     MappingKeys fields = MappingKeys.of(item, "a change", faults);
     Scalar id = values.id(fields.required("change"), "a change");
-    String name = name(id, fields.required("name"));
-    Set<String> spoils = known(fields.required("spoils"));
+    Results.Change before = id == null ? null : changes.get(id.text());
+    String name = name(id, fields.value("name", before == null));
+    Set<String> spoils = known(fields.value("spoils", before == null));
     Set<String> recheck = known(fields.optional("recheck"));
     fields.end();
-    if (id != null && name != null && added(id, changes)) {
-      changes.put(id.text(), new Results.Change(id.text(), name, spoils, recheck));
+    if (id == null || (name == null && before == null) || !added(id, "change")) {
+      return;
     }
+    if (before != null) {
+      String of = " of " + before.id();
+      spoils = fields.has("spoils") ? spoils : before.spoils();
+      stricter.all(fields.key("spoils"), "spoils" + of, spoils, before.spoils(), one -> one);
+      Set<String> looked = new LinkedHashSet<>(recheck);
+      looked.addAll(spoils);
+      if (fields.has("recheck")) {
+        stricter.all(fields.key("recheck"), "recheck" + of, looked, before.recheck(), one -> one);
+      } else {
+        recheck = new LinkedHashSet<>(before.recheck());
+        recheck.removeAll(spoils);
+      }
+    }
+    String said = name != null ? name : before == null ? "" : before.name();
+    changes.put(id.text(), new Results.Change(id.text(), said, spoils, recheck));
   }
 
   /** The name of a change; that of climate states the figures that make it one. */
@@ -109,8 +145,8 @@ final class ResultsReader {
     return Objects.requireNonNullElse(values.fixed(fields.optional(key)), "");
   }
 
-  private boolean added(Scalar id, Map<String, ?> before) {
-    if (before.containsKey(id.text())) {
+  private boolean added(Scalar id, String what) {
+    if (!named.add(what + " " + id.text())) {
       faults.twice(id, "", "Give each its own id");
       return false;
     }

@@ -66,6 +66,11 @@ public final class Shelf {
     return new Loading(this).load(null, null).library();
   }
 
+  /** The rules that come with the program. */
+  static Library program() throws UnreadableException, IOException {
+    return new Shelf(null).rules();
+  }
+
   /** The library that a procedure needs, with the text of the files. */
   public Loaded open(String procedure) throws UnreadableException, IOException {
     Loading loading = new Loading(this);
@@ -101,7 +106,6 @@ public final class Shelf {
     if (folder != null && Files.isDirectory(folder)) {
       try (Stream<Path> files = Files.list(folder)) {
         files
-            .filter(Files::isRegularFile)
             .map(file -> String.valueOf(file.getFileName()))
             .filter(file -> file.endsWith(".yaml"))
             .map(file -> file.substring(0, file.length() - ".yaml".length()))
@@ -139,7 +143,7 @@ public final class Shelf {
   private static Found file(String name) throws IOException {
     try {
       Path path = Path.of(name);
-      if (Files.isRegularFile(path)) {
+      if (OwnFile.stands(path)) {
         return new Found(name, bytes(Files.newInputStream(path)), true);
       }
     } catch (InvalidPathException e) {
@@ -205,16 +209,18 @@ public final class Shelf {
     return found;
   }
 
-  /** A file of one of the folders, or null where there is none. */
+  /**
+   * A file of one of the folders, or null where there is none.
+   *
+   * @throws IOException when something stands there in the user's folder that cannot be read
+   */
   @Nullable Found find(String folder, String name) throws IOException {
     String file = name + ".yaml";
-    if (own != null) {
-      Path path = own.resolve(folder).resolve(file);
-      if (Files.isRegularFile(path)) {
-        return new Found(path.toString(), bytes(Files.newInputStream(path)), true);
-      }
-    }
     String place = folder + "/" + file;
+    if (own != null && OwnFile.stands(own, Path.of(place))) {
+      Path path = own.resolve(place);
+      return new Found(path.toString(), bytes(Files.newInputStream(path)), true);
+    }
     InputStream in = Shelf.class.getResourceAsStream("/" + place);
     return in == null ? null : new Found(place, bytes(in), false);
   }

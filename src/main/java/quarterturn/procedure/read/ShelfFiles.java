@@ -36,6 +36,7 @@ final class ShelfFiles implements SharedFiles {
   private final Collection<Hazard> hazards;
   private final Map<Path, Mapping> own = new HashMap<>();
   private final Map<Path, Mapping> ours = new HashMap<>();
+  private boolean ownBlocks;
 
   /**
    * @param faults the faults of the procedure, which get those of the other files
@@ -45,6 +46,11 @@ final class ShelfFiles implements SharedFiles {
     this.shelf = shelf;
     this.faults = faults;
     this.hazards = hazards;
+  }
+
+  /** Whether a block of the user's own was taken, which nobody has proven yet. */
+  boolean ownBlocks() {
+    return ownBlocks;
   }
 
   @Override
@@ -101,6 +107,7 @@ final class ShelfFiles implements SharedFiles {
       if (found == null) {
         return NONE;
       }
+      ownBlocks |= found.own() && folder.equals(BLOCKS);
       Faults own = new Faults(shelf.source(found));
       Node tree = TreeReader.read(own);
       faults.including(own);

@@ -25,7 +25,7 @@ public final class LifeRules {
     NONE,
     SMALLER("per-reading: 1/16 turn", "first-move: 1/16 turn"),
     FEWER("beginner-day: 1/4 turn", "settle: 10 min"),
-    LARGER_TURN("first-move: 1/4 turn"),
+    LARGER_MOVE("first-move: 1/4 turn"),
     LARGER_DAY("beginner-day: 2 turns"),
     FARTHER("from-as-found: 3 turns"),
     NO_STOPS("stop-feels: [noise]", "finding-needed: [noise]"),

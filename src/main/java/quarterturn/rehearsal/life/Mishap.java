@@ -48,11 +48,11 @@ enum Mishap implements Worded {
   boolean befall(Path file, SplittableRandom random) throws IOException {
     byte[] bytes = Files.readAllBytes(file);
     int lines = secondLineEnd(bytes);
-    if (lines <= 0 || lines + 2 >= bytes.length) {
+    String copy = String.valueOf(file.getFileName()).replace(".jsonl", " (a copy).jsonl");
+    if (lines <= 0 || lines + 2 >= bytes.length || Files.exists(file.resolveSibling(copy))) {
       return false;
     }
     int at = lines + 1 + random.nextInt(bytes.length - lines - 2);
-    String name = String.valueOf(file.getFileName());
     FileTime written = Files.getLastModifiedTime(file);
     switch (this) {
       case SPOILED -> {
@@ -65,8 +65,8 @@ enum Mishap implements Worded {
         Files.delete(file);
         Files.createDirectory(file);
       }
-      case COPIED -> Files.copy(file, file.resolveSibling(copyOf(name)));
-      case RENAMED -> Files.move(file, file.resolveSibling(copyOf(name)));
+      case COPIED -> Files.copy(file, file.resolveSibling(copy));
+      case RENAMED -> Files.move(file, file.resolveSibling(copy));
       case LOST -> Files.delete(file);
     }
     if (Files.exists(file)) {
@@ -74,10 +74,6 @@ enum Mishap implements Worded {
       Files.setLastModifiedTime(file, written);
     }
     return true;
-  }
-
-  private static String copyOf(String name) {
-    return name.replace(".jsonl", " (a copy).jsonl");
   }
 
   private static int secondLineEnd(byte[] bytes) {

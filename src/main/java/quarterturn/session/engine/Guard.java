@@ -229,12 +229,12 @@ record Guard(Limits limits, Advisor advisor) {
     return new Turn(Math.max(Turn.SIXTEENTH.turns(), Math.min(most, room)));
   }
 
-  private static @Nullable Advice undo(State state) {
+  private @Nullable Advice undo(State state) {
     TurnMade last = state.history().lastMoved();
     if (last == null) {
       return null;
     }
-    double size = Math.min(last.turn().size().turns(), Turn.QUARTER.turns());
+    double size = Math.min(last.turn().size().turns(), limits.perReading().turns());
     Turn back = new Turn(Math.copySign(size, -last.turn().turns()));
     String why = "This takes the last turn back, exactly.";
     return new Advice(back, why);

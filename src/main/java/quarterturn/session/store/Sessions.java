@@ -95,27 +95,26 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
 
   /** What other records mean for a session that goes on, to be asked about before it does. */
   public Beginning beginning(String session) throws IOException, UnreadableException {
-    Journal.Contents contents = store.read(session);
-    if (contents.header() == null || contents.events().isEmpty()) {
-      throw new IOException("session " + session + " holds nothing yet; start a new one");
-    }
-    return beginning(session, contents.events(), proven(contents.header().procedure()));
+    return beginning(session, proven(started(session).procedure()));
   }
 
-  private Beginning beginning(String session, List<Event> events, Library library)
-      throws IOException {
-    Event.Started was = (Event.Started) events.get(0);
+  private Event.Started started(String session) throws IOException {
+    List<Event> events = store.read(session).events();
+    if (events.isEmpty() || !(events.get(0) instanceof Event.Started started)) {
+      throw new IOException("session " + session + " holds nothing yet; start a new one");
+    }
+    return started;
+  }
+
+  /** As {@link #beginning(String)}, with the procedure's library, which was proven. */
+  public Beginning beginning(String session, Library library) throws IOException {
+    Event.Started was = started(session);
     Records records = store.records(library.limits(), clock);
     Opening opening =
         new Opening(records, session, was.instrument(), null, now(), library.limits(), List.of());
     String kind = was.kind() != null ? was.kind() : opening.neck().kind();
     Wish wish = new Wish(was.procedure(), was.instrument(), kind, was.style(), was.role());
     return new Beginning(library, wish, session, opening.ofKind(kind));
-  }
-
-  /** As {@link #beginning(String)}, with the procedure's library, which was proven. */
-  public Beginning beginning(String session, Library library) throws IOException {
-    return beginning(session, store.read(session).events(), library);
   }
 
   private Instant now() {

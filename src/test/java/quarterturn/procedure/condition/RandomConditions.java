@@ -54,7 +54,7 @@ public final class RandomConditions {
       case 1 -> new Condition.Below(quantity(), amount());
       case 2 -> new Condition.AtLeast(quantity(), amount());
       case 3 -> maybeNot(new Condition.Differs(bracket(), length()));
-      case 4 -> maybeNot(new Condition.Repeats(bracket(), length()));
+      case 4 -> maybeNot(new Condition.Repeats(bracket(), (2 + random.nextInt(9)) / 100.0));
       case 5 -> maybeNot(chosen());
       case 6 -> maybeNot(new Condition.Reached(of(IDS), 1 + random.nextInt(9)));
       case 7 -> maybeNot(new Condition.Turned(of(Condition.Span.values()), turn()));
@@ -96,18 +96,19 @@ public final class RandomConditions {
     return switch (last.unit()) {
       case "mm" -> length();
       case "%" -> Amounts.of(last, random.nextInt(1000) / 10.0 + " %");
-      case "C" -> Amounts.of(last, (random.nextInt(600) - 200) / 10.0 + " C");
+      case "C" -> Amounts.of(last, (random.nextInt(600) - 100) / 10.0 + " C");
       default -> Amounts.of(last, (random.nextInt(2000) - 1000) / 20.0 + " cents");
     };
   }
 
+  /** A length that a reading of any quantity can have, by safety/bounds.yaml. */
   private double length() {
     String written =
         switch (random.nextInt(4)) {
-          case 0 -> random.nextInt(500) / 100.0 + " mm";
-          case 1 -> random.nextInt(2000) / 10.0 + " thou";
-          case 2 -> random.nextInt(64) + "/" + (1 + random.nextInt(128)) + " in";
-          default -> random.nextInt(1000) / 1000.0 + " in";
+          case 0 -> (50 + random.nextInt(150)) / 100.0 + " mm";
+          case 1 -> (200 + random.nextInt(580)) / 10.0 + " thou";
+          case 2 -> (2 + random.nextInt(3)) + "/" + (52 + random.nextInt(24)) + " in";
+          default -> (20 + random.nextInt(58)) / 1000.0 + " in";
         };
     return Amounts.of(Quantity.RELIEF, written);
   }

@@ -45,7 +45,7 @@ public final class MutatedFiles {
   private MutatedFiles(Library shipped) {
     this.shipped = shipped;
     this.hazards = List.copyOf(shipped.hazards().keySet());
-    Loaded loaded = new Loaded(shipped, Map.of(), Set.of());
+    Loaded loaded = new Loaded(shipped, Map.of(), Set.of(), Set.of());
     Checker.check(loaded, List.copyOf(shipped.procedures().keySet()), walks);
   }
 
@@ -106,7 +106,7 @@ public final class MutatedFiles {
     all.put(procedure.id(), procedure);
     Library library =
         new Library(all, shipped.kinds(), shipped.hazards(), shipped.limits(), shipped.results());
-    Loaded loaded = new Loaded(library, Map.of(), Set.of());
+    Loaded loaded = new Loaded(library, Map.of(), Set.of(), Set.of());
     List<Fault> findings = Checker.check(loaded, List.of(procedure.id()), walks.copy());
     letters += String.valueOf(findings).length();
     clean += findings.isEmpty() ? 1 : 0;

@@ -73,7 +73,7 @@ public final class Readings {
   }
 
   public static Map<String, Hazard> hazards(String name, byte[] bytes) throws UnreadableException {
-    return whole(name, bytes, HazardsReader::draft);
+    return whole(name, bytes, faults -> HazardsReader.draft(faults, null));
   }
 
   public static Limits limits(String name, byte[] bytes) throws UnreadableException {

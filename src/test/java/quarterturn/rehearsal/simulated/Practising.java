@@ -36,11 +36,16 @@ public final class Practising {
   /** This person with a named neck, in this procedure and on an instrument of this kind. */
   public static PracticeBench on(NamedNeck named, String procedure, String kind, Role role)
       throws Exception {
-    Library library = new Shelf(null).load(procedure);
+    return on(named, new Shelf(null).load(procedure), kind, role);
+  }
+
+  /** This person with a named neck, in a library's first procedure. */
+  public static PracticeBench on(NamedNeck named, Library library, String kind, Role role)
+      throws Exception {
     Event.Started started =
         new Event.Started(
             Rehearsal.START,
-            procedure,
+            library.main().id(),
             1,
             "digest",
             role,

@@ -288,7 +288,8 @@ final class Expansion {
       named.removeAll(there);
       for (Node ending : named.isEmpty() ? List.<Node>of() : files.endings()) {
         if (named.contains(StepIds.id(ending))) {
-          walk(List.of(ending));
+          Node filled = new Template(this::limit).fill(ending);
+          walk(filled == null ? List.of() : List.of(filled));
         }
       }
     }

@@ -16,7 +16,8 @@ public final class OverLimit {
   public static final Rule RULE =
       Rule.ofSteps(
           "over-limit",
-          "No turn, rest, settling or count goes beyond safety/limits.yaml.",
+          "No turn, rest, settling or count goes beyond safety/limits.yaml, and no rule of your own is"
+              + " laxer.",
           OverLimit::prove);
 
   private OverLimit() {}
