@@ -84,6 +84,15 @@ public final class WriterFile extends EventFile<LessonEvent, WriterLog> {
 
   /** The writer's name in its lesson's folder. */
   public String writer() {
-    return Objects.requireNonNull(found().header(), "an open file has a header").writer();
+    return header().writer();
+  }
+
+  /** The file's name, without its ending. */
+  String file() {
+    return header().named();
+  }
+
+  private WriterLog.Header header() {
+    return Objects.requireNonNull(found().header(), "an open file has a header");
   }
 }
