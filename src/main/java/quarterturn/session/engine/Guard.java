@@ -2,6 +2,7 @@ package quarterturn.session.engine;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
@@ -19,6 +20,7 @@ import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
+import quarterturn.session.Event;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
@@ -51,14 +53,11 @@ record Guard(Limits limits, Advisor advisor) {
     }
     Reading reading = fresh(state);
     Bracket bracket = reading == null ? null : reading.read().bracket();
-    if (bracket == null) {
-      return state.pending().putOff() < limits.putOff()
+    // By the last event's time, so that no turn is asked for on it and yet refused a second later.
+    if (reading == null || bracket == null || state.history().old(reading.at(), state.last())) {
+      return state.pending().putOff() < limits.putOff() || slow(state)
           ? new Ruling.ReadFirst()
           : fault("it asks for a turn without a fresh reading, taken at pitch after settling");
-    }
-    // By the last event's time, so that no turn is asked for on it and yet refused a second later.
-    if (reading != null && state.history().old(reading.at(), state.last())) {
-      return new Ruling.ReadFirst();
     }
     Ruling missing = missing(state);
     if (missing != null) {
@@ -78,6 +77,19 @@ record Guard(Limits limits, Advisor advisor) {
     return state.bench().held(Quantity.RELIEF) == Freshness.FRESH
         ? state.history().last(Which.LOWEST)
         : null;
+  }
+
+  /**
+   * Whether a reading has grown old by the person's pace alone. A wait between the reading and the
+   * turn, however long, is the procedure's doing.
+   */
+  static boolean slow(State state) {
+    Reading reading = fresh(state);
+    if (reading == null) {
+      return false;
+    }
+    List<Event> since = state.log().subList(state.log().lastIndexOf(reading.read()), state.log().size());
+    return since.stream().noneMatch(event -> event instanceof Event.Waited);
   }
 
   private @Nullable Ruling stopped(State state) {
