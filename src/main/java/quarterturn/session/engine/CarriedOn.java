@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
@@ -26,6 +28,7 @@ import quarterturn.session.RecordMismatchException;
  * @param standing how the instrument was left, in words
  * @param elsewhere turns made on the neck since it began, in it and in other sessions, oldest first
  * @param before its last readings, and earlier ones
+ * @param stop how the rod felt where it is not to be turned again; else null
  */
 public record CarriedOn(
     String session,
@@ -35,7 +38,8 @@ public record CarriedOn(
     Instant last,
     String standing,
     List<Event.Past> elsewhere,
-    List<Event.Before> before) {
+    List<Event.Before> before,
+    @Nullable Feel stop) {
   private static final String OUTCOME = "procedure-changed";
 
   /**
@@ -43,9 +47,11 @@ public record CarriedOn(
    *
    * @param events all of the session's events
    * @param others turns made on the same neck in other sessions since it began
+   * @param stops the feels after which the rod is not turned again
    * @throws RecordMismatchException where the session has ended, so that there is nothing to resume
    */
-  public static CarriedOn of(String session, List<Event> events, List<Event.Past> others) {
+  public static CarriedOn of(
+      String session, List<Event> events, List<Event.Past> others, Set<Feel> stops) {
     Event last = events.get(events.size() - 1);
     if (last instanceof Event.Ended) {
       throw new RecordMismatchException("this session has ended");
@@ -53,12 +59,16 @@ public record CarriedOn(
     Event.Started started = (Event.Started) events.get(0);
     String kind = started.kind();
     Style style = started.style();
+    Feel stop = null;
     for (Event event : Corrections.standing(events)) {
       if (event instanceof Event.Chose chose && chose.step().equals(EngineQuestions.KIND)) {
         kind = chose.option();
       }
       if (event instanceof Event.Chose chose && chose.step().equals(EngineQuestions.STYLE)) {
         style = Style.valueOf(chose.option().toUpperCase(Locale.ROOT));
+      }
+      if (event instanceof Event.OnRod rod && rod.feel() != null && stops.contains(rod.feel())) {
+        stop = rod.feel();
       }
     }
     List<Event.Past> turns = new ArrayList<>(others);
@@ -72,7 +82,8 @@ public record CarriedOn(
         last.at(),
         Standing.of(events),
         turns,
-        PastResults.of(List.of(events)));
+        PastResults.of(List.of(events)),
+        stop);
   }
 
   /**
@@ -87,14 +98,25 @@ public record CarriedOn(
     return known;
   }
 
-  /** The first events of the session that replaces the first one, as after a break. */
+  /**
+   * The first events of the session that replaces the first one, as after a break. Where the rod
+   * gave a sign to stop, it ends there.
+   */
   public List<Event> beginning(Event.Started anew) {
     String left =
         standing
             + ". The procedure was changed since session "
             + session
             + " began, so its work begins anew here, and its turns count";
-    return List.of(anew, new Event.Left(last, left), new Event.Resumed(anew.at(), elsewhere));
+    List<Event> events = new ArrayList<>();
+    events.add(anew);
+    events.add(new Event.Left(last, left));
+    events.add(new Event.Resumed(anew.at(), elsewhere));
+    if (stop != null) {
+      String why = Guard.stopSign(stop);
+      events.add(new Event.Ended(anew.at(), EngineQuestions.RESUME, true, stop.word(), why));
+    }
+    return List.copyOf(events);
   }
 
   /**

@@ -34,6 +34,10 @@ final class Examiner {
       if (!state.correctable() || prompt.ended()) {
         throw new RefusedException("There is no answer here that can be taken back.");
       }
+      require(
+          !stopTakenBack(state),
+          "A sign to stop is not taken back. The rod is not turned again here; let a repairer look"
+              + " at it.");
       return new Event.Corrected(now, prompt.said().step());
     }
     String step = prompt.said().step();
@@ -66,6 +70,16 @@ final class Examiner {
                 done -> Examiner::ended,
                 handOver -> Examiner::ended))
         .event();
+  }
+
+  /** Whether the answer that would be taken back reported a feel after which nothing is turned. */
+  private boolean stopTakenBack(State state) {
+    State answered = state.before();
+    TurnMade last = state.history().lastTurn();
+    return answered != null
+        && last != null
+        && answered.history().turns().size() < state.history().turns().size()
+        && walk.limits().stopFeels().contains(last.feel());
   }
 
   /** Makes the event of one kind of answer, or refuses it. */

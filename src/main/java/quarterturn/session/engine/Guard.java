@@ -15,6 +15,7 @@ import quarterturn.procedure.Fact;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.bench.Freshness;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Response;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Kind;
@@ -95,11 +96,7 @@ record Guard(Limits limits, Advisor advisor) {
   private @Nullable Ruling stopped(State state) {
     for (TurnMade made : state.history().turns()) {
       if (limits.stopFeels().contains(made.feel())) {
-        return new Ruling.Stops(
-            made.feel().word(),
-            "The rod gave a sign to stop: "
-                + made.feel().label().toLowerCase(Locale.ROOT)
-                + ". It is not turned again.");
+        return new Ruling.Stops(made.feel().word(), stopSign(made.feel()));
       }
     }
     if (!state.pending().undoAsked() && state.history().wrongWay() >= limits.wrongWayMoves()) {
@@ -114,6 +111,11 @@ record Guard(Limits limits, Advisor advisor) {
           "The string still touches after " + state.history().touching() + " turns.");
     }
     return null;
+  }
+
+  static String stopSign(Feel felt) {
+    String sign = felt.label().toLowerCase(Locale.ROOT);
+    return "The rod gave a sign to stop: " + sign + ". It is not turned again.";
   }
 
   private @Nullable Ruling missing(State state) {

@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -20,12 +21,15 @@ import quarterturn.command.SampleFolder;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Plan;
 import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
+import quarterturn.session.PastTurns;
 import quarterturn.session.RecordMismatchException;
+import quarterturn.session.journal.Journal;
 import quarterturn.session.engine.Answers;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
@@ -96,6 +100,23 @@ class ChangedProcedureTest {
     RecordMismatchException over =
         assertThrows(RecordMismatchException.class, () -> sessions().resume(MID_TURN));
     assertThat(over).hasMessageThat().contains("has ended");
+  }
+
+  /** Its last turn gave a sign to stop, and the program was closed before it could say so. */
+  @Test
+  void aSignToStopEndsTheNewOneToo() throws Exception {
+    List<Event> events = samples.events(MID_TURN);
+    Event.Offered asked = Objects.requireNonNull(PastTurns.open(events));
+    try (Journal journal = samples.store().open(MID_TURN)) {
+      journal.append(
+          List.of(new Event.Turned(CLOCK.instant(), asked.step(), asked.turn(), Feel.NOISE)));
+    }
+    rename("house-relief", "slacken", "let-down");
+    try (Sessions.Opened opened = sessions().resume(MID_TURN)) {
+      assertThat(opened.bench().prompt()).isInstanceOf(Prompt.HandOver.class);
+      assertThat(opened.bench().prompt().said().text()).contains("The rod gave a sign to stop");
+      assertThat(((Prompt.HandOver) opened.bench().prompt()).outcome()).isEqualTo("noise");
+    }
   }
 
   private static void freshReadingBeforeTheNextTurn(Bench bench) throws Exception {
