@@ -11,8 +11,7 @@ import quarterturn.unit.Printable;
 /** Names of sessions, instruments and the like, which are also file names on every system. */
 public final class Names {
   private static final int LONGEST = 41;
-  private static final Pattern GOOD =
-      Pattern.compile("[a-z0-9][a-z0-9-]{0," + (LONGEST - 1) + "}");
+  private static final Pattern GOOD = Pattern.compile("[a-z0-9][a-z0-9-]{0," + (LONGEST - 1) + "}");
 
   /** Device names that Windows reserves, whatever ending follows. */
   private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul");

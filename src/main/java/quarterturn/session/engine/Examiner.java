@@ -104,8 +104,7 @@ final class Examiner {
 
   private Event chose(State state, Prompt.Choose choose, Answer answer, Instant now)
       throws RefusedException {
-    String allowed =
-        choose.options().stream().map(Prompt.Option::id).collect(joining(", "));
+    String allowed = choose.options().stream().map(Prompt.Option::id).collect(joining(", "));
     if (!(answer instanceof Answer.Chose chose)) {
       throw new RefusedException("Choose one of: " + allowed + ".");
     }

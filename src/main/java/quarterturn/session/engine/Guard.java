@@ -89,7 +89,8 @@ record Guard(Limits limits, Advisor advisor) {
     if (reading == null) {
       return false;
     }
-    List<Event> since = state.log().subList(state.log().lastIndexOf(reading.read()), state.log().size());
+    List<Event> since =
+        state.log().subList(state.log().lastIndexOf(reading.read()), state.log().size());
     return since.stream().noneMatch(event -> event instanceof Event.Waited);
   }
 

@@ -21,8 +21,6 @@ record FileIdentity(@Nullable Object key, FileTime created) {
   }
 
   boolean same(FileIdentity other) {
-    return key != null && other.key != null
-        ? key.equals(other.key)
-        : created.equals(other.created);
+    return key != null && other.key != null ? key.equals(other.key) : created.equals(other.created);
   }
 }

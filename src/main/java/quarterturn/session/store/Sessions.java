@@ -169,9 +169,8 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
           LiveBench.resume(engine, journal::append, session, contents.events(), elsewhere, clock);
       return new Opened(session, bench, held, contents.notice());
     } catch (RecordMismatchException e) {
-      CarriedOn from = 
-          CarriedOn.of(
-              session, contents.events(), elsewhere, library.limits().stopFeels());
+      CarriedOn from =
+          CarriedOn.of(session, contents.events(), elsewhere, library.limits().stopFeels());
       Event.Started was = from.started();
       Wish wish =
           new Wish(was.procedure(), was.instrument(), from.kind(), from.style(), was.role());

@@ -137,8 +137,7 @@ class FiguresTest {
     Play play = Play.of(Play.library("strings"), Role.BEGINNER, "bass-34", Style.MEDIUM);
     play.choose("other-set");
     RefusedException e =
-        assertThrows(
-            RefusedException.class, () -> play.bench.answer(new Answer.Wrote(typed)));
+        assertThrows(RefusedException.class, () -> play.bench.answer(new Answer.Wrote(typed)));
     assertThat(e).hasMessageThat().startsWith("These are no diameters of its strings: " + why);
     assertThat(e)
         .hasMessageThat()

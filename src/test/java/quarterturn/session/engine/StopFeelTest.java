@@ -162,9 +162,7 @@ class StopFeelTest {
         play.ok().give(back);
         assertThat(play.step()).isEqualTo("tune");
       }
-      RefusedException e =
-          assertThrows(
-              RefusedException.class, () -> play.bench.answer(back));
+      RefusedException e = assertThrows(RefusedException.class, () -> play.bench.answer(back));
       assertThat(e)
           .hasMessageThat()
           .isEqualTo(

@@ -140,8 +140,7 @@ class DisplacedTest {
     try (Journal journal = Journal.create(in.resolve("demo.jsonl"), Samples.HEADER)) {
       Files.move(in, folder.resolve("moved"));
       Files.writeString(in, "a file where the folder was");
-      DisplacedException e =
-          assertThrows(DisplacedException.class, () -> journal.append(EVENTS));
+      DisplacedException e = assertThrows(DisplacedException.class, () -> journal.append(EVENTS));
       assertThat(e).hasMessageThat().contains("since nothing can be written to " + in);
       String path = e.getMessage().replaceAll("(?s).* is now in (.*), since .*", "$1");
       assertThat(Journal.read(Path.of(path)).events()).isEqualTo(EVENTS);
@@ -156,8 +155,7 @@ class DisplacedTest {
     Path file = folder.resolve("demo.jsonl");
     Journal.create(file, Samples.HEADER).close();
     byte[] bytes = Files.readAllBytes(file);
-    FileChannel channel =
-        FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE);
     Files.delete(file);
     Files.write(file, bytes);
     ForcedFile forced =
