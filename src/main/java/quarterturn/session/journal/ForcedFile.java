@@ -7,6 +7,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Objects;
 import java.util.zip.CRC32;
 
 /**
@@ -58,7 +59,7 @@ public final class ForcedFile implements Closeable {
             file, StandardOpenOption.CREATE_NEW, StandardOpenOption.READ, StandardOpenOption.WRITE);
     try {
       made.append(first);
-      Folders.force(file.toAbsolutePath().getParent());
+      Folders.force(folder(file));
       return made;
     } catch (IOException | RuntimeException e) {
       try (made) {
@@ -120,6 +121,10 @@ public final class ForcedFile implements Closeable {
     return Files.readAllBytes(file);
   }
 
+  static Path folder(Path file) {
+    return Objects.requireNonNull(file.toAbsolutePath().getParent(), "a file stands in a folder");
+  }
+
   static String name(Path file) {
     return String.valueOf(file.getFileName());
   }
@@ -165,7 +170,7 @@ public final class ForcedFile implements Closeable {
   }
 
   private void stands() throws IOException {
-    if (!Files.isDirectory(file.toAbsolutePath().getParent())) {
+    if (!Files.isDirectory(folder(file))) {
       throw new Swapped("was lost: its folder was moved or deleted");
     } else if (!Files.exists(file)) {
       throw new Swapped("was deleted or moved");

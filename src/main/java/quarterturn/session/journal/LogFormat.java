@@ -94,7 +94,7 @@ public record LogFormat<H, E, L extends EventLog<E>>(
    * @throws IOException where it can be written nowhere
    */
   DisplacedException anew(Path lost, String what, L found, List<E> events) throws IOException {
-    Path beside = lost.toAbsolutePath().getParent();
+    Path beside = ForcedFile.folder(lost);
     String told = name(lost) + " " + what + " while it was open. ";
     String all = "All that was recorded, your last answer too, is now in ";
     try {
