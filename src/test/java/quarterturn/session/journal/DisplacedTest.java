@@ -77,7 +77,8 @@ class DisplacedTest {
           bytes[bytes.length / 2] ^= 1;
           Files.write(file, bytes);
         }
-        case FOLDER_MOVED -> Files.move(file.getParent(), file.getParent().resolveSibling("moved"));
+        case FOLDER_MOVED ->
+            Files.move(ForcedFile.folder(file), ForcedFile.folder(file).resolveSibling("moved"));
       }
     }
   }
@@ -86,7 +87,7 @@ class DisplacedTest {
   void whateverHappensToTheFileAllOfItStandsInAnother() throws IOException {
     for (Mishap mishap : Mishap.values()) {
       Path file = folder.resolve(mishap.name()).resolve("demo.jsonl");
-      Files.createDirectory(file.getParent());
+      Files.createDirectory(ForcedFile.folder(file));
       try (Journal journal = Journal.create(file, Samples.HEADER)) {
         journal.append(EVENTS.subList(0, 2));
         mishap.happen(file);
@@ -117,8 +118,8 @@ class DisplacedTest {
         assertWithMessage(mishap.name()).that(after).isEqualTo(left);
         assertThrows(DisplacedException.class, () -> journal.append(EVENTS.subList(3, 4)));
       }
-      assertThat(names(file.getParent())).contains("demo-2.jsonl");
-      assertThat(names(file.getParent())).doesNotContain("demo-3.jsonl");
+      assertThat(names(ForcedFile.folder(file))).contains("demo-2.jsonl");
+      assertThat(names(ForcedFile.folder(file))).doesNotContain("demo-3.jsonl");
     }
   }
 
@@ -142,10 +143,11 @@ class DisplacedTest {
       Files.writeString(in, "a file where the folder was");
       DisplacedException e = assertThrows(DisplacedException.class, () -> journal.append(EVENTS));
       assertThat(e).hasMessageThat().contains("since nothing can be written to " + in);
-      String path = e.getMessage().replaceAll("(?s).* is now in (.*), since .*", "$1");
+      String path =
+          String.valueOf(e.getMessage()).replaceAll("(?s).* is now in (.*), since .*", "$1");
       assertThat(Journal.read(Path.of(path)).events()).isEqualTo(EVENTS);
       Files.delete(Path.of(path));
-      Files.delete(Path.of(path).getParent());
+      Files.delete(ForcedFile.folder(Path.of(path)));
     }
   }
 
@@ -178,7 +180,7 @@ class DisplacedTest {
 
   private static List<String> names(Path folder) throws IOException {
     try (Stream<Path> all = Files.list(folder)) {
-      return all.map(file -> file.getFileName().toString()).toList();
+      return all.map(ForcedFile::name).toList();
     }
   }
 }
