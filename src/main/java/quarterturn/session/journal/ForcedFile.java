@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Objects;
@@ -16,6 +17,8 @@ import java.util.zip.CRC32;
 public final class ForcedFile implements Closeable {
   /** Largest size in bytes of a file that is read; no file of ours gets near it. */
   private static final long MOST_BYTES = 1L << 24;
+
+  private static final String GONE = "was deleted or moved";
 
   private final Path file;
   private final FileChannel channel;
@@ -136,6 +139,14 @@ public final class ForcedFile implements Closeable {
    * @throws Swapped where this is not the file at its path, or another program changed it
    */
   void append(byte[] bytes) throws IOException {
+    try {
+      appended(bytes);
+    } catch (NoSuchFileException e) {
+      throw new Swapped(GONE); // between two looks at it
+    }
+  }
+
+  private void appended(byte[] bytes) throws IOException {
     stands();
     if (torn) {
       cutBack();
@@ -173,7 +184,7 @@ public final class ForcedFile implements Closeable {
     if (!Files.isDirectory(folder(file))) {
       throw new Swapped("was lost: its folder was moved or deleted");
     } else if (!Files.exists(file)) {
-      throw new Swapped("was deleted or moved");
+      throw new Swapped(GONE);
     } else if (Files.isDirectory(file)) {
       throw new Swapped("was swapped for a folder");
     } else if (!identity.same(FileIdentity.of(file))) {
