@@ -22,6 +22,7 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.RefusedException;
+import quarterturn.session.journal.DisplacedException;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.unit.NotUnderstoodException;
@@ -89,6 +90,8 @@ final class LessonJoin extends Placed {
       try (LessonSession session = new LessonSession(lesson, plan, folder, clock, stored)) {
         return face.lesson(session, again(name), welcome);
       }
+    } catch (DisplacedException e) {
+      throw e.goOn("Go on with: " + again(name));
     }
   }
 

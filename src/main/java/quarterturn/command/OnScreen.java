@@ -64,7 +64,7 @@ final class OnScreen implements Face {
   }
 
   @Override
-  public int board(BoardDialogue dialogue) throws InterruptedException {
+  public int board(BoardDialogue dialogue) throws IOException, InterruptedException {
     outcome = BoardFace.run(surface, dialogue, new Dates(zone));
     return outcome.status();
   }

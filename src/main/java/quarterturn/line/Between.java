@@ -2,6 +2,7 @@ package quarterturn.line;
 
 import java.io.IOException;
 import java.util.List;
+import quarterturn.session.journal.DisplacedException;
 
 /** What a lesson puts between the prompts of a session. */
 interface Between {
@@ -38,6 +39,11 @@ interface Between {
   /** Help lines on the words of {@link #takes}. */
   default List<String> help() {
     return List.of();
+  }
+
+  /** Tells what happened to the record, where it is now, and how to go on. */
+  default String stopped(DisplacedException record) {
+    return "Stopped: " + record.getMessage();
   }
 
   /** Tells what is kept once the session is left, and how to go on. */

@@ -13,6 +13,7 @@ import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
+import quarterturn.session.journal.DisplacedException;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
@@ -170,6 +171,11 @@ public final class LessonLine implements Between {
   @Override
   public List<String> help() {
     return BenchWords.HELP;
+  }
+
+  @Override
+  public String stopped(DisplacedException record) {
+    return "Stopped: " + record.goOn("Go on with: " + again).getMessage();
   }
 
   @Override

@@ -20,6 +20,7 @@ import quarterturn.session.ExitStatus;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 import quarterturn.session.RefusedException;
+import quarterturn.session.journal.DisplacedException;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
@@ -57,6 +58,9 @@ public final class LineFace {
     LineFace face = new LineFace(bench, in, out, dates, between);
     try {
       return face.play();
+    } catch (DisplacedException e) {
+      face.paper.say(between.stopped(e));
+      return ExitStatus.FAILED;
     } catch (IOException e) {
       face.paper.say(
           "Stopped: the record could not be read or written ("

@@ -74,11 +74,7 @@ final class TypedTurnReader {
       return number >= 1 && number <= FEELS.size() ? FEELS.get(number - 1) : null;
     }
     Feel exact = exact(word);
-    if (exact != null || word.isEmpty()) {
-      return exact;
-    }
-    List<Feel> begun = FEELS.stream().filter(f -> f.word().startsWith(word)).toList();
-    return begun.size() == 1 ? begun.get(0) : null;
+    return exact != null ? exact : TypedReplyReader.begun(word, FEELS, Feel::word);
   }
 
   private static @Nullable Feel exact(String word) {

@@ -17,5 +17,10 @@ public enum Recorded implements Worded {
   /** Whether there are pickups that can be set; the last option states that there are none. */
   PICKUPS,
   /** Whether the neck is read again a day later; the last option states that it is. */
-  NEXT_DAY
+  NEXT_DAY;
+
+  /** Whether the note is of the strings' diameters, one for each, and of nothing else. */
+  public boolean gauges() {
+    return this == GAUGES || this == NEW_GAUGES;
+  }
 }

@@ -4,11 +4,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.WireList;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
@@ -23,6 +23,7 @@ import quarterturn.session.Event;
 import quarterturn.session.Prompt;
 import quarterturn.session.PromptText;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.Length;
 import quarterturn.unit.Turn;
 
 /**
@@ -181,7 +182,7 @@ public final class Hands {
   /** The kind's usual string diameters in inches, times a factor, as they are typed. */
   private String gauges(double factor) {
     return instrument.kind().make().gauges().stream()
-        .map(gauge -> String.format(Locale.ROOT, "%.3f", gauge.inches() * factor).substring(1))
+        .map(gauge -> WireList.inch(Length.mm(gauge.mm() * factor)))
         .collect(Collectors.joining(" "));
   }
 
@@ -230,8 +231,9 @@ public final class Hands {
   /** Does what a prompt asks to be done before it is answered. */
   public void begin(Prompt prompt) {
     for (PromptText.First first : prompt.said().first()) {
-      pass(PACE);
-      told(library.procedure(first.procedure()).steps().get(first.step()));
+      Step step = library.procedure(first.procedure()).steps().get(first.step());
+      pass(step instanceof Step.Wait ? Duration.ZERO : PACE);
+      told(step);
     }
   }
 

@@ -8,6 +8,7 @@ import quarterturn.screen.state.Effect;
 import quarterturn.screen.terminal.Input;
 import quarterturn.screen.terminal.Surface;
 import quarterturn.session.ExitStatus;
+import quarterturn.session.journal.DisplacedException;
 import quarterturn.unit.Dates;
 
 /** A teacher's board on the full screen. */
@@ -32,12 +33,12 @@ public final class BoardFace {
    * @param surface the surface to paint on, which is not closed
    */
   public static ScreenFace.Outcome run(Surface surface, BoardDialogue dialogue, Dates dates)
-      throws InterruptedException {
+      throws IOException, InterruptedException {
     int status = new BoardFace(surface, new BoardKeys(dialogue), dates).loop();
     return new ScreenFace.Outcome(status, dialogue.leave());
   }
 
-  private int loop() throws InterruptedException {
+  private int loop() throws IOException, InterruptedException {
     while (true) {
       try {
         int width = surface.width();
@@ -54,6 +55,8 @@ public final class BoardFace {
         if (take(input)) {
           return ExitStatus.DONE;
         }
+      } catch (DisplacedException stops) {
+        throw stops;
       } catch (IOException gone) {
         return ExitStatus.DONE;
       }

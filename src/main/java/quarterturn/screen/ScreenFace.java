@@ -22,6 +22,7 @@ import quarterturn.session.ExitStatus;
 import quarterturn.session.Player;
 import quarterturn.session.Prompt;
 import quarterturn.session.RefusedException;
+import quarterturn.session.journal.DisplacedException;
 import quarterturn.unit.Printable;
 
 /** The full screen for one session. */
@@ -190,7 +191,7 @@ public final class ScreenFace {
         || (lettered && model.layer() == Layer.NONE && Update.isLetter(key, 's'));
   }
 
-  private void send(Answer answer) {
+  private void send(Answer answer) throws DisplacedException {
     try {
       Prompt asked = model.prompt();
       bench.answer(answer);
@@ -199,6 +200,8 @@ public final class ScreenFace {
       surface.forgetKeys();
     } catch (RefusedException refused) {
       model = model.saying(String.valueOf(refused.getMessage()));
+    } catch (DisplacedException stops) {
+      throw stops;
     } catch (IOException notWritten) {
       model =
           model.saying(

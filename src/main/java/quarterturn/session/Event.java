@@ -62,6 +62,9 @@ public sealed interface Event {
     /** Whether the person is sure of the amount. */
     boolean sure();
 
+    /** How the rod nut felt; null where nobody said. */
+    @Nullable Feel feel();
+
     @Override
     default @Nullable String changes() {
       return moved().turns() == 0 ? null : Results.ROD;

@@ -10,7 +10,8 @@ import quarterturn.unit.Printable;
 
 /** Names of sessions, instruments and the like, which are also file names on every system. */
 public final class Names {
-  private static final Pattern GOOD = Pattern.compile("[a-z0-9][a-z0-9-]{0,40}");
+  private static final int LONGEST = 41;
+  private static final Pattern GOOD = Pattern.compile("[a-z0-9][a-z0-9-]{0," + (LONGEST - 1) + "}");
 
   /** Device names that Windows reserves, whatever ending follows. */
   private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul");
@@ -55,6 +56,12 @@ public final class Names {
     StringBuilder name = new StringBuilder().append(day).append('-');
     name.append(word, 0, Math.min(word.length(), LONGEST_PROCEDURE));
     return check("a session", marked(name.toString(), random));
+  }
+
+  /** A name with a number behind it, cut where it would be too long for a name. */
+  public static String numbered(String name, int n) {
+    String number = "-" + n;
+    return name.substring(0, Math.min(name.length(), LONGEST - number.length())) + number;
   }
 
   /** A name with a random mark at its end, so that two machines never make the same name. */

@@ -102,10 +102,7 @@ public record SessionRecord(
     List<Carried.Stop> stops = new ArrayList<>(remembered);
     stops.removeIf(stop -> !limits.findingNeeded().contains(stop.outcome()));
     for (Event event : standing) {
-      Feel feel =
-          event instanceof Event.Turned turned
-              ? turned.feel()
-              : event instanceof Event.Recalled recalled ? recalled.feel() : null;
+      Feel feel = event instanceof Event.OnRod rod ? rod.feel() : null;
       if (feel != null && limits.stopFeels().contains(feel)) {
         stops.add(new Carried.Stop(event.at(), session, feel.word(), feel.label() + "."));
       } else if (event instanceof Event.Ended ended

@@ -10,12 +10,16 @@ import java.time.Clock;
 /** A command line that was run in this process, and what it printed. */
 public record Captured(int status, String out, String err) {
   public static Captured of(Clock clock, String in, String... args) {
+    return of(clock, new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)), args);
+  }
+
+  static Captured of(Clock clock, InputStream in, String... args) {
     InputStream oldIn = System.in;
     PrintStream oldOut = System.out;
     PrintStream oldErr = System.err;
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
-    System.setIn(new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)));
+    System.setIn(in);
     System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
     System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
     try {

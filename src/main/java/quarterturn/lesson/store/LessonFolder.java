@@ -47,7 +47,9 @@ public final class LessonFolder {
         notices.add(Printable.of(name + " can't be read: " + e.getMessage()));
       }
     }
-    return new Contents(logs, notices);
+    return new Contents(
+        logs.stream().filter(log -> logs.stream().noneMatch(o -> o.replaces(log))).toList(),
+        notices);
   }
 
   /**

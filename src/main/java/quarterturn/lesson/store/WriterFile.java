@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.session.journal.EventFile;
 import quarterturn.session.journal.ForcedFile;
@@ -46,6 +47,16 @@ public final class WriterFile extends EventFile<LessonEvent, WriterLog> {
    */
   public static WriterFile of(Path folder, String lesson, String name, WriterLog.Part part)
       throws IOException {
+    for (WriterLog log : LessonFolder.read(folder).logs()) {
+      WriterLog.Header header = log.header();
+      if (header != null
+          && header.file() != null
+          && header.lesson().equals(lesson)
+          && header.role() == part
+          && header.writer().matches(Pattern.quote(name) + "(-\\d+)?")) {
+        return open(folder, header.file());
+      }
+    }
     for (int n = 1; n <= MOST; n++) {
       String writer = n == 1 ? name : name + "-" + n;
       WriterFile file;
@@ -55,7 +66,7 @@ public final class WriterFile extends EventFile<LessonEvent, WriterLog> {
         file = open(folder, writer);
       }
       WriterLog.Header found = file.found().header();
-      if (found != null && found.lesson().equals(lesson)) {
+      if (found != null && found.lesson().equals(lesson) && found.named().equals(found.writer())) {
         if (found.role() == part) {
           return file;
         }
@@ -73,6 +84,15 @@ public final class WriterFile extends EventFile<LessonEvent, WriterLog> {
 
   /** The writer's name in its lesson's folder. */
   public String writer() {
-    return Objects.requireNonNull(found().header(), "an open file has a header").writer();
+    return header().writer();
+  }
+
+  /** The file's name, without its ending. */
+  String file() {
+    return header().named();
+  }
+
+  private WriterLog.Header header() {
+    return Objects.requireNonNull(found().header(), "an open file has a header");
   }
 }

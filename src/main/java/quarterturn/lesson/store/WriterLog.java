@@ -2,6 +2,7 @@ package quarterturn.lesson.store;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -26,9 +27,13 @@ public record WriterLog(
           "a lesson's file",
           "bench or board in it; join the lesson anew",
           "Join the lesson anew under another name.",
-          new Shapes().words(Part.class, Part::word).record(Header.class, "lesson writer role"),
+          new Shapes()
+              .words(Part.class, Part::word)
+              .record(Header.class, "lesson writer role file?"),
           LessonJson.EVENTS,
-          Header::writer,
+          Header::named,
+          WriterLog::renamed,
+          name -> "Go on with the same command as before.",
           WriterLog::new);
 
   /** The kinds of writer: a bench or a board. */
@@ -42,8 +47,34 @@ public record WriterLog(
    *
    * @param lesson id of the lesson; ids sort by their day
    * @param writer id of the writer, which is the file's name
+   * @param file the file's name where it stands for one that was lost; else null
    */
-  public record Header(String lesson, String writer, Part role) {}
+  public record Header(String lesson, String writer, Part role, @Nullable String file) {
+    /** The header of a file that has its writer's name. */
+    public Header(String lesson, String writer, Part role) {
+      this(lesson, writer, role, null);
+    }
+
+    String named() {
+      return file == null ? writer : file;
+    }
+  }
+
+  private Header renamed(String file) {
+    Header was = Objects.requireNonNull(header, "an open file has a header");
+    return new Header(was.lesson(), was.writer(), was.role(), file);
+  }
+
+  /** Whether this file stands for another one of the same writer. */
+  boolean replaces(WriterLog other) {
+    return header != null
+        && other.header != null
+        && header.file() != null
+        && header.lesson().equals(other.header.lesson())
+        && header.writer().equals(other.header.writer())
+        && header.role() == other.header.role()
+        && (other.header.file() == null || events.size() > other.events.size());
+  }
 
   /** The events of one kind, oldest first. */
   public <E extends LessonEvent> Stream<E> all(Class<E> kind) {

@@ -44,6 +44,7 @@ final class AnyHands {
   private final Feel usual;
   private final double steady;
   private final boolean mends;
+  private final String gauges;
   private final Map<Place, Integer> asked = new HashMap<>();
   private CoverageGoal coverageGoal;
   private @Nullable Answer low;
@@ -61,6 +62,7 @@ final class AnyHands {
     this.coverageGoal = coverageGoal;
     this.window = kind.target(style).window();
     this.neck = neck(coverageGoal.constraints());
+    this.gauges = ".050 ".repeat(kind.strings().size()).strip();
     this.readings = new AnyReading(library, kind, style, random.split());
     this.usual = random.nextInt(4) == 0 ? feel() : Feel.SMOOTH;
     this.steady = random.nextBoolean() ? 1 : 0.5 + 0.5 * random.nextDouble();
@@ -159,7 +161,7 @@ final class AnyHands {
             tell -> new Answer.Confirmed(),
             caution -> new Answer.Confirmed(),
             choose -> new Answer.Chose(option(choose, place)),
-            write -> new Answer.Wrote(random.nextBoolean() ? "-" : "110 90 70 50"),
+            write -> new Answer.Wrote(random.nextBoolean() ? "-" : gauges),
             measure -> measured(measure, place),
             turn -> turned(turn, place),
             wait -> new Answer.Waited(wait.mayLift() ? "a simulated session" : null),

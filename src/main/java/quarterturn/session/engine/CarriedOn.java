@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
-import quarterturn.session.PastResults;
 import quarterturn.session.PastTurns;
 import quarterturn.session.RecordMismatchException;
 
@@ -25,7 +24,6 @@ import quarterturn.session.RecordMismatchException;
  * @param last when its last event happened
  * @param standing how the instrument was left, in words
  * @param elsewhere turns made on the neck since it began, in it and in other sessions, oldest first
- * @param before its last readings, and earlier ones
  */
 public record CarriedOn(
     String session,
@@ -34,8 +32,7 @@ public record CarriedOn(
     @Nullable Style style,
     Instant last,
     String standing,
-    List<Event.Past> elsewhere,
-    List<Event.Before> before) {
+    List<Event.Past> elsewhere) {
   private static final String OUTCOME = "procedure-changed";
 
   /**
@@ -71,8 +68,7 @@ public record CarriedOn(
         style,
         last.at(),
         Standing.of(events),
-        turns,
-        PastResults.of(List.of(events)));
+        turns);
   }
 
   /** The first events of the session that replaces the first one, as after a break. */

@@ -1,12 +1,16 @@
 package quarterturn.session.engine;
 
+import static java.util.stream.Collectors.joining;
+
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.WireList;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Feel;
+import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
@@ -14,6 +18,7 @@ import quarterturn.session.Prompt;
 import quarterturn.session.RefusedException;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
+import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
@@ -34,6 +39,10 @@ final class Examiner {
       if (!state.correctable() || prompt.ended()) {
         throw new RefusedException("There is no answer here that can be taken back.");
       }
+      require(
+          !stopTakenBack(state),
+          "A sign to stop is not taken back. The rod is not turned again here; let a repairer look"
+              + " at it.");
       return new Event.Corrected(now, prompt.said().step());
     }
     String step = prompt.said().step();
@@ -59,13 +68,23 @@ final class Examiner {
                 tell -> () -> new Event.Told(now, step, walk.changes(state, step, null)),
                 caution -> () -> new Event.Accepted(now, step, caution.hazard().id()),
                 choose -> () -> chose(state, choose, answer, now),
-                write -> () -> wrote(step, answer, now),
+                write -> () -> wrote(state, step, answer, now),
                 measure -> () -> read(state, measure, answer, now),
                 turn -> () -> turned(turn, answer, now),
                 wait -> () -> waited(wait, answer, now),
                 done -> Examiner::ended,
                 handOver -> Examiner::ended))
         .event();
+  }
+
+  /** Whether the answer that would be taken back reported a feel after which nothing is turned. */
+  private boolean stopTakenBack(State state) {
+    State answered = state.before();
+    TurnMade last = state.history().lastTurn();
+    return answered != null
+        && last != null
+        && answered.history().turns().size() < state.history().turns().size()
+        && walk.limits().stopFeels().contains(last.feel());
   }
 
   /** Makes the event of one kind of answer, or refuses it. */
@@ -85,8 +104,7 @@ final class Examiner {
 
   private Event chose(State state, Prompt.Choose choose, Answer answer, Instant now)
       throws RefusedException {
-    String allowed =
-        choose.options().stream().map(Prompt.Option::id).collect(Collectors.joining(", "));
+    String allowed = choose.options().stream().map(Prompt.Option::id).collect(joining(", "));
     if (!(answer instanceof Answer.Chose chose)) {
       throw new RefusedException("Choose one of: " + allowed + ".");
     }
@@ -100,13 +118,34 @@ final class Examiner {
     return new Event.Chose(now, step, chose.option(), walk.changes(state, step, chose.option()));
   }
 
-  private static Event wrote(String step, Answer answer, Instant now) throws RefusedException {
+  private Event wrote(State state, String step, Answer answer, Instant now)
+      throws RefusedException {
     String text = answer instanceof Answer.Wrote wrote ? wrote.text().strip() : "";
     require(!text.isEmpty(), "Write one line; a hyphen stands for nothing to write.");
     require(
         text.length() <= LONGEST_NOTE && text.equals(Printable.of(text)),
         "One line of at most " + LONGEST_NOTE + " characters, please.");
+    Kind kind = walk.kind(state);
+    Recorded what = walk.step(state).records();
+    if (what != null && what.gauges() && kind != null && !text.equals("-")) {
+      gauges(text, kind);
+    }
     return new Event.Noted(now, step, text);
+  }
+
+  private static void gauges(String text, Kind kind) throws RefusedException {
+    try {
+      WireList.parse(text, kind.strings().size());
+    } catch (NotUnderstoodException e) {
+      String usual = kind.make().gauges().stream().map(WireList::inch).collect(joining(" "));
+      String example = usual.isEmpty() ? ".046 for each" : usual;
+      throw new RefusedException(
+          "These are no diameters of its strings: "
+              + e.getMessage()
+              + ". Write them with the lowest string first, for example "
+              + example
+              + "; or a hyphen if nobody knows them.");
+    }
   }
 
   private Event read(State state, Prompt.Measure measure, Answer answer, Instant now)

@@ -14,6 +14,7 @@ import quarterturn.craft.Shim;
 import quarterturn.craft.StringArc;
 import quarterturn.craft.StringLine;
 import quarterturn.craft.Window;
+import quarterturn.craft.WireList;
 import quarterturn.craft.WoodMoisture;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Library;
@@ -202,6 +203,15 @@ record Figures(State state, Library library, Kind kind, Style style) {
         + " mm from the saddles (measure yours). Start with 0.25 mm";
   }
 
+  /** The diameters of a note; none where it says something else, as earlier versions took. */
+  private List<Length> gauges(String noted) {
+    try {
+      return WireList.parse(noted, kind.strings().size());
+    } catch (NotUnderstoodException e) {
+      return List.of();
+    }
+  }
+
   /** The pull of the old and the new strings, and the direction in which the neck will move. */
   String pull() {
     String typed = null;
@@ -209,8 +219,8 @@ record Figures(State state, Library library, Kind kind, Style style) {
       boolean here = step.records() == Recorded.NEW_GAUGES;
       typed = here ? state.position().chosen(step.id()) : typed;
     }
-    List<Length> now = typed == null ? null : StringSet.parse(typed, kind);
-    if (now == null || kind.make().gauges().isEmpty()) {
+    List<Length> now = typed == null ? List.of() : gauges(typed);
+    if (now.isEmpty() || kind.make().gauges().isEmpty()) {
       return "Without the new set's diameters its pull can't be reckoned; the next readings tell";
     }
     Force before = StringSet.pull(kind, kind.make().gauges());

@@ -15,12 +15,14 @@ import quarterturn.procedure.Fact;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.bench.Freshness;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Response;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Carried;
+import quarterturn.session.Event;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
@@ -53,14 +55,11 @@ record Guard(Limits limits, Advisor advisor) {
     }
     Reading reading = fresh(state);
     Bracket bracket = reading == null ? null : reading.read().bracket();
-    if (bracket == null) {
-      return state.pending().putOff() < limits.putOff()
+    // By the last event's time, so that no turn is asked for on it and yet refused a second later.
+    if (reading == null || bracket == null || state.history().old(reading.at(), state.last())) {
+      return state.pending().putOff() < limits.putOff() || slow(state)
           ? new Ruling.ReadFirst()
           : fault("it asks for a turn without a fresh reading, taken at pitch after settling");
-    }
-    // By the last event's time, so that no turn is asked for on it and yet refused a second later.
-    if (reading != null && state.history().old(reading.at(), state.last())) {
-      return new Ruling.ReadFirst();
     }
     Ruling missing = missing(state);
     if (missing != null) {
@@ -82,6 +81,20 @@ record Guard(Limits limits, Advisor advisor) {
         : null;
   }
 
+  /**
+   * Whether a reading has grown old by the person's pace alone. A wait between the reading and the
+   * turn, however long, is the procedure's doing.
+   */
+  static boolean slow(State state) {
+    Reading reading = fresh(state);
+    if (reading == null) {
+      return false;
+    }
+    List<Event> since =
+        state.log().subList(state.log().lastIndexOf(reading.read()), state.log().size());
+    return since.stream().noneMatch(event -> event instanceof Event.Waited);
+  }
+
   private @Nullable Ruling stopped(State state) {
     for (Carried.Stop stop : state.history().others().stops()) {
       return new Ruling.Stops(
@@ -95,11 +108,7 @@ record Guard(Limits limits, Advisor advisor) {
     List<TurnMade> turns = state.history().turns();
     for (TurnMade made : turns.subList(state.history().others().cleared(), turns.size())) {
       if (limits.stopFeels().contains(made.feel())) {
-        return new Ruling.Stops(
-            made.feel().word(),
-            "The rod gave a sign to stop: "
-                + made.feel().label().toLowerCase(Locale.ROOT)
-                + ". It is not turned again.");
+        return new Ruling.Stops(made.feel().word(), stopSign(made.feel()));
       }
     }
     if (!state.pending().undoAsked() && state.history().wrongWay() >= limits.wrongWayMoves()) {
@@ -114,6 +123,11 @@ record Guard(Limits limits, Advisor advisor) {
           "The string still touches after " + state.history().touching() + " turns.");
     }
     return null;
+  }
+
+  static String stopSign(Feel felt) {
+    String sign = felt.label().toLowerCase(Locale.ROOT);
+    return "The rod gave a sign to stop: " + sign + ". It is not turned again.";
   }
 
   private @Nullable Ruling missing(State state) {

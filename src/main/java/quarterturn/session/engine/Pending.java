@@ -11,7 +11,8 @@ import quarterturn.session.Event;
  * @param undoAsked whether the last turn is to be taken back next
  * @param recalling whether the person has to say if that turn was made
  * @param waiting the wait that is under way, or null
- * @param putOff how many times in a row a turn was put off since no reading was fresh
+ * @param putOff how many times in a row a turn was put off since no reading was fresh, those not
+ *     counted where the person was slow
  * @param away the break that has just ended, until the person was told of it; or null
  * @param fault the fault of the procedure, or null
  * @param refused why the session can't go on without a result that is not taken again; or null

@@ -181,7 +181,7 @@ final class Prompter {
             note -> show(new Prompt.Write(said(state, note, null, now))),
             pause -> show(pauses.prompt(state, pause, said(state, pause, null, now))),
             adjust -> show(new Prompt.Tell(said(state, adjust, null, now))),
-            measure -> show(measure(state, measure, now)),
+            measure -> show(settled(state, measure(state, measure, now))),
             this::silent,
             turn -> turn(state, turn, ruling, now),
             wait -> wait(state, wait, now),
@@ -252,6 +252,23 @@ final class Prompter {
     Turn most = library.limits().perReading();
     Turn limit = step.limit().compareTo(most) < 0 ? step.limit() : most;
     return show(new Prompt.TurnRod(said, turn, limit, walk.expected(state, turn), canUndo));
+  }
+
+  /**
+   * The prompt of a reading, which confirms too that the strings have stood at pitch, where the
+   * wait for that was passed over.
+   */
+  private Prompt settled(State state, Prompt measure) {
+    boolean onString = measure instanceof Prompt.Measure asked && asked.quantity().onString();
+    Step.Wait wait = onString ? path.unwaited(state) : null;
+    if (wait == null) {
+      return measure;
+    }
+    String text =
+        "All strings have stood at pitch for "
+            + EngineQuestions.span(Duration.ofMinutes(wait.minutes()))
+            + "; if not, let them first.";
+    return measure.after(said(state, wait.id(), text, null), false);
   }
 
   private Prompt measure(State state, Step.Measure measure, Instant now) {

@@ -2,10 +2,13 @@ package quarterturn.session.engine;
 
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Fact;
 import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.ConditionWords;
 import quarterturn.procedure.condition.Role;
+import quarterturn.session.Event;
+import quarterturn.session.Lists;
 
 /**
  * Decides which steps a technician can skip. Whatever a procedure says, no step is skipped that is
@@ -30,6 +33,31 @@ record ShortPath(Walk walk) {
       return null;
     }
     return shortcut.when() == null ? "short path" : ConditionWords.of(shortcut.when());
+  }
+
+  /**
+   * The wait for the neck to settle, where it was passed over and nobody has said yet that the
+   * strings had stood for so long; else null. The first reading on a string says so.
+   */
+  Step.@Nullable Wait unwaited(State state) {
+    Event last =
+        Lists.last(
+            state.log(),
+            event ->
+                (event instanceof Event.Read read && read.quantity().onString())
+                    || (event instanceof Event.Passed passed && settling(state, passed) != null));
+    Step.Wait wait = last instanceof Event.Passed passed ? settling(state, passed) : null;
+    boolean said =
+        state.history().readings().stream()
+            .anyMatch(one -> one.counts() && one.read().quantity().onString());
+    return said ? null : wait;
+  }
+
+  private Step.@Nullable Wait settling(State state, Event.Passed passed) {
+    return walk.step(state, passed.step()) instanceof Step.Wait wait
+            && wait.establishes().contains(Fact.SETTLED)
+        ? wait
+        : null;
   }
 
   private static boolean idle(State state, Step step) {

@@ -2,8 +2,6 @@ package quarterturn.session.engine;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Scale;
 import quarterturn.craft.SetPull;
 import quarterturn.craft.StringGauge;
@@ -11,7 +9,6 @@ import quarterturn.craft.Temperament;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.unit.Force;
 import quarterturn.unit.Length;
-import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
 
 /** Calculates the pull of a set of strings from their diameters. */
@@ -47,30 +44,5 @@ final class StringSet {
   /** The pull of the lowest string of the kind. */
   static Force lowest(Kind kind) {
     return pull(kind, kind.make().gauges().subList(0, 1));
-  }
-
-  /**
-   * Diameters as typed, one for each string of the kind: "105 85 65 45" in thousandths of an inch,
-   * ".105 .085", "2.67 mm 2.16 mm"; null for any other text.
-   */
-  static @Nullable List<Length> parse(String typed, Kind kind) {
-    String text = typed.toLowerCase(Locale.ROOT).replace(" mm", "mm").replace(" in", "in");
-    List<Length> gauges = new ArrayList<>();
-    for (String one : text.strip().split("[\\s,/-]+", -1)) {
-      try {
-        gauges.add(one(one));
-      } catch (NotUnderstoodException e) {
-        return null;
-      }
-    }
-    boolean all = gauges.size() == kind.strings().size();
-    return all && gauges.stream().allMatch(g -> g.mm() > 0.1 && g.mm() < 6) ? gauges : null;
-  }
-
-  private static Length one(String typed) {
-    if (typed.matches("\\d{1,3}")) {
-      return Length.inches(Integer.parseInt(typed) / 1000.0);
-    }
-    return typed.matches("0?\\.\\d+") ? Length.parse(typed + "in") : Length.parse(typed);
   }
 }

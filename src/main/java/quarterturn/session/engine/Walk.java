@@ -15,7 +15,6 @@ import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.bench.Detours;
-import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Kind;
@@ -323,11 +322,9 @@ record Walk(Library library, Guard guard) {
     }
     // Where the neck stands is not known any more, so whether to take a turn back is asked anew.
     Pending pending = state.pending().undoForgotten();
-    // A reading that has only grown old is the person's pace, not the procedure's fault.
-    boolean fresh = state.bench().held(Quantity.RELIEF) == Freshness.FRESH;
     boolean ready = state.bench().counts(Quantity.RELIEF, state.history().timely(at));
     String to = ready ? procedure(state).reread() : retune(state);
-    return to(state.with(fresh ? pending : pending.putOffOnceMore()), to);
+    return to(state.with(Guard.slow(state) ? pending : pending.putOffOnceMore()), to);
   }
 
   /** A step of the present procedure, or null where it has none with that id. */

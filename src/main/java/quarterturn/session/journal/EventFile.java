@@ -3,7 +3,9 @@ package quarterturn.session.journal;
 import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A file of events on disk, open for appending. No event in it is ever changed.
@@ -17,14 +19,15 @@ public abstract class EventFile<E, L extends EventLog<E>> implements Closeable {
   private final LogFormat<?, E, L> format;
   private final ForcedFile file;
   private final L found;
-  private int events;
+  private final List<E> events;
   private String sum;
+  private @Nullable DisplacedException displaced;
 
   protected EventFile(LogFormat<?, E, L> format, ForcedFile file, LogFormat.Scan<L> scan) {
     this.format = format;
     this.file = file;
     this.found = scan.log();
-    this.events = found.events().size();
+    this.events = new ArrayList<>(found.events());
     this.sum = scan.sum();
   }
 
@@ -36,20 +39,33 @@ public abstract class EventFile<E, L extends EventLog<E>> implements Closeable {
   /**
    * Appends events, all or none: they are on disk when this returns, and the file is as it was when
    * it throws.
+   *
+   * @throws DisplacedException where it is not the file at its path any more; all events, these
+   *     too, then stand in a new file
    */
   public void append(List<E> more) throws IOException {
+    if (displaced != null) {
+      throw displaced;
+    }
     ByteArrayOutputStream text = new ByteArrayOutputStream();
     String last = sum;
-    int n = events;
+    int n = events.size();
     for (E event : more) {
       n++;
       SummedLines.Line line = format.event(n, event, last);
       text.writeBytes(line.bytes());
       last = line.sum();
     }
-    file.append(text.toByteArray());
+    try {
+      file.append(text.toByteArray());
+    } catch (ForcedFile.Swapped e) {
+      List<E> all = new ArrayList<>(events);
+      all.addAll(more);
+      displaced = format.anew(file.path(), String.valueOf(e.getMessage()), found, all);
+      throw displaced;
+    }
     sum = last;
-    events = n;
+    events.addAll(more);
   }
 
   @Override

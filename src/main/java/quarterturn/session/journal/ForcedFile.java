@@ -5,8 +5,11 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Objects;
+import java.util.zip.CRC32;
 
 /**
  * A file open for appending in one process at a time. What was appended is on disk, all or none.
@@ -15,22 +18,37 @@ public final class ForcedFile implements Closeable {
   /** Largest size in bytes of a file that is read; no file of ours gets near it. */
   private static final long MOST_BYTES = 1L << 24;
 
+  private static final String GONE = "was deleted or moved";
+
   private final Path file;
   private final FileChannel channel;
   private final JournalLock lock;
+  private final FileIdentity identity;
+  private final CRC32 sum = new CRC32();
   private long end;
   private boolean torn;
 
   /**
-   * A file from its parts; tests give a channel to a full disk.
+   * A file from its parts, to which nothing may be appended before {@link #keep} was called; tests
+   * give a channel to a full disk.
    *
-   * @param end length in bytes of the valid part of the file
+   * @param identity of the file at the path, taken once the channel was open. If the file was
+   *     swapped in between, the first append finds that it has not grown.
    */
-  ForcedFile(Path file, FileChannel channel, JournalLock lock, long end) {
+  ForcedFile(Path file, FileChannel channel, JournalLock lock, FileIdentity identity) {
     this.file = file;
     this.channel = channel;
     this.lock = lock;
-    this.end = end;
+    this.identity = identity;
+  }
+
+  /** Thrown where the open file is not what stands at its path; the message says what happened. */
+  static final class Swapped extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    Swapped(String what) {
+      super(what);
+    }
   }
 
   /**
@@ -44,7 +62,7 @@ public final class ForcedFile implements Closeable {
             file, StandardOpenOption.CREATE_NEW, StandardOpenOption.READ, StandardOpenOption.WRITE);
     try {
       made.append(first);
-      Folders.force(file.toAbsolutePath().getParent());
+      Folders.force(folder(file));
       return made;
     } catch (IOException | RuntimeException e) {
       try (made) {
@@ -67,16 +85,32 @@ public final class ForcedFile implements Closeable {
   private static ForcedFile locked(Path file, StandardOpenOption... options) throws IOException {
     JournalLock lock = JournalLock.take(file);
     try {
-      return new ForcedFile(file, FileChannel.open(file, options), lock, 0);
+      FileChannel channel = FileChannel.open(file, options);
+      try {
+        return new ForcedFile(file, channel, lock, FileIdentity.of(file));
+      } catch (IOException | RuntimeException e) {
+        channel.close();
+        throw e;
+      }
     } catch (IOException | RuntimeException e) {
       lock.close();
       throw e;
     }
   }
 
-  /** Sets the length of the valid part; bytes after it were cut short and are removed. */
-  void keep(long bytes) throws IOException {
-    end = bytes;
+  Path path() {
+    return file;
+  }
+
+  /**
+   * Keeps the valid part of what was read; bytes after it were cut short and are removed.
+   *
+   * @param valid length in bytes of the valid part
+   */
+  void keep(byte[] read, long valid) throws IOException {
+    end = valid;
+    sum.reset();
+    sum.update(read, 0, (int) valid);
     if (channel.size() > end) {
       cutBack();
     }
@@ -90,6 +124,10 @@ public final class ForcedFile implements Closeable {
     return Files.readAllBytes(file);
   }
 
+  static Path folder(Path file) {
+    return Objects.requireNonNull(file.toAbsolutePath().getParent(), "a file stands in a folder");
+  }
+
   static String name(Path file) {
     return String.valueOf(file.getFileName());
   }
@@ -97,14 +135,24 @@ public final class ForcedFile implements Closeable {
   /**
    * Appends bytes, all or none: they are on disk when this returns, and the file is as before when
    * it throws.
+   *
+   * @throws Swapped where this is not the file at its path, or another program changed it
    */
   void append(byte[] bytes) throws IOException {
+    try {
+      appended(bytes);
+    } catch (NoSuchFileException e) {
+      throw new Swapped(GONE); // between two looks at it
+    }
+  }
+
+  private void appended(byte[] bytes) throws IOException {
+    stands();
     if (torn) {
       cutBack();
     }
-    if (channel.size() != end) {
-      throw new IOException(
-          name(file) + " was changed by another program while it was open; close it and resume");
+    if (Files.size(file) != end || read().getValue() != sum.getValue()) {
+      throw new Swapped("was changed by another program");
     }
     try {
       ByteBuffer buffer = ByteBuffer.wrap(bytes);
@@ -125,6 +173,29 @@ public final class ForcedFile implements Closeable {
           e);
     }
     end += bytes.length;
+    sum.update(bytes);
+    stands();
+    if (Files.size(file) != end) {
+      throw new Swapped("was swapped for another file");
+    }
+  }
+
+  private void stands() throws IOException {
+    if (!Files.isDirectory(folder(file))) {
+      throw new Swapped("was lost: its folder was moved or deleted");
+    } else if (!Files.exists(file)) {
+      throw new Swapped(GONE);
+    } else if (Files.isDirectory(file)) {
+      throw new Swapped("was swapped for a folder");
+    } else if (!identity.same(FileIdentity.of(file))) {
+      throw new Swapped("was swapped for another file");
+    }
+  }
+
+  private CRC32 read() throws IOException {
+    CRC32 found = new CRC32();
+    found.update(bytes(file));
+    return found;
   }
 
   private void cutBack() throws IOException {

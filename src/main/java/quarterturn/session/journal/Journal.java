@@ -3,6 +3,7 @@ package quarterturn.session.journal;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Event;
 
@@ -16,6 +17,8 @@ public final class Journal extends EventFile<Event, Journal.Contents> {
           new Shapes().record(Header.class, "session procedure revision digest"),
           EventJson.EVENTS,
           header -> null,
+          Contents::renamed,
+          name -> "Go on with: quarterturn resume " + name,
           Contents::new);
 
   /** The data of a journal's first line. */
@@ -24,7 +27,12 @@ public final class Journal extends EventFile<Event, Journal.Contents> {
   /** The contents of a session's file; the header is null where the first line can't be used. */
   public record Contents(
       @Nullable Header header, List<Event> events, @Nullable String notice, int damagedAtLine)
-      implements EventLog<Event> {}
+      implements EventLog<Event> {
+    private Header renamed(String session) {
+      Header was = Objects.requireNonNull(header, "an open file has a header");
+      return new Header(session, was.procedure, was.revision, was.digest);
+    }
+  }
 
   /** Thrown when another window has the session open. */
   public static final class InUse extends IOException {

@@ -2,7 +2,10 @@ package quarterturn.session.journal;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,6 +13,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import quarterturn.session.Names;
 
 /**
  * The format of a file of events: a header, then one event a line, as {@link SummedLines}.
@@ -21,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param anew what is missing from a file without a whole first line, and how to begin again
  * @param goOn how to proceed with a damaged file, in whole sentences
  * @param writer the name that the file must have for a header; null where any will do
+ * @param renamed the header of the same contents in a file of another name
+ * @param resumed how to go on with such a file
  */
 public record LogFormat<H, E, L extends EventLog<E>>(
     String of,
@@ -29,8 +35,11 @@ public record LogFormat<H, E, L extends EventLog<E>>(
     ObjectJson<H> headers,
     ObjectJson<E> events,
     Function<H, @Nullable String> writer,
+    BiFunction<L, String, H> renamed,
+    Function<String, String> resumed,
     Made<H, E, L> made) {
   public static final String ENDING = ".jsonl";
+  private static final int MOST = 99;
 
   /** Makes the contents of a file; the header is null where the first line can't be used. */
   public interface Made<H, E, L> {
@@ -78,6 +87,65 @@ public record LogFormat<H, E, L extends EventLog<E>>(
   }
 
   /**
+   * Writes all that a lost file held into a new one beside it, or into a folder of its own where
+   * that can't be.
+   *
+   * @param what what happened to it, after its name
+   * @throws IOException where it can be written nowhere
+   */
+  DisplacedException anew(Path lost, String what, L found, List<E> events) throws IOException {
+    Path beside = ForcedFile.folder(lost);
+    String told = name(lost) + " " + what + " while it was open. ";
+    String all = "All that was recorded, your last answer too, is now in ";
+    try {
+      Path file = beside(beside, lost, found, events);
+      return new DisplacedException(told + all + file + ".", resumed.apply(stem(file)));
+    } catch (IOException e) {
+      try {
+        Path file = beside(Files.createTempDirectory("quarterturn-"), lost, found, events);
+        return new DisplacedException(
+            told + all + file + ", since nothing can be written to " + beside + ".",
+            "Move it there. " + resumed.apply(stem(file)));
+      } catch (IOException again) {
+        e.addSuppressed(again);
+        throw new IOException(
+            told + "It could not be written anew (" + e.getMessage() + "): note your readings", e);
+      }
+    }
+  }
+
+  private Path beside(Path folder, Path lost, L found, List<E> events) throws IOException {
+    Folders.make(folder);
+    for (int n = 2; n <= MOST; n++) {
+      String name = Names.numbered(stem(lost), n);
+      Path file = folder.resolve(name + ENDING);
+      ByteArrayOutputStream text = new ByteArrayOutputStream();
+      SummedLines.Line line = header(renamed.apply(found, name));
+      text.writeBytes(line.bytes());
+      for (int i = 0; i < events.size(); i++) {
+        line = event(i + 1, events.get(i), line.sum());
+        text.writeBytes(line.bytes());
+      }
+      try {
+        ForcedFile.create(file, text.toByteArray()).close();
+        return file;
+      } catch (FileAlreadyExistsException | Journal.InUse e) {
+        // The name is taken; the next one may be free.
+      }
+    }
+    throw new IOException("no name beside " + name(lost) + " is free");
+  }
+
+  private static String name(Path file) {
+    return ForcedFile.name(file);
+  }
+
+  private static String stem(Path file) {
+    String name = name(file);
+    return name.substring(0, name.length() - ENDING.length());
+  }
+
+  /**
    * Opens a file to append to it. A last line that was cut short is removed first; the contents
    * tell of it.
    *
@@ -87,11 +155,12 @@ public record LogFormat<H, E, L extends EventLog<E>>(
   public <F> F open(Path file, BiFunction<ForcedFile, Scan<L>, F> opened) throws IOException {
     ForcedFile forced = ForcedFile.open(file);
     try {
-      Scan<L> scan = scan(ForcedFile.bytes(file), ForcedFile.name(file));
+      byte[] read = ForcedFile.bytes(file);
+      Scan<L> scan = scan(read, name(file));
       if (scan.log().damaged()) {
         throw new IOException(scan.log().notice() + " " + goOn);
       }
-      forced.keep(scan.wholeBytes());
+      forced.keep(read, scan.wholeBytes());
       return opened.apply(forced, scan);
     } catch (IOException | RuntimeException e) {
       forced.close();
@@ -101,7 +170,7 @@ public record LogFormat<H, E, L extends EventLog<E>>(
 
   /** Reads a file; takes no lock, and the contents tell of damage. */
   public L read(Path file) throws IOException {
-    return scan(ForcedFile.bytes(file), ForcedFile.name(file)).log();
+    return scan(ForcedFile.bytes(file), name(file)).log();
   }
 
   /**

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Radius;
 import quarterturn.craft.Window;
+import quarterturn.craft.WireList;
 import quarterturn.procedure.kind.Aim;
 import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Handed;

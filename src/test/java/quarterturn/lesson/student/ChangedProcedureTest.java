@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -19,14 +20,17 @@ import quarterturn.command.OrdinaryAnswers;
 import quarterturn.command.SampleFolder;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Plan;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Event;
+import quarterturn.session.PastTurns;
 import quarterturn.session.Prompt;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.engine.Answers;
+import quarterturn.session.journal.Journal;
 import quarterturn.session.store.Openings;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
@@ -98,6 +102,26 @@ class ChangedProcedureTest {
     RecordMismatchException over =
         assertThrows(RecordMismatchException.class, () -> sessions().resume(MID_TURN));
     assertThat(over).hasMessageThat().contains("has ended");
+  }
+
+  /** Its last turn gave a sign to stop, and the program was closed before it could say so. */
+  @Test
+  void aSignToStopHoldsInTheNewOneToo() throws Exception {
+    List<Event> events = samples.events(MID_TURN);
+    Event.Offered asked = Objects.requireNonNull(PastTurns.open(events));
+    try (Journal journal = samples.store().open(MID_TURN)) {
+      journal.append(
+          List.of(new Event.Turned(CLOCK.instant(), asked.step(), asked.turn(), Feel.NOISE)));
+    }
+    rename("house-relief", "slacken", "let-down");
+    try (Sessions.Opened opened = Openings.resume(sessions(), MID_TURN, "another", "not-yet")) {
+      Bench bench = opened.bench();
+      while (!bench.prompt().ended()) {
+        assertThat(bench.prompt()).isNotInstanceOf(Prompt.TurnRod.class);
+        bench.answer(OrdinaryAnswers.to(bench, new Bracket(0.60, 0.65)));
+      }
+      assertThat(((Prompt.HandOver) bench.prompt()).outcome()).isEqualTo("noise");
+    }
   }
 
   private static void freshReadingBeforeTheNextTurn(Bench bench) throws Exception {

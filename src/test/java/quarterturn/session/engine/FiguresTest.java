@@ -1,15 +1,20 @@
 package quarterturn.session.engine;
 
 import static com.google.common.truth.Truth.assertThat;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Bracket;
 
 /**
@@ -111,11 +116,54 @@ class FiguresTest {
     play.choose("other-set").give(new Answer.Wrote(".110 .090 .068 .047"));
     assertThat(play.prompt().said().text()).containsMatch("(8|9|10|11) % more, so expect more");
     Play light = Play.of(Play.library("strings"), Role.BEGINNER, "bass-34", Style.MEDIUM);
-    light.choose("other-set").give(new Answer.Wrote("95 75 55 40"));
+    light.choose("other-set").give(new Answer.Wrote("95 75 55 40 thou"));
     assertThat(light.prompt().said().text()).contains("% less, so expect less relief");
     Play words = Play.of(Play.library("strings"), Role.BEGINNER, "bass-34", Style.MEDIUM);
-    words.choose("other-set").give(new Answer.Wrote("the red packet"));
+    words.choose("other-set").give(new Answer.Wrote("-"));
     assertThat(words.prompt().said().text()).contains("its pull can't be reckoned");
+  }
+
+  /** A note of the diameters is as many as there are strings, each as thick as a string can be. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "hello|\"hello\" is not a length",
+        ".105 .085 .065|there are 4 strings; give as many gauges, not 3",
+        "46 36 26 17|no string is 46 mm thick; write inches as .105in",
+        ".105 .085 .065 4.5in|no string is 114.3 mm thick",
+      })
+  void aNoteOfDiametersHasAForm(String typed, String why) throws Exception {
+    Play play = Play.of(Play.library("strings"), Role.BEGINNER, "bass-34", Style.MEDIUM);
+    play.choose("other-set");
+    RefusedException e =
+        assertThrows(RefusedException.class, () -> play.bench.answer(new Answer.Wrote(typed)));
+    assertThat(e).hasMessageThat().startsWith("These are no diameters of its strings: " + why);
+    assertThat(e)
+        .hasMessageThat()
+        .endsWith(
+            "Write them with the lowest string first, for example .105 .085 .065 .045; or a hyphen"
+                + " if nobody knows them.");
+    assertThat(play.step()).isEqualTo("new-gauges");
+  }
+
+  @Test
+  void aRecordOfAnEarlierVersionMaySayAnything() throws Exception {
+    Play play = Play.of(Play.library("strings"), Role.BEGINNER, "bass-34", Style.MEDIUM);
+    play.choose("other-set");
+    play.events.add(new Event.Noted(play.bench.now(), "new-gauges", "the red packet"));
+    play.resumeAfter(Duration.ZERO).ok();
+    assertThat(play.prompt().said().text()).contains("its pull can't be reckoned");
+  }
+
+  @Test
+  void aNoteOfOtherThingsIsFree() throws Exception {
+    Play play = Play.of(Play.library("intake"), Role.BEGINNER, "bass-34", Style.MEDIUM);
+    while (!play.step().equals("complaint")) {
+      play.ok();
+    }
+    play.give(new Answer.Wrote("hello"));
+    assertThat(play.step()).isEqualTo("build");
   }
 
   /** 70 F (21 C) and 50 %: 9.2 % (Wood Handbook FPL-GTR-190, table 4-2). */

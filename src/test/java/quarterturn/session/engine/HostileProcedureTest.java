@@ -15,6 +15,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -187,6 +188,24 @@ class HostileProcedureTest {
     assertThat(play.step()).isEqualTo("turn");
     play.waited();
     assertThat(play.step()).isEqualTo("tune");
+  }
+
+  /** However long they are, waits that let every reading grow old put the turn off for ever. */
+  @ParameterizedTest
+  @CsvSource({"3 h", "41 min", "121 min", "30 h"})
+  void waitsThatAlwaysSendBackEnd(String length) throws Exception {
+    String waits =
+        List.of(1, 2, 3).stream()
+            .map(
+                n ->
+                    "  - wait: w%s\n    text: Wait.\n    for: %s\n    go: %s\n"
+                        .formatted(n, length, n == 3 ? "slack" : "w" + (n + 1)))
+            .collect(Collectors.joining());
+    String text = text("10 min", "w1", "advised", "tune") + waits;
+    Play play = play(text, 0.8, 0.2);
+    assertFault(play, 0);
+    assertThat(play.events.stream().filter(e -> e instanceof Event.Read).count())
+        .isEqualTo(1 + play.state().history().limits().putOff());
   }
 
   @Test

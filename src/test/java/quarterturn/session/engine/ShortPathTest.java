@@ -12,6 +12,7 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
+import quarterturn.session.PromptText;
 import quarterturn.session.RefusedException;
 import quarterturn.unit.Bracket;
 
@@ -60,7 +61,7 @@ class ShortPathTest {
   void aBreakBeforeTheAnswerLeavesItUndone() throws Exception {
     Play play = check(Role.TECHNICIAN).ok().resumeAfter(Duration.ofMinutes(2)).ok();
     assertThat(play.step()).isEqualTo("low");
-    assertThat(play.prompt().said().first()).hasSize(1);
+    assertThat(play.prompt().said().first()).hasSize(2);
   }
 
   @Test
@@ -69,7 +70,7 @@ class ShortPathTest {
     assertThat(play.step()).isEqualTo("low");
     assertThat(play.prompt().said().first()).isEmpty();
     play.give(new Answer.Correct());
-    assertThat(play.prompt().said().first()).hasSize(1);
+    assertThat(play.prompt().said().first()).hasSize(2);
   }
 
   /** Trade A14: the settle may be skipped where the string set was not changed; no source. */
@@ -90,6 +91,33 @@ class ShortPathTest {
         assertThat(play.prompt()).isInstanceOf(Prompt.Wait.class);
       }
     }
+  }
+
+  /** The reading confirms it, so that it costs neither a prompt nor a line. */
+  @Test
+  void theFirstReadingConfirmsThatTheStringsHaveStood() throws Exception {
+    Play check = check(Role.TECHNICIAN).ok();
+    assertThat(firsts(check)).containsExactly("tune", "settle").inOrder();
+    assertThat(check.prompt().said().first().get(1).text())
+        .isEqualTo("All strings have stood at pitch for 10 min; if not, let them first.");
+    assertThat(check.prompt().said().first().get(1).stands()).isFalse();
+    assertThat(firsts(check.read("0.35..0.40"))).isEmpty();
+    Play relief = Play.technician("bass-34").to("strings").choose("same").to("tune").ok();
+    assertThat(relief.step()).isEqualTo("found-low");
+    assertThat(firsts(relief)).containsExactly("settle-first");
+    relief.resumeAfter(Duration.ofMinutes(1)).ok();
+    assertThat(firsts(relief)).containsExactly("settle-first");
+    assertThat(firsts(relief.read("0.35..0.40"))).isEmpty();
+  }
+
+  @Test
+  void whereItHasBeenWaitedNobodyConfirmsIt() throws Exception {
+    Play waited = Play.technician("bass-34").to("strings").choose("heavier").to("tune").ok();
+    assertThat(firsts(waited.waited())).isEmpty();
+  }
+
+  private static List<String> firsts(Play play) {
+    return play.prompt().said().first().stream().map(PromptText.First::step).toList();
   }
 
   @Test

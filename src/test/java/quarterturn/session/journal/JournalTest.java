@@ -189,11 +189,12 @@ class JournalTest {
     FileChannel channel =
         FileChannel.open(file(), StandardOpenOption.READ, StandardOpenOption.WRITE);
     FullDisk disk = new FullDisk(channel, room, stuck);
-    LogFormat.Scan<Journal.Contents> scan =
-        Journal.FORMAT.scan(Files.readAllBytes(file()), "demo.jsonl");
-    Journal journal =
-        new Journal(
-            new ForcedFile(file(), disk, JournalLock.take(file()), scan.wholeBytes()), scan);
+    byte[] read = Files.readAllBytes(file());
+    LogFormat.Scan<Journal.Contents> scan = Journal.FORMAT.scan(read, "demo.jsonl");
+    ForcedFile forced =
+        new ForcedFile(file(), disk, JournalLock.take(file()), FileIdentity.of(file()));
+    forced.keep(read, scan.wholeBytes());
+    Journal journal = new Journal(forced, scan);
     disks.put(journal, disk);
     return journal;
   }

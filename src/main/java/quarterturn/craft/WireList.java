@@ -1,10 +1,10 @@
-package quarterturn.session.store;
+package quarterturn.craft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import quarterturn.craft.StringGauge;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
 
@@ -16,7 +16,7 @@ import quarterturn.unit.NotUnderstoodException;
  * where one of them would be thinner than any string in millimetres, else millimetres, since a set
  * is written in one unit.
  */
-final class WireList {
+public final class WireList {
   private static final Pattern BETWEEN = Pattern.compile("\\s*[;,]\\s+|\\s*;\\s*|\\s+");
   private static final Pattern PART = Pattern.compile("([-+]?[\\d.,/]*)(.*)");
   private static final double INCHES_BELOW = 0.15;
@@ -28,11 +28,26 @@ final class WireList {
   private WireList() {}
 
   /**
+   * Reads the diameters of a set for an instrument.
+   *
+   * @param strings how many strings it has
+   * @throws NotUnderstoodException with what may be typed
+   */
+  public static List<Length> parse(String typed, int strings) {
+    List<Length> set = parse(typed);
+    if (set.size() != strings) {
+      throw new NotUnderstoodException(
+          "there are %d strings; give as many gauges, not %d".formatted(strings, set.size()));
+    }
+    return set;
+  }
+
+  /**
    * Reads the diameters of a set.
    *
    * @throws NotUnderstoodException with what may be typed
    */
-  static List<Length> parse(String typed) {
+  public static List<Length> parse(String typed) {
     WireList list = new WireList();
     for (String part : BETWEEN.split(typed.strip(), 4 * MOST)) {
       list.take(part);
@@ -40,6 +55,11 @@ final class WireList {
     boolean inches = list.bare.stream().anyMatch(n -> Length.parse(n).mm() < INCHES_BELOW);
     list.close(inches ? "in" : "mm");
     return List.copyOf(list.done);
+  }
+
+  /** A diameter as it is typed in inches: {@code .105}. */
+  public static String inch(Length gauge) {
+    return String.format(Locale.ROOT, "%.3f", gauge.inches()).substring(1);
   }
 
   private void take(String part) {
