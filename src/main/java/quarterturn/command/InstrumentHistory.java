@@ -15,11 +15,14 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Aim;
 import quarterturn.procedure.kind.Kind;
+import quarterturn.report.Calibration;
 import quarterturn.report.HistoryReport;
+import quarterturn.report.PlayedKind;
 import quarterturn.report.ReadingHistory;
 import quarterturn.script.HistoryJson;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
+import quarterturn.session.PastTurns;
 import quarterturn.session.engine.Story;
 import quarterturn.session.store.Store;
 import quarterturn.unit.Dates;
@@ -48,11 +51,37 @@ final class InstrumentHistory extends Placed {
         kind == null
             ? null
             : Belief.of(Known.of(kind.prior()), Story.of(turns, rules.limits())).known();
+    Map<String, Calibration> necks = calibrations(store, rules);
+    Calibration came = necks.getOrDefault(instrument.name(), Calibration.NONE);
+    Calibration all = necks.values().stream().reduce(Calibration.NONE, Calibration::plus);
     if (json) {
-      return print(List.of(HistoryJson.of(history, known)));
+      return print(List.of(HistoryJson.of(history, known, came, all)));
     }
     Dates dates = new Dates(clock.getZone());
-    return print(HistoryReport.lines(history, window(instrument, kind), known, dates));
+    return print(HistoryReport.lines(history, window(instrument, kind), known, came, all, dates));
+  }
+
+  /**
+   * How often each neck did what was expected, by the name of its instrument; where it has none, by
+   * the session's.
+   */
+  private static Map<String, Calibration> calibrations(Store store, Library rules)
+      throws IOException {
+    Map<String, Calibration> necks = new LinkedHashMap<>();
+    for (Store.Glance glance : store.sessions()) {
+      String instrument = glance.instrument();
+      String neck = instrument == null ? "session " + glance.name() : instrument;
+      if (glance.started() != null && !necks.containsKey(neck)) {
+        List<Event> events = store.read(glance.name()).events();
+        Kind kind = PlayedKind.of(events, rules).kind();
+        List<Event.Past> turns =
+            instrument == null ? PastTurns.of(events) : store.pastOf(instrument);
+        if (kind != null) {
+          necks.put(neck, Calibration.of(turns, Known.of(kind.prior()), rules.limits()));
+        }
+      }
+    }
+    return necks;
   }
 
   private Map<String, List<Event>> sessions(Store store, String instrument) throws IOException {
