@@ -51,7 +51,7 @@ class CoverTest {
             "welcome-only-if -> find-rod-unless: "
                 + "\"key-fit is not fits and not called by setup or season\" always holds here",
             "find-rod-unless -> hold-ready: no way leads from key-fit to find-rod-unless",
-            "play-gate -> finished: setup does not call it in this job; "
+            "play-gate -> turned-or-not: setup does not call it in this job; "
                 + "season does not call it in this job");
     assertThat(covered.outcomes())
         .containsAtLeast("jammed", "no-response", "wrong-way", "limit", "no-rod");
@@ -71,7 +71,7 @@ class CoverTest {
         .containsAtLeast(
             "relief: welcome-only-if -> find-rod-unless (otherwise)",
             "relief: find-rod-unless -> hold-ready (key-fit is fits)",
-            "relief: play-gate -> finished (called by setup or season)");
+            "relief: play-gate -> turned-or-not (called by setup or season)");
     assertThat(covered.stuck()).isEmpty();
   }
 
