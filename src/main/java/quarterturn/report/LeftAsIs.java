@@ -42,7 +42,8 @@ public final class LeftAsIs {
           event instanceof Event.Read read
               && read.quantity() == Quantity.RELIEF
               && read.which() == Which.LOWEST;
-      last = lowest && ((Event.Read) event).bracket() != null ? ((Event.Read) event).bracket() : last;
+      last =
+          lowest && ((Event.Read) event).bracket() != null ? ((Event.Read) event).bracket() : last;
     }
     Window window = kind == null || style == null ? null : kind.target(style).window();
     return "left as is: "

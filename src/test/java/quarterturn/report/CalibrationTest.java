@@ -128,7 +128,8 @@ class CalibrationTest {
     String said = new Calibration(7, 8).words(new Calibration(41, 46));
     assertThat(said).contains("came true 7 times of 8 on this neck, 41 times of 46 on all");
     assertThat(said).contains("nine in ten expected");
-    assertThat(Calibration.NONE.words(new Calibration(1, 2))).contains("came true 1 time of 2 on all");
+    assertThat(Calibration.NONE.words(new Calibration(1, 2)))
+        .contains("came true 1 time of 2 on all");
     assertThat(Calibration.NONE.words(Calibration.NONE)).contains("not known yet");
   }
 }

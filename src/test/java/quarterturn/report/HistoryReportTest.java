@@ -28,7 +28,8 @@ class HistoryReportTest {
   }
 
   private static String report(ReadingHistory history, Window window) {
-    return String.join("\n", HistoryReport.lines(history, window, known(), CAME, ALL, Told.DATES)) + "\n";
+    return String.join("\n", HistoryReport.lines(history, window, known(), CAME, ALL, Told.DATES))
+        + "\n";
   }
 
   private static String golden(String name) throws IOException {
@@ -59,13 +60,16 @@ class HistoryReportTest {
             new Event.Past(Told.minute(11), Turn.EIGHTH, null, null));
     ReadingHistory history = ReadingHistory.of("short", one, turns);
     Known known = Known.of(Prior.GUITAR);
-    assertThat(String.join("\n", HistoryReport.lines(history, null, known, CAME, ALL, Told.DATES)) + "\n")
+    assertThat(
+            String.join("\n", HistoryReport.lines(history, null, known, CAME, ALL, Told.DATES))
+                + "\n")
         .isEqualTo(golden("history-short.txt"));
   }
 
   @Test
   void noLineIsWiderThanItsPaperAndAllArePlain() {
-    for (String line : HistoryReport.lines(Storied.withAction(), WINDOW, known(), CAME, ALL, Told.DATES)) {
+    for (String line :
+        HistoryReport.lines(Storied.withAction(), WINDOW, known(), CAME, ALL, Told.DATES)) {
       assertThat(line.length()).isAtMost(78);
       assertThat(line).matches("[ -~]*");
     }

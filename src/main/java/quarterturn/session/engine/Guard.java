@@ -187,7 +187,9 @@ record Guard(Limits limits, Advisor advisor) {
     return new Prompt.Expected(range.lowMm(), range.highMm());
   }
 
-  /** What the next turn should change, or null where there is no fresh reading, or no turn helps. */
+  /**
+   * What the next turn should change, or null where there is no fresh reading, or no turn helps.
+   */
   @Nullable Outlook outlook(State state, Kind kind, Window window, Instant now) {
     Reading reading = fresh(state);
     Bracket bracket = reading == null ? null : reading.read().bracket();

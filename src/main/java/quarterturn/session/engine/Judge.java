@@ -136,8 +136,7 @@ record Judge(
     }
     Verdict verdict = Verdict.of(bracket, window);
     Verdict lean = verdict == Verdict.UNDECIDED ? Verdict.leaning(bracket, window) : null;
-    return Cell.Standing.at(
-        verdict, lean, Verdict.near(bracket, window, read.gaugeStep()), value);
+    return Cell.Standing.at(verdict, lean, Verdict.near(bracket, window, read.gaugeStep()), value);
   }
 
   /** The reading just taken, or else the last one; of relief, the one on the lowest string. */

@@ -23,7 +23,9 @@ record Outlook(
     boolean found,
     boolean rests,
     boolean beyond) {
-  /** Where the relief stands now and after the turn, in two sentences, the last without its stop. */
+  /**
+   * Where the relief stands now and after the turn, in two sentences, the last without its stop.
+   */
   String words() {
     return "Its chance to be in the window is "
         + percent(now)
@@ -35,7 +37,9 @@ record Outlook(
         + Notes.range(relief)
         + " (nine times in ten), with a chance of "
         + percent(then)
-        + (beyond ? "; but that is further than this program goes" : rests ? "; the rod rests before that" : "");
+        + (beyond
+            ? "; but that is further than this program goes"
+            : rests ? "; the rod rests before that" : "");
   }
 
   private static String percent(double chance) {

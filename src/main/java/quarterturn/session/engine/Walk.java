@@ -229,8 +229,7 @@ record Walk(Library library, Guard guard) {
   String nextTurn(State state, Instant now) {
     Kind kind = kind(state);
     Window window = window(state);
-    Outlook next =
-        kind == null || window == null ? null : guard.outlook(state, kind, window, now);
+    Outlook next = kind == null || window == null ? null : guard.outlook(state, kind, window, now);
     return next == null
         ? "What a turn would change cannot be said without a fresh reading"
         : next.words();

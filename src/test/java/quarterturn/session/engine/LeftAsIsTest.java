@@ -15,8 +15,8 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.BracketParser;
 
 /**
- * A relief at the edge of its window may be left as it is, and is then not called in the window. The
- * window of a 34 in bass, played with medium touch, is 0.30 to 0.45 mm. Readings are invented.
+ * A relief at the edge of its window may be left as it is, and is then not called in the window.
+ * The window of a 34 in bass, played with medium touch, is 0.30 to 0.45 mm. Readings are invented.
  */
 class LeftAsIsTest {
   private static Play found(Play play, String reading) {
@@ -70,8 +70,9 @@ class LeftAsIsTest {
       assertThat(text).contains(reading.replace("..", " to ") + " mm");
       assertThat(text).contains("0.30 to 0.45 mm");
       assertThat(text).containsMatch("window is \\d+ % now");
-      assertThat(text).containsMatch(
-          "turn, (tighter|looser), should give .* \\(nine times in ten\\), with a chance of \\d+ %");
+      assertThat(text)
+          .containsMatch(
+              "turn, (tighter|looser), should give .* \\(nine times in ten\\), with a chance of \\d+ %");
       assertThat(text).contains("25 min");
       assertThat(text).contains("action and intonation");
       play.choose("leave");
@@ -115,7 +116,8 @@ class LeftAsIsTest {
   void aNeckThatIsPlainlyOutIsNotOfferedIt(String reading) throws Exception {
     Play play = found(Play.beginner("bass-34"), reading);
     assertThat(play.step()).isNotEqualTo("nearly");
-    play.to("plan-" + (reading.startsWith("0.5") || reading.startsWith("0.6") ? "tighten" : "loosen"));
+    play.to(
+        "plan-" + (reading.startsWith("0.5") || reading.startsWith("0.6") ? "tighten" : "loosen"));
     assertThat(play.state().log().toString()).doesNotContain("step=nearly");
   }
 

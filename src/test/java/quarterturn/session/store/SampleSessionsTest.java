@@ -160,7 +160,8 @@ class SampleSessionsTest {
    * samples are older than this question.
    */
   private static String wentOn(String in) {
-    return in.replaceAll("(?m)^(.*\"lifts_mm\": 0.45, (\"at\".*))$", "$1\n{\"answer\": \"go-on\", $2");
+    return in.replaceAll(
+        "(?m)^(.*\"lifts_mm\": 0.45, (\"at\".*))$", "$1\n{\"answer\": \"go-on\", $2");
   }
 
   /** The prompts without that question, its notes at the prompt after it. */
