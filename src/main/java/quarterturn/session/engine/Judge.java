@@ -126,10 +126,11 @@ record Judge(
   private Cell standing(Quantity quantity) {
     Event.Read read = read(quantity);
     Bracket bracket = read == null ? null : read.bracket();
-    if (read == null || (bracket == null && read.value() == null)) {
+    Double value = read == null ? null : read.value();
+    value = bracket == null ? value : Double.valueOf(bracket.middleMm());
+    if (read == null || value == null) {
       return Cell.Standing.NOTHING;
     }
-    double value = bracket == null ? read.value() : bracket.middleMm();
     // Only relief is held to its window by one reading; the others are, string by string.
     if (bracket == null || window == null || quantity != Quantity.RELIEF) {
       return Cell.Standing.at(Verdict.UNDECIDED, null, null, value);
