@@ -15,11 +15,13 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Aim;
 import quarterturn.procedure.kind.Kind;
+import quarterturn.report.Calibration;
 import quarterturn.report.HistoryReport;
 import quarterturn.report.ReadingHistory;
 import quarterturn.script.HistoryJson;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
+import quarterturn.session.Neck;
 import quarterturn.session.engine.Story;
 import quarterturn.session.store.Store;
 import quarterturn.unit.Dates;
@@ -48,11 +50,26 @@ final class InstrumentHistory extends Placed {
         kind == null
             ? null
             : Belief.of(Known.of(kind.prior()), Story.of(turns, rules.limits())).known();
+    Calibration came = Calibration.NONE;
+    Calibration all = Calibration.NONE;
+    for (Neck neck : store.necks(rules.limits())) {
+      Calibration one = calibration(neck, rules);
+      came = instrument.name().equals(neck.instrument()) ? one : came;
+      all = all.plus(one);
+    }
     if (json) {
-      return print(List.of(HistoryJson.of(history, known)));
+      return print(List.of(HistoryJson.of(history, known, came, all)));
     }
     Dates dates = new Dates(clock.getZone());
-    return print(HistoryReport.lines(history, window(instrument, kind), known, dates));
+    return print(HistoryReport.lines(history, window(instrument, kind), known, came, all, dates));
+  }
+
+  /** How often a neck did what was expected. */
+  private static Calibration calibration(Neck neck, Library rules) {
+    Kind kind = neck.kind() == null ? null : rules.kinds().get(neck.kind());
+    return kind == null
+        ? Calibration.NONE
+        : Calibration.of(neck.turns(), Known.of(kind.prior()), rules.limits());
   }
 
   private Map<String, List<Event>> sessions(Store store, String instrument) throws IOException {

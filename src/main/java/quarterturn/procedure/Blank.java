@@ -18,6 +18,7 @@ public enum Blank implements Worded {
   WAY("tighten or loosen"),
   SENSE("clockwise or anticlockwise, facing the rod nut's end"),
   NET("where the rod stands from as found"),
+  NEXT_TURN("what the next turn should change"),
   KIND("the kind of instrument"),
   MINUTES("how long to wait, in minutes"),
   STRING("the note of the string at hand"),

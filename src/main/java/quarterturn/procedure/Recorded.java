@@ -17,7 +17,9 @@ public enum Recorded implements Worded {
   /** Whether there are pickups that can be set; the last option states that there are none. */
   PICKUPS,
   /** Whether the neck is read again a day later; the last option states that it is. */
-  NEXT_DAY;
+  NEXT_DAY,
+  /** Whether a relief just outside its window stays so; the last option states that it does. */
+  LEFT_AS_IS;
 
   /** Whether the note is of the strings' diameters, one for each, and of nothing else. */
   public boolean gauges() {

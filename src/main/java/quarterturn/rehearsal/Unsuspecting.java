@@ -16,6 +16,11 @@ public interface Unsuspecting extends Advisor {
   }
 
   @Override
+  default double chance(Question question, Turn turn) {
+    return 0.5;
+  }
+
+  @Override
   default Range expect(Question question, Turn turn) {
     return ANYTHING;
   }

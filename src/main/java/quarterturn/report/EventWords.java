@@ -2,6 +2,7 @@ package quarterturn.report;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Library;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
@@ -32,7 +33,7 @@ public final class EventWords {
             e -> "Done: " + stopped(labels.step(e.step())),
             e -> at("Noted at", e.step(), e.text()),
             AdjustedWords::of,
-            e -> at("Chose at", e.step(), labels.option(e.step(), e.option())),
+            e -> at("Chose at", e.step(), chosen(e, before)),
             EventWords::reading,
             e -> "Asked for: " + TurnWords.order(e.turn()) + ".",
             e -> "Asked to take the last turn back.",
@@ -47,6 +48,15 @@ public final class EventWords {
             e -> "Left: " + stopped(e.standing()),
             EventWords::resumed,
             EventWords::ended));
+  }
+
+  private String chosen(Event.Chose chose, List<Event> before) {
+    Library library = labels.library();
+    if (library == null || !LeftAsIs.left(chose, library.procedures().values())) {
+      return labels.option(chose.step(), chose.option());
+    }
+    PlayedKind played = PlayedKind.of(before, library);
+    return LeftAsIs.words(before, played.kind(), played.style());
   }
 
   private String at(String what, String step, String said) {

@@ -24,9 +24,16 @@ public final class HistoryReport {
    *
    * @param window the relief window, or null where there is none
    * @param known how the neck answers the rod, or null where the kind is unknown
+   * @param came how often this neck did what was expected
+   * @param all the same of all necks
    */
   public static List<String> lines(
-      ReadingHistory history, @Nullable Window window, @Nullable Known known, Dates dates) {
+      ReadingHistory history,
+      @Nullable Window window,
+      @Nullable Known known,
+      Calibration came,
+      Calibration all,
+      Dates dates) {
     List<String> lines = new ArrayList<>();
     lines.add("History of " + history.instrument());
     lines.add("");
@@ -42,6 +49,8 @@ public final class HistoryReport {
       lines.add("");
       lines.addAll(Paragraph.wrap(NeckWords.of(known, history.moves()), TimePlot.COLUMNS, 0));
     }
+    lines.add("");
+    lines.addAll(Paragraph.wrap(came.words(all), TimePlot.COLUMNS, 0));
     return lines;
   }
 

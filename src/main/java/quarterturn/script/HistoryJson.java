@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.Known;
+import quarterturn.report.Calibration;
 import quarterturn.report.ReadingHistory;
 import quarterturn.unit.Bracket;
 
@@ -19,8 +20,11 @@ public final class HistoryJson {
    * The history as one JSON object in one line.
    *
    * @param known how the neck answers its rod, or null where the kind is unknown
+   * @param came how often this neck did what was expected
+   * @param all the same of all necks
    */
-  public static String of(ReadingHistory history, @Nullable Known known) {
+  public static String of(
+      ReadingHistory history, @Nullable Known known, Calibration came, Calibration all) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("instrument", history.instrument());
     ArrayNode sessions = json.putArray("sessions");
@@ -44,7 +48,13 @@ public final class HistoryJson {
     } else {
       json.set("known", AdviceLines.known(known));
     }
+    share(json.putObject("expected_came_true"), came);
+    share(json.putObject("expected_came_true_on_all"), all);
     return json.toString();
+  }
+
+  private static void share(ObjectNode json, Calibration calibration) {
+    json.put("times", calibration.right()).put("of", calibration.turns());
   }
 
   private static ObjectNode reading(ReadingHistory.Point point) {

@@ -120,12 +120,13 @@ class SamplesTest {
     }
     for (String history : exports(".history.txt")) {
       String name = history.replace(".history.txt", "");
-      assertThat(run("instrument", "history", name, "--data", data())).isEqualTo(export(history));
+      // How often the expected came true is said since, below all that was said then.
+      assertThat(run("instrument", "history", name, "--data", data())).startsWith(export(history));
     }
     for (String history : exports(".history.json")) {
       String name = history.replace(".history.json", "");
       assertThat(run("instrument", "history", name, "--json", "--data", data()))
-          .isEqualTo(export(history));
+          .startsWith(export(history).replaceAll("}\\s*$", ","));
     }
     assertThat(exports(".history.txt")).hasSize(4);
   }

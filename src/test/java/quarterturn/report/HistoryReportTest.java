@@ -20,13 +20,16 @@ import quarterturn.unit.Turn;
 
 class HistoryReportTest {
   private static final Window WINDOW = new Window(0.30, 0.45);
+  private static final Calibration CAME = new Calibration(7, 8);
+  private static final Calibration ALL = new Calibration(41, 46);
 
   private static Known known() {
     return Belief.of(Known.of(Prior.BASS), Story.of(Storied.turns(), ShippedRules.LIMITS)).known();
   }
 
   private static String report(ReadingHistory history, Window window) {
-    return String.join("\n", HistoryReport.lines(history, window, known(), Told.DATES)) + "\n";
+    return String.join("\n", HistoryReport.lines(history, window, known(), CAME, ALL, Told.DATES))
+        + "\n";
   }
 
   private static String golden(String name) throws IOException {
@@ -57,13 +60,16 @@ class HistoryReportTest {
             new Event.Past(Told.minute(11), Turn.EIGHTH, null, null));
     ReadingHistory history = ReadingHistory.of("short", one, turns);
     Known known = Known.of(Prior.GUITAR);
-    assertThat(String.join("\n", HistoryReport.lines(history, null, known, Told.DATES)) + "\n")
+    assertThat(
+            String.join("\n", HistoryReport.lines(history, null, known, CAME, ALL, Told.DATES))
+                + "\n")
         .isEqualTo(golden("history-short.txt"));
   }
 
   @Test
   void noLineIsWiderThanItsPaperAndAllArePlain() {
-    for (String line : HistoryReport.lines(Storied.withAction(), WINDOW, known(), Told.DATES)) {
+    for (String line :
+        HistoryReport.lines(Storied.withAction(), WINDOW, known(), CAME, ALL, Told.DATES)) {
       assertThat(line.length()).isAtMost(78);
       assertThat(line).matches("[ -~]*");
     }
@@ -95,7 +101,7 @@ class HistoryReportTest {
   void noneYet() {
     assertThat(
             HistoryReport.lines(
-                ReadingHistory.of("demo", Map.of(), List.of()), null, null, Told.DATES))
+                ReadingHistory.of("demo", Map.of(), List.of()), null, null, CAME, ALL, Told.DATES))
         .containsExactly("History of demo", "", "No session yet.")
         .inOrder();
   }

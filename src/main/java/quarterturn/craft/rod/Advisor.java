@@ -14,6 +14,9 @@ public interface Advisor {
   /** What speaks against turning this rod again, or null. */
   Decision.@Nullable Reason fault(Question question);
 
+  /** The chance that the relief stands in the window after {@code turn}, 0 to 1. */
+  double chance(Question question, Turn turn);
+
   /** Where the relief should stand after {@code turn}, whether or not it was advised. */
   Range expect(Question question, Turn turn);
 

@@ -133,6 +133,11 @@ public final class BeliefAdvisor implements Advisor {
   }
 
   @Override
+  public double chance(Question q, Turn turn) {
+    return latest.of(q.known(), recent(q.story())).chanceIn(q.window(), turn);
+  }
+
+  @Override
   public Range expect(Question q, Turn turn) {
     return latest.of(q.known(), recent(q.story())).expect(turn);
   }

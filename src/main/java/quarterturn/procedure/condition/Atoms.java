@@ -13,6 +13,7 @@ final class Atoms {
       new Condition.Atom.Cases<>(
           against -> new Subject.Reading(against.quantity()),
           leans -> new Subject.Reading(leans.quantity()),
+          near -> new Subject.Reading(near.quantity()),
           below -> new Subject.Reading(below.quantity()),
           atLeast -> new Subject.Reading(atLeast.quantity()),
           differs -> new Subject.Differing(differs.quantity()),
@@ -32,6 +33,7 @@ final class Atoms {
       new Condition.Atom.Cases<>(
           a -> cell -> cell instanceof Cell.Standing s && s.verdict() == a.verdict(),
           a -> cell -> cell instanceof Cell.Standing s && s.leans(a.towards()),
+          a -> cell -> cell instanceof Cell.Standing s && s.near() == a.side(),
           a -> cell -> cell instanceof Cell.Standing s && s.isBelow(a.limit()),
           a -> cell -> cell instanceof Cell.Standing s && s.isAtLeast(a.limit()),
           a -> cell -> cell instanceof Cell.Apart d && d.above() >= a.limit() - Cell.SLACK,
@@ -57,6 +59,7 @@ final class Atoms {
       new Condition.Atom.Cases<>(
           against -> List.of(),
           leans -> List.of(),
+          near -> List.of(),
           below -> List.of(below.limit()),
           atLeast -> List.of(atLeast.limit()),
           differs -> List.of(differs.limit()),

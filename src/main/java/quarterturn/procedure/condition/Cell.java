@@ -21,19 +21,22 @@ public sealed interface Cell {
    * How a reading stands to its window.
    *
    * @param lean where an undecided one leans, or null
+   * @param near the side on which it is just outside, by {@link Verdict#near}, or null
    * @param from the least value
    * @param below all values are below this
    */
-  record Standing(Verdict verdict, @Nullable Verdict lean, double from, double below)
+  record Standing(
+      Verdict verdict, @Nullable Verdict lean, @Nullable Verdict near, double from, double below)
       implements Cell {
     /** The standing where nothing was read. */
     public static final Standing NOTHING =
-        new Standing(Verdict.NOT_MEASURED, null, Double.NaN, Double.NaN);
+        new Standing(Verdict.NOT_MEASURED, null, null, Double.NaN, Double.NaN);
 
     /** The standing of a single value. */
-    public static Standing at(Verdict verdict, @Nullable Verdict lean, double value) {
+    public static Standing at(
+        Verdict verdict, @Nullable Verdict lean, @Nullable Verdict near, double value) {
       double from = value + READING_SLACK;
-      return new Standing(verdict, lean, from, from + 2 * SLACK);
+      return new Standing(verdict, lean, near, from, from + 2 * SLACK);
     }
 
     boolean leans(Verdict towards) {

@@ -134,6 +134,7 @@ public sealed interface Condition {
     record Cases<R>(
         Function<Against, R> against,
         Function<Leans, R> leans,
+        Function<Near, R> near,
         Function<Below, R> below,
         Function<AtLeast, R> atLeast,
         Function<Differs, R> differs,
@@ -186,6 +187,17 @@ public sealed interface Condition {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.leans().apply(this);
+    }
+  }
+
+  /**
+   * The last reading straddles one end of its window, or lies outside it by less than its own step:
+   * "relief just above target".
+   */
+  record Near(Quantity quantity, Verdict side) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.near().apply(this);
     }
   }
 

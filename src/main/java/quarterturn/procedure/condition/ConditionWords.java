@@ -105,6 +105,7 @@ public final class ConditionWords {
       new Condition.Atom.Cases<>(
           c -> new Phrase(c.quantity().word(), c.verdict().words(), true),
           c -> new Phrase(c.quantity().word(), leans(c.towards()), true),
+          c -> new Phrase(c.quantity().word(), "just " + c.side().words(), true),
           c -> amount(c.quantity(), "below", c.limit()),
           c -> amount(c.quantity(), "at least", c.limit()),
           c -> amount(c.quantity(), "differs by more than", c.limit()),
@@ -134,6 +135,7 @@ public final class ConditionWords {
                   ? new Phrase(c.quantity().word(), "was read", true)
                   : null,
           leans -> null,
+          near -> null,
           below -> null,
           atLeast -> null,
           c -> amount(c.quantity(), "differs by at most", c.limit()),

@@ -1,5 +1,6 @@
 package quarterturn.procedure.condition;
 
+import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.unit.Bracket;
 
@@ -55,5 +56,23 @@ public enum Verdict {
     }
     double middle = reading.middleMm();
     return middle < window.lowMm() ? BELOW : middle > window.highMm() ? ABOVE : IN;
+  }
+
+  /**
+   * The side on which a reading is just outside its window, {@link #BELOW} or {@link #ABOVE}: it
+   * straddles that end alone, or lies outside by less than its own width and the gauge's step. Null
+   * where it is inside, plainly outside, or has an end that is unknown.
+   *
+   * @param step the gauge's step, in millimetres; leaves far apart do not make a neck that is
+   *     plainly out look near
+   */
+  public static @Nullable Verdict near(Bracket reading, Window window, double step) {
+    double slack = 1e-9;
+    double most = Math.min(reading.widthMm(), step) - slack;
+    boolean below =
+        reading.lowMm() < window.lowMm() - slack && window.lowMm() - reading.highMm() < most;
+    boolean above =
+        reading.highMm() > window.highMm() + slack && reading.lowMm() - window.highMm() < most;
+    return !reading.bounded() || below == above ? null : below ? BELOW : ABOVE;
   }
 }

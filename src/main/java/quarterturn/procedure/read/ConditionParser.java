@@ -34,13 +34,14 @@ import quarterturn.unit.Worded;
  *           | "called by" | "not called by" PROCEDURE { "or" PROCEDURE }
  * STANDING  = VERDICT | "was read" | "leans nowhere"
  *           | "leans below" | "leans into" | "leans above" "target"
+ *           | "just below" | "just above" "target"
  * VERDICT   = "cannot be measured" | "touches" | "below target" | "in target" | "undecided"
  *           | "above target"
  * COUNT     = "at least" | "less than" N "times"
  * </pre>
  *
  * <p>Only "some" and "no" take more than one verdict. Only a quantity read as a bracket can touch,
- * stand to the target, lean, differ or repeat.
+ * stand to the target, lean, be just outside it, differ or repeat.
  */
 public final class ConditionParser {
   /**

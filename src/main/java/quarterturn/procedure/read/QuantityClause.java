@@ -20,6 +20,7 @@ record QuantityClause(Clause words, Quantity quantity) {
   private static final String REPEATS = "repeats within";
   private static final String SCATTERS = "does not repeat within";
   private static final String READ = "was read";
+  private static final String JUST = "just ";
 
   Condition read() throws MisreadException {
     List<Condition> standings = new ArrayList<>();
@@ -50,6 +51,11 @@ record QuantityClause(Clause words, Quantity quantity) {
     for (Verdict towards : leanings()) {
       if (words.take(leans(towards))) {
         return new Condition.Leans(quantity, towards);
+      }
+    }
+    for (Verdict side : sides()) {
+      if (words.take(JUST + side.words())) {
+        return new Condition.Near(quantity, side);
       }
     }
     return words.take(READ)
@@ -102,6 +108,7 @@ record QuantityClause(Clause words, Quantity quantity) {
     verdicts().forEach(verdict -> phrases.add(verdict.words()));
     phrases.add(READ);
     leanings().forEach(towards -> phrases.add(leans(towards)));
+    sides().forEach(side -> phrases.add(JUST + side.words()));
     return phrases;
   }
 
@@ -113,6 +120,10 @@ record QuantityClause(Clause words, Quantity quantity) {
     return quantity.bracket()
         ? List.of(Verdict.BELOW, Verdict.IN, Verdict.ABOVE, Verdict.UNDECIDED)
         : List.of();
+  }
+
+  private List<Verdict> sides() {
+    return quantity.bracket() ? List.of(Verdict.BELOW, Verdict.ABOVE) : List.of();
   }
 
   private List<String> comparisons() {

@@ -131,6 +131,7 @@ final class PathState {
                 new Condition.Atom.Cases<@Nullable Lack>(
                     against -> null,
                     leans -> null,
+                    near -> null,
                     below -> null,
                     atLeast -> null,
                     differs -> null,

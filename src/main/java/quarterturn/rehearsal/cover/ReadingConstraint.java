@@ -30,6 +30,9 @@ record ReadingConstraint(Quantity quantity, Set<Verdict> verdicts) {
     if (atom instanceof Condition.Leans leans && holds) {
       return of(leans.quantity(), Verdict.UNDECIDED, true);
     }
+    if (atom instanceof Condition.Near near && holds) {
+      return of(near.quantity(), Verdict.UNDECIDED, true);
+    }
     return atom instanceof Condition.Strings strings
         ? of(strings.quantity(), strings.verdict(), holds)
         : null;

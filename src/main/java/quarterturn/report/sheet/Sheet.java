@@ -71,7 +71,7 @@ public record Sheet(
    * @param shipped the program's own library, for what the steps of a missing procedure record
    */
   public static Sheet of(String session, List<Event> events, Library library, Library shipped) {
-    return new SheetFold(library, shipped).of(session, events);
+    return new SheetFold(events, library, shipped).of(session);
   }
 
   /**

@@ -14,17 +14,16 @@ import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Kind;
-import quarterturn.procedure.kind.Style;
 import quarterturn.report.Labels;
+import quarterturn.report.LeftAsIs;
+import quarterturn.report.PlayedKind;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
+import quarterturn.session.engine.EngineQuestions;
 import quarterturn.unit.Turn;
 
 /** Makes a sheet from the events of a session that were not withdrawn. */
 final class SheetFold {
-  private static final String KIND = "kind";
-  private static final String STYLE = "style";
-
   private final Library library;
   private final Library shipped;
   private final List<Sheet.Remark> notes = new ArrayList<>();
@@ -35,33 +34,40 @@ final class SheetFold {
   private final List<Event.Adjusted> settings = new ArrayList<>();
   private final List<Sheet.Pause> waits = new ArrayList<>();
   private @Nullable String complaint;
-  private @Nullable String kind;
-  private @Nullable Style style;
+  private final PlayedKind played;
+  private final List<Event> before = new ArrayList<>();
   private Event.@Nullable Started started;
   private Event.@Nullable WaitBegan waiting;
   private Event.@Nullable Ended ended;
   private @Nullable String standing;
 
-  SheetFold(Library library, Library shipped) {
+  private final List<Event> events;
+
+  /**
+   * @param all the session's events, oldest first
+   */
+  SheetFold(List<Event> all, Library library, Library shipped) {
     this.library = library;
     this.shipped = shipped;
+    this.events = Corrections.standing(all);
+    this.played = PlayedKind.of(events, library);
   }
 
-  Sheet of(String session, List<Event> all) {
-    List<Event> events = Corrections.standing(all);
+  Sheet of(String session) {
     if (!events.isEmpty() && events.get(0) instanceof Event.Started first) {
       started = first;
-      kind = first.kind();
-      style = first.style();
     }
     String main = started == null ? "" : started.procedure();
     SheetSteps steps = new SheetSteps(library, main);
-    events.forEach(event -> take(event, steps));
+    for (Event event : events) {
+      take(event, steps);
+      before.add(event);
+    }
     if (waiting != null) {
       waits.add(new Sheet.Pause(waiting.step(), waiting.at(), waiting.until(), null, null));
     }
     SheetChanges changes = new SheetChanges(events, new SheetSteps(library, main), library);
-    SheetRows rows = new SheetRows(events, kind(), style, changes);
+    SheetRows rows = new SheetRows(events, played.kind(), played.style(), changes);
     Instant last = events.isEmpty() ? null : events.get(events.size() - 1).at();
     return new Sheet(
         heading(session),
@@ -154,13 +160,11 @@ final class SheetFold {
   }
 
   private void chose(Event.Chose chose, SheetSteps steps) {
-    if (chose.step().equals(KIND)) {
-      kind = chose.option();
-    } else if (chose.step().equals(STYLE)) {
-      for (Style one : Style.values()) {
-        style = one.word().equals(chose.option()) ? one : style;
-      }
-    } else {
+    boolean own = List.of(EngineQuestions.KIND, EngineQuestions.STYLE).contains(chose.step());
+    if (LeftAsIs.left(chose, library.procedures().values())) {
+      String left = LeftAsIs.words(before, played.kind(), played.style());
+      findings.add(new Sheet.Remark(chose.at(), "Relief", left));
+    } else if (!own) {
       Labels labels = steps.labels(chose.step());
       String about = asked(labels, chose.step());
       String answer = labels.option(chose.step(), chose.option());
@@ -215,21 +219,15 @@ final class SheetFold {
     return new Sheet.Rod(moves, net, total);
   }
 
-  private @Nullable Kind kind() {
-    Kind known = kind == null ? null : library.kinds().get(kind);
-    Integer joint = started == null ? null : started.jointFret();
-    return known == null || joint == null ? known : known.withJoint(joint);
-  }
-
   private Sheet.Heading heading(String session) {
-    Kind known = kind();
+    Kind known = played.kind();
     String id = started == null ? "" : started.procedure();
     Procedure procedure = library.procedures().get(id);
     return new Sheet.Heading(
         session,
         started == null ? null : started.instrument(),
-        known == null ? kind : known.name(),
-        style,
+        known == null ? played.id() : known.name(),
+        played.style(),
         started == null ? null : started.role(),
         procedure == null ? id : procedure.title(),
         started == null ? null : started.at(),

@@ -2,6 +2,7 @@ package quarterturn.session.engine;
 
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
@@ -25,6 +26,7 @@ final class Blanks {
   private final @Nullable Turn turn;
   private final String wait;
   private final String stale;
+  private final Supplier<String> nextTurn;
   private final @Nullable AtString at;
   private final @Nullable Figures figures;
 
@@ -33,6 +35,7 @@ final class Blanks {
    *
    * @param at the present string, where the step goes from string to string
    * @param stale the stale results, in words
+   * @param nextTurn what the next turn should change, in words; only asked where a text says it
    */
   Blanks(
       State state,
@@ -41,9 +44,11 @@ final class Blanks {
       @Nullable Turn turn,
       String wait,
       @Nullable AtString at,
-      String stale) {
+      String stale,
+      Supplier<String> nextTurn) {
     this.at = at;
     this.stale = stale;
+    this.nextTurn = nextTurn;
     this.figures =
         kind == null || state.style() == null
             ? null
@@ -86,6 +91,7 @@ final class Blanks {
       case WAY -> turn == null ? "turn" : turn.turns() > 0 ? "tighten" : "loosen";
       case SENSE -> turn == null ? "as told" : turn.sense();
       case NET -> net(state);
+      case NEXT_TURN -> nextTurn.get();
       case KIND -> kind == null ? "instrument" : kind.name();
       case MINUTES -> wait;
       case STRING -> kind == null ? "string" : kind.strings().get(state.position().string());

@@ -61,14 +61,7 @@ public record CarriedOn(
     List<Event.Past> turns = new ArrayList<>(others);
     turns.addAll(PastTurns.of(events));
     turns.sort(Comparator.comparing(Event.Past::at));
-    return new CarriedOn(
-        session,
-        started,
-        kind,
-        style,
-        last.at(),
-        Standing.of(events),
-        turns);
+    return new CarriedOn(session, started, kind, style, last.at(), Standing.of(events), turns);
   }
 
   /** The first events of the session that replaces the first one, as after a break. */

@@ -20,7 +20,7 @@ public final class EngineQuestions {
   static final String RECALL = "was-turn-made";
 
   public static final String KIND = "kind";
-  static final String STYLE = "style";
+  public static final String STYLE = "style";
 
   /** Id of the question asked when a procedure needs a result that is stale or was never read. */
   static final String NEEDS = "what-is-missing";

@@ -146,7 +146,7 @@ record Guard(Limits limits, Advisor advisor) {
       return fault("it asks for a turn on a reading that does not tell which way to turn");
     }
     boolean tighten = bracket.middleMm() > window.middleMm();
-    Turn most = most(state, step, tighten, now);
+    Turn most = most(state, step.limit(), tighten, now);
     Advice advice;
     if (state.pending().undoAsked() || step.amount() instanceof Step.Amount.Undo) {
       advice = undo(state);
@@ -181,8 +181,7 @@ record Guard(Limits limits, Advisor advisor) {
     if (tightens && !state.bench().hasAll(limits.tightenNeeds())) {
       return fault("it asks to tighten the rod with the strings at full pitch");
     }
-    double reach = state.history().reach(tightens) + advice.turn().size().turns();
-    if (reach > limits.fromAsFound().turns() + 1e-9) {
+    if (beyond(state, advice.turn())) {
       return new Ruling.Stops(
           "limit",
           "The rod stands "
@@ -192,6 +191,12 @@ record Guard(Limits limits, Advisor advisor) {
     return new Ruling.Turns(advice);
   }
 
+  /** Whether a turn takes the rod further from where it was found than the limit. */
+  private boolean beyond(State state, Turn turn) {
+    double reach = state.history().reach(turn.turns() > 0) + turn.size().turns();
+    return reach > limits.fromAsFound().turns() + 1e-9;
+  }
+
   /** The relief to expect after {@code turn}, or null where there is no fresh reading. */
   Prompt.@Nullable Expected expected(State state, Kind kind, Window window, Turn turn) {
     Reading reading = fresh(state);
@@ -199,8 +204,37 @@ record Guard(Limits limits, Advisor advisor) {
     if (bracket == null || turn.turns() == 0) {
       return null;
     }
-    Range range = advisor.expect(question(state, kind, window, bracket, turn.size()), turn);
+    return expected(question(state, kind, window, bracket, turn.size()), turn);
+  }
+
+  private Prompt.Expected expected(Advisor.Question question, Turn turn) {
+    Range range = advisor.expect(question, turn);
     return new Prompt.Expected(range.lowMm(), range.highMm());
+  }
+
+  /**
+   * What the next turn should change, or null where there is no fresh reading, or no turn helps.
+   */
+  @Nullable Outlook outlook(State state, Kind kind, Window window, Instant now) {
+    Reading reading = fresh(state);
+    Bracket bracket = reading == null ? null : reading.read().bracket();
+    if (bracket == null) {
+      return null;
+    }
+    boolean tighten = bracket.middleMm() > window.middleMm();
+    Turn most = most(state, limits.perReading(), tighten, now);
+    Advisor.Question question = question(state, kind, window, bracket, most);
+    Turn turn = advisor.advise(question).turn();
+    return turn.turns() == 0
+        ? null
+        : new Outlook(
+            turn,
+            advisor.chance(question, Turn.NONE),
+            advisor.chance(question, turn),
+            expected(question, turn),
+            state.bench().has(Fact.ROD_IDENTIFIED),
+            state.history().restDue(now),
+            beyond(state, turn));
   }
 
   private Advisor.Question question(
@@ -232,8 +266,8 @@ record Guard(Limits limits, Advisor advisor) {
   }
 
   /** The largest turn that is allowed now, at least a sixteenth. */
-  private Turn most(State state, Step.TurnRod step, boolean tighten, Instant now) {
-    double most = Math.min(step.limit().turns(), limits.perReading().turns());
+  private Turn most(State state, Turn limit, boolean tighten, Instant now) {
+    double most = Math.min(limit.turns(), limits.perReading().turns());
     boolean first = state.history().turns().isEmpty();
     if (!state.history().known() && (first || state.history().touching() == 0)) {
       most = Math.min(most, limits.firstMove().turns());

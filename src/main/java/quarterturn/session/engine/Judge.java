@@ -124,28 +124,20 @@ record Judge(
   }
 
   private Cell standing(Quantity quantity) {
-    Bracket bracket = bracket(quantity);
-    Double value = bracket == null ? value(quantity) : Double.valueOf(bracket.middleMm());
-    if (value == null) {
+    Event.Read read = read(quantity);
+    Bracket bracket = read == null ? null : read.bracket();
+    Double value = read == null ? null : read.value();
+    value = bracket == null ? value : Double.valueOf(bracket.middleMm());
+    if (read == null || value == null) {
       return Cell.Standing.NOTHING;
     }
-    if (bracket == null || window == null) {
-      return Cell.Standing.at(Verdict.UNDECIDED, null, value);
-    }
     // Only relief is held to its window by one reading; the others are, string by string.
-    Verdict verdict = quantity == Quantity.RELIEF ? Verdict.of(bracket, window) : Verdict.UNDECIDED;
+    if (bracket == null || window == null || quantity != Quantity.RELIEF) {
+      return Cell.Standing.at(Verdict.UNDECIDED, null, null, value);
+    }
+    Verdict verdict = Verdict.of(bracket, window);
     Verdict lean = verdict == Verdict.UNDECIDED ? Verdict.leaning(bracket, window) : null;
-    return Cell.Standing.at(verdict, lean, value);
-  }
-
-  private @Nullable Bracket bracket(Quantity quantity) {
-    Event.Read read = read(quantity);
-    return read == null ? null : read.bracket();
-  }
-
-  private @Nullable Double value(Quantity quantity) {
-    Event.Read read = read(quantity);
-    return read == null ? null : read.value();
+    return Cell.Standing.at(verdict, lean, Verdict.near(bracket, window, read.gaugeStep()), value);
   }
 
   /** The reading just taken, or else the last one; of relief, the one on the lowest string. */

@@ -302,7 +302,14 @@ final class Prompter {
         step instanceof Step.Wait w ? EngineQuestions.span(Duration.ofMinutes(w.minutes())) : "";
     Blanks fill =
         new Blanks(
-            state, library, walk.kind(state), turn, wait, atString(state, step), stale(state, now));
+            state,
+            library,
+            walk.kind(state),
+            turn,
+            wait,
+            atString(state, step),
+            stale(state, now),
+            () -> walk.nextTurn(state, now));
     List<Hazard> reminders =
         hazards(step).stream().filter(hazard -> state.accepted().contains(hazard.id())).toList();
     String why = words.why() == null ? null : fill.in(words.why());
@@ -335,7 +342,15 @@ final class Prompter {
     }
     Procedure procedure = library.procedure(state.place().procedure());
     Blanks fill =
-        new Blanks(state, library, walk.kind(state), null, "a while", null, stale(state, now));
+        new Blanks(
+            state,
+            library,
+            walk.kind(state),
+            null,
+            "a while",
+            null,
+            stale(state, now),
+            () -> "...");
     return new Coming(procedure, fill::known).after(walk.step(state));
   }
 

@@ -224,6 +224,16 @@ record Walk(Library library, Guard guard) {
     return kind == null || window == null ? null : guard.expected(state, kind, window, turn);
   }
 
+  /** What the next turn should change, in words without the last stop. */
+  String nextTurn(State state, Instant now) {
+    Kind kind = kind(state);
+    Window window = window(state);
+    Outlook next = kind == null || window == null ? null : guard.outlook(state, kind, window, now);
+    return next == null
+        ? "What a turn would change cannot be said without a fresh reading"
+        : next.words();
+  }
+
   private Optional<Decision.Reason> fault(State state) {
     Kind kind = kind(state);
     Window window = window(state);

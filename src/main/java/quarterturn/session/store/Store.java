@@ -22,6 +22,7 @@ import quarterturn.procedure.Limits;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.Names;
+import quarterturn.session.Neck;
 import quarterturn.session.journal.Folders;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.journal.JournalLock;
@@ -280,10 +281,15 @@ public final class Store {
     return Records.in(folder.resolve("sessions"), limits, clock);
   }
 
+  /** All sessions on record, as far as they can be read, by their necks. */
+  public List<Neck> necks(Limits limits) throws IOException {
+    return records(limits, Clock.systemUTC()).necks();
+  }
+
   /** The rod turns of all sessions on an instrument, oldest first. */
   public List<Event.Past> pastOf(String instrument, Limits limits) throws IOException {
     String name = Names.check("an instrument", instrument);
-    return records(limits, Clock.systemUTC()).necks().stream()
+    return necks(limits).stream()
         .filter(neck -> name.equals(neck.instrument()))
         .flatMap(neck -> neck.turns().stream())
         .toList();

@@ -71,8 +71,10 @@ public final class RandomConditions {
     }
     return any(
         () ->
-            switch (random.nextInt(3)) {
+            switch (random.nextInt(4)) {
               case 0 -> new Condition.Against(quantity, of(Verdict.values()));
+              case 3 ->
+                  new Condition.Near(quantity, of(new Verdict[] {Verdict.BELOW, Verdict.ABOVE}));
               case 1 ->
                   new Condition.Leans(
                       quantity, of(new Verdict[] {Verdict.BELOW, Verdict.IN, Verdict.ABOVE}));

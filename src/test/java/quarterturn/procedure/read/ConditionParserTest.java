@@ -61,6 +61,10 @@ class ConditionParserTest {
             "relief leans below target", new Condition.Leans(Quantity.RELIEF, Verdict.BELOW)),
         Arguments.of("relief leans into target", new Condition.Leans(Quantity.RELIEF, Verdict.IN)),
         Arguments.of(
+            "relief just below target", new Condition.Near(Quantity.RELIEF, Verdict.BELOW)),
+        Arguments.of(
+            "relief just above target", new Condition.Near(Quantity.RELIEF, Verdict.ABOVE)),
+        Arguments.of(
             "relief leans above target", new Condition.Leans(Quantity.RELIEF, Verdict.ABOVE)),
         Arguments.of("humidity below 40 %", new Condition.Below(Quantity.HUMIDITY, 40)),
         Arguments.of("humidity below 40%", new Condition.Below(Quantity.HUMIDITY, 40)),

@@ -150,16 +150,36 @@ class SampleSessionsTest {
     args.addAll(List.of(start));
     Clock clock = Clock.fixed(Instant.parse(at), ZoneOffset.UTC);
     String in = samples.text("lines/" + name + ".in.jsonl");
+    in = name.equals("in-window") ? wentOn(in) : in;
     Captured ran = Captured.of(clock, in, args.toArray(String[]::new));
     assertThat(ran.status()).isEqualTo(0);
     String out = samples.text("lines/" + name + ".out.jsonl");
     assertThat(lines(ran.out(), wordless)).isEqualTo(lines(out, wordless));
   }
 
+  /**
+   * Answers with one more after a reading just outside its window: that one wants to go on. The
+   * samples are older than this question.
+   */
+  private static String wentOn(String in) {
+    return in.replaceAll(
+        "(?m)^(.*\"lifts_mm\": 0.45, (\"at\".*))$", "$1\n{\"answer\": \"go-on\", $2");
+  }
+
+  /** The prompts without that question, its notes at the prompt after it. */
   private static List<JsonNode> lines(String text, boolean wordless) throws Exception {
     List<JsonNode> lines = new ArrayList<>();
+    JsonNode notes = null;
     for (String line : text.split("\n")) {
       ObjectNode json = (ObjectNode) JSON.readTree(line);
+      if (json.path("step").asText().equals("nearly")) {
+        notes = json.get("notes");
+        continue;
+      }
+      if (notes != null) {
+        json.set("notes", notes);
+        notes = null;
+      }
       lines.add(wordless ? json.without(WORDS) : json);
     }
     return lines;

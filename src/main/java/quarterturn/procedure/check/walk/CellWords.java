@@ -78,8 +78,13 @@ public final class CellWords {
             ? ""
             : s.lean() == Verdict.UNDECIDED
                 ? ", leaning nowhere"
-                : ", leaning " + (s.lean() == Verdict.IN ? "into target" : s.lean().words());
-    return quantity.word() + value + " " + s.verdict().words() + lean;
+                : ", leaning " + (s.lean() == Verdict.IN ? into(s) : s.lean().words());
+    String just = s.lean() == null && s.near() != null ? " just" : "";
+    return quantity.word() + value + just + " " + s.verdict().words() + lean;
+  }
+
+  private static String into(Cell.Standing s) {
+    return "into target from " + (s.near() == Verdict.BELOW ? "below" : "above");
   }
 
   private static String value(double from, double below, Quantity quantity) {

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -201,18 +202,25 @@ public final class Domain {
 
   private static void standing(
       List<Cell> cells, Quantity quantity, Verdict verdict, double from, double below) {
+    BiConsumer<@Nullable Verdict, @Nullable Verdict> add =
+        (lean, near) -> cells.add(new Cell.Standing(verdict, lean, near, from, below));
     // Only relief is held to its window by one reading; the others are, string by string.
     boolean relief = quantity == Quantity.RELIEF;
     if (verdict == Verdict.NOT_MEASURED || (!relief && verdict != Verdict.UNDECIDED)) {
       return;
     }
     if (relief && verdict == Verdict.UNDECIDED) {
-      for (Verdict lean : List.of(Verdict.BELOW, Verdict.IN, Verdict.ABOVE, Verdict.UNDECIDED)) {
-        cells.add(new Cell.Standing(verdict, lean, from, below));
-      }
+      add.accept(Verdict.BELOW, Verdict.BELOW);
+      add.accept(Verdict.IN, Verdict.BELOW);
+      add.accept(Verdict.IN, Verdict.ABOVE);
+      add.accept(Verdict.ABOVE, Verdict.ABOVE);
+      add.accept(Verdict.UNDECIDED, null);
       return;
     }
-    cells.add(new Cell.Standing(verdict, null, from, below));
+    add.accept(null, null);
+    if (verdict == Verdict.BELOW || verdict == Verdict.ABOVE) {
+      add.accept(null, verdict);
+    }
   }
 
   private static List<Cell> strings(Quantity quantity) {

@@ -77,24 +77,25 @@ public final class Frame {
   }
 
   /** The readings after which the rod is tightened. */
-  public static final Condition TIGHTEN = either(List.of(Verdict.ABOVE), Verdict.ABOVE);
+  public static final Condition TIGHTEN = turning(Verdict.ABOVE, Verdict.ABOVE);
 
   /** The readings after which the rod is loosened. */
-  public static final Condition LOOSEN =
-      either(List.of(Verdict.BELOW, Verdict.TOUCHES), Verdict.BELOW);
+  public static final Condition LOOSEN = turning(Verdict.BELOW, Verdict.BELOW, Verdict.TOUCHES);
 
   /** The readings after which the rod is not turned. */
-  static final Condition STAY = either(List.of(Verdict.IN), Verdict.IN);
+  static final Condition STAY = new Condition.Against(Quantity.RELIEF, Verdict.IN);
 
   /** The condition that a quantity could not be measured. */
   static Condition unread(Quantity quantity) {
     return new Condition.Against(quantity, Verdict.NOT_MEASURED);
   }
 
-  private static Condition either(List<Verdict> verdicts, Verdict lean) {
-    List<Condition> parts = new ArrayList<>();
-    verdicts.forEach(v -> parts.add(new Condition.Against(Quantity.RELIEF, v)));
-    parts.add(new Condition.Leans(Quantity.RELIEF, lean));
+  /** A reading that is outside on a side, or straddles that end of the window. */
+  private static Condition turning(Verdict side, Verdict... verdicts) {
+    List<Condition> parts = new ArrayList<>(List.of(new Condition.Near(Quantity.RELIEF, side)));
+    for (Verdict verdict : verdicts) {
+      parts.add(new Condition.Against(Quantity.RELIEF, verdict));
+    }
     return new Condition.Any(parts);
   }
 
