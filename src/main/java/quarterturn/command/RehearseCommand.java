@@ -3,8 +3,10 @@ package quarterturn.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -18,6 +20,8 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.rehearsal.Practice;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.fleet.Fleet;
+import quarterturn.rehearsal.life.Life;
+import quarterturn.rehearsal.life.LifeRules;
 import quarterturn.rehearsal.simulated.NamedNeck;
 import quarterturn.report.FleetReport;
 import quarterturn.report.sheet.Sheet;
@@ -98,6 +102,15 @@ final class RehearseCommand extends Placed {
       description = "Plays N whole sessions unseen and prints how they went.")
   private @Nullable Integer fleet;
 
+  @Option(
+      names = "--life",
+      paramLabel = "SEED",
+      description = {
+        "Plays the life of an instrument unseen, over many sessions and mishaps, and prints it",
+        "with what its rod was truly turned."
+      })
+  private @Nullable Long life;
+
   @Option(names = "--json", description = "With --fleet: one JSON object.")
   private boolean json;
 
@@ -109,6 +122,9 @@ final class RehearseCommand extends Placed {
     Practice practice = practice();
     if (fleet != null) {
       return fleet(practice, fleet);
+    }
+    if (life != null) {
+      return life(practice.procedure(), life);
     }
     PracticeBench bench =
         neck == null
@@ -151,6 +167,18 @@ final class RehearseCommand extends Placed {
                 || style != null
                 || role != null),
         "--fleet goes with --seed and --json alone.");
+    complainIf(
+        life != null
+            && (auto
+                || json
+                || fleet != null
+                || sheet != null
+                || neck != null
+                || seed != null
+                || kind != null
+                || style != null
+                || role != null),
+        "--life goes with a procedure alone.");
     if (sheet != null) {
       SheetFile.format(sheet);
       complainIf(Files.exists(sheet), "--sheet: " + sheet + " is there already.");
@@ -161,6 +189,22 @@ final class RehearseCommand extends Placed {
     complainIf(
         speed != null && !(speed >= LEAST_SPEED && speed <= MOST_SPEED),
         "--speed: a number from " + LEAST_SPEED + " to " + (int) MOST_SPEED + ".");
+  }
+
+  private int life(String procedure, long seed) throws IOException, UnreadableException {
+    Path folder = Files.createTempDirectory("quarterturn-life");
+    try {
+      LifeRules rules = LifeRules.of(procedure, folder.resolve("rules"));
+      Life.Lived lived = Life.of(seed, folder.resolve("data"), rules);
+      print(lived.lines());
+      return print(lived.breaches().stream().map(breach -> "Broken: " + breach).toList());
+    } finally {
+      try (Stream<Path> files = Files.walk(folder)) {
+        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+          Files.delete(file);
+        }
+      }
+    }
   }
 
   private int fleet(Practice practice, int necks) throws IOException, UnreadableException {

@@ -49,6 +49,7 @@ public record SessionRecord(
     List<Carried.Said> said = new ArrayList<>();
     List<Event.Past> remembered = new ArrayList<>(started.past());
     List<Carried.Stop> stops = new ArrayList<>();
+    boolean held = false;
     Set<Instant> reported = new HashSet<>();
     for (Event event : events) {
       Carried carried =
@@ -58,6 +59,7 @@ public record SessionRecord(
       if (carried != null) {
         said.addAll(carried.said());
         stops.addAll(carried.stops());
+        held = !carried.stops().isEmpty();
       }
       if (event instanceof Event.Resumed resumed) {
         remembered.addAll(resumed.elsewhere());
@@ -80,7 +82,7 @@ public record SessionRecord(
         List.copyOf(turns),
         sure ? List.copyOf(remembered) : List.of(),
         Set.copyOf(reported),
-        stops(session, standing, limits, sure ? stops : List.of()),
+        stops(session, standing, limits, sure ? stops : List.of(), held),
         List.copyOf(said),
         List.copyOf(events));
   }
@@ -96,16 +98,25 @@ public record SessionRecord(
     return kind;
   }
 
-  /** The stops that the session met, after those of other sessions that it remembers. */
+  /**
+   * The stops that the session met, after those of other sessions that it remembers.
+   *
+   * @param held whether it ended for a stop of another session, which is no stop of its own
+   */
   private static List<Carried.Stop> stops(
-      String session, List<Event> standing, Limits limits, List<Carried.Stop> remembered) {
+      String session,
+      List<Event> standing,
+      Limits limits,
+      List<Carried.Stop> remembered,
+      boolean held) {
     List<Carried.Stop> stops = new ArrayList<>(remembered);
     stops.removeIf(stop -> !limits.findingNeeded().contains(stop.outcome()));
     for (Event event : standing) {
       Feel feel = event instanceof Event.OnRod rod ? rod.feel() : null;
       if (feel != null && limits.stopFeels().contains(feel)) {
         stops.add(new Carried.Stop(event.at(), session, feel.word(), feel.label() + "."));
-      } else if (event instanceof Event.Ended ended
+      } else if (!held
+          && event instanceof Event.Ended ended
           && ended.handOver()
           && limits.findingNeeded().contains(ended.outcome())) {
         stops.add(new Carried.Stop(ended.at(), session, ended.outcome(), ended.why()));

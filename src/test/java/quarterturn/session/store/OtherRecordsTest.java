@@ -207,6 +207,18 @@ class OtherRecordsTest {
   }
 
   @Test
+  void aStopThatWasOfAnotherInstrumentIsForgottenOnceThatIsSaid() throws Exception {
+    Instant at = NOON.minus(Duration.ofDays(1));
+    recorded(null, at, List.of(new Event.Turned(at, "turn-rod", Turn.NONE, Feel.JAMMED)));
+    try (Sessions.Opened opened = Openings.start(sessions, BLUE, "not-sure", "not-yet")) {
+      assertThat(toTurn(opened.bench())).isInstanceOf(Prompt.HandOver.class);
+    }
+    try (Sessions.Opened opened = Openings.start(sessions, BLUE, "another")) {
+      assertThat(asked(opened.bench())).isEqualTo(Turn.EIGHTH);
+    }
+  }
+
+  @Test
   void twoSessionsWithAMoveWithoutAnAnswerEachAreTwoMoves() throws Exception {
     for (long days : List.of(5, 3)) {
       Instant at = NOON.minus(Duration.ofDays(days));
