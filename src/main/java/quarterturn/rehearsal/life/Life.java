@@ -53,6 +53,7 @@ public final class Life {
       List.of(Duration.ZERO, Duration.ZERO, Duration.ofHours(-3), Duration.ofHours(-30));
 
   private final LifeRules rules;
+  private final List<Table> tables;
   private final SplittableRandom random;
   private final MachineClock clock = new MachineClock(Rehearsal.START);
   private final Path folder;
@@ -67,7 +68,8 @@ public final class Life {
   private int played;
   private int mishaps;
 
-  private Life(long seed, Path folder, LifeRules rules) throws IOException {
+  private Life(long seed, Path folder, LifeRules rules, List<Table> tables) throws IOException {
+    this.tables = List.copyOf(tables);
     this.rules = rules;
     this.random = new SplittableRandom(seed);
     this.folder = folder;
@@ -103,9 +105,11 @@ public final class Life {
    * Lives a life.
    *
    * @param folder an empty folder for its records
+   * @param tables ways of answering, one of which is drawn for each session
    */
-  public static Lived of(long seed, Path folder, LifeRules rules) throws IOException {
-    return new Life(seed, folder, rules).lived();
+  public static Lived of(long seed, Path folder, LifeRules rules, List<Table> tables)
+      throws IOException {
+    return new Life(seed, folder, rules, tables).lived();
   }
 
   private Lived lived() throws IOException {
@@ -180,7 +184,9 @@ public final class Life {
               ? sessions.beginning(wish(subject, role, library), library)
               : sessions.beginning(session, library);
       played++;
-      new Sitting(sessions, clock, subject, random.split(), dates, folder.resolve("sessions"))
+      Table table = tables.get(random.nextInt(tables.size()));
+      new Sitting(
+              sessions, clock, subject, random.split(), dates, folder.resolve("sessions"), table)
           .play(beginning, library, this::say);
       subject.sessions().keySet().stream()
           .filter(name -> !begun.contains(name))

@@ -19,6 +19,7 @@ import quarterturn.rehearsal.Hands;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Event;
+import quarterturn.session.Player;
 import quarterturn.session.Prompt;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
@@ -31,7 +32,11 @@ import quarterturn.unit.Turn;
 
 /** One session of a life, from the questions about other records until it ends or is left. */
 final class Sitting {
+  private static final int FEWEST_PROMPTS = 20;
   private static final int MOST_PROMPTS = 250;
+
+  /** A pace at which nobody could read along. */
+  private static final double FAST = 1e9;
 
   private final Sessions sessions;
   private final MachineClock clock;
@@ -39,7 +44,11 @@ final class Sitting {
   private final SplittableRandom random;
   private final Dates dates;
   private final Path files;
+  private final Table table;
   private final Set<String> warned = new HashSet<>();
+  private int prompts;
+  private boolean corrected;
+  private @Nullable Prompt answered;
 
   Sitting(
       Sessions sessions,
@@ -47,7 +56,10 @@ final class Sitting {
       Subject subject,
       SplittableRandom random,
       Dates dates,
-      Path files) {
+      Path files,
+      Table table) {
+    this.table = table;
+    this.prompts = FEWEST_PROMPTS + random.nextInt(MOST_PROMPTS - FEWEST_PROMPTS);
     this.sessions = sessions;
     this.clock = clock;
     this.subject = subject;
@@ -107,33 +119,59 @@ final class Sitting {
       throws IOException, RefusedException {
     LiveBench bench = opened.bench();
     Hands hands = new Hands(subject.instrument(), library, clock.truth());
-    int most = 20 + random.nextInt(MOST_PROMPTS - 20);
-    for (int i = 0; i < most && !bench.prompt().ended(); i++) {
-      Prompt prompt = bench.prompt();
-      asked(prompt, opened.name());
-      hands.begin(prompt);
-      Answer answer = answer(bench, hands, prompt, role, opened.name());
-      hands.act(prompt, answer);
-      clock.go(hands.now());
-      done(bench, prompt, answer, library, role, opened.name(), say);
-      if (prompt instanceof Prompt.TurnRod && random.nextInt(10) == 0) {
-        say.accept("the window is closed in the middle of a turn");
-        return;
-      }
-      bench.answer(answer);
-      if (random.nextInt(40) == 0) {
-        corrected(bench);
+    try {
+      table.play(new Player(bench, () -> mind(opened, hands, library, role, say), FAST));
+    } catch (GoneException gone) {
+      say.accept(gone.getMessage());
+      if (gone.leaves) {
+        say.accept("left: " + bench.leave());
       }
     }
-    asked(bench.prompt(), opened.name());
     if (bench.prompt().ended()) {
       subject.over(opened.name());
       say.accept("it ends: " + bench.prompt().said().step());
-    } else if (random.nextInt(3) > 0) {
-      say.accept("left: " + bench.leave());
-    } else {
-      say.accept("the window is closed");
     }
+  }
+
+  /** The person closes the window. */
+  private static final class GoneException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+    private final boolean leaves;
+
+    GoneException(String how, boolean leaves) {
+      super(how);
+      this.leaves = leaves;
+    }
+  }
+
+  private Answer mind(
+      Sessions.Opened opened, Hands hands, Library library, Role role, Consumer<String> say) {
+    if (prompts-- == 0) {
+      asked(opened.bench().prompt(), opened.name());
+      throw new GoneException("the window is closed", random.nextInt(3) > 0);
+    }
+    if (random.nextInt(40) == 0 && !corrected) {
+      corrected = true;
+      answered = null;
+      return new Answer.Correct();
+    }
+    corrected = false;
+    LiveBench bench = opened.bench();
+    Prompt prompt = bench.prompt();
+    if (prompt == answered) {
+      throw new IllegalStateException("a truthful answer was refused at " + prompt);
+    }
+    answered = prompt;
+    asked(prompt, opened.name());
+    hands.begin(prompt);
+    Answer answer = answer(bench, hands, prompt, role, opened.name());
+    hands.act(prompt, answer);
+    clock.go(hands.now());
+    done(bench, prompt, answer, library, role, opened.name(), say);
+    if (prompt instanceof Prompt.TurnRod && random.nextInt(10) == 0) {
+      throw new GoneException("the window is closed in the middle of a turn", false);
+    }
+    return answer;
   }
 
   private void asked(Prompt prompt, String session) {
@@ -148,7 +186,10 @@ final class Sitting {
       return record;
     }
     if (prompt instanceof Prompt.Wait wait) {
-      if (role == Role.TECHNICIAN && wait.mayLift() && random.nextInt(4) == 0) {
+      if (role == Role.TECHNICIAN
+          && table == Table.BENCH
+          && wait.mayLift()
+          && random.nextInt(4) == 0) {
         return new Answer.Waited("a known neck (invented)");
       }
       hands.waitUntil(clock.truthAt(wait.until()));
@@ -213,15 +254,6 @@ final class Sitting {
       subject.did(session, new Subject.Made(turn, turned.feel()));
       String way = turn.turns() > 0 ? "tightened " : turn.turns() < 0 ? "loosened " : "";
       say.accept(way + turn + ", felt " + turned.feel().word());
-    }
-  }
-
-  private static void corrected(LiveBench bench) throws IOException {
-    try {
-      bench.answer(new Answer.Correct());
-    } catch (RefusedException e) {
-      // There is nothing to correct; it stays as it was.
-      bench.prompt();
     }
   }
 }

@@ -4,9 +4,15 @@ import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -14,6 +20,13 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.line.AutoSource;
+import quarterturn.line.LineFace;
+import quarterturn.line.LineSource;
+import quarterturn.line.PipeSource;
+import quarterturn.script.AutoLines;
+import quarterturn.script.ScriptFace;
+import quarterturn.unit.Dates;
 
 /**
  * Whole lives of an instrument never show a turn that breaks a limit of safety/limits.yaml, as the
@@ -25,6 +38,21 @@ class LifeTest {
   private static final Path MEMORY = Path.of("/dev/shm");
 
   private static final int LIVES = 200;
+
+  /** The bench without a face, typed lines and JSON lines; what they print is read elsewhere. */
+  static final List<Table> TABLES =
+      List.of(
+          Table.BENCH,
+          player -> {
+            PrintWriter out = new PrintWriter(Writer.nullWriter());
+            LineSource place = new PipeSource(Reader.nullReader(), out, false);
+            LineFace.run(
+                player.bench(), new AutoSource(place, out, player), out, new Dates(ZoneOffset.UTC));
+          },
+          player ->
+              new ScriptFace(
+                      new AutoLines(player), new PrintStream(OutputStream.nullOutputStream()))
+                  .run(player.bench()));
 
   @TempDir static Path folder;
   private static LifeRules rules;
@@ -41,7 +69,7 @@ class LifeTest {
               ? Files.createTempDirectory(MEMORY, "life")
               : Files.createTempDirectory(folder, "life");
       try {
-        return Life.of(seed, in, rules);
+        return Life.of(seed, in, rules, TABLES);
       } catch (RuntimeException e) {
         throw new IllegalStateException("life " + seed, e);
       } finally {
