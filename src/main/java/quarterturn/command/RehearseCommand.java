@@ -166,7 +166,7 @@ final class RehearseCommand extends Placed {
   private int fleet(Practice practice, int necks) throws IOException, UnreadableException {
     Fleet all =
         new Fleet(
-            practice.sessions().library(practice.procedure()), necks, seed == null ? 1 : seed);
+            practice.sessions().library(practice.procedure()), necks, seed == null ? 1 : seed, true);
     Fleet.Result result;
     if (Faces.atATerminal()) {
       try (Progress bar = new Progress(System.err, necks)) {

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import quarterturn.rehearsal.Rehearsal;
+import quarterturn.rehearsal.fleet.Condition;
 import quarterturn.rehearsal.fleet.FaultyNecks;
 import quarterturn.rehearsal.fleet.Fleet;
+import quarterturn.rehearsal.fleet.SetBacks;
 import quarterturn.rehearsal.fleet.SoundNecks;
 import quarterturn.rehearsal.fleet.Tally;
 import quarterturn.rehearsal.simulated.FirstGap;
@@ -45,16 +47,51 @@ public final class FleetReport {
         "Most ever turned from as found: "
             + new Turn(Math.max(sound.mostTurned(), result.faulty().all().mostNet().turns())));
     lines.add("");
+    if (!result.conditions().isEmpty()) {
+      lines.add("Sound necks and readings that are not as the advice expects them:");
+      lines.add("");
+      lines.addAll(
+          Table.lines(
+              List.of("", "moves", "knowing", "ratio", "overshoots", "unresolved", "touching lost"),
+              conditions(result)));
+      lines.add("");
+      SetBacks set = result.setBacks();
+      lines.add(
+          "Sound necks with three sessions, set back in between: "
+              + set.necks()
+              + ". Rods wrongly held to be at fault: "
+              + percent(set.faulted())
+              + ".");
+      lines.add("");
+    }
     lines.add("Necks that have to be handed over, by what was read first:");
     lines.add("");
     lines.addAll(
         Table.lines(
             List.of(
-                "what is wrong", "as found", "necks", "handed over", "in 3 moves", "most moves"),
+                "what is wrong", "as found", "necks", "handed over", "in 3 moves", "in 5 moves", "most moves"),
             faults(result.faulty())));
     lines.add("");
     lines.add("Missed faults: " + result.faulty().missed());
     return lines;
+  }
+
+  private static List<List<String>> conditions(Fleet.Result result) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(condition(Condition.USUAL, result.sound()));
+    result.conditions().forEach((condition, necks) -> rows.add(condition(condition, necks)));
+    return rows;
+  }
+
+  private static List<String> condition(Condition condition, SoundNecks necks) {
+    return List.of(
+        condition.words(),
+        Decimals.print(necks.advised().moves(), 2),
+        Decimals.print(necks.knowing().moves(), 2),
+        Decimals.print(necks.overFloor(), 3),
+        Decimals.print(necks.advised().overshoots(), 4),
+        percent(necks.unresolved()),
+        percent(necks.touching().handedOver()));
   }
 
   private static List<List<String>> compared(SoundNecks sound) {
@@ -89,6 +126,7 @@ public final class FleetReport {
                   String.valueOf(tally.necks()),
                   percent(tally.handedOver()),
                   percent(tally.within(3)),
+                  percent(tally.within(5)),
                   String.valueOf(tally.movesFor(1))));
         }
       }

@@ -80,6 +80,7 @@ record LimitsReader(
             most("put-off", this::moves),
             most("pause", this::time),
             least("known-for", this::time),
+            most("jump", this::mm),
             new Limits.Answers(
                 least("seen", this::mm),
                 most("wrong-way", this::mm),

@@ -214,6 +214,19 @@ record SessionHistory(
     return last == null ? null : last.read().bracket();
   }
 
+  /**
+   * Whether the relief, as first read in this session, is far from where the last session's turns
+   * left it: something was done to the neck in between, or the weather was.
+   */
+  boolean jumped() {
+    Event.Past last = earlier.isEmpty() ? null : earlier.get(earlier.size() - 1);
+    Bracket left = last == null ? null : last.after();
+    Bracket found = at(0);
+    return left != null
+        && found != null
+        && Math.abs(left.middleMm() - found.middleMm()) > limits.jumpMm() + SLACK;
+  }
+
   /** Whether the neck has ever been seen to answer its rod. */
   boolean known() {
     for (Event.Past past : others()) {
@@ -338,9 +351,10 @@ record SessionHistory(
     };
   }
 
-  /** Whether the daily rest is due: less than the smallest turn is left for the day. */
+  /** Whether the daily rest is due: less than the smallest usual turn is left for the day. */
   boolean restDue(Instant now) {
     double left = limits.beginnerDay().turns() - today(now).turns();
-    return left < Turn.SIXTEENTH.turns() - SLACK;
+    double least = Math.min(Turn.EIGHTH.turns(), limits.perReading().turns());
+    return left < least - SLACK;
   }
 }

@@ -23,7 +23,7 @@ class FleetTest {
   private static final long SEED = 20_270_412;
 
   private static Fleet.Result run(int necks, long seed) throws InterruptedException {
-    return new Fleet(Practising.relief(), necks, seed).run(done -> {});
+    return new Fleet(Practising.relief(), necks, seed, false).run(done -> {});
   }
 
   @SuppressWarnings("NullAway.Init")
@@ -85,7 +85,7 @@ class FleetTest {
   void progressIsToldForEveryNeck() throws Exception {
     AtomicInteger calls = new AtomicInteger();
     AtomicInteger most = new AtomicInteger();
-    new Fleet(Practising.relief(), 30, 1)
+    new Fleet(Practising.relief(), 30, 1, false)
         .run(
             done -> {
               calls.incrementAndGet();
