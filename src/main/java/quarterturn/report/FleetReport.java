@@ -2,6 +2,7 @@ package quarterturn.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import quarterturn.rehearsal.Rehearsal;
 import quarterturn.rehearsal.fleet.Condition;
@@ -56,24 +57,34 @@ public final class FleetReport {
               conditions(result)));
       lines.add("");
       SetBacks set = result.setBacks();
-      lines.add(
-          "Sound necks with three sessions, set back in between: "
-              + set.necks()
-              + ". Rods wrongly held to be at fault: "
-              + percent(set.faulted())
-              + ".");
+      lines.add("Sound necks set back between three sessions: " + set.necks());
+      lines.add("Rods wrongly held to be at fault there: " + percent(set.faulted()));
       lines.add("");
     }
-    lines.add("Necks that have to be handed over, by what was read first:");
+    lines.add("Necks that have to be handed over, by what was read first, and in how many moves:");
     lines.add("");
     lines.addAll(
         Table.lines(
             List.of(
-                "what is wrong", "as found", "necks", "handed over", "in 3 moves", "in 5 moves", "most moves"),
+                "what is wrong", "as found", "necks", "handed over", "within 3", "within 5", "most"),
             faults(result.faulty())));
     lines.add("");
     lines.add("Missed faults: " + result.faulty().missed());
     return lines;
+  }
+
+  /** Moves against overshoots for ten weights of crossing the window. */
+  public static List<String> weights(Map<Double, SoundNecks> weights) {
+    List<List<String>> rows = new ArrayList<>();
+    weights.forEach(
+        (weight, necks) ->
+            rows.add(
+                List.of(
+                    Decimals.plain(weight),
+                    Decimals.print(necks.overFloor(), 3),
+                    Decimals.print(necks.advised().overshoots(), 4),
+                    percent(necks.advised().settled()))));
+    return Table.lines(List.of("crossing", "moves/floor", "overshoots", "settled"), rows);
   }
 
   private static List<List<String>> conditions(Fleet.Result result) {

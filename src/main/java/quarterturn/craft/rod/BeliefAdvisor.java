@@ -23,7 +23,7 @@ public final class BeliefAdvisor implements Advisor {
    * What crossing the window costs, in cycles of turning, settling and reading; chosen by
    * simulation.
    */
-  public static final double CROSSING = 3;
+  public static final double CROSSING = 12;
 
   /** The chance of the window from which on a reading inside it counts as there. */
   private static final double AGREES = 0.5;
@@ -48,6 +48,9 @@ public final class BeliefAdvisor implements Advisor {
 
   /** The chance of the window below which a turn is not made for it. */
   private static final double HARDLY = 0.05;
+
+  /** How often a rod is loosened at most without a gap to show for it. */
+  private static final int BLIND = 5;
 
   private static final int LATE = 3;
   private static final int EARLY = 2;
@@ -188,6 +191,9 @@ public final class BeliefAdvisor implements Advisor {
       return reading.noGap() && course.way() < 0
           ? Decision.Reason.END_OF_TRAVEL
           : Decision.Reason.NO_RESPONSE;
+    }
+    if (course.onward() >= BLIND && course.way() < 0 && reading.noGap()) {
+      return Decision.Reason.END_OF_TRAVEL;
     }
     return course.moves() >= LATE && !inside(reading, window) && tooLively(belief, reading, window, most)
         ? Decision.Reason.TOO_LIVELY

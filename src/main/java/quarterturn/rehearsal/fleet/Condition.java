@@ -6,12 +6,12 @@ import quarterturn.rehearsal.simulated.NeckTraits;
 /** What a fleet's necks and readings may have in common that the advice does not know. */
 public enum Condition {
   USUAL("as expected", 1, 1, 1, Feelers.USUAL),
-  TWICE("necks that answer twice as far", 2, 1, 1, Feelers.USUAL),
-  HALF("necks that answer half as far", 0.5, 1, 1, Feelers.USUAL),
-  NOISY("readings with twice the error", 1, 1, 2, Feelers.USUAL),
-  COARSE("leaves in steps of 0.1 mm", 1, 1, 1, new Feelers(0.1, 1)),
+  TWICE("twice the answer", 2, 1, 1, Feelers.USUAL),
+  HALF("half the answer", 0.5, 1, 1, Feelers.USUAL),
+  NOISY("twice the error", 1, 1, 2, Feelers.USUAL),
+  COARSE("leaves of 0.1 mm", 1, 1, 1, new Feelers(0.1, 1)),
   /** Slack is drawn up to 0.08 turn as a rule, here up to 0.15. */
-  SLACK("slack up to 0.15 turn", 1, 0.15 / 0.08, 1, Feelers.USUAL);
+  SLACK("slack to 0.15 turn", 1, 0.15 / 0.08, 1, Feelers.USUAL);
 
   private final String words;
   private final double response;

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
@@ -48,6 +49,9 @@ public final class Fleet {
   /** The faults of a rod that only readings show. */
   private static final List<NeckFault> SILENT =
       List.of(NeckFault.DEAD, NeckFault.REVERSED, NeckFault.FULLY_TIGHT, NeckFault.FULLY_LOOSE);
+
+  private static final List<Double> WEIGHTS =
+      List.of(0.0, 0.5, 1.0, 2.0, 3.0, 5.0, 8.0, 12.0, 20.0, 40.0);
 
   private final Rehearsal rehearsal;
   private final int necks;
@@ -115,6 +119,27 @@ public final class Fleet {
               progress.accept(done.incrementAndGet());
             });
     return all;
+  }
+
+  /** What {@code crossing} of {@link BeliefAdvisor} costs in moves and spares in overshoots. */
+  public Map<Double, SoundNecks> weights() {
+    Map<Double, SoundNecks> weights = new TreeMap<>();
+    WEIGHTS.forEach(weight -> weights.put(weight, new SoundNecks()));
+    IntStream.range(0, necks)
+        .parallel()
+        .forEach(
+            i -> {
+              long one = seed + i * SPREAD;
+              Outcome knowing = knowing(sound(Condition.USUAL, one));
+              for (double weight : WEIGHTS) {
+                SimulatedNeck neck = sound(Condition.USUAL, one);
+                Outcome advised = rehearsal.play(neck, new BeliefAdvisor(weight));
+                synchronized (weights) {
+                  weights.get(weight).add(advised, knowing);
+                }
+              }
+            });
+    return weights;
   }
 
   private void play(int i, Result all) {

@@ -84,7 +84,7 @@ final class Blanks {
       case READING -> reading();
       case TURN -> turn == null ? "the turn" : turn.toString();
       case WAY -> turn == null ? "turn" : turn.turns() > 0 ? "tighten" : "loosen";
-      case SENSE -> turn == null ? "as told" : turn.sense();
+      case SENSE -> turn == null ? "as told" : sense(turn);
       case NET -> net(state);
       case KIND -> kind == null ? "instrument" : kind.name();
       case MINUTES -> wait;
@@ -100,6 +100,11 @@ final class Blanks {
       case MOISTURE -> figures == null ? "" : figures.moisture();
       case STALE -> stale;
     };
+  }
+
+  /** The direction, and where the key's handle goes to as on a clock. */
+  private static String sense(Turn turn) {
+    return turn.sense() + (turn.clock().isEmpty() ? "" : ", " + turn.clock());
   }
 
   private String reading() {
