@@ -95,14 +95,14 @@ class TurnsAdvisedTest {
 
   @Test
   void aNeckThatTouchesAfterAGapUnderALeafAndStaysSoIsHandedOverInFiveMoves() {
-    for (int first = 1; first <= 3; first++) {
-      int[] left = {first};
-      List<Seen> story = new ArrayList<>();
+    Bracket gap = new Bracket(0, 0.05);
+    for (Bracket none : List.of(Bracket.lifts(0.05), Bracket.touches())) {
+      int[] left = {1};
       int moves =
           follow(
-              () -> left[0]-- > 0 ? Bracket.lifts(0.05) : Bracket.touches(),
+              () -> left[0]-- > 0 ? gap : none,
               (turn, decision) -> assertThat(turn.turn().turns()).isLessThan(0.0),
-              story);
+              new ArrayList<>());
       assertThat(moves).isAtMost(5);
     }
   }
