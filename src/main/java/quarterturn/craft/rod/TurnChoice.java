@@ -26,7 +26,7 @@ record TurnChoice(Belief belief, Window window, int way, double crossing) {
   private static final double LIVELY_MM = 0.20;
 
   /** The chance of crossing from which on an eighth counts as taking the neck across. */
-  private static final double WOULD_CROSS = 0.1;
+  private static final double WOULD_CROSS = 0.15;
 
   /** How far inside the window a neck should come to lie, in millimetres. */
   private static final double MARGIN_MM = 0.02;

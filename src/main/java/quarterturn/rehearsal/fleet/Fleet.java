@@ -51,7 +51,7 @@ public final class Fleet {
       List.of(NeckFault.DEAD, NeckFault.REVERSED, NeckFault.FULLY_TIGHT, NeckFault.FULLY_LOOSE);
 
   private static final List<Double> WEIGHTS =
-      List.of(0.0, 0.5, 1.0, 2.0, 3.0, 5.0, 8.0, 12.0, 20.0, 40.0);
+      List.of(0.0, 1.0, 2.0, 3.0, 5.0, 8.0, 12.0, 16.0, 20.0, 40.0);
 
   private final Rehearsal rehearsal;
   private final int necks;
@@ -112,9 +112,9 @@ public final class Fleet {
         .parallel()
         .forEach(
             i -> {
-              play(i, all);
+              boolean inReach = play(i, all);
               if (rows) {
-                rows(i, all);
+                rows(i, all, inReach);
               }
               progress.accept(done.incrementAndGet());
             });
@@ -142,7 +142,8 @@ public final class Fleet {
     return weights;
   }
 
-  private void play(int i, Result all) {
+  /** Plays a sound neck and a faulty one; true where the sound one can be settled. */
+  private boolean play(int i, Result all) {
     long one = seed + i * SPREAD;
     Outcome advised = advised(sound(Condition.USUAL, one));
     Outcome thumb = rehearsal.play(sound(Condition.USUAL, one), new RuleOfThumb());
@@ -154,9 +155,10 @@ public final class Fleet {
       all.sound().addThumb(thumb, knowing);
       all.faulty().add(broken.traits(), found, rehearsal.window());
     }
+    return knowing.settled();
   }
 
-  private void rows(int i, Result all) {
+  private void rows(int i, Result all, boolean inReach) {
     long one = seed + i * SPREAD;
     for (Condition condition : Condition.values()) {
       if (condition != Condition.USUAL) {
@@ -176,6 +178,9 @@ public final class Fleet {
           all.faulty().add(broken.traits(), found, rehearsal.window());
         }
       }
+    }
+    if (!inReach) {
+      return;
     }
     SimulatedNeck often = sound(Condition.USUAL, one);
     List<Outcome> outcomes =

@@ -9,7 +9,7 @@ import quarterturn.rehearsal.Outcome;
 import quarterturn.rehearsal.Visits;
 
 /**
- * Counts the outcomes of sound necks that have three sessions each, and are set back to where they
+ * Counts the outcomes of sound necks within reach that have three sessions each, and are set back to where they
  * were found in between: by other hands, or with other strings.
  */
 public final class SetBacks {

@@ -354,7 +354,7 @@ record SessionHistory(
   /** Whether the daily rest is due: less than the smallest usual turn is left for the day. */
   boolean restDue(Instant now) {
     double left = limits.beginnerDay().turns() - today(now).turns();
-    double least = Math.min(Turn.EIGHTH.turns(), limits.perReading().turns());
+    double least = Math.min(Turn.EIGHTH.turns(), limits.firstMove().turns());
     return left < least - SLACK;
   }
 }
