@@ -103,7 +103,8 @@ final class RehearseCommand extends Placed {
 
   @Option(
       names = "--weights",
-      description = "With --fleet: moves against overshoots for ten weights of crossing the window.")
+      description =
+          "With --fleet: moves against overshoots for ten weights of crossing the window.")
   private boolean weights;
 
   @Mixin private final Looks looks = new Looks();
@@ -172,7 +173,10 @@ final class RehearseCommand extends Placed {
   private int fleet(Practice practice, int necks) throws IOException, UnreadableException {
     Fleet all =
         new Fleet(
-            practice.sessions().library(practice.procedure()), necks, seed == null ? 1 : seed, true);
+            practice.sessions().library(practice.procedure()),
+            necks,
+            seed == null ? 1 : seed,
+            true);
     if (weights) {
       return print(FleetReport.weights(all.weights()));
     }

@@ -69,14 +69,13 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
    * @param log takes the session's events
    */
   Outcome play(
-      SimulatedNeck neck,
-      Advisor advisor,
-      Instant start,
-      List<Event.Past> past,
-      List<Event> log) {
+      SimulatedNeck neck, Advisor advisor, Instant start, List<Event.Past> past, List<Event> log) {
     try {
       return played(
-          neck, new Engine(library, advisor), started(library, start, role, kind, style, past), log);
+          neck,
+          new Engine(library, advisor),
+          started(library, start, role, kind, style, past),
+          log);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (RefusedException e) {
@@ -84,8 +83,7 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
     }
   }
 
-  private Outcome played(
-      SimulatedNeck neck, Engine engine, Event.Started started, List<Event> log)
+  private Outcome played(SimulatedNeck neck, Engine engine, Event.Started started, List<Event> log)
       throws IOException, RefusedException {
     Instant start = started.at();
     int before = neck.moves();

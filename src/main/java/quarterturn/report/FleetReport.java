@@ -66,7 +66,13 @@ public final class FleetReport {
     lines.addAll(
         Table.lines(
             List.of(
-                "what is wrong", "as found", "necks", "handed over", "within 3", "within 5", "most"),
+                "what is wrong",
+                "as found",
+                "necks",
+                "handed over",
+                "within 3",
+                "within 5",
+                "most"),
             faults(result.faulty())));
     lines.add("");
     lines.add("Missed faults: " + result.faulty().missed());

@@ -54,9 +54,18 @@ class RehearseIT {
     assertThat(ran.err()).isEmpty();
     for (String figure :
         new String[] {
-          "Fleet of 20 sound necks", "settled in the window", "moves, mean", "moves, 95 of 100",
-          "overshoots a neck", "wrong hand-overs", "Missed faults: 0", "set back between", "slack to 0.15", "Most ever turned",
-          "rule of thumb", "knowing the neck"
+          "Fleet of 20 sound necks",
+          "settled in the window",
+          "moves, mean",
+          "moves, 95 of 100",
+          "overshoots a neck",
+          "wrong hand-overs",
+          "Missed faults: 0",
+          "set back between",
+          "slack to 0.15",
+          "Most ever turned",
+          "rule of thumb",
+          "knowing the neck"
         }) {
       assertThat(ran.out()).contains(figure);
     }

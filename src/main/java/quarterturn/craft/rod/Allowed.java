@@ -10,8 +10,8 @@ import quarterturn.unit.Turn;
  */
 public record Allowed(Turn most, Turn fromAsFound) {
   /**
-   * The most in one move this way, 1 or -1, with the rod {@code net} turns from as found; none where
-   * less is left than a hand can make.
+   * The most in one move this way, 1 or -1, with the rod {@code net} turns from as found; none
+   * where less is left than a hand can make.
    */
   Turn most(double net, int way) {
     Turn room = new Turn(fromAsFound.turns() - way * net);

@@ -94,8 +94,7 @@ public final class Belief {
    * response closer than a step. Readings finer than usual are taken as coarser at first, or no
    * case of a wide grid would suit them.
    */
-  private static Belief chain(
-      Known known, Doubts doubts, List<Seen> story, double noise) {
+  private static Belief chain(Known known, Doubts doubts, List<Seen> story, double noise) {
     double blur = Math.max(noise, NOISE_MM);
     Grid grid = Grid.of(Cases.of(known, doubts), known.way(), story, blur);
     for (int zoom = 0; zoom < MOST_ZOOMS; zoom++) {

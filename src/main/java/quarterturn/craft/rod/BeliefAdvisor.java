@@ -9,19 +9,17 @@ import quarterturn.unit.Turn;
 /**
  * Decides from a {@link Belief}.
  *
- * <p>Every turn of whole sixteenths is weighed by what it may be expected to cost, in cycles of
- * turning, settling and reading: the cycle itself; for each case that does not read in the window
- * afterwards as many more cycles as its way to the window takes in quarter turns; and {@link
- * #CROSSING} more where it was taken across the window to the other side. The cheapest is chosen.
- * One step ahead is enough, since the next reading changes the belief more than any plan.
+ * <p>The turn is the cheapest of {@link TurnChoice}, always towards the window by the reading.
  *
  * <p>A fault is called when the belief is sure of it: a rod that does nothing after two moves at
  * least, one that works the other way as soon as that is plain.
  */
 public final class BeliefAdvisor implements Advisor {
   /**
-   * What crossing the window costs, in cycles of turning, settling and reading; chosen by
-   * simulation.
+   * What crossing the window costs, in cycles of turning, settling and reading; chosen by {@code
+   * rehearse --fleet 2000 --weights --seed 7}. Moves against an advisor that knows the neck, and
+   * overshoots a neck: 0: 1.019, 0.0348; 3: 1.038, 0.0241; 8: 1.042, 0.0225; 12: 1.046, 0.0225; 20:
+   * 1.101, 0.0174; 40: 1.112, 0.0169. The rest is the first eighth of a turn on an unknown neck.
    */
   public static final double CROSSING = 12;
 
@@ -195,7 +193,8 @@ public final class BeliefAdvisor implements Advisor {
     if (course.onward() >= BLIND && course.way() < 0 && reading.noGap()) {
       return Decision.Reason.END_OF_TRAVEL;
     }
-    return course.moves() >= LATE && !inside(reading, window) && tooLively(belief, reading, window, most)
+    boolean outside = !inside(reading, window);
+    return course.moves() >= LATE && outside && tooLively(belief, reading, window, most)
         ? Decision.Reason.TOO_LIVELY
         : null;
   }

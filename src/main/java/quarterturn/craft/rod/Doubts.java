@@ -37,8 +37,7 @@ record Doubts(double dead, double reversed, double loose, double tight) {
             Math.max(usual.loose, belief.chance(RodState.FULLY_LOOSE)),
             Math.max(usual.tight, belief.chance(RodState.FULLY_TIGHT)));
     double less = Math.min(1, (1 - LEAST_WORKING) / (1 - left.working()));
-    return new Doubts(
-        less * left.dead, less * left.reversed, less * left.loose, less * left.tight);
+    return new Doubts(less * left.dead, less * left.reversed, less * left.loose, less * left.tight);
   }
 
   double working() {

@@ -36,9 +36,7 @@ record RodHistory(
       return new RodHistory(moves + 1, now, now == way ? onward + 1 : 1, net + turns, 0, null);
     }
     if (seen instanceof Seen.Rested rest) {
-      return rest.anew()
-          ? NOTHING
-          : new RodHistory(moves, way, onward, net, 0, null);
+      return rest.anew() ? NOTHING : new RodHistory(moves, way, onward, net, 0, null);
     }
     return this;
   }

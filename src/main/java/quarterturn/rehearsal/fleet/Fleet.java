@@ -28,7 +28,8 @@ import quarterturn.rehearsal.simulated.SimulatedNeck;
 /**
  * Simulates whole sessions on many necks: sound ones, each adjusted in three ways, and an equal
  * number with faults; on request also as many under each {@link Condition}, with each fault of the
- * rod by each first reading, and set back between sessions. The same number and seed give the same result, on however many processors.
+ * rod by each first reading, and set back between sessions. The same number and seed give the same
+ * result, on however many processors.
  */
 public final class Fleet {
   /** The relief window for all of the fleet's sessions, in millimetres. */
@@ -124,7 +125,6 @@ public final class Fleet {
   /** What {@code crossing} of {@link BeliefAdvisor} costs in moves and spares in overshoots. */
   public Map<Double, SoundNecks> weights() {
     Map<Double, SoundNecks> weights = new TreeMap<>();
-    WEIGHTS.forEach(weight -> weights.put(weight, new SoundNecks()));
     IntStream.range(0, necks)
         .parallel()
         .forEach(
@@ -135,7 +135,7 @@ public final class Fleet {
                 SimulatedNeck neck = sound(Condition.USUAL, one);
                 Outcome advised = rehearsal.play(neck, new BeliefAdvisor(weight));
                 synchronized (weights) {
-                  weights.get(weight).add(advised, knowing);
+                  weights.computeIfAbsent(weight, w -> new SoundNecks()).add(advised, knowing);
                 }
               }
             });

@@ -9,8 +9,8 @@ import quarterturn.rehearsal.Outcome;
 import quarterturn.rehearsal.Visits;
 
 /**
- * Counts the outcomes of sound necks within reach that have three sessions each, and are set back to where they
- * were found in between: by other hands, or with other strings.
+ * Counts the outcomes of sound necks within reach that have three sessions each, and are set back
+ * to where they were found in between: by other hands, or with other strings.
  */
 public final class SetBacks {
   private static final int SESSIONS = 3;
@@ -41,8 +41,7 @@ public final class SetBacks {
 
   void add(List<Outcome> outcomes) {
     necks++;
-    faulted +=
-        outcomes.stream().anyMatch(o -> o.handedOver() && !SOUND.contains(o.id())) ? 1 : 0;
+    faulted += outcomes.stream().anyMatch(o -> o.handedOver() && !SOUND.contains(o.id())) ? 1 : 0;
     outcomes.forEach(sessions::add);
   }
 

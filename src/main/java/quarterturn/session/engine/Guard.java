@@ -64,7 +64,8 @@ record Guard(Limits limits, Advisor advisor) {
     if (missing != null) {
       return missing;
     }
-    if (state.history().restDue(now)) {
+    Turn hand = new Turn(Math.min(Turn.EIGHTH.turns(), limits.firstMove().turns()));
+    if (state.history().restDue(now) || !leftToday(state, now).atLeast(hand)) {
       return rests(state, now);
     }
     return amount(state, step, kind, window, bracket, now);

@@ -351,10 +351,9 @@ record SessionHistory(
     };
   }
 
-  /** Whether the daily rest is due: less than the smallest usual turn is left for the day. */
+  /** Whether the daily rest is due: less than the smallest turn is left for the day. */
   boolean restDue(Instant now) {
     double left = limits.beginnerDay().turns() - today(now).turns();
-    double least = Math.min(Turn.EIGHTH.turns(), limits.firstMove().turns());
-    return left < least - SLACK;
+    return left < Turn.SIXTEENTH.turns() - SLACK;
   }
 }

@@ -112,8 +112,7 @@ class TurnsAdvisedTest {
     SplittableRandom random = new SplittableRandom(1);
     SimulatedRod neck = new SimulatedRod(RodState.WORKS, 0.45, 1.2, 0, 0.012, random);
     List<Seen> story = new ArrayList<>();
-    int moves =
-        follow(neck::read, (turn, decision) -> neck.turn(turn.turn().turns()), story);
+    int moves = follow(neck::read, (turn, decision) -> neck.turn(turn.turn().turns()), story);
     assertThat(moves).isAtMost(4);
     Decision end = advisor.decide(WINDOW, BASS, story, new Allowed(Turn.QUARTER, WHOLE));
     assertThat(end.step()).isEqualTo(new Decision.HandOver(Decision.Reason.TOO_LIVELY));

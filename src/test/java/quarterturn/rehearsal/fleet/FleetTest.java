@@ -95,9 +95,7 @@ class FleetTest {
       for (FirstGap gap : FirstGap.read()) {
         Tally found = wide.faulty().of(fault, gap);
         assertWithMessage(where + ", " + fault + ", " + gap).that(found.necks()).isAtLeast(30);
-        assertWithMessage(where + ", " + fault + ", " + gap)
-            .that(found.within(5))
-            .isAtLeast(0.95);
+        assertWithMessage(where + ", " + fault + ", " + gap).that(found.within(5)).isAtLeast(0.95);
       }
     }
   }

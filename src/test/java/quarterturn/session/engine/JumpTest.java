@@ -51,8 +51,7 @@ class JumpTest {
     Prompt.TurnRod turn = (Prompt.TurnRod) asked(play);
     assertThat(turn.turn()).isEqualTo(Turn.EIGHTH);
     assertThat(turn.said().why()).doesNotContain("not seen to answer");
-    assertThat(String.join(" ", turn.said().notes()))
-        .doesNotContainMatch("without effect: \\d\\d");
+    assertThat(String.join(" ", turn.said().notes())).doesNotContainMatch("without effect: \\d\\d");
     assertThat(chosen(play)).contains(EngineQuestions.SINCE + ": turned");
   }
 
