@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
+import quarterturn.craft.rod.Decision;
 import quarterturn.rehearsal.Outcome;
 import quarterturn.rehearsal.Visits;
 
@@ -20,7 +21,8 @@ public final class SetBacks {
   private static final double MOST_HOURS = 720;
 
   /** The outcomes of a hand-over in which no rod is held to be at fault. */
-  private static final Set<String> SOUND = Set.of("limit", "too-lively");
+  private static final Set<String> SOUND =
+      Set.of(Decision.Reason.LIMIT.word(), Decision.Reason.TOO_LIVELY.word());
 
   private final Tally sessions = new Tally();
   private int necks;
