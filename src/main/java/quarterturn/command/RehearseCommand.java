@@ -115,6 +115,12 @@ final class RehearseCommand extends Placed {
   @Option(names = "--json", description = "With --fleet: one JSON object.")
   private boolean json;
 
+  @Option(
+      names = "--weights",
+      description =
+          "With --fleet: moves against overshoots for ten weights of crossing the window.")
+  private boolean weights;
+
   @Mixin private final Looks looks = new Looks();
 
   @Override
@@ -158,6 +164,7 @@ final class RehearseCommand extends Placed {
   private void check() {
     complainIf(neck != null && seed != null, "--neck and --seed: give one of them.");
     complainIf(json && fleet == null, "--json goes with --fleet.");
+    complainIf(weights && (json || fleet == null), "--weights goes with --fleet, without --json.");
     complainIf(speed != null && !auto, "--speed goes with --auto.");
     complainIf(
         fleet != null
@@ -211,7 +218,13 @@ final class RehearseCommand extends Placed {
   private int fleet(Practice practice, int necks) throws IOException, UnreadableException {
     Fleet all =
         new Fleet(
-            practice.sessions().library(practice.procedure()), necks, seed == null ? 1 : seed);
+            practice.sessions().library(practice.procedure()),
+            necks,
+            seed == null ? 1 : seed,
+            true);
+    if (weights) {
+      return print(FleetReport.weights(all.weights()));
+    }
     Fleet.Result result;
     if (Faces.atATerminal()) {
       try (Progress bar = new Progress(System.err, necks)) {

@@ -34,6 +34,7 @@ import quarterturn.unit.Turn;
  * @param putOff how often a turn is put off for want of a fresh reading
  * @param pause the least pause in which a neck is taken to creep
  * @param knownFor how old what is known of a neck is taken to be where nobody says
+ * @param jumpMm the change of relief between two sessions above which something was done meanwhile
  * @param answers what counts as an answer of the neck
  * @param climate what counts as another climate
  * @param rechecks when an instrument is looked at again
@@ -60,6 +61,7 @@ public record Limits(
     int putOff,
     Duration pause,
     Duration knownFor,
+    double jumpMm,
     Answers answers,
     Climate climate,
     Rechecks rechecks) {

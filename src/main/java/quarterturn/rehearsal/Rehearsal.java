@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import quarterturn.craft.Window;
@@ -20,6 +21,7 @@ import quarterturn.rehearsal.simulated.SimulatedInstrument;
 import quarterturn.rehearsal.simulated.SimulatedNeck;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
+import quarterturn.session.Ledger;
 import quarterturn.session.Prompt;
 import quarterturn.session.RefusedException;
 import quarterturn.session.engine.Engine;
@@ -57,8 +59,23 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
    * @throws IllegalStateException when an answer was refused, which a truthful one should never be
    */
   public Outcome play(SimulatedNeck neck, Advisor advisor) {
+    return play(neck, advisor, START, List.of(), new ArrayList<>());
+  }
+
+  /**
+   * Plays one session.
+   *
+   * @param past the rod's turns in sessions before it
+   * @param log takes the session's events
+   */
+  Outcome play(
+      SimulatedNeck neck, Advisor advisor, Instant start, List<Event.Past> past, List<Event> log) {
     try {
-      return played(neck, new Engine(library, advisor));
+      return played(
+          neck,
+          new Engine(library, advisor),
+          started(library, start, role, kind, style, past),
+          log);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (RefusedException e) {
@@ -66,17 +83,24 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
     }
   }
 
-  private Outcome played(SimulatedNeck neck, Engine engine) throws IOException, RefusedException {
-    Clock clock = Clock.fixed(START, ZoneOffset.UTC);
+  private Outcome played(SimulatedNeck neck, Engine engine, Event.Started started, List<Event> log)
+      throws IOException, RefusedException {
+    Instant start = started.at();
+    int before = neck.moves();
+    Clock clock = Clock.fixed(start, ZoneOffset.UTC);
     InstrumentTraits traits = InstrumentTraits.of(library.kind(kind), style, neck.traits());
     Hands hands =
-        new Hands(new SimulatedInstrument(traits, neck, library.kind(kind)), library, START);
-    Event.Started started = started(library, START, role, kind, style);
-    LiveBench bench = LiveBench.start(engine, hands::happened, "rehearsal", started, clock);
+        new Hands(new SimulatedInstrument(traits, neck, library.kind(kind)), library, start);
+    Ledger ledger =
+        events -> {
+          hands.happened(events);
+          log.addAll(events);
+        };
+    LiveBench bench = LiveBench.start(engine, ledger, "rehearsal", started, clock);
     Crossings crossings = new Crossings(window());
     crossings.see(neck.relief());
     Bracket first = null;
-    for (int i = 0; i < MOST_PROMPTS && !over(bench.prompt(), neck); i++) {
+    for (int i = 0; i < MOST_PROMPTS && !over(bench.prompt(), neck.moves() - before); i++) {
       Prompt prompt = bench.prompt();
       if (prompt instanceof Prompt.Wait wait) {
         hands.waitUntil(wait.until());
@@ -97,18 +121,23 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
         Objects.requireNonNullElse(Outcome.word(end), Outcome.UNSETTLED),
         FirstGap.of(first),
         end instanceof Prompt.HandOver,
-        neck.moves(),
+        neck.moves() - before,
         crossings.count(),
         neck.mostNet(),
-        Duration.between(START, hands.now()).toMinutes());
+        Duration.between(start, hands.now()).toMinutes());
   }
 
-  private static boolean over(Prompt prompt, SimulatedNeck neck) {
-    return prompt.ended() || (prompt instanceof Prompt.TurnRod && neck.moves() >= MOST_MOVES);
+  private static boolean over(Prompt prompt, int moves) {
+    return prompt.ended() || (prompt instanceof Prompt.TurnRod && moves >= MOST_MOVES);
   }
 
   /** The start of a session on an instrument without a name. */
   static Event.Started started(Library library, Instant at, Role role, String kind, Style style) {
+    return started(library, at, role, kind, style, List.of());
+  }
+
+  private static Event.Started started(
+      Library library, Instant at, Role role, String kind, Style style, List<Event.Past> past) {
     Procedure main = library.main();
     return new Event.Started(
         at,
@@ -120,7 +149,7 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
         kind,
         style,
         null,
-        List.of(),
+        past,
         List.of(),
         null);
   }

@@ -2,10 +2,13 @@ package quarterturn.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import quarterturn.rehearsal.Rehearsal;
+import quarterturn.rehearsal.fleet.Condition;
 import quarterturn.rehearsal.fleet.FaultyNecks;
 import quarterturn.rehearsal.fleet.Fleet;
+import quarterturn.rehearsal.fleet.SetBacks;
 import quarterturn.rehearsal.fleet.SoundNecks;
 import quarterturn.rehearsal.fleet.Tally;
 import quarterturn.rehearsal.simulated.FirstGap;
@@ -45,16 +48,67 @@ public final class FleetReport {
         "Most ever turned from as found: "
             + new Turn(Math.max(sound.mostTurned(), result.faulty().all().mostNet().turns())));
     lines.add("");
-    lines.add("Necks that have to be handed over, by what was read first:");
+    if (!result.conditions().isEmpty()) {
+      lines.add("Sound necks and readings that are not as the advice expects them:");
+      lines.add("");
+      lines.addAll(
+          Table.lines(
+              List.of("", "moves", "knowing", "ratio", "overshoots", "unresolved", "touching lost"),
+              conditions(result)));
+      lines.add("");
+      SetBacks set = result.setBacks();
+      lines.add("Sound necks set back between three sessions: " + set.necks());
+      lines.add("Rods wrongly held to be at fault there: " + percent(set.faulted()));
+      lines.add("");
+    }
+    lines.add("Necks that have to be handed over, by what was read first, and in how many moves:");
     lines.add("");
     lines.addAll(
         Table.lines(
             List.of(
-                "what is wrong", "as found", "necks", "handed over", "in 3 moves", "most moves"),
+                "what is wrong",
+                "as found",
+                "necks",
+                "handed over",
+                "within 3",
+                "within 5",
+                "most"),
             faults(result.faulty())));
     lines.add("");
     lines.add("Missed faults: " + result.faulty().missed());
     return lines;
+  }
+
+  /** Moves against overshoots for ten weights of crossing the window. */
+  public static List<String> weights(Map<Double, SoundNecks> weights) {
+    List<List<String>> rows = new ArrayList<>();
+    weights.forEach(
+        (weight, necks) ->
+            rows.add(
+                List.of(
+                    Decimals.plain(weight),
+                    Decimals.print(necks.overFloor(), 3),
+                    Decimals.print(necks.advised().overshoots(), 4),
+                    percent(necks.advised().settled()))));
+    return Table.lines(List.of("crossing", "moves/floor", "overshoots", "settled"), rows);
+  }
+
+  private static List<List<String>> conditions(Fleet.Result result) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(condition(Condition.USUAL, result.sound()));
+    result.conditions().forEach((condition, necks) -> rows.add(condition(condition, necks)));
+    return rows;
+  }
+
+  private static List<String> condition(Condition condition, SoundNecks necks) {
+    return List.of(
+        condition.words(),
+        Decimals.print(necks.advised().moves(), 2),
+        Decimals.print(necks.knowing().moves(), 2),
+        Decimals.print(necks.overFloor(), 3),
+        Decimals.print(necks.advised().overshoots(), 4),
+        percent(necks.unresolved()),
+        percent(necks.touching().handedOver()));
   }
 
   private static List<List<String>> compared(SoundNecks sound) {
@@ -89,6 +143,7 @@ public final class FleetReport {
                   String.valueOf(tally.necks()),
                   percent(tally.handedOver()),
                   percent(tally.within(3)),
+                  percent(tally.within(5)),
                   String.valueOf(tally.movesFor(1))));
         }
       }

@@ -26,6 +26,20 @@ public final class FleetJson {
     json.put("moves_over_floor", sound.overFloor());
     json.put("most_turns", Math.max(sound.mostTurned(), result.faulty().all().mostNet().turns()));
     json.put("missed_faults", result.faulty().missed());
+    ArrayNode conditions = json.putArray("conditions");
+    result
+        .conditions()
+        .forEach(
+            (condition, necks) -> {
+              ObjectNode row = conditions.addObject();
+              row.put("condition", condition.words());
+              row.set("advised", tally(necks.advised()));
+              row.set("knowing", tally(necks.knowing()));
+              row.put("moves_over_floor", necks.overFloor());
+              row.put("unresolved", necks.unresolved());
+              row.put("touching_handed_over", necks.touching().handedOver());
+            });
+    json.put("set_back_faulted", result.setBacks().faulted());
     ArrayNode faults = json.putArray("faults");
     for (NeckFault fault : NeckFault.values()) {
       for (FirstGap gap : FirstGap.values()) {
@@ -37,6 +51,7 @@ public final class FleetJson {
           row.put("necks", tally.necks());
           row.put("handed_over", tally.handedOver());
           row.put("in_3_moves", tally.within(3));
+          row.put("in_5_moves", tally.within(5));
           row.put("most_moves", tally.movesFor(1));
         }
       }

@@ -1,5 +1,6 @@
 package quarterturn.unit;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,6 +19,11 @@ public record Turn(double turns) implements Comparable<Turn> {
   public static final Turn SIXTEENTH = new Turn(1 / 16.0);
   public static final Turn EIGHTH = new Turn(1 / 8.0);
   public static final Turn QUARTER = new Turn(1 / 4.0);
+
+  private static final List<String> HOURS =
+      List.of(
+          "twelve", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+          "eleven");
 
   private static final Pattern TYPED =
       Pattern.compile(
@@ -80,6 +86,23 @@ public record Turn(double turns) implements Comparable<Turn> {
    */
   public String sense() {
     return turns > 0 ? "clockwise" : "anticlockwise";
+  }
+
+  /**
+   * Where the hour hand of a clock that stood at 12 comes to by this turn: "from 12 to half past
+   * one". Empty where that is no whole quarter of an hour.
+   */
+  public String clock() {
+    double quarters = turns * HOURS.size() * 4;
+    if (!whole(quarters)) {
+      return "";
+    }
+    int at = Math.floorMod((int) Math.rint(quarters), HOURS.size() * 4);
+    String hour = HOURS.get(at / 4);
+    String next = HOURS.get((at / 4 + 1) % HOURS.size());
+    return "from 12 to "
+        + List.of(hour, "a quarter past " + hour, "half past " + hour, "a quarter to " + next)
+            .get(at % 4);
   }
 
   public double degrees() {

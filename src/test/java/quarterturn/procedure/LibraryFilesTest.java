@@ -124,6 +124,7 @@ public class LibraryFilesTest {
                 3,
                 Duration.ofHours(6),
                 Duration.ofDays(7),
+                0.15,
                 new Limits.Answers(0.05, 0.02, Turn.EIGHTH),
                 new Limits.Climate(Duration.ofDays(7), 10),
                 new Limits.Rechecks(

@@ -41,7 +41,7 @@ class AdviceLinesTest {
     JsonNode answer =
         answer(
             ASKED.formatted(
-                "{\"reading_mm\":[0.60,0.65]},{\"turn\":0.125},{\"reading_mm\":[0.50,0.55]}"));
+                "{\"reading_mm\":[0.55,0.60]},{\"turn\":0.125},{\"reading_mm\":[0.45,0.50]}"));
     assertThat(answer.get("action").textValue()).isEqualTo("turn");
     assertThat(answer.get("turns").doubleValue()).isAtLeast(0.125);
     assertThat(answer.get("turns").doubleValue()).isAtMost(0.25);

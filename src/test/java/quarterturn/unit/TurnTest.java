@@ -39,6 +39,21 @@ class TurnTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "0.125, from 12 to half past one",
+    "-0.125, from 12 to half past ten",
+    "0.25, from 12 to three",
+    "-0.25, from 12 to nine",
+    "0.0625, from 12 to a quarter to one",
+    "-0.0625, from 12 to a quarter past eleven",
+    "0.5, from 12 to six",
+    "0.1, ''"
+  })
+  void aTurnIsSaidByTheClockToo(double turns, String words) {
+    assertThat(new Turn(turns).clock()).isEqualTo(words);
+  }
+
+  @ParameterizedTest
   @ValueSource(
       strings = {
         "",

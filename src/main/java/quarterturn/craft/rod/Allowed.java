@@ -10,10 +10,12 @@ import quarterturn.unit.Turn;
  */
 public record Allowed(Turn most, Turn fromAsFound) {
   /**
-   * Whether {@code turn} is allowed with the rod {@code net} turns from as found; a turn back
-   * towards as found always is.
+   * The most in one move this way, 1 or -1, with the rod {@code net} turns from as found; none
+   * where less is left than a hand can make.
    */
-  boolean after(double net, double turn) {
-    return Math.abs(net + turn) <= fromAsFound.turns() + 1e-9 || net * turn < 0;
+  Turn most(double net, int way) {
+    Turn room = new Turn(fromAsFound.turns() - way * net);
+    boolean least = room.atLeast(Turn.EIGHTH) || room.atLeast(most);
+    return least ? new Turn(Math.min(most.turns(), room.turns())) : Turn.NONE;
   }
 }

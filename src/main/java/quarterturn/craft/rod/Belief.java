@@ -28,8 +28,9 @@ import quarterturn.unit.Turn;
  *
  * <p>In a rest of hours the neck creeps on the way it was turned last, by the share that {@link
  * Creep} gives for its usual exponent, and r becomes less sure by what the other exponents and the
- * weather would do. After a rest of days only {@link Known} is kept, a little wider, and the relief
- * is found anew.
+ * weather would do. After a rest of days, and between two sessions, only the rod is still known:
+ * {@link Known}, a little wider, and the {@link Doubts} of it. The relief is found anew, since
+ * strings, weather or another hand may have moved it.
  */
 public final class Belief {
   /** Standard deviation of one gauge reading in millimetres; an estimate. */
@@ -44,7 +45,7 @@ public final class Belief {
    * Ratio of the chance of a dead rod to that at first, below which the rod counts as seen to
    * answer.
    */
-  private static final double LEFT_OF_DOUBT = 0.01;
+  private static final double LEFT_OF_DOUBT = 0.05;
 
   private static final double BIN_MM = 0.005;
   private static final double BIN_FROM = -2;
@@ -73,16 +74,19 @@ public final class Belief {
    */
   static Belief of(Known known, List<Seen> story, double noise) {
     Known before = known;
+    Doubts doubts = Doubts.of(known);
     List<Seen> since = new ArrayList<>();
     for (Seen seen : story) {
       if (seen instanceof Seen.Rested rest && rest.anew()) {
-        before = chain(before, since, noise).known().rested(rest.hours());
+        Belief belief = chain(before, doubts, since, noise);
+        before = belief.known().rested(rest.hours());
+        doubts = Doubts.after(belief, before);
         since.clear();
       } else {
         since.add(seen);
       }
     }
-    return chain(before, since, noise);
+    return chain(before, doubts, since, noise);
   }
 
   /**
@@ -90,9 +94,9 @@ public final class Belief {
    * response closer than a step. Readings finer than usual are taken as coarser at first, or no
    * case of a wide grid would suit them.
    */
-  private static Belief chain(Known known, List<Seen> story, double noise) {
+  private static Belief chain(Known known, Doubts doubts, List<Seen> story, double noise) {
     double blur = Math.max(noise, NOISE_MM);
-    Grid grid = Grid.of(Cases.of(known), known.way(), story, blur);
+    Grid grid = Grid.of(Cases.of(known, doubts), known.way(), story, blur);
     for (int zoom = 0; zoom < MOST_ZOOMS; zoom++) {
       LogResponse spread = LogResponse.of(grid);
       boolean closer = spread.chance() > 0 && spread.sigma() <= grid.cases().step();
@@ -100,7 +104,7 @@ public final class Belief {
         return new Belief(known, grid);
       }
       double reach = 5 * Math.max(spread.sigma(), grid.cases().step() / 2);
-      Cases cases = closer ? Cases.of(known, spread.middle(), reach) : grid.cases();
+      Cases cases = closer ? Cases.of(known, doubts, spread.middle(), reach) : grid.cases();
       blur = Math.max(noise, blur / SHARPER);
       grid = Grid.of(cases, known.way(), story, blur);
     }

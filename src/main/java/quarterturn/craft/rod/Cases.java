@@ -5,20 +5,6 @@ package quarterturn.craft.rod;
  * before anything was read. Responses of a working rod stand in even steps of their logarithm.
  */
 final class Cases {
-  /**
-   * Chances of a rod that does not work as it should, on a neck never seen to answer; estimates.
-   */
-  private static final double DEAD = 0.02;
-
-  private static final double REVERSED = 0.01;
-  private static final double AT_AN_END = 0.02;
-
-  /**
-   * Factor of the chances of a dead and a reversed rod on a neck that has answered before; an
-   * estimate.
-   */
-  private static final double SINCE_ANSWERED = 0.1;
-
   private static final int FINE = 31;
   private static final int COARSE = 11;
   private static final double REACH = 3.2;
@@ -36,8 +22,8 @@ final class Cases {
   }
 
   /** All cases of a neck. */
-  static Cases of(Known known) {
-    return of(known, Math.log(known.mmPerQuarter()), REACH * known.sigma());
+  static Cases of(Known known, Doubts doubts) {
+    return of(known, doubts, Math.log(known.mmPerQuarter()), REACH * known.sigma());
   }
 
   /**
@@ -46,20 +32,18 @@ final class Cases {
    * @param middle natural logarithm of the response in the middle
    * @param reach of the logarithm to either side
    */
-  static Cases of(Known known, double middle, double reach) {
+  static Cases of(Known known, Doubts doubts, double middle, double reach) {
     Cases cases = new Cases(2 * reach / (FINE - 1));
-    double since = known.answered() ? SINCE_ANSWERED : 1;
-    double works = 1 - since * (DEAD + REVERSED) - 2 * AT_AN_END;
     LogSteps fine = new LogSteps(known, middle, reach, FINE);
     for (int slack = 0; slack < Known.SLACK.size(); slack++) {
-      cases.spread(RodState.WORKS, fine, slack, works * known.slack().get(slack));
+      cases.spread(RodState.WORKS, fine, slack, doubts.working() * known.slack().get(slack));
     }
     LogSteps coarse =
         new LogSteps(known, Math.log(known.mmPerQuarter()), REACH * known.sigma(), COARSE);
-    cases.add(RodState.DEAD, 0, 0, since * DEAD);
-    cases.spread(RodState.REVERSED, coarse, 0, since * REVERSED);
-    cases.spread(RodState.FULLY_LOOSE, coarse, 0, AT_AN_END);
-    cases.spread(RodState.FULLY_TIGHT, coarse, 0, AT_AN_END);
+    cases.add(RodState.DEAD, 0, 0, doubts.dead());
+    cases.spread(RodState.REVERSED, coarse, 0, doubts.reversed());
+    cases.spread(RodState.FULLY_LOOSE, coarse, 0, doubts.loose());
+    cases.spread(RodState.FULLY_TIGHT, coarse, 0, doubts.tight());
     return cases;
   }
 

@@ -46,6 +46,10 @@ public record Decision(Step step, double inWindow, String why, Known known) {
     END_OF_TRAVEL(
         "Loosening does nothing more: the rod is fully loose, or does not work. Hand it to a"
             + " repairer."),
+    /** The least turn takes the neck from one side of its window to the other. */
+    TOO_LIVELY(
+        "The smallest turn a hand can make takes this neck across its window. Hand it to a"
+            + " repairer."),
     /** The rod stands a full turn from where it was found. */
     LIMIT(
         "The rod stands a full turn from where it was found, which is as far as this program"

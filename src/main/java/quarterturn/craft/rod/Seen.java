@@ -15,8 +15,9 @@ public sealed interface Seen {
    * Time went by in which the neck moved by itself.
    *
    * @param hours how long; positive infinity where something unknown happened to the neck
+   * @param away whether it was between two sessions, where others may have moved the neck
    */
-  record Rested(double hours) implements Seen {
+  record Rested(double hours, boolean away) implements Seen {
     /** The least rest in hours after which the relief is found anew. */
     private static final double LONG_HOURS = 72;
 
@@ -26,9 +27,14 @@ public sealed interface Seen {
       }
     }
 
-    /** Whether so long a rest leaves only the rod known, and not where the neck stands. */
+    /** A rest within a session. */
+    public Rested(double hours) {
+      this(hours, false);
+    }
+
+    /** Whether this rest leaves only the rod known, and not where the neck stands. */
     boolean anew() {
-      return hours >= LONG_HOURS;
+      return away || hours >= LONG_HOURS;
     }
   }
 }

@@ -88,6 +88,7 @@ record LimitsReader(
             smaller("put-off", this::moves, 1),
             smaller("pause", this::time, Duration.ZERO),
             larger("known-for", this::time, Duration.ZERO),
+            smaller("jump", this::mm, 0.0),
             new Limits.Answers(
                 larger("seen", this::mm, 0.0),
                 smaller("wrong-way", this::mm, 0.0),

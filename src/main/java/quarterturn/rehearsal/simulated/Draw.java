@@ -24,6 +24,16 @@ public final class Draw {
     return neck(fault, LOWEST_MM, HIGHEST_MM, random);
   }
 
+  /** A random neck with this fault, whose first reading is likely to be {@code gap}. */
+  public static NeckTraits neck(NeckFault fault, FirstGap gap, SplittableRandom random) {
+    double leaf = Feelers.USUAL.stepMm();
+    return switch (gap) {
+      case READABLE, NOT_READ -> neck(fault, leaf, HIGHEST_MM, random);
+      case UNDER_A_LEAF -> neck(fault, 0, leaf, random);
+      case TOUCHING -> neck(fault, LOWEST_MM, 0, random);
+    };
+  }
+
   /** A random neck whose relief lies between two bounds in millimetres. */
   static NeckTraits neck(NeckFault fault, double lowMm, double highMm, SplittableRandom random) {
     return NeckTraits.of(

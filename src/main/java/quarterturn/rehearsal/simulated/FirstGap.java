@@ -1,5 +1,6 @@
 package quarterturn.rehearsal.simulated;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
 
@@ -14,6 +15,11 @@ public enum FirstGap {
 
   FirstGap(String words) {
     this.words = words;
+  }
+
+  /** The results of a reading that was taken. */
+  public static List<FirstGap> read() {
+    return List.of(READABLE, UNDER_A_LEAF, TOUCHING);
   }
 
   public String words() {

@@ -56,6 +56,12 @@ public final class SimulatedNeck {
     moved.add(new Moved(mm, hours));
   }
 
+  /** Brings the relief back to where it was found, as other hands may do between two sessions. */
+  public void setBack() {
+    moved.clear();
+    drift = 0;
+  }
+
   /** Slackens every string by a whole tone. */
   public void detune() {
     slackened = true;

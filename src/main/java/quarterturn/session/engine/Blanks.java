@@ -89,7 +89,7 @@ final class Blanks {
       case READING -> reading();
       case TURN -> turn == null ? "the turn" : turn.toString();
       case WAY -> turn == null ? "turn" : turn.turns() > 0 ? "tighten" : "loosen";
-      case SENSE -> turn == null ? "as told" : turn.sense();
+      case SENSE -> turn == null ? "as told" : sense(turn);
       case NET -> net(state);
       case NEXT_TURN -> nextTurn.get();
       case KIND -> kind == null ? "instrument" : kind.name();
@@ -106,6 +106,11 @@ final class Blanks {
       case MOISTURE -> figures == null ? "" : figures.moisture();
       case STALE -> stale;
     };
+  }
+
+  /** The direction, and where the key's handle goes to as on a clock. */
+  private static String sense(Turn turn) {
+    return turn.sense() + (turn.clock().isEmpty() ? "" : ", " + turn.clock());
   }
 
   private String reading() {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.session.Event;
+import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Turn;
@@ -29,6 +30,24 @@ public final class EngineQuestions {
   static final String TAKE_THE_WAY = "take-the-way";
 
   static final String STOP = "stop";
+
+  /** Id of the question what was done to the neck since the last session, where it has jumped. */
+  static final String SINCE = "since-last-time";
+
+  static final String SINCE_ASK =
+      "The relief is far from where the last session left it. Was the rod turned, or the instrument"
+          + " restrung, in between?";
+
+  static final String SINCE_WHY =
+      "A neck that was worked on, or stood in other air, tells nothing of how its rod answers. So"
+          + " the first turn is a small one again.";
+
+  /** The answers to {@link #SINCE}, the ordinary one first. */
+  static final List<Prompt.Option> SINCE_OPTIONS =
+      List.of(
+          new Prompt.Option("untouched", "No, or not that I know of"),
+          new Prompt.Option("turned", "Yes, the rod was turned"),
+          new Prompt.Option("restrung", "Yes, other strings or another tuning"));
 
   /** Outcome of a session that lacks a needed result. */
   static final String NOT_FRESH = "not-fresh";

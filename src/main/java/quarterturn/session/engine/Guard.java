@@ -65,7 +65,8 @@ record Guard(Limits limits, Advisor advisor) {
     if (missing != null) {
       return missing;
     }
-    if (state.history().restDue(now)) {
+    Turn hand = new Turn(Math.min(Turn.EIGHTH.turns(), limits.firstMove().turns()));
+    if (state.history().restDue(now) || !leftToday(state, now).atLeast(hand)) {
       return rests(state, now);
     }
     return amount(state, step, kind, window, bracket, now);
@@ -265,16 +266,21 @@ record Guard(Limits limits, Advisor advisor) {
     return new Turn(limits.beginnerDay().turns() - state.history().today(now).turns());
   }
 
-  /** The largest turn that is allowed now, at least a sixteenth. */
+  /**
+   * The largest turn that is allowed now. A day's or the whole's last room that is less than a hand
+   * can make is taken for that turn, which then does not fit in.
+   */
   private Turn most(State state, Turn limit, boolean tighten, Instant now) {
     double most = Math.min(limit.turns(), limits.perReading().turns());
-    boolean first = state.history().turns().isEmpty();
-    if (!state.history().known() && (first || state.history().touching() == 0)) {
+    SessionHistory history = state.history();
+    boolean first = history.turns().isEmpty();
+    boolean unknown = !history.known() && (first || history.touching() == 0);
+    if (unknown || (first && history.jumped())) {
       most = Math.min(most, limits.firstMove().turns());
     }
     most = Math.min(most, leftToday(state, now).turns());
-    double room = limits.fromAsFound().turns() - state.history().reach(tighten);
-    return new Turn(Math.max(Turn.SIXTEENTH.turns(), Math.min(most, room)));
+    double room = limits.fromAsFound().turns() - history.reach(tighten);
+    return new Turn(Math.min(most, Math.max(Turn.EIGHTH.turns(), room)));
   }
 
   private @Nullable Advice undo(State state) {

@@ -149,6 +149,16 @@ final class Prompter {
     if (passed != null) {
       return record(new Event.Passed(now, step.id(), passed));
     }
+    if (step instanceof Step.TurnRod && since(state)) {
+      return show(
+          new Prompt.Choose(
+              said(
+                  state,
+                  EngineQuestions.SINCE,
+                  EngineQuestions.SINCE_ASK,
+                  EngineQuestions.SINCE_WHY),
+              EngineQuestions.SINCE_OPTIONS));
+    }
     Guard.Ruling ruling = null;
     if (step instanceof Step.TurnRod && state.pending().waiting() != null) {
       PromptText said = said(state, step.id(), EngineQuestions.REST, null);
@@ -171,6 +181,13 @@ final class Prompter {
       }
     }
     return next(state, step, ruling, now);
+  }
+
+  /** Whether to ask what was done since the last session: once, before this one's first turn. */
+  private static boolean since(State state) {
+    return state.history().turns().isEmpty()
+        && state.history().jumped()
+        && state.position().chosen(EngineQuestions.SINCE) == null;
   }
 
   private Next next(State state, Step step, Guard.@Nullable Ruling ruling, Instant now) {

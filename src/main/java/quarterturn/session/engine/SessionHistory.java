@@ -208,6 +208,19 @@ record SessionHistory(
     return last == null ? null : last.read().bracket();
   }
 
+  /**
+   * Whether the relief, as first read in this session, is far from where the last session's turns
+   * left it: something was done to the neck in between, or the weather was.
+   */
+  boolean jumped() {
+    Event.Past last = Lists.last(others.earlier(), past -> true);
+    Bracket left = last == null ? null : last.after();
+    Bracket found = at(0);
+    return left != null
+        && found != null
+        && Math.abs(left.middleMm() - found.middleMm()) > limits.jumpMm() + SLACK;
+  }
+
   /** Whether the neck has ever been seen to answer its rod. */
   boolean known() {
     for (Event.Past past : others.all()) {

@@ -20,11 +20,13 @@ public final class Story {
   /**
    * An event with its time.
    *
+   * @param session a number for its session
    * @param lost whether something unknown may have happened to the neck before
    */
-  private record Timed(Instant at, boolean lost, Seen seen) {}
+  private record Timed(Instant at, int session, boolean lost, Seen seen) {}
 
   private final List<Timed> all = new ArrayList<>();
+  private int session;
   private boolean lost;
 
   private Story() {}
@@ -57,19 +59,20 @@ public final class Story {
   static List<Seen> of(State state, Limits limits) {
     Story story = new Story();
     story.others(state.history().others().all());
+    story.session++;
     story.own(state);
     story.all.sort(Comparator.comparing(Timed::at));
     return story.told(limits);
   }
 
   private void add(Instant at, Seen seen) {
-    all.add(new Timed(at, lost, seen));
+    all.add(new Timed(at, session, lost, seen));
     lost = false;
   }
 
   /**
-   * Adds turns of other sessions; a reading that is both after one turn and before the next is
-   * added once.
+   * Adds turns of other sessions. A reading that is both after one turn and before the next is
+   * added once; where the two differ, the neck was away in between.
    */
   private void others(List<Event.Past> turns) {
     Bracket at = null;
@@ -77,6 +80,7 @@ public final class Story {
       Bracket before = past.before();
       lost |= before == null;
       if (before != null && !before.equals(at)) {
+        session++;
         add(past.at(), new Seen.Read(before));
       }
       add(past.at(), new Seen.Turned(past.turn()));
@@ -120,10 +124,11 @@ public final class Story {
     for (Timed timed : all) {
       if (before != null) {
         Duration pause = Duration.between(before.at(), timed.at());
+        boolean away = timed.session() != before.session();
         if (timed.lost()) {
           story.add(new Seen.Rested(Double.POSITIVE_INFINITY));
-        } else if (pause.compareTo(limits.pause()) >= 0) {
-          story.add(new Seen.Rested(pause.toMinutes() / 60.0));
+        } else if (away || pause.compareTo(limits.pause()) >= 0) {
+          story.add(new Seen.Rested(pause.toMinutes() / 60.0, away));
         }
       }
       story.add(timed.seen());

@@ -123,11 +123,12 @@ class BeliefAdvisorTest {
 
   @Test
   void theWayBackToAsFoundIsAlwaysAllowed() {
-    assertThat(ALLOWED.after(0.875, 0.125)).isTrue();
-    assertThat(ALLOWED.after(0.875, 0.1875)).isFalse();
-    assertThat(ALLOWED.after(-0.875, -0.1875)).isFalse();
-    assertThat(ALLOWED.after(1.5, -0.125)).isTrue();
-    assertThat(ALLOWED.after(-1.5, 0.125)).isTrue();
+    assertThat(ALLOWED.most(0.875, 1)).isEqualTo(Turn.EIGHTH);
+    assertThat(ALLOWED.most(-0.875, -1)).isEqualTo(Turn.EIGHTH);
+    assertThat(ALLOWED.most(0.875, -1)).isEqualTo(Turn.QUARTER);
+    assertThat(ALLOWED.most(1.5, -1)).isEqualTo(Turn.QUARTER);
+    assertThat(ALLOWED.most(-1.5, 1)).isEqualTo(Turn.QUARTER);
+    assertThat(ALLOWED.most(1, 1)).isEqualTo(Turn.NONE);
   }
 
   @Test
@@ -163,7 +164,7 @@ class BeliefAdvisorTest {
     Advice advice = advisor.advise(asked(read(0.60, 0.65), turned(0.125), read(0.50, 0.55)));
     assertThat(advice.numbers())
         .matches(
-            "A quarter turn: 0\\.\\d\\d mm \\(0\\.\\d\\d to 0\\.\\d\\d\\)\\. In the window after 3/16"
+            "A quarter turn: 0\\.\\d\\d mm \\(0\\.\\d\\d to 0\\.\\d\\d\\)\\. In the window after 1/8"
                 + " turn: \\d+ %\\.");
   }
 

@@ -23,7 +23,7 @@ class FleetTest {
   private static final long SEED = 20_270_412;
 
   private static Fleet.Result run(int necks, long seed) throws InterruptedException {
-    return new Fleet(Practising.relief(), necks, seed).run(done -> {});
+    return new Fleet(Practising.relief(), necks, seed, false).run(done -> {});
   }
 
   @SuppressWarnings("NullAway.Init")
@@ -41,7 +41,10 @@ class FleetTest {
     assertThat(sound.advised().necks() + sound.outOfReach().necks()).isEqualTo(NECKS);
     assertWithMessage(where).that(sound.outOfReach().necks()).isAtMost(75);
     assertWithMessage(where).that(sound.overFloor()).isAtMost(1.10);
-    assertWithMessage(where).that(sound.advised().overshoots()).isAtMost(0.03);
+    // The first move is an eighth for everybody, and takes many a lively neck across by itself.
+    assertWithMessage(where)
+        .that(sound.advised().overshoots())
+        .isAtMost(sound.knowing().overshoots() + 0.01);
     assertWithMessage(where).that(sound.advised().unsettled()).isAtMost(0.002);
     assertWithMessage(where).that(sound.advised().handedOver()).isAtMost(0.005);
     assertWithMessage(where).that(sound.mostTurned()).isAtMost(1);
@@ -75,6 +78,29 @@ class FleetTest {
   }
 
   @Test
+  void theAdviceBearsWhatItDoesNotKnow() throws Exception {
+    Fleet.Result wide = new Fleet(Practising.relief(), 60, SEED, true).run(done -> {});
+    String where = "seed " + SEED;
+    assertThat(wide.conditions()).hasSize(Condition.values().length - 1);
+    wide.conditions()
+        .forEach(
+            (condition, necks) -> {
+              String what = where + ", " + condition;
+              assertWithMessage(what).that(necks.overFloor()).isAtMost(1.15);
+              assertWithMessage(what).that(necks.unresolved()).isEqualTo(0);
+            });
+    assertThat(wide.setBacks().necks()).isAtLeast(50);
+    assertWithMessage(where).that(wide.setBacks().faulted()).isEqualTo(0);
+    for (NeckFault fault : new NeckFault[] {NeckFault.DEAD, NeckFault.REVERSED}) {
+      for (FirstGap gap : FirstGap.read()) {
+        Tally found = wide.faulty().of(fault, gap);
+        assertWithMessage(where + ", " + fault + ", " + gap).that(found.necks()).isAtLeast(30);
+        assertWithMessage(where + ", " + fault + ", " + gap).that(found.within(5)).isAtLeast(0.95);
+      }
+    }
+  }
+
+  @Test
   void theSameSeedGivesTheSameFiguresInWhateverOrder() throws Exception {
     String once = FleetJson.of(run(60, 3));
     assertThat(FleetJson.of(run(60, 3))).isEqualTo(once);
@@ -85,7 +111,7 @@ class FleetTest {
   void progressIsToldForEveryNeck() throws Exception {
     AtomicInteger calls = new AtomicInteger();
     AtomicInteger most = new AtomicInteger();
-    new Fleet(Practising.relief(), 30, 1)
+    new Fleet(Practising.relief(), 30, 1, false)
         .run(
             done -> {
               calls.incrementAndGet();

@@ -46,7 +46,7 @@ class StoryTest {
             new Seen.Read(A),
             new Seen.Turned(Turn.EIGHTH),
             new Seen.Read(B),
-            new Seen.Rested(48),
+            new Seen.Rested(48, true),
             new Seen.Read(C),
             new Seen.Turned(Turn.EIGHTH),
             new Seen.Read(A),
