@@ -27,6 +27,9 @@ import quarterturn.unit.Printable;
 record QuestionView(Question.Asked question, int at, Field field, String message) {
   private static final Key LEAVE = new Key.Function(10);
 
+  /** Lines kept in view from the marked option's on. */
+  private static final int BELOW = 4;
+
   /** A view with the first option marked. */
   QuestionView(Question.Asked question) {
     this(question, 0, Field.EMPTY, "");
@@ -103,7 +106,7 @@ record QuestionView(Question.Asked question, int at, Field field, String message
     for (int i = 0; i < lines.size(); i++) {
       marked = lines.get(i).lead().startsWith("►") ? i : marked;
     }
-    int from = Math.max(0, Math.min(marked - room / 2, lines.size() - room));
+    int from = Math.max(0, Math.min(marked + BELOW - room, lines.size() - room));
     Line.draw(canvas, 2, 2, lines, from, room);
     if (options().isEmpty()) {
       CardView.field(canvas, Math.min(3 + lines.size(), height - 4), field, false, width - 10);
@@ -142,7 +145,11 @@ record QuestionView(Question.Asked question, int at, Field field, String message
       String lead = (on ? "►" : " ") + String.format("%2d ", i + 1);
       String label = Wrap.cut(option.label(), width - 5);
       out.add(new Line(lead, Ink.STRONG, 4, " " + label + " ", on ? Ink.NOW : Ink.STRONG));
-      for (String line : Wrap.lines(option.detail(), Math.min(width - 5, 90))) {
+      List<String> details =
+          option.detail().isEmpty()
+              ? List.of()
+              : Wrap.lines(option.detail(), Math.min(width - 5, 90));
+      for (String line : details) {
         out.add(new Line("", Ink.PLAIN, 5, line, Ink.PLAIN));
       }
       out.add(Line.BLANK);

@@ -146,7 +146,8 @@ public final class OpeningDialogue implements Dialogue {
       }
     }
     double net = neck.counted().stream().mapToDouble(past -> past.turn().turns()).sum();
-    parts.add("in all " + (net == 0 ? "as found" : new Turn(net).toString()));
+    String way = net > 0 ? " tighter" : " looser";
+    parts.add("in all " + (net == 0 ? "as found" : new Turn(net) + way + " than found"));
     neck.stops().forEach(stop -> parts.add("stopped: " + stop.outcome()));
     return String.join("; ", parts) + ".";
   }
