@@ -181,7 +181,7 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
   private Opened started(Beginning beginning, @Nullable CarriedOn from, Closing held)
       throws IOException {
     String instrument = beginning.wish().instrument();
-    if (instrument != null && from == null) {
+    if (from == null) {
       held.keep(store.hold(instrument));
     }
     Library library = beginning.library();
@@ -204,9 +204,7 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
     Journal journal = held.keep(store.open(session));
     Journal.Contents contents = journal.found();
     Event.Started was = (Event.Started) contents.events().get(0);
-    if (was.instrument() != null) {
-      held.keep(store.hold(was.instrument()));
-    }
+    held.keep(store.hold(was.instrument()));
     Opening opening = beginning.opening().with(store.records(beginning.library().limits(), clock));
     List<Event.Past> elsewhere = opening.turnsBeside(was.past());
     Engine engine = new Engine(beginning.library(), new BeliefAdvisor());

@@ -297,18 +297,24 @@ public final class Store {
 
   /**
    * Reserves an instrument for one session until it is closed. Two sessions open at once on one
-   * neck would not know of each other's turns.
+   * neck would not know of each other's turns; any two without a name may be on one.
    *
+   * @param instrument its name, or null for one without
    * @throws IOException where another session has it open
    */
-  public Closeable hold(String instrument) throws IOException {
-    Path file = instrumentFile(instrument);
-    Folders.make(folder.resolve("instruments"));
+  public Closeable hold(@Nullable String instrument) throws IOException {
+    Path file =
+        instrument == null ? folder.resolve("sessions/unnamed") : instrumentFile(instrument);
+    Folders.make(file.getParent());
     try {
       return JournalLock.take(file);
     } catch (Journal.InUse e) {
       throw new IOException(
-          "a session on " + instrument + " is open in another window; close it there first", e);
+          instrument == null
+              ? "a session on an instrument without a name is open in another window; close it"
+                  + " there first, or name this instrument with --instrument NAME"
+              : "a session on " + instrument + " is open in another window; close it there first",
+          e);
     }
   }
 

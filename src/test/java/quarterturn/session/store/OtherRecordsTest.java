@@ -1,6 +1,7 @@
 package quarterturn.session.store;
 
 import static com.google.common.truth.Truth.assertThat;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -162,6 +163,17 @@ class OtherRecordsTest {
       expect(opened, Turn.QUARTER, Turn.QUARTER);
       assertThat(opened.bench().overview().instrument()).isEqualTo("blue");
     }
+  }
+
+  @Test
+  void twoSessionsWithoutANameAreNotOpenAtOnce() throws Exception {
+    try (Sessions.Opened opened = sessions.start(UNNAMED)) {
+      IOException refused = assertThrows(IOException.class, () -> sessions.start(UNNAMED));
+      assertThat(refused).hasMessageThat().contains("--instrument NAME");
+      sessions.start(BLUE).close();
+      assertThat(opened.bench().prompt().ended()).isFalse();
+    }
+    sessions.start(UNNAMED).close();
   }
 
   @Test
