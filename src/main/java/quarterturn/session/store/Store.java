@@ -303,9 +303,9 @@ public final class Store {
    * @throws IOException where another session has it open
    */
   public Closeable hold(@Nullable String instrument) throws IOException {
+    Folders.make(folder.resolve(instrument == null ? "sessions" : "instruments"));
     Path file =
         instrument == null ? folder.resolve("sessions/unnamed") : instrumentFile(instrument);
-    Folders.make(file.getParent());
     try {
       return JournalLock.take(file);
     } catch (Journal.InUse e) {
