@@ -44,6 +44,7 @@ class DataStaysDataTest {
       a change: procedure/Results climate
       an outcome: rehearsal/Outcome in-window
       an outcome: session/engine/Guard limit no-response wrong-way
+      an outcome: session/store/Opening limit
       an event: session/journal/EventJson adjusted left read
       a key of JSON: report/sheet/SheetJson complaint high low strings
       a key of JSON: reckon/PullTopic strings
@@ -87,6 +88,9 @@ class DataStaysDataTest {
           "report/TimePlot ofDays",
           // A simulated session's invented past.
           "rehearsal/cover/AnySession ofDays",
+          // How long a simulated owner leaves the instrument, and a clock that is set wrong.
+          "rehearsal/life/Life ofDays",
+          "rehearsal/life/Life ofHours",
           // A limit's own unit.
           "session/engine/Guard ofHours");
 

@@ -38,6 +38,9 @@ class LimitsTightenTest {
       retune-after | 61 min | 30 min | 60 min
       reading-holds | 121 min | 60 min | 120 min
       stop-feels | [jammed, noise] | [jammed, noise, slipped, stiff] | slipped
+      finding-needed | [jammed, noise, stripped, no-response, wrong-way, end-of-travel, limit] \
+      | [jammed, noise, slipped, stripped, no-response, wrong-way, end-of-travel, limit, other] \
+      | slipped
       turn-needs | [rod-identified] | [rod-identified, key-fits, at-pitch] | key-fits
       tighten-needs | [] | [detuned, key-fits] | detuned
       turn-hazards | [tool-slip, rod-force] | [tool-slip, rod-force, wrong-key, finish] | wrong-key
@@ -100,7 +103,7 @@ class LimitsTightenTest {
     for (Matcher key = Pattern.compile("(?m)^  ([a-z-]+):").matcher(text); key.find(); ) {
       there.add(key.group(1));
     }
-    assertThat(there).hasSize(30);
+    assertThat(there).hasSize(31);
     assertThat(keys().map(Key::name).toList()).containsExactlyElementsIn(there);
   }
 

@@ -25,10 +25,11 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
+import quarterturn.session.engine.figures.FretBuzz;
+import quarterturn.session.engine.figures.StringSet;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Decimals;
-import quarterturn.unit.Force;
 import quarterturn.unit.Humidity;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
@@ -223,22 +224,7 @@ record Figures(State state, Library library, Kind kind, Style style) {
     if (now.isEmpty() || kind.make().gauges().isEmpty()) {
       return "Without the new set's diameters its pull can't be reckoned; the next readings tell";
     }
-    Force before = StringSet.pull(kind, kind.make().gauges());
-    Force after = StringSet.pull(kind, now);
-    double percent = 100 * (after.newtons() / before.newtons() - 1);
-    String way =
-        Math.abs(percent) < 2
-            ? "about the same, and the neck should hardly move"
-            : percent > 0
-                ? Decimals.print(percent, 0) + " % more, so expect more relief"
-                : Decimals.print(-percent, 0) + " % less, so expect less relief";
-    return "The usual set for this kind pulls about "
-        + Decimals.print(before.newtons(), 0)
-        + " N, the new one about "
-        + Decimals.print(after.newtons(), 0)
-        + " N at this tuning: "
-        + way
-        + ". Reckoned from diameters, with cores of 0.43 of a wound string";
+    return StringSet.words(kind, now);
   }
 
   /**

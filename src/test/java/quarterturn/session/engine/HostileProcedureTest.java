@@ -36,58 +36,6 @@ import quarterturn.unit.Bracket;
 @Tag("slow")
 class HostileProcedureTest {
   private static final int SEEDS = Draws.of(300);
-  private static final String HEAD =
-      """
-      procedure: hostile
-      revision: 1
-      title: Hostile
-      purpose: To ask for what it must not get.
-      tools: [key]
-      begin: first
-      retune: tune
-      reread: read
-      steps:
-        - part: All
-        - tell: tune
-          text: Tune.
-          establishes: [at-pitch]
-          go: settle
-        - wait: settle
-          text: Settle.
-          for: SETTLE
-          establishes: [settled]
-          go: read
-        - measure: read
-          text: Read.
-          quantity: relief
-          string: lowest
-          gauge: 0.05 mm
-          plausible: 0..3 mm
-          branches:
-            - when: relief cannot be measured
-              go: end
-            - otherwise: AFTER
-        - turn: turn
-          text: Turn.
-          amount: AMOUNT
-          limit: 1/4 turn
-          felt: {smooth: TURNED, stiff: TURNED, jammed: TURNED, free: TURNED, noise: TURNED, slipped: TURNED}
-        - done: end
-          text: End.
-          outcome: ended
-      """;
-
-  private static final String READY =
-      """
-        - tell: first
-          text: Ready.
-          establishes: [rod-identified, key-fits, settled]
-          go: tune
-        - tell: slack
-          text: Slacken.
-          establishes: [detuned]
-          go: turn
-      """;
 
   @TempDir Path folder;
 
@@ -98,11 +46,7 @@ class HostileProcedureTest {
   }
 
   private static String text(String settle, String after, String amount, String turned) {
-    return (HEAD + READY)
-        .replace("SETTLE", settle)
-        .replace("AFTER", after)
-        .replace("AMOUNT", amount)
-        .replace("TURNED", turned);
+    return HostileSheet.text("hostile", settle, after, amount, turned);
   }
 
   private Play play(String text, double gap, double response) throws Exception {

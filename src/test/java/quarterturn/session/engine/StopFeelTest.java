@@ -27,55 +27,6 @@ import quarterturn.unit.Turn;
  * taken back or taken up again. The files and the readings are invented.
  */
 class StopFeelTest {
-  private static final String TURNS =
-      """
-      procedure: NAME
-      revision: 1
-      title: Hostile
-      purpose: To turn on after every feel.
-      tools: [key]
-      begin: first
-      retune: tune
-      reread: read
-      steps:
-        - part: All
-        - tell: first
-          text: Ready.
-          establishes: [rod-identified, key-fits, detuned]
-          go: tune
-        - tell: tune
-          text: Tune.
-          establishes: [at-pitch]
-          go: settle
-        - wait: settle
-          text: Settle.
-          for: 10 min
-          establishes: [settled]
-          go: read
-        - measure: read
-          text: Read.
-          quantity: relief
-          string: lowest
-          gauge: 0.05 mm
-          plausible: 0..3 mm
-          branches:
-            - when: relief cannot be measured
-              go: end
-            - otherwise: slack
-        - tell: slack
-          text: Slacken.
-          establishes: [detuned]
-          go: turn
-        - turn: turn
-          text: Turn.
-          amount: AMOUNT
-          limit: 1/4 turn
-          felt: {smooth: FELT, stiff: FELT, jammed: FELT, free: FELT, noise: FELT, slipped: FELT}
-        - done: end
-          text: End.
-          outcome: ended
-      """;
-
   private static final String CALLS =
       """
       procedure: outer
@@ -101,7 +52,7 @@ class StopFeelTest {
 
   private Library library(String name, String amount, String felt) throws Exception {
     Path folder = Files.createDirectories(own.resolve("procedures"));
-    String text = TURNS.replace("NAME", name).replace("AMOUNT", amount).replace("FELT", felt);
+    String text = HostileSheet.text(name, "10 min", "slack", amount, felt);
     Files.writeString(folder.resolve(name + ".yaml"), text);
     return new Shelf(own).load(name);
   }

@@ -1,4 +1,4 @@
-package quarterturn.session.engine;
+package quarterturn.session.engine.figures;
 
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.BuzzCure;
@@ -21,7 +21,7 @@ import quarterturn.unit.Length;
  * as an instrument in the middle of the style's windows just clears at every fret, so that nobody's
  * force has to be guessed. The place of the stroke and the share that returns are estimates.
  */
-record FretBuzz(Kind kind, Style style) {
+public record FretBuzz(Kind kind, Style style) {
   /** Distance of the stroke from the saddle as a share of the string's length. */
   private static final double PLACE = 0.14;
 
@@ -39,7 +39,7 @@ record FretBuzz(Kind kind, Style style) {
    * @param relief the reading of the relief, or null
    * @param action at fret 12 in millimetres, or null
    */
-  @Nullable BuzzCure cure(@Nullable Bracket relief, @Nullable Double action) {
+  public @Nullable BuzzCure cure(@Nullable Bracket relief, @Nullable Double action) {
     boolean known = !kind.make().gauges().isEmpty() && kind.windows().containsKey(Quantity.ACTION);
     if (relief == null || action == null || !known) {
       return null;
@@ -84,7 +84,7 @@ record FretBuzz(Kind kind, Style style) {
   }
 
   /** Where the string comes nearest to a fret or strikes it, and what would clear it, in words. */
-  String words(BuzzCure cure) {
+  public String words(BuzzCure cure) {
     ContactMap found = cure.found();
     String map =
         "For a "
