@@ -65,8 +65,7 @@ record Guard(Limits limits, Advisor advisor) {
     if (missing != null) {
       return missing;
     }
-    Turn hand = new Turn(Math.min(Turn.EIGHTH.turns(), limits.firstMove().turns()));
-    if (state.history().restDue(now) || !leftToday(state, now).atLeast(hand)) {
+    if (restDue(state, now)) {
       return rests(state, now);
     }
     return amount(state, step, kind, window, bracket, now);
@@ -234,7 +233,7 @@ record Guard(Limits limits, Advisor advisor) {
             advisor.chance(question, turn),
             expected(question, turn),
             state.bench().has(Fact.ROD_IDENTIFIED),
-            state.history().restDue(now),
+            restDue(state, now),
             beyond(state, turn));
   }
 
@@ -262,13 +261,19 @@ record Guard(Limits limits, Advisor advisor) {
     return new Ruling.Rests(from.plus(Duration.ofHours(limits.restHours())));
   }
 
+  /** Whether less is left for the day than a hand can turn. */
+  private boolean restDue(State state, Instant now) {
+    Turn hand = new Turn(Math.min(Turn.EIGHTH.turns(), limits.firstMove().turns()));
+    return state.history().restDue(now) || !leftToday(state, now).atLeast(hand);
+  }
+
   private Turn leftToday(State state, Instant now) {
     return new Turn(limits.beginnerDay().turns() - state.history().today(now).turns());
   }
 
   /**
-   * The largest turn that is allowed now. A day's or the whole's last room that is less than a hand
-   * can make is taken for that turn, which then does not fit in.
+   * The largest turn that is allowed now, or after the daily rest where that is due. The whole's
+   * last room that is less than a hand can make is taken for that turn, which then does not fit in.
    */
   private Turn most(State state, Turn limit, boolean tighten, Instant now) {
     double most = Math.min(limit.turns(), limits.perReading().turns());
@@ -278,7 +283,7 @@ record Guard(Limits limits, Advisor advisor) {
     if (unknown || (first && history.jumped())) {
       most = Math.min(most, limits.firstMove().turns());
     }
-    most = Math.min(most, leftToday(state, now).turns());
+    most = restDue(state, now) ? most : Math.min(most, leftToday(state, now).turns());
     double room = limits.fromAsFound().turns() - history.reach(tighten);
     return new Turn(Math.min(most, Math.max(Turn.EIGHTH.turns(), room)));
   }
