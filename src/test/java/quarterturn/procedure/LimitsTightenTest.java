@@ -48,6 +48,7 @@ class LimitsTightenTest {
       put-off | 4 | 2 | 3
       seen | 0.04 mm | 0.08 mm | 0.05 mm
       wrong-way | 0.03 mm | 0.01 mm | 0.02 mm
+      jump | 0.2 mm | 0.1 mm | 0.15 mm
       answer-expected | 1/4 turn | 1/16 turn | 1/8 turn
       pause | 7 h | 5 h | 6 h
       known-for | 6 days | 8 days | 7 days
@@ -103,7 +104,7 @@ class LimitsTightenTest {
     for (Matcher key = Pattern.compile("(?m)^  ([a-z-]+):").matcher(text); key.find(); ) {
       there.add(key.group(1));
     }
-    assertThat(there).hasSize(31);
+    assertThat(there).hasSize(32);
     assertThat(keys().map(Key::name).toList()).containsExactlyElementsIn(there);
   }
 
