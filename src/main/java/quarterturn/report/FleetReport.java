@@ -61,7 +61,7 @@ public final class FleetReport {
       lines.add("Rods wrongly held to be at fault there: " + percent(set.faulted()));
       lines.add("");
     }
-    lines.add("Necks that have to be handed over, by what was read first, and in how many moves:");
+    lines.add("Necks to be handed over, by what was read first, and in how many moves:");
     lines.add("");
     lines.addAll(
         Table.lines(

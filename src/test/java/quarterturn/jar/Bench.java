@@ -65,7 +65,12 @@ final class Bench {
 
   /** Runs a command to its end with nothing on standard input. */
   JarProcess.Ran run(String... args) throws IOException, InterruptedException {
-    return JarProcess.inside("", args(args).toArray(String[]::new));
+    return given("", args);
+  }
+
+  /** Runs a command to its end with this on standard input. */
+  JarProcess.Ran given(String input, String... args) throws IOException, InterruptedException {
+    return JarProcess.inside(input, args(args).toArray(String[]::new));
   }
 
   /** The answer with the time it is given at, which is late enough to end a wait. */

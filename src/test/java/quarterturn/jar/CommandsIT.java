@@ -222,10 +222,11 @@ class CommandsIT {
     int events = bench.events().size();
     String text = Files.readString(file);
     Files.writeString(file, text + text.substring(0, 40));
-    JarProcess.Ran resumed = bench.run("resume", "--lines");
+    JarProcess.Ran resumed = bench.given("{\"answer\":\"none\"}\n", "resume", "--lines");
     assertThat(resumed.status()).isEqualTo(0);
+    assertThat(resumed.json().get(0).toString()).contains("was cut short");
     assertThat(resumed.err()).contains("was cut short");
-    assertThat(Bench.is(resumed.json().get(0), "welcome-back")).isTrue();
+    assertThat(Bench.is(resumed.json().get(1), "welcome-back")).isTrue();
     assertThat(Files.readString(file)).startsWith(text);
     assertThat(bench.events()).hasSize(events + 2); // taken up, left
   }

@@ -92,9 +92,9 @@ record Records(List<Neck> necks, List<Unread> unread) {
     if (record != null) {
       records.add(record);
     }
-    if (contents.notice() != null || record == null) {
-      String why = contents.notice() == null ? name + " has only a first line" : contents.notice();
-      unread.add(new Unread(name, record, at(file, name, record, clock), Printable.of(why)));
+    if (contents.notice() != null) {
+      String why = Printable.of(contents.notice());
+      unread.add(new Unread(name, record, at(file, name, record, clock), why));
     }
   }
 

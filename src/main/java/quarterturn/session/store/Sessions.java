@@ -98,10 +98,18 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
     return beginning(session, proven(started(session).procedure()));
   }
 
+  /** The start of a session that can go on; what is wrong with any other is said at once. */
   private Event.Started started(String session) throws IOException {
-    List<Event> events = store.read(session).events();
+    Journal.Contents contents = store.read(session);
+    if (contents.damaged()) {
+      store.open(session).close();
+    }
+    List<Event> events = contents.events();
     if (events.isEmpty() || !(events.get(0) instanceof Event.Started started)) {
       throw new IOException("session " + session + " holds nothing yet; start a new one");
+    }
+    if (events.get(events.size() - 1) instanceof Event.Ended) {
+      throw new RecordMismatchException("this session has ended");
     }
     return started;
   }
