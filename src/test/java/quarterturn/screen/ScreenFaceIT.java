@@ -156,6 +156,10 @@ class ScreenFaceIT {
       screen.waitFor("WARNING");
       screen.hangUp();
       screen.exitStatus();
+      // Without its terminal the process may be told of as ended while it still writes.
+      for (int i = 0; i < 100 && timesLeft() == 0; i++) {
+        Thread.sleep(50);
+      }
       assertThat(timesLeft()).isEqualTo(1);
     }
   }
