@@ -15,6 +15,7 @@ import quarterturn.session.Event;
 import quarterturn.session.Lists;
 import quarterturn.session.Neck;
 import quarterturn.session.SessionRecord;
+import quarterturn.session.journal.LogFormat;
 
 /**
  * What other records mean for a session that is about to begin or go on, and what is open about
@@ -61,8 +62,18 @@ record Opening(
     return new Opening(records, session, name, kind, now, limits, said);
   }
 
+  /**
+   * With the records as they stand now; a part that was lost before, as opening mends a file, is.
+   */
   Opening with(Records anew) {
-    return new Opening(anew, session, instrument, kind, now, limits, said);
+    List<Records.Unread> unread = new ArrayList<>(anew.unread());
+    for (Records.Unread one : records.unread()) {
+      if (unread.stream().noneMatch(other -> other.file().equals(one.file()))) {
+        unread.add(one);
+      }
+    }
+    Records all = new Records(anew.necks(), unread);
+    return new Opening(all, session, instrument, kind, now, limits, said);
   }
 
   /** All that is known to be of this neck. */
@@ -137,13 +148,25 @@ record Opening(
   private Stream<Records.Unread> lost() {
     List<Neck> necks = new ArrayList<>(possible());
     necks.add(neck());
-    return records.unread().stream()
-        .filter(
-            one -> {
-              SessionRecord owner = one.owner();
-              return owner == null || necks.stream().anyMatch(n -> n.has(owner.session()));
-            })
+    Stream<Records.Unread> now =
+        records.unread().stream()
+            .filter(
+                one -> {
+                  SessionRecord owner = one.owner();
+                  return owner == null || necks.stream().anyMatch(n -> n.has(owner.session()));
+                });
+    return Stream.concat(now, doubted())
         .filter(one -> saidOf(one, a -> a == Answer.ANOTHER || a == Answer.TURNED).isEmpty());
+  }
+
+  /** Records that nobody could tell of before, and that were mended or are gone since. */
+  private Stream<Records.Unread> doubted() {
+    return neck()
+        .said()
+        .filter(s -> s.answer() == Answer.UNSURE && s.about().contains(LogFormat.ENDING))
+        .filter(s -> records.unread().stream().noneMatch(one -> one.file().equals(s.about())))
+        .map(s -> new Records.Unread(s.about(), null, s.at(), "It could not be read before."))
+        .distinct();
   }
 
   /** Those of them of whose turns nobody said what would let the rod's place be known. */

@@ -277,6 +277,25 @@ class OtherRecordsTest {
     }
   }
 
+  @Test
+  void aSessionWhoseOwnEndIsCutDoesNotForgetThatWhenItGoesOn() throws Exception {
+    String name;
+    try (Sessions.Opened opened = sessions.start(BLUE)) {
+      name = opened.name();
+    }
+    Files.writeString(file(name), Files.readString(file(name)) + "{\"n\":2,");
+    Files.setLastModifiedTime(file(name), FileTime.from(NOON));
+    try (Sessions.Opened opened = Openings.resume(sessions, name, "not-sure", "not-yet")) {
+      expect(opened, HALF, Turn.NONE);
+    }
+    // The file is mended now, and nobody knows any more than before.
+    try (Sessions.Opened opened = Openings.start(sessions, BLUE, "not-sure", "not-yet")) {
+      expect(opened, HALF, Turn.NONE);
+    }
+    Openings.start(sessions, BLUE, "none").close();
+    Openings.start(sessions, BLUE).close();
+  }
+
   /** The line of the turn is spoiled; the start before it can be read. */
   private void damage(String session) throws IOException {
     FileTime at = Files.getLastModifiedTime(file(session));
