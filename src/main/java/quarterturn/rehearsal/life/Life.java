@@ -185,7 +185,7 @@ public final class Life {
               : sessions.beginning(session, library);
       played++;
       Table table = tables.get(random.nextInt(tables.size()));
-      new Sitting(
+      new LifeSession(
               sessions, clock, subject, random.split(), dates, folder.resolve("sessions"), table)
           .play(beginning, library, this::say);
       subject.sessions().keySet().stream()

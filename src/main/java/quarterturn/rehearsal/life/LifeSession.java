@@ -31,7 +31,7 @@ import quarterturn.unit.Dates;
 import quarterturn.unit.Turn;
 
 /** One session of a life, from the questions about other records until it ends or is left. */
-final class Sitting {
+final class LifeSession {
   private static final int FEWEST_PROMPTS = 20;
   private static final int MOST_PROMPTS = 250;
 
@@ -50,7 +50,7 @@ final class Sitting {
   private boolean corrected;
   private @Nullable Prompt answered;
 
-  Sitting(
+  LifeSession(
       Sessions sessions,
       MachineClock clock,
       Subject subject,
@@ -107,7 +107,7 @@ final class Sitting {
           warned.add(accepted.hazard());
         }
       }
-      sit(opened, library, role, say);
+      played(opened, library, role, say);
       Path file = files.resolve(opened.name() + ".jsonl");
       Files.setLastModifiedTime(file, FileTime.from(opened.bench().now()));
     } catch (RefusedException e) {
@@ -115,7 +115,7 @@ final class Sitting {
     }
   }
 
-  private void sit(Sessions.Opened opened, Library library, Role role, Consumer<String> say)
+  private void played(Sessions.Opened opened, Library library, Role role, Consumer<String> say)
       throws IOException, RefusedException {
     LiveBench bench = opened.bench();
     Hands hands = new Hands(subject.instrument(), library, clock.truth());
