@@ -3,13 +3,23 @@ package quarterturn.command;
 import java.io.Closeable;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.student.LessonSession;
 import quarterturn.lesson.teacher.BoardDialogue;
+import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Bench;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Player;
+import quarterturn.session.store.Beginning;
+import quarterturn.session.store.FormField;
+import quarterturn.session.store.FormFields;
+import quarterturn.session.store.OpeningDialogue;
+import quarterturn.session.store.Sessions;
+import quarterturn.session.store.Store;
+import quarterturn.session.store.WhichInstrument;
+import quarterturn.unit.Dates;
 
 /** An open face: it asks and plays everything at one terminal or pipe until it is closed. */
 interface Face extends Closeable {
@@ -40,4 +50,46 @@ interface Face extends Closeable {
 
   /** Shows a lesson's board and takes its orders until it is left; returns the exit status. */
   int board(BoardDialogue dialogue) throws IOException, InterruptedException;
+
+  /**
+   * Starts a session, on an instrument that is asked for where none is named, and plays it; returns
+   * the exit status.
+   */
+  default int start(Sessions sessions, Sessions.Wish wish)
+      throws IOException, UnreadableException, InterruptedException {
+    // What is wrong with the procedure is said before anything is asked.
+    Library library = sessions.proven(wish.procedure());
+    if (wish.instrument() != null) {
+      return play(sessions, sessions.beginning(wish, library));
+    }
+    Store store = sessions.store();
+    WhichInstrument which =
+        new WhichInstrument(
+            store.instruments().instruments(), library.kinds(), store.instrumentNames());
+    Dialogue.End end = ask(which);
+    String name = which.name();
+    if (end != Dialogue.End.ANSWERED || name == null) {
+      return end.status();
+    }
+    if (which.kind() != null) {
+      Map<FormField, String> known = Map.of(FormField.KIND, which.kind());
+      store.add(FormFields.instrument(name, sessions.clock().instant(), known));
+    }
+    Sessions.Wish named =
+        new Sessions.Wish(wish.procedure(), name, null, wish.style(), wish.role());
+    return play(sessions, sessions.beginning(named, library));
+  }
+
+  /** Asks what is open about other records, then plays a session; returns the exit status. */
+  default int play(Sessions sessions, Beginning beginning)
+      throws IOException, InterruptedException {
+    OpeningDialogue opening = new OpeningDialogue(beginning, new Dates(sessions.clock().getZone()));
+    Dialogue.End end = ask(opening);
+    if (end != Dialogue.End.ANSWERED) {
+      return end.status();
+    }
+    try (Sessions.Opened opened = sessions.open(opening.answered())) {
+      return play(opened.bench(), opened.notice());
+    }
+  }
 }

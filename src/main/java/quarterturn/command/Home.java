@@ -32,11 +32,11 @@ record Home(Sessions sessions, Looks looks) {
       }
       HomeDialogue.Choice choice = dialogue.choice();
       if (choice instanceof HomeDialogue.Choice.Resume resume) {
-        return Begun.play(sessions.beginning(resume.session()), sessions, face);
+        return face.play(sessions, sessions.beginning(resume.session()));
       } else if (choice instanceof HomeDialogue.Choice.Begin begin) {
         Sessions.Wish wish =
             new Sessions.Wish(begin.procedure(), begin.instrument(), null, null, begin.role());
-        return Begun.start(wish, sessions, face);
+        return face.start(sessions, wish);
       } else if (choice instanceof HomeDialogue.Choice.Rehearse rehearse) {
         return rehearsed(face, rehearse.watch());
       }

@@ -43,20 +43,23 @@ final class InstrumentHistory extends Placed {
     Instrument instrument = store.instrument(name);
     Library rules = sessions().rules();
     Kind kind = rules.kinds().get(instrument.kind());
-    List<Event.Past> turns = store.pastOf(instrument.name(), rules.limits());
+    Calibration came = Calibration.NONE;
+    Calibration all = Calibration.NONE;
+    List<Event.Past> turns = List.of();
+    for (Neck neck : store.necks(rules.limits())) {
+      Calibration one = calibration(neck, rules);
+      all = all.plus(one);
+      if (instrument.name().equals(neck.instrument())) {
+        came = one;
+        turns = neck.turns();
+      }
+    }
     ReadingHistory history =
         ReadingHistory.of(instrument.name(), sessions(store, instrument.name()), turns);
     Known known =
         kind == null
             ? null
             : Belief.of(Known.of(kind.prior()), Story.of(turns, rules.limits())).known();
-    Calibration came = Calibration.NONE;
-    Calibration all = Calibration.NONE;
-    for (Neck neck : store.necks(rules.limits())) {
-      Calibration one = calibration(neck, rules);
-      came = instrument.name().equals(neck.instrument()) ? one : came;
-      all = all.plus(one);
-    }
     if (json) {
       return print(List.of(HistoryJson.of(history, known, came, all)));
     }

@@ -20,9 +20,9 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.rehearsal.Practice;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.fleet.Fleet;
+import quarterturn.rehearsal.life.Channel;
 import quarterturn.rehearsal.life.Life;
 import quarterturn.rehearsal.life.LifeRules;
-import quarterturn.rehearsal.life.Table;
 import quarterturn.rehearsal.simulated.NamedNeck;
 import quarterturn.report.FleetReport;
 import quarterturn.report.sheet.Sheet;
@@ -203,7 +203,7 @@ final class RehearseCommand extends Placed {
     Path folder = Files.createTempDirectory("quarterturn-life");
     try {
       LifeRules rules = LifeRules.of(procedure, folder.resolve("rules"));
-      Life.Lived lived = Life.of(seed, folder.resolve("data"), rules, List.of(Table.BENCH));
+      Life.Lived lived = Life.of(seed, folder.resolve("data"), rules, List.of(Channel.BENCH));
       print(lived.lines());
       return print(lived.breaches().stream().map(breach -> "Broken: " + breach).toList());
     } finally {

@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.session.store.Beginning;
 import quarterturn.session.store.Sessions;
 
 /** {@code resume [SESSION]}. */
@@ -24,6 +25,9 @@ final class ResumeCommand extends Placed {
   public Integer call() throws IOException, UnreadableException, InterruptedException {
     Sessions sessions = sessions();
     String name = session == null ? sessions.onlyUnfinished() : session;
-    return Begun.resume(name, sessions, looks.faces(clock.getZone()));
+    Beginning beginning = sessions.beginning(name);
+    try (Face face = looks.faces(clock.getZone()).open()) {
+      return face.play(sessions, beginning);
+    }
   }
 }

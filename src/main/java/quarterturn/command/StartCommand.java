@@ -50,12 +50,12 @@ final class StartCommand extends Placed {
     boolean unnamed = kind != null || faces.kind() == Faces.Kind.SCRIPT;
     if (instrument == null && !unnamed) {
       try (Face face = faces.open()) {
-        return Begun.start(wish, sessions, face);
+        return face.start(sessions, wish);
       }
     }
     Beginning beginning = sessions.beginning(wish);
     try (Face face = faces.open()) {
-      return Begun.play(beginning, sessions, face);
+      return face.play(sessions, beginning);
     }
   }
 }

@@ -41,7 +41,12 @@ public interface Dialogue {
     /** The input ended before the questions did. */
     CUT_SHORT,
     /** The person pressed the key that stops a program. */
-    INTERRUPTED
+    INTERRUPTED;
+
+    /** The exit status of a program that ends here. */
+    public int status() {
+      return this == INTERRUPTED ? ExitStatus.INTERRUPTED : ExitStatus.DONE;
+    }
   }
 
   /**

@@ -179,7 +179,11 @@ public record Neck(List<SessionRecord> sessions) {
     return cut == null || at.isAfter(cut);
   }
 
-  /** Whether its record can bear on a session at {@code now}. */
+  /**
+   * Whether its record bears on a session of a neck that may be this one.
+   *
+   * @param dayBefore when the day began over which turns are added up
+   */
   public boolean counts(Instant dayBefore) {
     double net = counted().stream().mapToDouble(turn -> turn.turn().turns()).sum();
     return !stops().isEmpty()

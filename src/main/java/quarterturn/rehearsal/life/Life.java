@@ -53,7 +53,7 @@ public final class Life {
       List.of(Duration.ZERO, Duration.ZERO, Duration.ofHours(-3), Duration.ofHours(-30));
 
   private final LifeRules rules;
-  private final List<Table> tables;
+  private final List<Channel> channels;
   private final SplittableRandom random;
   private final MachineClock clock = new MachineClock(Rehearsal.START);
   private final Path folder;
@@ -68,8 +68,8 @@ public final class Life {
   private int played;
   private int mishaps;
 
-  private Life(long seed, Path folder, LifeRules rules, List<Table> tables) throws IOException {
-    this.tables = List.copyOf(tables);
+  private Life(long seed, Path folder, LifeRules rules, List<Channel> channels) throws IOException {
+    this.channels = List.copyOf(channels);
     this.rules = rules;
     this.random = new SplittableRandom(seed);
     this.folder = folder;
@@ -105,11 +105,11 @@ public final class Life {
    * Lives a life.
    *
    * @param folder an empty folder for its records
-   * @param tables ways of answering, one of which is drawn for each session
+   * @param channels ways of answering, one of which is drawn for each session
    */
-  public static Lived of(long seed, Path folder, LifeRules rules, List<Table> tables)
+  public static Lived of(long seed, Path folder, LifeRules rules, List<Channel> channels)
       throws IOException {
-    return new Life(seed, folder, rules, tables).lived();
+    return new Life(seed, folder, rules, channels).lived();
   }
 
   private Lived lived() throws IOException {
@@ -184,9 +184,9 @@ public final class Life {
               ? sessions.beginning(wish(subject, role, library), library)
               : sessions.beginning(session, library);
       played++;
-      Table table = tables.get(random.nextInt(tables.size()));
+      Channel channel = channels.get(random.nextInt(channels.size()));
       new LifeSession(
-              sessions, clock, subject, random.split(), dates, folder.resolve("sessions"), table)
+              sessions, clock, subject, random.split(), dates, folder.resolve("sessions"), channel)
           .play(beginning, library, this::say);
       subject.sessions().keySet().stream()
           .filter(name -> !begun.contains(name))

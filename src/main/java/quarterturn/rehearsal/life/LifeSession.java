@@ -44,7 +44,7 @@ final class LifeSession {
   private final SplittableRandom random;
   private final Dates dates;
   private final Path files;
-  private final Table table;
+  private final Channel channel;
   private final Set<String> warned = new HashSet<>();
   private int prompts;
   private boolean corrected;
@@ -57,8 +57,8 @@ final class LifeSession {
       SplittableRandom random,
       Dates dates,
       Path files,
-      Table table) {
-    this.table = table;
+      Channel channel) {
+    this.channel = channel;
     this.prompts = FEWEST_PROMPTS + random.nextInt(MOST_PROMPTS - FEWEST_PROMPTS);
     this.sessions = sessions;
     this.clock = clock;
@@ -120,7 +120,7 @@ final class LifeSession {
     LiveBench bench = opened.bench();
     Hands hands = new Hands(subject.instrument(), library, clock.truth());
     try {
-      table.play(new Player(bench, () -> mind(opened, hands, library, role, say), FAST));
+      channel.play(new Player(bench, () -> mind(opened, hands, library, role, say), FAST));
     } catch (GoneException gone) {
       say.accept(gone.getMessage());
       if (gone.leaves) {
@@ -187,7 +187,7 @@ final class LifeSession {
     }
     if (prompt instanceof Prompt.Wait wait) {
       if (role == Role.TECHNICIAN
-          && table == Table.BENCH
+          && channel == Channel.BENCH
           && wait.mayLift()
           && random.nextInt(4) == 0) {
         return new Answer.Waited("a known neck (invented)");

@@ -96,7 +96,9 @@ record Guard(Limits limits, Advisor advisor) {
   }
 
   private @Nullable Ruling stopped(State state) {
-    for (Carried.Stop stop : state.history().others().stops()) {
+    List<Carried.Stop> stops = state.history().others().stops();
+    if (!stops.isEmpty()) {
+      Carried.Stop stop = stops.get(0);
       return new Ruling.Stops(
           stop.outcome(),
           "In session "

@@ -9,7 +9,6 @@ import quarterturn.craft.rod.Seen;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
-import quarterturn.session.store.Store;
 import quarterturn.unit.Bracket;
 
 /**
@@ -32,7 +31,7 @@ public final class Story {
   private Story() {}
 
   /**
-   * The story of an instrument's turns from {@link Store#pastOf}.
+   * The story of an instrument's turns over all sessions.
    *
    * @param past the turns, oldest first
    */

@@ -63,7 +63,8 @@ record Opening(
   }
 
   /**
-   * With the records as they stand now; a part that was lost before, as opening mends a file, is.
+   * With the records as they stand now. What was lost before stays so, though a file's end is
+   * mended when it is opened.
    */
   Opening with(Records anew) {
     List<Records.Unread> unread = new ArrayList<>(anew.unread());
@@ -72,7 +73,7 @@ record Opening(
         unread.add(one);
       }
     }
-    Records all = new Records(anew.necks(), unread);
+    Records all = new Records(anew.necks(), unread, anew.stamps());
     return new Opening(all, session, instrument, kind, now, limits, said);
   }
 

@@ -25,13 +25,15 @@ import quarterturn.unit.Printable;
  *
  * @param necks the sessions that can be read, as far as they can, by their necks
  * @param unread the files that can't be read, or not to their end
+ * @param stamps the names, lengths and times of the files as they were read
  */
-record Records(List<Neck> necks, List<Unread> unread) {
+record Records(List<Neck> necks, List<Unread> unread, List<String> stamps) {
   private static final int DATE = "2027-03-01".length();
 
   Records {
     necks = List.copyOf(necks);
     unread = List.copyOf(unread);
+    stamps = List.copyOf(stamps);
   }
 
   /**
@@ -45,28 +47,44 @@ record Records(List<Neck> necks, List<Unread> unread) {
   record Unread(String file, @Nullable SessionRecord owner, Instant at, String why) {}
 
   /**
-   * Reads every file.
+   * Reads every file, or none where they are as they were.
    *
    * @param folder the folder of the sessions
+   * @param before what was read before, or null
    */
-  static Records in(Path folder, Limits limits, Clock clock) throws IOException {
-    List<SessionRecord> records = new ArrayList<>();
-    List<Unread> unread = new ArrayList<>();
+  static Records in(Path folder, Limits limits, Clock clock, @Nullable Records before)
+      throws IOException {
+    List<Path> files = List.of();
     if (Files.isDirectory(folder)) {
-      try (Stream<Path> files = Files.list(folder)) {
-        for (Path file : files.sorted().toList()) {
-          read(file, limits, clock, records, unread);
-        }
+      try (Stream<Path> all = Files.list(folder)) {
+        files = all.filter(file -> !file.toString().endsWith(".lock")).sorted().toList();
       }
     }
-    return new Records(Neck.of(records), unread);
+    List<String> stamps = files.stream().map(Records::stamp).toList();
+    if (before != null && before.stamps().equals(stamps)) {
+      return before;
+    }
+    List<SessionRecord> records = new ArrayList<>();
+    List<Unread> unread = new ArrayList<>();
+    for (Path file : files) {
+      read(file, limits, clock, records, unread);
+    }
+    return new Records(Neck.of(records), unread, stamps);
+  }
+
+  private static String stamp(Path file) {
+    try {
+      return file.getFileName() + " " + Files.size(file) + " " + Files.getLastModifiedTime(file);
+    } catch (IOException e) {
+      return file.getFileName() + " can't be read";
+    }
   }
 
   private static void read(
       Path file, Limits limits, Clock clock, List<SessionRecord> records, List<Unread> unread) {
     String name = Printable.of(String.valueOf(file.getFileName()));
     boolean named = name.endsWith(LogFormat.ENDING) && !name.startsWith(".");
-    if (!named && (!Files.isRegularFile(file) || name.endsWith(".lock"))) {
+    if (!named && !Files.isRegularFile(file)) {
       return;
     }
     Journal.Contents contents;

@@ -87,7 +87,7 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
       library.kind(kind);
     }
     String name = instrument == null ? null : instrument.name();
-    Records records = store.records(library.limits(), clock);
+    Records records = store.records(library.limits(), clock, null);
     Opening opening = new Opening(records, null, name, kind, now(), library.limits(), List.of());
     Wish whole = new Wish(wish.procedure(), name, kind, wish.style(), wish.role());
     return new Beginning(library, whole, null, opening);
@@ -117,7 +117,7 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
   /** As {@link #beginning(String)}, with the procedure's library, which was proven. */
   public Beginning beginning(String session, Library library) throws IOException {
     Event.Started was = started(session);
-    Records records = store.records(library.limits(), clock);
+    Records records = store.records(library.limits(), clock, null);
     Opening opening =
         new Opening(records, session, was.instrument(), null, now(), library.limits(), List.of());
     String kind = was.kind() != null ? was.kind() : opening.neck().kind();
@@ -155,6 +155,12 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
     }
   }
 
+  /** What is on record now, and what the person said of it. */
+  private Opening current(Beginning beginning) throws IOException {
+    Opening opening = beginning.opening();
+    return opening.with(store.records(beginning.library().limits(), clock, opening.records()));
+  }
+
   /** The start of a session with all that other records say, at the present time. */
   public Event.Started started(Beginning beginning) throws IOException {
     return started(beginning, null);
@@ -169,7 +175,7 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
     Wish wish = beginning.wish();
     Procedure procedure = beginning.library().main();
     Instrument instrument = wish.instrument() == null ? null : store.instrument(wish.instrument());
-    Opening opening = beginning.opening().with(store.records(beginning.library().limits(), clock));
+    Opening opening = current(beginning);
     return new Event.Started(
         now(),
         procedure.id(),
@@ -213,7 +219,7 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
     Journal.Contents contents = journal.found();
     Event.Started was = (Event.Started) contents.events().get(0);
     held.keep(store.hold(was.instrument()));
-    Opening opening = beginning.opening().with(store.records(beginning.library().limits(), clock));
+    Opening opening = current(beginning);
     List<Event.Past> elsewhere = opening.turnsBeside(was.past());
     Engine engine = new Engine(beginning.library(), new BeliefAdvisor());
     Event.Resumed again = new Event.Resumed(now(), elsewhere, opening.carried());

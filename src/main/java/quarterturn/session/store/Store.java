@@ -276,23 +276,18 @@ public final class Store {
     return folder.resolve("instruments").resolve(Names.check("an instrument", name) + INSTRUMENT);
   }
 
-  /** What every session's file says, copies and files that can't be read included. */
-  Records records(Limits limits, Clock clock) throws IOException {
-    return Records.in(folder.resolve("sessions"), limits, clock);
+  /**
+   * What every session's file says, copies and files that can't be read included.
+   *
+   * @param before what they said before, or null where they were not read yet
+   */
+  Records records(Limits limits, Clock clock, @Nullable Records before) throws IOException {
+    return Records.in(folder.resolve("sessions"), limits, clock, before);
   }
 
   /** All sessions on record, as far as they can be read, by their necks. */
   public List<Neck> necks(Limits limits) throws IOException {
-    return records(limits, Clock.systemUTC()).necks();
-  }
-
-  /** The rod turns of all sessions on an instrument, oldest first. */
-  public List<Event.Past> pastOf(String instrument, Limits limits) throws IOException {
-    String name = Names.check("an instrument", instrument);
-    return necks(limits).stream()
-        .filter(neck -> name.equals(neck.instrument()))
-        .flatMap(neck -> neck.turns().stream())
-        .toList();
+    return records(limits, Clock.systemUTC(), null).necks();
   }
 
   /**

@@ -43,9 +43,9 @@ class LifeTest {
   private static final int ALL = 2000;
 
   /** The bench without a face, typed lines and JSON lines; what they print is read elsewhere. */
-  static final List<Table> TABLES =
+  static final List<Channel> CHANNELS =
       List.of(
-          Table.BENCH,
+          Channel.BENCH,
           player -> {
             PrintWriter out = new PrintWriter(Writer.nullWriter());
             LineSource place = new PipeSource(Reader.nullReader(), out, false);
@@ -72,7 +72,7 @@ class LifeTest {
               ? Files.createTempDirectory(MEMORY, "life")
               : Files.createTempDirectory(folder, "life");
       try {
-        return Life.of(seed, in, rules, TABLES);
+        return Life.of(seed, in, rules, CHANNELS);
       } catch (RuntimeException e) {
         throw new IllegalStateException("life " + seed, e);
       } finally {

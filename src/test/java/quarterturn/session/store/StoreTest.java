@@ -21,6 +21,7 @@ import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
+import quarterturn.session.Neck;
 import quarterturn.session.engine.Play;
 import quarterturn.session.journal.Journal;
 import quarterturn.unit.NotUnderstoodException;
@@ -58,7 +59,7 @@ class StoreTest {
   void anEmptyFolderHasNothingAndIsNotMade() throws IOException {
     assertThat(store.sessions()).isEmpty();
     assertThat(store.instruments().instruments()).isEmpty();
-    assertThat(store.pastOf("practice-bass", LIMITS)).isEmpty();
+    assertThat(store.necks(LIMITS)).isEmpty();
     assertThat(Files.exists(folder.resolve("data"))).isFalse();
   }
 
@@ -96,7 +97,7 @@ class StoreTest {
     Files.writeString(folder.resolve("outside.jsonl"), "mine\n");
     assertThrows(NotUnderstoodException.class, () -> store.read("../../outside"));
     assertThrows(NotUnderstoodException.class, () -> store.open("../../outside").close());
-    assertThrows(NotUnderstoodException.class, () -> store.pastOf("../x", LIMITS));
+    assertThrows(NotUnderstoodException.class, () -> store.instrument("../x"));
     IOException e = assertThrows(IOException.class, () -> store.read("ghost"));
     assertThat(e).hasMessageThat().contains("there is no session ghost");
   }
@@ -255,10 +256,17 @@ class StoreTest {
     session(Samples.started(0, "practice-bass"), Samples.turned(10, Turn.EIGHTH));
     session(Samples.started(100, "other"), Samples.turned(110, Turn.QUARTER));
     Files.writeString(folder.resolve("data/sessions/alien.jsonl"), "{\"a\":1}\n");
-    assertThat(store.pastOf("Practice-Bass", LIMITS))
+    assertThat(neckOf("practice-bass").turns())
         .containsExactly(
             new Event.Past(Samples.at(10), Turn.EIGHTH, null, null),
             new Event.Past(Samples.at(510), Turn.SIXTEENTH, null, null))
         .inOrder();
+  }
+
+  private Neck neckOf(String instrument) throws IOException {
+    return store.necks(LIMITS).stream()
+        .filter(neck -> instrument.equals(neck.instrument()))
+        .findFirst()
+        .orElseThrow();
   }
 }

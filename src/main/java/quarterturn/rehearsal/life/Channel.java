@@ -6,9 +6,9 @@ import quarterturn.session.Player;
 import quarterturn.session.RefusedException;
 
 /** A way for a person's answers to reach a session: a face, or none. */
-public interface Table {
+public interface Channel {
   /** Without a face: the answers are given to the bench. */
-  Table BENCH =
+  Channel BENCH =
       player -> {
         while (!player.bench().prompt().ended()) {
           Answer answer = player.mind().answer();
