@@ -179,7 +179,7 @@ public final class OpeningDialogue implements Dialogue {
     options.add(option(NOT_YET, "Not yet: go on without turning the rod"));
     options.add(option(FINDING, "A repairer has looked at it since"));
     if (stops.stream().allMatch(OpeningDialogue::counted)) {
-      options.add(option(NEW_START, "The rod counts as found from here on"));
+      options.add(option(NEW_START, "Count anew: the rod is taken as found where it stands now"));
     }
     return choose("The work on the rod was stopped", lines, "What is new?", options);
   }
