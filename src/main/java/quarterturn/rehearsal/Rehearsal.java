@@ -151,6 +151,7 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
         null,
         past,
         List.of(),
+        null,
         null);
   }
 }

@@ -20,7 +20,9 @@ public interface Dialogue {
 
   /** The words that completion offers for the present question. */
   default List<String> words() {
-    return List.of();
+    return question() instanceof Question.Choose choose
+        ? choose.options().stream().map(Question.Option::name).toList()
+        : List.of();
   }
 
   /** Goes back to the question before; false where there is none. */

@@ -107,36 +107,6 @@ public sealed interface Event {
       before = List.copyOf(before);
     }
 
-    /** The start of a session that nothing was carried over to. */
-    public Started(
-        Instant at,
-        String procedure,
-        int revision,
-        String digest,
-        Role role,
-        @Nullable String instrument,
-        @Nullable String kind,
-        @Nullable Style style,
-        @Nullable Integer jointFret,
-        List<Past> past,
-        List<Before> before,
-        @Nullable Own own) {
-      this(
-          at,
-          procedure,
-          revision,
-          digest,
-          role,
-          instrument,
-          kind,
-          style,
-          jointFret,
-          past,
-          before,
-          own,
-          null);
-    }
-
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.started().apply(this);
@@ -476,10 +446,6 @@ public sealed interface Event {
       implements Kept, Still {
     public Resumed {
       elsewhere = List.copyOf(elsewhere);
-    }
-
-    public Resumed(Instant at, List<Past> elsewhere) {
-      this(at, elsewhere, null);
     }
 
     @Override

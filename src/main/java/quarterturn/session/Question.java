@@ -1,6 +1,7 @@
 package quarterturn.session;
 
 import java.util.List;
+import quarterturn.unit.NotUnderstoodException;
 
 /** A message or question that is not a session's prompt, in words for every face. */
 public sealed interface Question {
@@ -189,6 +190,22 @@ public sealed interface Question {
     public static Choose sure(String title, List<String> lines, String asks, String help) {
       return new Choose(
           title, lines, asks, help, List.of(new Option("yes"), new Option("no")), true);
+    }
+
+    /**
+     * The name of the option that a line gives by its number or its name.
+     *
+     * @throws NotUnderstoodException saying what is taken, where it gives none
+     */
+    public String chosen(String typed) {
+      List<String> names = options.stream().map(Option::name).toList();
+      if (typed.matches("[1-9]\\d{0,3}") && Integer.parseInt(typed) <= names.size()) {
+        return names.get(Integer.parseInt(typed) - 1);
+      }
+      if (!names.contains(typed)) {
+        throw new NotUnderstoodException(help);
+      }
+      return typed;
     }
 
     /** Whether the options are to be shown as a list, numbered from 1. */

@@ -123,6 +123,7 @@ class CommandsIT {
                   null,
                   List.of(),
                   List.of(),
+                  null,
                   null),
               new Event.Turned(began, "turn-rod", Turn.EIGHTH, Feel.SMOOTH),
               new Event.Ended(began, "done", false, "in-window", "It is in its window.")));

@@ -96,6 +96,7 @@ public final class DemoCourse implements BenchSessions {
               null,
               List.of(),
               List.of(),
+              null,
               null);
       PracticeBench bench =
           PracticeBench.start(

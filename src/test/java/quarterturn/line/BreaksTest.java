@@ -50,7 +50,7 @@ class BreaksTest {
               more -> {},
               "test",
               events.subList(0, i),
-              new Event.Resumed(last.at().plus(away), List.of()),
+              new Event.Resumed(last.at().plus(away), List.of(), null),
               Clock.fixed(last.at().plus(away), ZoneOffset.UTC));
       said.add("Left after event " + i + ".");
       said.addAll(lines(bench));

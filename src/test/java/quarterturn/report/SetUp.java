@@ -179,6 +179,7 @@ public final class SetUp {
         null,
         List.of(),
         List.of(),
+        null,
         null);
   }
 
@@ -302,7 +303,7 @@ public final class SetUp {
         relief(5, "E1", Bracket.touches()),
         new Event.Offered(minute(9), "turn", Turn.EIGHTH.opposite()),
         new Event.Left(minute(10), "the rod may be half way through a turn"),
-        new Event.Resumed(minute(60), List.of()),
+        new Event.Resumed(minute(60), List.of(), null),
         new Event.Recalled(minute(61), "turn", Turn.EIGHTH.opposite(), false, null),
         new Event.Ended(minute(62), "stop", true, "no-response", "The rod did not answer."));
   }

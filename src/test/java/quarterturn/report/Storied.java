@@ -38,6 +38,7 @@ final class Storied {
         null,
         List.of(),
         List.of(),
+        null,
         null);
   }
 

@@ -40,6 +40,7 @@ public final class Told {
             new Event.Past(
                 Instant.parse("2026-11-02T09:00:00Z"), Turn.EIGHTH, new Bracket(0.5, 0.55), null)),
         List.of(),
+        null,
         null);
   }
 
@@ -95,7 +96,7 @@ public final class Told {
         relief(23, Which.HIGHEST, null),
         new Event.UndoAsked(minute(24), "turn"),
         new Event.Left(minute(25), "the rod may be half way through a turn"),
-        new Event.Resumed(minute(600), List.of()),
+        new Event.Resumed(minute(600), List.of(), null),
         new Event.Recalled(minute(601), "turn", Turn.EIGHTH, false, null),
         new Event.WaitBegan(minute(602), "rest", minute(2042)),
         new Event.Waited(minute(603), "rest", "the neck is known"),

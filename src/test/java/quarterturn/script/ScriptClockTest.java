@@ -40,6 +40,7 @@ class ScriptClockTest {
             null,
             List.of(),
             List.of(),
+            null,
             null);
     Engine engine = new Engine(new Shelf(null).load("relief"), new BeliefAdvisor());
     LiveBench bench =

@@ -76,7 +76,7 @@ class PastTurnsTest {
   @Test
   void aReadingFromAfterABreakDoesNotReplaceOneFromBefore() {
     Event left = new Event.Left(Samples.at(4), "strings at pitch");
-    Event resumed = new Event.Resumed(Samples.at(900), List.of());
+    Event resumed = new Event.Resumed(Samples.at(900), List.of(), null);
     assertThat(
             of(read(0, A), Samples.turned(1, Turn.EIGHTH), read(2, B), left, resumed, read(901, C)))
         .containsExactly(past(1, Turn.EIGHTH, A, B));

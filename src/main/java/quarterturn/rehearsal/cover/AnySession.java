@@ -110,6 +110,7 @@ final class AnySession {
             null,
             random.nextInt(8) == 0 ? turned() : List.of(),
             coverageGoal.constraints().lacking() ? List.of() : before(kind, style, random),
+            null,
             null);
     List<Event> events = new ArrayList<>();
     LiveBench bench =
@@ -248,7 +249,7 @@ final class AnySession {
   private void away(Duration gone) throws IOException {
     List<Event> record = List.copyOf(events);
     Clock clock = clock(bench.now().plus(gone));
-    Event.Resumed again = new Event.Resumed(clock.instant(), List.of());
+    Event.Resumed again = new Event.Resumed(clock.instant(), List.of(), null);
     bench = LiveBench.resume(engine, events::addAll, Overview.REHEARSAL, record, again, clock);
   }
 

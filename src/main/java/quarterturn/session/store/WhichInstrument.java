@@ -92,25 +92,13 @@ public final class WhichInstrument implements Dialogue {
   }
 
   @Override
-  public List<String> words() {
-    return kind != null
-        ? List.of(offered())
-        : options().stream().map(Question.Option::name).toList();
-  }
-
-  @Override
   public Taken take(String typed) {
     String text = typed.strip().toLowerCase(Locale.ROOT);
     if (kind != null) {
       named(text.isEmpty() ? offered() : Names.check("an instrument", text));
       return Taken.SILENTLY;
     }
-    List<String> names = words();
-    boolean number = text.matches("[1-9]\\d{0,3}") && Integer.parseInt(text) <= names.size();
-    String chosen = number ? names.get(Integer.parseInt(text) - 1) : text;
-    if (!names.contains(chosen)) {
-      throw new NotUnderstoodException(which().help());
-    }
+    String chosen = which().chosen(text);
     if (instruments.stream().anyMatch(one -> one.name().equals(chosen))) {
       name = chosen;
     } else {

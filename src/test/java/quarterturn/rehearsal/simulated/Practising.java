@@ -55,6 +55,7 @@ public final class Practising {
             null,
             List.of(),
             List.of(),
+            null,
             null);
     InstrumentTraits traits = named.on(library.kind(kind), Style.MEDIUM);
     SimulatedNeck neck = new SimulatedNeck(traits.neck(), new SplittableRandom(named.ordinal()));

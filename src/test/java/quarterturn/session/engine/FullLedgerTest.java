@@ -40,7 +40,7 @@ class FullLedgerTest {
             ledger,
             "test",
             List.copyOf(kept),
-            new Event.Resumed(Play.NOON.plusSeconds(3600), List.of()),
+            new Event.Resumed(Play.NOON.plusSeconds(3600), List.of(), null),
             Clock.fixed(Play.NOON.plusSeconds(3600), ZoneOffset.UTC));
     while (!(bench.prompt() instanceof Prompt.Caution caution
         && caution.hazard().id().equals("wrong-key"))) {

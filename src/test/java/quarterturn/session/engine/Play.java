@@ -63,7 +63,8 @@ public final class Play {
     return new Play(
         library,
         new Event.Started(
-            NOON, procedure, 1, "digest", role, null, kind, style, null, past, List.of(), null));
+            NOON, procedure, 1, "digest", role, null, kind, style, null, past, List.of(), null,
+            null));
   }
 
   /** On an instrument that was read before. */
@@ -85,6 +86,7 @@ public final class Play {
             null,
             List.of(),
             List.of(before),
+            null,
             null));
   }
 
@@ -121,7 +123,7 @@ public final class Play {
             events::addAll,
             "test",
             List.copyOf(events),
-            new Event.Resumed(now, List.of()),
+            new Event.Resumed(now, List.of(), null),
             Clock.fixed(now, ZoneOffset.UTC));
     return this;
   }

@@ -128,6 +128,7 @@ class DuesTest {
             null,
             List.of(),
             List.of(),
+            null,
             null);
     Due nameless = dues(1, glance("a-1", bare)).get(0);
     assertThat(nameless.instrument()).isEqualTo("an instrument without a name");

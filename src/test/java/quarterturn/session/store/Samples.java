@@ -37,6 +37,7 @@ public final class Samples {
         17,
         List.of(),
         List.of(),
+        null,
         null);
   }
 
@@ -114,6 +115,7 @@ public final class Samples {
             null,
             List.of(),
             List.of(),
+            null,
             null),
         new Event.Accepted(at(1), "tools", "sharp-ends"),
         new Event.Told(at(2), "tools"),
@@ -158,9 +160,11 @@ public final class Samples {
         new Event.Doubted(at(26), "found-low", "30 mm is not plausible for relief."),
         new Event.Corrected(at(27), "turn"),
         new Event.Left(at(28), "rod turned, strings not yet back at pitch"),
-        new Event.Resumed(Instant.parse("2027-03-02T09:00:00.123456789Z"), List.of()),
+        new Event.Resumed(Instant.parse("2027-03-02T09:00:00.123456789Z"), List.of(), null),
         new Event.Resumed(
-            at(1500), List.of(new Event.Past(at(1400), Turn.EIGHTH, new Bracket(0.6, 0.65), null))),
+            at(1500),
+            List.of(new Event.Past(at(1400), Turn.EIGHTH, new Bracket(0.6, 0.65), null)),
+            null),
         new Event.Noted(at(60), "complaint", "buzzes low down"),
         new Event.Adjusted(at(60), "set-saddles", "saddle-height", "E1", -1.5),
         new Event.Ended(at(29), "finished", false, "in-window", "The relief is in its window."),
