@@ -16,7 +16,7 @@ public enum Blank implements Worded {
   READING("the last reading"),
   TURN("how far to turn"),
   WAY("tighten or loosen"),
-  SENSE("clockwise or anticlockwise, facing the rod nut's end"),
+  SENSE("clockwise or anticlockwise, facing the rod nut's end, and as on a clock"),
   NET("where the rod stands from as found"),
   NEXT_TURN("what the next turn should change"),
   KIND("the kind of instrument"),

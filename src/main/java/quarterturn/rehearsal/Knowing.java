@@ -12,9 +12,6 @@ import quarterturn.unit.Turn;
  * window, by the turns that are open to {@link BeliefAdvisor}: the best that can be done.
  */
 public record Knowing(SimulatedNeck neck) implements Unsuspecting {
-  /** The least response of a neck that is turned a sixteenth, in millimetres a quarter turn. */
-  private static final double LIVELY_MM = 0.20;
-
   /** What a neck creeps on until it is read, as a part of its move. */
   private static final double CREEPS = 1.06;
 
@@ -24,7 +21,7 @@ public record Knowing(SimulatedNeck neck) implements Unsuspecting {
     double across =
         neck.turnTo(wanted > 0 ? q.window().lowMm() : q.window().highMm()).size().turns() / CREEPS;
     boolean shown = q.story().stream().anyMatch(Seen.Turned.class::isInstance);
-    boolean lively = shown && neck.traits().mmPerQuarter() >= LIVELY_MM;
+    boolean lively = shown && neck.traits().mmPerQuarter() >= BeliefAdvisor.LIVELY_MM;
     boolean fine = lively && Turn.EIGHTH.turns() > across;
     Turn best = fine || !q.most().atLeast(Turn.EIGHTH) ? Turn.SIXTEENTH : Turn.EIGHTH;
     for (Turn size : List.of(Turn.EIGHTH, Turn.QUARTER)) {

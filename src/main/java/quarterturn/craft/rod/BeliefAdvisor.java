@@ -23,6 +23,11 @@ public final class BeliefAdvisor implements Advisor {
    */
   public static final double CROSSING = 12;
 
+  /**
+   * The least response of a neck that is ever turned a sixteenth, in millimetres a quarter turn.
+   */
+  public static final double LIVELY_MM = 0.20;
+
   /** The chance of the window from which on a reading inside it counts as there. */
   private static final double AGREES = 0.5;
 

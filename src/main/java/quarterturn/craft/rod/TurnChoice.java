@@ -9,8 +9,8 @@ import quarterturn.unit.Turn;
  * The turns that a hand can make towards the window, weighed by what each may be expected to cost.
  *
  * <p>A hand makes a quarter or an eighth of a turn. A sixteenth is open only to a neck that has
- * shown at least {@link #LIVELY_MM} for a quarter turn, where an eighth would take it across the
- * window; of any other neck a sixteenth moves less than leaves can tell.
+ * shown at least {@link BeliefAdvisor#LIVELY_MM} for a quarter turn, where an eighth would take it
+ * across the window; of any other neck a sixteenth moves less than leaves can tell.
  *
  * <p>The cost is counted in cycles of turning, settling and reading: the cycle itself; for each
  * case that does not read in the window afterwards as many more cycles as its way to the window
@@ -22,9 +22,6 @@ import quarterturn.unit.Turn;
  * @param crossing what crossing the window costs, in cycles
  */
 record TurnChoice(Belief belief, Window window, int way, double crossing) {
-  /** The least response of a neck that is ever turned a sixteenth, in millimetres a quarter. */
-  private static final double LIVELY_MM = 0.20;
-
   /** The chance of crossing from which on an eighth counts as taking the neck across. */
   private static final double WOULD_CROSS = 0.15;
 
@@ -65,7 +62,7 @@ record TurnChoice(Belief belief, Window window, int way, double crossing) {
 
   private boolean lively() {
     Known known = belief.known();
-    return known.answered() && known.mmPerQuarter() >= LIVELY_MM;
+    return known.answered() && known.mmPerQuarter() >= BeliefAdvisor.LIVELY_MM;
   }
 
   private boolean eighthCrosses() {
