@@ -13,6 +13,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.OptionSpec;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.RecordMismatchException;
+import quarterturn.session.store.Settings;
+import quarterturn.session.store.UserFolders;
 import quarterturn.unit.NotUnderstoodException;
 
 /** The command line: what can be typed, and the exit status. */
@@ -44,7 +46,8 @@ public final class Cli extends Placed {
           AdviseCommand.class,
           RehearseCommand.class,
           CheckCommand.class,
-          LessonCommand.class);
+          LessonCommand.class,
+          SettingsCommand.class);
 
   /** Exit status for wrong usage and for files that can't be read. */
   static final int USAGE = 2;
@@ -55,7 +58,16 @@ public final class Cli extends Placed {
 
   /** Runs one command line and returns the exit status. */
   public static int run(Clock clock, String... args) {
-    Making making = new Making(clock);
+    return run(clock, UserFolders.ofThisUser(), args);
+  }
+
+  /**
+   * As {@link #run(Clock, String...)}, for a user.
+   *
+   * @param folders where the user's data and settings are
+   */
+  static int run(Clock clock, UserFolders folders, String... args) {
+    Making making = new Making(clock, folders);
     CommandLine line = new CommandLine(Cli.class, making);
     // Making a command takes time, so that where one is named first the others are left out.
     List<Class<?>> named =
@@ -134,16 +146,20 @@ public final class Cli extends Placed {
 
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
-    return new Home(sessions(), looks).open();
+    return new Home(sessions(), looks, where.said(Settings.Key.values())).open();
   }
 
-  /** Gives each command its clock, since nothing here is global. */
-  private record Making(Clock clock) implements CommandLine.IFactory {
+  /** Gives each command its clock and the user's folders, since nothing here is global. */
+  private record Making(Clock clock, UserFolders folders) implements CommandLine.IFactory {
     @Override
     public <K> K create(Class<K> type) throws Exception {
       K made = CommandLine.defaultFactory().create(type);
       if (made instanceof Timed command) {
         command.clock = clock;
+      }
+      Where where = made instanceof Placed placed ? placed.where : made instanceof Where of ? of : null;
+      if (where != null) {
+        where.folders = folders;
       }
       return made;
     }

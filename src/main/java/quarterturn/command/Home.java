@@ -18,12 +18,18 @@ import quarterturn.session.ExitStatus;
 import quarterturn.session.Player;
 import quarterturn.session.store.Dues;
 import quarterturn.session.store.HomeDialogue;
+import quarterturn.session.store.OwnProcedure;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.unit.Dates;
+import quarterturn.unit.NotUnderstoodException;
 
-/** The home view: unfinished sessions, what is due, and a start. */
-record Home(Sessions sessions, Looks looks) {
+/**
+ * The home view: unfinished sessions, what is due, and a start.
+ *
+ * @param said what the file of settings sets, in a line, or none
+ */
+record Home(Sessions sessions, Looks looks, List<String> said) {
   int open() throws IOException, UnreadableException, InterruptedException {
     HomeDialogue dialogue = dialogue();
     try (Face face = looks.faces(sessions.clock().getZone()).open()) {
@@ -55,7 +61,7 @@ record Home(Sessions sessions, Looks looks) {
     return face.watch(new Player(bench, bench::truth, 1));
   }
 
-  /** The home view's dialogue; the sessions are read once for it, and no procedure is. */
+  /** The home view's dialogue, for which the sessions and the user's own procedures are read once. */
   private HomeDialogue dialogue() throws IOException, UnreadableException {
     Instant now = sessions.clock().instant();
     Library rules = sessions.rules();
@@ -69,6 +75,27 @@ record Home(Sessions sessions, Looks looks) {
             Dues.pressing(dues, rechecks, now),
             now,
             new Dates(sessions.clock().getZone()));
-    return new HomeDialogue(begun, rules.results(), instruments);
+    return new HomeDialogue(
+        said,
+        begun,
+        rules.results(),
+        OwnProcedure.in(sessions.own(), rules.results()),
+        instruments,
+        this::prove);
+  }
+
+  /** Refuses a choice whose procedure can't be found or has a fault, while there are others. */
+  private void prove(HomeDialogue.Choice choice) {
+    try {
+      if (choice instanceof HomeDialogue.Choice.Resume resume) {
+        sessions.followed(resume.session());
+      } else if (choice instanceof HomeDialogue.Choice.Begin begin) {
+        sessions.proven(begin.procedure());
+      }
+    } catch (UnreadableException e) {
+      throw new NotUnderstoodException("It can't be started. " + e.faults().get(0).brief());
+    } catch (IOException e) {
+      throw new NotUnderstoodException(Complaint.of(e));
+    }
   }
 }

@@ -24,6 +24,7 @@ import quarterturn.session.ExitStatus;
 import quarterturn.session.RefusedException;
 import quarterturn.session.journal.DisplacedException;
 import quarterturn.session.store.Sessions;
+import quarterturn.session.store.Settings;
 import quarterturn.session.store.Store;
 import quarterturn.unit.NotUnderstoodException;
 
@@ -62,7 +63,7 @@ final class LessonJoin extends Placed {
     BenchName name = new BenchName(plan, bench);
     List<String> named = students == null ? List.of() : Students.of(students);
     boolean screen = faces.kind() == Faces.Kind.SCREEN;
-    try (Face face = screen && bench == null ? Faces.asking(false, faces.zone()) : faces.open()) {
+    try (Face face = screen && bench == null ? Faces.asking(false, faces.zone()) : open(faces, Settings.Key.OWN)) {
       if (face.ask(name) == Dialogue.End.INTERRUPTED) {
         return ExitStatus.INTERRUPTED;
       }
@@ -70,7 +71,7 @@ final class LessonJoin extends Placed {
         return played(face, plan, name.name(), named);
       }
     }
-    try (Face face = faces.open()) {
+    try (Face face = open(faces, Settings.Key.OWN)) {
       return played(face, plan, name.name(), named);
     }
   }

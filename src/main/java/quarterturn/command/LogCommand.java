@@ -22,6 +22,7 @@ import quarterturn.report.sheet.SheetFile;
 import quarterturn.report.sheet.SheetFormat;
 import quarterturn.session.Event;
 import quarterturn.session.journal.Journal;
+import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.unit.Dates;
 import quarterturn.unit.NotUnderstoodException;
@@ -149,8 +150,14 @@ final class LogCommand extends Timed implements Runnable {
   private Library library(Where where, Journal.Contents contents)
       throws IOException, UnreadableException {
     try {
-      if (contents.header() != null) {
-        return where.sessions(clock).library(contents.header().procedure());
+      Sessions sessions = where.sessions(clock);
+      boolean begun = !contents.events().isEmpty();
+      Event first = begun ? contents.events().get(0) : null;
+      String lost = first instanceof Event.Started started ? sessions.lost(started) : null;
+      if (lost != null) {
+        notice(lost);
+      } else if (contents.header() != null) {
+        return sessions.library(contents.header().procedure());
       }
     } catch (IOException | UnreadableException e) {
       // What is wrong with the file is told by check, and where it is to be run.

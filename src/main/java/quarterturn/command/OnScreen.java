@@ -27,6 +27,9 @@ final class OnScreen implements Face {
   private ScreenFace.Outcome outcome = new ScreenFace.Outcome(ExitStatus.DONE, "");
   private String notice = "";
 
+  /** What was told before a session, to be shown on its first page. */
+  private String told = "";
+
   OnScreen(Terminal terminal, Surface surface, ZoneId zone) {
     this.terminal = terminal;
     this.surface = surface;
@@ -40,19 +43,19 @@ final class OnScreen implements Face {
 
   @Override
   public void tell(List<String> lines) {
-    notice += String.join("\n", lines) + "\n";
+    told = String.join(" ", lines);
   }
 
   @Override
   public int play(Bench bench, @Nullable String notice) throws IOException, InterruptedException {
     this.notice = notice == null ? "" : "Notice: " + notice + "\n";
-    outcome = ScreenFace.run(surface, bench, zone);
+    outcome = ScreenFace.run(surface, bench, zone, told);
     return outcome.status();
   }
 
   @Override
   public int watch(Player player) throws IOException, InterruptedException {
-    outcome = ScreenFace.watch(surface, player, zone);
+    outcome = ScreenFace.watch(surface, player, zone, told);
     return outcome.status();
   }
 

@@ -31,6 +31,7 @@ import quarterturn.script.FleetJson;
 import quarterturn.session.Overview;
 import quarterturn.session.Player;
 import quarterturn.session.store.Sessions;
+import quarterturn.session.store.Settings;
 import quarterturn.unit.Dates;
 
 /** {@code rehearse}: simulated necks to practise on, to watch, and by the thousand. */
@@ -138,7 +139,7 @@ final class RehearseCommand extends Placed {
             ? practice.on(seed == null ? new Random().nextInt(Practice.NUMBERED) : seed)
             : practice.on(NamedNeck.of(neck));
     int status;
-    try (Face face = looks.faces(clock.getZone()).open()) {
+    try (Face face = open(looks.faces(clock.getZone()), Settings.Key.OWN)) {
       Player player = new Player(bench, bench::truth, speed == null ? 1 : speed);
       status = auto ? face.watch(player) : face.play(bench, null);
     }

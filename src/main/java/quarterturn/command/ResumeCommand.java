@@ -8,6 +8,7 @@ import picocli.CommandLine.Parameters;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.store.Beginning;
 import quarterturn.session.store.Sessions;
+import quarterturn.session.store.Settings;
 
 /** {@code resume [SESSION]}. */
 @Command(name = "resume", description = "Takes an unfinished session up again.")
@@ -26,7 +27,7 @@ final class ResumeCommand extends Placed {
     Sessions sessions = sessions();
     String name = session == null ? sessions.onlyUnfinished() : session;
     Beginning beginning = sessions.beginning(name);
-    try (Face face = looks.faces(clock.getZone()).open()) {
+    try (Face face = open(looks.faces(clock.getZone()), Settings.Key.values())) {
       return face.play(sessions, beginning);
     }
   }

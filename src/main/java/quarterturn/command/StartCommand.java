@@ -11,6 +11,7 @@ import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.store.Beginning;
 import quarterturn.session.store.Sessions;
+import quarterturn.session.store.Settings;
 
 /** {@code start relief}. */
 @Command(name = "start", description = "Starts a procedure, for example: quarterturn start relief")
@@ -49,12 +50,12 @@ final class StartCommand extends Placed {
     Faces faces = looks.faces(clock.getZone());
     boolean unnamed = kind != null || faces.kind() == Faces.Kind.SCRIPT;
     if (instrument == null && !unnamed) {
-      try (Face face = faces.open()) {
+      try (Face face = open(faces, Settings.Key.values())) {
         return face.start(sessions, wish);
       }
     }
     Beginning beginning = sessions.beginning(wish);
-    try (Face face = faces.open()) {
+    try (Face face = open(faces, Settings.Key.values())) {
       return face.play(sessions, beginning);
     }
   }

@@ -3,13 +3,22 @@ package quarterturn.command;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import quarterturn.session.store.Sessions;
+import quarterturn.session.store.Settings;
+import quarterturn.session.store.Settings.Key;
 import quarterturn.session.store.Store;
+import quarterturn.session.store.UserFolders;
 import quarterturn.unit.NotUnderstoodException;
 
-/** The options that name the folders of sessions and instruments, and of a user's own files. */
+/**
+ * Whose sessions and instruments, and which files of a user's own: what the options say, else the
+ * file of settings, else the platform's own folder.
+ */
 final class Where {
   /** The place of these options in an unsorted help: behind a command's own. */
   static final int ORDER = 1;
@@ -28,19 +37,60 @@ final class Where {
       description = "Folder with your own procedures/ and safety/ files, which come first.")
   private @Nullable Path own;
 
+  @Option(
+      names = "--by",
+      paramLabel = "NAME",
+      order = ORDER,
+      description = "Who works; the record of a session that begins keeps it.")
+  private @Nullable String by;
+
+  UserFolders folders = UserFolders.ofThisUser();
+
+  private @Nullable Settings read;
+
+  /** The values that options give. */
+  Map<Key, String> typed() {
+    Map<Key, String> typed = new EnumMap<>(Key.class);
+    if (own != null) {
+      typed.put(Key.OWN, own.toString());
+    }
+    if (by != null) {
+      typed.put(Key.BY, by);
+    }
+    if (data != null) {
+      typed.put(Key.DATA, data.toString());
+    }
+    return typed;
+  }
+
+  /** What the file of settings sets beside the options, with what is wrong with it. */
+  Settings settings() {
+    Settings settings = read == null ? Settings.read(folders, typed().keySet()) : read;
+    read = settings;
+    return settings;
+  }
+
+  /** One line on what the file of settings sets of these keys; none where that is nothing. */
+  List<String> said(Key... keys) {
+    return settings().sound().said(keys);
+  }
+
   Sessions sessions(Clock clock) {
+    Map<Key, String> set = settings().sound().set();
     if (own != null && !Files.isDirectory(own)) {
       throw new NotUnderstoodException("--own: there is no folder " + own);
     }
-    return new Sessions(store(), own, clock);
+    String folder = set.get(Key.OWN);
+    Path files = own != null || folder == null ? own : Path.of(folder);
+    return new Sessions(
+        store(), files, by == null ? set.get(Key.BY) : Settings.name(by), clock);
   }
 
   Store store() {
+    String set = settings().sound().set().get(Key.DATA);
     if (data != null) {
       return Store.at(data);
     }
-    String os = System.getProperty("os.name", "");
-    return Store.at(
-        Store.platformDefault(System.getenv(), os, System.getProperty("user.home", "")));
+    return Store.at(set == null ? folders.data() : Path.of(set));
   }
 }

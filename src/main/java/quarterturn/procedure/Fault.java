@@ -32,6 +32,12 @@ public record Fault(
     return new Fault(slip.word(), mark, wrong, mend, "", 0, List.of());
   }
 
+  /** The fault in one line, safe to send to a terminal: its place, what is wrong, how to mend it. */
+  public String brief() {
+    String text = mark + ": " + wrong + (mend.isEmpty() ? "" : ". " + mend);
+    return Printable.of(text.matches(".*[.?!]") ? text : text + ".");
+  }
+
   /**
    * The fault as text, safe to send to a terminal: {@code file:line:column: rule: what is wrong},
    * then the source line, a caret under the place, how to mend it, and the way that shows it.

@@ -40,6 +40,12 @@ public final class SessionLog {
             + " (SHA-256 "
             + started.digest()
             + ")");
+    if (started.from() != null) {
+      lines.add("From:      " + started.from());
+    }
+    if (started.by() != null) {
+      lines.add("By:        " + started.by());
+    }
     if (started.instrument() != null) {
       lines.add("Name:      " + started.instrument());
     }

@@ -97,7 +97,8 @@ record QuestionView(Question.Asked question, int at, Field field, String message
       texts.forEach(text -> lines.addAll(Line.wrapped(Printable.of(text), width - 4)));
       lines.addAll(List.of(Line.BLANK, Line.heading(question.asks())));
     } else {
-      List<String> below = Wrap.lines(texts.get(1), width - 4);
+      List<String> below =
+          texts.stream().skip(1).flatMap(text -> Wrap.lines(text, width - 4).stream()).toList();
       canvas.paste(2, height - 3 - below.size(), Canvas.of(below, width - 4, Ink.PLAIN));
       room -= below.size();
     }
@@ -111,8 +112,11 @@ record QuestionView(Question.Asked question, int at, Field field, String message
     if (options().isEmpty()) {
       CardView.field(canvas, Math.min(3 + lines.size(), height - 4), field, false, width - 10);
     }
-    if (!message.isEmpty()) {
-      canvas.put(2, height - 3, "! " + Wrap.cut(message, width - 6), Ink.STRONG);
+    List<String> said = message.isEmpty() ? List.of() : Wrap.lines(message, width - 6);
+    for (int i = 0; i < said.size(); i++) {
+      int row = height - 2 - said.size() + i;
+      canvas.row(0, row, width, ' ', Ink.PLAIN);
+      canvas.put(2, row, (i == 0 ? "! " : "  ") + said.get(i), Ink.STRONG);
     }
     Foot.keys(canvas, height - 1, hints(), width - 4);
     return canvas;

@@ -75,10 +75,11 @@ public final class ScreenFace {
    *
    * @param surface the surface to paint on, which is not closed
    * @param zone time zone of the times shown
+   * @param told what is said on the first page, or empty
    */
-  public static Outcome run(Surface surface, Bench bench, ZoneId zone)
+  public static Outcome run(Surface surface, Bench bench, ZoneId zone, String told)
       throws IOException, InterruptedException {
-    return new ScreenFace(surface, bench, zone, null, null).loop();
+    return new ScreenFace(surface, bench, zone, null, null).telling(told).loop();
   }
 
   /** Plays a session of a lesson, with the lesson's cards over it. The surface is not closed. */
@@ -87,10 +88,21 @@ public final class ScreenFace {
     return new ScreenFace(surface, bench, zone, null, cards).loop();
   }
 
-  /** Plays a session whose keys a {@link Player} presses; the person's own keys work too. */
-  public static Outcome watch(Surface surface, Player player, ZoneId zone)
+  /**
+   * Plays a session whose keys a {@link Player} presses; the person's own keys work too.
+   *
+   * @param told what is said on the first page, or empty
+   */
+  public static Outcome watch(Surface surface, Player player, ZoneId zone, String told)
       throws IOException, InterruptedException {
-    return new ScreenFace(surface, player.bench(), zone, new Autoplay(player), null).loop();
+    return new ScreenFace(surface, player.bench(), zone, new Autoplay(player), null)
+        .telling(told)
+        .loop();
+  }
+
+  private ScreenFace telling(String told) {
+    model = model.saying(told);
+    return this;
   }
 
   private Outcome loop() throws IOException, InterruptedException {

@@ -86,6 +86,8 @@ public sealed interface Event {
    *     each quantity and string
    * @param own facts of this instrument in place of its kind's, or null
    * @param carried what other records mean for it; null in sessions that began before that was kept
+   * @param from the user's own file that the procedure stood in, or null for one of the program's
+   * @param by who works, or null where that was not said
    */
   record Started(
       Instant at,
@@ -100,11 +102,46 @@ public sealed interface Event {
       List<Past> past,
       List<Before> before,
       @Nullable Own own,
-      @Nullable Carried carried)
+      @Nullable Carried carried,
+      @Nullable String from,
+      @Nullable String by)
       implements Kept, Still {
     public Started {
       past = List.copyOf(past);
       before = List.copyOf(before);
+    }
+
+    /** One that follows a procedure of the program, by whom is not said. */
+    public Started(
+        Instant at,
+        String procedure,
+        int revision,
+        String digest,
+        Role role,
+        @Nullable String instrument,
+        @Nullable String kind,
+        @Nullable Style style,
+        @Nullable Integer jointFret,
+        List<Past> past,
+        List<Before> before,
+        @Nullable Own own,
+        @Nullable Carried carried) {
+      this(
+          at,
+          procedure,
+          revision,
+          digest,
+          role,
+          instrument,
+          kind,
+          style,
+          jointFret,
+          past,
+          before,
+          own,
+          carried,
+          null,
+          null);
     }
 
     @Override

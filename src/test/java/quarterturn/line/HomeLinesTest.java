@@ -8,11 +8,11 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.session.store.HomeDialogue;
+import quarterturn.session.store.HomeDialogues;
 
 /** The home view in typed lines. All is invented. */
 class HomeLinesTest {
@@ -38,7 +38,7 @@ class HomeLinesTest {
   }
 
   private static HomeDialogue dialogue(HomeDialogue.Item... begun) {
-    return new HomeDialogue(List.of(begun), ShippedRules.ALL.results(), List.of());
+    return HomeDialogues.of(List.of(begun), List.of());
   }
 
   @Test

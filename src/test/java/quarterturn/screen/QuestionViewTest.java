@@ -9,10 +9,10 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
-import quarterturn.procedure.ShippedRules;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Question;
 import quarterturn.session.store.HomeDialogue;
+import quarterturn.session.store.HomeDialogues;
 
 class QuestionViewTest {
   private static final List<Question.Option> UNFINISHED =
@@ -40,7 +40,7 @@ class QuestionViewTest {
     HomeDialogue.Choice resume = new HomeDialogue.Choice.Resume("a-1");
     List<HomeDialogue.Item> items =
         begun.stream().map(option -> new HomeDialogue.Item(option, resume)).toList();
-    HomeDialogue dialogue = new HomeDialogue(items, ShippedRules.ALL.results(), List.of());
+    HomeDialogue dialogue = HomeDialogues.of(items, List.of());
     return new QuestionView(Objects.requireNonNull(dialogue.question()));
   }
 

@@ -29,6 +29,7 @@ import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.store.FormField;
 import quarterturn.session.store.HomeDialogue;
+import quarterturn.session.store.HomeDialogues;
 import quarterturn.session.store.InstrumentDialogue;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
@@ -139,7 +140,7 @@ class ScriptQuestionsTest {
   void theHomeViewLeadsToARehearsalInTheSameLines() throws Exception {
     List<String> example = example(2);
     Sessions sessions = new Sessions(Store.at(folder), null, Clock.systemUTC());
-    HomeDialogue dialogue = new HomeDialogue(List.of(), sessions.rules().results(), List.of());
+    HomeDialogue dialogue = HomeDialogues.of(List.of(), List.of());
     ScriptFace face = new ScriptFace(typed(example), out);
     assertThat(face.ask(dialogue)).isEqualTo(Dialogue.End.ANSWERED);
     assertThat(dialogue.choice()).isEqualTo(new HomeDialogue.Choice.Rehearse(false));

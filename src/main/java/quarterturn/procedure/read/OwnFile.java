@@ -12,7 +12,7 @@ import java.nio.file.attribute.BasicFileAttributes;
  * A file in a folder of the user's own. One that stands there and cannot be read is an error: what
  * comes with the program never quietly takes its place.
  */
-final class OwnFile {
+public final class OwnFile {
   private OwnFile() {}
 
   /**
@@ -32,8 +32,12 @@ final class OwnFile {
     return true;
   }
 
-  /** Whether a plain file stands at {@code place}. */
-  static boolean stands(Path place) throws IOException {
+  /**
+   * Whether a plain file stands at {@code place}.
+   *
+   * @throws FileSystemException where something else stands there
+   */
+  public static boolean stands(Path place) throws IOException {
     return stands(place, false);
   }
 

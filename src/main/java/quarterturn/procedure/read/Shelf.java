@@ -101,20 +101,26 @@ public final class Shelf {
    * the program and do not stand in it, each in order.
    */
   public List<String> procedures() throws IOException {
-    Set<String> ids = new LinkedHashSet<>();
-    Path folder = own == null ? null : own.resolve("procedures");
-    if (folder != null && Files.isDirectory(folder)) {
-      try (Stream<Path> files = Files.list(folder)) {
-        files
-            .map(file -> String.valueOf(file.getFileName()))
-            .filter(file -> file.endsWith(".yaml"))
-            .map(file -> file.substring(0, file.length() - ".yaml".length()))
-            .sorted()
-            .forEach(ids::add);
-      }
-    }
+    Set<String> ids = new LinkedHashSet<>(own());
     ids.addAll(Shipped.names("procedures", "kinds"));
     return ids.stream().filter(Shelf::canName).toList();
+  }
+
+  /** Names of the procedures' files in the user's folder, without their ending, in order. */
+  public List<String> own() throws IOException {
+    Path folder = own == null ? null : own.resolve("procedures");
+    if (folder == null || !Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(file -> String.valueOf(file.getFileName()))
+          .filter(file -> file.endsWith(".yaml"))
+          .map(file -> file.substring(0, file.length() - ".yaml".length()))
+          .filter(file -> !RESERVED.contains(file))
+          .sorted()
+          .toList();
+    }
   }
 
   /** Whether a procedure stands here under this name. */

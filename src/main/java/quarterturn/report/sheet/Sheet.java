@@ -79,6 +79,7 @@ public record Sheet(
    *
    * @param instrument its own name, or null
    * @param kind the kind's name, or its id where it is not known; null where none was chosen
+   * @param by the name of who worked, or null
    * @param procedure the procedure's title, or its id
    * @param ended null while it is open
    */
@@ -88,6 +89,7 @@ public record Sheet(
       @Nullable String kind,
       @Nullable Style style,
       @Nullable Role role,
+      @Nullable String by,
       String procedure,
       @Nullable Instant began,
       @Nullable Instant ended) {}

@@ -229,6 +229,7 @@ final class SheetFold {
         known == null ? played.id() : known.name(),
         played.style(),
         started == null ? null : started.role(),
+        started == null ? null : started.by(),
         procedure == null ? id : procedure.title(),
         started == null ? null : started.at(),
         ended == null ? null : ended.at());

@@ -54,6 +54,9 @@ final class SheetJson {
     out.put("kind", heading.kind());
     out.put("style", heading.style() == null ? null : heading.style().word());
     out.put("role", heading.role() == null ? null : heading.role().word());
+    if (heading.by() != null) {
+      out.put("by", heading.by());
+    }
     out.put("procedure", heading.procedure());
     out.put("began", time(heading.began())).put("ended", time(heading.ended()));
   }

@@ -71,7 +71,8 @@ final class SheetParts {
     facts.put("Instrument", heading.instrument() == null ? "no name" : heading.instrument());
     facts.put("Kind", heading.kind() == null ? "not chosen" : heading.kind());
     facts.put("Player", heading.style() == null ? "not asked" : heading.style().word() + " hand");
-    facts.put("Done by", heading.role() == null ? "not known" : heading.role().word());
+    String role = heading.role() == null ? "not known" : heading.role().word();
+    facts.put("Done by", heading.by() == null ? role : heading.by() + ", " + role);
     facts.put("Work", heading.procedure());
     facts.put("Began", when(heading.began(), "not known"));
     facts.put("Ended", when(heading.ended(), "still open"));

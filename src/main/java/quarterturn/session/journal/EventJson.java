@@ -50,7 +50,7 @@ final class EventJson {
             "started",
             Event.Started.class,
             "at procedure revision digest role instrument? kind? style? joint-fret? past before?"
-                + " own? carried?")
+                + " own? carried? from? by?")
         .kind("accepted", Event.Accepted.class, "at step hazard")
         .kind("told", Event.Told.class, "at step changes?")
         .kind("noted", Event.Noted.class, "at step text")

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Results;
@@ -22,10 +23,16 @@ public final class HomeDialogue implements Dialogue {
       "Practise without an instrument. Nothing can break, and at the end you see the neck as it"
           + " really was.";
 
+  private static final String BEGIN = "Begin";
+
+  private final List<String> greeting;
   private final List<Item> begun;
   private final List<Item> offered;
+  private final List<Item> own;
+  private final List<Item> further;
   private final Results results;
   private final List<String> instruments;
+  private final Consumer<Choice> proving;
   private @Nullable Choice choice;
 
   /** An option to go on with or begin something, and the choice it stands for. */
@@ -55,39 +62,62 @@ public final class HomeDialogue implements Dialogue {
   /**
    * A dialogue without a choice yet.
    *
+   * @param said what the file of settings sets, in a line, or none
    * @param begun what is due, the most pressing first, then other unfinished sessions
    * @param results the matrix of results, whose procedures are offered
+   * @param own the user's own procedures
    * @param instruments names of the user's instruments
+   * @param proving throws a {@link NotUnderstoodException} saying why a choice can't be had
    */
-  public HomeDialogue(List<Item> begun, Results results, Collection<String> instruments) {
+  public HomeDialogue(
+      List<String> said,
+      List<Item> begun,
+      Results results,
+      List<OwnProcedure> own,
+      Collection<String> instruments,
+      Consumer<Choice> proving) {
+    this.greeting = Stream.concat(GREETING.stream(), said.stream()).toList();
     this.begun = List.copyOf(begun);
     this.results = results;
     this.instruments = List.copyOf(instruments);
+    this.proving = proving;
     this.offered = offered(results);
+    this.own =
+        own.stream()
+            .map(one -> new Item(one.option(own, BEGIN), begin(one.id())))
+            .toList();
+    this.further = further();
   }
 
-  /** The options to begin something, the usual procedure first, and the option to quit. */
+  private static Choice begin(String procedure) {
+    return new Choice.Begin(procedure, null, Role.BEGINNER);
+  }
+
+  /** The options to begin a procedure of the program, the usual one first. */
   private static List<Item> offered(Results results) {
     List<Item> out = new ArrayList<>();
     for (Results.Offer offer : results.shown()) {
       String name = out.isEmpty() ? "start" : offer.procedure();
-      Choice begin = new Choice.Begin(offer.procedure(), null, Role.BEGINNER);
-      out.add(offered(name, "Start " + offer.start(), offer.about(), begin));
+      out.add(
+          offered(name, "Start " + offer.start(), offer.about(), begin(offer.procedure())));
     }
-    out.add(
-        offered("rehearse", "Rehearse on a simulated neck", REHEARSE, new Choice.Rehearse(false)));
-    out.add(
+    return out;
+  }
+
+  /** The options to rehearse and to quit. */
+  private static List<Item> further() {
+    return List.of(
+        offered("rehearse", "Rehearse on a simulated neck", REHEARSE, new Choice.Rehearse(false)),
         offered(
             "watch",
             "Watch a rehearsal that plays by itself",
             "See how it is done.",
-            new Choice.Rehearse(true)));
-    out.add(offered("quit", "Quit", "", new Choice.Quit()));
-    return out;
+            new Choice.Rehearse(true)),
+        offered("quit", "Quit", "", new Choice.Quit()));
   }
 
   private static Item offered(String name, String label, String detail, Choice choice) {
-    return new Item(new Question.Option(name, label, detail, "Begin"), choice);
+    return new Item(new Question.Option(name, label, detail, BEGIN), choice);
   }
 
   /** The choice; to quit, where nothing was chosen. */
@@ -96,7 +126,7 @@ public final class HomeDialogue implements Dialogue {
   }
 
   private List<Item> items() {
-    return Stream.concat(begun.stream(), offered.stream()).toList();
+    return Stream.of(begun, offered, own, further).flatMap(List::stream).toList();
   }
 
   @Override
@@ -105,14 +135,18 @@ public final class HomeDialogue implements Dialogue {
         ? null
         : new Question.Choose(
             "",
-            GREETING,
+            greeting,
             "What would you like to do?",
             help(),
             items().stream().map(Item::option).toList());
   }
 
   private String help() {
-    List<String> names = offered.stream().map(item -> item.option().name()).toList();
+    List<String> names =
+        Stream.of(offered, own, further)
+            .flatMap(List::stream)
+            .map(item -> item.option().name())
+            .toList();
     return "Type a number from the list, "
         + String.join(", ", names).replaceAll(", (?=quit$)", " or ")
         + "; or a procedure and one of your instruments, and technician for short texts.";
@@ -131,18 +165,20 @@ public final class HomeDialogue implements Dialogue {
   @Override
   public Taken take(String typed) {
     String wish = typed.strip().toLowerCase(Locale.ROOT);
-    Choice begin = begin(wish);
-    choice = begin != null ? begin : listed(wish);
-    if (choice == null) {
+    Choice named = named(wish);
+    Choice wanted = named != null ? named : listed(wish);
+    if (wanted == null) {
       throw new NotUnderstoodException(help());
     }
+    proving.accept(wanted);
+    choice = wanted;
     return Taken.SILENTLY;
   }
 
   /**
    * The choice for a typed line such as "relief-check blue-bass technician", or null for any other.
    */
-  private @Nullable Choice begin(String wish) {
+  private @Nullable Choice named(String wish) {
     List<String> words = List.of(wish.split("\\s+"));
     boolean technician = words.size() == 3 && words.get(2).equals(Role.TECHNICIAN.word());
     if ((words.size() != 2 && !technician) || !instruments.contains(words.get(1))) {
@@ -153,7 +189,7 @@ public final class HomeDialogue implements Dialogue {
   }
 
   /**
-   * The choice of a listed option, or null; the program's own words go before names of due items.
+   * The choice of a listed option, or null; the program's own words go before the user's names.
    */
   private @Nullable Choice listed(String wish) {
     List<Item> items = items();
@@ -161,7 +197,8 @@ public final class HomeDialogue implements Dialogue {
       return items.get(Integer.parseInt(wish) - 1).choice();
     }
     String name = wish.equals("s") ? "start" : wish.equals("q") ? "quit" : wish;
-    return Stream.concat(offered.stream(), begun.stream())
+    return Stream.of(offered, further, own, begun)
+        .flatMap(List::stream)
         .filter(item -> name.equals(item.option().name()))
         .map(Item::choice)
         .findFirst()

@@ -1,12 +1,16 @@
 package quarterturn.session.store;
 
+import java.io.File;
+import java.io.FileNotFoundException;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.BeliefAdvisor;
@@ -27,9 +31,20 @@ import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.session.journal.Journal;
 import quarterturn.unit.NotUnderstoodException;
+import quarterturn.unit.Printable;
 
-/** Opens sessions, from the store, the folder of the user's procedures and the clock. */
-public record Sessions(Store store, @Nullable Path own, Clock clock) {
+/**
+ * Opens sessions.
+ *
+ * @param own the folder of the user's own procedures and rules, or null
+ * @param by who works, for the record of a session that begins; null where that is not said
+ */
+public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clock clock) {
+  /** Those of whom nobody said who works. */
+  public Sessions(Store store, @Nullable Path own, Clock clock) {
+    this(store, own, null, clock);
+  }
+
   /** The properties of a session to be started. */
   public record Wish(
       String procedure,
@@ -95,7 +110,57 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
 
   /** What other records mean for a session that goes on, to be asked about before it does. */
   public Beginning beginning(String session) throws IOException, UnreadableException {
-    return beginning(session, proven(started(session).procedure()));
+    return beginning(session, proven(followed(session)));
+  }
+
+  /** The id of the procedure that a session follows, which is there; see {@link #lost}. */
+  public String followed(String session) throws IOException {
+    Event.Started started = started(session);
+    String lost = lost(started);
+    if (lost != null) {
+      throw new FileNotFoundException(lost);
+    }
+    return started.procedure();
+  }
+
+  /**
+   * A sentence on where a session's procedure came from and how to go on, where that was a folder
+   * of the user's own and it does not stand in the present one; else null.
+   */
+  public @Nullable String lost(Event.Started session) {
+    String id = session.procedure();
+    if (session.from() == null || ownFile(id) != null) {
+      return null;
+    }
+    // No Path: what another system wrote may be none here.
+    File file = new File(session.from());
+    File folder = new File(String.valueOf(file.getParent())).getParentFile();
+    boolean there = file.isFile();
+    boolean inFolder = folder != null && file.equals(file(folder.toPath(), id).toFile());
+    return Printable.of(
+        "this session follows "
+            + id
+            + " from "
+            + file
+            + (there ? "" : ", which is not there")
+            + "; start with --own "
+            + (there && inFolder ? folder : "DIR, the folder with procedures/" + id + ".yaml"));
+  }
+
+  private static Path file(Path folder, String procedure) {
+    return folder.resolve("procedures").resolve(procedure + ".yaml");
+  }
+
+  /** The user's own file of a procedure, or null where there is none. */
+  private @Nullable Path ownFile(String procedure) {
+    Path file = own == null ? null : file(own, procedure);
+    return file != null && Files.isRegularFile(file) ? file : null;
+  }
+
+  /** The user's own file that a procedure stands in, named by its id or a path; else null. */
+  private @Nullable String from(String named, String id) {
+    Path file = named.toLowerCase(Locale.ROOT).endsWith(".yaml") ? Path.of(named) : ownFile(id);
+    return file == null ? null : file.toAbsolutePath().normalize().toString();
   }
 
   /** The start of a session that can go on; what is wrong with any other is said at once. */
@@ -189,7 +254,9 @@ public record Sessions(Store store, @Nullable Path own, Clock clock) {
         from == null ? opening.turns() : from.started().past(),
         opening.neck().results(),
         instrument == null ? null : OwnMake.of(instrument),
-        opening.carried());
+        opening.carried(),
+        from(wish.procedure(), procedure.id()),
+        by);
   }
 
   private Opened started(Beginning beginning, @Nullable CarriedOn from, Closing held)

@@ -11,8 +11,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 import java.util.stream.Collectors;
@@ -48,44 +46,6 @@ public final class Store {
 
   public static Store at(Path folder) {
     return new Store(folder);
-  }
-
-  /**
-   * The folder for a user's data, by each platform's own rule.
-   *
-   * @param env the environment
-   * @param osName as in the property {@code os.name}
-   * @param userHome as in the property {@code user.home}
-   */
-  public static Path platformDefault(Map<String, String> env, String osName, String userHome) {
-    String system = osName.toLowerCase(Locale.ROOT);
-    if (system.startsWith("windows")) {
-      String base = set(env, "LOCALAPPDATA") ? env.get("LOCALAPPDATA") : env.get("APPDATA");
-      return base == null || base.isBlank()
-          ? home(userHome).resolve("AppData").resolve("Local").resolve("quarterturn")
-          : Path.of(base).resolve("quarterturn");
-    }
-    if (system.startsWith("mac")) {
-      return home(userHome).resolve("Library/Application Support/quarterturn");
-    }
-    String data = env.get("XDG_DATA_HOME");
-    // The XDG Base Directory Specification: a relative path is invalid and to be ignored.
-    return data != null && data.startsWith("/")
-        ? Path.of(data).resolve("quarterturn")
-        : home(userHome).resolve(".local/share/quarterturn");
-  }
-
-  private static boolean set(Map<String, String> env, String name) {
-    String value = env.get(name);
-    return value != null && !value.isBlank();
-  }
-
-  private static Path home(String userHome) {
-    if (userHome.isBlank() || userHome.equals("?")) {
-      throw new NotUnderstoodException(
-          "the home folder is unknown; name a data folder with --data DIR");
-    }
-    return Path.of(userHome);
   }
 
   /**

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
-import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Question;
 import quarterturn.unit.NotUnderstoodException;
@@ -30,8 +29,7 @@ class HomeDialogueTest {
   }
 
   private static HomeDialogue dialogue(List<HomeDialogue.Item> begun) {
-    List<String> own = List.of("practice-bass", "blue-guitar");
-    return new HomeDialogue(begun, ShippedRules.ALL.results(), own);
+    return HomeDialogues.of(begun, List.of("practice-bass", "blue-guitar"));
   }
 
   private static HomeDialogue.Choice chosen(String typed) {

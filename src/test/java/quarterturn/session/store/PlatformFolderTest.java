@@ -5,16 +5,43 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.nio.file.Path;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import quarterturn.unit.NotUnderstoodException;
 
 class PlatformFolderTest {
+  private static Path data(Map<String, String> env, String system, String home) {
+    return new UserFolders(env, system, home).data();
+  }
+
+  private static @Nullable Path settings(Map<String, String> env, String system, String home) {
+    return new UserFolders(env, system, home).settings();
+  }
+
+  /** XDG Base Directory Specification: $XDG_CONFIG_HOME, else $HOME/.config. */
+  @Test
+  void settingsStandInTheFolderForConfiguration() {
+    Map<String, String> set = Map.of("XDG_CONFIG_HOME", "/set", "APPDATA", "/roaming");
+    assertThat(settings(Map.of(), "Linux", "/home/demo"))
+        .isEqualTo(Path.of("/home/demo/.config/quarterturn/settings.yaml"));
+    assertThat(settings(set, "Linux", "?")).isEqualTo(Path.of("/set/quarterturn/settings.yaml"));
+    assertThat(settings(Map.of("XDG_CONFIG_HOME", "set"), "Linux", "/home/demo"))
+        .isEqualTo(Path.of("/home/demo/.config/quarterturn/settings.yaml"));
+    assertThat(settings(set, "Mac OS X", "/Users/demo"))
+        .isEqualTo(Path.of("/Users/demo/Library/Application Support/quarterturn/settings.yaml"));
+    assertThat(settings(set, "Windows 11", "/users/demo"))
+        .isEqualTo(Path.of("/roaming/quarterturn/settings.yaml"));
+    assertThat(settings(Map.of(), "Windows 11", "/users/demo"))
+        .isEqualTo(Path.of("/users/demo/AppData/Roaming/quarterturn/settings.yaml"));
+    assertThat(settings(Map.of(), "Linux", "?")).isNull();
+  }
+
   /** XDG Base Directory Specification: $XDG_DATA_HOME, else $HOME/.local/share. */
   @Test
   void linuxFollowsTheXdgSpecification() {
-    assertThat(Store.platformDefault(Map.of(), "Linux", "/home/demo"))
+    assertThat(data(Map.of(), "Linux", "/home/demo"))
         .isEqualTo(Path.of("/home/demo/.local/share/quarterturn"));
-    assertThat(Store.platformDefault(Map.of("XDG_DATA_HOME", "/data"), "Linux", "/home/demo"))
+    assertThat(data(Map.of("XDG_DATA_HOME", "/data"), "Linux", "/home/demo"))
         .isEqualTo(Path.of("/data/quarterturn"));
   }
 
@@ -25,14 +52,14 @@ class PlatformFolderTest {
   @Test
   void anEmptyOrRelativeXdgFolderIsIgnored() {
     for (String bad : new String[] {"", "data", "./data"}) {
-      assertThat(Store.platformDefault(Map.of("XDG_DATA_HOME", bad), "FreeBSD", "/home/demo"))
+      assertThat(data(Map.of("XDG_DATA_HOME", bad), "FreeBSD", "/home/demo"))
           .isEqualTo(Path.of("/home/demo/.local/share/quarterturn"));
     }
   }
 
   @Test
   void macOsUsesApplicationSupport() {
-    assertThat(Store.platformDefault(Map.of("XDG_DATA_HOME", "/x"), "Mac OS X", "/Users/demo"))
+    assertThat(data(Map.of("XDG_DATA_HOME", "/x"), "Mac OS X", "/Users/demo"))
         .isEqualTo(Path.of("/Users/demo/Library/Application Support/quarterturn"));
   }
 
@@ -42,14 +69,12 @@ class PlatformFolderTest {
     String roaming = "C:\\Users\\demo\\AppData\\Roaming";
     String home = "C:\\Users\\demo";
     assertThat(
-            Store.platformDefault(
-                Map.of("LOCALAPPDATA", local, "APPDATA", roaming), "Windows 11", home))
+            data(Map.of("LOCALAPPDATA", local, "APPDATA", roaming), "Windows 11", home))
         .isEqualTo(Path.of(local).resolve("quarterturn"));
     assertThat(
-            Store.platformDefault(
-                Map.of("LOCALAPPDATA", " ", "APPDATA", roaming), "Windows 10", home))
+            data(Map.of("LOCALAPPDATA", " ", "APPDATA", roaming), "Windows 10", home))
         .isEqualTo(Path.of(roaming).resolve("quarterturn"));
-    assertThat(Store.platformDefault(Map.of(), "Windows 11", home))
+    assertThat(data(Map.of(), "Windows 11", home))
         .isEqualTo(Path.of(home).resolve("AppData").resolve("Local").resolve("quarterturn"));
   }
 
@@ -58,7 +83,7 @@ class PlatformFolderTest {
     for (String home : new String[] {"", "?"}) {
       NotUnderstoodException e =
           assertThrows(
-              NotUnderstoodException.class, () -> Store.platformDefault(Map.of(), "Linux", home));
+              NotUnderstoodException.class, () -> data(Map.of(), "Linux", home));
       assertThat(e).hasMessageThat().contains("--data DIR");
     }
   }
