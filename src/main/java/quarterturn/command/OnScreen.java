@@ -62,7 +62,7 @@ final class OnScreen implements Face {
   @Override
   public int lesson(LessonSession session, String again, String welcome)
       throws IOException, UnreadableException, InterruptedException {
-    outcome = LessonFace.run(surface, session, again, zone);
+    outcome = LessonFace.run(surface, session, again, zone, told);
     return outcome.status();
   }
 

@@ -41,7 +41,7 @@ final class Where {
       names = "--by",
       paramLabel = "NAME",
       order = ORDER,
-      description = "Who works; the record of a session that begins keeps it.")
+      description = "Who works, for the record of a session that begins outside a lesson.")
   private @Nullable String by;
 
   UserFolders folders = UserFolders.ofThisUser();

@@ -39,7 +39,8 @@ public final class LessonCards {
   private @Nullable Question card;
 
   private Field field = Field.EMPTY;
-  private String message = "";
+  private String message;
+  private String told;
   private int scroll;
   private long since;
 
@@ -48,8 +49,11 @@ public final class LessonCards {
    *
    * @param again the command that resumes the bench later
    * @param nanos a clock that only goes forward
+   * @param told what is said on the first card or with the first prompt, or empty
    */
-  public LessonCards(LessonSession session, String again, LongSupplier nanos) {
+  public LessonCards(LessonSession session, String again, LongSupplier nanos, String told) {
+    this.message = told;
+    this.told = told;
     this.session = session;
     this.again = again;
     this.nanos = nanos;
@@ -63,7 +67,9 @@ public final class LessonCards {
 
   /** News of the lesson, to be told with the prompt that was opened. */
   public String news() {
-    return String.join(" ", dialogue.news());
+    String news = (told + " " + String.join(" ", dialogue.news())).strip();
+    told = "";
+    return news;
   }
 
   String kept() {
@@ -97,6 +103,7 @@ public final class LessonCards {
 
   public Effect key(Key key) throws IOException {
     message = "";
+    told = "";
     if (key instanceof Key.Ctrl ctrl && ctrl.letter() == 'l') {
       return new Effect.Repaint();
     }

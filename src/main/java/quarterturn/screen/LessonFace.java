@@ -17,12 +17,13 @@ public final class LessonFace {
    *
    * @param surface the surface to paint on, which is not closed
    * @param again the command that resumes the bench later
+   * @param told what is said on the first card, or empty
    */
   public static ScreenFace.Outcome run(
-      Surface surface, LessonSession session, String again, ZoneId zone)
+      Surface surface, LessonSession session, String again, ZoneId zone, String told)
       throws IOException, InterruptedException, UnreadableException {
     ScreenFace.Outcome outcome;
-    LessonCards cards = new LessonCards(session, again, System::nanoTime);
+    LessonCards cards = new LessonCards(session, again, System::nanoTime, told);
     do {
       outcome = ScreenFace.run(surface, session, zone, cards);
     } while (done(outcome, session) && session.next());

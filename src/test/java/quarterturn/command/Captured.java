@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import quarterturn.session.store.UserFolders;
 
 /** A command line that was run in this process, and what it printed. */
 public record Captured(int status, String out, String err) {
@@ -14,6 +15,10 @@ public record Captured(int status, String out, String err) {
   }
 
   static Captured of(Clock clock, InputStream in, String... args) {
+    return of(clock, UserFolders.ofThisUser(), in, args);
+  }
+
+  static Captured of(Clock clock, UserFolders folders, InputStream in, String... args) {
     InputStream oldIn = System.in;
     PrintStream oldOut = System.out;
     PrintStream oldErr = System.err;
@@ -23,7 +28,7 @@ public record Captured(int status, String out, String err) {
     System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
     System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
     try {
-      int status = Cli.run(clock, args);
+      int status = Cli.run(clock, folders, args);
       return new Captured(
           status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     } finally {

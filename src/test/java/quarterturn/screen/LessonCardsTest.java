@@ -21,6 +21,8 @@ import quarterturn.unit.Bracket;
 class LessonCardsTest {
   private static final String SEEN = "What the leaves show";
 
+  private static final String SETTINGS = "From settings.yaml: own files in /x.";
+
   @TempDir Path folder;
   private @Nullable LessonSession open;
   private long nanos;
@@ -35,7 +37,7 @@ class LessonCardsTest {
 
   private LessonCards cards(LessonSession session) throws Exception {
     open = session;
-    LessonCards cards = new LessonCards(session(), "lesson join x", () -> nanos);
+    LessonCards cards = new LessonCards(session(), "lesson join x", () -> nanos, SETTINGS);
     cards.look();
     return cards;
   }
@@ -80,14 +82,16 @@ class LessonCardsTest {
   void aBenchWithNobodyAtItAsksWhoIsThere() throws Exception {
     LessonCards cards = cards(false);
     assertThat(asks(cards)).isEqualTo("Who is at this bench?");
+    assertThat(drawn(cards)).contains(SETTINGS);
     type(cards, "Ana, Ben");
     assertThat(cards.card()).isNull();
-    assertThat(cards.news()).contains("Ana turns");
+    assertThat(cards.news()).startsWith("In this part: Ana turns");
   }
 
   @Test
   void aPredictionIsLockedBeforeAnythingIsSeen() throws Exception {
     LessonCards cards = cards(false, "Ana", "Ben");
+    assertThat(cards.news()).startsWith(SETTINGS + " In this part: ");
     toTheReading(cards);
     assertThat(drawn(cards)).contains("Who predicts? Ana, Ben");
     assertThat(drawn(cards)).doesNotContain(SEEN);

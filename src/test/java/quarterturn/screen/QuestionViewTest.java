@@ -13,6 +13,7 @@ import quarterturn.screen.terminal.Key;
 import quarterturn.session.Question;
 import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.HomeDialogues;
+import quarterturn.session.store.OwnProcedure;
 
 class QuestionViewTest {
   private static final List<Question.Option> UNFINISHED =
@@ -64,6 +65,20 @@ class QuestionViewTest {
     Golden.check("80x24-home-due", ALL.draw(80, 24));
     Golden.check("140x45-home-due", ALL.draw(140, 45));
     Golden.check("80x24-home-empty", view(List.of()).draw(80, 24));
+  }
+
+  /** At 60x18 the list scrolls to the marked line, and what is refused is said in whole. */
+  @Test
+  void proceduresOfOnesOwnAreListedAndWhatIsSaidIsNeverCut() {
+    List<OwnProcedure> own = List.of(new OwnProcedure("restring", "New strings", ""));
+    String said = "From settings.yaml: own files in /a/long/path/to/the/bench.";
+    HomeDialogue home = HomeDialogues.of(List.of(said), List.of(), own, List.of());
+    QuestionView view = new QuestionView(Objects.requireNonNull(home.question()));
+    String text = view.key(new Key.Typed('3')).draw(60, 18).text();
+    assertThat(text).contains("► 3  New strings");
+    assertThat(text.replaceAll("\\s+", " ")).contains(said);
+    String fault = "a fault that is too long for one row of a window that has sixty columns only";
+    assertThat(view.saying(fault).draw(60, 18).text().replaceAll("\\s+", " ")).contains(fault);
   }
 
   @Test

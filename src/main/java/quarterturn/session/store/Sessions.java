@@ -1,16 +1,13 @@
 package quarterturn.session.store;
 
-import java.io.File;
 import java.io.FileNotFoundException;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Locale;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.BeliefAdvisor;
@@ -31,7 +28,6 @@ import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.session.journal.Journal;
 import quarterturn.unit.NotUnderstoodException;
-import quarterturn.unit.Printable;
 
 /**
  * Opens sessions.
@@ -123,44 +119,9 @@ public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clo
     return started.procedure();
   }
 
-  /**
-   * A sentence on where a session's procedure came from and how to go on, where that was a folder
-   * of the user's own and it does not stand in the present one; else null.
-   */
+  /** Why a session's procedure is not there, and how to go on; null where it is. */
   public @Nullable String lost(Event.Started session) {
-    String id = session.procedure();
-    if (session.from() == null || ownFile(id) != null) {
-      return null;
-    }
-    // No Path: what another system wrote may be none here.
-    File file = new File(session.from());
-    File folder = new File(String.valueOf(file.getParent())).getParentFile();
-    boolean there = file.isFile();
-    boolean inFolder = folder != null && file.equals(file(folder.toPath(), id).toFile());
-    return Printable.of(
-        "this session follows "
-            + id
-            + " from "
-            + file
-            + (there ? "" : ", which is not there")
-            + "; start with --own "
-            + (there && inFolder ? folder : "DIR, the folder with procedures/" + id + ".yaml"));
-  }
-
-  private static Path file(Path folder, String procedure) {
-    return folder.resolve("procedures").resolve(procedure + ".yaml");
-  }
-
-  /** The user's own file of a procedure, or null where there is none. */
-  private @Nullable Path ownFile(String procedure) {
-    Path file = own == null ? null : file(own, procedure);
-    return file != null && Files.isRegularFile(file) ? file : null;
-  }
-
-  /** The user's own file that a procedure stands in, named by its id or a path; else null. */
-  private @Nullable String from(String named, String id) {
-    Path file = named.toLowerCase(Locale.ROOT).endsWith(".yaml") ? Path.of(named) : ownFile(id);
-    return file == null ? null : file.toAbsolutePath().normalize().toString();
+    return new OwnFolder(own).lost(session);
   }
 
   /** The start of a session that can go on; what is wrong with any other is said at once. */
@@ -255,7 +216,7 @@ public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clo
         opening.neck().results(),
         instrument == null ? null : OwnMake.of(instrument),
         opening.carried(),
-        from(wish.procedure(), procedure.id()),
+        new OwnFolder(own).file(wish.procedure(), procedure.id()),
         by);
   }
 

@@ -70,6 +70,8 @@ class EventJsonTest {
             "mm",
             "value",
             "carried",
+            "from",
+            "by",
             "elsewhere");
     for (Event event : Samples.everyKind()) {
       ObjectNode whole = EventJson.EVENTS.write(event);

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Question;
 import quarterturn.unit.NotUnderstoodException;
@@ -53,6 +55,64 @@ class HomeDialogueTest {
         .containsExactly("Due", "Begin")
         .inOrder();
     assertThat(question().listed()).isTrue();
+  }
+
+  private static HomeDialogue withOwn(Consumer<HomeDialogue.Choice> proving) {
+    List<OwnProcedure> own =
+        List.of(
+            new OwnProcedure("restring", "New strings", ""),
+            new OwnProcedure("strings-two", "New strings", ""),
+            new OwnProcedure("torn", "torn", "torn.yaml:3:1: no key."),
+            new OwnProcedure("watch", "Watch it dry", ""));
+    return new HomeDialogue(
+        List.of("From settings.yaml: own files in /x."),
+        BEGUN,
+        ShippedRules.ALL.results(),
+        own,
+        List.of(),
+        proving);
+  }
+
+  @Test
+  void proceduresOfOnesOwnStandBehindThoseOfTheProgramAndBegin() {
+    HomeDialogue home = withOwn(choice -> {});
+    Question.Choose question = Objects.requireNonNull(home.question());
+    assertThat(question.options().stream().map(Question.Option::label).toList())
+        .containsAtLeast(
+            "Start a whole set-up",
+            "New strings, restring",
+            "New strings, strings-two",
+            "torn",
+            "Watch it dry",
+            "Rehearse on a simulated neck")
+        .inOrder();
+    assertThat(question.options().get(7).detail())
+        .isEqualTo("It can't be started. torn.yaml:3:1: no key.");
+    assertThat(question.lines()).contains("From settings.yaml: own files in /x.");
+    home.take("restring");
+    assertThat(home.choice())
+        .isEqualTo(new HomeDialogue.Choice.Begin("restring", null, Role.BEGINNER));
+    HomeDialogue clash = withOwn(choice -> {});
+    clash.take("watch");
+    assertThat(clash.choice()).isEqualTo(new HomeDialogue.Choice.Rehearse(true));
+    HomeDialogue numbered = withOwn(choice -> {});
+    numbered.take("9");
+    assertThat(numbered.choice())
+        .isEqualTo(new HomeDialogue.Choice.Begin("watch", null, Role.BEGINNER));
+  }
+
+  @Test
+  void aChoiceThatCannotBeHadIsRefusedAndTheOthersStay() {
+    HomeDialogue home =
+        withOwn(
+            choice -> {
+              throw new NotUnderstoodException("no key");
+            });
+    assertThat(assertThrows(NotUnderstoodException.class, () -> home.take("torn")))
+        .hasMessageThat()
+        .isEqualTo("no key");
+    assertThat(home.question()).isNotNull();
+    assertThat(home.choice()).isEqualTo(QUIT);
   }
 
   @Test
