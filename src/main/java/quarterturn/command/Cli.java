@@ -157,7 +157,8 @@ public final class Cli extends Placed {
       if (made instanceof Timed command) {
         command.clock = clock;
       }
-      Where where = made instanceof Placed placed ? placed.where : made instanceof Where of ? of : null;
+      Where where =
+          made instanceof Placed placed ? placed.where : made instanceof Where of ? of : null;
       if (where != null) {
         where.folders = folders;
       }

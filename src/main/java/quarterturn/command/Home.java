@@ -61,7 +61,9 @@ record Home(Sessions sessions, Looks looks, List<String> said) {
     return face.watch(new Player(bench, bench::truth, 1));
   }
 
-  /** The home view's dialogue, for which the sessions and the user's own procedures are read once. */
+  /**
+   * The home view's dialogue, for which the sessions and the user's own procedures are read once.
+   */
   private HomeDialogue dialogue() throws IOException, UnreadableException {
     Instant now = sessions.clock().instant();
     Library rules = sessions.rules();

@@ -63,7 +63,10 @@ final class LessonJoin extends Placed {
     BenchName name = new BenchName(plan, bench);
     List<String> named = students == null ? List.of() : Students.of(students);
     boolean screen = faces.kind() == Faces.Kind.SCREEN;
-    try (Face face = screen && bench == null ? Faces.asking(false, faces.zone()) : open(faces, Settings.Key.OWN)) {
+    try (Face face =
+        screen && bench == null
+            ? Faces.asking(false, faces.zone())
+            : open(faces, Settings.Key.OWN)) {
       if (face.ask(name) == Dialogue.End.INTERRUPTED) {
         return ExitStatus.INTERRUPTED;
       }

@@ -82,8 +82,7 @@ final class Where {
     }
     String folder = set.get(Key.OWN);
     Path files = own != null || folder == null ? own : Path.of(folder);
-    return new Sessions(
-        store(), files, by == null ? set.get(Key.BY) : Settings.name(by), clock);
+    return new Sessions(store(), files, by == null ? set.get(Key.BY) : Settings.name(by), clock);
   }
 
   Store store() {

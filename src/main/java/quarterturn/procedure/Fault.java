@@ -32,7 +32,9 @@ public record Fault(
     return new Fault(slip.word(), mark, wrong, mend, "", 0, List.of());
   }
 
-  /** The fault in one line, safe to send to a terminal: its place, what is wrong, how to mend it. */
+  /**
+   * The fault in one line, safe to send to a terminal: its place, what is wrong, how to mend it.
+   */
   public String brief() {
     String text = mark + ": " + wrong + (mend.isEmpty() ? "" : ". " + mend);
     return Printable.of(text.matches(".*[.?!]") ? text : text + ".");

@@ -32,11 +32,7 @@ class SettingsCommandTest {
   @BeforeEach
   void settings() throws IOException {
     Path own = Files.createDirectories(folder.resolve("bench/procedures"));
-    Files.writeString(
-        own.resolve("my-season.yaml"),
-        Files.readString(Path.of("procedures/season.yaml"))
-            .replace("procedure: season", "procedure: my-season")
-            .replace("title: Season check", "title: My own check"));
+    Files.writeString(own.resolve("my-look.yaml"), look("my-look"));
     Files.writeString(own.resolve("torn.yaml"), "procedure: torn\n");
     Files.createDirectories(folder.resolve("kept"));
     file = folder.resolve("quarterturn/settings.yaml");
@@ -63,10 +59,10 @@ class SettingsCommandTest {
 
   /** Starts a session of the user's own procedure and leaves it; its name. */
   private String begun() throws IOException {
-    Captured ran = run("quit\n", "start", "my-season", "--kind", "bass-34", "--style", "medium");
+    Captured ran = run("quit\n", "start", "my-look", "--kind", "bass-34", "--style", "medium");
     assertWithMessage(ran.err()).that(ran.status()).isEqualTo(0);
     assertThat(ran.out()).startsWith(said());
-    return only("my-season");
+    return only("my-look");
   }
 
   /** The name of the only session of a procedure. */
@@ -128,7 +124,9 @@ class SettingsCommandTest {
     ran = run("", "--plain", "--data", folder + "/other");
     assertThat(flat(ran.out()))
         .contains("From settings.yaml: own files in " + folder + "/bench, work by Ana. ");
-    String[] start = {"start", "season", "--kind", "bass-34", "--by", "Ben", "--data", "OTHER"};
+    String[] start = {
+      "start", "relief-check", "--kind", "bass-34", "--by", "Ben", "--data", "OTHER"
+    };
     start[7] = folder + "/other";
     run("quit\n", start);
     String other = Store.at(folder.resolve("other")).sessions().get(0).name();
@@ -137,13 +135,13 @@ class SettingsCommandTest {
 
   @Test
   void atHomeOwnProceduresAreListedAndBeginInTypedLines() {
-    Captured ran = run("torn\nmy-season\nnew-bass-34\nmy-bass\nmedium\nquit\n", "--plain");
+    Captured ran = run("torn\nmy-look\nnew-bass-34\nmy-bass\nmedium\nquit\n", "--plain");
     assertThat(flat(ran.out())).contains(said());
-    assertThat(ran.out()).contains("3. My own check (my-season): A procedure of your own.");
+    assertThat(ran.out()).contains("3. My own check (my-look): A procedure of your own.");
     assertThat(flat(ran.out())).contains("4. torn: It can't be started. " + folder + "/bench/");
     assertThat(flat(ran.out())).contains("Not taken: It can't be started. " + folder);
     assertThat(ran.out()).contains("My own check");
-    assertThat(ran.out()).contains("Read the temperature of the room.");
+    assertThat(ran.out()).contains("Look along the neck.");
     assertThat(ran.status()).isEqualTo(0);
   }
 
@@ -152,7 +150,7 @@ class SettingsCommandTest {
     String typed =
         """
         {"answer":"torn"}
-        {"answer":"my-season"}
+        {"answer":"my-look"}
         {"answer":"new-bass-34"}
         {"answer":"my-bass"}
         {"answer":"medium"}
@@ -160,53 +158,51 @@ class SettingsCommandTest {
         """;
     Captured ran = run(typed, "--lines");
     assertThat(ran.out()).contains(said());
-    assertThat(ran.out()).contains("{\"name\":\"my-season\",\"label\":\"My own check\",");
+    assertThat(ran.out()).contains("{\"name\":\"my-look\",\"label\":\"My own check\",");
     assertThat(ran.out()).contains("{\"error\":\"It can't be started. ");
     assertThat(ran.out()).contains("{\"left\":\"strings as found");
-    assertThat(run("", "log", "list").out()).contains("my-season");
+    assertThat(run("", "log", "list").out()).contains("my-look");
   }
 
   @Test
   void aSessionInJsonLinesIsToldWhatIsSet() throws IOException {
     Captured ran = run("{\"answer\":\"quit\"}\n", "--lines", "resume", begun());
     assertThat(ran.out()).startsWith("{\"told\":[\"" + said() + "\"]}\n{\"prompt\"");
-    Captured watched = run("quit\n", "--plain", "rehearse");
-    assertThat(watched.out())
-        .startsWith("From settings.yaml: own files in " + folder + "/bench.\n");
   }
 
   @Test
   void theRecordSaysWhereTheProcedureStoodAndWhoWorked() throws IOException {
     String session = begun();
     String log = run("", "log", "show", session).out();
-    assertThat(log).contains("From:      " + folder + "/bench/procedures/my-season.yaml");
+    assertThat(log).contains("From:      " + folder + "/bench/procedures/my-look.yaml");
     assertThat(log).contains("By:        Ana");
     assertThat(run("", "log", "export", session).out()).contains("Ana, beginner");
     assertThat(run("", "log", "export", session, "--format", "json").out()).contains("\"Ana\"");
-    run("quit\n", "start", "season", "--kind", "bass-34", "--own", folder.toString());
-    assertThat(run("", "log", "show", only("season")).out()).doesNotContain("From:");
+    run("quit\n", "start", "relief-check", "--kind", "bass-34", "--own", folder.toString());
+    assertThat(run("", "log", "show", only("relief-check")).out()).doesNotContain("From:");
   }
 
   @Test
   void whereItsProcedureIsNotThereASessionSaysWhereItWas() throws IOException {
     String session = begun();
-    Path was = folder.resolve("bench/procedures/my-season.yaml");
+    Path was = folder.resolve("bench/procedures/my-look.yaml");
     String there =
-        "this session follows my-season from " + was + "; start with --own " + folder + "/bench";
+        "this session follows my-look from " + was + "; start with --own " + folder + "/bench";
     String other = folder + "/kept";
     assertThat(run("", "resume", session, "--own", other).err().strip())
         .isEqualTo("quarterturn: " + there);
     Files.delete(was);
     String gone =
-        "this session follows my-season from "
+        "this session follows my-look from "
             + was
             + ", which is not there; start with --own DIR, the folder with"
-            + " procedures/my-season.yaml";
+            + " procedures/my-look.yaml";
     Captured resumed = run("", "resume", session);
     assertThat(resumed.status()).isEqualTo(2);
     assertThat(resumed.err().strip()).isEqualTo("quarterturn: " + gone);
-    assertThat(run("", "log", "show", session).err().strip()).isEqualTo("quarterturn: " + gone);
-    assertThat(run("", "log", "show", session).status()).isEqualTo(0);
+    Captured log = run("", "log", "show", session);
+    assertThat(log.status()).isEqualTo(0);
+    assertThat(log.err().strip()).isEqualTo("quarterturn: " + gone);
     assertThat(run("", "log", "export", session).err().strip()).isEqualTo("quarterturn: " + gone);
     Captured home = run("1\nquit\n", "--plain");
     assertThat(home.status()).isEqualTo(0);
@@ -214,13 +210,32 @@ class SettingsCommandTest {
     assertThat(run("{\"answer\":\"1\"}\n", "--lines").out())
         .contains("{\"error\":\"" + gone + "\"}");
     // One of the user's own never goes on as the program's of the same name.
-    Files.writeString(was.resolveSibling("season.yaml"), season());
-    run("quit\n", "start", "season", "--kind", "bass-34");
-    assertThat(run("", "resume", only("season"), "--own", other).err())
-        .contains("follows season from " + was.resolveSibling("season.yaml") + "; start with");
+    Files.writeString(was.resolveSibling("sign-off.yaml"), look("sign-off"));
+    run("quit\n", "start", "sign-off", "--kind", "bass-34");
+    assertThat(run("", "resume", only("sign-off"), "--own", other).err())
+        .contains("follows sign-off from " + was.resolveSibling("sign-off.yaml") + "; start with");
   }
 
-  private static String season() throws IOException {
-    return Files.readString(Path.of("procedures/season.yaml"));
+  /** A procedure that asks for one look, which takes no time to prove. */
+  private static String look(String id) {
+    return """
+        procedure: %s
+        revision: 1
+        title: My own check
+        purpose: See whether all is well.
+        tools: []
+        begin: look
+        retune: look
+        reread: look
+        steps:
+          - part: All
+          - tell: look
+            text: Look along the neck.
+            go: end
+          - done: end
+            text: Done.
+            outcome: done
+        """
+        .formatted(id);
   }
 }

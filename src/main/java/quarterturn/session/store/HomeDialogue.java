@@ -82,10 +82,7 @@ public final class HomeDialogue implements Dialogue {
     this.instruments = List.copyOf(instruments);
     this.proving = proving;
     this.offered = offered(results);
-    this.own =
-        own.stream()
-            .map(one -> new Item(one.option(own, BEGIN), begin(one.id())))
-            .toList();
+    this.own = own.stream().map(one -> new Item(one.option(own, BEGIN), begin(one.id()))).toList();
     this.further = further();
   }
 
@@ -98,8 +95,7 @@ public final class HomeDialogue implements Dialogue {
     List<Item> out = new ArrayList<>();
     for (Results.Offer offer : results.shown()) {
       String name = out.isEmpty() ? "start" : offer.procedure();
-      out.add(
-          offered(name, "Start " + offer.start(), offer.about(), begin(offer.procedure())));
+      out.add(offered(name, "Start " + offer.start(), offer.about(), begin(offer.procedure())));
     }
     return out;
   }
@@ -188,9 +184,7 @@ public final class HomeDialogue implements Dialogue {
         words.get(0), words.get(1), technician ? Role.TECHNICIAN : Role.BEGINNER);
   }
 
-  /**
-   * The choice of a listed option, or null; the program's own words go before the user's names.
-   */
+  /** The choice of a listed option, or null; the program's own words go before the user's names. */
   private @Nullable Choice listed(String wish) {
     List<Item> items = items();
     if (wish.matches("[1-9]\\d{0,3}") && Integer.parseInt(wish) <= items.size()) {

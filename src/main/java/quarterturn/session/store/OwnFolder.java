@@ -15,8 +15,8 @@ import quarterturn.unit.Printable;
  */
 record OwnFolder(@Nullable Path own) {
   /**
-   * The whole path of the user's own file that a procedure stands in, or null for one that came with
-   * the program.
+   * The whole path of the user's own file that a procedure stands in, or null for one that came
+   * with the program.
    *
    * @param named what it was asked for by: its id or the path of a file
    */

@@ -43,7 +43,9 @@ public record OwnProcedure(String id, String title, String fault) {
     }
   }
 
-  /** The option to start it; its label has the id too where another of {@code all} has its title. */
+  /**
+   * The option to start it; its label has the id too where another of {@code all} has its title.
+   */
   Question.Option option(List<OwnProcedure> all, String group) {
     boolean alone = all.stream().filter(one -> one.title.equals(title)).count() == 1;
     String detail = fault.isEmpty() ? "A procedure of your own." : "It can't be started. " + fault;

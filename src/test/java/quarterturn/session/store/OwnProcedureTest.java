@@ -32,7 +32,8 @@ class OwnProcedureTest {
         .containsExactly("Upper Case", "Season check", "torn");
     assertThat(OwnProcedure.in(own, RESULTS).get(0).fault()).contains("check its name");
     assertThat(OwnProcedure.in(own, RESULTS).get(1).fault()).isEmpty();
-    assertThat(OwnProcedure.in(own, RESULTS).get(2).fault()).contains("torn.yaml:1:1: a procedure lacks");
+    assertThat(OwnProcedure.in(own, RESULTS).get(2).fault())
+        .contains("torn.yaml:1:1: a procedure lacks");
   }
 
   /** Blocks, rules, and what is offered under the program's own name. */

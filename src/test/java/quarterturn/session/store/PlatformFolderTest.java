@@ -68,11 +68,9 @@ class PlatformFolderTest {
     String local = "C:\\Users\\demo\\AppData\\Local";
     String roaming = "C:\\Users\\demo\\AppData\\Roaming";
     String home = "C:\\Users\\demo";
-    assertThat(
-            data(Map.of("LOCALAPPDATA", local, "APPDATA", roaming), "Windows 11", home))
+    assertThat(data(Map.of("LOCALAPPDATA", local, "APPDATA", roaming), "Windows 11", home))
         .isEqualTo(Path.of(local).resolve("quarterturn"));
-    assertThat(
-            data(Map.of("LOCALAPPDATA", " ", "APPDATA", roaming), "Windows 10", home))
+    assertThat(data(Map.of("LOCALAPPDATA", " ", "APPDATA", roaming), "Windows 10", home))
         .isEqualTo(Path.of(roaming).resolve("quarterturn"));
     assertThat(data(Map.of(), "Windows 11", home))
         .isEqualTo(Path.of(home).resolve("AppData").resolve("Local").resolve("quarterturn"));
@@ -82,8 +80,7 @@ class PlatformFolderTest {
   void withoutAHomeItAsksForAFolder() {
     for (String home : new String[] {"", "?"}) {
       NotUnderstoodException e =
-          assertThrows(
-              NotUnderstoodException.class, () -> data(Map.of(), "Linux", home));
+          assertThrows(NotUnderstoodException.class, () -> data(Map.of(), "Linux", home));
       assertThat(e).hasMessageThat().contains("--data DIR");
     }
   }

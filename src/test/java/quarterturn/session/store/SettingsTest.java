@@ -120,8 +120,10 @@ class SettingsTest {
     assertThat(only(read())).contains("leads nowhere. Put what can be read in its place");
     Files.delete(file);
     Files.write(file, new byte[] {'b', 'y', ':', ' ', (byte) 0xff});
-    assertThat(only(read())).endsWith("settings.yaml:1:5: the byte 0xFF does not belong to UTF-8"
-        + " text. Save the file as UTF-8.");
+    assertThat(only(read()))
+        .endsWith(
+            "settings.yaml:1:5: the byte 0xFF does not belong to UTF-8"
+                + " text. Save the file as UTF-8.");
     Files.write(file, new byte[300_000]);
     assertThat(only(read())).contains("the most that is read");
   }
