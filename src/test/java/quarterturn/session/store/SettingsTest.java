@@ -97,7 +97,7 @@ class SettingsTest {
           """)
   void whatIsWrongIsSaidWithItsLineAndWhatToDo(String text, String fault) throws IOException {
     Settings settings = read(text.replace(";", "\n") + "\n");
-    String said = file + ":" + fault.replace("DIR", file.getParent().toString());
+    String said = file + ":" + fault.replace("DIR", file.resolveSibling("").toString());
     assertThat(settings.faults().stream().map(Fault::brief).toList()).containsExactly(said);
     assertThat(assertThrows(NotUnderstoodException.class, settings::sound))
         .hasMessageThat()
