@@ -66,7 +66,8 @@ public final class ContactMap {
         double rest = stop + slope * u - top[n];
         if (restsOn == 0 && rest <= SAME_MM) {
           restsOn = n;
-          rests = place(k) + ", on fret " + n;
+          String which = k == 0 ? "the open string" : "the string stopped at fret " + k;
+          rests = which + " lies on fret " + n;
         }
         double margin = rest - pluck.depthMm(amplitude, speaking, u);
         margins[k][n] = margin;
@@ -113,11 +114,7 @@ public final class ContactMap {
 
   /** Where the margin is smallest: "stopped at fret 2, over fret 5", "open, over fret 1". */
   public String where() {
-    return place(stoppedAt) + ", over fret " + overFret;
-  }
-
-  private static String place(int stop) {
-    return stop == 0 ? "open" : "stopped at fret " + stop;
+    return (stoppedAt == 0 ? "open" : "stopped at fret " + stoppedAt) + ", over fret " + overFret;
   }
 
   /** The fret on which the string lies without any stroke, of several the first; 0 for none. */
@@ -125,7 +122,7 @@ public final class ContactMap {
     return restsOn;
   }
 
-  /** Where the string lies without any stroke: "stopped at fret 1, on fret 2"; empty for none. */
+  /** What lies on a fret without any stroke: "the open string lies on fret 2"; empty for none. */
   public String rests() {
     return rests;
   }

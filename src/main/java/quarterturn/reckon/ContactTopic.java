@@ -59,7 +59,7 @@ final class ContactTopic extends Topic {
         .key("over_fret", map.overFret())
         .key("rests_on", rests == 0 ? null : rests)
         .within(Possible.MARGIN, map.leastMm())
-        .doubtIf(rests > 0, "Without any stroke the string lies, " + map.rests() + ".")
+        .doubtIf(rests > 0, "Without any stroke " + map.rests() + ".")
         .say(verdict(map, pluck))
         .draw(ContactDrawing.lines(map, 1))
         .by(FORMULA, StrokeOptions.ASSUMES);

@@ -147,16 +147,16 @@ final class FretsTopic extends Topic {
     List<String> lines = new ArrayList<>();
     lines.add("");
     lines.add("From fret " + square + ", plus toward the saddle, in mm:");
-    lines.add("          bass end  treble end  slant" + (degrees == null ? "" : "     degrees"));
+    lines.add("           bass end  treble end      slant" + (degrees == null ? "" : "   degrees"));
     for (int n = 0; n < slant.length; n++) {
       lines.add(
-          "  %-7s %9s   %9s  %s%s"
+          "  %-7s %9s   %9s  %9s%s"
               .formatted(
                   n == 0 ? "nut" : "fret " + n,
                   Decimals.print(bass[n], 3),
                   Decimals.print(treble[n], 3),
                   Decimals.print(slant[n], 3),
-                  degrees == null ? "" : "  %8s".formatted(Decimals.print(degrees[n], 2))));
+                  degrees == null ? "" : "%10s".formatted(Decimals.print(degrees[n], 2))));
     }
     return lines;
   }

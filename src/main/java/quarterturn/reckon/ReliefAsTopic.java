@@ -15,6 +15,9 @@ import quarterturn.unit.Length;
     description = "The same bow, read another way.",
     footer = {"", "JSON: relief_mm."})
 final class ReliefAsTopic extends Topic {
+  /** What a reading may be off, converted and back, in millimetres. */
+  private static final double SAME_MM = 2e-4;
+
   @Mixin private ReliefOptions bow = new ReliefOptions();
 
   @Option(
@@ -46,14 +49,19 @@ final class ReliefAsTopic extends Topic {
                 .formatted(
                     bow.relief(),
                     BowOptions.words(bow.held()),
-                    Decimals.print(read.mm(), digits(read, bow.relief())),
+                    typed(read, bow.relief()),
                     BowOptions.words(other)))
         .by(NeckTopic.FORMULA, NeckTopic.ASSUMES);
   }
 
-  /** As many decimals as give the first reading again, to a thousandth, when they are typed. */
-  private static int digits(Length read, Length first) {
-    double back = read.mm() == 0 ? 0 : Math.abs(first.mm() / read.mm());
-    return back > 1 ? 3 + (int) Math.ceil(Math.log10(back)) : 3;
+  /** As many decimals as give the first reading again when they are typed. */
+  private static String typed(Length read, Length first) {
+    int decimals = 3;
+    String text = Decimals.print(read.mm(), decimals);
+    while (Math.abs(Double.parseDouble(text) / read.mm() - 1) * Math.abs(first.mm()) > SAME_MM) {
+      decimals++;
+      text = Decimals.print(read.mm(), decimals);
+    }
+    return text;
   }
 }

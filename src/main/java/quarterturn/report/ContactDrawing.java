@@ -25,7 +25,7 @@ public final class ContactDrawing {
     for (int n = 1; n <= map.last(); n++) {
       numbers.append(n % 2 == 0 ? "%2d".formatted(n) : "  ");
     }
-    lines.add(numbers.toString());
+    lines.add(numbers.toString().stripTrailing());
     for (int k = 0; k < map.last(); k += every) {
       StringBuilder line = new StringBuilder("  %4s    ".formatted(k == 0 ? "open" : k));
       for (int n = 1; n <= map.last(); n++) {
