@@ -13,6 +13,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.OptionSpec;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.RecordMismatchException;
+import quarterturn.unit.Digits;
 import quarterturn.unit.NotUnderstoodException;
 
 /** The command line: what can be typed, and the exit status. */
@@ -64,7 +65,17 @@ public final class Cli extends Placed {
       line.addSubcommand(new CommandLine(type, making));
     }
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.registerConverter(Integer.class, typed -> (int) whole(typed, 9));
+    line.registerConverter(Long.class, typed -> whole(typed, 18));
     return answering(line).execute(commandFirst(line, args));
+  }
+
+  private static long whole(String typed, int digits) {
+    try {
+      return Digits.whole(typed, digits);
+    } catch (NotUnderstoodException e) {
+      throw new CommandLine.TypeConversionException(e.getMessage());
+    }
   }
 
   private static String name(Class<?> command) {

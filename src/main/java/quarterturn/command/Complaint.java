@@ -31,7 +31,9 @@ final class Complaint {
     if (e instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption()) {
       return clean(unmatched(unmatched));
     }
-    return e.getMessage() == null ? "it stopped without a reason" : clean(e.getMessage());
+    return e.getMessage() == null
+        ? "it stopped without a reason"
+        : clean(e.getMessage().replaceFirst("is not a boolean$", "is not true or false"));
   }
 
   /** A word too many; where a command or a topic was to stand, those there are. */

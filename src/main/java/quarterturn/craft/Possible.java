@@ -19,6 +19,8 @@ public enum Possible {
   RELIEF(-3, 3, "No neck bends by %s mm of relief: a wrong reading or the wrong unit."),
   /** Action at fret 12 in mm; 10 mm as the bounds of readings have it. */
   ACTION(0, 10, "Nobody plays with %s mm of action at fret 12: a wrong reading or stroke."),
+  /** Height in mm of the bottom of a nut slot above the plane of the frets. */
+  NUT(0, 5, "No nut holds its strings %s mm above the frets: a wrong reading."),
   /** Height in mm of the string at the saddle above the body's plane. */
   SADDLE(0, 40, "No saddle stands %s mm above the frets' plane: a wrong reading."),
   /** Change in mm of a saddle's height. */

@@ -50,7 +50,8 @@ final class ContactTopic extends Topic {
       rows.add(row);
     }
     int rests = map.restsOn();
-    return new Reckoned.Draft()
+    return heights
+        .draft()
         .key("stroke", pluck.way().word())
         .key("open_margin_mm", open)
         .key("margin_mm", rows)
@@ -58,6 +59,7 @@ final class ContactTopic extends Topic {
         .key("stopped_at", map.stoppedAt())
         .key("over_fret", map.overFret())
         .key("rests_on", rests == 0 ? null : rests)
+        .within(Possible.RELIEF, bow.relief().mm())
         .within(Possible.MARGIN, map.leastMm())
         .doubtIf(rests > 0, "Without any stroke " + map.rests() + ".")
         .say(verdict(map, pluck))

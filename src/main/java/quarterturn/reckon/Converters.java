@@ -38,8 +38,8 @@ final class Converters {
 
   /** Teaches a command line every unit; an instrument is a file, or a name in the user's folder. */
   static void teach(CommandLine line, Sessions sessions) {
-    teach(line, int.class, Digits::whole);
-    teach(line, Integer.class, Digits::whole);
+    teach(line, int.class, typed -> (int) Digits.whole(typed, 9));
+    teach(line, Integer.class, typed -> (int) Digits.whole(typed, 9));
     teach(line, double.class, Digits::number);
     teach(line, Length.class, Length::parse);
     teach(line, Note.class, Note::parse);

@@ -51,14 +51,14 @@ final class NeckTopic extends Topic {
     }
     double gain = StringLine.actionPerRelief(neck, 12, held);
     Reckoned.Draft draft =
-        new Reckoned.Draft()
+        heights
+            .draft()
             .key("curvature_per_mm", neck.curvature())
             .key("fret_top_mm", tops)
             .key("saddle_mm", line.saddle().mm())
             .key("open_clearance_mm", open)
             .key("action12_per_relief", gain)
             .within(Possible.RELIEF, bow.relief().mm())
-            .within(Possible.ACTION, heights.action().mm())
             .within(Possible.SADDLE, line.saddle().mm())
             .say(bend(neck, held))
             .say(

@@ -48,7 +48,8 @@ final class SharpeningTopic extends Topic {
     Force pull = Tension.of(given, options.pitch(), string.weight());
     Cents sharp =
         Sharpening.of(given, pull, string.steel(), heights.nut(), heights.action(), fret, behind);
-    return new Reckoned.Draft()
+    return heights
+        .draft()
         .key("cents", sharp.cents())
         .within(Possible.SHARPENING, sharp.cents())
         .within(Possible.PULL, pull.newtons())

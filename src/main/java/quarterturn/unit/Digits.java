@@ -24,16 +24,18 @@ public final class Digits {
   }
 
   /**
-   * A typed whole number of at most nine digits.
+   * A typed whole number.
+   *
+   * @param digits how many it may have, at most 18
    *
    * @throws NotUnderstoodException where it is none
    */
-  public static int whole(String typed) {
+  public static long whole(String typed, int digits) {
     String text = plain(typed);
-    if (!text.matches("[-+]?\\d{1,9}")) {
+    if (!text.matches("[-+]?\\d{1," + digits + "}")) {
       throw Typed.no(typed, "a whole number", "12");
     }
-    return Integer.parseInt(text);
+    return Long.parseLong(text);
   }
 
   /**

@@ -58,15 +58,15 @@ class DigitsTest {
 
   @Test
   void numbersWithoutAUnitAreReadAndRefused() {
-    assertThat(Digits.whole(" 12 ")).isEqualTo(12);
-    assertThat(Digits.whole("-3")).isEqualTo(-3);
+    assertThat(Digits.whole(" 12 ", 9)).isEqualTo(12);
+    assertThat(Digits.whole("-3", 9)).isEqualTo(-3);
     assertThat(Digits.number("0,5")).isEqualTo(0.5);
     for (int zero : ZEROS) {
-      refused(Digits::whole, written("12", zero));
+      refused(text -> Digits.whole(text, 9), written("12", zero));
       refused(Digits::number, written("0.5", zero));
     }
     for (String typed : List.of("", "ten", "1.5", "12345678901", "0x10", "1e3", "NaN")) {
-      assertThat(assertThrows(NotUnderstoodException.class, () -> Digits.whole(typed)))
+      assertThat(assertThrows(NotUnderstoodException.class, () -> Digits.whole(typed, 9)))
           .hasMessageThat()
           .endsWith("\" is not a whole number; type for example 12");
     }
