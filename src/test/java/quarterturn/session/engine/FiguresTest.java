@@ -107,16 +107,19 @@ class FiguresTest {
    */
   @Test
   void aShimIsReckonedAboutThePocketsOtherEnd() throws Exception {
-    assertThat(shim(3.0)).contains("a shim of 0.23 mm at the bridge side of a pocket 75 mm long");
-    assertThat(shim(2.0)).contains("a shim of 0.30 mm at the headstock side of a pocket 75 mm");
+    assertThat(shim("bottomed", 3.0, 2.3, 2.2, 2.0)).contains("a shim of 0.23 mm at the bridge side of a pocket 75 mm long");
+    assertThat(shim("topped", 2.0, 2.3, 2.2, 2.0)).contains("a shim of 0.30 mm at the headstock side of a pocket 75 mm");
   }
 
-  private static String shim(double action) throws Exception {
-    Event.Before read = new Event.Before(Play.NOON, Quantity.ACTION, "E1", null, action, List.of());
-    Play play =
-        Play.of(
-            Play.library("neck-angle"), Role.TECHNICIAN, "bass-34", Style.MEDIUM, relief(), read);
-    return play.choose("screws").prompt().said().text();
+  private static String shim(String end, double... values) throws Exception {
+    Play play = at("action", "set-saddles", values);
+    while (!play.step().equals("travel")) {
+      play.to("read");
+      for (double value : values) {
+        play.give(new Answer.Value(value));
+      }
+    }
+    return play.choose(end).choose("screws").prompt().said().text();
   }
 
   @Test
