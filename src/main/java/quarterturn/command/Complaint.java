@@ -39,7 +39,9 @@ final class Complaint {
   /** A word too many; where a command or a topic was to stand, those there are. */
   private static String unmatched(UnmatchedArgumentException e) {
     Set<String> names = e.getCommandLine().getSubcommands().keySet();
-    return "\"" + e.getUnmatched().get(0) + "\" "
+    return "\""
+        + e.getUnmatched().get(0)
+        + "\" "
         + (names.isEmpty() ? "has no place here" : "is none of " + String.join(", ", names));
   }
 

@@ -36,7 +36,9 @@ public record FannedFrets(Length bass, Length treble, int strings) {
     return new Scale(Length.mm(bass.mm() + step * (string - 1)));
   }
 
-  /** How far fret {@code n} lies beyond the square fret along a string, in mm; plus to the saddle. */
+  /**
+   * How far fret {@code n} lies beyond the square fret along a string, in mm; plus to the saddle.
+   */
   public double offsetMm(int string, int n, int square) {
     return scale(string).fretMm(n) - scale(string).fretMm(square);
   }

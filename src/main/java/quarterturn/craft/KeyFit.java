@@ -28,8 +28,8 @@ public record KeyFit(HexKey key, HexSocket socket) {
   private static final double FREE = 180;
 
   /**
-   * Every key that may enter a socket without too much play, the tightest first. A standard socket's
-   * own key stands before those that are the same but for rounding.
+   * Every key that may enter a socket without too much play, the tightest first. A standard
+   * socket's own key stands before those that are the same but for rounding.
    */
   public static List<KeyFit> suiting(HexSocket socket) {
     return HexKey.ALL.stream()

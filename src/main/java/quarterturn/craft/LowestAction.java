@@ -10,14 +10,14 @@ import quarterturn.unit.NotUnderstoodException;
  * <p>For a pair of stopped fret k and fret n, the saddle height that just clears is linear in the
  * neck's curvature: {@code s(kappa) = y_k + (depth + y_n - y_k)(L - x_k)/(x_n - x_k)}, since the
  * depth of the stroke does not depend on the bow. The open string is the pair of k = 0, whose y_k
- * is the bottom of the nut slot. The action at fret 12 for it is linear too, so
- * the lowest clear action is the upper envelope of straight lines in kappa, which is convex. Its
- * minimum is found exactly by cutting: keep one falling and one rising line, go to where they
- * cross, and replace one by the line that stands highest there, until none stands higher.
+ * is the bottom of the nut slot. The action at fret 12 for it is linear too, so the lowest clear
+ * action is the upper envelope of straight lines in kappa, which is convex. Its minimum is found
+ * exactly by cutting: keep one falling and one rising line, go to where they cross, and replace one
+ * by the line that stands highest there, until none stands higher.
  *
  * <p>Pushed, with nothing returning (B = 0), every pair of frets asks for the same saddle over a
- * straight neck, {@code F d / T}, so straight is best; the more returns, the more relief pays. Both rest on {@link
- * Pluck}'s assumptions.
+ * straight neck, {@code F d / T}, so straight is best; the more returns, the more relief pays. Both
+ * rest on {@link Pluck}'s assumptions.
  *
  * @param relief read as the given convention; a straight neck is 0
  * @param action12 the lowest clear action at fret 12 with that relief

@@ -35,9 +35,7 @@ public record Radius(double mm) {
    * @throws NotUnderstoodException with what is allowed
    */
   public static Radius parse(String typed) {
-    return Digits.plain(typed).equals(FLAT_WORD)
-        ? FLAT
-        : new Radius(Length.parse(typed).mm());
+    return Digits.plain(typed).equals(FLAT_WORD) ? FLAT : new Radius(Length.parse(typed).mm());
   }
 
   public boolean flat() {

@@ -35,7 +35,6 @@ public record Shim(Length thickness, boolean atFront, Length lever) {
     }
     boolean atFront = up.mm() < 0;
     double lever = atFront ? toSaddle.mm() - pocket.mm() : toSaddle.mm();
-    return new Shim(
-        Length.mm(Math.abs(up.mm()) * pocket.mm() / lever), atFront, Length.mm(lever));
+    return new Shim(Length.mm(Math.abs(up.mm()) * pocket.mm() / lever), atFront, Length.mm(lever));
   }
 }

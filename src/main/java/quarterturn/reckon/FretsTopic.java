@@ -64,8 +64,7 @@ final class FretsTopic extends Topic {
   @Override
   Reckoned reckon() {
     Checked.within("--frets", frets, 1, Scale.MOST_FRETS);
-    boolean fanned =
-        Stream.of(bass, treble, strings, square, spread).anyMatch(Objects::nonNull);
+    boolean fanned = Stream.of(bass, treble, strings, square, spread).anyMatch(Objects::nonNull);
     Length one = scale;
     if (fanned && one != null) {
       throw new NotUnderstoodException(

@@ -77,7 +77,9 @@ final class KeyTopic extends Topic {
         .by(FORMULA, ASSUMES);
   }
 
-  /** What suits a measured socket, the tightest key first; else the nearest size, which does not. */
+  /**
+   * What suits a measured socket, the tightest key first; else the nearest size, which does not.
+   */
   private static Reckoned forMeasured(HexSocket found, String nearest, List<KeyFit> suiting) {
     boolean none = suiting.isEmpty();
     KeyFit fit = none ? new KeyFit(HexKey.parse(nearest), found) : suiting.get(0);

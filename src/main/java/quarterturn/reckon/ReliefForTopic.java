@@ -16,10 +16,7 @@ import quarterturn.unit.Length;
 @Command(
     name = "relief-for",
     description = "The relief that allows the lowest action without contact.",
-    footer = {
-      "",
-      "JSON: stroke (pushed or pulled), relief_mm, action12_mm, action12_straight_mm."
-    })
+    footer = {"", "JSON: stroke (pushed or pulled), relief_mm, action12_mm, action12_straight_mm."})
 final class ReliefForTopic extends Topic {
   @Mixin private BowOptions bow = new BowOptions();
 
@@ -44,8 +41,7 @@ final class ReliefForTopic extends Topic {
         .within(Possible.ACTION, lowest.action12().mm())
         .within(Possible.RELIEF, lowest.relief().mm())
         .doubtIf(
-            pluck.force().newtons() == 0,
-            "With no stroke at all the string just lies on a fret.")
+            pluck.force().newtons() == 0, "With no stroke at all the string just lies on a fret.")
         .say(
             "Lowest clear action at fret 12 for a %s string: %s mm, with %s mm of relief (%s)."
                 .formatted(

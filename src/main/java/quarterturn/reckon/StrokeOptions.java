@@ -68,7 +68,8 @@ final class StrokeOptions {
       throw new NotUnderstoodException("--pluck-force: can't be negative, not " + force);
     }
     if (!(share >= 0 && share <= 1)) {
-      throw new NotUnderstoodException("--return-share: must lie between 0 and 1, not " + Decimals.plain(share));
+      throw new NotUnderstoodException(
+          "--return-share: must lie between 0 and 1, not " + Decimals.plain(share));
     }
     Checked.above0("--pluck-at", at);
     double shortest = scale.speakingMm(lastFret - 1);

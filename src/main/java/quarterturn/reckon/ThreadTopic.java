@@ -36,7 +36,8 @@ final class ThreadTopic extends Topic {
         .within(Possible.SCREW, travel.mm())
         .say(
             "%s of %s moves %s mm; its pitch is %s."
-                .formatted(turns.signed(), thread.name(), Decimals.print(travel.mm(), 3), thread.pitch()))
+                .formatted(
+                    turns.signed(), thread.name(), Decimals.print(travel.mm(), 3), thread.pitch()))
         .by(
             "travel = pitch * turns; metric pitches by ISO 261, unified ones 25.4 mm / threads per"
                 + " inch (ASME B1.1)",

@@ -27,7 +27,6 @@ public final class Digits {
    * A typed whole number.
    *
    * @param digits how many it may have, at most 18
-   *
    * @throws NotUnderstoodException where it is none
    */
   public static long whole(String typed, int digits) {

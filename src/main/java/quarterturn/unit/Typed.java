@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  */
 record Typed(double number, String unit) {
   private static final Pattern TYPED =
-      Pattern.compile("([-+]?(?:\\d{1,9}(?:[.,]\\d{0,15})?|[.,]\\d{1,15}))\\s*([^\\d\\s.,][^\\d]*)?");
+      Pattern.compile(
+          "([-+]?(?:\\d{1,9}(?:[.,]\\d{0,15})?|[.,]\\d{1,15}))\\s*([^\\d\\s.,][^\\d]*)?");
 
   /**
    * Reads {@code text}; where that is not a number with a unit, the unit is one that nothing has.

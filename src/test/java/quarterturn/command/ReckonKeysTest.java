@@ -54,7 +54,8 @@ class ReckonKeysTest {
           Map.entry(
               "contact --relief 0.3 --action12 2" + NECK + STROKE,
               "stroke open_margin_mm margin_mm least_margin_mm stopped_at over_fret rests_on"),
-          Map.entry("relief-for" + NECK + STROKE, "stroke relief_mm action12_mm action12_straight_mm"),
+          Map.entry(
+              "relief-for" + NECK + STROKE, "stroke relief_mm action12_mm action12_straight_mm"),
           Map.entry("intonation --scale 34in --cents 5", "saddle_travel_mm mm_per_cent"),
           Map.entry(
               "sharpening --scale 647.7mm --note E4 --plain .010in --nut-height 0.4 --action12 1"
@@ -65,9 +66,11 @@ class ReckonKeysTest {
               "saddle --action-change 0.5 --at-fret 12 --thread 0.5mm", "saddle_change_mm turns"),
           Map.entry("arc --radius 241mm --spread 57mm --strings 4", "drop_mm"),
           Map.entry(
-              "shim --saddle-change 2.3 --pocket-length 75 --pocket-to-saddle 340", "shim_mm end lever_mm"),
+              "shim --saddle-change 2.3 --pocket-length 75 --pocket-to-saddle 340",
+              "shim_mm end lever_mm"),
           Map.entry("moisture --temperature 70F --humidity 50", "emc_percent"),
-          Map.entry("key --key 3/16in --socket 5mm", "fits clearance_mm play_degrees better suiting"),
+          Map.entry(
+              "key --key 3/16in --socket 5mm", "fits clearance_mm play_degrees better suiting"),
           Map.entry("thread --thread M3x0.5 --turns 1/4", "travel_mm"),
           Map.entry("gauge --reading 0.30..0.35", "low_mm high_mm"));
 
@@ -177,7 +180,8 @@ class ReckonKeysTest {
   /** Slants by the reference value fret.multiscale_37_34: five strings, 19 mm apart. */
   @Test
   void aFansSlantAgreesWithTheReference() throws IOException {
-    String fan = "frets --scale-bass 37in --scale-treble 34in --strings 5 --square-fret 7 --frets 24";
+    String fan =
+        "frets --scale-bass 37in --scale-treble 34in --strings 5 --square-fret 7 --frets 24";
     JsonNode given = json(fan + " --spread 76");
     assertThat(given.get("offset_mm").size()).isEqualTo(5);
     assertThat(given.get("offset_mm").get(4).size()).isEqualTo(25);
@@ -209,8 +213,10 @@ class ReckonKeysTest {
       String where = "seed " + seed + ", round " + i + ": " + there;
       double exact = json(there).get("relief_mm").doubleValue();
       assertWithMessage(where)
-          .that(json(neck + from(other, json(there).get("relief_mm").asText()) + to(one))
-              .get("relief_mm").doubleValue())
+          .that(
+              json(neck + from(other, json(there).get("relief_mm").asText()) + to(one))
+                  .get("relief_mm")
+                  .doubleValue())
           .isWithin(1e-9)
           .of(relief);
       Matcher printed =
@@ -259,7 +265,8 @@ class ReckonKeysTest {
         "neck --relief 8 --action12 2" + NECK,
         "relief-as --scale 34in --joint-fret 17 --relief 4 --read-at 7 --to-held 17 --to-read-at 8",
         "contact --relief 0.3 --action12 2 --pluck-force 300N --tension 180N --pluck-at 120"
-            + " --return-share 0" + NECK,
+            + " --return-share 0"
+            + NECK,
         "relief-for --pluck-force 300N --tension 180N --pluck-at 120 --return-share 1" + NECK,
         "sharpening --scale 647.7mm --note E4 --plain .010in --nut-height 9 --action12 9 --fret 1",
         "stiffness --scale 34in --note E1 --wound .105in --core .1in --a4 100",
@@ -279,15 +286,36 @@ class ReckonKeysTest {
 
   /** E4 of .010 in pulls 72.524005 N by the reference; .009 in by the square of the diameters. */
   @Test
-  void anInstrumentIsFoundByItsNameAsInstrumentAddWritesIt(@TempDir Path folder) throws IOException {
+  void anInstrumentIsFoundByItsNameAsInstrumentAddWritesIt(@TempDir Path folder)
+      throws IOException {
     Clock clock = Clock.fixed(Instant.parse("2027-03-01T10:00:00Z"), ZoneOffset.UTC);
     String data = folder.resolve("data").toString();
     Captured.of(
-        clock, "", "instrument", "add", "example-guitar", "--kind", "electric-25", "--data", data,
-        "--gauges", ".046 .036 .026 .017 .013 .010 in");
+        clock,
+        "",
+        "instrument",
+        "add",
+        "example-guitar",
+        "--kind",
+        "electric-25",
+        "--data",
+        data,
+        "--gauges",
+        ".046 .036 .026 .017 .013 .010 in");
     Captured.of(
-        clock, "", "instrument", "add", "flat-guitar", "--kind", "electric-25", "--data", data,
-        "--gauges", ".046 .036 .026 .017 .013 .009 in", "--tuning", "Eb2 Ab2 Db3 Gb3 Bb3 Eb4");
+        clock,
+        "",
+        "instrument",
+        "add",
+        "flat-guitar",
+        "--kind",
+        "electric-25",
+        "--data",
+        data,
+        "--gauges",
+        ".046 .036 .026 .017 .013 .009 in",
+        "--tuning",
+        "Eb2 Ab2 Db3 Gb3 Bb3 Eb4");
     JsonNode pull = new ObjectMapper().readTree(pull(clock, data, "example-guitar", "--json"));
     assertThat(pull.get("strings").get(5).doubleValue()).isWithin(1e-3).of(72.524005);
     String file = folder.resolve("data/instruments/example-guitar.yaml").toString();
@@ -297,7 +325,8 @@ class ReckonKeysTest {
         .isWithin(1e-3)
         .of(72.524005 * 0.81 / Math.pow(2, 1 / 6.0));
     assertThat(pull(clock, data, "flat-guitar")).contains("  Bb3 ");
-    assertThat(Captured.of(clock, "", "reckon", "pull", "--instrument", "none", "--data", data).err())
+    assertThat(
+            Captured.of(clock, "", "reckon", "pull", "--instrument", "none", "--data", data).err())
         .contains("there is no instrument none; add it first");
   }
 
@@ -349,7 +378,8 @@ class ReckonKeysTest {
     Files.writeString(file, "name: example-bass\nkind: bass-34\ncreated: 2026-01-01T00:00:00Z\n");
     ReckonConversations.Ran ran = ReckonConversations.run("pull --instrument " + file);
     assertThat(ran.status()).isEqualTo(2);
-    assertThat(ran.err()).contains(
+    assertThat(ran.err())
+        .contains(
             "--instrument: example-bass has no gauges; type quarterturn instrument edit example-bass"
                 + " --gauges");
   }

@@ -38,8 +38,7 @@ class ContactMapTest {
                 neck, Length.mm(in.number("nut_slot_mm")), 12, Length.mm(in.number("action12_mm")));
         Pluck.Way way = pulled ? Pluck.Way.PULLED : Pluck.Way.PUSHED;
         Pluck pluck =
-            new Pluck(
-                Force.newtons(in.number("F_N")), Length.mm(in.number("d_mm")), way, 0);
+            new Pluck(Force.newtons(in.number("F_N")), Length.mm(in.number("d_mm")), way, 0);
         ContactMap map = ContactMap.of(line, tension, pluck, last);
         Value wanted = reference.expected().at(key);
         String where = reference.because() + " " + key;
@@ -56,10 +55,7 @@ class ContactMapTest {
           double alone =
               stopped(line, k, n)
                   - amplitude * Pluck.triangle(speaking, pulled ? 120 : speaking - 120, u);
-          assertWithMessage(where + " " + n)
-              .that(map.marginMm(k, n))
-              .isWithin(1e-9)
-              .of(alone);
+          assertWithMessage(where + " " + n).that(map.marginMm(k, n)).isWithin(1e-9).of(alone);
           if (alone < least) {
             least = alone;
             atFret = n;

@@ -39,8 +39,7 @@ class ShimTest {
     double high = 0.2;
     for (int i = 0; i < 80; i++) {
       double angle = (low + high) / 2;
-      AffineTransform neck =
-          AffineTransform.getRotateInstance(up < 0 ? -angle : angle, pivot, 0);
+      AffineTransform neck = AffineTransform.getRotateInstance(up < 0 ? -angle : angle, pivot, 0);
       boolean more = Math.abs(atSaddle(neck, toSaddle) - BOARD) < Math.abs(up);
       low = more ? angle : low;
       high = more ? high : angle;

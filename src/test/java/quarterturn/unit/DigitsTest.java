@@ -30,9 +30,7 @@ class DigitsTest {
 
   private static String written(String text, int zero) {
     StringBuilder out = new StringBuilder();
-    text.chars()
-        .map(c -> c >= '0' && c <= '9' ? zero + c - '0' : c)
-        .forEach(out::appendCodePoint);
+    text.chars().map(c -> c >= '0' && c <= '9' ? zero + c - '0' : c).forEach(out::appendCodePoint);
     return out.toString();
   }
 

@@ -188,7 +188,8 @@ record Figures(State state, Library library, Kind kind, Style style) {
       return "Without a reading of the action no shim can be reckoned";
     }
     Window window = kind.target(Quantity.ACTION, style, 0).window();
-    double saddle = SaddleHeight.change(Length.mm(window.middleMm() - read.value()), Quantity.OCTAVE).mm();
+    double saddle =
+        SaddleHeight.change(Length.mm(window.middleMm() - read.value()), Quantity.OCTAVE).mm();
     Length reach = Length.mm(new Scale(kind.scale()).speakingMm(kind.jointFret()));
     if (reach.mm() <= POCKET.mm()) {
       return "The saddles stand so near that the pocket has to be measured: quarterturn reckon shim";

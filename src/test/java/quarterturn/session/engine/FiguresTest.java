@@ -102,13 +102,15 @@ class FiguresTest {
 
   /**
    * Half a millimetre too high or too low at fret 12 is 1.0 mm at the saddles. From a pocket's edge
-   * they stand 863.6 / 2^(17/12) = 323.5 mm away, from its other end 75 mm less: 75 / 323.5 and 75 /
-   * 248.5 (derived; ShimTest turns a neck).
+   * they stand 863.6 / 2^(17/12) = 323.5 mm away, from its other end 75 mm less: 75 / 323.5 and 75
+   * / 248.5 (derived; ShimTest turns a neck).
    */
   @Test
   void aShimIsReckonedAboutThePocketsOtherEnd() throws Exception {
-    assertThat(shim("bottomed", 3.0, 2.3, 2.2, 2.0)).contains("a shim of 0.23 mm at the bridge side of a pocket 75 mm long");
-    assertThat(shim("topped", 2.0, 2.3, 2.2, 2.0)).contains("a shim of 0.30 mm at the headstock side of a pocket 75 mm");
+    assertThat(shim("bottomed", 3.0, 2.3, 2.2, 2.0))
+        .contains("a shim of 0.23 mm at the bridge side of a pocket 75 mm long");
+    assertThat(shim("topped", 2.0, 2.3, 2.2, 2.0))
+        .contains("a shim of 0.30 mm at the headstock side of a pocket 75 mm");
   }
 
   private static String shim(String end, double... values) throws Exception {

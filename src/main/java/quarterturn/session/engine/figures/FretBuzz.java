@@ -80,7 +80,8 @@ public record FretBuzz(Kind kind, Style style) {
   }
 
   private static Pluck pluck(double newtons, Scale scale) {
-    return new Pluck(Force.newtons(newtons), Length.mm(PLACE * scale.mm()), Pluck.Way.PUSHED, RETURNS);
+    return new Pluck(
+        Force.newtons(newtons), Length.mm(PLACE * scale.mm()), Pluck.Way.PUSHED, RETURNS);
   }
 
   /** Where the string comes nearest to a fret or strikes it, and what would clear it, in words. */
