@@ -21,10 +21,10 @@ import quarterturn.unit.NotUnderstoodException;
     description = "Where the frets stand, from the nut.",
     footer = {
       "",
-      "JSON: from_nut_mm, an array of frets 1 to N. Fanned: one such array a string, bass",
-      "side first; offset_mm, one a string of frets 0 (the nut) to N, from the square",
-      "fret, plus toward the saddle; slant_mm of frets 0 to N, plus where the treble end",
-      "lies nearer to the saddle; slant_degrees, null without --spread."
+      "JSON: from_nut_mm, an array of frets 1 to N. Fanned: one such array a string,",
+      "bass side first; offset_mm, one a string of frets 0 (the nut) to N, from the",
+      "square fret, plus toward the saddle; slant_mm of frets 0 to N, plus where the",
+      "treble end lies nearer to the saddle; slant_degrees, null without --spread."
     })
 final class FretsTopic extends Topic {
   private static final String FORMULA =
@@ -145,7 +145,10 @@ final class FretsTopic extends Topic {
       int square, double[] bass, double[] treble, double[] slant, double @Nullable [] degrees) {
     List<String> lines = new ArrayList<>();
     lines.add("");
-    lines.add("From fret " + square + ", plus toward the saddle, in mm:");
+    lines.add(
+        "From fret "
+            + square
+            + ", plus toward the saddle; slant is treble end less bass end, in mm:");
     lines.add("           bass end  treble end      slant" + (degrees == null ? "" : "   degrees"));
     for (int n = 0; n < slant.length; n++) {
       lines.add(

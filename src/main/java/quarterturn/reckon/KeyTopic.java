@@ -18,10 +18,10 @@ import quarterturn.unit.NotUnderstoodException;
     description = "Whether a hexagon key fits a socket, and which fits best.",
     footer = {
       "",
-      "JSON: fits, clearance_mm [min,max], play_degrees [min,max] (either way, 180 where",
-      "it spins, null where the key can't enter), better (a key that fits better, or",
-      "null; with --across-flats alone, the key that suits best), suiting (every key",
-      "that suits the socket, the tightest first)."
+      "JSON: fits, clearance_mm [min,max], play_degrees [min,max] (either way, 180",
+      "where it spins, null where the key can't enter), better (a key that fits",
+      "better, or null; with --across-flats alone, the key that suits best), suiting",
+      "(every key that suits the socket, the tightest first)."
     })
 final class KeyTopic extends Topic {
   private static final String FORMULA =

@@ -13,8 +13,8 @@ import quarterturn.unit.Length;
     description = "The shim that changes the neck's angle by so much.",
     footer = {
       "",
-      "JSON: shim_mm, end (front or inner), lever_mm (from the other end of the pocket",
-      "to the saddle)."
+      "JSON: shim_mm, end (front or inner), lever_mm (from the pocket's other end to",
+      "the saddle)."
     })
 final class ShimTopic extends Topic {
   @Option(

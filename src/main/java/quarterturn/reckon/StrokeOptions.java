@@ -49,10 +49,9 @@ final class StrokeOptions {
       names = "--return-share",
       required = true,
       paramLabel = "B",
-      description = {
-        "The returning share, 0 to 1: how much of a pushed stroke also comes down",
-        "as a pulled one does, or the other way round; 0 for a stroke square to the board."
-      })
+      description =
+          "The returning share, 0 to 1: how much of a pushed stroke comes down as a pulled one does,"
+              + " or the other way round; 0 for a stroke square to the board.")
   private double share;
 
   Force tension() {
