@@ -73,6 +73,7 @@ class DataStaysDataTest {
       an example in a message: lesson/Planning relief/confirm
       a simulated neck: rehearsal/simulated/NamedNeck twisted
       a mark in a graph: report/graph/ProcedureGraph retune
+      a label in a picture: reckon/FretsTopic nut
       a label in a picture: reckon/NeckTopic nut
       a label in a picture: screen/page/HoldPicture hold nut
       a label in a picture: screen/page/PlacesPicture plate pocket

@@ -28,7 +28,7 @@ public class ContactBench {
   private final Held held = Held.at(JOINT, 8);
   private final Length nut = Length.mm(0.5);
   private final Force tension = Force.newtons(180);
-  private final Pluck pluck = new Pluck(Force.newtons(1.8), Length.mm(120), 0.7);
+  private final Pluck pluck = new Pluck(Force.newtons(1.8), Length.mm(120), Pluck.Way.PUSHED, 0.7);
   private final Neck neck = Neck.uniform(scale, JOINT, Length.mm(0.3), held);
   private final StringLine line = StringLine.withAction(neck, nut, 12, Length.mm(2));
 

@@ -15,6 +15,7 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.store.Settings;
 import quarterturn.session.store.UserFolders;
+import quarterturn.unit.Digits;
 import quarterturn.unit.NotUnderstoodException;
 
 /** The command line: what can be typed, and the exit status. */
@@ -76,7 +77,17 @@ public final class Cli extends Placed {
       line.addSubcommand(new CommandLine(type, making));
     }
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.registerConverter(Integer.class, typed -> (int) whole(typed, 9));
+    line.registerConverter(Long.class, typed -> whole(typed, 18));
     return answering(line).execute(commandFirst(line, args));
+  }
+
+  private static long whole(String typed, int digits) {
+    try {
+      return Digits.whole(typed, digits);
+    } catch (NotUnderstoodException e) {
+      throw new CommandLine.TypeConversionException(e.getMessage());
+    }
   }
 
   private static String name(Class<?> command) {

@@ -1,5 +1,6 @@
 package quarterturn.craft;
 
+import java.util.stream.DoubleStream;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
 
@@ -33,5 +34,27 @@ public record FannedFrets(Length bass, Length treble, int strings) {
     }
     double step = (treble.mm() - bass.mm()) / (strings - 1);
     return new Scale(Length.mm(bass.mm() + step * (string - 1)));
+  }
+
+  /**
+   * How far fret {@code n} lies beyond the square fret along a string, in mm; plus to the saddle.
+   */
+  public double offsetMm(int string, int n, int square) {
+    return scale(string).fretMm(n) - scale(string).fretMm(square);
+  }
+
+  /**
+   * How far the treble end of fret {@code n} lies nearer to the saddle than its bass end, measured
+   * from the square fret along the strings, in millimetres. Minus where it lies nearer to the nut.
+   */
+  public double slantMm(int n, int square) {
+    return offsetMm(strings, n, square) - offsetMm(1, n, square);
+  }
+
+  /** Slants in degrees, from their millimetres and the way from the first to the last string. */
+  public static double[] slantDegrees(double[] slantsMm, Length spread) {
+    return DoubleStream.of(slantsMm)
+        .map(slant -> Math.toDegrees(Math.atan2(slant, spread.mm())))
+        .toArray();
   }
 }

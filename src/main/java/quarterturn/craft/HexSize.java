@@ -9,9 +9,10 @@ import quarterturn.unit.Length;
  * <p>Metric keys: ISO 2936, by its national adoption JIS B 4648:2008. Inch keys: ASME B18.3-2012. A
  * metric 0.7, 0.9 or 1.3 mm key is the inch .028, .035 or .050 key within limits.
  *
- * <p>Metric sockets from 1.5 to 5 mm by public tables of ISO 4762, the larger upper limit where two
- * tables differ. The other metric ones (ISO 4762, ISO 4026) and the inch ones (ASME B18.3) are from
- * memory.
+ * <p>Metric sockets from 1.5 to 8 mm by public tables of ISO 4762 and ISO 4026 to 4028, the larger
+ * upper limit where tables differ: older ones end the 1.5 mm socket at 1.56 and the 2 mm one at
+ * 2.06 mm, newer ones at 1.58 and 2.08. Those of 0.7 to 1.3 mm (ISO 4026; tables differ by up to
+ * 0.011 mm) and the inch ones (ASME B18.3) are from memory.
  *
  * @param name as it is sold, such as {@code 5mm} or {@code 3/16in}
  * @param unitMm what the other figures are counted in, in millimetres
@@ -33,8 +34,8 @@ record HexSize(
           metric("0.7", 0.70, 0.71, 0.711, 0.724),
           metric("0.9", 0.88, 0.89, 0.889, 0.902),
           metric("1.3", 1.24, 1.27, 1.270, 1.295),
-          metric("1.5", 1.48, 1.50, 1.52, 1.56),
-          metric("2", 1.96, 2.00, 2.02, 2.06),
+          metric("1.5", 1.48, 1.50, 1.52, 1.58),
+          metric("2", 1.96, 2.00, 2.02, 2.08),
           metric("2.5", 2.46, 2.50, 2.52, 2.58),
           metric("3", 2.96, 3.00, 3.02, 3.08),
           metric("4", 3.95, 4.00, 4.02, 4.095),

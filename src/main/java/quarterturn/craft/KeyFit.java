@@ -1,7 +1,7 @@
 package quarterturn.craft;
 
 import java.util.Comparator;
-import java.util.Optional;
+import java.util.List;
 
 /**
  * How a hexagon key sits in a hexagon socket.
@@ -24,14 +24,22 @@ public record KeyFit(HexKey key, HexSocket socket) {
 
   private static final double SPINS = 2 / Math.sqrt(3);
 
-  /** The key that suits a socket best: its own, or else the least play of those that enter. */
-  public static Optional<KeyFit> best(HexSocket socket) {
+  /** Degrees either way of a key that turns freely. */
+  private static final double FREE = 180;
+
+  /**
+   * Every key that may enter a socket without too much play, the tightest first. A standard
+   * socket's own key stands before those that are the same but for rounding.
+   */
+  public static List<KeyFit> suiting(HexSocket socket) {
     return HexKey.ALL.stream()
         .map(key -> new KeyFit(key, socket))
-        .filter(KeyFit::alwaysEnters)
-        .min(
+        .filter(fit -> fit.mayEnter() && fit.leastPlay() <= MOST_PLAY)
+        .sorted(
             Comparator.comparing((KeyFit fit) -> fit.key().name().equals(socket.name()) ? 0 : 1)
-                .thenComparingDouble(KeyFit::leastPlay));
+                .thenComparingDouble(KeyFit::leastPlay)
+                .thenComparingDouble(KeyFit::mostPlay))
+        .toList();
   }
 
   /** Clearance of the tightest pair in millimetres; below zero the key may not enter. */
@@ -59,6 +67,16 @@ public record KeyFit(HexKey key, HexSocket socket) {
     return alwaysEnters() && leastPlay() <= MOST_PLAY;
   }
 
+  /** Whether a key turns freely in every socket of this size. */
+  public boolean spins() {
+    return leastPlay() >= FREE;
+  }
+
+  /** Whether some key of this size turns freely in some socket of this size. */
+  public boolean maySpin() {
+    return mostPlay() >= FREE;
+  }
+
   /** Play of the tightest pair, in degrees either way; zero where it may not enter. */
   public double leastPlay() {
     return play(socket.least().mm() / key.most().mm());
@@ -74,6 +92,6 @@ public record KeyFit(HexKey key, HexSocket socket) {
     if (ratio <= 1) {
       return 0;
     }
-    return ratio >= SPINS ? 180 : 30 - Math.toDegrees(Math.acos(ratio / SPINS));
+    return ratio >= SPINS ? FREE : 30 - Math.toDegrees(Math.acos(ratio / SPINS));
   }
 }

@@ -9,14 +9,15 @@ import quarterturn.unit.NotUnderstoodException;
  *
  * <p>For a pair of stopped fret k and fret n, the saddle height that just clears is linear in the
  * neck's curvature: {@code s(kappa) = y_k + (depth + y_n - y_k)(L - x_k)/(x_n - x_k)}, since the
- * depth of the stroke does not depend on the bow. The action at fret 12 for it is linear too, so
- * the lowest clear action is the upper envelope of straight lines in kappa, which is convex. Its
- * minimum is found exactly by cutting: keep one falling and one rising line, go to where they
- * cross, and replace one by the line that stands highest there, until none stands higher.
+ * depth of the stroke does not depend on the bow. The open string is the pair of k = 0, whose y_k
+ * is the bottom of the nut slot. The action at fret 12 for it is linear too, so the lowest clear
+ * action is the upper envelope of straight lines in kappa, which is convex. Its minimum is found
+ * exactly by cutting: keep one falling and one rising line, go to where they cross, and replace one
+ * by the line that stands highest there, until none stands higher.
  *
- * <p>With nothing returning (B = 0) every pair asks for the same saddle over a straight neck,
- * {@code F d / T}, so straight is best; the more returns, the more relief pays. Both rest on {@link
- * Pluck}'s assumptions.
+ * <p>Pushed, with nothing returning (B = 0), every pair of frets asks for the same saddle over a
+ * straight neck, {@code F d / T}, so straight is best; the more returns, the more relief pays. Both
+ * rest on {@link Pluck}'s assumptions.
  *
  * @param relief read as the given convention; a straight neck is 0
  * @param action12 the lowest clear action at fret 12 with that relief
@@ -66,18 +67,20 @@ public record LowestAction(Length relief, Length action12, Length action12Straig
       double share = Scale.share(12);
       double nutAt0 = nutHeight.mm() * (1 - share);
       double own = unit.fretTopMm(0) * (1 - share) - unit.fretTopMm(12);
-      int pairs = last * (last - 1) / 2;
+      int pairs = last * (last + 1) / 2;
       double[] at0 = new double[pairs];
       double[] slope = new double[pairs];
       int i = 0;
-      for (int k = 1; k < last; k++) {
+      for (int k = 0; k < last; k++) {
+        double slot = k == 0 ? nutHeight.mm() : 0;
         double speaking = scale.speakingMm(k);
         double amplitude = pluck.amplitudeMm(tension, speaking);
         double top = unit.fretTopMm(k);
         for (int n = k + 1; n <= last; n++) {
           double u = scale.fretMm(n) - scale.fretMm(k);
           double lever = speaking / u;
-          at0[i] = nutAt0 + share * pluck.depthMm(amplitude, speaking, u) * lever;
+          double depth = pluck.depthMm(amplitude, speaking, u);
+          at0[i] = nutAt0 + share * (slot + (depth - slot) * lever);
           slope[i] = own + share * (top + (unit.fretTopMm(n) - top) * lever);
           i++;
         }

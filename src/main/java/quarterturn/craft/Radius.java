@@ -1,7 +1,7 @@
 package quarterturn.craft;
 
-import java.util.Locale;
 import quarterturn.unit.Decimals;
+import quarterturn.unit.Digits;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
 
@@ -35,9 +35,7 @@ public record Radius(double mm) {
    * @throws NotUnderstoodException with what is allowed
    */
   public static Radius parse(String typed) {
-    return typed.strip().toLowerCase(Locale.ROOT).equals(FLAT_WORD)
-        ? FLAT
-        : new Radius(Length.parse(typed).mm());
+    return Digits.plain(typed).equals(FLAT_WORD) ? FLAT : new Radius(Length.parse(typed).mm());
   }
 
   public boolean flat() {

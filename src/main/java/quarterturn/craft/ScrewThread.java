@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import quarterturn.unit.Digits;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
@@ -42,7 +43,7 @@ public record ScrewThread(String name, Length pitch) {
    * @throws NotUnderstoodException with the spellings that are understood
    */
   public static ScrewThread parse(String typed) {
-    String text = typed.strip().toLowerCase(Locale.ROOT);
+    String text = Digits.plain(typed);
     Matcher metric = METRIC.matcher(text);
     if (metric.matches()) {
       return metric(typed, metric.group(1).replace(',', '.'), metric.group(2));

@@ -35,6 +35,12 @@ public record StringGauge(Length diameter, @Nullable Length core) {
 
   private static final double THICKEST_MM = 5;
 
+  /**
+   * The thickest plain string in millimetres. Common practice, no source: sets end their plain
+   * strings at .026 in (0.66 mm), single ones go a little further; thicker ones are wound.
+   */
+  private static final double THICKEST_PLAIN_MM = 0.8;
+
   private static final Pattern COLON = Pattern.compile(":");
 
   public StringGauge {
@@ -88,6 +94,23 @@ public record StringGauge(Length diameter, @Nullable Length core) {
     if (wire.mm() < THINNEST_MM || wire.mm() > THICKEST_MM) {
       throw new NotUnderstoodException(
           "no string is " + wire + " thick; write inches as .105in and thousandths as 105 thou");
+    }
+    return wire;
+  }
+
+  /**
+   * The diameter, where a plain string can have it.
+   *
+   * @throws NotUnderstoodException where a string so thick is wound
+   */
+  public static Length checkPlain(Length wire) {
+    if (wire.mm() > THICKEST_PLAIN_MM) {
+      throw new NotUnderstoodException(
+          "a string "
+              + wire
+              + " thick is wound (plain ones end at "
+              + Length.mm(THICKEST_PLAIN_MM)
+              + "); give its core too");
     }
     return wire;
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import quarterturn.unit.Digits;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
 
@@ -49,7 +50,7 @@ public final class WireList {
    */
   public static List<Length> parse(String typed) {
     WireList list = new WireList();
-    for (String part : BETWEEN.split(typed.strip(), 4 * MOST)) {
+    for (String part : BETWEEN.split(Digits.plain(typed), 4 * MOST)) {
       list.take(part);
     }
     boolean inches = list.bare.stream().anyMatch(n -> Length.parse(n).mm() < INCHES_BELOW);

@@ -3,6 +3,8 @@ package quarterturn.reckon;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import quarterturn.craft.Possible;
+import quarterturn.craft.Radius;
 import quarterturn.craft.StringArc;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
@@ -20,8 +22,8 @@ final class ArcTopic extends Topic {
       names = "--radius",
       required = true,
       paramLabel = "LENGTH",
-      description = "Radius of the board, such as 241mm or 9.5in.")
-  private Length radius = Length.mm(0);
+      description = "Radius of the board, such as 241mm or 9.5in; or flat.")
+  private Radius radius = Radius.FLAT;
 
   @Option(
       names = "--spread",
@@ -35,15 +37,21 @@ final class ArcTopic extends Topic {
 
   @Override
   Reckoned reckon() {
-    Checked.above0("--radius", radius);
     Checked.above0("--spread", spread);
     Checked.within("--strings", strings, 2, 24);
-    double[] drops = Checked.by("--radius", () -> StringArc.dropMm(radius, spread, strings));
+    double[] drops =
+        radius.flat()
+            ? new double[strings]
+            : Checked.by(
+                "--radius", () -> StringArc.dropMm(Length.mm(radius.mm()), spread, strings));
     return new Reckoned.Draft()
         .key("drop_mm", drops)
+        .within(Possible.DROP, drops[0])
         .say(
-            "The outer strings stand %s mm below the board's centre line."
-                .formatted(Decimals.print(drops[0], 2)))
+            radius.flat()
+                ? "Over a flat board all strings stand on one line."
+                : "The outer strings stand %s mm below the board's centre line."
+                    .formatted(Decimals.print(drops[0], 2)))
         .draw(picture(drops))
         .draw(List.of(""))
         .draw(Columns.lines("string", 1, drops, 2))
@@ -55,15 +63,16 @@ final class ArcTopic extends Topic {
 
   /** The strings on their arc, with the depth of the arc exaggerated. */
   private static List<String> picture(double[] drops) {
-    Sketch sketch = new Sketch(COLUMNS, ROWS);
     double most = drops[0];
+    int deep = most > 0 ? ROWS - 1 : 0;
+    Sketch sketch = new Sketch(COLUMNS, deep + 1);
     for (int column = 0; column < COLUMNS; column++) {
       double across = 2.0 * column / (COLUMNS - 1) - 1;
-      sketch.put(column, (int) Math.round(across * across * (ROWS - 1)), '.');
+      sketch.put(column, (int) Math.round(across * across * deep), '.');
     }
     for (int i = 0; i < drops.length; i++) {
       int column = (int) Math.round(i / (drops.length - 1.0) * (COLUMNS - 1));
-      int row = (int) Math.round(drops[i] / most * (ROWS - 1));
+      int row = (int) Math.round(deep == 0 ? 0 : drops[i] / most * deep);
       sketch.put(column, row, 'o');
     }
     return sketch.lines(2);

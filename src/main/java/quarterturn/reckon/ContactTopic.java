@@ -2,10 +2,13 @@ package quarterturn.reckon;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import quarterturn.craft.ContactMap;
 import quarterturn.craft.Neck;
+import quarterturn.craft.Pluck;
+import quarterturn.craft.Possible;
 import quarterturn.report.ContactDrawing;
 import quarterturn.unit.Decimals;
 
@@ -15,9 +18,11 @@ import quarterturn.unit.Decimals;
     description = "Where a stroke makes the string strike the frets.",
     footer = {
       "",
-      "JSON: margin_mm, a row for each stopped fret 1 to the last, in it a value for",
-      "each fret 1 to the last, null up to the stopped one; least_margin_mm,",
-      "stopped_at, over_fret."
+      "JSON: stroke (pushed or pulled); open_margin_mm, of the open string over each",
+      "fret 1 to the last; margin_mm, a row for each stopped fret 1 to the last, in it",
+      "a value for each fret 1 to the last, null up to the stopped one;",
+      "least_margin_mm, stopped_at (0 for the open string), over_fret; rests_on, the",
+      "first fret on which the string lies without a stroke, or null."
     })
 final class ContactTopic extends Topic {
   static final String FORMULA =
@@ -33,8 +38,9 @@ final class ContactTopic extends Topic {
   Reckoned reckon() {
     Neck neck = bow.neck();
     int last = lastFret.last(bow);
-    ContactMap map =
-        ContactMap.of(heights.line(neck), stroke.tension(), stroke.pluck(neck.scale(), last), last);
+    Pluck pluck = stroke.pluck(neck.scale(), last);
+    ContactMap map = ContactMap.of(heights.line(neck), stroke.tension(), pluck, last);
+    double[] open = IntStream.rangeClosed(1, last).mapToDouble(n -> map.marginMm(0, n)).toArray();
     List<double[]> rows = new ArrayList<>();
     for (int k = 1; k <= last; k++) {
       double[] row = new double[last];
@@ -43,21 +49,28 @@ final class ContactTopic extends Topic {
       }
       rows.add(row);
     }
-    return new Reckoned.Draft()
+    int rests = map.restsOn();
+    return heights
+        .draft()
+        .key("stroke", pluck.way().word())
+        .key("open_margin_mm", open)
         .key("margin_mm", rows)
         .key("least_margin_mm", map.leastMm())
         .key("stopped_at", map.stoppedAt())
         .key("over_fret", map.overFret())
-        .say(verdict(map))
+        .key("rests_on", rests == 0 ? null : rests)
+        .within(Possible.RELIEF, bow.relief().mm())
+        .within(Possible.MARGIN, map.leastMm())
+        .doubtIf(rests > 0, "Without any stroke " + map.rests() + ".")
+        .say(verdict(map, pluck))
         .draw(ContactDrawing.lines(map, 1))
         .by(FORMULA, StrokeOptions.ASSUMES);
   }
 
-  private static String verdict(ContactMap map) {
-    String where = ", stopped at fret %d, over fret %d.".formatted(map.stoppedAt(), map.overFret());
-    String size = Decimals.print(Math.abs(map.leastMm()), 2) + " mm";
-    return map.leastMm() < 0
-        ? "It strikes. Deepest by " + size + where
-        : "It clears every fret. Nearest by " + size + where;
+  private static String verdict(ContactMap map, Pluck pluck) {
+    String size = Decimals.print(Math.abs(map.leastMm()), 2) + " mm, " + map.where() + ".";
+    return (pluck.way() == Pluck.Way.PUSHED ? "Pushed" : "Pulled")
+        + (map.leastMm() < 0 ? ", it strikes. Deepest by " : ", it clears every fret. Nearest by ")
+        + size;
   }
 }

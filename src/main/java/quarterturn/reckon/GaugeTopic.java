@@ -3,6 +3,7 @@ package quarterturn.reckon;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import quarterturn.craft.Possible;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.BracketParser;
 import quarterturn.unit.Decimals;
@@ -36,6 +37,7 @@ final class GaugeTopic extends Topic {
     return new Reckoned.Draft()
         .key("low_mm", bracket.lowMm())
         .key("high_mm", bracket.highMm())
+        .within(Possible.GAP, Math.max(0, bracket.lowMm()))
         .say(sentence(bracket))
         .draw(picture(bracket))
         .by(

@@ -3,6 +3,7 @@ package quarterturn.reckon;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import quarterturn.craft.Neck;
+import quarterturn.craft.Possible;
 import quarterturn.craft.StringLine;
 import quarterturn.unit.Length;
 
@@ -23,6 +24,13 @@ final class HeightOptions {
 
   Length action() {
     return Checked.from0("--action12", action);
+  }
+
+  /** The beginning of an answer, which doubts heights that no instrument has. */
+  Reckoned.Draft draft() {
+    return new Reckoned.Draft()
+        .within(Possible.ACTION, action().mm())
+        .within(Possible.NUT, nut().mm());
   }
 
   StringLine line(Neck neck) {

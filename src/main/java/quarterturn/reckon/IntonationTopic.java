@@ -4,6 +4,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import quarterturn.craft.Intonation;
+import quarterturn.craft.Possible;
 import quarterturn.craft.Scale;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Decimals;
@@ -37,6 +38,8 @@ final class IntonationTopic extends Topic {
     return new Reckoned.Draft()
         .key("saddle_travel_mm", travel.mm())
         .key("mm_per_cent", perCent)
+        .within(Possible.SADDLE_TRAVEL, travel.mm())
+        .within(Possible.SCALE, given.mm())
         .say(move(travel))
         .say("Each cent is about " + Decimals.print(perCent, 2) + " mm of saddle.")
         .by(

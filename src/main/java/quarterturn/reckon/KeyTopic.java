@@ -1,6 +1,7 @@
 package quarterturn.reckon;
 
-import java.util.Optional;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -17,11 +18,21 @@ import quarterturn.unit.NotUnderstoodException;
     description = "Whether a hexagon key fits a socket, and which fits best.",
     footer = {
       "",
-      "JSON: fits, clearance_mm [min,max], play_degrees [min,max] (either way, null",
-      "where the key can't enter), better (a key that fits better, or null; with",
-      "--across-flats alone, the key that suits best)."
+      "JSON: fits, clearance_mm [min,max], play_degrees [min,max] (either way, 180",
+      "where it spins, null where the key can't enter), better (a key that fits",
+      "better, or null; with --across-flats alone, the key that suits best), suiting",
+      "(every key that suits the socket, the tightest first)."
     })
 final class KeyTopic extends Topic {
+  private static final String FORMULA =
+      "clearance = socket less key across flats; play = 30 - acos((sqrt(3)/2) s / k) degrees either"
+          + " way";
+  private static final String ASSUMES =
+      "keys within ISO 2936 and ASME B18.3, sockets within ISO 4762 and ASME B18.3, unworn; where"
+          + " tables differ the wider socket (1.5 mm: to 1.56 or 1.58, 2 mm: to 2.06 or 2.08). A key"
+          + " that rocks more than 5 degrees in the tightest socket does not fit (common practice,"
+          + " no source). Full depth first; no fit, no turn.";
+
   @Option(
       names = "--across-flats",
       paramLabel = "LENGTH",
@@ -37,42 +48,50 @@ final class KeyTopic extends Topic {
   @Override
   Reckoned reckon() {
     HexSocket found = socket();
-    Length width = measured;
-    Optional<KeyFit> best = width == null ? KeyFit.best(found) : nearest(width, found);
+    List<KeyFit> suiting =
+        KeyFit.suiting(found).stream().filter(f -> measured != null || f.fits()).toList();
     if (key == null) {
-      if (width == null) {
+      if (measured == null) {
         throw new NotUnderstoodException(
             "--key: is missing; --across-flats finds a key for a socket");
       }
-      return forMeasured(width, found, best);
+      return forMeasured(found, HexSocket.nearest(measured).name(), suiting);
     }
     KeyFit fit = new KeyFit(key, found);
     String better =
-        best.filter(b -> !b.key().equals(fit.key()) && betters(b, fit))
-            .map(b -> b.key().name())
+        suiting.stream()
+            .limit(1)
+            .filter(other -> betters(other, fit))
+            .findFirst()
+            .map(other -> other.key().name())
             .orElse(null);
-    return answer(
-        fit, better, better == null ? "No other key fits better." : better + " fits better.");
+    List<KeyFit> told = suiting.contains(fit) ? suiting : List.of(fit);
+    String named = String.join(" and ", suiting.stream().map(f -> f.key().name()).toList());
+    return answer(fit, better, suiting, told)
+        .say(
+            better == null
+                ? "No other key fits better."
+                : told.size() > 1 || suiting.size() == 1
+                    ? better + " fits better."
+                    : named + " fit better, the tightest first.")
+        .by(FORMULA, ASSUMES);
   }
 
-  /** The key of the nearest standard socket, if it enters and holds. */
-  private static Optional<KeyFit> nearest(Length width, HexSocket measured) {
-    KeyFit fit = new KeyFit(HexKey.parse(HexSocket.nearest(width).name()), measured);
-    return Optional.of(fit).filter(f -> f.mayEnter() && f.leastPlay() <= KeyFit.MOST_PLAY);
-  }
-
-  private static Reckoned forMeasured(Length width, HexSocket found, Optional<KeyFit> best) {
-    String nearest = HexSocket.nearest(width).name();
-    KeyFit fit = best.orElseGet(() -> new KeyFit(HexKey.parse(nearest), found));
-    return answer(
-        fit,
-        best.isPresent() ? nearest : null,
-        "Of the standard sockets %s is nearest to what was measured%s"
-            .formatted(
-                nearest,
-                best.isPresent()
-                    ? "."
-                    : ", and its key does not suit: measure again, or it is worn or no hexagon."));
+  /**
+   * What suits a measured socket, the tightest key first; else the nearest size, which does not.
+   */
+  private static Reckoned forMeasured(HexSocket found, String nearest, List<KeyFit> suiting) {
+    boolean none = suiting.isEmpty();
+    KeyFit fit = none ? new KeyFit(HexKey.parse(nearest), found) : suiting.get(0);
+    return answer(fit, none ? null : fit.key().name(), suiting, none ? List.of(fit) : suiting)
+        .say(
+            "Of the standard sockets %s is nearest to what was measured%s"
+                .formatted(
+                    nearest,
+                    none
+                        ? ", and its key does not suit: measure again, or it is worn or no hexagon."
+                        : "."))
+        .by(FORMULA, ASSUMES);
   }
 
   private HexSocket socket() {
@@ -90,10 +109,17 @@ final class KeyTopic extends Topic {
 
   /** Whether a key fits better than another: it has less play, or the other one may not enter. */
   private static boolean betters(KeyFit other, KeyFit fit) {
-    return !fit.alwaysEnters() || other.leastPlay() < fit.leastPlay();
+    return !other.key().equals(fit.key())
+        && (!fit.alwaysEnters() || other.leastPlay() < fit.leastPlay());
   }
 
-  private static Reckoned answer(KeyFit fit, @Nullable String better, String advice) {
+  /**
+   * The figures of one key, and in words what is to be told.
+   *
+   * @param suiting every key that suits, the tightest first
+   */
+  private static Reckoned.Draft answer(
+      KeyFit fit, @Nullable String better, List<KeyFit> suiting, List<KeyFit> told) {
     double[] clearance = {fit.leastClearanceMm(), fit.mostClearanceMm()};
     double[] play =
         fit.mayEnter()
@@ -104,13 +130,8 @@ final class KeyTopic extends Topic {
         .key("clearance_mm", clearance)
         .key("play_degrees", play)
         .key("better", better)
-        .say(verdict(fit) + " " + advice)
-        .by(
-            "clearance = socket less key across flats; play = 30 - acos((sqrt(3)/2) s / k) degrees"
-                + " either way",
-            "keys within ISO 2936 and ASME B18.3, sockets within ISO 4762 and ASME B18.3, unworn; a"
-                + " key that rocks more than 5 degrees in the tightest socket does not fit (common"
-                + " practice, no source). Full depth first; no fit, no turn.");
+        .key("suiting", suiting.stream().map(f -> f.key().name()).toList())
+        .say(told.stream().map(KeyTopic::verdict).collect(Collectors.joining(" ")));
   }
 
   private static String verdict(KeyFit fit) {
@@ -118,9 +139,16 @@ final class KeyTopic extends Topic {
     if (!fit.mayEnter()) {
       return pair + " does not enter.";
     }
+    if (fit.spins()) {
+      return pair + " spins: it turns freely and moves nothing. Take a larger key.";
+    }
     String rocks =
-        " rocks %s to %s degrees either way."
-            .formatted(Decimals.print(fit.leastPlay(), 1), Decimals.print(fit.mostPlay(), 1));
+        " rocks %s %s"
+            .formatted(
+                Decimals.print(fit.leastPlay(), 1),
+                fit.maySpin()
+                    ? "degrees either way or more, and may spin: turn freely."
+                    : "to " + Decimals.print(fit.mostPlay(), 1) + " degrees either way.");
     if (fit.fits()) {
       return pair + " fits and" + rocks;
     }

@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import quarterturn.craft.Held;
 import quarterturn.craft.Neck;
+import quarterturn.craft.Possible;
 import quarterturn.craft.Scale;
 import quarterturn.craft.StringLine;
 import quarterturn.unit.Decimals;
@@ -50,12 +51,15 @@ final class NeckTopic extends Topic {
     }
     double gain = StringLine.actionPerRelief(neck, 12, held);
     Reckoned.Draft draft =
-        new Reckoned.Draft()
+        heights
+            .draft()
             .key("curvature_per_mm", neck.curvature())
             .key("fret_top_mm", tops)
             .key("saddle_mm", line.saddle().mm())
             .key("open_clearance_mm", open)
             .key("action12_per_relief", gain)
+            .within(Possible.RELIEF, bow.relief().mm())
+            .within(Possible.SADDLE, line.saddle().mm())
             .say(bend(neck, held))
             .say(
                 "The saddle stands %s mm above the body's plane. Each 0.10 mm more of relief raises"

@@ -5,6 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import quarterturn.craft.PitchBound;
+import quarterturn.craft.Possible;
 import quarterturn.craft.Temperament;
 import quarterturn.unit.Cents;
 import quarterturn.unit.Decimals;
@@ -49,6 +50,7 @@ final class PitchTopic extends Topic {
         .key("hz", frequency.hertz())
         .key("note", heard.note().toString())
         .key("cents", cents)
+        .within(Possible.PITCH, frequency.hertz())
         .say(
             note != null
                 ? note + " is " + Decimals.print(frequency.hertz(), 3) + " Hz."

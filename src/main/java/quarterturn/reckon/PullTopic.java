@@ -1,25 +1,23 @@
 package quarterturn.reckon;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import quarterturn.craft.Possible;
 import quarterturn.craft.Scale;
 import quarterturn.craft.SetPull;
-import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Kind;
-import quarterturn.procedure.read.Shelf;
 import quarterturn.session.Instrument;
-import quarterturn.session.store.Store;
+import quarterturn.session.engine.figures.StringSet;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
+import quarterturn.unit.Note;
 
 /** {@code reckon pull}. */
 @Command(
@@ -28,7 +26,7 @@ import quarterturn.unit.NotUnderstoodException;
     footer = {
       "",
       "Give --string for each, such as --string E1:.105in:.030in, with --scale; or",
-      "--instrument FILE, whose strings are noted that way.",
+      "--instrument NAME, whose strings are noted that way, or whose gauges are known.",
       "JSON: newton, strings (an array of newtons in the order given)."
     })
 final class PullTopic extends Topic {
@@ -49,34 +47,46 @@ final class PullTopic extends Topic {
 
   @Option(
       names = "--instrument",
-      paramLabel = "FILE",
-      description = "An instrument's file, as instrument add writes it.")
-  private @Nullable Path instrument;
+      paramLabel = "NAME",
+      description = "An instrument of yours, or its file, as instrument add writes it.")
+  private @Nullable Strung instrument;
+
+  /** An instrument, with its kind where that is known. */
+  record Strung(Instrument instrument, @Nullable Kind kind) {}
 
   @Mixin private TuningOptions tuning = new TuningOptions();
 
   @Override
-  Reckoned reckon() throws IOException, UnreadableException {
+  Reckoned reckon() {
     SetPull set = set();
     List<SetPull.TunedString> tuned = set.strings();
     double[] newtons = tuned.stream().mapToDouble(s -> set.of(s).newtons()).toArray();
     double total = set.total().newtons();
-    return new Reckoned.Draft()
+    Reckoned.Draft draft = new Reckoned.Draft();
+    for (int i = 0; i < newtons.length; i++) {
+      draft.within(Possible.PULL, newtons[i]);
+    }
+    return draft
         .key("newton", total)
         .key("strings", newtons)
+        .within(Possible.SCALE, set.scale().mm())
         .say(
             "The set pulls %s N, %s lbf."
                 .formatted(Decimals.print(total, 0), Decimals.print(set.total().poundForce(), 1)))
         .draw(bars(tuned, newtons))
-        .by(TensionTopic.FORMULA + ", summed over the strings", TensionTopic.WIRE);
+        .by(
+            TensionTopic.FORMULA + ", summed over the strings",
+            TensionTopic.WIRE
+                + " An instrument's gauges from 0.5 mm are taken as wound, over a core of 0.43 of"
+                + " them (an estimate).");
   }
 
-  private SetPull set() throws IOException, UnreadableException {
+  private SetPull set() {
     if (instrument != null) {
       if (!strings.isEmpty()) {
         throw new NotUnderstoodException("--string: contradicts --instrument; give one of them");
       }
-      return ofInstrument(instrument);
+      return of(instrument);
     }
     if (strings.isEmpty()) {
       throw new NotUnderstoodException(
@@ -90,30 +100,46 @@ final class PullTopic extends Topic {
         Checked.by("--scale", () -> new Scale(length)), strings, tuning.temperament());
   }
 
-  private SetPull ofInstrument(Path file) throws IOException, UnreadableException {
-    if (!Files.isRegularFile(file)) {
-      throw new NotUnderstoodException("--instrument: there is no file " + file);
-    }
-    Instrument known = Store.instrumentIn(file);
-    String note = known.strings();
-    if (note == null) {
-      throw new NotUnderstoodException(
-          "--instrument: "
-              + known.name()
-              + " has no note of its strings; write one such as strings: \"E1:.105in:.030in"
-              + " A1:.085in:.028in\"");
-    }
-    List<SetPull.TunedString> noted = new ArrayList<>();
-    for (String one : BETWEEN.split(note.strip())) {
-      noted.add(Checked.by("--instrument", () -> SetPull.TunedString.parse(one)));
-    }
-    Kind kind = new Shelf(null).rules().kinds().get(known.kind());
-    Length length = scale != null ? scale : kind == null ? null : kind.scale();
+  /** The strings by their note, or by the gauges and the tuning as {@code instrument add} asks. */
+  private SetPull of(Strung strung) {
+    Instrument known = strung.instrument();
+    Kind kind = strung.kind();
+    Length own = known.build().scale();
+    Length length = scale != null ? scale : own != null ? own : kind == null ? null : kind.scale();
     if (length == null) {
       throw new NotUnderstoodException(
           "--scale: is missing, and kind " + known.kind() + " is not known");
     }
-    return new SetPull(Checked.by("--scale", () -> new Scale(length)), noted, tuning.temperament());
+    String note = known.strings();
+    List<SetPull.TunedString> set =
+        note != null && note.contains(":")
+            ? noted(note)
+            : gauged(known, kind == null ? List.of() : kind.strings());
+    return new SetPull(Checked.by("--scale", () -> new Scale(length)), set, tuning.temperament());
+  }
+
+  private static List<SetPull.TunedString> noted(String note) {
+    return BETWEEN
+        .splitAsStream(note.strip())
+        .map(one -> Checked.by("--instrument", () -> SetPull.TunedString.parse(one)))
+        .toList();
+  }
+
+  private static List<SetPull.TunedString> gauged(Instrument known, List<String> usual) {
+    List<Note> tuned = known.build().tuning();
+    List<Note> notes = tuned != null ? tuned : usual.stream().map(Note::parse).toList();
+    List<Length> gauges = known.build().gauges();
+    if (gauges == null || gauges.size() != notes.size()) {
+      throw new NotUnderstoodException(
+          "--instrument: "
+              + known.name()
+              + " has no gauges; type quarterturn instrument edit "
+              + known.name()
+              + " --gauges \".105 .085 .065 .045 in\", one for each string");
+    }
+    return IntStream.range(0, notes.size())
+        .mapToObj(i -> new SetPull.TunedString(notes.get(i), StringSet.usual(gauges.get(i))))
+        .toList();
   }
 
   private static List<String> bars(List<SetPull.TunedString> tuned, double[] newtons) {

@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import quarterturn.session.store.Sessions;
 
 /** All topics, behind {@code reckon}. */
 @Command(
@@ -19,7 +20,8 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "quarterturn reckon TOPIC --help explains a topic. With --json it prints one JSON",
-      "object. Exit status: 0, or 2 for wrong usage."
+      "object; doubt stands first in it where no instrument can have such a number.",
+      "Exit status: 0, or 2 for wrong usage."
     },
     synopsisSubcommandLabel = "TOPIC",
     commandListHeading = "%nTopics:%n",
@@ -51,10 +53,12 @@ public final class Reckon implements Runnable {
   /**
    * The command line of all topics, which takes the arguments after {@code reckon}. It is built
    * apart from the program's own, so that sessions start faster.
+   *
+   * @param sessions the user's folders, where instruments and kinds are found by name
    */
-  public static CommandLine line(PrintWriter out, PrintWriter err) {
+  public static CommandLine line(PrintWriter out, PrintWriter err, Sessions sessions) {
     CommandLine line = new CommandLine(new Reckon());
-    Converters.teach(line);
+    Converters.teach(line, sessions);
     line.setOut(out);
     line.setErr(err);
     return line;

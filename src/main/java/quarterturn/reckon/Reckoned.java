@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Possible;
 import quarterturn.report.Paragraph;
 import quarterturn.unit.Decimals;
 
@@ -68,6 +69,7 @@ record Reckoned(
   /** Builder of a {@link Reckoned}. */
   static final class Draft {
     private final Map<String, @Nullable Object> keys = new LinkedHashMap<>();
+    private final List<String> doubts = new ArrayList<>();
     private final List<String> says = new ArrayList<>();
     private final List<String> picture = new ArrayList<>();
 
@@ -76,8 +78,24 @@ record Reckoned(
       return this;
     }
 
+    /** Doubts, before all else, a value that no instrument can have. */
+    Draft within(Possible what, double value) {
+      return what.holds(value) ? this : doubtIf(true, what.doubt(value));
+    }
+
+    /** Says a doubt before all else, once. */
+    Draft doubtIf(boolean wrong, String doubt) {
+      if (wrong && !doubts.contains(doubt)) {
+        doubts.add(doubt);
+      }
+      return this;
+    }
+
+    /** Adds a sentence; an empty one says nothing. */
     Draft say(String sentence) {
-      says.add(sentence);
+      if (!sentence.isEmpty()) {
+        says.add(sentence);
+      }
       return this;
     }
 
@@ -87,7 +105,13 @@ record Reckoned(
     }
 
     Reckoned by(String formula, String assumes) {
-      return new Reckoned(keys, says, picture, formula, assumes);
+      Map<String, @Nullable Object> all = new LinkedHashMap<>();
+      if (!doubts.isEmpty()) {
+        all.put("doubt", String.join(" ", doubts));
+      }
+      all.putAll(keys);
+      says.addAll(0, doubts);
+      return new Reckoned(all, says, picture, formula, assumes);
     }
   }
 }

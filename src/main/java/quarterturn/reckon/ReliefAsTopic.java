@@ -5,6 +5,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import quarterturn.craft.Held;
 import quarterturn.craft.Neck;
+import quarterturn.craft.Possible;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
 
@@ -14,6 +15,9 @@ import quarterturn.unit.Length;
     description = "The same bow, read another way.",
     footer = {"", "JSON: relief_mm."})
 final class ReliefAsTopic extends Topic {
+  /** What a reading may be off, converted and back, in millimetres. */
+  private static final double SAME_MM = 2e-4;
+
   @Mixin private ReliefOptions bow = new ReliefOptions();
 
   @Option(
@@ -34,16 +38,30 @@ final class ReliefAsTopic extends Topic {
   Reckoned reckon() {
     Neck neck = bow.neck();
     Held other = BowOptions.held(toHeld, toReadAt, "--to-held", "--to-read-at");
+    Checked.within("--to-read-at", toReadAt, 2, bow.joint() - 1);
     Length read = neck.relief(other);
     return new Reckoned.Draft()
         .key("relief_mm", read.mm())
+        .within(Possible.RELIEF, bow.relief().mm())
+        .within(Possible.RELIEF, read.mm())
         .say(
             "%s %s would read %s mm %s."
                 .formatted(
                     bow.relief(),
                     BowOptions.words(bow.held()),
-                    Decimals.print(read.mm(), 3),
+                    typed(read, bow.relief()),
                     BowOptions.words(other)))
         .by(NeckTopic.FORMULA, NeckTopic.ASSUMES);
+  }
+
+  /** As many decimals as give the first reading again when they are typed. */
+  private static String typed(Length read, Length first) {
+    int decimals = 3;
+    String text = Decimals.print(read.mm(), decimals);
+    while (Math.abs(Double.parseDouble(text) / read.mm() - 1) * Math.abs(first.mm()) > SAME_MM) {
+      decimals++;
+      text = Decimals.print(read.mm(), decimals);
+    }
+    return text;
   }
 }

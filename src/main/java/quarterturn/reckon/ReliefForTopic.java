@@ -7,6 +7,7 @@ import picocli.CommandLine.Mixin;
 import quarterturn.craft.Held;
 import quarterturn.craft.LowestAction;
 import quarterturn.craft.Pluck;
+import quarterturn.craft.Possible;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Force;
 import quarterturn.unit.Length;
@@ -15,7 +16,7 @@ import quarterturn.unit.Length;
 @Command(
     name = "relief-for",
     description = "The relief that allows the lowest action without contact.",
-    footer = {"", "JSON: relief_mm, action12_mm, action12_straight_mm."})
+    footer = {"", "JSON: stroke (pushed or pulled), relief_mm, action12_mm, action12_straight_mm."})
 final class ReliefForTopic extends Topic {
   @Mixin private BowOptions bow = new BowOptions();
 
@@ -33,12 +34,18 @@ final class ReliefForTopic extends Topic {
     LowestAction lowest = lowest(pluck, joint, held, last);
     double saved = lowest.action12Straight().mm() - lowest.action12().mm();
     return new Reckoned.Draft()
+        .key("stroke", pluck.way().word())
         .key("relief_mm", lowest.relief().mm())
         .key("action12_mm", lowest.action12().mm())
         .key("action12_straight_mm", lowest.action12Straight().mm())
+        .within(Possible.ACTION, lowest.action12().mm())
+        .within(Possible.RELIEF, lowest.relief().mm())
+        .doubtIf(
+            pluck.force().newtons() == 0, "With no stroke at all the string just lies on a fret.")
         .say(
-            "Lowest clear action at fret 12: %s mm, with %s mm of relief (%s)."
+            "Lowest clear action at fret 12 for a %s string: %s mm, with %s mm of relief (%s)."
                 .formatted(
+                    pluck.way().word(),
                     Decimals.print(lowest.action12().mm(), 2),
                     Decimals.print(lowest.relief().mm(), 2),
                     BowOptions.words(held)))
@@ -68,7 +75,7 @@ final class ReliefForTopic extends Topic {
     List<String> lines = new ArrayList<>();
     lines.add("With another share returning:");
     for (double share : new double[] {0, 0.25, 0.5, 0.75, 1}) {
-      Pluck returning = new Pluck(pluck.force(), pluck.fromSaddle(), share);
+      Pluck returning = new Pluck(pluck.force(), pluck.fromSaddle(), pluck.way(), share);
       LowestAction other = lowest(returning, joint, held, last);
       lines.add(
           "  B %s   relief %s mm   action at fret 12 %s mm"

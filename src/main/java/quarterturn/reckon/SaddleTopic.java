@@ -3,6 +3,7 @@ package quarterturn.reckon;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import quarterturn.craft.Possible;
 import quarterturn.craft.SaddleHeight;
 import quarterturn.craft.Scale;
 import quarterturn.craft.ScrewThread;
@@ -43,6 +44,7 @@ final class SaddleTopic extends Topic {
     return new Reckoned.Draft()
         .key("saddle_change_mm", change.mm())
         .key("turns", turns)
+        .within(Possible.SADDLE_CHANGE, change.mm())
         .say(
             change.mm() == 0
                 ? "Leave the saddle where it is."

@@ -3,6 +3,7 @@ package quarterturn.reckon;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import quarterturn.craft.Possible;
 import quarterturn.craft.Scale;
 import quarterturn.craft.Sharpening;
 import quarterturn.craft.Tension;
@@ -47,8 +48,11 @@ final class SharpeningTopic extends Topic {
     Force pull = Tension.of(given, options.pitch(), string.weight());
     Cents sharp =
         Sharpening.of(given, pull, string.steel(), heights.nut(), heights.action(), fret, behind);
-    return new Reckoned.Draft()
+    return heights
+        .draft()
         .key("cents", sharp.cents())
+        .within(Possible.SHARPENING, sharp.cents())
+        .within(Possible.PULL, pull.newtons())
         .say(
             "Pressed at fret %d the note is %s cents sharp by stretch."
                 .formatted(fret, Decimals.print(sharp.cents(), 2)))

@@ -2,6 +2,7 @@ package quarterturn.reckon;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import quarterturn.craft.Possible;
 import quarterturn.craft.Shim;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
@@ -10,13 +11,17 @@ import quarterturn.unit.Length;
 @Command(
     name = "shim",
     description = "The shim that changes the neck's angle by so much.",
-    footer = {"", "JSON: shim_mm."})
+    footer = {
+      "",
+      "JSON: shim_mm, end (front or inner), lever_mm (from the pocket's other end to",
+      "the saddle)."
+    })
 final class ShimTopic extends Topic {
   @Option(
       names = "--saddle-change",
       required = true,
       paramLabel = "LENGTH",
-      description = "How far the board's plane is to move at the saddle.")
+      description = "How far the board's plane is to move at the saddle; minus for down.")
   private Length change = Length.mm(0);
 
   @Option(
@@ -36,20 +41,32 @@ final class ShimTopic extends Topic {
   @Override
   Reckoned reckon() {
     Checked.above0("--pocket-length", pocket);
-    Checked.above0("--pocket-to-saddle", reach);
-    Length shim = Shim.thickness(change, pocket, reach);
+    Shim shim = Checked.by("--pocket-to-saddle", () -> Shim.of(change, pocket, reach));
     return new Reckoned.Draft()
-        .key("shim_mm", shim.mm())
-        .say("A shim of %s mm at one end of the pocket.".formatted(Decimals.print(shim.mm(), 2)))
+        .key("shim_mm", shim.thickness().mm())
+        .key("end", shim.atFront() ? "front" : "inner")
+        .key("lever_mm", shim.lever().mm())
+        .within(Possible.SHIM, shim.thickness().mm())
         .say(
-            change.mm() < 0
-                ? "At the pocket's front end it moves the plane down at the saddle, so that the"
-                    + " action rises."
-                : "At the pocket's inner end it moves the plane up at the saddle, so that the action"
-                    + " falls and the saddles can rise.")
+            change.mm() == 0
+                ? "No shim is needed."
+                : "A shim of %s mm at the pocket's %s."
+                    .formatted(
+                        Decimals.print(shim.thickness().mm(), 2),
+                        shim.atFront()
+                            ? "front end, toward the headstock. It moves the plane down at the"
+                                + " saddle, so that the action rises"
+                            : "inner end, toward the bridge. It moves the plane up at the saddle, so"
+                                + " that the action falls and the saddles can rise"))
+        .say(
+            change.mm() == 0
+                ? ""
+                : "The neck tilts about the other end of the pocket, %s from the saddle."
+                    .formatted(shim.lever()))
         .by(
-            "similar triangles, shim = change * pocket length / way to the saddle",
-            "a tilt about the other end of the pocket, small angles. Start thin. Taking a neck off is"
-                + " work for somebody who has done it; a glued neck is for a repairer.");
+            "similar triangles, shim = change * pocket length / way from the pocket's other end to"
+                + " the saddle",
+            "small angles. Start thin. Taking a neck off is work for somebody who has done it; a"
+                + " glued neck is for a repairer.");
   }
 }

@@ -2,10 +2,12 @@ package quarterturn.reckon;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import quarterturn.craft.Possible;
 import quarterturn.craft.Scale;
 import quarterturn.craft.Stiffness;
 import quarterturn.craft.Tension;
 import quarterturn.unit.Decimals;
+import quarterturn.unit.Force;
 
 /** {@code reckon stiffness}. */
 @Command(
@@ -14,7 +16,7 @@ import quarterturn.unit.Decimals;
     footer = {
       "",
       "Give the string as --core with --unit-weight, as --plain, or as --wound with",
-      "--core. A --core alone is taken as a plain string.",
+      "--core.",
       "JSON: inharmonicity_b."
     })
 final class StiffnessTopic extends Topic {
@@ -24,11 +26,12 @@ final class StiffnessTopic extends Topic {
   Reckoned reckon() {
     Scale given = options.scale();
     StringOptions.Wire string = options.wire();
-    Stiffness stiffness =
-        Stiffness.of(
-            given.length(), Tension.of(given, options.pitch(), string.weight()), string.steel());
+    Force pull = Tension.of(given, options.pitch(), string.weight());
+    Stiffness stiffness = Stiffness.of(given.length(), pull, string.steel());
     return new Reckoned.Draft()
         .key("inharmonicity_b", stiffness.b())
+        .within(Possible.STIFFNESS, stiffness.b())
+        .within(Possible.PULL, pull.newtons())
         .say("B = %.3e for the open string, four times that at fret 12.".formatted(stiffness.b()))
         .say(
             "Partial 2 lies %s cents above twice the first, partial 5 %s and partial 10 %s."

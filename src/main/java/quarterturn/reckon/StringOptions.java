@@ -75,9 +75,6 @@ final class StringOptions {
       }
       return weight;
     }
-    if (core != null && wound == null) {
-      throw new NotUnderstoodException("--core: belongs with --wound");
-    }
     return gauge().unitWeight();
   }
 
@@ -116,12 +113,15 @@ final class StringOptions {
     if (over != null) {
       throw new NotUnderstoodException("--core: is needed with --wound");
     }
-    Length all = plain != null ? plain : inner;
+    if (inner != null) {
+      throw new NotUnderstoodException("--core: belongs with --wound");
+    }
+    Length all = plain;
     if (all == null) {
       throw new NotUnderstoodException(
           "give the string: --unit-weight, or --plain, or --wound with --core");
     }
-    return StringGauge.plain(all);
+    return Checked.by("--plain", () -> StringGauge.plain(StringGauge.checkPlain(all)));
   }
 
   private void agree() {

@@ -11,9 +11,12 @@ import quarterturn.unit.NotUnderstoodException;
 /** A player's stroke on a string. */
 final class StrokeOptions {
   static final String ASSUMES =
-      "an ideal string, pushed straight toward the board and let go, over a neck that bends evenly"
-          + " up to its joint; no damping, no stiffness. The share that returns is this player's own"
-          + " constant: nobody can look it up, calibrate it by ear against a reading.";
+      "an ideal string, drawn square to the board and let go, over a neck that bends evenly up to"
+          + " its joint; no damping, no stiffness. Pushed toward the board, a string comes down"
+          + " deepest where it was struck; pulled away from it, as far from the stop as the stroke is"
+          + " from the saddle. The returning share is how much of it comes down in the other of the"
+          + " two shapes, because real strokes are slanting. It is this player's own constant: nobody"
+          + " can look it up, calibrate it by ear against a reading.";
 
   @Option(
       names = "--tension",
@@ -26,7 +29,7 @@ final class StrokeOptions {
       names = "--pluck-force",
       required = true,
       paramLabel = "FORCE",
-      description = "The stroke across the string, toward the board, such as 2N.")
+      description = "Of the stroke, square to the board, such as 2N.")
   private Force force = Force.newtons(0);
 
   @Option(
@@ -37,10 +40,18 @@ final class StrokeOptions {
   private Length at = Length.mm(0);
 
   @Option(
+      names = "--stroke",
+      paramLabel = "WAY",
+      description = "pushed toward the board, or pulled away from it; pushed unless given.")
+  private Pluck.Way way = Pluck.Way.PUSHED;
+
+  @Option(
       names = "--return-share",
       required = true,
       paramLabel = "B",
-      description = "Share of the stroke that comes back from the other side, 0 to 1.")
+      description =
+          "The returning share, 0 to 1: how much of a pushed stroke comes down as a pulled one does,"
+              + " or the other way round; 0 for a stroke square to the board.")
   private double share;
 
   Force tension() {
@@ -56,7 +67,8 @@ final class StrokeOptions {
       throw new NotUnderstoodException("--pluck-force: can't be negative, not " + force);
     }
     if (!(share >= 0 && share <= 1)) {
-      throw new NotUnderstoodException("--return-share: must lie between 0 and 1, not " + share);
+      throw new NotUnderstoodException(
+          "--return-share: must lie between 0 and 1, not " + Decimals.plain(share));
     }
     Checked.above0("--pluck-at", at);
     double shortest = scale.speakingMm(lastFret - 1);
@@ -68,6 +80,6 @@ final class StrokeOptions {
               + Decimals.print(shortest, 1)
               + " mm long; give less than that, or a smaller --last-fret");
     }
-    return new Pluck(force, at, share);
+    return new Pluck(force, at, way, share);
   }
 }

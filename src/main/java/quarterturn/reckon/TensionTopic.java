@@ -2,6 +2,7 @@ package quarterturn.reckon;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import quarterturn.craft.Possible;
 import quarterturn.craft.Scale;
 import quarterturn.craft.Tension;
 import quarterturn.unit.Decimals;
@@ -25,6 +26,9 @@ final class TensionTopic extends Topic {
       "steel of 7850 kg/m3 (ASTM A228 music wire), a wrap of touching round turns of 8000 kg/m3"
           + " (an estimate). For flat or ground wraps weigh the string and give --unit-weight.";
 
+  private static final String BREAKS =
+      "It may well break: do not tune it so high, and keep your face away from it.";
+
   @Mixin private StringOptions options = new StringOptions();
 
   @Override
@@ -47,22 +51,16 @@ final class TensionTopic extends Topic {
                         Decimals.print(pull.newtons(), 1),
                         Decimals.print(pull.poundForce(), 2)))
             .say("It weighs " + Decimals.print(weight.gramsPerMetre(), 3) + " g/m.");
+    draft.within(Possible.PULL, pull.newtons()).within(Possible.SCALE, given.mm());
     Length steel = options.steel();
     if (steel != null) {
-      draft.say(stress(Tension.stressMpa(pull, steel)));
+      double mpa = Tension.stressMpa(pull, steel);
+      draft
+          .doubtIf(mpa >= Tension.BREAKS_AT_MPA, BREAKS)
+          .say(
+              "Its steel carries %s MPa; music wire breaks at about %s."
+                  .formatted(Decimals.print(mpa, 0), Decimals.print(Tension.BREAKS_AT_MPA, 0)));
     }
     return draft.by(FORMULA, WIRE);
-  }
-
-  private static String stress(double mpa) {
-    String carries = "Its steel carries %s MPa".formatted(Decimals.print(mpa, 0));
-    String breaks =
-        " music wire breaks at about %s.".formatted(Decimals.print(Tension.BREAKS_AT_MPA, 0));
-    return mpa < Tension.BREAKS_AT_MPA
-        ? carries + ";" + breaks
-        : carries
-            + ":"
-            + breaks
-            + " It may well break: do not tune it so high, and keep your face away from it.";
   }
 }

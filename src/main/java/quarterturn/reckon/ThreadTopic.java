@@ -2,6 +2,7 @@ package quarterturn.reckon;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import quarterturn.craft.Possible;
 import quarterturn.craft.ScrewThread;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
@@ -24,7 +25,7 @@ final class ThreadTopic extends Topic {
       names = "--turns",
       required = true,
       paramLabel = "TURNS",
-      description = "Such as 1/4, 0.25 or 90deg.")
+      description = "Such as 1/4, 0.25 or 90deg; minus the other way, such as --turns=-1/8.")
   private Turn turns = Turn.NONE;
 
   @Override
@@ -32,9 +33,11 @@ final class ThreadTopic extends Topic {
     Length travel = thread.travel(turns);
     return new Reckoned.Draft()
         .key("travel_mm", travel.mm())
+        .within(Possible.SCREW, travel.mm())
         .say(
             "%s of %s moves %s mm; its pitch is %s."
-                .formatted(turns, thread.name(), Decimals.print(travel.mm(), 3), thread.pitch()))
+                .formatted(
+                    turns.signed(), thread.name(), Decimals.print(travel.mm(), 3), thread.pitch()))
         .by(
             "travel = pitch * turns; metric pitches by ISO 261, unified ones 25.4 mm / threads per"
                 + " inch (ASME B1.1)",

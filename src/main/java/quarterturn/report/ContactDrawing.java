@@ -13,7 +13,8 @@ public final class ContactDrawing {
   private ContactDrawing() {}
 
   /**
-   * The map as lines of text, 10 columns and two more for each fret wide.
+   * The map as lines of text, 10 columns and two more for each fret wide: the open string, then
+   * stopped frets.
    *
    * @param every 1 for all stopped frets, 2 for every other one
    */
@@ -21,13 +22,13 @@ public final class ContactDrawing {
     List<String> lines = new ArrayList<>();
     lines.add("  stopped    over fret");
     StringBuilder numbers = new StringBuilder("  at fret ");
-    for (int n = 2; n <= map.last(); n++) {
+    for (int n = 1; n <= map.last(); n++) {
       numbers.append(n % 2 == 0 ? "%2d".formatted(n) : "  ");
     }
-    lines.add(numbers.toString());
-    for (int k = 1; k < map.last(); k += every) {
-      StringBuilder line = new StringBuilder("  %4d    ".formatted(k));
-      for (int n = 2; n <= map.last(); n++) {
+    lines.add(numbers.toString().stripTrailing());
+    for (int k = 0; k < map.last(); k += every) {
+      StringBuilder line = new StringBuilder("  %4s    ".formatted(k == 0 ? "open" : k));
+      for (int n = 1; n <= map.last(); n++) {
         line.append(' ').append(n > k ? mark(map.marginMm(k, n)) : ' ');
       }
       lines.add(line.toString().stripTrailing());
@@ -39,14 +40,12 @@ public final class ContactDrawing {
   /** The map in sentences, for readers who don't see the drawing. */
   public static List<String> sentences(ContactMap map) {
     List<String> lines = new ArrayList<>();
-    for (int k = 1; k < map.last(); k++) {
+    for (int k = 0; k < map.last(); k++) {
       String strikes = frets(map, k, '#');
       String near = frets(map, k, '+');
       if (!strikes.isEmpty() || !near.isEmpty()) {
         lines.add(
-            "Stopped at fret "
-                + k
-                + ": "
+            (k == 0 ? "Open: " : "Stopped at fret " + k + ": ")
                 + (strikes.isEmpty() ? "" : "strikes over " + strikes)
                 + (strikes.isEmpty() || near.isEmpty() ? "" : "; ")
                 + (near.isEmpty() ? "" : "near over " + near)
@@ -54,7 +53,7 @@ public final class ContactDrawing {
       }
     }
     if (lines.isEmpty()) {
-      lines.add("It clears every fret, from every stopped fret.");
+      lines.add("It clears every fret, open and from every stopped fret.");
     }
     return lines;
   }

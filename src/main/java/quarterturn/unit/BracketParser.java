@@ -2,7 +2,6 @@ package quarterturn.unit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -51,7 +50,7 @@ public final class BracketParser {
    * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Bracket parse(String typed, double stepMm) {
-    String text = typed.strip().toLowerCase(Locale.ROOT);
+    String text = Digits.plain(typed);
     if (text.length() > LONGEST) {
       throw no(text.substring(0, 20) + "...");
     }

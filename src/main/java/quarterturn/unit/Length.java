@@ -1,6 +1,5 @@
 package quarterturn.unit;
 
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -16,7 +15,7 @@ public record Length(double mm) {
 
   private static final Pattern TYPED =
       Pattern.compile(
-          "([-+]?)(?:(\\d{1,4})\\s*/\\s*(\\d{1,4})|(\\d{0,6}(?:[.,]\\d{0,9})?))\\s*"
+          "([-+]?)(?:(\\d{1,4})\\s*/\\s*(\\d{1,4})|(\\d{0,6}(?:[.,]\\d{0,15})?))\\s*"
               + "(mm|cm|m|in|inch|inches|\"|''|″|thou|mil)?");
 
   public Length {
@@ -39,7 +38,7 @@ public record Length(double mm) {
    * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Length parse(String typed) {
-    Matcher m = TYPED.matcher(typed.strip().toLowerCase(Locale.ROOT));
+    Matcher m = TYPED.matcher(Digits.plain(typed));
     if (!m.matches()) {
       throw no(typed);
     }

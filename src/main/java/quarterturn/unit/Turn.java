@@ -1,7 +1,6 @@
 package quarterturn.unit;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -27,7 +26,7 @@ public record Turn(double turns) implements Comparable<Turn> {
 
   private static final Pattern TYPED =
       Pattern.compile(
-          "([-+]?)(?:(?:(\\d{1,2})\\s+)?(\\d{1,3})\\s*/\\s*(\\d{1,3})|(\\d{0,4}(?:[.,]\\d{0,9})?))\\s*"
+          "([-+]?)(?:(?:(\\d{1,2})\\s+)?(\\d{1,3})\\s*/\\s*(\\d{1,3})|(\\d{0,4}(?:[.,]\\d{0,15})?))\\s*"
               + "(turn|turns|deg|degrees|°)?");
 
   public Turn {
@@ -42,7 +41,7 @@ public record Turn(double turns) implements Comparable<Turn> {
    * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Turn parse(String typed) {
-    Matcher m = TYPED.matcher(typed.strip().toLowerCase(Locale.ROOT));
+    Matcher m = TYPED.matcher(Digits.plain(typed));
     if (!m.matches()) {
       throw no(typed);
     }
@@ -129,6 +128,11 @@ public record Turn(double turns) implements Comparable<Turn> {
       }
     }
     return digits + (size > 1 ? " turns" : " turn");
+  }
+
+  /** The amount with a minus where it loosens: "-1/8 turn". */
+  public String signed() {
+    return (turns < 0 && !toString().equals(fraction(0, 1)) ? "-" : "") + this;
   }
 
   private static boolean whole(double number) {

@@ -1,6 +1,5 @@
 package quarterturn.unit;
 
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -11,13 +10,14 @@ import org.jspecify.annotations.Nullable;
  */
 record Typed(double number, String unit) {
   private static final Pattern TYPED =
-      Pattern.compile("([-+]?(?:\\d{1,9}(?:[.,]\\d{0,9})?|[.,]\\d{1,9}))\\s*([^\\d\\s.,][^\\d]*)?");
+      Pattern.compile(
+          "([-+]?(?:\\d{1,9}(?:[.,]\\d{0,15})?|[.,]\\d{1,15}))\\s*([^\\d\\s.,][^\\d]*)?");
 
   /**
    * Reads {@code text}; where that is not a number with a unit, the unit is one that nothing has.
    */
   static Typed read(String text) {
-    Matcher m = TYPED.matcher(text.strip().toLowerCase(Locale.ROOT));
+    Matcher m = TYPED.matcher(Digits.plain(text));
     if (!m.matches()) {
       return new Typed(0, "?");
     }

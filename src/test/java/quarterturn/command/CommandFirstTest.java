@@ -88,7 +88,7 @@ class CommandFirstTest {
           --help due             | Usage: quarterturn [-hV]
           --data DATA --help due | Usage: quarterturn [-hV]
           --data DATA --version  | quarterturn unpackaged
-          --data DATA nosuch     | Unmatched argument
+          --data DATA nosuch     | is none of start
           --lines --data DATA    | "listed":[{"name":"start"
           --nosuch due           | Unknown option
           """)

@@ -2,11 +2,15 @@ package quarterturn.command;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import quarterturn.reckon.Reckon;
+import quarterturn.session.store.Sessions;
+import quarterturn.session.store.Store;
 
 /**
  * Command lines of {@code reckon} with what each printed, as a text that can be read in review: a
@@ -16,6 +20,10 @@ final class ReckonConversations {
   static final String PROMPT = "$ quarterturn reckon ";
 
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|'([^']*)'|(\\S+)");
+
+  /** The folders of somebody who has no instrument yet. */
+  private static final Sessions NOBODY =
+      new Sessions(Store.at(Path.of("no-such-folder")), null, Clock.systemUTC());
 
   private ReckonConversations() {}
 
@@ -27,7 +35,7 @@ final class ReckonConversations {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int status =
-        Cli.answering(Reckon.line(new PrintWriter(out, true), new PrintWriter(err, true)))
+        Cli.answering(Reckon.line(new PrintWriter(out, true), new PrintWriter(err, true), NOBODY))
             .execute(words(typed).toArray(String[]::new));
     return new Ran(status, lines(out), lines(err));
   }

@@ -59,6 +59,18 @@ class ReckonTest {
     }
   }
 
+  /** Neither an answer nor a refusal has a word of a programming language of its own. */
+  @Test
+  void everyTextSpeaksToPeople() throws IOException {
+    for (String name : List.of("answers.txt", "refusals.txt")) {
+      String own = Files.readString(TEXTS.resolve(name)).replaceAll("(?m)^\\$.*|\"[^\"]*\"", "");
+      assertWithMessage(name)
+          .that(own)
+          .doesNotContainMatch(
+              "(?i)\\b(nan|infinity|null|[a-z.]*exception|java|ints?|boolean|double|index|argument)\\b");
+    }
+  }
+
   @Test
   void everyAnswerFitsATerminalAndIsPlainText() throws IOException {
     for (String command :

@@ -22,14 +22,49 @@ class FannedFretsTest {
 
   /** Place of a fret along a string from the square fret, in millimetres. */
   private static double from(int square, FannedFrets frets, int string, int fret) {
-    Scale scale = frets.scale(string);
-    return scale.fretMm(fret) - scale.fretMm(square);
+    return frets.offsetMm(string, fret, square);
   }
 
   /** How far a fret leans from square, in degrees. */
   private static double slant(int square, FannedFrets frets, int fret, double spacing) {
-    double along = from(square, frets, frets.strings(), fret) - from(square, frets, 1, fret);
-    return Math.toDegrees(Math.atan2(along, spacing * (frets.strings() - 1)));
+    double[] mm = {frets.slantMm(fret, square)};
+    return FannedFrets.slantDegrees(mm, Length.mm(spacing * (frets.strings() - 1)))[0];
+  }
+
+  /**
+   * A second way (derived): nut, frets and saddle of a fan, drawn long enough, all meet the square
+   * fret in one point, that where a string would have no length. From it and from the bass string's
+   * frets, each a twelfth root of two nearer to the saddle, lines are drawn to the treble string.
+   */
+  @Test
+  void everyFretsSlantIsDrawnFromTheFansPoint() {
+    long seed = 38;
+    Random random = new Random(seed);
+    for (int i = 0; i < 100; i++) {
+      double bass = 700 + 300 * random.nextDouble();
+      double treble = bass - 5 - 100 * random.nextDouble();
+      double spread = 40 + 40 * random.nextDouble();
+      int square = random.nextInt(13);
+      FannedFrets frets = fan(bass, treble, 5);
+      double point = spread * bass / (bass - treble); // across, from the bass string
+      double rest = bass;
+      double[] toSaddle = new double[25];
+      for (int n = 0; n <= 24; n++) {
+        toSaddle[n] = rest;
+        rest /= Math.pow(2, 1 / 12.0);
+      }
+      for (int n = 0; n <= 24; n++) {
+        double atBass = toSaddle[square] - toSaddle[n];
+        double atTreble = atBass * (point - spread) / point;
+        String where = "seed " + seed + ", round " + i + ", fret " + n;
+        assertWithMessage(where).that(from(square, frets, 1, n)).isWithin(1e-8).of(atBass);
+        assertWithMessage(where).that(from(square, frets, 5, n)).isWithin(1e-8).of(atTreble);
+        assertWithMessage(where)
+            .that(frets.slantMm(n, square))
+            .isWithin(1e-8)
+            .of(atTreble - atBass);
+      }
+    }
   }
 
   @Test

@@ -3,7 +3,7 @@ package quarterturn.craft;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
-import java.util.Optional;
+import java.util.List;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,8 +27,11 @@ class KeyFitTest {
       Value limits = pairs.inputs().at("metric_sockets_mm_min_max");
       for (String size : limits.keys()) {
         HexSocket socket = HexSocket.parse(size + "mm");
-        assertThat(new double[] {socket.least().mm(), socket.most().mm()})
-            .isEqualTo(limits.numbers(size));
+        HexSocket read = socket(limits, size + "mm");
+        assertThat(socket.least()).isEqualTo(read.least());
+        // Newer tables let the two smallest end 0.02 mm higher; see HexSocketTest.
+        assertThat(socket.most().mm()).isWithin(0.0201).of(read.most().mm());
+        assertThat(socket.most().mm()).isAtLeast(read.most().mm());
       }
       for (String name : pairs.expected().keys()) {
         Matcher m = Pattern.compile("(.*in)_vs_(.*mm)").matcher(name);
@@ -36,6 +39,12 @@ class KeyFitTest {
         pair(pairs, pairs.expected().at(name), m.group(1), m.group(2));
       }
     }
+  }
+
+  /** A socket by the limits that the reference was reckoned with. */
+  private static HexSocket socket(Value limits, String name) {
+    double[] mm = limits.numbers(name.replace("mm", ""));
+    return new HexSocket(name, Length.mm(mm[0]), Length.mm(mm[1]));
   }
 
   private static void pair(Reference pairs, Value row, String inch, String metric) {
@@ -51,8 +60,11 @@ class KeyFitTest {
         .isWithin(mm)
         .of(row.number("metric_minus_inch_mm"));
     if (row.has("inch_key_in_metric_socket")) {
-      held(pairs, because, fit(inch, metric), row.at("inch_key_in_metric_socket"));
-      held(pairs, because, fit(metric, metric), row.at("right_metric_key_in_it"));
+      HexSocket socket = socket(pairs.inputs().at("metric_sockets_mm_min_max"), metric);
+      KeyFit inchKey = new KeyFit(HexKey.parse(inch), socket);
+      held(pairs, because, inchKey, row.at("inch_key_in_metric_socket"));
+      KeyFit right = new KeyFit(HexKey.parse(metric), socket);
+      held(pairs, because, right, row.at("right_metric_key_in_it"));
     }
     if (row.has("metric_key_min_minus_inch_socket_GO_mm")) {
       assertWithMessage(because)
@@ -234,37 +246,77 @@ class KeyFitTest {
     "1.3mm, 1.3mm",
   })
   void theBestKeyOfASocketIsItsOwn(String socket, String key) {
-    assertThat(KeyFit.best(HexSocket.parse(socket)).orElseThrow().key().name()).isEqualTo(key);
+    assertThat(best(HexSocket.parse(socket)).key().name()).isEqualTo(key);
   }
 
   @Test
   void everySocketsOwnKeyIsItsBest() {
     for (HexKey own : HexKey.ALL) {
-      assertThat(KeyFit.best(HexSocket.parse(own.name())).orElseThrow().key()).isEqualTo(own);
+      assertThat(best(HexSocket.parse(own.name())).key()).isEqualTo(own);
     }
   }
 
+  /** The tightest of the keys that fit a standard socket. */
+  private static KeyFit best(HexSocket socket) {
+    return KeyFit.suiting(socket).stream().filter(KeyFit::fits).findFirst().orElseThrow();
+  }
+
+  /**
+   * Which keys suit a measured socket, and in which order, against hexagons that are turned: a key
+   * of its largest width enters and turns less than five degrees.
+   */
   @Test
-  void noKeyThatEntersAMeasuredSocketHasLessPlayThanTheBest() {
+  void theKeysThatSuitAMeasuredSocketStandTightestFirst() {
     long seed = 67;
     Random random = new Random(seed);
-    for (int i = 0; i < 200; i++) {
-      HexSocket socket = HexSocket.measured(Length.mm(0.72 + 8 * random.nextDouble()));
-      KeyFit best = KeyFit.best(socket).orElseThrow();
-      assertThat(best.alwaysEnters()).isTrue();
-      for (HexKey key : HexKey.ALL) {
-        KeyFit other = new KeyFit(key, socket);
-        if (other.alwaysEnters()) {
-          assertWithMessage("seed %s, round %s, %s", seed, i, key.name())
-              .that(other.leastPlay())
-              .isAtLeast(best.leastPlay());
-        }
+    int pairs = 0;
+    for (int i = 0; i < 300; i++) {
+      double width = 0.72 + 8 * random.nextDouble();
+      String where = "seed " + seed + ", round " + i + ", " + width;
+      List<KeyFit> suiting = KeyFit.suiting(HexSocket.measured(Length.mm(width)));
+      double before = 0;
+      for (KeyFit fit : suiting) {
+        double tightest = Math.min(fit.key().most().mm(), width);
+        double play = turned(tightest, width);
+        assertWithMessage(where).that(play).isAtMost(KeyFit.MOST_PLAY + 1e-6);
+        assertWithMessage(where).that(play).isAtLeast(before - 1e-6);
+        before = play;
       }
+      for (HexKey key : HexKey.ALL) {
+        boolean enters = key.least().mm() <= width;
+        boolean holds = turned(Math.min(key.most().mm(), width), width) <= KeyFit.MOST_PLAY;
+        assertWithMessage(where + " " + key.name())
+            .that(suiting.stream().anyMatch(fit -> fit.key().equals(key)))
+            .isEqualTo(enters && holds);
+      }
+      pairs += suiting.size() > 1 ? 1 : 0;
     }
+    assertThat(pairs).isAtLeast(10);
   }
 
   @Test
-  void noKeyFitsASocketThatIsTooSmall() {
-    assertThat(KeyFit.best(HexSocket.measured(Length.mm(0.5)))).isEqualTo(Optional.empty());
+  void twoKeysFitASocketOfTwoMillimetres() {
+    List<String> fitting =
+        KeyFit.suiting(HexSocket.parse("2mm")).stream().map(fit -> fit.key().name()).toList();
+    assertThat(fitting).containsExactly("2mm", "5/64in").inOrder();
+  }
+
+  @Test
+  void aKeyThatTurnsFreelySpins() {
+    KeyFit spins = fit("6mm", "8mm");
+    assertThat(turned(6, 8.025)).isEqualTo(180.0);
+    assertThat(spins.spins()).isTrue();
+    // 7/32 in keys run from 5.517 mm, and 5.517 * 2 / sqrt(3) = 6.37.
+    KeyFit may = new KeyFit(HexKey.parse("7/32in"), HexSocket.measured(Length.mm(6.38)));
+    assertThat(turned(may.key().least().mm(), 6.38)).isEqualTo(180.0);
+    assertThat(turned(may.key().most().mm(), 6.38)).isLessThan(30.0);
+    assertThat(may.maySpin()).isTrue();
+    assertThat(may.spins()).isFalse();
+    assertThat(fit("5mm", "5mm").maySpin()).isFalse();
+  }
+
+  @Test
+  void noKeySuitsASocketThatIsTooSmall() {
+    assertThat(KeyFit.suiting(HexSocket.measured(Length.mm(0.5)))).isEmpty();
   }
 }

@@ -31,7 +31,7 @@ class LowestActionTest {
   private static final int LAST = 20;
 
   private static Pluck stroke(double share) {
-    return new Pluck(Force.newtons(1.742), Length.mm(120), share);
+    return new Pluck(Force.newtons(1.742), Length.mm(120), Pluck.Way.PUSHED, share);
   }
 
   private static LowestAction lowest(Pluck pluck) {
@@ -100,6 +100,7 @@ class LowestActionTest {
           new Pluck(
               Force.newtons(0.5 + 2 * random.nextDouble()),
               Length.mm(40 + 120 * random.nextDouble()),
+              Pluck.Way.values()[i % 2],
               random.nextDouble());
       LowestAction lowest = lowest(pluck);
       PointValuePair best = program(pluck);
@@ -121,7 +122,7 @@ class LowestActionTest {
     ContactMap at10 = map(pluck, 1, 0);
     ContactMap at01 = map(pluck, 0, 1);
     List<LinearConstraint> constraints = new ArrayList<>();
-    for (int k = 1; k < LAST; k++) {
+    for (int k = 0; k < LAST; k++) {
       for (int n = k + 1; n <= LAST; n++) {
         double none = at00.marginMm(k, n);
         double perRelief = at10.marginMm(k, n) - none;
@@ -149,7 +150,7 @@ class LowestActionTest {
               HELD,
               Length.mm(1),
               TENSION,
-              new Pluck(Force.newtons(1.742), Length.mm(240), share),
+              new Pluck(Force.newtons(1.742), Length.mm(240), Pluck.Way.PUSHED, share),
               LAST);
       assertThat(twice.relief().mm()).isWithin(1e-9).of(2 * one.relief().mm());
       assertThat(twice.action12().mm()).isWithin(1e-9).of(2 * one.action12().mm());
@@ -160,7 +161,7 @@ class LowestActionTest {
               HELD,
               NUT,
               Force.newtons(360),
-              new Pluck(Force.newtons(3.484), Length.mm(120), share),
+              new Pluck(Force.newtons(3.484), Length.mm(120), Pluck.Way.PUSHED, share),
               LAST);
       assertThat(harder.relief().mm()).isWithin(1e-9).of(one.relief().mm());
       assertThat(harder.action12().mm()).isWithin(1e-9).of(one.action12().mm());
@@ -193,7 +194,7 @@ class LowestActionTest {
 
   @Test
   void refusesWhatCannotBe() {
-    Pluck near = new Pluck(Force.newtons(1.742), Length.mm(60), 1);
+    Pluck near = new Pluck(Force.newtons(1.742), Length.mm(60), Pluck.Way.PUSHED, 1);
     assertThat(
             assertThrows(
                 NotUnderstoodException.class,
@@ -225,6 +226,7 @@ class LowestActionTest {
           new Pluck(
               Force.newtons(Math.pow(10, 6 * random.nextDouble() - 2)),
               Length.mm(scale.speakingMm(last) * random.nextDouble() + 0.01),
+              Pluck.Way.values()[i % 2],
               random.nextInt(4) / 3.0);
       Force tension = Force.newtons(20 + 300 * random.nextDouble());
       LowestAction lowest =

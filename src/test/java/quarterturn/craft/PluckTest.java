@@ -18,7 +18,11 @@ class PluckTest {
   private static final long SEED = 20_270_301;
 
   private static Pluck pluck(double newtons, double fromSaddle, double share) {
-    return new Pluck(Force.newtons(newtons), Length.mm(fromSaddle), share);
+    return pluck(newtons, fromSaddle, Pluck.Way.PUSHED, share);
+  }
+
+  private static Pluck pluck(double newtons, double fromSaddle, Pluck.Way way, double share) {
+    return new Pluck(Force.newtons(newtons), Length.mm(fromSaddle), way, share);
   }
 
   @Test
@@ -67,12 +71,14 @@ class PluckTest {
           assertWithMessage(where).that(u).isWithin(tolerance).of(wanted.number("u_mm"));
           double pushed = pluck(1, d, 0).depthMm(a, speaking, u);
           assertWithMessage(where).that(pushed).isWithin(tolerance).of(wanted.number("pushed"));
-          double returned = a * Pluck.triangle(speaking, d, u);
+          double returned = pluck(1, d, Pluck.Way.PULLED, 0).depthMm(a, speaking, u);
           assertWithMessage(where).that(returned).isWithin(tolerance).of(wanted.number("pulled"));
-          assertWithMessage(where)
-              .that(pluck(1, d, 1).depthMm(a, speaking, u))
-              .isWithin(1e-12)
-              .of(Math.max(pushed, returned));
+          for (Pluck.Way way : Pluck.Way.values()) {
+            assertWithMessage(where)
+                .that(pluck(1, d, way, 1).depthMm(a, speaking, u))
+                .isWithin(1e-12)
+                .of(Math.max(pushed, returned));
+          }
         }
       }
     }
@@ -99,7 +105,7 @@ class PluckTest {
         String where = "stroke at " + d + ", over " + u;
         double down = pluck(1, d, 0).depthMm(1, speaking, u);
         assertWithMessage(where).that(deepest[0][i]).isWithin(1e-9).of(down);
-        double back = Pluck.triangle(speaking, d, u);
+        double back = pluck(1, d, Pluck.Way.PULLED, 0).depthMm(1, speaking, u);
         assertWithMessage(where).that(deepest[1][i]).isWithin(1e-9).of(back);
       }
     }

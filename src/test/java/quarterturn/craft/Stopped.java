@@ -7,9 +7,11 @@ import quarterturn.unit.Length;
 final class Stopped {
   private Stopped() {}
 
-  /** The string stopped at fret {@code k}, 1 or more, above a later fret {@code n}, in mm. */
+  /**
+   * The string stopped at fret {@code k}, 0 for the open one, above a later fret {@code n}, in mm.
+   */
   static double mm(StringLine line, int k, int n) {
-    Pluck none = new Pluck(Force.newtons(0), Length.mm(1), 0);
+    Pluck none = new Pluck(Force.newtons(0), Length.mm(1), Pluck.Way.PUSHED, 0);
     return ContactMap.of(line, Force.newtons(100), none, Math.max(2, n)).marginMm(k, n);
   }
 }

@@ -4,6 +4,7 @@ import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.List;
 import java.util.Random;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.junit.jupiter.api.Test;
@@ -205,5 +206,20 @@ class StringGaugeTest {
           .isEqualTo("a core must be above zero and thinner than its string");
     }
     assertThat(StringGauge.wound(Length.mm(2), Length.mm(1.999)).steel().mm()).isEqualTo(1.999);
+  }
+
+  /** Sets end their plain strings at .026 in (common practice, no source); a .105 is wound. */
+  @Test
+  void aThickStringIsNoPlainOne() {
+    for (String plain : List.of(".008in", ".026in", "0.8mm")) {
+      assertThat(StringGauge.checkPlain(Length.parse(plain))).isEqualTo(Length.parse(plain));
+    }
+    for (String wound : List.of(".032in", ".045in", ".105in")) {
+      assertThat(
+              assertThrows(
+                  NotUnderstoodException.class, () -> StringGauge.checkPlain(Length.parse(wound))))
+          .hasMessageThat()
+          .endsWith(" thick is wound (plain ones end at 0.8 mm); give its core too");
+    }
   }
 }

@@ -113,7 +113,7 @@ class AskNumbersTest {
 
   @Test
   void shim() throws IOException {
-    double lever = 1 / Shim.thickness(Length.mm(1), Length.mm(75), Length.mm(340)).mm();
+    double lever = 1 / Shim.of(Length.mm(1), Length.mm(75), Length.mm(340)).thickness().mm();
     assertThat(lever).isGreaterThan(4);
     assertThat(answer("neck-angle", "75 mm", "340 mm", "0.25 mm"))
         .startsWith(shown("%.1f mm, more than four times", 0.25 * lever));

@@ -1,10 +1,14 @@
 package quarterturn.unit;
 
+import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.math.BigDecimal;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every spelling of a humidity against its value, and its print against itself. */
 class HumiditySpellingsTest {
@@ -17,7 +21,8 @@ class HumiditySpellingsTest {
   void aNumberWithAnyOfItsUnits() {
     for (int i = 0; i < 4000; i++) {
       BigDecimal number = random.nextInt(50) == 0 ? new BigDecimal(100) : percent();
-      String unit = spelling.oneOf("", "%", "rh", "%rh", "% rh", "%  rh");
+      boolean share = number.signum() > 0 && number.compareTo(BigDecimal.ONE) < 0;
+      String unit = spelling.oneOf(share ? "%" : "", "%", "rh", "%rh", "% rh", "%  rh");
       readAndReadBack(
           spelling.loosely(digits(number) + spelling.oneOf("", " ", "  ") + unit),
           number.doubleValue());
@@ -28,12 +33,25 @@ class HumiditySpellingsTest {
     return spelling.number(100, random.nextInt(5));
   }
 
-  /** A humidity has a digit before its point, and three at most. */
+  /** A humidity has three digits at most before its point. */
   private String digits(BigDecimal number) {
     String digits = spelling.digits(number);
-    return digits.startsWith(".") || digits.startsWith(",") || digits.equals("0100")
-        ? number.toPlainString()
-        : digits;
+    return digits.equals("0100") ? number.toPlainString() : digits;
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.45, 0.45, 45", ".45, .45, 45", "'0,5', '0,5', 50", "0.004, 0.004, 0.4"})
+  void aShareIsRefusedWithBothItsReadings(String typed, String asPercent, String asShare) {
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> Humidity.parse(typed));
+    assertThat(e)
+        .hasMessageThat()
+        .isEqualTo(
+            "%s can be read as %s %% or as %s %%; type %s %%, or %s %% if the air is as dry as that"
+                .formatted(asPercent, asShare, asPercent, asShare, asPercent));
+    assertThat(Humidity.parse(asShare + " %").percent())
+        .isWithin(1e-9)
+        .of(100 * Humidity.parse(asPercent + " %").percent());
   }
 
   private static void readAndReadBack(String typed, double percent) {

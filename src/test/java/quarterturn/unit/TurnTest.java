@@ -121,6 +121,18 @@ class TurnTest {
   }
 
   @Test
+  void aSignedTurnIsReadBackWithItsDirection() {
+    Random random = new Random(18);
+    for (int i = 0; i < 500; i++) {
+      Turn turn = new Turn((random.nextInt(65) - 32) / 32.0);
+      assertThat(Turn.parse(turn.turns() == 0 ? "0" : turn.signed())).isEqualTo(turn);
+    }
+    assertThat(Turn.parse("-1/8").signed()).isEqualTo("-1/8 turn");
+    assertThat(Turn.parse("-90 deg").signed()).isEqualTo("-1/4 turn");
+    assertThat(new Turn(-1e-9).signed()).isEqualTo("no turn");
+  }
+
+  @Test
   void turnsAddUpAndTurnBack() {
     assertThat(Turn.EIGHTH.plus(Turn.EIGHTH)).isEqualTo(Turn.QUARTER);
     assertThat(Turn.QUARTER.plus(Turn.QUARTER.opposite())).isEqualTo(Turn.NONE);

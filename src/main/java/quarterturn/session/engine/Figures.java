@@ -185,20 +185,24 @@ record Figures(State state, Library library, Kind kind, Style style) {
   String shim() {
     Event.Read read = Values.last(state, Quantity.ACTION, kind.string(Which.LOWEST));
     if (read == null || read.value() == null) {
-      return "Without a reading of the action no shim can be reckoned.";
+      return "Without a reading of the action no shim can be reckoned";
     }
     Window window = kind.target(Quantity.ACTION, style, 0).window();
-    double saddle = 2 * (window.middleMm() - read.value());
+    double saddle =
+        SaddleHeight.change(Length.mm(window.middleMm() - read.value()), Quantity.OCTAVE).mm();
     Length reach = Length.mm(new Scale(kind.scale()).speakingMm(kind.jointFret()));
-    double thick = Shim.thickness(Length.mm(saddle), POCKET, reach).mm();
+    if (reach.mm() <= POCKET.mm()) {
+      return "The saddles stand so near that the pocket has to be measured: quarterturn reckon shim";
+    }
+    Shim shim = Shim.of(Length.mm(-saddle), POCKET, reach);
     return "To change the action at fret 12 by "
         + Decimals.print(Math.abs(saddle / 2), 2)
         + " mm the board has to tilt by "
         + Decimals.print(Math.abs(saddle), 1)
         + " mm at the saddles: a shim of "
-        + Decimals.print(thick, 2)
+        + Decimals.print(shim.thickness().mm(), 2)
         + " mm at the "
-        + (saddle < 0 ? "bridge" : "headstock")
+        + (shim.atFront() ? "headstock" : "bridge")
         + " side of a pocket 75 mm long whose edge is "
         + Decimals.print(reach.mm(), 0)
         + " mm from the saddles (measure yours). Start with 0.25 mm";

@@ -23,6 +23,7 @@ import quarterturn.procedure.kind.RodKind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Instrument;
 import quarterturn.unit.Decimals;
+import quarterturn.unit.Digits;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Note;
@@ -171,7 +172,7 @@ public final class FormFields {
   }
 
   private static Integer fret(String text) {
-    String number = text.strip();
+    String number = Digits.plain(text);
     if (!number.matches("\\d{1,3}")) {
       throw new NotUnderstoodException(
           "\"" + Printable.of(text) + "\" is not a fret; type for example 17");

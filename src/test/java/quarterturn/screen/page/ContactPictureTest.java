@@ -36,7 +36,7 @@ class ContactPictureTest {
     Canvas small = ContactPicture.draw(bench.overview(), 70, 12);
     assertThat(whole).isNotNull();
     assertThat(small).isNotNull();
-    assertThat(whole.height()).isEqualTo(22);
+    assertThat(whole.height()).isEqualTo(23); // two lines of heads, open, 19 frets, the marks
     assertThat(small.height()).isAtMost(12);
     assertThat(ContactPicture.draw(bench.overview(), 20, 40)).isNull();
   }

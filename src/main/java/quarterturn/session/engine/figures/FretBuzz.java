@@ -80,7 +80,8 @@ public record FretBuzz(Kind kind, Style style) {
   }
 
   private static Pluck pluck(double newtons, Scale scale) {
-    return new Pluck(Force.newtons(newtons), Length.mm(PLACE * scale.mm()), RETURNS);
+    return new Pluck(
+        Force.newtons(newtons), Length.mm(PLACE * scale.mm()), Pluck.Way.PUSHED, RETURNS);
   }
 
   /** Where the string comes nearest to a fret or strikes it, and what would clear it, in words. */
@@ -93,7 +94,7 @@ public record FretBuzz(Kind kind, Style style) {
             + (found.leastMm() >= 0
                 ? "should clear every fret; it comes nearest "
                 : "should strike; deepest ")
-            + ("stopped at fret " + found.stoppedAt() + ", over fret " + found.overFret())
+            + found.where()
             + ", by "
             + mm(Math.abs(found.leastMm()))
             + ". ";

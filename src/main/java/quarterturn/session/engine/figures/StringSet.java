@@ -26,7 +26,7 @@ public final class StringSet {
   private StringSet() {}
 
   /** A string of a diameter, plain or wound as is usual. */
-  private static StringGauge gauge(Length diameter) {
+  public static StringGauge usual(Length diameter) {
     return diameter.mm() < WOUND_FROM_MM
         ? StringGauge.plain(diameter)
         : StringGauge.wound(diameter, Length.mm(CORE * diameter.mm()));
@@ -57,7 +57,7 @@ public final class StringSet {
     List<SetPull.TunedString> strings = new ArrayList<>();
     for (int i = 0; i < gauges.size(); i++) {
       Note note = Note.parse(kind.strings().get(i));
-      strings.add(new SetPull.TunedString(note, gauge(gauges.get(i))));
+      strings.add(new SetPull.TunedString(note, usual(gauges.get(i))));
     }
     return new SetPull(new Scale(kind.scale()), strings, Temperament.ISO_16).total();
   }
