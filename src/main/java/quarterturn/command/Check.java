@@ -20,9 +20,10 @@ import quarterturn.report.CheckReport;
 final class Check {
   private final Map<List<Object>, Fault> findings = new LinkedHashMap<>();
   private final Map<String, String> checked = new LinkedHashMap<>();
+  private final Set<String> rules = new LinkedHashSet<>();
   private final Set<String> missing = new LinkedHashSet<>();
   private final Walks walks = new Walks();
-  private boolean readable = true;
+  private boolean readable;
 
   private Check() {}
 
@@ -36,7 +37,11 @@ final class Check {
     targets.forEach(check::add);
     check.missing.forEach(complain);
     return new CheckReport(
-        List.copyOf(check.checked.values()), List.copyOf(check.findings.values()), check.readable);
+        List.copyOf(check.checked.values()),
+        List.copyOf(check.rules),
+        List.copyOf(check.findings.values()),
+        check.missing.size(),
+        check.readable || targets.isEmpty());
   }
 
   private void add(CheckTarget target) {
@@ -45,16 +50,17 @@ final class Check {
           target.rules()
               ? rules(target.shelf().faults(target.name()))
               : Checker.check(target.shelf(), target.name(), walks);
-      if (!target.rules()) {
-        String place = target.file() == null ? target.name() : place(target.file().toString());
+      String place = target.file() == null ? target.name() : place(target.file().toString());
+      if (target.rules()) {
+        rules.add(place);
+      } else {
         checked.putIfAbsent(place, target.name());
       }
-      readable &= report.readable();
+      readable |= report.readable();
       for (Fault fault : report.findings()) {
         findings.putIfAbsent(identity(fault), fault);
       }
     } catch (IOException e) {
-      readable = false;
       missing.add(Complaint.of(e));
     }
   }

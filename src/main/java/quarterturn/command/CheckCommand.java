@@ -35,7 +35,7 @@ import quarterturn.unit.Printable;
       "Proves procedures before they run: says where one is wrong, why, and how to mend it.",
       "Without a name it checks all there are: your own, and those that come with the program."
     },
-    footer = {"", "Exit status: 0 nothing found, 1 findings, 2 a file that can't be read."})
+    footer = {"", "Exit status: 0 nothing found, 1 findings, 2 no file could be checked."})
 final class CheckCommand extends Placed {
   private static final int FOUND = 1;
 
@@ -140,18 +140,22 @@ final class CheckCommand extends Placed {
   private int cover(Library library) {
     Covered covered = Cover.of(library, 1, MOST_SESSIONS, LONGEST);
     print(CoverReport.lines(covered));
-    return covered.open().isEmpty() && covered.stuck().isEmpty() ? 0 : FOUND;
+    return covered.own().open().isEmpty() && covered.stuck().isEmpty() ? 0 : FOUND;
   }
 
   private int check(@Nullable Path own) throws IOException {
     List<CheckTarget> targets = CheckTarget.of(typed, own);
+    complainIf(
+        targets.isEmpty() && !typed.isEmpty(),
+        "there is no .yaml file to check in " + String.join(", ", typed) + ".");
     CheckReport report = Check.of(targets, this::notice);
     if (format == Format.JSON) {
       print(List.of(CheckJson.of(report)));
     } else if (!report.checked().isEmpty() || !report.findings().isEmpty() || report.readable()) {
       print(report.lines());
     }
-    return report.readable() ? (report.findings().isEmpty() ? 0 : FOUND) : Cli.USAGE;
+    boolean fine = report.findings().isEmpty() && report.missing() == 0;
+    return report.readable() ? (fine ? 0 : FOUND) : Cli.USAGE;
   }
 
   /** Checks again whenever a file changes, without end: Ctrl-C ends the program. */

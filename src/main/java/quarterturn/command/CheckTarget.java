@@ -71,7 +71,7 @@ record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
   }
 
   private static List<CheckTarget> folder(Path folder, Shelf shelf) throws IOException {
-    return Files.isDirectory(folder.resolve(PROCEDURES))
+    return Files.isDirectory(folder.resolve(PROCEDURES)) || Files.isDirectory(folder.resolve(SAFETY))
         ? ownFolder(folder)
         : yaml(folder).stream().map(file -> new CheckTarget(shelf, file.toString(), file)).toList();
   }
@@ -129,7 +129,8 @@ record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
   }
 
   private static List<Path> all(Path folder) throws IOException {
-    if (!Files.isDirectory(folder.resolve(PROCEDURES))) {
+    if (!Files.isDirectory(folder.resolve(PROCEDURES))
+        && !Files.isDirectory(folder.resolve(SAFETY))) {
       return yaml(folder);
     }
     List<Path> files = new ArrayList<>(yaml(folder.resolve(PROCEDURES)));

@@ -1,7 +1,13 @@
 package quarterturn.procedure;
 
+import static java.util.stream.Collectors.groupingBy;
+
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import quarterturn.unit.Printable;
 
 /**
@@ -14,9 +20,17 @@ import quarterturn.unit.Printable;
  * @param line the source line, or the part of it around the place; empty where there is none
  * @param caret how many characters of {@code line} stand before the place
  * @param path ids of the steps on the shortest way that shows it; empty where no way is needed
+ * @param follows what else is found, and goes with its cause
  */
 public record Fault(
-    String rule, Mark mark, String wrong, String mend, String line, int caret, List<String> path) {
+    String rule,
+    Mark mark,
+    String wrong,
+    String mend,
+    String line,
+    int caret,
+    List<String> path,
+    List<Fault> follows) {
   /** The order of faults by their files, and by their places in a file. */
   public static final Comparator<Fault> BY_PLACE =
       Comparator.comparing((Fault fault) -> fault.mark().file())
@@ -25,6 +39,18 @@ public record Fault(
 
   public Fault {
     path = List.copyOf(path);
+    follows = List.copyOf(follows);
+  }
+
+  /** A fault from which nothing follows. */
+  public Fault(
+      String rule, Mark mark, String wrong, String mend, String line, int caret, List<String> path) {
+    this(rule, mark, wrong, mend, line, caret, path, List.of());
+  }
+
+  /** This fault, with those that follow from it. */
+  public Fault with(List<Fault> others) {
+    return new Fault(rule, mark, wrong, mend, line, caret, path, others);
   }
 
   /** A fault shown without its source line. */
@@ -42,7 +68,8 @@ public record Fault(
 
   /**
    * The fault as text, safe to send to a terminal: {@code file:line:column: rule: what is wrong},
-   * then the source line, a caret under the place, how to mend it, and the way that shows it.
+   * then the source line, a caret under the place, how to mend it, the way that shows it, and a
+   * line for what follows from it.
    */
   @Override
   public String toString() {
@@ -56,6 +83,14 @@ public record Fault(
     }
     if (!path.isEmpty()) {
       text.append("\n  way: ").append(Printable.of(String.join(" > ", path)));
+    }
+    if (!follows.isEmpty()) {
+      Map<String, Long> rules =
+          follows.stream()
+              .collect(groupingBy(Fault::rule, LinkedHashMap::new, Collectors.counting()));
+      List<String> counted = new ArrayList<>();
+      rules.forEach((one, times) -> counted.add(one + (times > 1 ? " " + times + " times" : "")));
+      text.append("\n  and so: ").append(String.join(", ", counted));
     }
     return text.toString();
   }

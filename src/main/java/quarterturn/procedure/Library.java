@@ -1,8 +1,11 @@
 package quarterturn.procedure;
 
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.unit.NotUnderstoodException;
 
@@ -44,6 +47,24 @@ public record Library(
       throw new NotUnderstoodException("there is no kind " + id + "; choose one of " + all);
     }
     return kind;
+  }
+
+  /** Whether a procedure, or one that it calls, has a step of which {@code so} holds. */
+  public boolean any(Procedure procedure, Predicate<Step> so) {
+    return any(procedure, so, new HashSet<>());
+  }
+
+  private boolean any(Procedure procedure, Predicate<Step> so, Set<String> seen) {
+    if (!seen.add(procedure.id())) {
+      return false;
+    }
+    for (Step step : procedure.steps().values()) {
+      Procedure called = step instanceof Step.Call call ? procedures.get(call.procedure()) : null;
+      if (so.test(step) || (called != null && any(called, so, seen))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   public Procedure procedure(String id) {

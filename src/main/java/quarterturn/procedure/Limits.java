@@ -28,6 +28,7 @@ import quarterturn.unit.Turn;
  *     until a repairer's finding is on record
  * @param turnNeeds what must be true of every turn
  * @param tightenNeeds what must be true before tightening
+ * @param apartNeeds what must be true before the neck is loosened in its pocket
  * @param turnHazards ids of the hazards shown before every rod turn
  * @param day over how long a beginner's turns are added up
  * @param mostReported the most that is taken for one turn of the rod
@@ -55,6 +56,7 @@ public record Limits(
     Set<String> findingNeeded,
     Set<Fact> turnNeeds,
     Set<Fact> tightenNeeds,
+    Set<Fact> apartNeeds,
     List<String> turnHazards,
     Duration day,
     Turn mostReported,
@@ -70,6 +72,7 @@ public record Limits(
     findingNeeded = Set.copyOf(findingNeeded);
     turnNeeds = Set.copyOf(turnNeeds);
     tightenNeeds = Set.copyOf(tightenNeeds);
+    apartNeeds = Set.copyOf(apartNeeds);
     turnHazards = List.copyOf(turnHazards);
   }
 

@@ -9,7 +9,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import quarterturn.procedure.condition.Cell;
+import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.ConditionWords;
+import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Which;
 
 /** Where the steps of a procedure lead. */
@@ -21,6 +24,24 @@ public final class Ways {
     return step.exits().stream()
         .map(Step.Exit::to)
         .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /** The steps that a call can lead to where what it called has ended with an outcome. */
+  public static Set<String> after(Step.Call call, String outcome) {
+    Set<String> steps = new LinkedHashSet<>();
+    for (Step.Exit exit : call.exits()) {
+      Condition when = exit.when();
+      boolean alone =
+          when == null || when.subjects().equals(Set.of(new Subject.Choice(call.id())));
+      boolean holds = when == null || (alone && when.holds(subject -> new Cell.Option(outcome)));
+      if (!alone || holds) {
+        steps.add(exit.to());
+      }
+      if (alone && holds) {
+        break;
+      }
+    }
+    return steps;
   }
 
   /** Every way on in a procedure, in the file's order. */
@@ -76,6 +97,20 @@ public final class Ways {
         step,
         s -> s instanceof Step.Measure measure && measure.quantity().onString(),
         s -> s.establishes().contains(Fact.AT_PITCH));
+  }
+
+  /**
+   * Whether a wait of at most {@code minutes} can follow from {@code step} on.
+   *
+   * @param past what steps are not passed before it
+   */
+  public static boolean waitBefore(
+      Procedure procedure, String step, int minutes, Predicate<Step> past) {
+    return reaches(
+        procedure,
+        step,
+        s -> s instanceof Step.Wait wait && wait.minutes() <= minutes,
+        past);
   }
 
   /**

@@ -1,6 +1,8 @@
 package quarterturn.procedure;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Role;
@@ -40,9 +42,19 @@ public record Words(
     return new Words(part, text, brief, why, ask, hazards, neverSkip, picture, expects, how);
   }
 
+  /** These words, with what must hold when the step is reached. */
+  public Words expecting(Condition what) {
+    return new Words(part, text, brief, why, ask, hazards, neverSkip, picture, what, shortcut);
+  }
+
   /** Words of a step that shows nothing. */
   public static Words silent(String part, @Nullable Condition expects) {
     return new Words(part, "", null, null, List.of(), List.of(), false, null, expects, null);
+  }
+
+  /** The text, and the technician's wording and the reason where there are such. */
+  public Stream<String> all() {
+    return Stream.of(text, brief, why).filter(Objects::nonNull);
   }
 
   /** The wording for {@code role}. */

@@ -1,5 +1,7 @@
 package quarterturn.rehearsal;
 
+import quarterturn.procedure.InWindow;
+
 import org.jspecify.annotations.Nullable;
 import quarterturn.rehearsal.simulated.FirstGap;
 import quarterturn.session.Prompt;
@@ -28,7 +30,7 @@ public record Outcome(
   public static final String UNSETTLED = "unsettled";
 
   /** The outcome of a session that ended with the relief in its window. */
-  public static final String IN_WINDOW = "in-window";
+  public static final String IN_WINDOW = InWindow.OUTCOME;
 
   /** The outcome that a session ended with, or null where the prompt is not its end. */
   public static @Nullable String word(Prompt end) {

@@ -9,12 +9,16 @@ import quarterturn.unit.Counted;
  * The result of checking several procedures.
  *
  * @param checked the procedures, each by its id or file name
+ * @param rules the rule files, each by its name
  * @param findings every finding, without repetition
- * @param readable whether all files could be read
+ * @param missing how many of those that were asked for are not there
+ * @param readable whether any file could be read
  */
-public record CheckReport(List<String> checked, List<Fault> findings, boolean readable) {
+public record CheckReport(
+    List<String> checked, List<String> rules, List<Fault> findings, int missing, boolean readable) {
   public CheckReport {
     checked = List.copyOf(checked);
+    rules = List.copyOf(rules);
     findings = List.copyOf(findings);
   }
 
@@ -30,14 +34,17 @@ public record CheckReport(List<String> checked, List<Fault> findings, boolean re
   }
 
   private String sum() {
-    String procedures = Counted.of(checked.size(), "procedure") + " checked";
+    String files = rules.isEmpty() ? "" : Counted.of(rules.size(), "rule file");
+    String both = files.isEmpty() || checked.isEmpty() ? files : " and " + files;
+    String all = checked.isEmpty() && !files.isEmpty() ? "" : Counted.of(checked.size(), "procedure");
+    String procedures = all + both + " checked";
     if (findings.isEmpty()) {
-      return procedures + (readable ? ", nothing found." : ".");
+      return procedures + (readable && missing == 0 ? ", nothing found." : ".");
     }
-    int files = (int) findings.stream().map(finding -> finding.mark().file()).distinct().count();
+    int places = (int) findings.stream().map(finding -> finding.mark().file()).distinct().count();
     return Counted.of(findings.size(), "finding")
         + " in "
-        + Counted.of(files, "file")
+        + Counted.of(places, "file")
         + "; "
         + procedures
         + ".";

@@ -14,29 +14,30 @@ public final class CoverReport {
   private CoverReport() {}
 
   /**
-   * How many ways were taken; then the ways that were never taken and may be closed, those that
-   * can't be taken, and the sessions that could not go on. At most 80 columns wide.
+   * How many ways were taken, of the procedure and of those it calls; then its own ways that were
+   * never taken and may be closed, those that can't be taken, and the sessions that could not go on.
+   * At most 80 columns wide.
    */
   public static List<String> lines(Covered covered) {
     List<String> lines = new ArrayList<>();
-    int ways = covered.taken().size() + covered.never().size();
+    Covered own = covered.own();
     lines.add(
         covered.procedure()
             + ": "
-            + covered.taken().size()
-            + " of "
-            + Counted.of(ways, "way")
+            + taken(own)
             + " taken in "
             + Counted.of(covered.sessions(), "session")
             + ".");
-    List<Covered.Never> behind = new ArrayList<>();
-    for (Covered.Never never : covered.never()) {
-      if (never.because() == null) {
-        String name = name(never.way(), covered.procedure());
-        add(lines, "never taken: " + name + ": " + never.way().step() + " was " + reached(never));
-      }
+    if (own.ways() < covered.ways()) {
+      Covered called = covered.called();
+      add(lines, "In the procedures it calls, " + taken(called) + "; cover those by their names.");
     }
-    for (Covered.Never never : covered.never()) {
+    List<Covered.Never> behind = new ArrayList<>();
+    for (Covered.Never never : own.open()) {
+      String name = name(never.way(), covered.procedure());
+      add(lines, "never taken: " + name + ": " + never.way().step() + " was " + reached(never));
+    }
+    for (Covered.Never never : own.never()) {
       if (never.behind()) {
         behind.add(never);
       } else if (never.because() != null) {
@@ -61,6 +62,10 @@ public final class CoverReport {
           "could not go on (" + stuck.outcome() + "): " + stuck.why() + " Last steps: " + last);
     }
     return lines;
+  }
+
+  private static String taken(Covered covered) {
+    return covered.taken().size() + " of " + Counted.of(covered.ways(), "way");
   }
 
   private static void add(List<String> lines, String text) {

@@ -14,6 +14,8 @@ public final class CheckJson {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     ArrayNode checked = json.putArray("checked");
     report.checked().forEach(checked::add);
+    ArrayNode rules = json.putArray("rules");
+    report.rules().forEach(rules::add);
     ArrayNode findings = json.putArray("findings");
     for (Fault fault : report.findings()) {
       ObjectNode finding = findings.addObject();
@@ -27,6 +29,10 @@ public final class CheckJson {
       finding.put("caret", fault.caret());
       ArrayNode way = finding.putArray("way");
       fault.path().forEach(way::add);
+      ArrayNode follows = finding.putArray("follows");
+      for (Fault one : fault.follows()) {
+        follows.addObject().put("rule", one.rule()).put("place", one.mark().toString()).put("wrong", one.wrong());
+      }
     }
     json.put("readable", report.readable());
     return json.toString();

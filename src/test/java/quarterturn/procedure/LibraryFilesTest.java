@@ -118,6 +118,7 @@ public class LibraryFilesTest {
                     "limit"),
                 Set.of(Fact.ROD_IDENTIFIED, Fact.KEY_FITS),
                 Set.of(Fact.DETUNED),
+                Set.of(Fact.DETUNED),
                 List.of("tool-slip", "rod-force", "wrong-key"),
                 Duration.ofHours(24),
                 new Turn(1),

@@ -43,6 +43,7 @@ class LimitsTightenTest {
       | slipped
       turn-needs | [rod-identified] | [rod-identified, key-fits, at-pitch] | key-fits
       tighten-needs | [] | [detuned, key-fits] | detuned
+      apart-needs | [] | [detuned, key-fits] | detuned
       turn-hazards | [tool-slip, rod-force] | [tool-slip, rod-force, wrong-key, finish] | wrong-key
       most-reported | 2 turns | 1/2 turn | 1 turn
       put-off | 4 | 2 | 3
@@ -104,7 +105,7 @@ class LimitsTightenTest {
     for (Matcher key = Pattern.compile("(?m)^  ([a-z-]+):").matcher(text); key.find(); ) {
       there.add(key.group(1));
     }
-    assertThat(there).hasSize(32);
+    assertThat(there).hasSize(33);
     assertThat(keys().map(Key::name).toList()).containsExactlyElementsIn(there);
   }
 

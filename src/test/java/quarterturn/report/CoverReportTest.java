@@ -32,10 +32,10 @@ class CoverReportTest {
             List.of());
     assertThat(CoverReport.lines(covered))
         .containsExactly(
-            "relief: 1 of 4 ways taken in 212 sessions.",
+            "relief: 1 of 3 ways taken in 212 sessions.",
+            "In the procedures it calls, 0 of 1 way; cover those by their names.",
             "never taken: finished -> slotted-nut (play is open-only): finished was reached",
             "  12 times",
-            "never taken: buzz: heard -> leave-it (unheard): heard was never reached",
             "can't be taken: come-in -> rod-place (called by setup): setup does not call it",
             "  in this job")
         .inOrder();
@@ -56,7 +56,7 @@ class CoverReportTest {
   void staysWithinTheScreenInPlainLetters() throws Exception {
     Covered covered = Cover.of(new Shelf(null).load("setup"), 1, 5, Duration.ofMinutes(1));
     List<String> lines = CoverReport.lines(covered);
-    assertThat(lines.size()).isGreaterThan(100);
+    assertThat(lines.size()).isGreaterThan(10);
     for (String line : lines) {
       assertThat(line.length()).isAtMost(80);
       assertThat(line).matches("[ -~]*");

@@ -15,12 +15,14 @@ import quarterturn.procedure.kind.Which;
  * the rod was turned. Each method returns the state after something has happened: the rules by
  * which a session goes on and a procedure is proven.
  *
- * @param bits the facts, three bits for each quantity's {@link Freshness}, and one for the rod
+ * @param bits the facts, three bits for each quantity's {@link Freshness}, one for the rod, and four
+ *     for the strings on which relief was read since anything changed it
  */
 public record BenchState(long bits) {
   private static final int READING_BITS = 3;
   private static final int READINGS = Fact.values().length;
   private static final long TURNED = 1L << READINGS + READING_BITS * Quantity.values().length;
+  private static final int COMPARED = Long.numberOfTrailingZeros(TURNED) + 1;
   private static final Freshness[] HELD = Freshness.values();
 
   /** The state in which nothing is known and nothing was done. */
@@ -41,6 +43,54 @@ public record BenchState(long bits) {
 
   public boolean turned() {
     return (bits & TURNED) != 0;
+  }
+
+  /** What is known of the strings on which relief was read since anything changed it. */
+  public enum Compared {
+    /** The highest string was asked for. */
+    HIGHEST,
+    /** The lowest string was the last one read. */
+    LOWEST_LAST,
+    /** The highest string was the last one read. */
+    HIGHEST_LAST,
+    /** The last two readings were taken on one string. */
+    TWICE;
+
+    private long bit() {
+      return 1L << COMPARED + ordinal();
+    }
+  }
+
+  public boolean has(Compared one) {
+    return (bits & one.bit()) != 0;
+  }
+
+  /** This state with no more known of the strings that were read than this. */
+  public BenchState keeping(Set<Compared> kept) {
+    BenchState now = this;
+    for (Compared one : Compared.values()) {
+      now = kept.contains(one) ? now : now.without(one);
+    }
+    return now;
+  }
+
+  private BenchState with(Compared one) {
+    return new BenchState(bits | one.bit());
+  }
+
+  private BenchState without(Compared one) {
+    return new BenchState(bits & ~one.bit());
+  }
+
+  /** This state once relief was read on the highest string, or on the lowest one. */
+  private BenchState readOn(boolean highest) {
+    Compared last = highest ? Compared.HIGHEST_LAST : Compared.LOWEST_LAST;
+    BenchState now = keeping(has(Compared.HIGHEST) ? Set.of(Compared.HIGHEST) : Set.of());
+    return (has(last) ? now.with(Compared.TWICE) : now).with(last).asked(highest);
+  }
+
+  private BenchState asked(boolean highest) {
+    return highest ? with(Compared.HIGHEST) : this;
   }
 
   private static int place(Quantity quantity) {
@@ -118,7 +168,7 @@ public record BenchState(long bits) {
       }
       case DETUNED -> offPitch().with(Fact.DETUNED);
       case NECK_LOOSE -> offPitch().without(Fact.NECK_FAST).with(Fact.NECK_LOOSE);
-      case NECK_FAST -> without(Fact.NECK_LOOSE).with(Fact.NECK_FAST).spoiled();
+      case NECK_FAST -> without(Fact.NECK_LOOSE).with(Fact.NECK_FAST).spoiled().keeping(Set.of());
       case ROD_IDENTIFIED, KEY_FITS -> with(fact);
       case SETTLED -> this;
     };
@@ -130,6 +180,7 @@ public record BenchState(long bits) {
     for (Quantity quantity : Quantity.values()) {
       now = results.spoils(change, quantity) ? now.spoiled(quantity) : now;
     }
+    now = results.spoils(change, Quantity.RELIEF) ? now.keeping(Set.of()) : now;
     return results.spoils(change, Results.PITCH) ? now.offPitch() : now;
   }
 
@@ -168,10 +219,11 @@ public record BenchState(long bits) {
    * @param timely whether tuning was not too long ago
    */
   public BenchState read(Quantity quantity, @Nullable Which which, boolean timely) {
-    if (quantity == Quantity.RELIEF && which == Which.HIGHEST) {
-      return this;
-    }
-    return with(quantity, counts(quantity, timely) ? Freshness.FRESH : Freshness.UNCOUNTED);
+    boolean highest = which == Which.HIGHEST;
+    BenchState now = quantity == Quantity.RELIEF ? readOn(highest) : this;
+    return quantity == Quantity.RELIEF && highest
+        ? now
+        : now.with(quantity, counts(quantity, timely) ? Freshness.FRESH : Freshness.UNCOUNTED);
   }
 
   /** Whether a reading taken now counts. */
@@ -186,8 +238,15 @@ public record BenchState(long bits) {
    * read, a spoiled reading is not used any more.
    */
   public BenchState missed(Quantity quantity, @Nullable Which which) {
+    boolean highest = which == Which.HIGHEST;
+    BenchState now = quantity == Quantity.RELIEF ? asked(highest) : this;
+    if (quantity == Quantity.RELIEF && highest) {
+      return now;
+    }
     boolean unused = which == Which.EACH && !held(quantity).usable();
-    return unused || held(quantity) == Freshness.NEVER ? with(quantity, Freshness.MISSED) : this;
+    return unused || held(quantity) == Freshness.NEVER
+        ? now.with(quantity, Freshness.MISSED)
+        : now;
   }
 
   /**

@@ -59,11 +59,14 @@ public final class Checker {
     Calls calls = new Calls(library, walks);
     for (String id : procedures) {
       Procedure procedure = library.procedure(id);
-      Proof proof = new Proof(library, procedure, calls.paths(procedure));
-      Rules.of(loaded.tightened().contains(id))
-          .flatMap(rule -> rule.broken(loaded, proof).stream())
-          .sorted(Fault.BY_PLACE)
-          .forEach(all::add);
+      Proof proof =
+          new Proof(library, procedure, calls.paths(procedure), loaded.own().contains(id));
+      List<Fault> broken =
+          Rules.of(loaded.tightened().contains(id))
+              .flatMap(rule -> rule.broken(loaded, proof).stream())
+              .sorted(Fault.BY_PLACE)
+              .toList();
+      all.addAll(Causes.first(procedure, broken));
     }
     return all;
   }

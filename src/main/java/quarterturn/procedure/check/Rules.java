@@ -11,9 +11,11 @@ import quarterturn.procedure.check.rule.IdleBranch;
 import quarterturn.procedure.check.rule.LeftApart;
 import quarterturn.procedure.check.rule.MissingHazard;
 import quarterturn.procedure.check.rule.MissingQuestion;
+import quarterturn.procedure.check.rule.NeckUnderPull;
 import quarterturn.procedure.check.rule.NoEnd;
 import quarterturn.procedure.check.rule.NotAsExpected;
 import quarterturn.procedure.check.rule.OpenBranches;
+import quarterturn.procedure.check.rule.OpenOutcomes;
 import quarterturn.procedure.check.rule.OverlappingBranches;
 import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.rule.SkippedStep;
@@ -24,8 +26,10 @@ import quarterturn.procedure.check.rule.TwoActions;
 import quarterturn.procedure.check.rule.UncountedReading;
 import quarterturn.procedure.check.rule.UnknownOutcome;
 import quarterturn.procedure.check.rule.UnreachableStep;
+import quarterturn.procedure.check.rule.WhichString;
 import quarterturn.procedure.check.rule.WrongShortcut;
 import quarterturn.procedure.check.rule.turn.OverLimit;
+import quarterturn.procedure.check.rule.turn.TurnAfterStop;
 import quarterturn.procedure.check.rule.turn.TurnAfterTurn;
 import quarterturn.procedure.check.rule.turn.TurnDay;
 import quarterturn.procedure.check.rule.turn.TurnDetuned;
@@ -89,12 +93,15 @@ final class Rules {
           EarlyReading.RULE,
           StaleReading.RULE,
           UncountedReading.RULE,
+          NeckUnderPull.RULE,
+          WhichString.RULE,
           TurnHazards.RULE,
           TurnNeeds.RULE,
           TurnReading.RULE,
           TurnDirection.RULE,
           TurnDetuned.RULE,
           TurnAfterTurn.RULE,
+          TurnAfterStop.RULE,
           TurnDay.RULE,
           OverLimit.RULE,
           SkippedWait.RULE,
@@ -107,6 +114,7 @@ final class Rules {
           LeftApart.RULE,
           NotAsExpected.RULE,
           UnknownOutcome.RULE,
+          OpenOutcomes.RULE,
           CannotProve.RULE);
 
   static final List<Rule> ALL = Stream.of(READ, PROVEN).flatMap(List::stream).toList();

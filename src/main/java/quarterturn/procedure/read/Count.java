@@ -33,10 +33,10 @@ record Count(String words, int times) {
   private static int times(Clause words) throws MisreadException {
     int at = words.at();
     String number = words.take();
-    if (!number.matches("[1-9][0-9]{0,2}")) {
+    if (!number.matches("[1-9]|1[0-9]|20")) {
       String wrong =
           number.isEmpty() ? "a count is missing here" : Quote.of(number) + " is no count";
-      throw new MisreadException(at, wrong, "Write for example: at least 2 times");
+      throw new MisreadException(at, wrong, "Write 1 to 20, for example: at least 2 times");
     }
     if (!words.take("times") && !words.take("time")) {
       throw new MisreadException(

@@ -81,6 +81,7 @@ record LimitsReader(
             more("finding-needed", this::outcomes, outcome -> outcome),
             more("turn-needs", this::facts, Fact::word),
             more("tighten-needs", this::facts, Fact::word),
+            more("apart-needs", this::facts, Fact::word),
             List.copyOf(more("turn-hazards", node -> hazards(node, hazards), id -> id)),
             // A rest that outlasts the day would end with it.
             day.compareTo(rest) < 0 ? rest : day,

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.InWindow;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.Step;
@@ -126,7 +127,7 @@ public final class ProcedureReader {
         begin,
         retune,
         reread,
-        steps,
+        InWindow.expected(steps),
         digest,
         needs.stream().map(Scalar::text).toList());
   }

@@ -1,6 +1,7 @@
 package quarterturn.rehearsal.cover;
 
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Way;
 
@@ -26,6 +27,31 @@ public record Covered(
     never = List.copyOf(never);
     outcomes = List.copyOf(outcomes);
     stuck = List.copyOf(stuck);
+  }
+
+  /** What was covered of the procedure itself. */
+  public Covered own() {
+    return of(way -> way.procedure().equals(procedure));
+  }
+
+  /** What was covered of the procedures it calls. */
+  public Covered called() {
+    return of(way -> !way.procedure().equals(procedure));
+  }
+
+  private Covered of(Predicate<Way> so) {
+    return new Covered(
+        procedure,
+        taken.stream().filter(so).toList(),
+        never.stream().filter(one -> so.test(one.way())).toList(),
+        sessions,
+        outcomes,
+        stuck);
+  }
+
+  /** The number of ways. */
+  public int ways() {
+    return taken.size() + never.size();
   }
 
   /**

@@ -18,17 +18,23 @@ public final class EndlessLoop {
 
   private static void prove(Proof proof, Findings found) {
     for (List<String> loop : new Loops(proof.procedure()).endless()) {
-      Step step = proof.steps().get(loop.get(0));
+      Step first = proof.steps().get(loop.get(0));
+      Step step =
+          loop.stream()
+              .map(proof.procedure()::step)
+              .filter(one -> !proof.lent(one))
+              .findFirst()
+              .orElse(first);
       if (step != null && Ways.ends(proof.procedure(), step.id())) {
         List<String> way = new ArrayList<>(loop);
         way.add(step.id());
         found.add(
             step.mark(),
             "this loop can go round for ever",
-            "leave it by a count ("
+            "leave it by a count, to an end ("
                 + step.id()
-                + " reached at least 3 times), or, where the rod"
-                + " is turned, by what the neck did",
+                + " reached at least 3 times); where the rod is turned, by an answer of the neck"
+                + " that leads out",
             way);
       }
     }

@@ -29,7 +29,9 @@ public final class LeftApart {
       found.add(
           node,
           node.step().id() + " can be reached with " + words,
-          "let a step that establishes " + mend.word() + " come first, or hand over");
+          node.at().stopped()
+              ? "hand over: the nut felt as if it must be left alone"
+              : "let a step that establishes " + mend.word() + " come first, or hand over");
     }
   }
 }

@@ -1,5 +1,6 @@
 package quarterturn.procedure.check.rule;
 
+import quarterturn.procedure.InWindow;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.check.walk.Fan;
 import quarterturn.procedure.check.walk.Reachability;
@@ -13,12 +14,20 @@ public final class NotAsExpected {
           "What a step expects holds on every way that leads to it.",
           NotAsExpected::prove);
 
+  private static final String SAYS =
+      "as its outcome is in-window, what was read has to be fresh, and in its window";
+
   private NotAsExpected() {}
 
   private static void prove(Proof proof, Step step, Findings found) {
     Condition expects = step.words().expects();
     if (expects != null) {
       expects(proof, step, proof.paths().expected(step, expects), found);
+    } else if (InWindow.says(step)) {
+      found.add(
+          step,
+          step.id() + " says " + InWindow.OUTCOME + ", and nothing that has a window was read",
+          "give it another outcome");
     }
   }
 
@@ -32,7 +41,9 @@ public final class NotAsExpected {
           found.add(
               node,
               step.id() + " expects something else than: " + fan.words(taken),
-              "mend the way that leads here, or what the step expects and says");
+              InWindow.says(step)
+                  ? "mend the way that leads here; " + SAYS
+                  : "mend the way that leads here, or what the step expects and says");
         }
       }
     }

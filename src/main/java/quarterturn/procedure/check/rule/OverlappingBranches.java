@@ -1,8 +1,10 @@
 package quarterturn.procedure.check.rule;
 
+import java.util.stream.Stream;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.check.walk.Fan;
 import quarterturn.procedure.check.walk.Reachability;
+import quarterturn.procedure.condition.Condition;
 
 /** The rule that no answer has two ways on. */
 public final class OverlappingBranches {
@@ -13,6 +15,22 @@ public final class OverlappingBranches {
           OverlappingBranches::prove);
 
   private OverlappingBranches() {}
+
+  /** How to mend it: "less than 2 times" holds for every other answer of the neck, too. */
+  private static String mend(Branch... branches) {
+    boolean less =
+        Stream.of(branches).anyMatch(branch -> lessOften(branch.when()));
+    return less
+        ? "\"less than ... times\" holds for every other answer too: ask for the answer first, and"
+            + " for how often in a step of its own"
+        : "let each answer have one way on; where two questions mix, ask one a step";
+  }
+
+  private static boolean lessOften(Condition condition) {
+    return condition instanceof Condition.Not not
+        ? not.part() instanceof Condition.Answered
+        : condition.parts().stream().anyMatch(OverlappingBranches::lessOften);
+  }
 
   private static void prove(Proof proof, Findings found) {
     for (Reachability.Wanting fork : proof.paths().wanting()) {
@@ -27,7 +45,7 @@ public final class OverlappingBranches {
                 + second.go()
                 + " both hold for: "
                 + fork.fan().words(overlap.cells()),
-            "let each answer have one way on; where two questions mix, ask one a step",
+            mend(first, second),
             proof.paths().way(fork.node()));
       }
     }

@@ -17,8 +17,18 @@ import quarterturn.procedure.check.walk.Reachability;
  * @param library everything that was read
  * @param procedure the one to be proven
  * @param paths every way through it
+ * @param own whether it is a user's own
  */
-public record Proof(Library library, Procedure procedure, Reachability paths) {
+public record Proof(Library library, Procedure procedure, Reachability paths, boolean own) {
+  /**
+   * Whether a step is one of a block that comes with the program, in a sheet of a user's own: what
+   * the sheet does not use of it is no fault of the sheet.
+   */
+  public boolean lent(Step step) {
+    String file = step.mark().file();
+    return own && (file.startsWith("procedures/") || file.startsWith("safety/"));
+  }
+
   public Limits limits() {
     return library.limits();
   }

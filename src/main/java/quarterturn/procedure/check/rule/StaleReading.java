@@ -19,8 +19,11 @@ public final class StaleReading {
   private StaleReading() {}
 
   private static void prove(Proof proof, Step step, Findings found) {
-    for (Quantity quantity : Uses.decided(step)) {
-      String wrong = " decides on " + quantity.word() + ", which is stale by then";
+    Set<Quantity> used = step instanceof Step.TurnRod ? Uses.decided(step) : Uses.of(step);
+    for (Quantity quantity : used) {
+      boolean decides = Uses.decided(step).contains(quantity);
+      String does = decides ? " decides on " : " tells of ";
+      String wrong = does + quantity.word() + ", which is stale by then";
       String mend = "take it again first; procedures/results.yaml says what spoils it";
       proof
           .nearest(step, at -> STALE.contains(at.held(quantity)))

@@ -5,6 +5,7 @@ import java.util.Collection;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.bench.BenchState;
+import quarterturn.procedure.bench.BenchState.Compared;
 import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
 
@@ -20,28 +21,45 @@ public final class AbstractState {
   /** Whether the day's turning is known not to be used up since the last turn. */
   private boolean dayLeft;
 
+  /** Whether the rod felt as if it must not be turned again. */
+  private boolean stopped;
+
+  /** Minutes of waits since the strings were tuned. */
+  private int sinceTuned;
+
+  /** Minutes of waits since relief was read. */
+  private int sinceRead;
+
   AbstractState(Layout layout, int[] masks) {
-    this(layout, layout.none(), BenchState.NONE, false);
+    this(layout, layout.none(), BenchState.NONE);
     for (int i = 0; i < masks.length; i++) {
       mask(i, masks[i]);
     }
   }
 
-  private AbstractState(Layout layout, long[] masks, BenchState bench, boolean dayLeft) {
+  private AbstractState(Layout layout, long[] masks, BenchState bench) {
     this.layout = layout;
     this.masks = masks;
     this.bench = bench;
-    this.dayLeft = dayLeft;
   }
 
   /** A copy to be changed. */
   AbstractState copy() {
-    return new AbstractState(layout, masks.clone(), bench, dayLeft);
+    return with(bench);
   }
 
   /** This state with another bench. */
   AbstractState with(BenchState other) {
-    return new AbstractState(layout, masks.clone(), other, dayLeft);
+    AbstractState with = new AbstractState(layout, masks.clone(), other);
+    with.takeFlags(this);
+    return with;
+  }
+
+  private void takeFlags(AbstractState other) {
+    dayLeft = other.dayLeft;
+    stopped = other.stopped;
+    sinceTuned = other.sinceTuned;
+    sinceRead = other.sinceRead;
   }
 
   BenchState bench() {
@@ -54,6 +72,10 @@ public final class AbstractState {
 
   public boolean has(Fact fact) {
     return bench.has(fact);
+  }
+
+  public boolean has(Compared one) {
+    return bench.has(one);
   }
 
   public Freshness held(Quantity quantity) {
@@ -73,7 +95,7 @@ public final class AbstractState {
    */
   void keep(AbstractState other, long[] kept, long[] open, Collection<Quantity> never) {
     bench = other.bench.without(never);
-    dayLeft = other.dayLeft;
+    takeFlags(other);
     for (int i = 0; i < masks.length; i++) {
       masks[i] = other.masks[i] & kept[i] | open[i];
     }
@@ -86,6 +108,31 @@ public final class AbstractState {
 
   public void dayLeft(boolean left) {
     dayLeft = left;
+  }
+
+  /** Whether the rod felt as if it must not be turned again. */
+  public boolean stopped() {
+    return stopped;
+  }
+
+  void stop() {
+    stopped = true;
+  }
+
+  int sinceTuned() {
+    return sinceTuned;
+  }
+
+  void sinceTuned(int minutes) {
+    sinceTuned = minutes;
+  }
+
+  int sinceRead() {
+    return sinceRead;
+  }
+
+  void sinceRead(int minutes) {
+    sinceRead = minutes;
   }
 
   /** The cells of a subject that are possible. */
@@ -102,13 +149,17 @@ public final class AbstractState {
     return other instanceof AbstractState s
         && bench.equals(s.bench)
         && dayLeft == s.dayLeft
+        && stopped == s.stopped
+        && sinceTuned == s.sinceTuned
+        && sinceRead == s.sinceRead
         && Arrays.equals(masks, s.masks);
   }
 
   @Override
   public int hashCode() {
     // Most masks are single bits, which a small factor would heap up in few places of a table.
-    long hash = (bench.bits() << 1 | (dayLeft ? 1 : 0)) * 0x9E3779B97F4A7C15L;
+    int flags = (dayLeft ? 1 : 0) | (stopped ? 2 : 0) | sinceTuned << 2 | sinceRead << 12;
+    long hash = (bench.bits() << 23 ^ bench.bits() ^ flags) * 0x9E3779B97F4A7C15L;
     for (long mask : masks) {
       hash = (hash ^ hash >>> 32 ^ mask) * 0x9E3779B97F4A7C15L;
     }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
@@ -17,6 +16,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Ways;
 import quarterturn.procedure.bench.BenchState;
 import quarterturn.procedure.bench.Detours;
 import quarterturn.procedure.bench.Freshness;
@@ -34,7 +34,23 @@ public final class Calls {
   private final Walks walks;
   private final Set<String> walking = new HashSet<>();
   private final Map<String, Reachability> walked = new HashMap<>();
-  private final Map<String, Map<String, Map<Quantity, Freshness>>> left = new HashMap<>();
+  private final Map<String, Map<String, Left>> left = new HashMap<>();
+
+  /**
+   * What a called procedure leaves with one of its outcomes.
+   *
+   * @param readings the worst freshness of each reading it takes or spoils
+   * @param stopped whether the rod may have felt as if it must not be turned again
+   */
+  private record Left(Map<Quantity, Freshness> readings, boolean stopped) {
+    /** What is left where it may be this or that. */
+    Left or(Left other) {
+      Map<Quantity, Freshness> worst = new EnumMap<>(readings);
+      other.readings.forEach(
+          (quantity, held) -> worst.merge(quantity, held, (a, b) -> a.compareTo(b) < 0 ? a : b));
+      return new Left(worst, stopped || other.stopped);
+    }
+  }
 
   public Calls(Library library, Walks walks) {
     this.library = library;
@@ -65,16 +81,19 @@ public final class Calls {
     Frame frame = caller.frame();
     Detours detours = new Detours(frame.procedure());
     Subject ended = new Subject.Choice(call.id());
-    boolean turns = any(called, step -> step instanceof Step.TurnRod, new HashSet<>());
-    boolean tunes = any(called, this::tunes, new HashSet<>());
+    boolean turns = library.any(called, Step.TurnRod.class::isInstance);
+    boolean tunes = library.any(called, this::tunes);
     left(called)
         .forEach(
-            (outcome, readings) -> {
+            (outcome, what) -> {
               AbstractState now = before.copy();
+              if (what.stopped()) {
+                now.stop();
+              }
               if (tunes) {
                 now.bench(now.bench().unknownPitch());
               }
-              readings.forEach((quantity, held) -> leave(frame, now, quantity, held));
+              what.readings().forEach((quantity, held) -> leave(frame, now, quantity, held));
               frame.set(now, ended, frame.where(ended, new Cell.Option(outcome)::equals));
               if (turns) {
                 now.dayLeft(false);
@@ -96,6 +115,9 @@ public final class Calls {
   }
 
   private static void leave(Frame frame, AbstractState now, Quantity quantity, Freshness held) {
+    if (quantity == Quantity.RELIEF) {
+      now.bench(now.bench().keeping(Set.of()));
+    }
     if (held.compareTo(Freshness.STALE) < 0) {
       // Not read there, but spoiled.
       now.bench(now.bench().spoiled(quantity));
@@ -110,33 +132,21 @@ public final class Calls {
         new Subject.Repeating(quantity));
   }
 
-  /**
-   * The worst freshness that a called procedure leaves of each reading it takes or spoils, by
-   * outcome.
-   */
-  private Map<String, Map<Quantity, Freshness>> left(Procedure called) {
-    Map<String, Map<Quantity, Freshness>> known = left.get(called.id());
+  /** What a called procedure leaves, by outcome. */
+  private Map<String, Left> left(Procedure called) {
+    Map<String, Left> known = left.get(called.id());
     if (known != null) {
       return known;
     }
-    Map<String, Map<Quantity, Freshness>> found = new HashMap<>();
-    Set<Quantity> touched = new HashSet<>();
-    for (Quantity quantity : Quantity.values()) {
-      if (any(called, s -> reads(s, quantity) || spoils(s, quantity), new HashSet<>())) {
-        touched.add(quantity);
-      }
-    }
+    Map<String, Left> found = new HashMap<>();
     Reachability paths = paths(called);
     for (Step step : called.steps().values()) {
-      if (!(step instanceof Step.Done done) || paths.at(step.id()).isEmpty()) {
-        continue;
-      }
-      Map<Quantity, Freshness> readings =
-          found.computeIfAbsent(done.outcome(), o -> new EnumMap<>(Quantity.class));
-      for (Reachability.Node node : paths.at(step.id())) {
-        for (Quantity quantity : touched) {
-          Freshness held = node.at().held(quantity);
-          readings.merge(quantity, held, (a, b) -> a.compareTo(b) < 0 ? a : b);
+      if (step instanceof Step.Done done) {
+        Set<Quantity> touched = touched(called, done);
+        for (Reachability.Node node : paths.at(step.id())) {
+          Map<Quantity, Freshness> readings = new EnumMap<>(Quantity.class);
+          touched.forEach(quantity -> readings.put(quantity, node.at().held(quantity)));
+          found.merge(done.outcome(), new Left(readings, node.at().stopped()), Left::or);
         }
       }
     }
@@ -144,19 +154,38 @@ public final class Calls {
     return found;
   }
 
-  /** Whether {@code so} holds of some step of a procedure, or of one it calls. */
-  private boolean any(Procedure procedure, Predicate<Step> so, Set<String> seen) {
-    if (!seen.add(procedure.id())) {
-      return false;
-    }
+  /** The quantities that are read or spoiled on some way to an end. */
+  private Set<Quantity> touched(Procedure procedure, Step.Done end) {
+    Set<Quantity> touched = EnumSet.noneOf(Quantity.class);
     for (Step step : procedure.steps().values()) {
-      Procedure called =
-          step instanceof Step.Call call ? library.procedures().get(call.procedure()) : null;
-      if (so.test(step) || (called != null && any(called, so, seen))) {
-        return true;
+      for (Quantity quantity : Quantity.values()) {
+        Set<String> from =
+            step instanceof Step.Call call
+                ? touching(call, quantity)
+                : reads(step, quantity) || spoils(step, quantity) ? Set.of(step.id()) : Set.of();
+        if (from.stream()
+            .anyMatch(id -> Ways.reach(procedure, id, any -> true).contains(end.id()))) {
+          touched.add(quantity);
+        }
       }
     }
-    return false;
+    return touched;
+  }
+
+  /** The steps that a call can lead to once what it called has read or spoiled a quantity. */
+  private Set<String> touching(Step.Call call, Quantity quantity) {
+    Procedure called = library.procedures().get(call.procedure());
+    Set<String> steps = new HashSet<>();
+    if (called != null && !walking.contains(called.id())) {
+      left(called)
+          .forEach(
+              (outcome, what) -> {
+                if (what.readings().containsKey(quantity)) {
+                  steps.addAll(Ways.after(call, outcome));
+                }
+              });
+    }
+    return steps;
   }
 
   /** Whether a step can change the pitch of the strings, or let time pass in which it drifts. */

@@ -6,11 +6,14 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
+import quarterturn.procedure.condition.Cell;
 import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Verdict;
 
 /** The ways on from one fork, for what may be known when it is reached. */
 public final class Fan {
@@ -204,8 +207,19 @@ public final class Fan {
         .collect(Collectors.joining(" and "));
   }
 
-  /** The first case of some masks, in words. */
+  /** A case of some masks, in words: one in which something was read, where there is such. */
   public String words(Taken taken) {
-    return words(Arrays.stream(taken.masks()).map(Integer::numberOfTrailingZeros).toArray());
+    return words(IntStream.range(0, subjects.length).map(i -> telling(i, taken.masks()[i])).toArray());
+  }
+
+  private static final Cell UNREAD = new Cell.Strings(Set.of(Verdict.NOT_MEASURED));
+
+  private int telling(int place, int mask) {
+    int first = Integer.numberOfTrailingZeros(mask);
+    int others = mask & mask - 1;
+    Cell cell = frame.domains().get(subjects[place]).cells().get(first);
+    return others != 0 && (cell.equals(Cell.Standing.NOTHING) || cell.equals(UNREAD))
+        ? Integer.numberOfTrailingZeros(others)
+        : first;
   }
 }

@@ -5,10 +5,15 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Ways;
+import quarterturn.procedure.bench.BenchState;
 import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
 
 /**
  * Drops from an abstract state what no longer matters from a step on, so that ways that differ in
@@ -22,6 +27,9 @@ final class Forgetting {
   private final List<Alike> alike;
   private final List<Spoiled> spoiled;
   private final List<Quantity> unread;
+  private final Set<BenchState.Compared> compared;
+  private final boolean tuning;
+  private final boolean reading;
   private final int count;
   private final @Nullable Domain counted;
 
@@ -56,10 +64,25 @@ final class Forgetting {
     List<Quantity> unread = new ArrayList<>(List.of(Quantity.values()));
     unread.removeAll(live.readings(step));
     this.unread = List.copyOf(unread);
+    this.compared = live.compared(step);
+    int most = frame.library().limits().readingHoldsMinutes();
+    this.tuning = Ways.waitBefore(frame.procedure(), step, most, Forgetting::tunes);
+    this.reading = Ways.waitBefore(frame.procedure(), step, most, Forgetting::reads);
     int count = frame.index(new Subject.Count(step));
     boolean counts = kept.contains(count);
     this.count = counts ? count : -1;
     this.counted = counts ? frame.domains().get(count) : null;
+  }
+
+  private static boolean tunes(Step step) {
+    return step instanceof Step.TurnRod || step.establishes().contains(Fact.AT_PITCH);
+  }
+
+  private static boolean reads(Step step) {
+    return step instanceof Step.TurnRod
+        || (step instanceof Step.Measure measure
+            && measure.quantity() == Quantity.RELIEF
+            && measure.which() != Which.HIGHEST);
   }
 
   private static Stream<Spoiled> spoiled(Frame frame, Quantity quantity) {
@@ -81,6 +104,9 @@ final class Forgetting {
   /** Turns {@code at} into the state in which the step is reached from {@code from}. */
   void reach(AbstractState from, AbstractState at) {
     at.keep(from, kept, open, unread);
+    at.bench(at.bench().keeping(compared));
+    at.sinceTuned(tuning && at.has(Fact.AT_PITCH) ? at.sinceTuned() : 0);
+    at.sinceRead(reading && at.held(Quantity.RELIEF) == Freshness.FRESH ? at.sinceRead() : 0);
     if (counted != null) {
       at.mask(count, counted.onward(at.mask(count)));
     }

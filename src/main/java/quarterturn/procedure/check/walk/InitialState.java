@@ -73,7 +73,7 @@ record InitialState(Frame frame, Set<Subject> decided) {
    */
   AbstractState again(AbstractState ended) {
     AbstractState again = ended.copy();
-    again.bench(again.bench().unknownPitch().spoiled());
+    again.bench(again.bench().unknownPitch().spoiled().keeping(Set.of()));
     again.dayLeft(false);
     for (int i = 0; i < frame.domains().size(); i++) {
       Domain domain = frame.domains().get(i);

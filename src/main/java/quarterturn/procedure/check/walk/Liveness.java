@@ -19,6 +19,7 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
 import quarterturn.procedure.bench.BenchState;
+import quarterturn.procedure.bench.BenchState.Compared;
 import quarterturn.procedure.bench.Detours;
 import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.condition.Condition;
@@ -51,6 +52,7 @@ final class Liveness {
    * @param own places of those it states itself
    * @param live places of those that matter there
    * @param readings the quantities whose readings matter there
+   * @param compared what matters there of the strings that were read
    */
   private record Matter(
       Step step,
@@ -60,7 +62,8 @@ final class Liveness {
       BitSet gone,
       BitSet own,
       BitSet live,
-      Set<Quantity> readings) {}
+      Set<Quantity> readings,
+      Set<Compared> compared) {}
 
   Liveness(Frame frame, Function<Step, Fan> fans) {
     this.frame = frame;
@@ -106,6 +109,12 @@ final class Liveness {
     return matter == null ? Set.of() : matter.readings();
   }
 
+  /** What matters at a step of the strings on which relief was read. */
+  Set<Compared> compared(String step) {
+    Matter matter = matters.get(step);
+    return matter == null ? Set.of() : matter.compared();
+  }
+
   /** The places of the conditions that a step states; each gets one here. */
   private BitSet own(Step step) {
     BitSet own = new BitSet();
@@ -116,10 +125,12 @@ final class Liveness {
           .forEach(
               (piece, subject) -> {
                 int place = place(piece, subject);
-                // A reading's own branches are about the reading that is just taken.
+                // Its own branches are about what it takes: a reading, or how a call ended.
                 boolean itself =
                     step instanceof Step.Measure measure
-                        && subject.equals(new Subject.Reading(measure.quantity()));
+                        ? subject.equals(new Subject.Reading(measure.quantity()))
+                        : step instanceof Step.Call
+                            && subject.equals(new Subject.Choice(step.id()));
                 if (!itself || condition.equals(expects)) {
                   own.set(place);
                 }
@@ -139,7 +150,7 @@ final class Liveness {
   }
 
   private Matter matter(Step step, BitSet own) {
-    boolean reads = step instanceof Step.Measure measure && measure.which() != Which.HIGHEST;
+    boolean reads = step instanceof Step.Measure m && m.which() != Which.HIGHEST;
     Subject chosen = new Subject.Choice(step.id());
     BitSet gone =
         about(
@@ -151,12 +162,13 @@ final class Liveness {
     return new Matter(
         step,
         next(frame.procedure(), step),
-        reads ? withoutReading((Step.Measure) step) : Set.of(),
+        step instanceof Step.Measure measure ? withoutReading(measure) : Set.of(),
         reads ? about(subject -> shows((Step.Measure) step, subject)) : new BitSet(),
         gone,
         own,
         new BitSet(),
-        EnumSet.noneOf(Quantity.class));
+        EnumSet.noneOf(Quantity.class),
+        EnumSet.noneOf(Compared.class));
   }
 
   /**
@@ -193,7 +205,41 @@ final class Liveness {
     boolean more = !live.equals(matter.live()) || !read.equals(matter.readings());
     matter.live().or(live);
     matter.readings().addAll(read);
-    return more;
+    return more | matter.compared().addAll(compared(matter));
+  }
+
+  /** What matters at a step of the strings that were read, as far as is known of those after it. */
+  private Set<Compared> compared(Matter matter) {
+    Step step = matter.step();
+    Set<Compared> compared = comparedAfter(matter.next());
+    for (Condition condition : Frame.conditions(step)) {
+      for (Subject subject : condition.subjects()) {
+        compared.addAll(subject instanceof Subject.Differing ? Set.of(Compared.HIGHEST) : Set.of());
+        compared.addAll(subject instanceof Subject.Repeating ? Set.of(Compared.TWICE) : Set.of());
+      }
+    }
+    if (step instanceof Step.TurnRod) {
+      compared.clear();
+    }
+    if (step instanceof Step.Measure measure && measure.quantity() == Quantity.RELIEF) {
+      // A reading replaces what was known of the last two, and tells of one with the last before it.
+      boolean twice = compared.contains(Compared.TWICE);
+      compared.retainAll(Set.of(Compared.HIGHEST));
+      compared.addAll(comparedAfter(matter.unread()));
+      compared.addAll(twice ? LAST : Set.of());
+      compared.removeAll(measure.which() == Which.HIGHEST ? Set.of(Compared.HIGHEST) : Set.of());
+    }
+    return compared;
+  }
+
+  private static final Set<Compared> LAST = Set.of(Compared.LOWEST_LAST, Compared.HIGHEST_LAST);
+
+  private Set<Compared> comparedAfter(Set<String> steps) {
+    Set<Compared> after = EnumSet.noneOf(Compared.class);
+    for (String step : steps) {
+      after.addAll(compared(step));
+    }
+    return after;
   }
 
   private void add(Set<String> steps, BitSet live, Set<Quantity> read) {

@@ -2,6 +2,7 @@ package quarterturn.procedure.check.walk;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
@@ -35,8 +36,23 @@ public final class Loops {
    *
    * @param steps places of the steps, one of which such a loop passes
    * @param ways the ways, one of which such a loop takes: by place, the places they lead to
+   * @param leaves whether one of the ways from a place has to leave the loop: a question limits
+   *     nothing whose every answer goes round once more
    */
-  private record Limit(BitSet steps, BitSet[] ways) {}
+  private record Limit(BitSet steps, BitSet[] ways, boolean leaves) {
+    /** The ways that limit the loops within some places. */
+    BitSet[] within(BitSet places) {
+      return Arrays.stream(ways)
+          .map(to -> leaves && Limit.outside(to, places).isEmpty() ? new BitSet() : to)
+          .toArray(BitSet[]::new);
+    }
+
+    private static BitSet outside(BitSet to, BitSet places) {
+      BitSet outside = (BitSet) to.clone();
+      outside.andNot(places);
+      return outside;
+    }
+  }
 
   private final List<String> ids;
   private final BitSet[] next;
@@ -60,16 +76,16 @@ public final class Loops {
         rests.add(step.id());
       }
       counted(step, step.fork(), counted);
-      if (asks(step.fork(), Subject.Neck.class)) {
+      if (asks(step.fork(), Subject.Neck.class) || asks(step.fork(), Subject.Rod.class)) {
         Ways.from(step).forEach(to -> progress.add(new Way(step.id(), to)));
       }
       if (asks(step.fork(), Subject.Turning.class)) {
         Ways.from(step).forEach(to -> days.add(new Way(step.id(), to)));
       }
     }
-    counted.forEach((step, ways) -> limit(Set.of(step), ways));
-    limit(turns, progress);
-    limit(rests, days);
+    counted.forEach((step, ways) -> limit(Set.of(step), ways, false));
+    limit(turns, progress, true);
+    limit(rests, days, true);
   }
 
   /** A graph of the steps without any way. */
@@ -85,12 +101,12 @@ public final class Loops {
     }
   }
 
-  private void limit(Set<String> steps, Set<Way> ways) {
+  private void limit(Set<String> steps, Set<Way> ways, boolean leaves) {
     BitSet passed = new BitSet();
     steps.stream().mapToInt(ids::indexOf).filter(place -> place >= 0).forEach(passed::set);
     BitSet[] open = none();
     ways.forEach(way -> add(open, way));
-    limits.add(new Limit(passed, open));
+    limits.add(new Limit(passed, open, leaves));
   }
 
   private static boolean asks(Branch.Fork fork, Class<? extends Subject> about) {
@@ -165,11 +181,12 @@ public final class Loops {
    */
   private @Nullable List<Integer> endless(BitSet[] graph, BitSet knot) {
     for (Limit limit : limits) {
-      if (knot.intersects(limit.steps()) && anyOf(graph, limit.ways())) {
+      BitSet[] ways = limit.within(knot);
+      if (knot.intersects(limit.steps()) && anyOf(graph, ways)) {
         BitSet left = (BitSet) knot.clone();
         left.andNot(limit.steps());
         List<Integer> loop = inKnots(within(graph, left));
-        return loop != null ? loop : inKnots(without(graph, limit.ways()));
+        return loop != null ? loop : inKnots(without(graph, ways));
       }
     }
     return shortest(graph);

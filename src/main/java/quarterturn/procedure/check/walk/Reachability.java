@@ -127,7 +127,8 @@ public final class Reachability {
     for (Node at = node; ; at = nodes.get(at.from())) {
       way.add(0, at.step().id());
       if (at.broken()) {
-        way.add(0, "(a break)");
+        boolean over = nodes.get(at.from()).step() instanceof Step.Done;
+        way.add(0, over ? "(it ends, and is begun once more)" : "(a break)");
       }
       if (at.from() < 0) {
         return way;
@@ -184,7 +185,9 @@ public final class Reachability {
         if (to != null) {
           reach(to, effects.back(at, drifted), from, true);
         } else if (drifted && !(step instanceof Step.Silent)) {
-          stay(from, at.with(at.bench().offPitch()));
+          AbstractState off = at.with(at.bench().offPitch());
+          off.sinceTuned(0);
+          stay(from, off);
         }
       }
     }

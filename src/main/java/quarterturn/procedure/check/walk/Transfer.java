@@ -2,6 +2,7 @@ package quarterturn.procedure.check.walk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import quarterturn.procedure.Fact;
@@ -65,7 +66,7 @@ final class Transfer {
   List<Onward> from(Step step, AbstractState before) {
     return step.match(
         new Step.Cases<>(
-            tell -> forked(tell, before.with(before.bench().told(results, tell))),
+            tell -> forked(tell, done(before, before.bench().told(results, tell), tell.establishes())),
             choose -> choose.options().stream().map(one -> chosen(choose, one, before)).toList(),
             note -> List.of(new Onward(note.go(), before, Fan.REST)),
             pause -> List.of(new Onward(pause.go(), before, Fan.REST)),
@@ -80,6 +81,14 @@ final class Transfer {
             handOver -> List.of()));
   }
 
+  private static AbstractState done(AbstractState before, BenchState bench, Set<Fact> facts) {
+    AbstractState now = before.with(bench);
+    if (facts.contains(Fact.AT_PITCH)) {
+      now.sinceTuned(0);
+    }
+    return now;
+  }
+
   private List<Onward> forked(Step.Forked step, AbstractState now) {
     List<Onward> ways = new ArrayList<>();
     spread(ways, step, now);
@@ -87,7 +96,7 @@ final class Transfer {
   }
 
   private Onward chosen(Step.Choose choose, Step.Option option, AbstractState before) {
-    AbstractState now = before.with(before.bench().chosen(results, option));
+    AbstractState now = done(before, before.bench().chosen(results, option), option.establishes());
     Subject answer = new Subject.Choice(choose.id());
     frame.set(now, answer, frame.where(answer, new Cell.Option(option.id())::equals));
     return new Onward(option.go(), now, Fan.REST);
@@ -110,6 +119,9 @@ final class Transfer {
   private AbstractState turned(AbstractState before, Feel feel) {
     AbstractState now = before.with(before.bench().turned(results, true));
     now.dayLeft(false);
+    if (limits.stopFeels().contains(feel)) {
+      now.stop();
+    }
     frame.open(now, RELIEF, DIFFERING, REPEATING, ROD, TODAY, IN_ALL);
     frame.set(now, NECK, answered(Response.UNSEEN));
     frame.set(now, FEELING, frame.where(FEELING, new Cell.Felt(feel)::equals));
@@ -122,16 +134,33 @@ final class Transfer {
         NECK, cell -> cell instanceof Cell.Answer answer && answer.response() == response);
   }
 
+  /** The mask of the cells in which the neck was turned and gave some response. */
+  private int answers() {
+    return frame.where(
+        NECK,
+        cell -> cell instanceof Cell.Answer one && one.response() != Response.NOT_TURNED);
+  }
+
   private AbstractState waited(Step.Wait wait, AbstractState before) {
     boolean settles = wait.minutes() >= limits.settleMinutes() && before.has(Fact.AT_PITCH);
     AbstractState now = before.with(before.bench().waited(wait, settles));
-    if (wait.minutes() > limits.readingHoldsMinutes()) {
-      // Pitch drifts and the neck moves on.
-      now.bench(now.bench().offPitch().spoiled(Quantity.RELIEF));
+    // Pitch drifts and the neck moves on: waits one after the other count as one.
+    now.sinceTuned(added(before.sinceTuned(), wait));
+    now.sinceRead(added(before.sinceRead(), wait));
+    if (now.sinceTuned() > limits.readingHoldsMinutes()) {
+      now.bench(now.bench().offPitch());
       frame.open(now, TODAY);
+    }
+    if (now.sinceRead() > limits.readingHoldsMinutes()) {
+      now.bench(now.bench().spoiled(Quantity.RELIEF));
     }
     now.dayLeft(now.dayLeft() || (wait.rest() && wait.minutes() >= limits.restHours() * 60));
     return now;
+  }
+
+  /** Minutes of waits after one more; beyond what a reading holds they are not told apart. */
+  private int added(int before, Step.Wait wait) {
+    return Math.min(before + wait.minutes(), limits.readingHoldsMinutes() + 1);
   }
 
   private List<Onward> read(Step.Measure step, AbstractState before) {
@@ -193,10 +222,11 @@ final class Transfer {
       return;
     }
     now.dayLeft(now.dayLeft() && quantity != Quantity.RELIEF);
+    now.sinceRead(quantity == Quantity.RELIEF ? 0 : now.sinceRead());
     frame.open(now, new Subject.Each(quantity));
     if (quantity == Quantity.RELIEF && now.held(quantity) == Freshness.FRESH && neck >= 0) {
-      int never = answered(Response.NOT_TURNED);
-      now.mask(neck, now.turned() ? frame.domains().get(neck).all() & ~never : never);
+      // Cells that no condition tells apart are one: an answer can share one with none.
+      now.mask(neck, now.turned() ? answers() : answered(Response.NOT_TURNED));
     }
   }
 

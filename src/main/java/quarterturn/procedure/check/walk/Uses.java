@@ -17,7 +17,8 @@ public final class Uses {
    */
   public static Set<Quantity> of(Step step) {
     Set<Quantity> used = decided(step);
-    if (step instanceof Step.TurnRod || says(step, Blank.READING)) {
+    boolean says = says(step, Blank.READING) || says(step, Blank.NEXT_TURN);
+    if (step instanceof Step.TurnRod || says) {
       used.add(Quantity.RELIEF);
     }
     return used;
@@ -27,6 +28,9 @@ public final class Uses {
   public static Set<Quantity> decided(Step step) {
     Set<Quantity> used = EnumSet.noneOf(Quantity.class);
     step.fork().branches().forEach(branch -> add(used, branch.when()));
+    if (step instanceof Step.Adjust adjust) {
+      used.add(adjust.adjustment().quantity());
+    }
     if (step instanceof Step.Measure measure) {
       used.remove(measure.quantity());
     }
@@ -47,7 +51,6 @@ public final class Uses {
   /** Whether a step's words have a blank. */
   static boolean says(Step step, Blank blank) {
     String written = "{" + blank.word() + "}";
-    String brief = step.words().brief();
-    return step.words().text().contains(written) || (brief != null && brief.contains(written));
+    return step.words().all().anyMatch(text -> text.contains(written));
   }
 }

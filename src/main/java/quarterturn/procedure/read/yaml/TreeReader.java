@@ -102,6 +102,10 @@ public record TreeReader(Faults faults, YAMLParser parser) {
       Mark key = start();
       plain(key, raw());
       String name = parser.getText();
+      if (name.equals("<<")) {
+        throw faults.stop(
+            key, "a merge key (<<)", "Merge keys are not used here; write the keys out");
+      }
       Node value = value(parser.nextToken(), depth + 1);
       Node.Entry before = entries.putIfAbsent(name, new Node.Entry(key, value));
       if (before != null) {

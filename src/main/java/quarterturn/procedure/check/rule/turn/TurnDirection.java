@@ -32,11 +32,23 @@ public final class TurnDirection {
         found.add(
             turning.node(),
             turning + " has no direction for: " + CellWords.of(domain.subject(), cell),
-            turning.undoes()
-                ? "let only a turn that was made be taken back"
-                : "let only readings below or above the window, or leaning so, lead to it");
+            mend(turning));
       }
     }
+  }
+
+  private static String mend(Turning turning) {
+    if (turning.turn().amount() instanceof Step.Amount.Fixed fixed) {
+      boolean tightens = fixed.turn().turns() > 0;
+      return "it always "
+          + (tightens ? "tightens" : "loosens")
+          + ": let only readings "
+          + (tightens ? "above" : "below")
+          + " the window lead to it, or let the amount be advised";
+    }
+    return turning.undoes()
+        ? "let only a turn that was made be taken back"
+        : "let only readings below or above the window, or leaning so, lead to it";
   }
 
   /** The cells of a domain in which the turn's direction is known, as a mask. */

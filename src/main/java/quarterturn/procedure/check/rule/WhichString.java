@@ -1,0 +1,143 @@
+package quarterturn.procedure.check.rule;
+
+import java.util.Locale;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Blank;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Ways;
+import quarterturn.procedure.bench.BenchState.Compared;
+import quarterturn.procedure.check.walk.Frame;
+import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Subject;
+import quarterturn.procedure.condition.Verdict;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
+
+/** The rule that what is said of a reading is about the string that was read. */
+public final class WhichString {
+  public static final Rule RULE =
+      Rule.ofSteps(
+          "which-string",
+          "What is said, compared and decided of relief is about the strings that were read.",
+          WhichString::prove);
+
+  /** Strings as texts name them, beside their blanks: the lowest, then the highest. */
+  private static final List<String> LOWEST = List.of("thickest string", "lowest string");
+
+  private static final List<String> HIGHEST = List.of("thinnest string", "highest string");
+
+  private WhichString() {}
+
+  private static void prove(Proof proof, Step step, Findings found) {
+    if (step instanceof Step.Measure measure) {
+      said(proof, measure, found);
+      decided(measure, found);
+    } else if (step.words().all().anyMatch(WhichString::confuses)) {
+      found.add(
+          step,
+          step.id() + " gives {reading} for the highest string; it is the lowest string's",
+          "say it of {lowest}");
+    }
+    for (Condition condition : Frame.conditions(step)) {
+      condition.subjects().forEach(subject -> compared(proof, step, subject, found));
+    }
+  }
+
+  private static boolean confuses(String text) {
+    return text.contains(written(Blank.READING))
+        && text.contains(written(Blank.HIGHEST))
+        && !text.contains(written(Blank.LOWEST));
+  }
+
+  private static String written(Blank blank) {
+    return "{" + blank.word() + "}";
+  }
+
+  /** A step that reads one string names it; another one only where that was read before. */
+  private static void said(Proof proof, Step.Measure step, Findings found) {
+    Which other = other(step.which());
+    if (other == null) {
+      return;
+    }
+    for (String text : List.of(step.words().text(), String.valueOf(step.words().brief()))) {
+      boolean named = names(text, step.which() == Which.LOWEST);
+      if (names(text, other == Which.LOWEST) && (!named || unread(proof, step, other))) {
+        found.add(
+            step,
+            step.id() + " reads the " + step.which().word() + " string, and its words name the "
+                + other.word() + " one",
+            "name the string that is read; another one only where it was read before");
+      }
+    }
+  }
+
+  private static @Nullable Which other(@Nullable Which which) {
+    return which == Which.LOWEST ? Which.HIGHEST : which == Which.HIGHEST ? Which.LOWEST : null;
+  }
+
+  private static boolean names(String text, boolean lowest) {
+    String small = text.toLowerCase(Locale.ROOT);
+    return small.contains(written(lowest ? Blank.LOWEST : Blank.HIGHEST))
+        || (lowest ? LOWEST : HIGHEST).stream().anyMatch(small::contains);
+  }
+
+  /** Whether a way leads to a step on which a string was not asked for. */
+  private static boolean unread(Proof proof, Step step, Which which) {
+    Set<String> reached =
+        Ways.reach(
+            proof.procedure(),
+            proof.procedure().begin(),
+            one -> !(one instanceof Step.Measure m && m.which() == which));
+    return reached.contains(step.id());
+  }
+
+  /** Where the highest string is read, nothing is decided on relief: that is the lowest string's. */
+  private static void decided(Step.Measure step, Findings found) {
+    if (step.quantity() == Quantity.RELIEF && step.which() == Which.HIGHEST) {
+      Condition unread = new Condition.Against(Quantity.RELIEF, Verdict.NOT_MEASURED);
+      boolean decides =
+          step.fork().branches().stream()
+              .flatMap(branch -> branch.when().atoms())
+              .anyMatch(
+                  atom ->
+                      atom.about().equals(new Subject.Reading(Quantity.RELIEF))
+                          && !atom.equals(unread));
+      if (decides) {
+        found.add(
+            step,
+            step.id() + " decides on relief where the highest string is read",
+            "decide in a step of its own, on the lowest string; here by whether it was read, or"
+                + " by how far the two differ");
+      }
+    }
+  }
+
+  private static void compared(Proof proof, Step step, Subject subject, Findings found) {
+    Which read = step instanceof Step.Measure measure ? measure.which() : null;
+    if (subject instanceof Subject.Differing && read != Which.HIGHEST) {
+      lacks(proof, step, Compared.HIGHEST, found);
+    }
+    if (subject instanceof Subject.Repeating) {
+      // A step that reads is only reached before its own reading.
+      Compared before =
+          read == null
+              ? Compared.TWICE
+              : read == Which.HIGHEST ? Compared.HIGHEST_LAST : Compared.LOWEST_LAST;
+      lacks(proof, step, before, found);
+    }
+  }
+
+  private static void lacks(Proof proof, Step step, Compared known, Findings found) {
+    boolean differs = known == Compared.HIGHEST;
+    String wrong =
+        differs
+            ? " asks whether the strings differ; the highest was not read since anything changed"
+            : " asks whether a reading repeats; the last two were not taken on one string";
+    String mend = differs ? "read it before" : "read one string twice, one time after the other";
+    proof
+        .nearest(step, at -> !at.has(known))
+        .ifPresent(node -> found.add(node, step.id() + wrong, mend));
+  }
+}
