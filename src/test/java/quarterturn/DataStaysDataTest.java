@@ -79,7 +79,7 @@ class DataStaysDataTest {
       a label in a picture: screen/page/PlacesPicture plate pocket
       a unit: unit/Dates day
       a key of JSON: lesson/store/LessonJson hold
-      a verb: procedure/check/rule/Acts fit seat shim slacken trim tune
+      a verb: procedure/check/rule/TwoActions fit seat shim slacken trim tune
       """;
 
   /** Where a length of time in days or hours may stand: it is no policy. */
