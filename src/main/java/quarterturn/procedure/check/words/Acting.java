@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /** Tells which act a verb and its target are. */
 final class Acting {
   private static final Set<String> CLOCKED =
-      Words.of("round around clockwise toward towards away o'clock");
+      Words.of("round around clockwise toward towards away o'clock past beyond");
 
   private Acting() {}
 
@@ -21,10 +21,10 @@ final class Acting {
     }
     Part part = target.part();
     boolean screws = target.words().contains("screw");
-    if (part == null) {
+    if (part == null || part == Part.OTHER && verb.equals("tune")) {
       boolean down =
           verb.equals("tune") && tail.says("down") || Words.has("detune untune downtune", verb);
-      return down ? Act.SLACKEN : verb.equals("restring") ? Act.CHANGE_STRINGS : null;
+      return down ? Act.SLACKEN : Words.has("restring string", verb) ? Act.CHANGE_STRINGS : null;
     }
     return switch (part) {
       case STRING -> string(verb, target, tail);
@@ -176,7 +176,9 @@ final class Acting {
       case RELIEF -> amount || way;
       case NECK ->
           turning && amount && !target.words().contains("screw")
-              || amount && (setting || Verbs.GIVING.contains(verb))
+              || amount
+                  && !target.words().contains("screw")
+                  && (setting || Verbs.GIVING.contains(verb))
               || Words.has("straighten", verb)
               || verb.equals("tighten")
                   && !target.words().contains("screw")

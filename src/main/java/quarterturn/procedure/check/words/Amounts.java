@@ -133,7 +133,9 @@ final class Amounts {
           "completely",
           "firmly",
           "tight",
-          "all the way");
+          "all the way",
+          "beyond",
+          "past");
 
   /** Words that make a limit of the amount after or before them. */
   private static final List<String> LIMITS =
@@ -148,7 +150,6 @@ final class Amounts {
           "the limit",
           "or less",
           "or more",
-          "at a time",
           "never more",
           "the most");
 

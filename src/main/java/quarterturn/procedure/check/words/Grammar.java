@@ -21,7 +21,7 @@ final class Grammar {
           "wise advised asked required supposed meant necessary important essential good next step",
           "job task thing left want care happy free welcome allowed wish told urged invited ready",
           "encouraged expected obliged prepared recommended sense come moment certain chance need's",
-          "helpful turn fine ok safe okay are mind see");
+          "helpful turn fine ok safe right alright harmless okay are mind see");
 
   /** Those of them that are somebody's: the strings have to is nothing the reader has to do. */
   private static final Set<String> OWN_DUTY =
@@ -103,7 +103,8 @@ final class Grammar {
       Words.of("more further extra last next first second third little");
 
   private static final Set<String> USING =
-      Words.of("use take grab apply employ get insert seat put hold fit pick");
+      Words.of(
+          "use take grab apply employ get insert seat put hold fit pick hit strike tap push pull press lean move slide");
 
   private final Segment at;
   private final int begin;
@@ -202,7 +203,7 @@ final class Grammar {
     if (COUNTING.contains(before) && !object(place + 1)) {
       return true;
     }
-    if (word.equals("string") && !Lexicon.ARTICLES.contains(next)) {
+    if (word.equals("string") && !Lexicon.ARTICLES.contains(next) && !Words.has("it them", next)) {
       return true;
     }
     if (Amounts.part(before)) {
@@ -247,7 +248,8 @@ final class Grammar {
 
   private Mood mood(int place) {
     int governor = place - 1;
-    while (governor >= begin && Lexicon.adverb(at.at(governor))) {
+    while (governor >= begin
+        && (Lexicon.adverb(at.at(governor)) || at.at(governor + 1).equals("well"))) {
       governor--;
     }
     String left = governor < begin ? "" : at.at(governor);
@@ -386,7 +388,8 @@ final class Grammar {
         || at.says("now")
         || at.says("then")
         || at.says("next")
-        || at.says("safely");
+        || at.says("safely")
+        || at.says("as well");
   }
 
   private Mood subject(int place, String subject) {
@@ -408,7 +411,8 @@ final class Grammar {
   private Mood coordinated(int place, int conjunction, String left) {
     Verb previous = previous();
     if (previous != null) {
-      boolean turned = left.equals("but") && previous.mood() == Mood.REFUSED;
+      boolean yields = left.equals("but") || Lexicon.YIELDING.contains(previous.base());
+      boolean turned = yields && previous.mood() == Mood.REFUSED;
       return turned ? Mood.ORDER : previous.mood();
     }
     if (clause(conjunction)

@@ -94,6 +94,9 @@ final class Implied {
   private static final List<String> NEEDS =
       List.of(
           "needs",
+          "takes another",
+          "takes one more",
+          "takes a further",
           "wants",
           "gets",
           "requires",
@@ -136,6 +139,13 @@ final class Implied {
 
   private static final Set<String> ON =
       Words.of("on with by to ahead and straight right further then");
+
+  private static final List<String> HARMLESS =
+      List.of("no harm in", "nothing wrong with", "no risk in", "no problem with", "is worth");
+
+  /** Amounts that say little: a hair more on the rod. */
+  private static final List<String> VAGUE =
+      List.of("hair more", "bit more", "touch more", "little more", "tad more", "notch more");
 
   private static final List<String> URGING =
       List.of(
@@ -232,7 +242,10 @@ final class Implied {
 
   /** Whether a segment has any of the words without which it orders no turn in this way. */
   static boolean possible(Segment at) {
-    return at.words().stream().anyMatch(Implied::inflected) || Amounts.way(at) || Amounts.in(at);
+    return at.words().stream().anyMatch(Implied::inflected)
+        || Amounts.way(at)
+        || Amounts.in(at)
+        || at.saysOneOf(VAGUE);
   }
 
   private static boolean inflected(String word) {
@@ -317,6 +330,9 @@ final class Implied {
     if (unstopped || mind && about) {
       return true;
     }
+    if (about && at.saysOneOf(HARMLESS)) {
+      return true;
+    }
     if (denied) {
       return false;
     }
@@ -368,7 +384,7 @@ final class Implied {
       return false;
     }
     List<String> before = List.of(all.substring(0, place).strip().split(" "));
-    List<String> after = List.of(all.substring(place + need.length() + 1).strip().split(" "));
+    List<String> after = List.of(all.substring(place + 1).strip().split(" "));
     return definite(new Segment(before, "", false)) && Amounts.in(new Segment(after, "", false));
   }
 
@@ -392,7 +408,11 @@ final class Implied {
       Segment at, int begin, List<Verb> verbs, boolean rod, Continued continued) {
     boolean own = begin > 0 || rod || at.saysOneOf(URGING);
     boolean urged = own && (continued.fresh() || begin > 0) || continued.headed();
-    return urged && verbs.isEmpty() && verbless(at) && at.size() < 14 && Amounts.in(at);
+    return urged
+        && verbs.isEmpty()
+        && verbless(at)
+        && at.size() < 14
+        && (Amounts.in(at) || rod && at.saysOneOf(VAGUE));
   }
 
   /** Whether no word says what somebody or something does or did. */

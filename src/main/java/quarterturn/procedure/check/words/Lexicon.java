@@ -54,7 +54,7 @@ final class Lexicon {
       Words.of(
           "by to until till with in into at from for of on onto over under through along toward",
           "towards against between behind beside near per than as so if when while because where",
-          "before after during within and or but then without upon across");
+          "beyond before after during within and or but then without upon across");
 
   /** Adverbs that may stand before a verb without changing what it is. */
   static final Set<String> ADVERBS =

@@ -72,6 +72,11 @@ enum Part {
     return this == ROD || this == KEY || this == NUT || this == TURN;
   }
 
+  /** Whether it is worked on with tools, so that work on an end or a side of it is work on it. */
+  boolean made() {
+    return this == SADDLE || this == NECK || this == FRET || this == BOARD || this == SLOT;
+  }
+
   /** Whether it is held or set by screws. */
   boolean screwed() {
     return this == NECK || this == COVER || this == SADDLE || this == PICKUP;

@@ -1,5 +1,6 @@
 package quarterturn.procedure.check.words;
 
+import java.util.HashSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -87,42 +88,41 @@ record Target(@Nullable Part part, Said named, Set<String> words) {
 
   private static @Nullable Target noun(Segment at, int from, int end, int to, Mentioned mentioned) {
     if (Amounts.in(at, from, end)) {
-      return at.says("turn") && Part.named(at.at(end - 1)) == Part.TURN && end - from < 4
-          ? new Target(Part.TURN, Said.NOUN, Set.of("turn"))
-          : null;
+      boolean turn = Part.named(at.at(end - 1)) == Part.TURN && end - from < 4;
+      return turn ? new Target(Part.TURN, Said.NOUN, Set.of("turn")) : null;
     }
     Part part = null;
+    Part first = null;
     boolean rod = false;
-    Part owner = null;
     for (int on = from; on < end; on++) {
       Part here = Part.named(at, on);
       rod |= here == Part.ROD && !at.at(on).equals("wheel");
-      owner = here != null && part != null && part != here ? part : owner;
+      first = here != null && part != null && part != here ? part : first;
       part = here == null || here == Part.OTHER && part != null ? part : here;
-      part = at.at(on).equals("set") && on > from + 1 ? Part.STRING : part;
+      boolean set = at.at(on).equals("set") && (on > from + 1 || at.at(on + 1).equals("of"));
+      part = set ? Part.STRING : part;
     }
-    Set<String> words = Set.copyOf(new java.util.HashSet<>(at.words().subList(from, end)));
+    Set<String> words = new HashSet<>(at.words().subList(from, end));
+    Part of = Words.has("of in on that from", at.at(end)) ? ofPart(at, end, to) : null;
     if (part == Part.SCREW) {
-      Part of =
-          at.at(end).equals("of") || at.at(end).equals("in") || at.at(end).equals("on")
-              ? ofPart(at, end, to)
-              : null;
-      Part held =
-          rod && owner != Part.COVER
-              ? Part.ROD
-              : of != null ? of : owner != null ? owner : mentioned.holder();
-      return new Target(held == null ? Part.OTHER : held, Said.NOUN, with(words, "screw"));
-    }
-    if (rod && part != Part.COVER && part != Part.OTHER) {
+      words.add("screw");
+      part = rod && first != Part.COVER ? Part.ROD : of != null ? of : first;
+      part = part == null ? mentioned.holder() : part;
+    } else if (rod && part != Part.COVER && part != Part.OTHER) {
       part = Part.ROD;
+    } else if (part == Part.KEY && (words.contains("tuning") || words.contains("tuner"))) {
+      part = Part.TUNER;
+    } else if (part == null && of != null && of.made()) {
+      part = of;
     }
-    boolean tuning = part == Part.KEY && (words.contains("tuning") || words.contains("tuner"));
-    boolean said = part != null || Lexicon.ARTICLES.contains(at.at(from)) && end > from + 1;
-    return said
-        ? new Target(tuning ? Part.TUNER : part == null ? Part.OTHER : part, Said.NOUN, words)
-        : null;
+    boolean said =
+        part != null
+            || words.contains("screw")
+            || Lexicon.ARTICLES.contains(at.at(from)) && end > from + 1;
+    return said ? new Target(part == null ? Part.OTHER : part, Said.NOUN, Set.copyOf(words)) : null;
   }
 
+  /** The part that what stands before "of" or "in" belongs to. */
   private static @Nullable Part ofPart(Segment at, int from, int to) {
     Part last = null;
     for (int on = from + 1; on < Math.min(to, from + 5); on++) {
@@ -133,12 +133,6 @@ record Target(@Nullable Part part, Said named, Set<String> words) {
       last = part == null || part == Part.SCREW ? last : part;
     }
     return last;
-  }
-
-  private static Set<String> with(Set<String> words, String more) {
-    Set<String> all = new java.util.HashSet<>(words);
-    all.add(more);
-    return Set.copyOf(all);
   }
 
   boolean is(Part some) {

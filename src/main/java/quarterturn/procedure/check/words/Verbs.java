@@ -33,7 +33,8 @@ final class Verbs {
           "level crown recrown dress shim shave scrape carve epoxy superglue rout ream");
 
   static final Set<String> FITTING =
-      Words.of("fit change swap replace restring string install mount renew exchange put switch");
+      Words.of(
+          "mount fit change swap replace restring string install mount renew exchange put switch");
 
   static final Set<String> LOOSENING =
       Words.of(
@@ -64,7 +65,7 @@ final class Verbs {
           "get have press hold seat clean rock support rub wipe shine wear face come insert fetch",
           "grab help want need touch tap tape slip bend stretch oil polish plug unplug start begin",
           "bolt fasten cover shorten lengthen retune fix fill ensure be act help stop clamp pluck",
-          "capo strum place pick throw buy order confirm return reach prepare ready continue");
+          "clip snip capo strum place pick throw buy order confirm return reach prepare ready continue");
 
   private static final Map<String, String> BASES = bases();
 
