@@ -234,6 +234,11 @@ final class Amounts {
     return number(word) && (word.indexOf('/') > 0 || word.startsWith("0.") || word.startsWith("."));
   }
 
+  /** Whether a word may stand before turns that are counted. */
+  static boolean counts(String word) {
+    return number(word) || part(word);
+  }
+
   /** Whether a way round is named: clockwise, or against it. */
   static boolean way(Segment at) {
     return at.words().stream().anyMatch(WAYS::contains);

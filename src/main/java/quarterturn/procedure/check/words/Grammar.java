@@ -347,7 +347,8 @@ final class Grammar {
 
   private boolean clause(int to) {
     for (int on = begin; on <= to; on++) {
-      if (CLAUSES.contains(at.at(on)) && !(on == to && at.at(on).equals("that"))) {
+      boolean told = at.at(on).equals("that") && (on == to || Verbs.known(at.at(on - 1)));
+      if (CLAUSES.contains(at.at(on)) && !told) {
         return true;
       }
     }
@@ -387,7 +388,7 @@ final class Grammar {
     return Amounts.in(at)
         || at.says("now")
         || at.says("then")
-        || at.says("next")
+        || at.at(0).equals("next")
         || at.says("safely")
         || at.says("as well");
   }

@@ -8,6 +8,8 @@ final class Implied {
   private static final List<String> DUE =
       List.of(
           "is next",
+          "all it takes is",
+          "what it takes is",
           "comes next",
           "is due",
           "is needed",
@@ -357,7 +359,7 @@ final class Implied {
         at.words().subList(0, place).stream()
             .anyMatch(Words.of("whether if when how until unless who which")::contains);
     if (be && bound && definite(at) && !denied && !asked) {
-      return !at.says("before") && !at.says("only");
+      return !at.words().subList(0, place).contains("before") && !at.says("only");
     }
     for (Verb verb : verbs) {
       boolean causes = Words.has("have get see make ensure check want", verb.base());
@@ -417,7 +419,13 @@ final class Implied {
 
   /** Whether no word says what somebody or something does or did. */
   static boolean verbless(Segment at) {
-    return at.words().stream().noneMatch(Implied::finite);
+    for (int place = 0; place < at.size(); place++) {
+      boolean turns = at.at(place).equals("turns") && !Amounts.counts(at.at(place - 1));
+      if (turns || finite(at.at(place))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean finite(String word) {
