@@ -79,7 +79,14 @@ class DataStaysDataTest {
       a label in a picture: screen/page/PlacesPicture plate pocket
       a unit: unit/Dates day
       a key of JSON: lesson/store/LessonJson hold
-      a verb: procedure/check/rule/Acts fit seat shim slacken trim tune
+      a verb: procedure/check/rule/TwoActions fit seat shim slacken trim tune
+      a word of English: procedure/check/words/Act nut
+      a word of English: procedure/check/words/Acting action ends nut off pocket shim strings trim tune
+      a word of English: procedure/check/words/Amounts left off touch
+      a word of English: procedure/check/words/Grammar left
+      a word of English: procedure/check/words/Implied nut read rest
+      a word of English: procedure/check/words/Part nut
+      a word of English: procedure/check/words/Verbs swing taken
       """;
 
   /** Where a length of time in days or hours may stand: it is no policy. */

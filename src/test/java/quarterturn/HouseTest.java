@@ -53,6 +53,7 @@ class HouseTest {
           "procedure.check.rule",
           "procedure.check.rule.turn",
           "procedure.check.walk",
+          "procedure.check.words",
           "session.engine",
           "session.engine.figures",
           "session.journal",

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import quarterturn.procedure.Slip;
+import quarterturn.procedure.check.rule.ActInWords;
 import quarterturn.procedure.check.rule.CannotProve;
 import quarterturn.procedure.check.rule.EarlyReading;
 import quarterturn.procedure.check.rule.EndlessLoop;
@@ -28,6 +29,7 @@ import quarterturn.procedure.check.rule.UnknownOutcome;
 import quarterturn.procedure.check.rule.UnreachableStep;
 import quarterturn.procedure.check.rule.WhichString;
 import quarterturn.procedure.check.rule.WrongShortcut;
+import quarterturn.procedure.check.rule.turn.OrderedTurn;
 import quarterturn.procedure.check.rule.turn.OverLimit;
 import quarterturn.procedure.check.rule.turn.TurnAfterStop;
 import quarterturn.procedure.check.rule.turn.TurnAfterTurn;
@@ -37,6 +39,7 @@ import quarterturn.procedure.check.rule.turn.TurnDirection;
 import quarterturn.procedure.check.rule.turn.TurnHazards;
 import quarterturn.procedure.check.rule.turn.TurnNeeds;
 import quarterturn.procedure.check.rule.turn.TurnReading;
+import quarterturn.procedure.check.rule.turn.TurnWords;
 
 /** All the rules, in the order in which they are explained. */
 final class Rules {
@@ -104,12 +107,15 @@ final class Rules {
           TurnAfterStop.RULE,
           TurnDay.RULE,
           OverLimit.RULE,
+          OrderedTurn.RULE,
+          TurnWords.RULE,
           SkippedWait.RULE,
           SkippedStep.RULE,
           WrongShortcut.RULE,
           MissingHazard.RULE,
           StrayHazard.RULE,
           TwoActions.RULE,
+          ActInWords.RULE,
           MissingQuestion.RULE,
           LeftApart.RULE,
           NotAsExpected.RULE,

@@ -31,7 +31,8 @@ final class Dangers {
     return String.join(", ", all);
   }
 
-  private static Set<String> does(Step step) {
+  /** What a step does, in the words of a file: a turn, its facts and its changes. */
+  static Set<String> does(Step step) {
     if (step instanceof Step.TurnRod) {
       return Set.of("turn");
     }

@@ -18,8 +18,24 @@ import quarterturn.procedure.check.walk.Reachability;
  * @param procedure the one to be proven
  * @param paths every way through it
  * @param own whether it is a user's own
+ * @param orders what the words of its steps order, by the steps' ids
  */
-public record Proof(Library library, Procedure procedure, Reachability paths, boolean own) {
+public record Proof(
+    Library library,
+    Procedure procedure,
+    Reachability paths,
+    boolean own,
+    Map<String, List<Said>> orders) {
+  /** The proof of a procedure, the words of whose steps are read here once for all rules. */
+  public Proof(Library library, Procedure procedure, Reachability paths, boolean own) {
+    this(library, procedure, paths, own, Said.in(procedure));
+  }
+
+  /** What the words of a step order. */
+  public List<Said> said(Step step) {
+    return orders.getOrDefault(step.id(), List.of());
+  }
+
   /**
    * Whether a step is one of a block that comes with the program, in a sheet of a user's own: what
    * the sheet does not use of it is no fault of the sheet.

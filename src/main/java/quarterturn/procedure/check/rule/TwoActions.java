@@ -1,5 +1,6 @@
 package quarterturn.procedure.check.rule;
 
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import quarterturn.procedure.Fact;
@@ -11,11 +12,16 @@ public final class TwoActions {
       Rule.ofSteps(
           "two-actions", "A step asks for one act that changes the instrument.", TwoActions::prove);
 
+  /** Verbs of orders that change an instrument; looking, holding and reading change nothing. */
+  private static final Set<String> CHANGING =
+      Set.of(
+          "tune", "slacken", "loosen", "tighten", "turn", "cut", "trim", "fit", "lower", "raise",
+          "seat", "unscrew", "file", "glue", "shim", "oil", "stretch", "swap", "replace");
+
   private TwoActions() {}
 
   private static void prove(Proof proof, Step step, Findings found) {
-    boolean ends = step instanceof Step.Done || step instanceof Step.HandOver;
-    Set<String> acts = ends ? Set.of() : Acts.in(step.words().text());
+    List<String> acts = step instanceof Step.End ? List.of() : acts(proof.said(step));
     if (acts.size() > 1) {
       found.add(
           step,
@@ -30,5 +36,15 @@ public final class TwoActions {
           step.id() + " establishes more than one thing: " + facts,
           "give each a step of its own");
     }
+  }
+
+  /** The different verbs of change that the text orders, in the order they come. */
+  private static List<String> acts(List<Said> all) {
+    return all.stream()
+        .filter(said -> said.where() == Said.Where.TEXT && said.order().onPart())
+        .map(said -> said.order().verb())
+        .filter(CHANGING::contains)
+        .distinct()
+        .toList();
   }
 }
