@@ -42,7 +42,7 @@ class DataStaysDataTest {
       a quantity: report/ReadingHistory action
       a quantity: report/HistoryTable action humidity
       a change: procedure/Results climate
-      an outcome: rehearsal/Outcome in-window
+      an outcome: procedure/InWindow in-window
       an outcome: session/engine/Guard limit no-response wrong-way
       an outcome: session/store/Opening limit
       an event: session/journal/EventJson adjusted left read

@@ -71,7 +71,8 @@ record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
   }
 
   private static List<CheckTarget> folder(Path folder, Shelf shelf) throws IOException {
-    return Files.isDirectory(folder.resolve(PROCEDURES)) || Files.isDirectory(folder.resolve(SAFETY))
+    return Files.isDirectory(folder.resolve(PROCEDURES))
+            || Files.isDirectory(folder.resolve(SAFETY))
         ? ownFolder(folder)
         : yaml(folder).stream().map(file -> new CheckTarget(shelf, file.toString(), file)).toList();
   }

@@ -44,7 +44,13 @@ public record Fault(
 
   /** A fault from which nothing follows. */
   public Fault(
-      String rule, Mark mark, String wrong, String mend, String line, int caret, List<String> path) {
+      String rule,
+      Mark mark,
+      String wrong,
+      String mend,
+      String line,
+      int caret,
+      List<String> path) {
     this(rule, mark, wrong, mend, line, caret, path, List.of());
   }
 

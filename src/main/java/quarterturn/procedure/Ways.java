@@ -31,8 +31,7 @@ public final class Ways {
     Set<String> steps = new LinkedHashSet<>();
     for (Step.Exit exit : call.exits()) {
       Condition when = exit.when();
-      boolean alone =
-          when == null || when.subjects().equals(Set.of(new Subject.Choice(call.id())));
+      boolean alone = when == null || when.subjects().equals(Set.of(new Subject.Choice(call.id())));
       boolean holds = when == null || (alone && when.holds(subject -> new Cell.Option(outcome)));
       if (!alone || holds) {
         steps.add(exit.to());
@@ -107,10 +106,7 @@ public final class Ways {
   public static boolean waitBefore(
       Procedure procedure, String step, int minutes, Predicate<Step> past) {
     return reaches(
-        procedure,
-        step,
-        s -> s instanceof Step.Wait wait && wait.minutes() <= minutes,
-        past);
+        procedure, step, s -> s instanceof Step.Wait wait && wait.minutes() <= minutes, past);
   }
 
   /**

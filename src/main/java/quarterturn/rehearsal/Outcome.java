@@ -1,8 +1,7 @@
 package quarterturn.rehearsal;
 
-import quarterturn.procedure.InWindow;
-
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.InWindow;
 import quarterturn.rehearsal.simulated.FirstGap;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Turn;

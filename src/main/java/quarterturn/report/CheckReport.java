@@ -36,7 +36,8 @@ public record CheckReport(
   private String sum() {
     String files = rules.isEmpty() ? "" : Counted.of(rules.size(), "rule file");
     String both = files.isEmpty() || checked.isEmpty() ? files : " and " + files;
-    String all = checked.isEmpty() && !files.isEmpty() ? "" : Counted.of(checked.size(), "procedure");
+    String all =
+        checked.isEmpty() && !files.isEmpty() ? "" : Counted.of(checked.size(), "procedure");
     String procedures = all + both + " checked";
     if (findings.isEmpty()) {
       return procedures + (readable && missing == 0 ? ", nothing found." : ".");

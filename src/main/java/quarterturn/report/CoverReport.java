@@ -15,8 +15,8 @@ public final class CoverReport {
 
   /**
    * How many ways were taken, of the procedure and of those it calls; then its own ways that were
-   * never taken and may be closed, those that can't be taken, and the sessions that could not go on.
-   * At most 80 columns wide.
+   * never taken and may be closed, those that can't be taken, and the sessions that could not go
+   * on. At most 80 columns wide.
    */
   public static List<String> lines(Covered covered) {
     List<String> lines = new ArrayList<>();

@@ -31,7 +31,11 @@ public final class CheckJson {
       fault.path().forEach(way::add);
       ArrayNode follows = finding.putArray("follows");
       for (Fault one : fault.follows()) {
-        follows.addObject().put("rule", one.rule()).put("place", one.mark().toString()).put("wrong", one.wrong());
+        follows
+            .addObject()
+            .put("rule", one.rule())
+            .put("place", one.mark().toString())
+            .put("wrong", one.wrong());
       }
     }
     json.put("readable", report.readable());

@@ -15,8 +15,8 @@ import quarterturn.procedure.kind.Which;
  * the rod was turned. Each method returns the state after something has happened: the rules by
  * which a session goes on and a procedure is proven.
  *
- * @param bits the facts, three bits for each quantity's {@link Freshness}, one for the rod, and four
- *     for the strings on which relief was read since anything changed it
+ * @param bits the facts, three bits for each quantity's {@link Freshness}, one for the rod, and
+ *     four for the strings on which relief was read since anything changed it
  */
 public record BenchState(long bits) {
   private static final int READING_BITS = 3;
@@ -244,9 +244,7 @@ public record BenchState(long bits) {
       return now;
     }
     boolean unused = which == Which.EACH && !held(quantity).usable();
-    return unused || held(quantity) == Freshness.NEVER
-        ? now.with(quantity, Freshness.MISSED)
-        : now;
+    return unused || held(quantity) == Freshness.NEVER ? now.with(quantity, Freshness.MISSED) : now;
   }
 
   /**

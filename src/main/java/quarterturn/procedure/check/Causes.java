@@ -16,8 +16,8 @@ import quarterturn.procedure.Ways;
 
 /**
  * Finds which faults of a procedure follow from others, so that each cause is shown once. A fault
- * follows from another of an earlier kind that stands on the way to it, and from one of its own kind
- * that says the same of another step.
+ * follows from another of an earlier kind that stands on the way to it, and from one of its own
+ * kind that says the same of another step.
  */
 final class Causes {
   /**

@@ -61,12 +61,12 @@ class CoverTest {
   /** The ways of relief that only a larger job leads to are taken within setup. */
   @Test
   void everyWayOfSetupAndAllItCallsIsTakenButTheSecondLock() throws Exception {
-    Covered covered = Cover.of(library("setup"), 2, 250, TIME);
+    Covered covered = Cover.of(library("setup"), 4, 250, TIME);
     // Sign-off sends back twice at the most, so that it is never come to a fourth time.
     assertThat(covered.open().stream().map(never -> never.way().toString()).toList())
         .containsExactly(
-            "setup: sign-off-then -> signed (sign-off reached at least 4 times)",
-            "setup: see-action -> signed (sign-off reached at least 4 times)");
+            "setup: sign-off-then -> paused (sign-off reached at least 4 times)",
+            "setup: see-action -> paused (sign-off reached at least 4 times)");
     assertThat(covered.taken().stream().map(Way::toString).toList())
         .containsAtLeast(
             "relief: welcome-only-if -> find-rod-unless (otherwise)",

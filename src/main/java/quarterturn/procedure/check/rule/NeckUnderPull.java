@@ -16,7 +16,8 @@ public final class NeckUnderPull {
   private static void prove(Proof proof, Step step, Findings found) {
     boolean option =
         step instanceof Step.Choose choose
-            && choose.options().stream().anyMatch(one -> one.establishes().contains(Fact.NECK_LOOSE));
+            && choose.options().stream()
+                .anyMatch(one -> one.establishes().contains(Fact.NECK_LOOSE));
     if (option || step.establishes().contains(Fact.NECK_LOOSE)) {
       for (Fact need : proof.limits().apartNeeds()) {
         proof

@@ -18,8 +18,7 @@ public final class OverlappingBranches {
 
   /** How to mend it: "less than 2 times" holds for every other answer of the neck, too. */
   private static String mend(Branch... branches) {
-    boolean less =
-        Stream.of(branches).anyMatch(branch -> lessOften(branch.when()));
+    boolean less = Stream.of(branches).anyMatch(branch -> lessOften(branch.when()));
     return less
         ? "\"less than ... times\" holds for every other answer too: ask for the answer first, and"
             + " for how often in a step of its own"

@@ -1,9 +1,8 @@
 package quarterturn.procedure.check.rule;
 
-import java.util.Locale;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Blank;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
@@ -57,27 +56,25 @@ public final class WhichString {
 
   /** A step that reads one string names it; another one only where that was read before. */
   private static void said(Proof proof, Step.Measure step, Findings found) {
-    Which other = other(step.which());
-    if (other == null) {
+    Which which = step.which();
+    if (which == null || which == Which.EACH) {
       return;
     }
+    Which other = which == Which.LOWEST ? Which.HIGHEST : Which.LOWEST;
     for (String text : List.of(step.words().text(), String.valueOf(step.words().brief()))) {
-      boolean named = names(text, step.which() == Which.LOWEST);
-      if (names(text, other == Which.LOWEST) && (!named || unread(proof, step, other))) {
+      if (names(text, other) && (!names(text, which) || unread(proof, step, other))) {
+        String reads =
+            step.id() + " reads the " + which.word() + " string, and its words name the ";
         found.add(
             step,
-            step.id() + " reads the " + step.which().word() + " string, and its words name the "
-                + other.word() + " one",
+            reads + other.word() + " one",
             "name the string that is read; another one only where it was read before");
       }
     }
   }
 
-  private static @Nullable Which other(@Nullable Which which) {
-    return which == Which.LOWEST ? Which.HIGHEST : which == Which.HIGHEST ? Which.LOWEST : null;
-  }
-
-  private static boolean names(String text, boolean lowest) {
+  private static boolean names(String text, Which which) {
+    boolean lowest = which == Which.LOWEST;
     String small = text.toLowerCase(Locale.ROOT);
     return small.contains(written(lowest ? Blank.LOWEST : Blank.HIGHEST))
         || (lowest ? LOWEST : HIGHEST).stream().anyMatch(small::contains);
@@ -93,7 +90,9 @@ public final class WhichString {
     return reached.contains(step.id());
   }
 
-  /** Where the highest string is read, nothing is decided on relief: that is the lowest string's. */
+  /**
+   * Where the highest string is read, nothing is decided on relief: that is the lowest string's.
+   */
   private static void decided(Step.Measure step, Findings found) {
     if (step.quantity() == Quantity.RELIEF && step.which() == Which.HIGHEST) {
       Condition unread = new Condition.Against(Quantity.RELIEF, Verdict.NOT_MEASURED);

@@ -209,7 +209,8 @@ public final class Fan {
 
   /** A case of some masks, in words: one in which something was read, where there is such. */
   public String words(Taken taken) {
-    return words(IntStream.range(0, subjects.length).map(i -> telling(i, taken.masks()[i])).toArray());
+    return words(
+        IntStream.range(0, subjects.length).map(i -> telling(i, taken.masks()[i])).toArray());
   }
 
   private static final Cell UNREAD = new Cell.Strings(Set.of(Verdict.NOT_MEASURED));

@@ -222,7 +222,8 @@ final class Liveness {
       compared.clear();
     }
     if (step instanceof Step.Measure measure && measure.quantity() == Quantity.RELIEF) {
-      // A reading replaces what was known of the last two, and tells of one with the last before it.
+      // A reading replaces what was known of the last two, and tells of one with the last before
+      // it.
       boolean twice = compared.contains(Compared.TWICE);
       compared.retainAll(Set.of(Compared.HIGHEST));
       compared.addAll(comparedAfter(matter.unread()));

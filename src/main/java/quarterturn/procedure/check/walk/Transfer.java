@@ -66,7 +66,8 @@ final class Transfer {
   List<Onward> from(Step step, AbstractState before) {
     return step.match(
         new Step.Cases<>(
-            tell -> forked(tell, done(before, before.bench().told(results, tell), tell.establishes())),
+            tell ->
+                forked(tell, done(before, before.bench().told(results, tell), tell.establishes())),
             choose -> choose.options().stream().map(one -> chosen(choose, one, before)).toList(),
             note -> List.of(new Onward(note.go(), before, Fan.REST)),
             pause -> List.of(new Onward(pause.go(), before, Fan.REST)),
@@ -137,8 +138,7 @@ final class Transfer {
   /** The mask of the cells in which the neck was turned and gave some response. */
   private int answers() {
     return frame.where(
-        NECK,
-        cell -> cell instanceof Cell.Answer one && one.response() != Response.NOT_TURNED);
+        NECK, cell -> cell instanceof Cell.Answer one && one.response() != Response.NOT_TURNED);
   }
 
   private AbstractState waited(Step.Wait wait, AbstractState before) {

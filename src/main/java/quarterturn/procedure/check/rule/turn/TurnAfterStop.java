@@ -40,7 +40,6 @@ public final class TurnAfterStop {
         || (step instanceof Step.Call call
             && proof
                 .library()
-                .any(
-                    proof.library().procedure(call.procedure()), Step.TurnRod.class::isInstance));
+                .any(proof.library().procedure(call.procedure()), Step.TurnRod.class::isInstance));
   }
 }
