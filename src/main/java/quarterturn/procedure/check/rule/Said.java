@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
@@ -24,6 +25,8 @@ public record Said(Where where, Order order) {
     LABEL
   }
 
+  private static final Pattern ANOTHER = Pattern.compile("\\b[Ww]ould\\b[^.]*\\?");
+
   /** What each step of a procedure orders, by its id. */
   static Map<String, List<Said>> in(Procedure procedure) {
     Map<String, List<Said>> all = new HashMap<>();
@@ -38,7 +41,12 @@ public record Said(Where where, Order order) {
     add(all, Where.BRIEF, step.words().brief(), text);
     add(all, Where.WHY, step.words().why(), text);
     if (step instanceof Step.Choose choose) {
-      choose.options().forEach(option -> add(all, Where.LABEL, option.label(), ""));
+      // What somebody else would do is an answer, and no order.
+      boolean others = ANOTHER.matcher(text).find();
+      choose.options().stream()
+          .flatMap(option -> Orders.in(option.label()).stream())
+          .filter(order -> order.adds() || !others)
+          .forEach(order -> all.add(new Said(Where.LABEL, order)));
     }
     return List.copyOf(all);
   }

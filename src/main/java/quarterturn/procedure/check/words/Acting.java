@@ -1,5 +1,6 @@
 package quarterturn.procedure.check.words;
 
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +22,9 @@ final class Acting {
     }
     Part part = target.part();
     boolean screws = target.words().contains("screw");
+    if (forces(verb, part, tail)) {
+      return Act.FORCE;
+    }
     if (part == null || part == Part.OTHER && verb.equals("tune")) {
       boolean down =
           verb.equals("tune") && tail.says("down") || Words.has("detune untune downtune", verb);
@@ -28,8 +32,9 @@ final class Acting {
     }
     return switch (part) {
       case STRING -> string(verb, target, tail);
+      case TUNER -> target.named() == Target.Said.NOUN && slackens(verb, tail) ? Act.SLACKEN : null;
       case NECK -> neck(verb, tail, screws);
-      case SADDLE -> saddle(verb, target, screws);
+      case SADDLE -> saddle(verb, target, tail, screws);
       case PICKUP ->
           Verbs.MOVING.contains(verb) || screws && Verbs.TURNING.contains(verb)
               ? Act.SET_PICKUP
@@ -43,6 +48,21 @@ final class Acting {
     };
   }
 
+  /** Whether the neck is bent or the rod nut worked on by other means than its key. */
+  private static boolean forces(String verb, @Nullable Part part, Segment tail) {
+    boolean neck = part == Part.NECK || part == Part.BOARD;
+    boolean nut = part == Part.ROD || part == Part.NUT || part == Part.KEY;
+    boolean upon = tail.says("neck") || tail.says("headstock");
+    return neck && Words.has("clamp weigh load iron", verb)
+        || (part == null || part == Part.OTHER) && upon && Words.has("hang clamp", verb)
+        || nut && Words.has("oil grease lubricate heat hammer hit strike tap", verb);
+  }
+
+  private static boolean slackens(String verb, Segment tail) {
+    return Words.has("back unwind slacken loosen", verb)
+        || Words.has("turn let wind ease", verb) && tail.saysOneOf(List.of("back", "down", "off"));
+  }
+
   private static boolean slotted(String verb) {
     return Verbs.WORKING.contains(verb)
         || Words.has("lower raise fill replace swap change deepen", verb);
@@ -54,14 +74,16 @@ final class Acting {
         || verb.equals("press") && (tail.says("in") || tail.says("home"));
   }
 
-  private static @Nullable Act saddle(String verb, Target target, boolean screws) {
+  private static @Nullable Act saddle(String verb, Target target, Segment tail, boolean screws) {
     if (verb.equals("raise") || verb.equals("shim")) {
       return Act.RAISE_SADDLE;
     }
     boolean moved = Verbs.MOVING.contains(verb) || Verbs.WORKING.contains(verb);
     boolean turned = screws && Verbs.TURNING.contains(verb);
     boolean action = target.words().contains("action") && Words.has("slide turn", verb);
-    boolean taken = Words.has("remove replace swap", verb);
+    boolean out = tail.says("out") || tail.says("off") || tail.says("from");
+    boolean taken =
+        Words.has("remove replace swap", verb) || out && Words.has("draw pull take lift", verb);
     return (moved || turned || taken) && !action ? Act.LOWER_SADDLE : null;
   }
 
@@ -165,10 +187,11 @@ final class Acting {
           turning
               || amount
               || way
+              || Words.has("nudge force", verb)
               || Verbs.GIVING.contains(verb) && CLOCKED.stream().anyMatch(tail::says)
               || pressed(verb, tail);
       case TURN ->
-          amount && !others(tail)
+          amount && !others(tail) && !mentioned.nearOther()
               || Words.has(
                       "repeat redo do make undo take add apply give follow reverse double perform finish complete execute try",
                       verb)

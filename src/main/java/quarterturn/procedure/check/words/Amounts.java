@@ -208,7 +208,9 @@ final class Amounts {
   private static boolean bare(Segment at, int place) {
     String word = at.at(place);
     String before = at.at(place - 1);
-    boolean measured = NUMBERS.contains(before) || Words.has("by 1 2 3 further", before);
+    boolean measured =
+        !word.equals("halves")
+            && (NUMBERS.contains(before) || Words.has("by 1 2 3 further", before));
     return fraction(word) ? !Part.OTHER.equals(Part.named(at.at(place + 1))) : measured;
   }
 

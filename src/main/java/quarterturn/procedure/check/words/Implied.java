@@ -55,6 +55,7 @@ final class Implied {
           "is still needed",
           "how about",
           "what about",
+          "is what",
           "is now called for",
           "is to be made",
           "is to be added",
@@ -228,7 +229,7 @@ final class Implied {
         return true;
       }
     }
-    if (denied || !rod && !mentioned.nearRod()) {
+    if (denied || !rod && (!mentioned.nearRod() || Part.turned(at))) {
       return false;
     }
     boolean subject = rod && definite(at);
@@ -269,8 +270,7 @@ final class Implied {
                     Part.named(word) == Part.ROD
                         || Part.named(word) == Part.NUT
                         || Part.named(word) == Part.KEY);
-    boolean other =
-        at.words().stream().map(Part::named).anyMatch(part -> part != null && part.turned());
+    boolean other = Part.turned(at);
     boolean pronoun = at.says("it") || at.says("that") || at.says("this");
     return named && !other || pronoun && (mentioned.nothing() || mentioned.nearRod()) && !other;
   }
@@ -409,7 +409,11 @@ final class Implied {
   private static boolean fragment(
       Segment at, int begin, List<Verb> verbs, boolean rod, Continued continued) {
     boolean own = begin > 0 || rod || at.saysOneOf(URGING);
-    boolean urged = own && (continued.fresh() || begin > 0) || continued.headed();
+    boolean joined = Words.has("and or but", at.at(0));
+    if (at.says("for example")) {
+      return false;
+    }
+    boolean urged = own && (continued.fresh() || begin > 0 && !joined) || continued.headed();
     return urged
         && verbs.isEmpty()
         && verbless(at)

@@ -67,6 +67,11 @@ enum Part {
     return PLURAL.contains(word);
   }
 
+  /** Whether a segment names a part that has screws or shafts of its own. */
+  static boolean turned(Segment at) {
+    return at.words().stream().map(Part::named).anyMatch(part -> part != null && part.turned());
+  }
+
   /** Whether turning it turns the rod. */
   boolean ofRod() {
     return this == ROD || this == KEY || this == NUT || this == TURN;
