@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -24,6 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
+import quarterturn.procedure.check.rule.DirectionWords;
 import quarterturn.unit.Turn;
 
 /**
@@ -31,19 +31,8 @@ import quarterturn.unit.Turn;
  * what {@link Turn#sense} says. The convention is common practice, no source.
  */
 class DirectionWordsTest {
-  /** Words of one group say one thing of one turn. */
-  private static final Pattern WORD =
-      Pattern.compile(
-          "(?<rod>tighten|loosen)|(?<sense>\\banticlockwise|\\bclockwise)"
-              + "|(?<gap>\\bsmaller|\\blarger)"
-              + "|(?<fault>too (?:much|little) relief|too (?:large|small))",
-          Pattern.CASE_INSENSITIVE);
-
   private static final Pattern JOINED = Pattern.compile("\"\\s*\\+\\s*\"");
   private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"");
-
-  private static final Set<String> TIGHTER =
-      Set.of("tighten", Turn.EIGHTH.sense(), "smaller", "too much relief", "too large");
 
   /** What is right though it speaks of another way round. */
   private static final Set<String> OTHER_WAY_ROUND =
@@ -57,47 +46,19 @@ class DirectionWordsTest {
           "rod that works the other way round",
           "the rod works the other way round");
 
-  /** The words of a sentence that contradict each other, or nothing. */
-  private static List<String> contradictions(String sentence) {
-    List<String> out = new ArrayList<>();
-    Map<String, String> group = new HashMap<>();
-    for (Said said : said(sentence)) {
-      if (group.containsKey(said.sort())) {
-        group.clear();
-      }
-      group.put(said.sort(), said.word());
-      if (group.values().stream().map(TIGHTER::contains).distinct().count() > 1) {
-        out.add(group.values() + " in: " + sentence);
-      }
-    }
-    return out;
-  }
-
-  private record Said(String sort, String word) {}
-
-  private static List<Said> said(String sentence) {
-    List<Said> out = new ArrayList<>();
-    Matcher m = WORD.matcher(sentence);
-    while (m.find()) {
-      for (String sort : List.of("rod", "sense", "gap", "fault")) {
-        if (m.group(sort) != null) {
-          out.add(new Said(sort, m.group().toLowerCase(Locale.ROOT)));
-        }
-      }
-    }
-    return out;
-  }
-
   /** Whether a sentence pairs a sense or a gap with something else that has a direction. */
   private static boolean pairs(String sentence) {
-    Set<String> sorts = said(sentence).stream().map(Said::sort).collect(Collectors.toSet());
+    Set<String> sorts =
+        DirectionWords.said(sentence).stream()
+            .map(DirectionWords.Said::sort)
+            .collect(Collectors.toSet());
     return sorts.size() > 1 && (sorts.contains("sense") || sorts.contains("gap"));
   }
 
   @Test
   void everyTextSaysWhatTheFunctionSays() throws IOException {
     List<String> wrong = new ArrayList<>();
-    sentences().forEach(sentence -> wrong.addAll(contradictions(sentence)));
+    sentences().forEach(sentence -> wrong.addAll(DirectionWords.contradictions(sentence)));
     assertThat(wrong).isEmpty();
   }
 
@@ -106,8 +67,8 @@ class DirectionWordsTest {
     List<String> pairing = sentences().stream().filter(DirectionWordsTest::pairs).toList();
     assertThat(pairing.size()).isAtLeast(14);
     for (String sentence : pairing) {
-      String turned = WORD.matcher(sentence).replaceAll(DirectionWordsTest::turned);
-      assertWithMessage(turned).that(contradictions(turned)).isNotEmpty();
+      String turned = DirectionWords.WORD.matcher(sentence).replaceAll(DirectionWordsTest::turned);
+      assertWithMessage(turned).that(DirectionWords.contradictions(turned)).isNotEmpty();
     }
   }
 
@@ -131,7 +92,7 @@ class DirectionWordsTest {
         "Say it first: too much relief, loosen, larger gap."
       })
   void aWrongSentenceIsNoticed(String sentence) {
-    assertThat(contradictions(sentence)).isNotEmpty();
+    assertThat(DirectionWords.contradictions(sentence)).isNotEmpty();
   }
 
   @Test

@@ -6,13 +6,15 @@ import java.util.stream.Stream;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.check.rule.ActInWords;
 import quarterturn.procedure.check.rule.CannotProve;
+import quarterturn.procedure.check.rule.DirectionWords;
+import quarterturn.procedure.check.rule.DoubtfulFact;
 import quarterturn.procedure.check.rule.EarlyReading;
 import quarterturn.procedure.check.rule.EndlessLoop;
+import quarterturn.procedure.check.rule.ForcedNut;
 import quarterturn.procedure.check.rule.IdleBranch;
 import quarterturn.procedure.check.rule.LeftApart;
 import quarterturn.procedure.check.rule.MissingHazard;
 import quarterturn.procedure.check.rule.MissingQuestion;
-import quarterturn.procedure.check.rule.NeckUnderPull;
 import quarterturn.procedure.check.rule.NoEnd;
 import quarterturn.procedure.check.rule.NotAsExpected;
 import quarterturn.procedure.check.rule.OpenBranches;
@@ -23,8 +25,11 @@ import quarterturn.procedure.check.rule.SkippedStep;
 import quarterturn.procedure.check.rule.SkippedWait;
 import quarterturn.procedure.check.rule.StaleReading;
 import quarterturn.procedure.check.rule.StrayHazard;
+import quarterturn.procedure.check.rule.TurnAfterDamage;
 import quarterturn.procedure.check.rule.TwoActions;
 import quarterturn.procedure.check.rule.UncountedReading;
+import quarterturn.procedure.check.rule.UnderPull;
+import quarterturn.procedure.check.rule.UnitInWords;
 import quarterturn.procedure.check.rule.UnknownOutcome;
 import quarterturn.procedure.check.rule.UnreachableStep;
 import quarterturn.procedure.check.rule.WhichString;
@@ -96,8 +101,9 @@ final class Rules {
           EarlyReading.RULE,
           StaleReading.RULE,
           UncountedReading.RULE,
-          NeckUnderPull.RULE,
+          UnderPull.RULE,
           WhichString.RULE,
+          UnitInWords.RULE,
           TurnHazards.RULE,
           TurnNeeds.RULE,
           TurnReading.RULE,
@@ -105,6 +111,10 @@ final class Rules {
           TurnDetuned.RULE,
           TurnAfterTurn.RULE,
           TurnAfterStop.RULE,
+          TurnAfterDamage.RULE,
+          ForcedNut.RULE,
+          DirectionWords.RULE,
+          DoubtfulFact.RULE,
           TurnDay.RULE,
           OverLimit.RULE,
           OrderedTurn.RULE,

@@ -14,6 +14,8 @@ import quarterturn.unit.NotUnderstoodException;
  * @param plausible what may be taken for a reading
  * @param gauge the step of a gauge
  * @param repeats how near two readings have to come, or null where that is not asked
+ * @param differs how far two strings may be apart, or null where that is not asked
+ * @param held what a condition may hold a reading to, or null where that is all that is plausible
  */
 public record Bounds(
     Quantity quantity,
@@ -21,7 +23,9 @@ public record Bounds(
     @Nullable Span width,
     Span plausible,
     Span gauge,
-    @Nullable Span repeats) {
+    @Nullable Span repeats,
+    @Nullable Span differs,
+    @Nullable Span held) {
   /** From the least to the most. */
   public record Span(double least, double most) {
     private static final double SLACK = 1e-9;
@@ -97,6 +101,17 @@ public record Bounds(
   }
 
   /**
+   * How far two strings may be apart, where it can be so.
+   *
+   * @throws NotUnderstoodException saying what can be
+   */
+  public double differs(double written) {
+    return differs == null
+        ? amount(written)
+        : held(written, differs, "how far two strings may be apart in " + quantity.word());
+  }
+
+  /**
    * An amount to which a reading is held, where it can be one.
    *
    * @throws NotUnderstoodException saying what can be
@@ -104,8 +119,8 @@ public record Bounds(
   public double amount(double written) {
     boolean seen = !quantity.bracket() || written == 0;
     double least = seen ? plausible.least : gauge.least;
-    return held(
-        written, new Span(least, plausible.most), "what " + quantity.word() + " is held to");
+    Span span = held == null ? new Span(least, plausible.most) : held;
+    return held(written, span, "what " + quantity.word() + " is held to");
   }
 
   private double held(double written, Span span, String what) {

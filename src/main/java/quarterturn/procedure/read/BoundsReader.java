@@ -54,9 +54,13 @@ public final class BoundsReader {
       Bounds.Span plausible = span(faults, quantity, one.required("plausible"));
       Bounds.Span gauge = span(faults, quantity, one.required("gauge"));
       Bounds.Span repeats = span(faults, quantity, one.value("repeats", quantity.bracket()));
+      Bounds.Span differs = span(faults, quantity, one.optional("differs"));
+      Bounds.Span held = span(faults, quantity, one.optional("held"));
       one.end();
       if (plausible != null && gauge != null) {
-        all.put(quantity, new Bounds(quantity, window, width, plausible, gauge, repeats));
+        all.put(
+            quantity,
+            new Bounds(quantity, window, width, plausible, gauge, repeats, differs, held));
       }
     }
     list.end();

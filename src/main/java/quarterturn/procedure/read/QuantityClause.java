@@ -90,7 +90,10 @@ record QuantityClause(Clause words, Quantity quantity) {
       double written = Amounts.of(quantity, amount);
       boolean repeats = comparison.equals(REPEATS) || comparison.equals(SCATTERS);
       Bounds bounds = BoundsReader.of(quantity);
-      return repeats ? bounds.repeats(written) : bounds.amount(written);
+      boolean differs = comparison.equals(DIFFERS) || comparison.equals(AGREES);
+      return repeats
+          ? bounds.repeats(written)
+          : differs ? bounds.differs(written) : bounds.amount(written);
     } catch (NotUnderstoodException e) {
       throw new MisreadException(at, e.wrong(), Quote.sentence(e.mend()));
     }

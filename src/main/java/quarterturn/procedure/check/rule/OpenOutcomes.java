@@ -1,6 +1,7 @@
 package quarterturn.procedure.check.rule;
 
 import java.util.Set;
+import java.util.stream.Stream;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Condition;
 
@@ -17,11 +18,14 @@ public final class OpenOutcomes {
   private static void prove(Proof proof, Step step, Findings found) {
     if (step instanceof Step.Call call) {
       Set<String> outcomes = proof.paths().frame().outcomes(call);
+      boolean parted = call.exits().stream().map(Step.Exit::to).distinct().count() > 1;
       boolean asked =
-          proof.steps().values().stream()
-              .flatMap(one -> one.fork().branches().stream())
-              .flatMap(branch -> branch.when().atoms())
-              .anyMatch(atom -> atom instanceof Condition.Chosen c && c.step().equals(step.id()));
+          parted
+              ? asked(proof.steps().values().stream(), call).findAny().isPresent()
+              : asked(Stream.of(call), call)
+                  .flatMap(chosen -> chosen.options().stream())
+                  .toList()
+                  .containsAll(outcomes);
       if (outcomes.size() > 1 && !asked) {
         found.add(
             step,
@@ -29,5 +33,15 @@ public final class OpenOutcomes {
             "branch by " + step.id() + " is ...; it ends as " + String.join(", ", outcomes));
       }
     }
+  }
+
+  /** What branches of some steps ask of how a call ended. */
+  private static Stream<Condition.Chosen> asked(Stream<? extends Step> steps, Step.Call call) {
+    return steps
+        .flatMap(one -> one.fork().branches().stream())
+        .flatMap(branch -> branch.when().atoms())
+        .filter(Condition.Chosen.class::isInstance)
+        .map(Condition.Chosen.class::cast)
+        .filter(chosen -> chosen.step().equals(call.id()));
   }
 }

@@ -45,6 +45,13 @@ public record Proof(
     return own && (file.startsWith("procedures/") || file.startsWith("safety/"));
   }
 
+  /** Whether a step turns the rod, itself or in a procedure that it calls. */
+  public boolean turns(Step step) {
+    return step instanceof Step.TurnRod
+        || (step instanceof Step.Call call
+            && library.any(library.procedure(call.procedure()), Step.TurnRod.class::isInstance));
+  }
+
   public Limits limits() {
     return library.limits();
   }

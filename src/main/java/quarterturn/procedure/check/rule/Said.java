@@ -25,7 +25,8 @@ public record Said(Where where, Order order) {
     LABEL
   }
 
-  private static final Pattern ANOTHER = Pattern.compile("\\b[Ww]ould\\b[^.]*\\?");
+  private static final Pattern ANOTHER =
+      Pattern.compile("\\b([Ww]ould|[Ww]hat comes|[Ww]hich is right)\\b[^.]*\\?");
 
   /** What each step of a procedure orders, by its id. */
   static Map<String, List<Said>> in(Procedure procedure) {
@@ -45,7 +46,7 @@ public record Said(Where where, Order order) {
       boolean others = ANOTHER.matcher(text).find();
       choose.options().stream()
           .flatMap(option -> Orders.in(option.label()).stream())
-          .filter(order -> order.adds() || !others)
+          .filter(order -> !others)
           .forEach(order -> all.add(new Said(Where.LABEL, order)));
     }
     return List.copyOf(all);

@@ -2,7 +2,9 @@ package quarterturn.procedure.check.rule;
 
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Ways;
 import quarterturn.procedure.check.walk.Reachability;
+import quarterturn.procedure.check.words.Act;
 import quarterturn.procedure.kind.Quantity;
 
 /** The rule that a reading is taken so that it counts. */
@@ -16,9 +18,24 @@ public final class UncountedReading {
   private UncountedReading() {}
 
   private static void prove(Proof proof, Step step, Findings found) {
+    boolean eases = proof.said(step).stream().anyMatch(s -> s.order().act() == Act.EASE_STRING);
+    if (eases && (read(step) || untuned(proof, step))) {
+      found.add(
+          step,
+          "a string that " + step.id() + " lets down can be read off pitch",
+          "let a step that establishes at-pitch come between");
+    }
     if (step instanceof Step.Measure measure && measure.quantity().onString()) {
       proof.paths().at(step.id()).forEach(node -> counts(proof, measure, node, found));
     }
+  }
+
+  private static boolean read(Step step) {
+    return step instanceof Step.Measure measure && measure.quantity().onString();
+  }
+
+  private static boolean untuned(Proof proof, Step step) {
+    return Ways.from(step).stream().anyMatch(to -> Ways.readingBeforeTuning(proof.procedure(), to));
   }
 
   private static void counts(

@@ -3,6 +3,7 @@ package quarterturn.procedure.check.rule;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import quarterturn.procedure.Blank;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
@@ -23,9 +24,15 @@ public final class WhichString {
           WhichString::prove);
 
   /** Strings as texts name them, beside their blanks: the lowest, then the highest. */
-  private static final List<String> LOWEST = List.of("thickest string", "lowest string");
+  private static final Pattern LOWEST =
+      Pattern.compile("\\b(thickest|lowest) string\\b|\\bstring, the thickest\\b");
 
-  private static final List<String> HIGHEST = List.of("thinnest string", "highest string");
+  private static final Pattern HIGHEST =
+      Pattern.compile("\\b(thinnest|highest) string\\b|\\bstring, the thinnest\\b");
+
+  /** What is said of a neck whose two edges were compared. */
+  private static final Pattern EDGES =
+      Pattern.compile("\\b(on both edges|both edges are|free of twist|is no twist|not twisted)\\b");
 
   private WhichString() {}
 
@@ -38,6 +45,14 @@ public final class WhichString {
           step,
           step.id() + " gives {reading} for the highest string; it is the lowest string's",
           "say it of {lowest}");
+    }
+    if (!(step instanceof Step.Choose)
+        && step.words().all().anyMatch(text -> EDGES.matcher(text).find())
+        && unread(proof, step, Which.HIGHEST)) {
+      found.add(
+          step,
+          step.id() + " tells of both edges, and the highest string was not read on every way",
+          "read relief on the highest string too, and compare");
     }
     for (Condition condition : Frame.conditions(step)) {
       condition.subjects().forEach(subject -> compared(proof, step, subject, found));
@@ -58,6 +73,7 @@ public final class WhichString {
   private static void said(Proof proof, Step.Measure step, Findings found) {
     Which which = step.which();
     if (which == null || which == Which.EACH) {
+      each(step, found);
       return;
     }
     Which other = which == Which.LOWEST ? Which.HIGHEST : Which.LOWEST;
@@ -73,11 +89,23 @@ public final class WhichString {
     }
   }
 
+  /** Where each string is read, its words are about the string at hand. */
+  private static void each(Step.Measure step, Findings found) {
+    String text = step.words().text();
+    boolean one = names(text, Which.LOWEST) || names(text, Which.HIGHEST);
+    if (step.which() == Which.EACH && one && !text.contains(written(Blank.STRING))) {
+      found.add(
+          step,
+          step.id() + " reads each string, and its words always name the same one",
+          "write {string}, which is the string at hand");
+    }
+  }
+
   private static boolean names(String text, Which which) {
     boolean lowest = which == Which.LOWEST;
     String small = text.toLowerCase(Locale.ROOT);
     return small.contains(written(lowest ? Blank.LOWEST : Blank.HIGHEST))
-        || (lowest ? LOWEST : HIGHEST).stream().anyMatch(small::contains);
+        || (lowest ? LOWEST : HIGHEST).matcher(small).find();
   }
 
   /** Whether a way leads to a step on which a string was not asked for. */

@@ -5,7 +5,10 @@ import java.util.Set;
 /** Acts that change an instrument, and what a step has to be or to establish that orders one. */
 public enum Act {
   TURN_ROD("turn", "a turn step (turn: rod, as advised)", false),
+  /** One string is let down: it is read off pitch then. */
+  EASE_STRING("", "", true),
   SLACKEN("detuned new-set", "establishes: [detuned]", true),
+  RAISE_PITCH("at-pitch new-set new-strings", "establishes: [at-pitch]", true),
   CHANGE_STRINGS("new-strings new-set", "changes: new-strings, or new-set", true),
   CUT_STRING("new-strings new-set", "changes: new-strings, or new-set", false),
   LOOSEN_NECK("neck-loose", "establishes: [neck-loose]", false),

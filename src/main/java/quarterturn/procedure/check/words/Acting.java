@@ -25,6 +25,11 @@ final class Acting {
     if (forces(verb, part, tail)) {
       return Act.FORCE;
     }
+    boolean near = tail.saysOneOf(List.of("post", "bridge", "pitch", "string"));
+    boolean lot = target.words().stream().anyMatch(Words.of("lot set everything")::contains);
+    if ((part == null && near || lot) && Words.has("cut snip clip sever nip", verb)) {
+      return Act.CUT_STRING;
+    }
     if (part == null || part == Part.OTHER && verb.equals("tune")) {
       boolean down =
           verb.equals("tune") && tail.says("down") || Words.has("detune untune downtune", verb);
@@ -32,7 +37,7 @@ final class Acting {
     }
     return switch (part) {
       case STRING -> string(verb, target, tail);
-      case TUNER -> target.named() == Target.Said.NOUN && slackens(verb, tail) ? Act.SLACKEN : null;
+      case TUNER -> target.named() == Target.Said.NOUN ? tuner(verb, tail) : null;
       case NECK -> neck(verb, tail, screws);
       case SADDLE -> saddle(verb, target, tail, screws);
       case PICKUP ->
@@ -63,6 +68,16 @@ final class Acting {
         || Words.has("turn let wind ease", verb) && tail.saysOneOf(List.of("back", "down", "off"));
   }
 
+  private static @Nullable Act tuner(String verb, Segment tail) {
+    return slackens(verb, tail) ? Act.SLACKEN : raises(verb, tail) ? Act.RAISE_PITCH : null;
+  }
+
+  private static boolean raises(String verb, Segment tail) {
+    return Words.has("wind turn bring crank", verb)
+        && tail.saysOneOf(List.of("up", "over", "above"))
+        && !tail.says("pitch");
+  }
+
   private static boolean slotted(String verb) {
     return Verbs.WORKING.contains(verb)
         || Words.has("lower raise fill replace swap change deepen", verb);
@@ -91,7 +106,7 @@ final class Acting {
     boolean off = tail.says("off") || tail.says("out") || tail.says("apart") || tail.says("away");
     boolean on = tail.says("on") || tail.says("in") || tail.says("back") || tail.says("down");
     if (Words.has("unscrew detach unbolt loosen remove separate undo slacken", verb)
-        || off && Verbs.REMOVING.contains(verb)
+        || off && (Verbs.REMOVING.contains(verb) || Words.has("draw slide ease", verb))
         || screws && Words.has("take back release free", verb)) {
       return Act.LOOSEN_NECK;
     }
@@ -110,6 +125,9 @@ final class Acting {
     }
     if (Words.has("cut snip clip sever nip", verb)) {
       return Act.CUT_STRING;
+    }
+    if (raises(verb, tail) && !words.contains("new")) {
+      return Act.RAISE_PITCH;
     }
     boolean fresh =
         words.stream()
@@ -137,10 +155,10 @@ final class Acting {
     boolean little = tail.says("a little") || words.contains("each") && tail.says("little");
     boolean down = tail.says("down") || tail.says("lower") || tail.says("slack");
     boolean slack =
-        Words.has("slacken loosen detune untune release relax downtune unwind", verb)
+        Words.has("slacken loosen detune untune release relax downtune unwind ease", verb)
             || down && Words.has("tune bring let take turn wind drop get", verb)
             || Words.has("drop lower", verb);
-    return slack && whole && !little ? Act.SLACKEN : null;
+    return !slack ? null : whole && !little ? Act.SLACKEN : Act.EASE_STRING;
   }
 
   private static boolean turnsRod(String verb, Target target, Segment tail, Mentioned mentioned) {

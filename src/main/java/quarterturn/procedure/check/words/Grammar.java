@@ -49,7 +49,7 @@ final class Grammar {
 
   private static final Set<String> CLAUSES =
       Words.of(
-          "if when whenever while because although unless until whether who whom which how where what than as before after once since that till why");
+          "if when whenever while because although unless until whether who whom which how where what as before after once since that till why");
 
   private static final Set<String> OF = Words.of("let take get think turn");
 

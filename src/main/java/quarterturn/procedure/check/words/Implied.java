@@ -55,7 +55,9 @@ final class Implied {
           "is still needed",
           "how about",
           "what about",
-          "is what",
+          "is what such",
+          "is what it takes",
+          "is what this",
           "is now called for",
           "is to be made",
           "is to be added",
@@ -146,6 +148,8 @@ final class Implied {
   private static final List<String> HARMLESS =
       List.of("no harm in", "nothing wrong with", "no risk in", "no problem with", "is worth");
 
+  private static final List<String> TRAVELS = List.of("goes", "comes", "moves", "travels");
+
   /** Amounts that say little: a hair more on the rod. */
   private static final List<String> VAGUE =
       List.of("hair more", "bit more", "touch more", "little more", "tad more", "notch more");
@@ -235,7 +239,8 @@ final class Implied {
     boolean subject = rod && definite(at);
     boolean bound = subject && at.saysOneOf(BOUND) && (amount || Amounts.way(at));
     boolean needs = amount && NEEDS.stream().anyMatch(need -> needs(at, need));
-    boolean third = amount && acting(at);
+    boolean travels = subject && at.says("o'clock") && at.saysOneOf(TRAVELS);
+    boolean third = amount && acting(at) || travels;
     return amount && due
         || bound && !at.says("be")
         || needs
@@ -410,9 +415,6 @@ final class Implied {
       Segment at, int begin, List<Verb> verbs, boolean rod, Continued continued) {
     boolean own = begin > 0 || rod || at.saysOneOf(URGING);
     boolean joined = Words.has("and or but", at.at(0));
-    if (at.says("for example")) {
-      return false;
-    }
     boolean urged = own && (continued.fresh() || begin > 0 && !joined) || continued.headed();
     return urged
         && verbs.isEmpty()

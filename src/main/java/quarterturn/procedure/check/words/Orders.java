@@ -82,6 +82,7 @@ public final class Orders {
               && all.get(at + 1).words().stream().anyMatch(Lexicon.FINITE::contains);
       if (!turned
           && !result
+          && !all.get(0).says("for example")
           && Implied.possible(segment)
           && Implied.turn(
               segment,

@@ -103,7 +103,7 @@ record Target(@Nullable Part part, Said named, Set<String> words) {
       part = set ? Part.STRING : part;
     }
     Set<String> words = new HashSet<>(at.words().subList(from, end));
-    Part of = Words.has("of in on that from", at.at(end)) ? ofPart(at, end, to) : null;
+    Part of = Words.has("of in on at that from", at.at(end)) ? ofPart(at, end, to) : null;
     if (part == Part.SCREW) {
       words.add("screw");
       part = rod && first != Part.COVER ? Part.ROD : of != null ? of : first;

@@ -18,7 +18,7 @@ public final class TurnAfterStop {
   private TurnAfterStop() {}
 
   private static void prove(Proof proof, Step step, Findings found) {
-    if (turns(proof, step)) {
+    if (proof.turns(step)) {
       String feels =
           proof.limits().stopFeels().stream()
               .sorted()
@@ -33,13 +33,5 @@ public final class TurnAfterStop {
                       step.id() + " turns the rod after its nut felt like one of " + feels,
                       "let each of these feels lead to a hand-over"));
     }
-  }
-
-  private static boolean turns(Proof proof, Step step) {
-    return step instanceof Step.TurnRod
-        || (step instanceof Step.Call call
-            && proof
-                .library()
-                .any(proof.library().procedure(call.procedure()), Step.TurnRod.class::isInstance));
   }
 }

@@ -1,0 +1,44 @@
+package quarterturn.procedure.check.rule;
+
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.Ways;
+
+/** The rule that whoever finds damage is not led on to a turn of the rod. */
+public final class TurnAfterDamage {
+  public static final Rule RULE =
+      Rule.ofSteps(
+          "turn-after-damage",
+          "An answer that tells of a crack, a creak or a part that lifts leads to no turn of the rod.",
+          TurnAfterDamage::prove);
+
+  private static final Pattern DAMAGE =
+      Pattern.compile("\\b(cracks?|cracked|creaks?|creaked|splits?|lifting|came loose)\\b");
+
+  private static final Pattern NONE =
+      Pattern.compile("\\b(no|none|nothing|not|never|neither|without|don't)\\b");
+
+  private TurnAfterDamage() {}
+
+  private static void prove(Proof proof, Step step, Findings found) {
+    if (step instanceof Step.Choose choose) {
+      for (Step.Option option : choose.options()) {
+        String label = option.label().toLowerCase(Locale.ROOT);
+        boolean damage = DAMAGE.matcher(label).find() && !NONE.matcher(label).find();
+        if (damage && turns(proof, option.go())) {
+          found.add(
+              step,
+              "a turn of the rod can follow the answer \"" + option.label() + "\"",
+              "let it lead to a hand-over");
+        }
+      }
+    }
+  }
+
+  private static boolean turns(Proof proof, String from) {
+    Set<String> reached = Ways.reach(proof.procedure(), from, any -> true);
+    return reached.stream().map(proof.procedure()::step).anyMatch(proof::turns);
+  }
+}
