@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Verdict;
@@ -34,7 +35,7 @@ public final class InWindow {
       if (says != null && says(step)) {
         Words words = step.words();
         Condition own = words.expects();
-        Condition both = own == null ? says : new Condition.All(List.of(own, says));
+        Condition both = own == null ? says : all(Stream.of(own, says));
         expecting.put(
             step.id(), new Step.Done(step.id(), words.expecting(both), step.mark(), OUTCOME));
       }
@@ -56,7 +57,16 @@ public final class InWindow {
     if (read.isEmpty()) {
       return called.isEmpty() ? null : new Condition.Any(called);
     }
-    return new Condition.All(read.stream().map(InWindow::says).toList());
+    return all(read.stream().map(InWindow::says));
+  }
+
+  /** That all of these hold, as a file can write it: none of the parts is itself such a list. */
+  private static Condition all(Stream<Condition> conditions) {
+    List<Condition> parts =
+        conditions
+            .flatMap(c -> c instanceof Condition.All all ? all.parts().stream() : Stream.of(c))
+            .toList();
+    return parts.size() == 1 ? parts.get(0) : new Condition.All(parts);
   }
 
   /**

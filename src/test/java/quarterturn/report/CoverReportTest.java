@@ -43,12 +43,12 @@ class CoverReportTest {
 
   @Test
   void tellsOfASessionThatCouldNotGoOn() {
-    Covered.Stuck stuck = new Covered.Stuck("astray", "It stands still.", List.of("a/b", "a/c"));
-    Covered covered = new Covered("a", List.of(TAKEN), List.of(), 1, List.of(), List.of(stuck));
+    Covered.Stuck stuck = new Covered.Stuck("astray", "It stands still.", List.of("relief/b", "relief/c"));
+    Covered covered = new Covered("relief", List.of(TAKEN), List.of(), 1, List.of(), List.of(stuck));
     assertThat(CoverReport.lines(covered))
         .containsExactly(
-            "a: 1 of 1 way taken in 1 session.",
-            "could not go on (astray): It stands still. Last steps: a/b, a/c")
+            "relief: 1 of 1 way taken in 1 session.",
+            "could not go on (astray): It stands still. Last steps: relief/b, relief/c")
         .inOrder();
   }
 
