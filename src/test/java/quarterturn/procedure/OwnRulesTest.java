@@ -131,7 +131,6 @@ class OwnRulesTest {
         "tool-slip | harm: Nothing. | harm of tool-slip lacks \"A key that slips can be",
         "tool-slip | avoid: As you like. | avoid of tool-slip lacks \"Seat the key fully",
         "tool-slip | with: [] | with of tool-slip lacks turn, which comes with the program",
-        "finish | words: [driver] | words of finish lacks with a driver, which comes with the program",
       })
   void aLaxerHazardIsRefused(String id, String says, String fault) {
     String text = "hazards:\n  - hazard: %s\n    %s\n".formatted(id, says);

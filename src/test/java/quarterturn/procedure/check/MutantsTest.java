@@ -49,6 +49,10 @@ class MutantsTest {
           "blocks/pocket-turn",
           "blocks/reading");
 
+  /** A sheet that leaves a block's words as they are. */
+  private static final Path PLAIN =
+      Path.of("src/test/resources/quarterturn/procedure/good/plain.yaml");
+
   /** The procedures that use a block, where it is not this one alone. */
   private static final String OF_BLOCKS = "relief";
 
@@ -59,7 +63,7 @@ class MutantsTest {
           "blocks/make-ready",
           List.of("relief-check", "season", OF_BLOCKS),
           "blocks/reading",
-          List.of("nut-clearance", "action", "intonation", "pickups", "season", OF_BLOCKS));
+          List.of("plain", "nut-clearance", "action", "intonation", "pickups", "season", OF_BLOCKS));
 
   /** The most changes that are drawn, as they come; a long run tries all there are. */
   private static final int DRAWN = Draws.of(240);
@@ -112,6 +116,7 @@ class MutantsTest {
       Path file = sheet(own, mutant.file());
       Files.createDirectories(own.resolve("procedures/blocks"));
       Files.writeString(file, mutant.text());
+      Files.copy(PLAIN, sheet(own, "plain"));
       boolean block = mutant.file().startsWith("blocks/");
       String one = block ? OF_BLOCKS : mutant.file();
       for (String procedure : USERS.getOrDefault(mutant.file(), List.of(one))) {

@@ -3,10 +3,11 @@ package quarterturn.procedure.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.function.Function;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.check.Mutant.Operator;
 
@@ -26,7 +27,7 @@ final class WordMutants {
           "Tighten the truss rod by an eighth.",
           "Turn the rod nut on until it feels firm.",
           "Loosen the rod by half a turn.",
-          "Put the key in and tighten it to three o'clock.");
+          "Put the key in and tighten the rod to three o'clock.");
 
   /** Orders of other acts. */
   private static final List<String> ACTS =
@@ -40,28 +41,40 @@ final class WordMutants {
   /** An order that leans on what was named before it. */
   private static final String LEANS = "Loosen it to three o'clock.";
 
-  /** What calls for a hazard, and the same act in words that do not. */
-  private static final Map<String, String> REWORDED =
-      Map.ofEntries(
-          Map.entry("slacken", "let down"),
-          Map.entry("tune every", "bring every"),
-          Map.entry("stretch each", "pull at each"),
-          Map.entry("bend each", "kink each"),
-          Map.entry("take out the screws", "undo the screws"),
-          Map.entry("loosen its screws", "undo its screws"),
-          Map.entry("lay out the tools", "get out the tools"),
-          Map.entry("leave the instrument out of its case", "take the instrument out of its case"),
-          Map.entry("with a driver", "with any driver"),
-          Map.entry("cut it", "snip it"),
-          Map.entry("trim the ends", "clip the ends"),
-          Map.entry("along both edges", "along either edge"),
-          Map.entry("along the edges", "along each edge"),
-          Map.entry("amplifier", "amp"),
-          Map.entry("before its saddle", "and then its saddle"),
-          Map.entry("one string at a time", "one after the other"));
+  /**
+   * What calls for a hazard, and the same act in other words.
+   *
+   * @param hazard its id
+   * @param phrase of a text
+   * @param others said in place of the phrase
+   */
+  private record Calls(String hazard, String phrase, List<String> others) {
+    static Calls of(String hazard, String phrase, String... others) {
+      return new Calls(hazard, phrase, List.of(others));
+    }
 
-  private static final Function<String, Pattern> ANY_CASE =
-      phrase -> Pattern.compile(phrase, Pattern.CASE_INSENSITIVE);
+    Matcher in(String text) {
+      return Pattern.compile(phrase, Pattern.CASE_INSENSITIVE).matcher(text);
+    }
+  }
+
+  private static final List<Calls> CALLS =
+      List.of(
+          Calls.of("string-whip", "slacken", "let down", "loosen"),
+          Calls.of("string-whip", "tune every", "bring every", "tune all the"),
+          Calls.of("string-whip", "stretch each", "pull at each", "tug at each"),
+          Calls.of("small-parts", "take out the screws", "undo the screws", "remove the screws"),
+          Calls.of("small-parts", "loosen its screws", "undo its screws", "take out its screws"),
+          Calls.of("posture", "lay out the tools", "get out the tools"),
+          Calls.of("posture", "leave the instrument out", "take the instrument out"),
+          Calls.of("finish", "with a driver", "with any driver", "with a screwdriver"),
+          Calls.of("string-ends", "cut it", "snip it", "clip it"),
+          Calls.of("string-ends", "trim the ends", "clip the ends", "cut the ends"),
+          Calls.of("fret-ends", "along both edges", "along either edge"),
+          Calls.of("fret-ends", "along the edges", "along each edge"),
+          Calls.of("loud", "the amplifier", "an amp"),
+          Calls.of("saddle-screws", "before its saddle", "and then its saddle"),
+          Calls.of("bridge-falls", "one string at a time", "one after the other"));
 
   /** Where a step tells the program what calls for a hazard. */
   private static final String DOES =
@@ -85,7 +98,7 @@ final class WordMutants {
    */
   private record Said(String head, String key, String words, int from, int end) {
     String with(String words) {
-      return head + '"' + words.replace("\"", "\\\"") + '"';
+      return head + '"' + words + '"';
     }
   }
 
@@ -115,17 +128,18 @@ final class WordMutants {
     int end = line + 1;
     while (end < step.end() && written.lines.get(end).matches("|" + indent + " +.*")) {
       String more = written.lines.get(end).strip();
-      words += more.isEmpty() ? "\\n\\n" : " " + more;
+      words += more.isEmpty() ? "\\n" : " " + more;
       end++;
     }
     String head = written.lines.get(line).substring(0, key ? said.start(3) : said.start(6));
-    String plain = words.replaceAll("^\"|\"$", "").replace("\\n\\n ", "\\n\\n");
+    boolean quoted = words.startsWith("\"");
+    String plain = quoted ? words.substring(1, words.length() - 1) : words.replace("\"", "\\\"");
     return new Said(head, key ? said.group(2) : "text", plain, line, end);
   }
 
   /** An order that is none of the step's stands behind its words. */
   private void ordered(Written.Step step, Said said) {
-    boolean near = said.words().matches(".*\\b(rod|nut|key)\\b.*");
+    boolean near = said.words().matches(".*\\b(rod nut|truss rod|the key)\\b.*");
     for (List<String> orders : List.of(TURNS, ACTS)) {
       List<String> fit = new ArrayList<>(orders);
       if (near && orders.equals(TURNS)) {
@@ -145,7 +159,10 @@ final class WordMutants {
 
   /** Last words tell a reading that may not have been taken. */
   private void unread(Written.Step step, Said said) {
-    boolean last = step.kind().matches("done|hand-over") && said.key().equals("text");
+    // A procedure that needs the relief has a reading of it to tell.
+    boolean known = written.lines.stream().anyMatch(line -> line.startsWith("needs: [relief"));
+    boolean last =
+        step.kind().matches("done|hand-over") && said.key().equals("text") && !known;
     if (last && !said.words().contains("{reading}")) {
       appended(step, said, READING);
     }
@@ -159,32 +176,42 @@ final class WordMutants {
     }
     String order = written.drawn(step.name() + label.group(1), TURNS);
     String way = label.group(5) == null ? "" : label.group(5);
-    String words = label.group(3).replace("\"", "\\\"") + ". " + order;
+    String words = label.group(3) + ". " + order;
     written.replace(
         Operator.TEXT,
         step.name() + ": answer " + label.group(1) + ": " + order,
         line,
         line + 1,
-        List.of("      - " + label.group(1) + ": \"" + words + "\"" + way));
+        List.of("      - " + label.group(1) + ": \"" + words + way + "\""));
   }
 
-  /** The act stays, in words that call for no hazard, and the program is told nothing of it. */
+  /** The act stays in other words, its hazard is gone, and the program is told nothing of it. */
   private void reworded(Written.Step step, Said said) {
     if (!said.key().equals("text") || step.kind().equals("use")) {
       return;
     }
-    for (Map.Entry<String, String> one : REWORDED.entrySet()) {
-      Matcher phrase = ANY_CASE.apply(one.getKey()).matcher(said.words());
-      if (phrase.find()) {
-        String words = phrase.replaceAll(found -> cased(found.group(), one.getValue()));
+    for (Calls calls : CALLS) {
+      Matcher phrase = calls.in(said.words());
+      for (String other : phrase.find() ? calls.others() : List.<String>of()) {
+        Set<String> hazards = new TreeSet<>(called(said.words()));
+        hazards.remove(calls.hazard());
+        String words = phrase.replaceAll(was -> cased(was.group(), other));
         List<String> changed = new ArrayList<>(List.of(said.with(words)));
+        changed.add("    hazards: " + hazards);
         written.lines.subList(said.end(), step.end()).stream()
             .filter(line -> !line.matches(DOES))
             .forEach(changed::add);
-        String what = step.name() + ": " + one.getKey() + " -> " + one.getValue();
+        String what = step.name() + ": " + calls.phrase() + " -> " + other;
         written.replace(Operator.HAZARD, what, said.from(), step.end(), changed);
       }
     }
+  }
+
+  private static Set<String> called(String text) {
+    return CALLS.stream()
+        .filter(calls -> calls.in(text).find())
+        .map(Calls::hazard)
+        .collect(Collectors.toSet());
   }
 
   private static String cased(String was, String now) {
@@ -195,11 +222,9 @@ final class WordMutants {
   /** A step that does or says what calls for a hazard names none. */
   private void uncautioned(Written.Step step) {
     List<String> lines = written.lines(step);
-    boolean calls =
-        lines.stream().anyMatch(line -> line.matches(DOES))
-            || REWORDED.keySet().stream()
-                .anyMatch(phrase -> ANY_CASE.apply(phrase).matcher(String.join(" ", lines)).find());
-    if (calls && step.kind().equals("tell")) {
+    boolean does = lines.stream().anyMatch(line -> line.matches(DOES));
+    boolean says = !called(String.join(" ", lines)).isEmpty();
+    if (step.kind().equals("tell") && (does || says)) {
       int end = step.end();
       while (written.lines.get(end - 1).isBlank()) {
         end--;

@@ -3,6 +3,7 @@ package quarterturn.procedure.check.rule;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import quarterturn.procedure.Blank;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
@@ -27,10 +28,19 @@ public final class WhichString {
 
   private static final List<String> HIGHEST = List.of("thinnest string", "highest string");
 
+  /** One string in words, and the other's blank right behind it. */
+  private static final Pattern CROSSED =
+      Pattern.compile(
+          "(?i)(?:thickest|lowest) string,? \\{highest}|(?:thinnest|highest) string,? \\{lowest}");
+
   private WhichString() {}
 
   private static void prove(Proof proof, Step step, Findings found) {
+    if (step.words().all().anyMatch(text -> CROSSED.matcher(text).find())) {
+      found.add(step, step.id() + " gives one string the note of another", "give it its own");
+    }
     if (step instanceof Step.Measure measure) {
+      inTurn(measure, found);
       said(proof, measure, found);
       decided(measure, found);
     } else if (step.words().all().anyMatch(WhichString::confuses)) {
@@ -52,6 +62,24 @@ public final class WhichString {
 
   private static String written(Blank blank) {
     return "{" + blank.word() + "}";
+  }
+
+  /** Where the strings are read in turn, the text says {string}, and nowhere else. */
+  private static void inTurn(Step.Measure step, Findings found) {
+    String text = step.words().text();
+    boolean each = step.which() == Which.EACH;
+    boolean blank = text.contains(written(Blank.STRING));
+    if (each && !blank && (names(text, Which.LOWEST) || names(text, Which.HIGHEST))) {
+      found.add(
+          step,
+          step.id() + " reads each string, and its text names one",
+          "say {string}, which is each of them in turn");
+    } else if (blank && !each) {
+      found.add(
+          step,
+          step.id() + " says {string}, and does not read each",
+          "read each string, or name the one that is read");
+    }
   }
 
   /** A step that reads one string names it; another one only where that was read before. */
