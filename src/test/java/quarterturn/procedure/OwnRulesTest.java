@@ -123,6 +123,13 @@ class OwnRulesTest {
     assertThat(force.avoid()).startsWith("Here one finger.");
   }
 
+  @Test
+  void wordsOfAHazardStandBesideThoseOfTheProgram() throws Exception {
+    String text = "hazards:\n  - hazard: finish\n    words: [scraper]\n";
+    Hazard finish = requireNonNull(rules("safety/hazards.yaml", text).hazards().get("finish"));
+    assertThat(finish.words()).containsAtLeast("with a driver", "scraper");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
