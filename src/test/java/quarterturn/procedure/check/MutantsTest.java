@@ -9,10 +9,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -68,6 +69,9 @@ class MutantsTest {
   /** The most changes that are drawn, as they come; a long run tries all there are. */
   private static final int DRAWN = Draws.of(240);
 
+  /** So many of each operator come first, so that one with many places crowds out no other. */
+  private static final int OF_EACH = 8;
+
   private static final double AT_LEAST = 0.97;
 
   @TempDir Path folder;
@@ -96,18 +100,13 @@ class MutantsTest {
     for (String id : WRITTEN) {
       all.addAll(Mutants.of(id, Files.readString(sheet(Path.of(""), id))));
     }
-    Random random = new Random(20_261);
-    Map<Mutant.Operator, List<Mutant>> each = new EnumMap<>(Mutant.Operator.class);
-    Collections.shuffle(all, random);
-    all.forEach(one -> each.computeIfAbsent(one.operator(), o -> new ArrayList<>()).add(one));
-    // One of each operator after the other, so that those with many places crowd out no other.
-    List<Mutant> drawn = new ArrayList<>();
-    for (int round = 0; round < all.size() && drawn.size() < DRAWN; round++) {
-      for (List<Mutant> ofOne : each.values()) {
-        ofOne.stream().skip(round).limit(1).forEach(drawn::add);
-      }
+    Collections.shuffle(all, new Random(20_261));
+    Set<Mutant> drawn = new LinkedHashSet<>();
+    for (Mutant.Operator operator : Mutant.Operator.values()) {
+      all.stream().filter(one -> one.operator() == operator).limit(OF_EACH).forEach(drawn::add);
     }
-    return drawn.subList(0, Math.min(DRAWN, drawn.size()));
+    drawn.addAll(all);
+    return drawn.stream().limit(DRAWN).toList();
   }
 
   private boolean clean(Mutant mutant) {

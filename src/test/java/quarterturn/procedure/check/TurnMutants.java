@@ -15,7 +15,7 @@ final class TurnMutants {
 
   private static final Pattern FELT = Pattern.compile("    felt: \\{(.*)}");
   private static final Pattern SMOOTH = Pattern.compile("smooth: ([a-z-]+)");
-  private static final Pattern ONE = Pattern.compile("[a-z]+: [a-z-]+(, )?");
+  private static final Pattern ONE = Pattern.compile("[a-z]+: ([a-z-]+)(, )?");
   private static final Pattern SHORT = Pattern.compile("  - turn: rod, (as advised|taken back)");
   private static final Pattern NAME = Pattern.compile("    id: (\\S+)");
   private static final Pattern BLANK = Pattern.compile("\\{(way|turn)}");
@@ -66,10 +66,13 @@ final class TurnMutants {
     }
   }
 
-  /** A feel is said to lead nowhere of its own. */
+  /** A feel leads nowhere of its own, so to the step below, where it did not lead there before. */
   private void removed(Written.Step step, int line) {
     Matcher one = ONE.matcher(written.lines.get(line));
     while (one.find()) {
+      if (one.group(1).equals(written.next(step))) {
+        continue;
+      }
       written.change(Operator.STOP_FEEL, step.name(), line, one, "");
     }
   }
