@@ -115,8 +115,7 @@ final class Mutants {
     changed.subList(step.from(), step.end()).clear();
     String to = go;
     changed.replaceAll(said -> passed(said, step.name(), to));
-    written.add(
-        Operator.REMOVE_RETUNE, step.name() + " is passed over, on to " + go, changed);
+    written.add(Operator.REMOVE_RETUNE, step.name() + " is passed over, on to " + go, changed);
   }
 
   private static String passed(String line, String step, String to) {

@@ -64,7 +64,8 @@ class MutantsTest {
           "blocks/make-ready",
           List.of("relief-check", "season", OF_BLOCKS),
           "blocks/reading",
-          List.of("plain", "nut-clearance", "action", "intonation", "pickups", "season", OF_BLOCKS));
+          List.of(
+              "plain", "nut-clearance", "action", "intonation", "pickups", "season", OF_BLOCKS));
 
   /** The most changes that are drawn, as they come; a long run tries all there are. */
   private static final int DRAWN = Draws.of(240);

@@ -19,7 +19,9 @@ final class ReadingMutants {
   private static final Pattern SAID = Pattern.compile("(?<= )(?:lowest|highest)(?=[,\\]])");
   private static final String LINES = "    lines: ";
 
-  /** What a text says of a unit stands nowhere twice; these are the lines that the program reads. */
+  /**
+   * What a text says of a unit stands nowhere twice; these are the lines that the program reads.
+   */
   private static final String AMOUNTS = " +(for|agree|only if|unless|expects|limit): .*";
 
   private static final String DEFAULTS = "  [a-z-]+: \\{gauge: .*";

@@ -128,9 +128,7 @@ final class TurnMutants {
           last,
           last,
           List.of(
-              "  - tell: " + end,
-              "    text: Wait until it is quiet.",
-              "    go: " + smooth(felt)));
+              "  - tell: " + end, "    text: Wait until it is quiet.", "    go: " + smooth(felt)));
     }
   }
 

@@ -161,8 +161,7 @@ final class WordMutants {
   private void unread(Written.Step step, Said said) {
     // A procedure that needs the relief has a reading of it to tell.
     boolean known = written.lines.stream().anyMatch(line -> line.startsWith("needs: [relief"));
-    boolean last =
-        step.kind().matches("done|hand-over") && said.key().equals("text") && !known;
+    boolean last = step.kind().matches("done|hand-over") && said.key().equals("text") && !known;
     if (last && !said.words().contains("{reading}")) {
       appended(step, said, READING);
     }

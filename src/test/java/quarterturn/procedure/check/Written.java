@@ -150,8 +150,7 @@ final class Written {
   }
 
   /** Puts {@code instead} where lines from one to before another stand. */
-  void replace(
-      Mutant.Operator operator, String what, int from, int end, List<String> instead) {
+  void replace(Mutant.Operator operator, String what, int from, int end, List<String> instead) {
     List<String> changed = new ArrayList<>(lines);
     changed.subList(from, end).clear();
     changed.addAll(from, instead);
