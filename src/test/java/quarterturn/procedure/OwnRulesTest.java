@@ -123,6 +123,13 @@ class OwnRulesTest {
     assertThat(force.avoid()).startsWith("Here one finger.");
   }
 
+  @Test
+  void wordsOfAHazardStandBesideThoseOfTheProgram() throws Exception {
+    String text = "hazards:\n  - hazard: finish\n    words: [scraper]\n";
+    Hazard finish = requireNonNull(rules("safety/hazards.yaml", text).hazards().get("finish"));
+    assertThat(finish.words()).containsAtLeast("with a driver", "scraper");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -131,7 +138,6 @@ class OwnRulesTest {
         "tool-slip | harm: Nothing. | harm of tool-slip lacks \"A key that slips can be",
         "tool-slip | avoid: As you like. | avoid of tool-slip lacks \"Seat the key fully",
         "tool-slip | with: [] | with of tool-slip lacks turn, which comes with the program",
-        "finish | words: [driver] | words of finish lacks with a driver, which comes with the program",
       })
   void aLaxerHazardIsRefused(String id, String says, String fault) {
     String text = "hazards:\n  - hazard: %s\n    %s\n".formatted(id, says);

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Mark;
@@ -70,7 +71,7 @@ record HazardsReader(Faults faults, Scalars values, Stricter stricter) {
             Objects.requireNonNullElse(harm, program.harm()),
             Objects.requireNonNullElse(avoid, program.avoid()),
             fields.has("with") ? with : program.with(),
-            fields.has("words") ? words : program.words());
+            Stream.concat(program.words().stream(), words.stream()).distinct().toList());
     hazards.put(id.text(), own);
     if (before != null) {
       compare(fields, own, before);
@@ -86,7 +87,6 @@ record HazardsReader(Faults faults, Scalars values, Stricter stricter) {
     said(fields.key("avoid"), "avoid" + of, own.avoid(), program.avoid());
     Function<String, String> word = one -> one;
     stricter.all(fields.key("with"), "with" + of, own.with(), program.with(), word);
-    stricter.all(fields.key("words"), "words" + of, own.words(), program.words(), word);
   }
 
   /** What is said may be added to, and nothing of it taken away. */

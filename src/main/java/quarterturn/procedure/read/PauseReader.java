@@ -1,6 +1,7 @@
 package quarterturn.procedure.read;
 
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Quote;
@@ -22,6 +23,9 @@ record PauseReader(Faults faults, Scalars values, ForkReader forks) {
           list.mark(),
           "a pause with " + written + " lines",
           "Give it one line at least, and at most " + Step.Pause.MOST_LINES);
+    }
+    if (Set.copyOf(lines).size() < lines.size()) {
+      faults.value(list.mark(), "a pause that has one line twice", "Take one of them out");
     }
     Scalar go = forks.way(step.fields().required("go"));
     return go == null

@@ -3,44 +3,13 @@ package quarterturn.procedure.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Random;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import quarterturn.procedure.check.Mutant.Operator;
 
-/** Changes to a sheet or a block as it is written, one at a time. */
+/** Changes to a sheet or a block as it is written, one at a time; here those of its ways. */
 final class Mutants {
-  /** A kind of change. */
-  enum Operator {
-    DROP_BRANCH,
-    MOVE_BOUND,
-    DELETE_CAUTION,
-    RETARGET,
-    REMOVE_RETUNE
-  }
-
-  /**
-   * A changed file.
-   *
-   * @param file its name without the ending, below the folder of procedures
-   * @param what what stood and stands there
-   */
-  record Mutant(String file, Operator operator, String what, String text) {}
-
-  /** What begins a step, and where it or one of its block is given an id. */
-  private static final Pattern FIRST = Pattern.compile("  - [a-z-]+: ?(.*)");
-
-  private static final Pattern NAMED = Pattern.compile("    id: (\\S+)");
-  private static final Pattern WITHIN = Pattern.compile("\\bid: ([a-z-]+)");
-  private static final String PART = "  - part: ";
-
-  /** What begins a key of a step, among them those with a list of cases; what begins a case. */
-  private static final String KEY = "(  - |    )[a-z].*";
-
-  private static final String CASES = "(  - |    )(cases|then|branches):";
-  private static final String ITEM = "      - ";
-
   /** Where a condition or the like stands that is no case. */
   private static final String CONDITION = "    (only if|unless|agree): .*";
 
@@ -56,121 +25,56 @@ final class Mutants {
   private static final Pattern BOUND =
       Pattern.compile("(?<=at least |less than |more than |at most |below |within )\\d[\\d./]*");
   private static final Pattern LIMIT = Pattern.compile("(?<=    limit: )\\d[\\d./]*");
-  private static final Pattern HAZARDS = Pattern.compile("    hazards: \\[(.*)]");
   private static final Pattern HEAD = Pattern.compile("(?<=^(?:retune|reread): ).*");
   private static final String AT_PITCH = "    establishes: [at-pitch]";
 
-  private final String file;
-  private final List<String> lines;
-  private final TreeSet<String> targets = new TreeSet<>();
-  private final List<Mutant> all = new ArrayList<>();
+  private final Written written;
 
-  private Mutants(String file, String text) {
-    this.file = file;
-    this.lines = text.lines().toList();
+  private Mutants(Written written) {
+    this.written = written;
   }
 
-  /** Every mutant of a file; another target is drawn by a seed of its own place. */
+  /** Every mutant of a file; what takes the place of something is drawn by a seed of its place. */
   static List<Mutant> of(String file, String text) {
-    Mutants mutants = new Mutants(file, text);
-    mutants.collectTargets();
-    mutants.walk();
-    return mutants.all;
+    Written written = new Written(file, text);
+    new Mutants(written).make();
+    new ReadingMutants(written).make();
+    new TurnMutants(written).make();
+    new WordMutants(written).make();
+    return written.mutants();
   }
 
-  /** The id that a step has or its first key gives it; nothing where it is made. */
-  private String id(int from) {
-    Matcher first = FIRST.matcher(lines.get(from));
-    String id = first.matches() ? first.group(1) : "";
-    boolean part = lines.get(from).startsWith(PART);
-    for (int i = from + 1; i < end(from); i++) {
-      Matcher named = NAMED.matcher(lines.get(i));
-      id = named.matches() ? named.group(1) : id;
-    }
-    return part || !id.matches("[a-z0-9<>-]+") ? "" : id;
-  }
-
-  /** The line behind a step. */
-  private int end(int from) {
-    int end = from + 1;
-    while (end < lines.size() && lines.get(end).matches("|    .*")) {
-      end++;
-    }
-    return end;
-  }
-
-  /** Every id that is written. */
-  private void collectTargets() {
-    for (int i = 0; i < lines.size(); i++) {
-      if (FIRST.matcher(lines.get(i)).matches() && !lines.get(i).startsWith("  - use:")) {
-        targets.add(id(i));
-      }
-      Matcher within = WITHIN.matcher(lines.get(i));
-      while (within.find()) {
-        targets.add(within.group(1));
+  private void make() {
+    for (Written.Step step : written.all()) {
+      for (int line = step.from(); line < step.end(); line++) {
+        boolean branch = written.branch(step, line);
+        if (branch) {
+          written.drop(Operator.DROP_BRANCH, step.name(), line);
+        }
+        if (branch || written.lines.get(line).matches(CONDITION)) {
+          bounds(BOUND, step.name(), line);
+        }
+        bounds(LIMIT, step.name(), line);
+        retarget(branch ? CASE : WAY, step, line);
+        if (written.lines.get(line).equals(AT_PITCH)) {
+          retune(step, line);
+        }
       }
     }
-    targets.remove("");
-  }
-
-  private void walk() {
-    boolean cases = false;
-    int step = -1;
-    String name = "";
-    for (int i = 0; i < lines.size(); i++) {
-      String line = lines.get(i);
-      if (FIRST.matcher(line).matches()) {
-        step = i;
-        name = id(i).isEmpty() ? name.replaceFirst("( then)?$", " then") : id(i);
-        name = line.startsWith(PART) ? line.substring(PART.length()) : name;
-      }
-      cases = line.matches(KEY) ? line.matches(CASES) : cases;
-      boolean branch = cases && line.startsWith(ITEM);
-      if (branch) {
-        drop(Operator.DROP_BRANCH, name, i);
-      }
-      if (branch || line.matches(CONDITION)) {
-        bounds(BOUND, name, i);
-      }
-      bounds(LIMIT, name, i);
-      cautions(name, i);
-      retarget(branch ? CASE : WAY, step, name, i);
-      if (line.equals(AT_PITCH)) {
-        retune(step, name, i);
-      }
-    }
-  }
-
-  private void add(Operator operator, String what, List<String> changed) {
-    all.add(new Mutant(file, operator, what, String.join("\n", changed) + "\n"));
-  }
-
-  private void drop(Operator operator, String name, int line) {
-    List<String> changed = new ArrayList<>(lines);
-    String was = changed.remove(line).strip();
-    add(operator, name + ": " + was + " -> nothing", changed);
-  }
-
-  private void change(Operator operator, String name, int line, Matcher place, String to) {
-    String was = lines.get(line);
-    String now = to + was.substring(place.end());
-    List<String> changed = new ArrayList<>(lines);
-    changed.set(line, was.substring(0, place.start()) + now);
-    add(operator, name + ": " + was.strip() + " -> " + now, changed);
   }
 
   /** Bounds of conditions either way, and limits of turns upward. */
   private void bounds(Pattern pattern, String name, int line) {
-    Matcher bound = pattern.matcher(lines.get(line));
+    Matcher bound = pattern.matcher(written.lines.get(line));
     while (bound.find()) {
       if (pattern == LIMIT) {
-        change(Operator.MOVE_BOUND, name, line, bound, "3/8");
+        written.change(Operator.MOVE_BOUND, name, line, bound, "3/8");
         continue;
       }
       for (boolean up : new boolean[] {true, false}) {
         String moved = moved(bound.group(), up);
         if (!moved.equals(bound.group())) {
-          change(Operator.MOVE_BOUND, name, line, bound, moved);
+          written.change(Operator.MOVE_BOUND, name, line, bound, moved);
         }
       }
     }
@@ -187,59 +91,31 @@ final class Mutants {
     return String.valueOf(up ? value + 1 : Math.max(1, value - 1));
   }
 
-  private void cautions(String name, int line) {
-    Matcher hazards = HAZARDS.matcher(lines.get(line));
-    if (!hazards.matches()) {
-      return;
+  private void retarget(Pattern pattern, Written.Step step, int line) {
+    Matcher way = pattern.matcher(written.lines.get(line));
+    while (way.find()) {
+      List<String> same =
+          way.group().equals("go on")
+              ? List.of(way.group(), written.next(step))
+              : List.of(way.group());
+      String place = step.name() + written.lines.get(line) + way.start();
+      String other = written.other(place, same);
+      written.change(Operator.RETARGET, step.name(), line, way, other);
     }
-    List<String> written = List.of(hazards.group(1).split(", ", -1));
-    for (String hazard : written) {
-      List<String> left = new ArrayList<>(written);
-      left.remove(hazard);
-      List<String> changed = new ArrayList<>(lines);
-      changed.set(line, "    hazards: " + left);
-      if (left.isEmpty()) {
-        changed.remove(line);
-      }
-      add(Operator.DELETE_CAUTION, name + ": hazard " + hazard + " -> nothing", changed);
-    }
-  }
-
-  private void retarget(Pattern pattern, int step, String name, int line) {
-    Matcher way = pattern.matcher(lines.get(line));
-    while (step >= 0 && way.find()) {
-      List<String> others = new ArrayList<>(targets);
-      others.remove(way.group());
-      if (way.group().equals("go on")) {
-        others.remove(next(step));
-      }
-      int seed = (file + "/" + name + lines.get(line) + way.start()).hashCode();
-      String other = others.get(new Random(seed).nextInt(others.size()));
-      change(Operator.RETARGET, name, line, way, other);
-    }
-  }
-
-  /** The id of the step that stands below one, or nothing where it has none of its own. */
-  private String next(int step) {
-    int next = end(step);
-    while (next < lines.size() && !lines.get(next).matches("  - (?!part:).*")) {
-      next++;
-    }
-    return next < lines.size() ? id(next) : "";
   }
 
   /** A step that brings the strings to pitch no longer does so, or is passed over. */
-  private void retune(int step, String name, int line) {
-    drop(Operator.REMOVE_RETUNE, name, line);
-    String go = next(step);
-    for (String written : lines.subList(step, end(step))) {
-      go = written.startsWith("    go: ") ? written.substring("    go: ".length()) : go;
+  private void retune(Written.Step step, int line) {
+    written.drop(Operator.REMOVE_RETUNE, step.name(), line);
+    String go = written.next(step);
+    for (String said : written.lines(step)) {
+      go = said.startsWith("    go: ") ? said.substring("    go: ".length()) : go;
     }
-    List<String> changed = new ArrayList<>(lines);
-    changed.subList(step, end(step)).clear();
+    List<String> changed = new ArrayList<>(written.lines);
+    changed.subList(step.from(), step.end()).clear();
     String to = go;
-    changed.replaceAll(written -> passed(written, name, to));
-    add(Operator.REMOVE_RETUNE, name + " is passed over, on to " + go, changed);
+    changed.replaceAll(said -> passed(said, step.name(), to));
+    written.add(Operator.REMOVE_RETUNE, step.name() + " is passed over, on to " + go, changed);
   }
 
   private static String passed(String line, String step, String to) {

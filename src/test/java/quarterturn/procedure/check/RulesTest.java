@@ -4,6 +4,7 @@ import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import quarterturn.procedure.Fault;
@@ -51,6 +53,19 @@ class RulesTest {
   void noTwoShareAnId() {
     assertThat(Rules.ALL).isNotEmpty();
     assertThat(Rules.ALL.stream().map(Rule::id).toList()).containsNoDuplicates();
+  }
+
+  /** A block that takes the place of the program's own may leave a shipped sheet's steps out. */
+  @Test
+  void aShippedSheetIsProvenWithABlockOfTheUsersOwn(@TempDir Path own) throws IOException {
+    String place = "procedures/blocks/reading.yaml";
+    Path block = own.resolve(place);
+    Files.createDirectories(block.getParent());
+    String read = "      - <read> was read: go on\n";
+    String shipped = Files.readString(Path.of(place));
+    Files.writeString(block, shipped.replace(read, read.replace("go on", "<id>-cannot")));
+    List<Fault> findings = Checker.check(new Shelf(own), "relief", new Walks()).findings();
+    assertThat(findings.toString()).contains("nobody reaches the step found-low-again");
   }
 
   /** What depends on all the branches of a step, or on the limits, is explained with the walk. */

@@ -24,6 +24,12 @@ public final class ActInWords {
       if (act == null || act == Act.TURN_ROD || act == Act.EASE_STRING) {
         continue;
       }
+      if (step instanceof Step.Adjust && said.order().adds()) {
+        found.add(
+            step,
+            step.id() + " orders more than the program works out: " + said.quoted(),
+            "take it out; how far is said by {order} alone");
+      }
       if (step instanceof Step.End) {
         if (!act.inEnds()) {
           found.add(

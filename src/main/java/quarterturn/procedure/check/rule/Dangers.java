@@ -11,6 +11,8 @@ import quarterturn.procedure.Step;
 
 /** Decides which hazards go with a step, by what it does and by what it says. */
 final class Dangers {
+  private static final int SHOWN = 5;
+
   private final Set<String> does;
   private final String text;
 
@@ -24,10 +26,10 @@ final class Dangers {
     return hazard.occasion(does, text);
   }
 
-  /** Everything a hazard goes with, in words. */
+  /** What a hazard goes with, in words; of the phrases those that come first say what is meant. */
   static String occasions(Hazard hazard) {
     List<String> all = new ArrayList<>(hazard.with());
-    hazard.words().forEach(phrase -> all.add("\"" + phrase + "\""));
+    hazard.words().stream().limit(SHOWN).forEach(phrase -> all.add("\"" + phrase + "\""));
     return String.join(", ", all);
   }
 

@@ -42,7 +42,7 @@ public record Proof(
    */
   public boolean lent(Step step) {
     String file = step.mark().file();
-    return own && (file.startsWith("procedures/") || file.startsWith("safety/"));
+    return own && (file.startsWith("procedures/blocks/") || file.startsWith("safety/"));
   }
 
   /** Whether a step turns the rod, itself or in a procedure that it calls. */

@@ -34,10 +34,19 @@ public final class WhichString {
   private static final Pattern EDGES =
       Pattern.compile("\\b(on both edges|both edges are|free of twist|is no twist|not twisted)\\b");
 
+  /** One string in words, and the other's blank right behind it. */
+  private static final Pattern CROSSED =
+      Pattern.compile(
+          "(?i)(?:thickest|lowest) string,? \\{highest}|(?:thinnest|highest) string,? \\{lowest}");
+
   private WhichString() {}
 
   private static void prove(Proof proof, Step step, Findings found) {
+    if (step.words().all().anyMatch(text -> CROSSED.matcher(text).find())) {
+      found.add(step, step.id() + " gives one string the note of another", "give it its own");
+    }
     if (step instanceof Step.Measure measure) {
+      inTurn(measure, found);
       said(proof, measure, found);
       decided(measure, found);
     } else if (step.words().all().anyMatch(WhichString::confuses)) {
@@ -69,11 +78,28 @@ public final class WhichString {
     return "{" + blank.word() + "}";
   }
 
+  /** Where the strings are read in turn, the text says {string}, and nowhere else. */
+  private static void inTurn(Step.Measure step, Findings found) {
+    String text = step.words().text();
+    boolean each = step.which() == Which.EACH;
+    boolean blank = text.contains(written(Blank.STRING));
+    if (each && !blank && (names(text, Which.LOWEST) || names(text, Which.HIGHEST))) {
+      found.add(
+          step,
+          step.id() + " reads each string, and its text names one",
+          "say {string}, which is each of them in turn");
+    } else if (blank && !each) {
+      found.add(
+          step,
+          step.id() + " says {string}, and does not read each",
+          "read each string, or name the one that is read");
+    }
+  }
+
   /** A step that reads one string names it; another one only where that was read before. */
   private static void said(Proof proof, Step.Measure step, Findings found) {
     Which which = step.which();
     if (which == null || which == Which.EACH) {
-      each(step, found);
       return;
     }
     Which other = which == Which.LOWEST ? Which.HIGHEST : Which.LOWEST;
@@ -86,18 +112,6 @@ public final class WhichString {
             reads + other.word() + " one",
             "name the string that is read; another one only where it was read before");
       }
-    }
-  }
-
-  /** Where each string is read, its words are about the string at hand. */
-  private static void each(Step.Measure step, Findings found) {
-    String text = step.words().text();
-    boolean one = names(text, Which.LOWEST) || names(text, Which.HIGHEST);
-    if (step.which() == Which.EACH && one && !text.contains(written(Blank.STRING))) {
-      found.add(
-          step,
-          step.id() + " reads each string, and its words always name the same one",
-          "write {string}, which is the string at hand");
     }
   }
 

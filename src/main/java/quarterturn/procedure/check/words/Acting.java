@@ -229,7 +229,7 @@ final class Acting {
                   && (amount || way)
                   && (turning || mentioned.rod() && !Verbs.MINDING.contains(verb))
               || tail.says("o'clock") && mentioned.rod();
-      default -> false;
+      default -> target.named() == Target.Said.PRONOUN && tail.says("o'clock") && mentioned.rod();
     };
   }
 
