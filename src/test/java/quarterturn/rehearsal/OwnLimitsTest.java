@@ -41,8 +41,8 @@ class OwnLimitsTest {
   }
 
   /**
-   * The sheet as shipped, as the user's own, but that each turn that felt stiff ends there, and
-   * the note on a stiff nut is told where it felt free, so that a step still leads to it.
+   * The sheet as shipped, as the user's own, but that each turn that felt stiff ends there, and the
+   * note on a stiff nut is told where it felt free, so that a step still leads to it.
    */
   private void stiffEnds(String sheet) throws IOException {
     String name = "procedures/" + sheet + ".yaml";
@@ -51,9 +51,13 @@ class OwnLimitsTest {
     assertThat(felt.matcher(shipped).find()).isTrue();
     Path file = own.resolve(name);
     Files.createDirectories(Objects.requireNonNull(file.getParent()));
-    Files.writeString(file, felt.matcher(shipped)
+    Files.writeString(
+        file,
+        felt.matcher(shipped)
             .replaceAll("stiff: no-response")
-            .replace("turn\n  - tell: pocket-refit", "turn\n    felt: {stiff: no-response}\n  - tell: pocket-refit")
+            .replace(
+                "turn\n  - tell: pocket-refit",
+                "turn\n    felt: {stiff: no-response}\n  - tell: pocket-refit")
             .replace("free: free-note", "free: stiff-note")
             .replace("    go: key-out\n", ""));
   }
