@@ -2,18 +2,23 @@ package quarterturn.rehearsal;
 
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.check.Checker;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
@@ -33,6 +38,28 @@ class OwnLimitsTest {
     Path safety = Files.createDirectories(own.resolve("safety"));
     Files.writeString(safety.resolve("limits.yaml"), "limits:\n" + limits);
     return Checker.proven(new Shelf(own), procedure);
+  }
+
+  /**
+   * The sheet as shipped, as the user's own, but that each turn that felt stiff ends there, and the
+   * note on a stiff nut is told where it felt free, so that a step still leads to it.
+   */
+  private void stiffEnds(String sheet) throws IOException {
+    String name = "procedures/" + sheet + ".yaml";
+    String shipped = Files.readString(Path.of(name));
+    Pattern felt = Pattern.compile("stiff: [a-z-]+");
+    assertThat(felt.matcher(shipped).find()).isTrue();
+    Path file = own.resolve(name);
+    Files.createDirectories(Objects.requireNonNull(file.getParent()));
+    Files.writeString(
+        file,
+        felt.matcher(shipped)
+            .replaceAll("stiff: no-response")
+            .replace(
+                "turn\n  - tell: pocket-refit",
+                "turn\n    felt: {stiff: no-response}\n  - tell: pocket-refit")
+            .replace("free: free-note", "free: stiff-note")
+            .replace("    go: key-out\n", ""));
   }
 
   private static PracticeBench played(NamedNeck neck, Library library, double most)
@@ -91,9 +118,17 @@ class OwnLimitsTest {
     assertThat(outcome(played(NamedNeck.DEAD, library, 1 / 4.0))).isEqualTo("no-response");
   }
 
+  /** Its turns, in relief and its block, must lead on from no feel that stops. */
   @Test
   void moreFeelsThatStop() throws Exception {
-    Library library = library("relief", "  stop-feels: [jammed, noise, slipped, stiff]\n");
+    String limits = "  stop-feels: [jammed, noise, slipped, stiff]\n";
+    UnreadableException e =
+        assertThrows(UnreadableException.class, () -> library("relief", limits));
+    assertThat(e).hasMessageThat().contains("turn-after-stop: turn-rod turns the rod");
+    for (String sheet : List.of("relief", "blocks/one-turn", "blocks/pocket-turn")) {
+      stiffEnds(sheet);
+    }
+    Library library = library("relief", limits);
     PracticeBench bench = played(NamedNeck.STIFF, library, 1 / 4.0);
     assertThat(bench.prompt()).isInstanceOf(Prompt.HandOver.class);
     assertThat(bench.neck().moves()).isEqualTo(1);

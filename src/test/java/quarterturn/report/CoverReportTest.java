@@ -43,8 +43,10 @@ class CoverReportTest {
 
   @Test
   void tellsOfASessionThatCouldNotGoOn() {
-    Covered.Stuck stuck = new Covered.Stuck("astray", "It stands still.", List.of("relief/b", "relief/c"));
-    Covered covered = new Covered("relief", List.of(TAKEN), List.of(), 1, List.of(), List.of(stuck));
+    Covered.Stuck stuck =
+        new Covered.Stuck("astray", "It stands still.", List.of("relief/b", "relief/c"));
+    Covered covered =
+        new Covered("relief", List.of(TAKEN), List.of(), 1, List.of(), List.of(stuck));
     assertThat(CoverReport.lines(covered))
         .containsExactly(
             "relief: 1 of 1 way taken in 1 session.",
