@@ -24,7 +24,7 @@ record PauseReader(Faults faults, Scalars values, ForkReader forks) {
           "a pause with " + written + " lines",
           "Give it one line at least, and at most " + Step.Pause.MOST_LINES);
     }
-    if (Set.copyOf(lines).size() < lines.size()) {
+    if (list != null && Set.copyOf(lines).size() < lines.size()) {
       faults.value(list.mark(), "a pause that has one line twice", "Take one of them out");
     }
     Scalar go = forks.way(step.fields().required("go"));
