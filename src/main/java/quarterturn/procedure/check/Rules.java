@@ -36,6 +36,7 @@ import quarterturn.procedure.check.rule.WhichString;
 import quarterturn.procedure.check.rule.WrongShortcut;
 import quarterturn.procedure.check.rule.turn.OrderedTurn;
 import quarterturn.procedure.check.rule.turn.OverLimit;
+import quarterturn.procedure.check.rule.turn.StopWords;
 import quarterturn.procedure.check.rule.turn.TurnAfterStop;
 import quarterturn.procedure.check.rule.turn.TurnAfterTurn;
 import quarterturn.procedure.check.rule.turn.TurnDay;
@@ -111,6 +112,7 @@ final class Rules {
           TurnDetuned.RULE,
           TurnAfterTurn.RULE,
           TurnAfterStop.RULE,
+          StopWords.RULE,
           TurnAfterDamage.RULE,
           ForcedNut.RULE,
           DirectionWords.RULE,

@@ -123,6 +123,7 @@ class BoundsTest {
     "relief differs by more than 0.9 mm",
     "humidity below 4 %",
     "humidity at least 95 %",
+    "humidity below 12 %",
     "action below 0.08 mm",
     "intonation at least 100 cents",
   })

@@ -35,6 +35,12 @@ public final class DoubtfulFact {
       }
       choose.options().forEach(option -> doubtful(proof, step, option, found));
     }
+    for (Fact fact : proof.limits().turnNeeds()) {
+      if (step.establishes().contains(fact)) {
+        found.add(
+            step, step.id() + " has it that " + fact.meaning() + ", and nobody is asked", "ask it");
+      }
+    }
   }
 
   private static void doubtful(Proof proof, Step step, Step.Option option, Findings found) {

@@ -49,6 +49,12 @@ public final class WhichString {
       inTurn(measure, found);
       said(proof, measure, found);
       decided(measure, found);
+    } else if (step instanceof Step.Adjust
+        && !step.words().text().contains(written(Blank.STRING))
+        && (names(step.words().text(), Which.LOWEST)
+            || names(step.words().text(), Which.HIGHEST))) {
+      found.add(
+          step, step.id() + " sets each string, and its text names one", "say {string} in its place");
     } else if (step.words().all().anyMatch(WhichString::confuses)) {
       found.add(
           step,

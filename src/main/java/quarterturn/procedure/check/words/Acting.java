@@ -26,7 +26,12 @@ final class Acting {
       return Act.FORCE;
     }
     boolean near = tail.saysOneOf(List.of("post", "bridge", "pitch", "string"));
-    boolean lot = target.words().stream().anyMatch(Words.of("lot set everything")::contains);
+    boolean lot =
+        target.words().stream().anyMatch(Words.of("lot set everything all them")::contains)
+            && !target.words().contains("ends");
+    if (tail.saysOneOf(List.of("stroke", "strokes")) && tail.says("file")) {
+      return Act.WORK_NUT;
+    }
     if ((part == null && near || lot) && Words.has("cut snip clip sever nip", verb)) {
       return Act.CUT_STRING;
     }
