@@ -116,7 +116,7 @@ final class ReadingMutants {
   private void units(String name, int line) {
     Matcher unit = UNIT.matcher(written.lines.get(line));
     while (unit.find()) {
-      for (String other : OTHERS.get(unit.group())) {
+      for (String other : OTHERS.getOrDefault(unit.group(), List.of())) {
         written.change(Operator.UNIT, name, line, unit, other);
       }
     }
