@@ -54,7 +54,9 @@ public final class WhichString {
         && (names(step.words().text(), Which.LOWEST)
             || names(step.words().text(), Which.HIGHEST))) {
       found.add(
-          step, step.id() + " sets each string, and its text names one", "say {string} in its place");
+          step,
+          step.id() + " sets each string, and its text names one",
+          "say {string} in its place");
     } else if (step.words().all().anyMatch(WhichString::confuses)) {
       found.add(
           step,

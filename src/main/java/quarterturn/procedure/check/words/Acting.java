@@ -32,7 +32,8 @@ final class Acting {
     if (tail.saysOneOf(List.of("stroke", "strokes")) && tail.says("file")) {
       return Act.WORK_NUT;
     }
-    if ((part == null && near || lot) && Words.has("cut snip clip sever nip", verb)) {
+    boolean all = target.named() == Target.Said.NOTHING && tail.says("all of them");
+    if ((part == null && near || lot || all) && Words.has("cut snip clip sever nip", verb)) {
       return Act.CUT_STRING;
     }
     if (part == null || part == Part.OTHER && verb.equals("tune")) {

@@ -34,8 +34,11 @@ public final class OrderedTurn {
         if (MADE.matcher(option.label()).find() && ROD.matcher(option.label()).find()) {
           found.add(
               step,
-              "an answer of " + step.id() + " tells of a turn that no step has ordered: \""
-                  + option.label() + "\"",
+              "an answer of "
+                  + step.id()
+                  + " tells of a turn that no step has ordered: \""
+                  + option.label()
+                  + "\"",
               "let a turn step order it, so that it is counted");
         }
       }

@@ -45,7 +45,10 @@ public final class StopWords {
                 sentence ->
                     found.add(
                         step,
-                        step.id() + " has a nut tried again that must be left: \"" + sentence + "\"",
+                        step.id()
+                            + " has a nut tried again that must be left: \""
+                            + sentence
+                            + "\"",
                         "let a qualified repairer look, and nothing else"));
       }
     }
