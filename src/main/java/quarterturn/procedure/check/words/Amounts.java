@@ -34,124 +34,32 @@ final class Amounts {
       Words.of("clockwise anticlockwise counterclockwise widdershins {sense} righty lefty sunwise");
 
   private static final List<String> ROUND =
-      List.of(
-          "half way round",
-          "halfway round",
-          "half way around",
-          "halfway around",
-          "half round",
-          "all the way round",
-          "all the way around",
-          "once round",
-          "once around",
-          "right round",
-          "full circle",
-          "half a circle",
-          "quarter circle",
-          "quarter of a circle",
-          "twice round",
-          "half circle",
-          "right the way round",
-          "one round");
+      Words.phrases(
+          "half way round|halfway round|half way around|halfway around|half round",
+          "all the way round|all the way around|once round|once around|right round",
+          "full circle|half a circle|quarter circle|quarter of a circle|twice round",
+          "half circle|right the way round|one round");
 
   static final List<String> MORE =
-      List.of(
-          "more",
-          "further",
-          "another",
-          "again",
-          "extra",
-          "additional",
-          "bit",
-          "little",
-          "touch",
-          "hair",
-          "tad",
-          "notch",
-          "smidgen",
-          "until",
-          "till",
-          "harder",
-          "tighter",
-          "looser",
-          "farther",
-          "on",
-          "off",
-          "round",
-          "around",
-          "fully",
-          "home",
-          "as far as",
-          "to the right",
-          "to the left",
-          "to the stop",
-          "all the way",
-          "up",
-          "down",
-          "back",
-          "in",
-          "out",
-          "tight",
-          "loose",
-          "some",
-          "twice",
-          "past",
-          "same",
-          "over",
-          "right",
-          "left",
-          "toward you",
-          "towards you",
-          "away from you",
-          "once",
-          "lot",
-          "time",
-          "times");
+      Words.phrases(
+          "more|further|another|again|extra|additional|bit|little|touch|hair|tad|notch",
+          "smidgen|until|till|harder|tighter|looser|farther|on|off|round|around|fully|home",
+          "as far as|to the right|to the left|to the stop|all the way|up|down|back|in|out",
+          "tight|loose|some|twice|past|same|over|right|left|toward you|towards you",
+          "away from you|once|lot|time|times");
 
   /** What makes going on with something a turn, where the rod is spoken of. */
   static final List<String> ON =
-      List.of(
-          "until",
-          "till",
-          "more",
-          "further",
-          "another",
-          "again",
-          "bit",
-          "little",
-          "the same",
-          "twice",
-          "harder",
-          "turning",
-          "that way",
-          "once",
-          "times",
-          "off",
-          "back",
-          "hard",
-          "fully",
-          "completely",
-          "firmly",
-          "tight",
-          "all the way",
-          "beyond",
-          "past");
+      Words.phrases(
+          "until|till|more|further|another|again|bit|little|the same|twice|harder|turning",
+          "that way|once|times|off|back|hard|fully|completely|firmly|tight|all the way",
+          "beyond|past");
 
   /** Words that make a limit of the amount after or before them. */
   private static final List<String> LIMITS =
-      List.of(
-          "at most",
-          "no more than",
-          "not more than",
-          "up to",
-          "less than",
-          "more than",
-          "within",
-          "the limit",
-          "or less",
-          "or more",
-          "never more",
-          "the most");
+      Words.phrases(
+          "at most|no more than|not more than|up to|less than|more than|within|the limit",
+          "or less|or more|never more|the most");
 
   private Amounts() {}
 

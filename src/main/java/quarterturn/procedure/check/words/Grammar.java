@@ -29,20 +29,7 @@ final class Grammar {
           "need have ought try want wish are begin start continue going like come meant ready");
 
   private static final List<String> STEPS =
-      List.of(
-          "step",
-          "job",
-          "task",
-          "thing",
-          "left",
-          "next",
-          "remains",
-          "remaining",
-          "cure",
-          "remedy",
-          "move",
-          "work is",
-          "all");
+      Words.phrases("step|job|task|thing|left|next|remains|remaining|cure|remedy|move|work is|all");
 
   private static final Set<String> CAUSING =
       Words.of("let have ask get tell make help allow order watch invite");
@@ -67,36 +54,15 @@ final class Grammar {
       Words.of("give bring take move put swing make add apply adjust ease nudge");
 
   private static final List<String> NEEDLESS =
-      List.of(
-          "no need",
-          "no reason",
-          "no sense",
-          "no point",
-          "instead of",
-          "rather than",
-          "under no circumstances",
-          "on no account",
-          "by no means",
-          "at no time",
-          "in no case",
-          "no good",
-          "no way",
-          "too early",
-          "too soon",
-          "not yet");
+      Words.phrases(
+          "no need|no reason|no sense|no point|instead of|rather than",
+          "under no circumstances|on no account|by no means|at no time|in no case|no good",
+          "no way|too early|too soon|not yet");
 
   private static final List<String> WISHES =
-      List.of(
-          "want you to",
-          "ask you to",
-          "need you to",
-          "advise you to",
-          "like you to",
-          "urge you to",
-          "expect you to",
-          "tell you to",
-          "invite you to",
-          "wish you to");
+      Words.phrases(
+          "want you to|ask you to|need you to|advise you to|like you to|urge you to",
+          "expect you to|tell you to|invite you to|wish you to");
 
   /** Words before a noun that could pass for an adverb before a verb. */
   private static final Set<String> COUNTING =

@@ -6,177 +6,51 @@ import java.util.Set;
 /** Finds turns of the rod that a segment orders without an imperative: one more eighth is due. */
 final class Implied {
   private static final List<String> DUE =
-      List.of(
-          "is next",
-          "all it takes is",
-          "what it takes is",
-          "comes next",
-          "is due",
-          "is needed",
-          "is called for",
-          "is required",
-          "follows",
-          "is in order",
-          "comes after",
-          "comes then",
-          "next is",
-          "next comes",
-          "then comes",
-          "now comes",
-          "now follows",
-          "then follows",
-          "next follows",
-          "is wanted",
-          "is left",
-          "remains",
-          "are needed",
-          "are due",
-          "will do",
-          "is the next",
-          "are next",
-          "is now due",
-          "what remains is",
-          "time for",
-          "ready for",
-          "is recommended",
-          "is advised",
-          "is best",
-          "is still to come",
-          "is to follow",
-          "must follow",
-          "should follow",
-          "must be made",
-          "should be made",
-          "must be added",
-          "should be added",
-          "is the cure",
-          "is the thing to do",
-          "is now needed",
-          "is still needed",
-          "how about",
-          "what about",
-          "is what such",
-          "is what it takes",
-          "is what this",
-          "is now called for",
-          "is to be made",
-          "is to be added",
-          "is to be given",
-          "is what it needs",
-          "on to",
-          "now for",
-          "is the remedy",
-          "next up",
-          "is advisable",
-          "suggest",
-          "recommend",
-          "propose",
-          "advise",
-          "comes now",
-          "is now in order",
-          "has to follow",
-          "is necessary",
-          "is now required",
-          "we need",
-          "you need",
-          "you want",
-          "should be given",
-          "must be given",
-          "should do it",
-          "ought to do it",
-          "has to be made",
-          "needs to be made",
-          "is now next",
-          "is your next step",
-          "come next",
-          "follow",
-          "in order now",
-          "needed now",
-          "due now",
-          "go for",
+      Words.phrases(
+          "is next|all it takes is|what it takes is|comes next|is due|is needed",
+          "is called for|is required|follows|is in order|comes after|comes then|next is",
+          "next comes|then comes|now comes|now follows|then follows|next follows|is wanted",
+          "is left|remains|are needed|are due|will do|is the next|are next|is now due",
+          "what remains is|time for|ready for|is recommended|is advised|is best",
+          "is still to come|is to follow|must follow|should follow|must be made",
+          "should be made|must be added|should be added|is the cure|is the thing to do",
+          "is now needed|is still needed|how about|what about|is what such|is what it takes",
+          "is what this|is now called for|is to be made|is to be added|is to be given",
+          "is what it needs|on to|now for|is the remedy|next up|is advisable|suggest",
+          "recommend|propose|advise|comes now|is now in order|has to follow|is necessary",
+          "is now required|we need|you need|you want|should be given|must be given",
+          "should do it|ought to do it|has to be made|needs to be made|is now next",
+          "is your next step|come next|follow|in order now|needed now|due now|go for",
           "consider");
 
   private static final List<String> NEEDS =
-      List.of(
-          "needs",
-          "takes another",
-          "takes one more",
-          "takes a further",
-          "wants",
-          "gets",
-          "requires",
-          "could use",
-          "calls for",
-          "deserves",
-          "asks for",
-          "must have",
-          "should have",
-          "should get",
-          "must get",
-          "can take",
-          "can have",
-          "will take",
-          "has to have",
-          "is due",
-          "may have",
-          "wants to have",
-          "still needs",
+      Words.phrases(
+          "needs|takes another|takes one more|takes a further|wants|gets|requires|could use",
+          "calls for|deserves|asks for|must have|should have|should get|must get|can take",
+          "can have|will take|has to have|is due|may have|wants to have|still needs",
           "may now have");
 
   private static final List<String> BOUND =
-      List.of(
-          "must",
-          "should",
-          "needs to",
-          "has to",
-          "is to",
-          "ought to",
-          "wants to",
-          "shall",
-          "need to",
-          "have to",
-          "are to",
-          "is supposed to",
-          "is meant to",
-          "will have to",
-          "can now",
-          "may now");
+      Words.phrases(
+          "must|should|needs to|has to|is to|ought to|wants to|shall|need to|have to|are to",
+          "is supposed to|is meant to|will have to|can now|may now");
 
   private static final Set<String> ON =
       Words.of("on with by to ahead and straight right further then");
 
   private static final List<String> HARMLESS =
-      List.of("no harm in", "nothing wrong with", "no risk in", "no problem with", "is worth");
+      Words.phrases("no harm in|nothing wrong with|no risk in|no problem with|is worth");
 
   private static final List<String> TRAVELS = List.of("goes", "comes", "moves", "travels");
 
   /** Amounts that say little: a hair more on the rod. */
   private static final List<String> VAGUE =
-      List.of("hair more", "bit more", "touch more", "little more", "tad more", "notch more");
+      Words.phrases("hair more|bit more|touch more|little more|tad more|notch more");
 
   private static final List<String> URGING =
-      List.of(
-          "another",
-          "more",
-          "further",
-          "again",
-          "clockwise",
-          "anticlockwise",
-          "counterclockwise",
-          "extra",
-          "tighter",
-          "looser",
-          "rod",
-          "nut",
-          "key",
-          "back",
-          "on",
-          "now",
-          "next",
-          "then",
-          "additional",
-          "please",
-          "once");
+      Words.phrases(
+          "another|more|further|again|clockwise|anticlockwise|counterclockwise|extra",
+          "tighter|looser|rod|nut|key|back|on|now|next|then|additional|please|once");
 
   /**
    * How an amount with no verb would stand in its sentence.

@@ -128,19 +128,9 @@ final class Lexicon {
 
   /** Who does what a text leaves to somebody else. */
   static final List<String> REFERRED =
-      List.of(
-          "repairer",
-          "repairers",
-          "repairer's",
-          "luthier",
-          "maker",
-          "workshop",
-          "shop",
-          "expert",
-          "professional",
-          "specialist",
-          "qualified",
-          "repairman");
+      Words.phrases(
+          "repairer|repairers|repairer's|luthier|maker|workshop|shop|expert|professional",
+          "specialist|qualified|repairman");
 
   private Lexicon() {}
 

@@ -7,27 +7,12 @@ import java.util.List;
 public final class Orders {
   /** What makes a second turn of one that the program fills in. */
   private static final List<String> AGAIN =
-      List.of("again", "twice", "more", "further", "another", "times", "once more", "extra");
+      Words.phrases("again|twice|more|further|another|times|once more|extra");
 
   private static final List<String> GOING =
-      List.of(
-          "again",
-          "twice",
-          "more",
-          "further",
-          "another",
-          "times",
-          "extra",
-          "until",
-          "till",
-          "hard",
-          "harder",
-          "fully",
-          "completely",
-          "tight",
-          "same",
-          "on",
-          "to the stop");
+      Words.phrases(
+          "again|twice|more|further|another|times|extra|until|till|hard|harder|fully",
+          "completely|tight|same|on|to the stop");
 
   private final Mentioned mentioned = new Mentioned();
   private final List<Order> orders = new ArrayList<>();

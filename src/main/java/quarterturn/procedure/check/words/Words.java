@@ -31,4 +31,9 @@ final class Words {
     }
     return Set.copyOf(all);
   }
+
+  /** Phrases that are written one after the other, with a bar between. */
+  static List<String> phrases(String... written) {
+    return List.of(String.join("|", written).split("\\|"));
+  }
 }
