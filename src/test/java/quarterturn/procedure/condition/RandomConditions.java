@@ -53,7 +53,7 @@ public final class RandomConditions {
       case 0 -> standings(quantity());
       case 1 -> new Condition.Below(quantity(), amount());
       case 2 -> new Condition.AtLeast(quantity(), amount());
-      case 3 -> maybeNot(new Condition.Differs(bracket(), length()));
+      case 3 -> maybeNot(new Condition.Differs(bracket(), (5 + random.nextInt(16)) / 100.0));
       case 4 -> maybeNot(new Condition.Repeats(bracket(), (2 + random.nextInt(9)) / 100.0));
       case 5 -> maybeNot(chosen());
       case 6 -> maybeNot(new Condition.Reached(of(IDS), 1 + random.nextInt(9)));
@@ -97,7 +97,7 @@ public final class RandomConditions {
   private double amount() {
     return switch (last.unit()) {
       case "mm" -> length();
-      case "%" -> Amounts.of(last, random.nextInt(1000) / 10.0 + " %");
+      case "%" -> Amounts.of(last, (250 + random.nextInt(500)) / 10.0 + " %");
       case "C" -> Amounts.of(last, (random.nextInt(600) - 100) / 10.0 + " C");
       default -> Amounts.of(last, (random.nextInt(2000) - 1000) / 20.0 + " cents");
     };

@@ -93,6 +93,15 @@ class SharedFilesTest {
             "lesson/own.yaml:5:3: unknown-id: there is no step \"loook\" to ask about");
   }
 
+  /** A value that a block only asks for by given is one that a sheet may say. */
+  @Test
+  void whatIsOnlyAskedForByGivenMayBeSaid() throws IOException {
+    String given = "  - tell: Write it on a label.\n    given: labels\n  - done: looked\n";
+    put("procedures/blocks/look.yaml", block("look", "  - tell: Look at it.\n" + given));
+    assertThat(faults("  - use: look\n    labels: a box of them\n")).isEmpty();
+    assertThat(faults("  - use: look\n    label: a box of them\n")).hasSize(1);
+  }
+
   @Test
   @Timeout(20)
   void aBlockIsUsedTwoThousandTimes() throws IOException {

@@ -46,6 +46,12 @@ public final class DoubtfulFact {
   private static void doubtful(Proof proof, Step step, Step.Option option, Findings found) {
     List<Fact> needed =
         proof.limits().turnNeeds().stream().filter(option.establishes()::contains).toList();
+    if (needed.size() > 1) {
+      found.add(
+          step,
+          "\"" + option.label() + "\" establishes two things at once that a turn needs",
+          "ask for each in a step of its own");
+    }
     if (!needed.isEmpty() && DOUBT.matcher(option.label().toLowerCase(Locale.ROOT)).find()) {
       found.add(
           step,

@@ -1,12 +1,14 @@
 package quarterturn.procedure.read.form;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Slip;
@@ -64,7 +66,15 @@ record BlockCall(
     }
     List<Node> steps = new StepIds().of(written);
     Map<String, String> names = new LinkedHashMap<>();
-    Set<String> asked = Template.names(block);
+    Set<String> asked = new HashSet<>(Template.names(block));
+    for (Node step : block.items(Keys.STEPS)) {
+      if (step instanceof Mapping one) {
+        Stream.of(GIVEN, NOT_GIVEN)
+            .filter(one.entries()::containsKey)
+            .map(one::text)
+            .forEach(asked::add);
+      }
+    }
     Mapping open =
         said.without(entry.first())
             .without(Keys.ID)
