@@ -82,8 +82,6 @@ class DataStaysDataTest {
       a verb: procedure/check/rule/TwoActions fit seat shim slacken trim tune
       a word of English: procedure/check/words/Act nut
       a word of English: procedure/check/words/Acting action ends nut off pocket shim strings trim tune
-      a word of English: procedure/check/words/Amounts left off touch
-      a word of English: procedure/check/words/Grammar left
       a word of English: procedure/check/words/Implied nut read rest
       a word of English: procedure/check/words/Part nut
       a word of English: procedure/check/words/Verbs swing taken
