@@ -30,7 +30,7 @@ class RehearseIT {
         "rehearse --neck nosuch|choose one of: too-much, back-bow",
         "rehearse nosuch|there is no procedure \"nosuch\"",
         "rehearse --kind banjo|there is no kind banjo",
-        "rehearse --seed x|'x' is not a long",
+        "rehearse --seed x|\"x\" is not a whole number",
         "rehearse --seed 1 --neck dead|--neck and --seed: give one of them",
         "rehearse --fleet 0|--fleet: a number of necks from 1 to 1000000",
         "rehearse --fleet 10 --auto|--fleet goes with --seed and --json alone",

@@ -47,8 +47,6 @@ public record BenchState(long bits) {
 
   /** What is known of the strings on which relief was read since anything changed it. */
   public enum Compared {
-    /** The highest string was asked for. */
-    HIGHEST,
     /** The lowest string was the last one read. */
     LOWEST_LAST,
     /** The highest string was the last one read. */
@@ -85,12 +83,8 @@ public record BenchState(long bits) {
   /** This state once relief was read on the highest string, or on the lowest one. */
   private BenchState readOn(boolean highest) {
     Compared last = highest ? Compared.HIGHEST_LAST : Compared.LOWEST_LAST;
-    BenchState now = keeping(has(Compared.HIGHEST) ? Set.of(Compared.HIGHEST) : Set.of());
-    return (has(last) ? now.with(Compared.TWICE) : now).with(last).asked(highest);
-  }
-
-  private BenchState asked(boolean highest) {
-    return highest ? with(Compared.HIGHEST) : this;
+    BenchState now = keeping(Set.of());
+    return (has(last) ? now.with(Compared.TWICE) : now).with(last);
   }
 
   private static int place(Quantity quantity) {
@@ -238,13 +232,11 @@ public record BenchState(long bits) {
    * read, a spoiled reading is not used any more.
    */
   public BenchState missed(Quantity quantity, @Nullable Which which) {
-    boolean highest = which == Which.HIGHEST;
-    BenchState now = quantity == Quantity.RELIEF ? asked(highest) : this;
-    if (quantity == Quantity.RELIEF && highest) {
-      return now;
+    if (quantity == Quantity.RELIEF && which == Which.HIGHEST) {
+      return this;
     }
     boolean unused = which == Which.EACH && !held(quantity).usable();
-    return unused || held(quantity) == Freshness.NEVER ? now.with(quantity, Freshness.MISSED) : now;
+    return unused || held(quantity) == Freshness.NEVER ? with(quantity, Freshness.MISSED) : this;
   }
 
   /**

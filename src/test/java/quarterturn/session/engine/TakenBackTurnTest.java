@@ -33,10 +33,7 @@ class TakenBackTurnTest {
   void aTurnThatWasNotMadeIsAskedForOnlyAfterANewReading() throws Exception {
     Play play = atTheTurn().give(new Answer.Correct()).choose(Recall.NOT_MADE.word());
     assertThat(play.step()).isEqualTo("tune-again");
-    // Both edges of the neck are read anew before a first turn.
-    play.to("confirm").read("1.20..1.25");
-    assertThat(play.step()).isEqualTo("found-high");
-    play.read("1.20..1.25").to("turn-rod");
+    play.to("confirm").read("1.20..1.25").to("turn-rod");
     assertThat(play.state().history().net()).isEqualTo(Turn.NONE);
   }
 

@@ -165,8 +165,13 @@ public final class WhichString {
 
   private static void compared(Proof proof, Step step, Subject subject, Findings found) {
     Which read = step instanceof Step.Measure measure ? measure.which() : null;
-    if (subject instanceof Subject.Differing && read != Which.HIGHEST) {
-      lacks(proof, step, Compared.HIGHEST, found);
+    if (subject instanceof Subject.Differing
+        && read != Which.HIGHEST
+        && unread(proof, step, Which.HIGHEST)) {
+      found.add(
+          step,
+          step.id() + " asks whether the strings differ; the highest was not read on every way",
+          "read it before");
     }
     if (subject instanceof Subject.Repeating) {
       // A step that reads is only reached before its own reading.
@@ -174,19 +179,16 @@ public final class WhichString {
           read == null
               ? Compared.TWICE
               : read == Which.HIGHEST ? Compared.HIGHEST_LAST : Compared.LOWEST_LAST;
-      lacks(proof, step, before, found);
+      proof
+          .nearest(step, at -> !at.has(before))
+          .ifPresent(
+              node ->
+                  found.add(
+                      node,
+                      step.id()
+                          + " asks whether a reading repeats; the last two were not taken on one"
+                          + " string",
+                      "read one string twice, one time after the other"));
     }
-  }
-
-  private static void lacks(Proof proof, Step step, Compared known, Findings found) {
-    boolean differs = known == Compared.HIGHEST;
-    String wrong =
-        differs
-            ? " asks whether the strings differ; the highest was not read since anything changed"
-            : " asks whether a reading repeats; the last two were not taken on one string";
-    String mend = differs ? "read it before" : "read one string twice, one time after the other";
-    proof
-        .nearest(step, at -> !at.has(known))
-        .ifPresent(node -> found.add(node, step.id() + wrong, mend));
   }
 }

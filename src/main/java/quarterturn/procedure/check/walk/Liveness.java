@@ -213,9 +213,8 @@ final class Liveness {
     Step step = matter.step();
     Set<Compared> compared = comparedAfter(matter.next());
     for (Condition condition : Frame.conditions(step)) {
-      for (Subject subject : condition.subjects()) {
-        compared.addAll(subject instanceof Subject.Differing ? Set.of(Compared.HIGHEST) : Set.of());
-        compared.addAll(subject instanceof Subject.Repeating ? Set.of(Compared.TWICE) : Set.of());
+      if (condition.subjects().stream().anyMatch(Subject.Repeating.class::isInstance)) {
+        compared.add(Compared.TWICE);
       }
     }
     if (step instanceof Step.TurnRod) {
@@ -225,10 +224,9 @@ final class Liveness {
       // A reading replaces what was known of the last two, and tells of one with the last before
       // it.
       boolean twice = compared.contains(Compared.TWICE);
-      compared.retainAll(Set.of(Compared.HIGHEST));
+      compared.clear();
       compared.addAll(comparedAfter(matter.unread()));
       compared.addAll(twice ? LAST : Set.of());
-      compared.removeAll(measure.which() == Which.HIGHEST ? Set.of(Compared.HIGHEST) : Set.of());
     }
     return compared;
   }
