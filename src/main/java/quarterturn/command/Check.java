@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Slip;
+import quarterturn.procedure.check.CheckTarget;
 import quarterturn.procedure.check.Checker;
 import quarterturn.procedure.check.Report;
 import quarterturn.procedure.check.walk.Walks;

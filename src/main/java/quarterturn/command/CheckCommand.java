@@ -14,6 +14,7 @@ import picocli.CommandLine.Parameters;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.check.CheckTarget;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.FormatSchema;
 import quarterturn.procedure.read.Shelf;

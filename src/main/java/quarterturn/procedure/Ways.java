@@ -3,9 +3,11 @@ package quarterturn.procedure;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -63,23 +65,22 @@ public final class Ways {
   }
 
   /**
-   * Whether a rod turn can follow from {@code step} on with no relief reading on the lowest string
-   * before it, which is the reading that turns rest on.
+   * The steps from which a rod turn can follow with no relief reading on the lowest string before
+   * it, which is the reading that turns rest on.
    */
-  public static boolean turnBeforeReading(Procedure procedure, String step) {
-    return reaches(procedure, step, Step.TurnRod.class::isInstance, Ways::turnsOrReads);
+  public static Set<String> turnBeforeReading(Procedure procedure) {
+    return before(procedure, Step.TurnRod.class::isInstance, Ways::turnsOrReads);
   }
 
-  /** Whether a done or a hand-over can be reached from {@code step} on. */
-  public static boolean ends(Procedure procedure, String step) {
-    return reaches(procedure, step, Step.End.class::isInstance, passed -> false);
+  /** The steps from which a done or a hand-over can be reached. */
+  public static Set<String> ending(Procedure procedure) {
+    return before(procedure, Step.End.class::isInstance, passed -> false);
   }
 
-  /** Whether the next rod turn from {@code step} on may be one that takes the last turn back. */
-  public static boolean undoNext(Procedure procedure, String step) {
-    return reaches(
+  /** The steps from which the next rod turn may be one that takes the last turn back. */
+  public static Set<String> undoNext(Procedure procedure) {
+    return before(
         procedure,
-        step,
         s -> s instanceof Step.TurnRod turn && turn.amount() instanceof Step.Amount.Undo,
         Ways::turnsOrReads);
   }
@@ -89,35 +90,51 @@ public final class Ways {
         || (step instanceof Step.Measure measure && measure.which() == Which.LOWEST);
   }
 
-  /** Whether a reading on a string can follow from {@code step} on with no tuning before it. */
-  public static boolean readingBeforeTuning(Procedure procedure, String step) {
-    return reaches(
+  /** The steps from which a reading on a string can follow with no tuning before it. */
+  public static Set<String> readingBeforeTuning(Procedure procedure) {
+    return before(
         procedure,
-        step,
         s -> s instanceof Step.Measure measure && measure.quantity().onString(),
         s -> s.establishes().contains(Fact.AT_PITCH));
   }
 
   /**
-   * Whether a wait of at most {@code minutes} can follow from {@code step} on.
+   * The steps from which a wait of at most {@code minutes} can follow.
    *
    * @param past what steps are not passed before it
    */
-  public static boolean waitBefore(
-      Procedure procedure, String step, int minutes, Predicate<Step> past) {
-    return reaches(
-        procedure, step, s -> s instanceof Step.Wait wait && wait.minutes() <= minutes, past);
+  public static Set<String> waitBefore(Procedure procedure, int minutes, Predicate<Step> past) {
+    return before(procedure, s -> s instanceof Step.Wait wait && wait.minutes() <= minutes, past);
   }
 
   /**
-   * Whether a step can follow from {@code from} on, itself included.
+   * The steps from which a step can follow, itself included.
    *
    * @param wanted what it is like
    * @param past what steps are not passed
    */
-  private static boolean reaches(
-      Procedure procedure, String from, Predicate<Step> wanted, Predicate<Step> past) {
-    return reach(procedure, from, past.negate()).stream().map(procedure::step).anyMatch(wanted);
+  private static Set<String> before(
+      Procedure procedure, Predicate<Step> wanted, Predicate<Step> past) {
+    Map<String, List<String>> back = new HashMap<>();
+    Deque<String> open = new ArrayDeque<>();
+    for (Step step : procedure.steps().values()) {
+      if (wanted.test(step)) {
+        open.add(step.id());
+      }
+      if (!past.test(step)) {
+        step.exits()
+            .forEach(
+                exit -> back.computeIfAbsent(exit.to(), to -> new ArrayList<>()).add(step.id()));
+      }
+    }
+    Set<String> seen = new HashSet<>();
+    while (!open.isEmpty()) {
+      String step = open.pop();
+      if (seen.add(step)) {
+        open.addAll(back.getOrDefault(step, List.of()));
+      }
+    }
+    return seen;
   }
 
   /**

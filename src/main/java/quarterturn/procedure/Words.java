@@ -2,6 +2,7 @@ package quarterturn.procedure;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Condition;
@@ -51,6 +52,14 @@ public record Words(
   public static Words silent(String part, @Nullable Condition expects) {
     return new Words(part, "", null, null, List.of(), List.of(), false, null, expects, null);
   }
+
+  /** Their sentences, each on one line. */
+  public Stream<String> sentences() {
+    return all().map(text -> SPACE.matcher(text).replaceAll(" ")).flatMap(SENTENCE::splitAsStream);
+  }
+
+  private static final Pattern SPACE = Pattern.compile("\\s+");
+  private static final Pattern SENTENCE = Pattern.compile("(?<=[.!?;:]) ");
 
   /** The text, and the technician's wording and the reason where there are such. */
   public Stream<String> all() {

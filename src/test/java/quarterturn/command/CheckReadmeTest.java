@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.procedure.Slip;
+import quarterturn.procedure.check.CheckTarget;
 import quarterturn.report.CheckReport;
 
 /** What procedures/README.md shows is what {@code check} takes, and what it prints. */

@@ -1,8 +1,7 @@
 package quarterturn.procedure.bench;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Procedure;
@@ -15,10 +14,10 @@ import quarterturn.procedure.kind.Quantity;
 public final class Detours {
   private final Procedure procedure;
 
-  /** Answers about turns by step, kept since a walk asks for them again and again. */
-  private final Map<String, Boolean> turns = new HashMap<>();
+  /** Found when first asked for, since a walk asks again and again. */
+  private @Nullable Set<String> turns;
 
-  private final Map<String, Boolean> readings = new HashMap<>();
+  private @Nullable Set<String> readings;
 
   public Detours(Procedure procedure) {
     this.procedure = procedure;
@@ -45,7 +44,7 @@ public final class Detours {
   /** The step that slackens the strings before a loosening is taken back, or null. */
   public @Nullable String undoing() {
     return telling(Fact.DETUNED).stream()
-        .filter(step -> Ways.undoNext(procedure, step))
+        .filter(Ways.undoNext(procedure)::contains)
         .findFirst()
         .orElse(null);
   }
@@ -67,7 +66,18 @@ public final class Detours {
   }
 
   private boolean readingAhead(String step) {
-    return readings.computeIfAbsent(step, id -> Ways.readingBeforeTuning(procedure, id));
+    readings = readings == null ? Ways.readingBeforeTuning(procedure) : readings;
+    return readings.contains(step);
+  }
+
+  private boolean turnAhead(String step) {
+    turns = turns == null ? Ways.turnBeforeReading(procedure) : turns;
+    return turns.contains(step);
+  }
+
+  /** Whether it matters at a step that the strings are at pitch: one is read, or the rod turned. */
+  public boolean pitchMatters(String step) {
+    return readingAhead(step) || turnAhead(step);
   }
 
   /**
@@ -82,9 +92,7 @@ public final class Detours {
   public @Nullable String afterBreak(
       Step step, BenchState bench, boolean drifted, boolean waiting) {
     boolean turnAhead =
-        bench.held(Quantity.RELIEF) == Freshness.FRESH
-            && !waiting
-            && turns.computeIfAbsent(step.id(), id -> Ways.turnBeforeReading(procedure, id));
+        bench.held(Quantity.RELIEF) == Freshness.FRESH && !waiting && turnAhead(step.id());
     boolean readingAhead =
         (waiting && step instanceof Step.Wait wait && !wait.rest()) || readingAhead(step.id());
     boolean tunes = drifted ? turnAhead || readingAhead : turnAhead && !bench.has(Fact.AT_PITCH);

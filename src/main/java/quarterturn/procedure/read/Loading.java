@@ -154,13 +154,18 @@ final class Loading {
     }
   }
 
+  /** Reads a file; one name always stands for one kind of file. */
+  @SuppressWarnings("unchecked")
   private <T> @Nullable T read(Found found, Drafting<T> drafting) throws IOException {
-    Faults faults = null;
+    Shelf.Drafted<T> drafted = (Shelf.Drafted<T>) shelf.drafted(found);
     try {
-      faults = new Faults(shelf.source(found));
-      T read = drafting.read(faults);
-      files.add(faults);
-      return read;
+      if (drafted == null) {
+        Faults faults = new Faults(shelf.source(found));
+        drafted = new Shelf.Drafted<>(drafting.read(faults), faults);
+        shelf.keep(found, drafted);
+      }
+      files.add(drafted.faults());
+      return drafted.read();
     } catch (UnreadableException e) {
       broken.addAll(e.faults());
       return null;

@@ -36,6 +36,9 @@ public final class Shelf {
   private final @Nullable Path own;
   private final Map<String, Kept> kept = new HashMap<>();
 
+  /** What was read of each file, kept where files are taken not to change; else null. */
+  private final @Nullable Map<String, Drafted<?>> drafts;
+
   /** A file as it was last read, kept since many procedures need the same ones. */
   private record Kept(byte[] bytes, Source source) {}
 
@@ -43,7 +46,32 @@ public final class Shelf {
    * @param own the user's folder, with {@code procedures} and {@code safety} in it, or null
    */
   public Shelf(@Nullable Path own) {
+    this(own, null);
+  }
+
+  private Shelf(@Nullable Path own, @Nullable Map<String, Drafted<?>> drafts) {
     this.own = own;
+    this.drafts = drafts;
+  }
+
+  /** A shelf whose files are taken not to change, so that each is read once for all procedures. */
+  public static Shelf steady(@Nullable Path own) {
+    return new Shelf(own, new HashMap<>());
+  }
+
+  /** What was read of a file, and the faults of it. */
+  record Drafted<T>(T read, Faults faults) {}
+
+  /** What was read of a file without a fault before, or null. */
+  @Nullable Drafted<?> drafted(Found found) {
+    Drafted<?> before = drafts == null ? null : drafts.get(found.name());
+    return before == null || !before.faults().sorted().isEmpty() ? null : before;
+  }
+
+  void keep(Found found, Drafted<?> drafted) {
+    if (drafts != null) {
+      drafts.put(found.name(), drafted);
+    }
   }
 
   /** A file as found: its name for faults, and what is in it. */

@@ -35,7 +35,6 @@ public final class DirectionWords {
   private static final Set<String> TIGHTER =
       Set.of("tighten", Turn.EIGHTH.sense(), "smaller", "too much relief", "too large");
 
-  private static final Pattern SENTENCE = Pattern.compile("(?<=[.!?;])\\s+");
   private static final Pattern DENIED =
       Pattern.compile("\\b(no|not|never|nor|neither|don't|wrong)\\b", Pattern.CASE_INSENSITIVE);
 
@@ -43,18 +42,14 @@ public final class DirectionWords {
 
   private static void prove(Proof proof, Step step, Findings found) {
     step.words()
-        .all()
-        .flatMap(text -> SENTENCE.splitAsStream(text))
+        .sentences()
         .filter(sentence -> !DENIED.matcher(sentence).find())
         .filter(sentence -> !contradictions(sentence).isEmpty())
         .forEach(
             sentence ->
                 found.add(
                     step,
-                    step.id()
-                        + " has a direction the wrong way round: \""
-                        + sentence.strip()
-                        + "\"",
+                    step.id() + " has a direction the wrong way round: \"" + sentence + "\"",
                     "facing the end of the rod nut, clockwise tightens an ordinary rod and makes"
                         + " the gap smaller"));
   }

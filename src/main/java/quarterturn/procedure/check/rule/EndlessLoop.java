@@ -3,7 +3,6 @@ package quarterturn.procedure.check.rule;
 import java.util.ArrayList;
 import java.util.List;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Ways;
 import quarterturn.procedure.check.walk.Loops;
 
 /** The rule that every loop has a limit. */
@@ -25,7 +24,7 @@ public final class EndlessLoop {
               .filter(one -> !proof.lent(one))
               .findFirst()
               .orElse(first);
-      if (step != null && Ways.ends(proof.procedure(), step.id())) {
+      if (step != null && proof.ending().contains(step.id())) {
         List<String> way = new ArrayList<>(loop);
         way.add(step.id());
         found.add(

@@ -1,6 +1,5 @@
 package quarterturn.procedure.check.rule;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import quarterturn.procedure.Step;
@@ -13,7 +12,6 @@ public final class ForcedNut {
           "No words offer oil, a longer lever or a blow for the rod nut, or call its creaks ordinary.",
           ForcedNut::prove);
 
-  private static final Pattern SENTENCE = Pattern.compile("(?<=[.!?;:])\\s+");
   private static final Pattern ROD = Pattern.compile("\\b(rod|nut|key|handle|thread)\\b");
 
   private static final Pattern FORCE =
@@ -39,22 +37,30 @@ public final class ForcedNut {
 
   private static void prove(Proof proof, Step step, Findings found) {
     boolean turns = step instanceof Step.TurnRod;
-    for (String text : step.words().all().toList()) {
-      boolean rod = turns || ROD.matcher(text.toLowerCase(Locale.ROOT)).find();
-      for (String sentence : rod ? List.of(SENTENCE.split(text)) : List.<String>of()) {
-        String plain = sentence.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
-        boolean forced = FORCE.matcher(plain).find() || SOUND.matcher(plain).find();
-        boolean answered = turns && ANSWERED.matcher(plain).find();
-        if (answered || forced && !DENIED.matcher(plain).find()) {
-          found.add(
-              step,
-              step.id()
-                  + " offers force where a nut must be left alone: \""
-                  + sentence.strip()
-                  + "\"",
-              "say that it is stopped at, and left to a qualified repairer");
-        }
-      }
-    }
+    boolean rod = turns || step.words().all().map(ForcedNut::small).anyMatch(ROD.asPredicate());
+    step.words()
+        .sentences()
+        .filter(
+            sentence ->
+                turns && ANSWERED.matcher(small(sentence)).find() || rod && forces(sentence))
+        .forEach(
+            sentence ->
+                found.add(
+                    step,
+                    step.id()
+                        + " offers force where a nut must be left alone: \""
+                        + sentence
+                        + "\"",
+                    "say that it is stopped at, and left to a qualified repairer"));
+  }
+
+  private static String small(String text) {
+    return text.toLowerCase(Locale.ROOT);
+  }
+
+  private static boolean forces(String sentence) {
+    String plain = small(sentence);
+    return (FORCE.matcher(plain).find() || SOUND.matcher(plain).find())
+        && !DENIED.matcher(plain).find();
   }
 }

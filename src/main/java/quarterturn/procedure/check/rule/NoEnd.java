@@ -1,7 +1,6 @@
 package quarterturn.procedure.check.rule;
 
 import quarterturn.procedure.Step;
-import quarterturn.procedure.Ways;
 
 /** The rule that every way has an end. */
 public final class NoEnd {
@@ -11,7 +10,7 @@ public final class NoEnd {
   private NoEnd() {}
 
   private static void prove(Proof proof, Step step, Findings found) {
-    if (!Ways.ends(proof.procedure(), step.id())) {
+    if (!proof.ending().contains(step.id())) {
       found.add(
           step.mark(),
           "from " + step.id() + " neither a done nor a hand-over can be reached",

@@ -3,11 +3,13 @@ package quarterturn.procedure.check.rule;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Ways;
 import quarterturn.procedure.check.walk.AbstractState;
 import quarterturn.procedure.check.walk.Reachability;
 
@@ -19,16 +21,18 @@ import quarterturn.procedure.check.walk.Reachability;
  * @param paths every way through it
  * @param own whether it is a user's own
  * @param orders what the words of its steps order, by the steps' ids
+ * @param ending the steps from which an end can be reached
  */
 public record Proof(
     Library library,
     Procedure procedure,
     Reachability paths,
     boolean own,
-    Map<String, List<Said>> orders) {
+    Map<String, List<Said>> orders,
+    Set<String> ending) {
   /** The proof of a procedure, the words of whose steps are read here once for all rules. */
   public Proof(Library library, Procedure procedure, Reachability paths, boolean own) {
-    this(library, procedure, paths, own, Said.in(procedure));
+    this(library, procedure, paths, own, Said.in(procedure), Ways.ending(procedure));
   }
 
   /** What the words of a step order. */

@@ -35,7 +35,7 @@ public final class UncountedReading {
   }
 
   private static boolean untuned(Proof proof, Step step) {
-    return Ways.from(step).stream().anyMatch(to -> Ways.readingBeforeTuning(proof.procedure(), to));
+    return Ways.from(step).stream().anyMatch(Ways.readingBeforeTuning(proof.procedure())::contains);
   }
 
   private static void counts(

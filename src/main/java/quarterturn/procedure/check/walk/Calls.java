@@ -140,12 +140,14 @@ public final class Calls {
     }
     Map<String, Left> found = new HashMap<>();
     Reachability paths = paths(called);
+    Map<String, Set<Quantity>> touched = touched(called);
     for (Step step : called.steps().values()) {
       if (step instanceof Step.Done done) {
-        Set<Quantity> touched = touched(called, done);
         for (Reachability.Node node : paths.at(step.id())) {
           Map<Quantity, Freshness> readings = new EnumMap<>(Quantity.class);
-          touched.forEach(quantity -> readings.put(quantity, node.at().held(quantity)));
+          touched
+              .getOrDefault(step.id(), Set.of())
+              .forEach(quantity -> readings.put(quantity, node.at().held(quantity)));
           found.merge(done.outcome(), new Left(readings, node.at().stopped()), Left::or);
         }
       }
@@ -154,18 +156,22 @@ public final class Calls {
     return found;
   }
 
-  /** The quantities that are read or spoiled on some way to an end. */
-  private Set<Quantity> touched(Procedure procedure, Step.Done end) {
-    Set<Quantity> touched = EnumSet.noneOf(Quantity.class);
+  /** The quantities that are read or spoiled on some way to a step, by the steps. */
+  private Map<String, Set<Quantity>> touched(Procedure procedure) {
+    Map<String, Set<Quantity>> touched = new HashMap<>();
     for (Step step : procedure.steps().values()) {
       for (Quantity quantity : Quantity.values()) {
         Set<String> from =
             step instanceof Step.Call call
                 ? touching(call, quantity)
                 : reads(step, quantity) || spoils(step, quantity) ? Set.of(step.id()) : Set.of();
-        if (from.stream()
-            .anyMatch(id -> Ways.reach(procedure, id, any -> true).contains(end.id()))) {
-          touched.add(quantity);
+        for (String first : from) {
+          Ways.reach(procedure, first, any -> true)
+              .forEach(
+                  id ->
+                      touched
+                          .computeIfAbsent(id, i -> EnumSet.noneOf(Quantity.class))
+                          .add(quantity));
         }
       }
     }

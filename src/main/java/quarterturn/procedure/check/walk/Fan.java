@@ -2,6 +2,8 @@ package quarterturn.procedure.check.walk;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,6 +31,10 @@ public final class Fan {
   private final Frame frame;
   private final Branch.Fork fork;
   private final int[] subjects;
+
+  /** Places among the subjects, those that are asked about least first: they are joined first. */
+  private final List<Integer> seldomFirst;
+
   private final List<Frame.OnCells> tests;
   private final Map<Masks, Spread> known = new HashMap<>();
 
@@ -50,6 +56,11 @@ public final class Fan {
     this.fork = fork;
     List<Condition> conditions = fork.branches().stream().map(Branch::when).toList();
     this.subjects = frame.subjects(conditions);
+    this.seldomFirst =
+        IntStream.range(0, subjects.length)
+            .boxed()
+            .sorted(Comparator.comparing(i -> frame.domains().get(subjects[i]).pieces().size()))
+            .toList();
     this.tests = conditions.stream().map(one -> frame.onCells(one, subjects)).toList();
   }
 
@@ -174,26 +185,22 @@ public final class Fan {
   }
 
   /**
-   * The ways on by one branch: one for all cases together where nothing is lost by it, else one for
-   * each.
+   * The ways on by one branch, few but exact: cases that differ in one subject alone are one way,
+   * so that nothing is told apart that the branch does not tell apart.
    */
   private List<Taken> taken(int branch, List<int[]> cases) {
-    int[] joint = new int[subjects.length];
-    for (int[] cells : cases) {
-      for (int i = 0; i < joint.length; i++) {
-        joint[i] |= 1 << cells[i];
+    Collection<int[]> boxes =
+        cases.stream().map(cells -> Arrays.stream(cells).map(cell -> 1 << cell).toArray()).toList();
+    for (int subject : seldomFirst) {
+      Map<Masks, int[]> joined = new LinkedHashMap<>();
+      for (int[] box : boxes) {
+        int[] others = box.clone();
+        others[subject] = 0;
+        joined.computeIfAbsent(new Masks(others), o -> others.clone())[subject] |= box[subject];
       }
+      boxes = joined.values();
     }
-    long product = 1;
-    for (int mask : joint) {
-      product *= Integer.bitCount(mask);
-    }
-    if (product == cases.size()) {
-      return List.of(new Taken(branch, joint));
-    }
-    return cases.stream()
-        .map(cells -> new Taken(branch, Arrays.stream(cells).map(cell -> 1 << cell).toArray()))
-        .toList();
+    return boxes.stream().map(box -> new Taken(branch, box)).toList();
   }
 
   /** One case in words: "relief undecided, leaning nowhere and rod-place is pocket". */

@@ -9,6 +9,7 @@ import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
 import quarterturn.procedure.bench.BenchState;
+import quarterturn.procedure.bench.Detours;
 import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Subject;
@@ -28,6 +29,7 @@ final class Forgetting {
   private final List<Spoiled> spoiled;
   private final List<Quantity> unread;
   private final Set<BenchState.Compared> compared;
+  private final boolean pitch;
   private final boolean tuning;
   private final boolean reading;
   private final int count;
@@ -39,8 +41,24 @@ final class Forgetting {
   /** The cells of a subject that are possible once a quantity's reading is spoiled. */
   private record Spoiled(Quantity quantity, int subject, int cells) {}
 
+  /**
+   * What is ahead of the steps of a procedure.
+   *
+   * @param tuning the steps from which a short wait can follow before the strings are tuned
+   * @param reading the steps from which a short wait can follow before relief is read
+   */
+  record Ahead(Detours detours, Set<String> tuning, Set<String> reading) {
+    static Ahead of(Frame frame, Detours detours) {
+      int most = frame.library().limits().readingHoldsMinutes();
+      return new Ahead(
+          detours,
+          Ways.waitBefore(frame.procedure(), most, Forgetting::tunes),
+          Ways.waitBefore(frame.procedure(), most, Forgetting::reads));
+    }
+  }
+
   /** Keeps what matters from a step on, and counts that the step was reached. */
-  Forgetting(Frame frame, Liveness live, String step) {
+  Forgetting(Frame frame, Liveness live, Ahead ahead, String step) {
     List<Integer> kept = new ArrayList<>();
     List<Alike> alike = new ArrayList<>();
     for (int i = 0; i < frame.domains().size(); i++) {
@@ -65,9 +83,9 @@ final class Forgetting {
     unread.removeAll(live.readings(step));
     this.unread = List.copyOf(unread);
     this.compared = live.compared(step);
-    int most = frame.library().limits().readingHoldsMinutes();
-    this.tuning = Ways.waitBefore(frame.procedure(), step, most, Forgetting::tunes);
-    this.reading = Ways.waitBefore(frame.procedure(), step, most, Forgetting::reads);
+    this.pitch = ahead.detours().pitchMatters(step);
+    this.tuning = ahead.tuning().contains(step);
+    this.reading = ahead.reading().contains(step);
     int count = frame.index(new Subject.Count(step));
     boolean counts = kept.contains(count);
     this.count = counts ? count : -1;
@@ -105,6 +123,10 @@ final class Forgetting {
   void reach(AbstractState from, AbstractState at) {
     at.keep(from, kept, open, unread);
     at.bench(at.bench().keeping(compared));
+    if (!pitch) {
+      // No string is read before it is tuned anew.
+      at.bench(at.bench().offPitch());
+    }
     at.sinceTuned(tuning && at.has(Fact.AT_PITCH) ? at.sinceTuned() : 0);
     at.sinceRead(reading && at.held(Quantity.RELIEF) == Freshness.FRESH ? at.sinceRead() : 0);
     if (counted != null) {

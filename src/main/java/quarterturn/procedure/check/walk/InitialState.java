@@ -1,7 +1,5 @@
 package quarterturn.procedure.check.walk;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Set;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.bench.Freshness;
@@ -14,36 +12,15 @@ import quarterturn.procedure.kind.Quantity;
  * @param decided the subjects that branches ask for
  */
 record InitialState(Frame frame, Set<Subject> decided) {
-  /**
-   * The states of a first beginning: by every role, by itself and within every job the procedure
-   * names.
-   */
-  List<AbstractState> first() {
+  /** The state of a first beginning: by any role, by itself or within any job. */
+  AbstractState first() {
     int[] masks = frame.allMasks();
     for (int i = 0; i < masks.length; i++) {
       masks[i] = frame.fleeting(i) ? frame.domains().get(i).all() : unknown(frame.domains().get(i));
     }
-    List<AbstractState> all = new ArrayList<>(List.of(new AbstractState(frame.layout(), masks)));
-    for (int i = 0; i < masks.length; i++) {
-      Subject subject = frame.domains().get(i).subject();
-      if (subject instanceof Subject.Person || subject instanceof Subject.Callers) {
-        all = split(all, i);
-      }
-    }
-    all.forEach(this::needed);
-    return all;
-  }
-
-  private List<AbstractState> split(List<AbstractState> all, int subject) {
-    List<AbstractState> split = new ArrayList<>();
-    for (AbstractState one : all) {
-      for (int cell = 0; cell < frame.domains().get(subject).cells().size(); cell++) {
-        AbstractState with = one.copy();
-        with.mask(subject, 1 << cell);
-        split.add(with);
-      }
-    }
-    return split;
+    AbstractState first = new AbstractState(frame.layout(), masks);
+    needed(first);
+    return first;
   }
 
   private static int unknown(Domain domain) {

@@ -70,14 +70,15 @@ public final class Reachability {
     Liveness live = new Liveness(frame, this::fan);
     this.entry = new InitialState(frame, frame.decided());
     Procedure procedure = frame.procedure();
+    this.detours = new Detours(procedure);
+    Forgetting.Ahead ahead = Forgetting.Ahead.of(frame, detours);
     for (Step step : procedure.steps().values()) {
-      Forgetting forgetting = new Forgetting(frame, live, step.id());
+      Forgetting forgetting = new Forgetting(frame, live, ahead, step.id());
       spots.put(step.id(), new Spot(step, forgetting, new HashSet<>(), new ArrayList<>()));
     }
     this.reached = new AbstractState(frame.layout(), frame.allMasks());
-    this.detours = new Detours(procedure);
     this.undoing = detours.undoing();
-    entry.first().forEach(first -> reach(procedure.begin(), first, -1, false));
+    reach(procedure.begin(), entry.first(), -1, false);
     for (int i = 0; i < nodes.size() && whole(); i++) {
       expand(i);
     }

@@ -1,6 +1,5 @@
 package quarterturn.procedure.check.rule.turn;
 
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -17,8 +16,6 @@ public final class StopWords {
           "stop-words",
           "Where a nut that jams, creaks or slips leads to, no words have it tried again.",
           StopWords::prove);
-
-  private static final Pattern SENTENCE = Pattern.compile("(?<=[.!?;:])\\s+");
 
   private static final Pattern AGAIN =
       Pattern.compile("\\b(another|once more|again|try it|try the|go on|carry on|go further)\\b");
@@ -38,8 +35,7 @@ public final class StopWords {
     for (Step step : proof.steps().values()) {
       if (ends.contains(step.id())) {
         step.words()
-            .all()
-            .flatMap(text -> Arrays.stream(SENTENCE.split(text.replaceAll("\\s+", " "))))
+            .sentences()
             .filter(sentence -> again(sentence.toLowerCase(Locale.ROOT)))
             .forEach(
                 sentence ->

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.procedure.check;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -21,13 +21,13 @@ import quarterturn.procedure.read.Shelf;
  * @param name a procedure's id, or the path of a file
  * @param file the file it stands in, or null where it came with the program
  */
-record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
+public record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
   private static final String ENDING = ".yaml";
   private static final String PROCEDURES = "procedures";
   private static final String SAFETY = "safety";
 
   /** Whether the file holds kinds, results, hazards or limits, and is no procedure. */
-  boolean rules() {
+  public boolean rules() {
     return file != null && Shelf.isRules(file);
   }
 
@@ -37,8 +37,8 @@ record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
    * @param typed names, files and folders; where there are none, every procedure there is
    * @param own the user's own folder, or null
    */
-  static List<CheckTarget> of(List<String> typed, @Nullable Path own) throws IOException {
-    Shelf shelf = new Shelf(own);
+  public static List<CheckTarget> of(List<String> typed, @Nullable Path own) throws IOException {
+    Shelf shelf = Shelf.steady(own);
     List<CheckTarget> targets = new ArrayList<>();
     for (String one : typed) {
       Path path = path(one);
@@ -79,7 +79,7 @@ record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
 
   /** The targets in a user's folder: what procedures are held to, then the procedures by name. */
   private static List<CheckTarget> ownFolder(Path own) throws IOException {
-    Shelf shelf = new Shelf(own);
+    Shelf shelf = Shelf.steady(own);
     List<CheckTarget> targets = new ArrayList<>();
     for (String folder : List.of(SAFETY, PROCEDURES)) {
       for (Path file : yaml(own.resolve(folder))) {
@@ -99,7 +99,7 @@ record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
   }
 
   /** Whether a check of {@code typed} reads any file of the user's own, which may change. */
-  static boolean watchable(List<String> typed, @Nullable Path own) {
+  public static boolean watchable(List<String> typed, @Nullable Path own) {
     return own != null
         || typed.stream()
             .anyMatch(
@@ -113,7 +113,7 @@ record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
    * The files that may change what is found: those asked for, and all of the folders that they were
    * found in or that belong to the user.
    */
-  static Set<Path> watched(List<String> typed, @Nullable Path own) throws IOException {
+  public static Set<Path> watched(List<String> typed, @Nullable Path own) throws IOException {
     Set<Path> files = new LinkedHashSet<>();
     for (String one : typed) {
       Path path = path(one);
