@@ -91,7 +91,8 @@ record Home(Sessions sessions, Looks looks, List<String> said) {
     try {
       if (choice instanceof HomeDialogue.Choice.Resume resume) {
         sessions.followed(resume.session());
-      } else if (choice instanceof HomeDialogue.Choice.Begin begin) {
+      } else if (choice instanceof HomeDialogue.Choice.Begin begin && sessions.own() != null) {
+        // The program's own were proven when it was built.
         sessions.proven(begin.procedure());
       }
     } catch (UnreadableException e) {
