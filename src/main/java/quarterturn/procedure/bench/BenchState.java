@@ -93,7 +93,11 @@ public record BenchState(long bits) {
 
   /** This state as if nobody had asked for {@code readings}. */
   public BenchState without(Collection<Quantity> readings) {
-    return new BenchState(bits & ~readings.stream().mapToLong(q -> 7L << place(q)).sum());
+    long left = bits;
+    for (Quantity quantity : readings) {
+      left &= ~(7L << place(quantity));
+    }
+    return new BenchState(left);
   }
 
   public BenchState with(Quantity quantity, Freshness held) {

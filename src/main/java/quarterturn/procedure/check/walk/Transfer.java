@@ -1,7 +1,9 @@
 package quarterturn.procedure.check.walk;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
@@ -62,24 +64,38 @@ final class Transfer {
   /** A step that can follow, with what is known there. */
   record Onward(String step, AbstractState at, int branch) {}
 
+  /** What a step does: every way on from a state in which it is reached. */
+  private interface Effect {
+    List<Onward> from(AbstractState before);
+  }
+
+  private final Step.Cases<Effect> cases =
+      new Step.Cases<>(
+          tell -> before -> forked(tell, told(tell, before)),
+          choose ->
+              before -> choose.options().stream().map(one -> chosen(choose, one, before)).toList(),
+          note -> before -> List.of(new Onward(note.go(), before, Fan.REST)),
+          pause -> before -> List.of(new Onward(pause.go(), before, Fan.REST)),
+          adjust -> before -> adjusted(adjust, before),
+          this::reading,
+          compute -> before -> forked(compute, before),
+          turn -> before -> turned(turn, before),
+          wait -> before -> List.of(new Onward(wait.go(), waited(wait, before), Fan.REST)),
+          // What a call comes to is walked in the procedure that it calls.
+          call -> before -> List.of(),
+          done -> before -> List.of(),
+          handOver -> before -> List.of());
+
+  /** Found once for each step, since a walk comes by again and again. */
+  private final Map<String, Effect> effects = new HashMap<>();
+
   /** Every way on from a step that asks or does something within this procedure. */
   List<Onward> from(Step step, AbstractState before) {
-    return step.match(
-        new Step.Cases<>(
-            tell ->
-                forked(tell, done(before, before.bench().told(results, tell), tell.establishes())),
-            choose -> choose.options().stream().map(one -> chosen(choose, one, before)).toList(),
-            note -> List.of(new Onward(note.go(), before, Fan.REST)),
-            pause -> List.of(new Onward(pause.go(), before, Fan.REST)),
-            adjust -> adjusted(adjust, before),
-            measure -> read(measure, before),
-            compute -> forked(compute, before),
-            turn -> turned(turn, before),
-            wait -> List.of(new Onward(wait.go(), waited(wait, before), Fan.REST)),
-            // What a call comes to is walked in the procedure that it calls.
-            call -> List.of(),
-            done -> List.of(),
-            handOver -> List.of()));
+    return effects.computeIfAbsent(step.id(), id -> step.match(cases)).from(before);
+  }
+
+  private AbstractState told(Step.Tell tell, AbstractState before) {
+    return done(before, before.bench().told(results, tell), tell.establishes());
   }
 
   private static AbstractState done(AbstractState before, BenchState bench, Set<Fact> facts) {
@@ -163,15 +179,22 @@ final class Transfer {
     return Math.min(before + wait.minutes(), limits.readingHoldsMinutes() + 1);
   }
 
-  private List<Onward> read(Step.Measure step, AbstractState before) {
-    Quantity quantity = step.quantity();
-    int subject = frame.index(new Subject.Reading(quantity));
-    AbstractState asked = before.copy();
-    asked.mask(subject, plausible(step));
-    if (quantity == Quantity.RELIEF) {
+  private Effect reading(Step.Measure step) {
+    int subject = frame.index(new Subject.Reading(step.quantity()));
+    int plausible = plausible(step);
+    int missing = frame.where(Frame.unread(step.quantity()));
+    return before -> {
+      AbstractState asked = before.copy();
+      asked.mask(subject, plausible);
+      return read(step, subject, missing, asked, before);
+    };
+  }
+
+  private List<Onward> read(
+      Step.Measure step, int subject, int missing, AbstractState asked, AbstractState before) {
+    if (step.quantity() == Quantity.RELIEF) {
       frame.open(asked, DIFFERING, REPEATING, ROD);
     }
-    int missing = frame.where(Frame.unread(quantity));
     List<Onward> ways = new ArrayList<>();
     for (Onward way : forked(step, asked)) {
       int mask = way.at().mask(subject);
