@@ -63,6 +63,8 @@ public final class Checker {
           new Proof(library, procedure, calls.paths(procedure), loaded.own().contains(id));
       List<Fault> broken =
           Rules.of(loaded.tightened().contains(id))
+              // No rule changes what another one reads.
+              .parallel()
               .flatMap(rule -> rule.broken(loaded, proof).stream())
               .sorted(Fault.BY_PLACE)
               .toList();

@@ -1,10 +1,10 @@
 package quarterturn.procedure.check.rule;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
@@ -30,9 +30,8 @@ public record Said(Where where, Order order) {
 
   /** What each step of a procedure orders, by its id. */
   static Map<String, List<Said>> in(Procedure procedure) {
-    Map<String, List<Said>> all = new HashMap<>();
-    procedure.steps().forEach((id, step) -> all.put(id, in(step)));
-    return Map.copyOf(all);
+    return procedure.steps().values().parallelStream()
+        .collect(Collectors.toMap(Step::id, Said::in));
   }
 
   private static List<Said> in(Step step) {

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -36,7 +36,7 @@ public final class Fan {
   private final List<Integer> seldomFirst;
 
   private final List<Frame.OnCells> tests;
-  private final Map<Masks, Spread> known = new HashMap<>();
+  private final Map<Masks, Spread> known = new ConcurrentHashMap<>();
 
   /** Masks that are equal by their content, as a map's key. */
   private record Masks(int[] masks) {

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Fact;
@@ -26,13 +27,13 @@ public final class Reachability {
   static final int MOST = 100_000;
 
   private final Frame frame;
-  private final Map<String, Fan> fans = new HashMap<>();
+  private final Map<String, Fan> fans = new ConcurrentHashMap<>();
   private final Transfer effects;
   private final Calls calls;
   private final InitialState entry;
   private final List<Node> nodes = new ArrayList<>();
   private final List<Wanting> wanting = new ArrayList<>();
-  private final Map<String, Fan> expectations = new HashMap<>();
+  private final Map<String, Fan> expectations = new ConcurrentHashMap<>();
   private final Set<Branched> taken = new HashSet<>();
   private final Map<String, Spot> spots = new HashMap<>();
   private final Detours detours;
