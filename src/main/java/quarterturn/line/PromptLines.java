@@ -72,9 +72,9 @@ final class PromptLines {
     return hazard.word() + ": " + hazard.harm() + " " + hazard.avoid();
   }
 
-  /** A hazard that was accepted before: the signal word, and how to avoid it. */
+  /** A hazard that was accepted before: the signal word, and one sentence. */
   static String reminder(Hazard hazard) {
-    return hazard.word() + ": " + hazard.avoid();
+    return hazard.word() + ": " + hazard.brief();
   }
 
   private static List<String> lead(Prompt prompt) {

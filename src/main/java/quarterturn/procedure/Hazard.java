@@ -52,6 +52,12 @@ public record Hazard(
     return null;
   }
 
+  /** What is said of it where it was accepted before: the first sentence on how to avoid it. */
+  public String brief() {
+    int end = avoid.indexOf(". ");
+    return end < 0 ? avoid : avoid.substring(0, end + 1);
+  }
+
   /** Whether this hazard names the steps it goes with. */
   public boolean bound() {
     return !with.isEmpty() || !words.isEmpty();

@@ -13,6 +13,8 @@ import quarterturn.unit.Turn;
  *
  * @param perReading most rod turn between two readings
  * @param firstMove most on a neck whose answer is not known
+ * @param freeFirst how far a nut that nobody has turned is turned back, and to its mark again,
+ *     before it is first tightened
  * @param beginnerDay most a beginner may turn, either way added up, in a {@code day}
  * @param restHours how long the rod rests after that
  * @param fromAsFound most the rod may stand from where it was found
@@ -20,6 +22,7 @@ import quarterturn.unit.Turn;
  * @param movesWhileTouching turns in a row before handing over while the string touches, where no
  *     answer could be seen
  * @param wrongWayMoves turns that moved the neck the wrong way before handing over
+ * @param stiffTurns turns running that felt stiff before handing over
  * @param settleMinutes least time between retuning and a reading that counts
  * @param retuneAfterMinutes a break after which the strings must be tuned again before a reading
  * @param readingHoldsMinutes how long tuning holds for a reading, and a reading for a turn
@@ -36,6 +39,7 @@ import quarterturn.unit.Turn;
  * @param pause the least pause in which a neck is taken to creep
  * @param knownFor how old what is known of a neck is taken to be where nobody says
  * @param jumpMm the change of relief between two sessions above which something was done meanwhile
+ * @param creepShare the share of a movement that may still come within days
  * @param answers what counts as an answer of the neck
  * @param climate what counts as another climate
  * @param rechecks when an instrument is looked at again
@@ -43,12 +47,14 @@ import quarterturn.unit.Turn;
 public record Limits(
     Turn perReading,
     Turn firstMove,
+    Turn freeFirst,
     Turn beginnerDay,
     int restHours,
     Turn fromAsFound,
     int movesWithoutAnswer,
     int movesWhileTouching,
     int wrongWayMoves,
+    int stiffTurns,
     int settleMinutes,
     int retuneAfterMinutes,
     int readingHoldsMinutes,
@@ -64,6 +70,7 @@ public record Limits(
     Duration pause,
     Duration knownFor,
     double jumpMm,
+    double creepShare,
     Answers answers,
     Climate climate,
     Rechecks rechecks) {

@@ -226,8 +226,29 @@ public sealed interface Event {
    * @param turn plus tightened
    * @param before relief on the lowest string before the turn, or null
    * @param after relief on the lowest string after it, or null
+   * @param freed how far the nut was first turned back and to its mark again, or null
    */
-  record Past(Instant at, Turn turn, @Nullable Bracket before, @Nullable Bracket after) {}
+  record Past(
+      Instant at,
+      Turn turn,
+      @Nullable Bracket before,
+      @Nullable Bracket after,
+      @Nullable Turn freed) {
+    /** A turn of a nut that was not freed first. */
+    public Past(Instant at, Turn turn, @Nullable Bracket before, @Nullable Bracket after) {
+      this(at, turn, before, after, null);
+    }
+
+    /** All that the nut was moved, either way, in turns. */
+    public double moved() {
+      return moved(turn, freed);
+    }
+
+    /** All that a nut is moved by a turn, either way, in turns. */
+    public static double moved(Turn turn, @Nullable Turn freed) {
+      return turn.size().turns() + (freed == null || turn.turns() == 0 ? 0 : 2 * freed.turns());
+    }
+  }
 
   /** A hazard was shown and accepted before a step. */
   record Accepted(Instant at, String step, String hazard) implements Kept, Still {
@@ -343,8 +364,14 @@ public sealed interface Event {
    * turn is known.
    *
    * @param turn the amount, plus tightens
+   * @param freed how far the nut is first turned back and to its mark again, or null
    */
-  record Offered(Instant at, String step, Turn turn) implements Kept, Still {
+  record Offered(Instant at, String step, Turn turn, @Nullable Turn freed) implements Kept, Still {
+    /** A turn of a nut that is not freed first. */
+    public Offered(Instant at, String step, Turn turn) {
+      this(at, step, turn, null);
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.offered().apply(this);

@@ -70,17 +70,20 @@ public final class PastTurns {
     }
     Event.Past last = turns.get(turns.size() - 1);
     if (last.after() == null || !broken) {
-      turns.set(turns.size() - 1, new Event.Past(last.at(), last.turn(), last.before(), bracket));
+      turns.set(
+          turns.size() - 1,
+          new Event.Past(last.at(), last.turn(), last.before(), bracket, last.freed()));
     }
   }
 
   private void turned(Instant at, Turn turn, boolean sure) {
+    Turn freed = offered == null ? null : offered.freed();
     offered = null;
     if (sure && turn.turns() == 0) {
       return; // the rod did not move, so the reading before it still stands
     }
     if (turn.turns() != 0) {
-      turns.add(new Event.Past(at, turn, sure ? reading : null, null));
+      turns.add(new Event.Past(at, turn, sure ? reading : null, null, freed));
     }
     open = sure;
     broken = false;

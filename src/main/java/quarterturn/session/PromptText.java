@@ -61,6 +61,12 @@ public record PromptText(
    */
   public record First(String procedure, String step, String text, boolean stands) {}
 
+  /** This text with some sentences before it. */
+  public PromptText leading(String sentences) {
+    String all = sentences + " " + text;
+    return new PromptText(procedure, step, part, all, why, hazards, picture, notes, first);
+  }
+
   /**
    * This text with another instruction before it; hazards, notes and reasons of both are kept, the
    * instruction's first.

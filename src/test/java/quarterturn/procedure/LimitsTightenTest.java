@@ -27,6 +27,7 @@ class LimitsTightenTest {
       """
       per-reading | 5/16 turn | 1/16 turn | 1/4 turn
       first-move | 3/16 turn | 1/16 turn | 1/8 turn
+      free-first | 1/8 turn | 1/32 turn | 1/16 turn
       beginner-day | 3/4 turn | 1/4 turn | 1/2 turn
       day | 23 h | 2 days | 24 h
       rest | 12 h | 48 h | 24 h
@@ -34,12 +35,13 @@ class LimitsTightenTest {
       moves-without-answer | 3 | 1 | 2
       moves-while-touching | 5 | 3 | 4
       wrong-way-moves | 3 | 1 | 2
+      stiff-turns | 3 | 1 | 2
       settle | 4 min | 10 min | 5 min
       retune-after | 61 min | 30 min | 60 min
       reading-holds | 121 min | 60 min | 120 min
       stop-feels | [jammed, noise] | [jammed, noise, slipped, stiff] | slipped
-      finding-needed | [jammed, noise, stripped, no-response, wrong-way, end-of-travel, limit] \
-      | [jammed, noise, slipped, stripped, no-response, wrong-way, end-of-travel, limit, other] \
+      finding-needed | [jammed, noise, stiffer, stripped, no-response, wrong-way, end-of-travel, limit] \
+      | [jammed, noise, slipped, stiffer, stripped, no-response, wrong-way, end-of-travel, limit, other] \
       | slipped
       turn-needs | [rod-identified] | [rod-identified, key-fits, at-pitch] | key-fits
       tighten-needs | [] | [detuned, key-fits] | detuned
@@ -50,6 +52,7 @@ class LimitsTightenTest {
       seen | 0.04 mm | 0.08 mm | 0.05 mm
       wrong-way | 0.03 mm | 0.01 mm | 0.02 mm
       jump | 0.2 mm | 0.1 mm | 0.15 mm
+      creep-share | 20 % | 30 % | 25 %
       answer-expected | 1/4 turn | 1/16 turn | 1/8 turn
       pause | 7 h | 5 h | 6 h
       known-for | 6 days | 8 days | 7 days
@@ -105,7 +108,7 @@ class LimitsTightenTest {
     for (Matcher key = Pattern.compile("(?m)^  ([a-z-]+):").matcher(text); key.find(); ) {
       there.add(key.group(1));
     }
-    assertThat(there).hasSize(33);
+    assertThat(there).hasSize(36);
     assertThat(keys().map(Key::name).toList()).containsExactlyElementsIn(there);
   }
 

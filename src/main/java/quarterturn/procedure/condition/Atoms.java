@@ -18,6 +18,7 @@ final class Atoms {
           atLeast -> new Subject.Reading(atLeast.quantity()),
           differs -> new Subject.Differing(differs.quantity()),
           repeats -> new Subject.Repeating(repeats.quantity()),
+          creeps -> new Subject.Creeping(creeps.quantity()),
           chosen -> new Subject.Choice(chosen.step()),
           is -> new Subject.Person(),
           turned -> new Subject.Turning(turned.span()),
@@ -36,8 +37,9 @@ final class Atoms {
           a -> cell -> cell instanceof Cell.Standing s && s.near() == a.side(),
           a -> cell -> cell instanceof Cell.Standing s && s.isBelow(a.limit()),
           a -> cell -> cell instanceof Cell.Standing s && s.isAtLeast(a.limit()),
-          a -> cell -> cell instanceof Cell.Apart d && d.above() >= a.limit() - Cell.SLACK,
+          a -> cell -> cell instanceof Cell.Apart d && d.isMore(a.more(), a.limit()),
           a -> cell -> cell instanceof Cell.Apart d && d.to() <= a.limit() + Cell.SLACK,
+          a -> cell -> cell instanceof Cell.Creep c && c.out(),
           a -> cell -> cell instanceof Cell.Option o && a.options().contains(o.id()),
           a -> cell -> cell instanceof Cell.Person p && p.role() == a.role(),
           a -> cell -> cell instanceof Cell.Amount n && n.isAtLeast(a.least().turns()),
@@ -54,6 +56,14 @@ final class Atoms {
         : verdicts.contains(atom.verdict());
   }
 
+  private static List<Double> ends(Condition.Differs differs) {
+    return switch (differs.more()) {
+      case LOWEST -> List.of(differs.limit());
+      case HIGHEST -> List.of(-differs.limit());
+      case EITHER -> List.of(-differs.limit(), differs.limit());
+    };
+  }
+
   /** The number at which an atom changes from holding to not; none where it has no number. */
   static final Condition.Atom.Cases<List<Double>> BOUND =
       new Condition.Atom.Cases<>(
@@ -62,8 +72,9 @@ final class Atoms {
           near -> List.of(),
           below -> List.of(below.limit()),
           atLeast -> List.of(atLeast.limit()),
-          differs -> List.of(differs.limit()),
+          Atoms::ends,
           repeats -> List.of(repeats.limit()),
+          creeps -> List.of(),
           chosen -> List.of(),
           is -> List.of(),
           turned -> List.of(turned.least().turns()),

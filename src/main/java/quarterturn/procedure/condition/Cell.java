@@ -52,11 +52,25 @@ public sealed interface Cell {
     }
   }
 
-  /** A number above {@code above}, up to and with {@code to}. */
+  /**
+   * A number above {@code above}, up to and with {@code to}; below zero where the highest string
+   * reads more than the lowest.
+   */
   record Apart(double above, double to) implements Cell {
     /** The cell of a single number. */
     public static Apart by(double apart) {
-      return new Apart(apart - READING_SLACK, apart - READING_SLACK);
+      double nearer = apart - Math.signum(apart) * READING_SLACK;
+      return new Apart(nearer, nearer);
+    }
+
+    boolean isMore(Condition.Differs.More more, double limit) {
+      boolean lowest = above >= limit - SLACK;
+      boolean highest = to <= SLACK - limit;
+      return switch (more) {
+        case LOWEST -> lowest;
+        case HIGHEST -> highest;
+        case EITHER -> lowest || highest;
+      };
     }
   }
 
@@ -84,6 +98,9 @@ public sealed interface Cell {
       return response == wanted && from >= times;
     }
   }
+
+  /** Whether a reading may creep out of its window. */
+  record Creep(boolean out) implements Cell {}
 
   record Person(Role role) implements Cell {}
 

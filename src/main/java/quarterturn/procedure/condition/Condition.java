@@ -139,6 +139,7 @@ public sealed interface Condition {
         Function<AtLeast, R> atLeast,
         Function<Differs, R> differs,
         Function<Repeats, R> repeats,
+        Function<Creeps, R> creeps,
         Function<Chosen, R> chosen,
         Function<Is, R> is,
         Function<Turned, R> turned,
@@ -219,9 +220,27 @@ public sealed interface Condition {
 
   /**
    * The readings of the lowest and the highest string lie apart, as whole brackets: "relief differs
-   * by more than 0.10 mm".
+   * by more than 0.10 mm", "relief lowest above highest by more than 0.15 mm".
    */
-  record Differs(Quantity quantity, double limit) implements Atom {
+  record Differs(Quantity quantity, More more, double limit) implements Atom {
+    /** Which of the two strings has to read more. */
+    public enum More {
+      EITHER("differs"),
+      LOWEST("lowest above highest"),
+      HIGHEST("highest above lowest");
+
+      private final String words;
+
+      More(String words) {
+        this.words = words;
+      }
+
+      /** The words between the quantity and "by more than". */
+      public String words() {
+        return words;
+      }
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.differs().apply(this);
@@ -233,6 +252,17 @@ public sealed interface Condition {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.repeats().apply(this);
+    }
+  }
+
+  /**
+   * A share of what the neck has moved of late would carry the last reading out of its window:
+   * "relief may creep out of target".
+   */
+  record Creeps(Quantity quantity) implements Atom {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.creeps().apply(this);
     }
   }
 

@@ -34,6 +34,14 @@ public sealed interface Subject {
     }
   }
 
+  /** Whether what a neck has moved of late may creep on until its reading leaves the window. */
+  record Creeping(Quantity quantity) implements OfQuantity {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.creeping().apply(this);
+    }
+  }
+
   /** The last readings of all strings together. */
   record Each(Quantity quantity) implements OfQuantity {
     @Override
@@ -115,6 +123,7 @@ public sealed interface Subject {
       Function<Reading, R> reading,
       Function<Differing, R> differing,
       Function<Repeating, R> repeating,
+      Function<Creeping, R> creeping,
       Function<Each, R> each,
       Function<Choice, R> choice,
       Function<Count, R> count,
@@ -135,6 +144,7 @@ public sealed interface Subject {
             reading -> reading.quantity().word(),
             differing -> "how " + differing.quantity().word() + " differs",
             repeating -> "how " + repeating.quantity().word() + " repeats",
+            creeping -> "how " + creeping.quantity().word() + " may creep",
             each -> "every " + each.quantity().word(),
             choice -> "the answer to " + choice.step(),
             count -> "how often " + count.step() + " was reached",

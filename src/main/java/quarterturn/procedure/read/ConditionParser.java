@@ -21,8 +21,9 @@ import quarterturn.unit.Worded;
  * condition = clause { "and" clause }
  * clause    = QUANTITY STANDING { "or" STANDING }
  *           | QUANTITY "below" | "at least" AMOUNT
- *           | QUANTITY "differs by" "more than" | "at most" AMOUNT
+ *           | QUANTITY APART "by more than" | "by at most" AMOUNT
  *           | QUANTITY "repeats within" | "does not repeat within" AMOUNT
+ *           | "relief" "may creep" | "will not creep" "out of target"
  *           | STEP "is" | "is not" OPTION { "or" OPTION }
  *           | STEP "reached" COUNT
  *           | "role is" ROLE
@@ -35,6 +36,7 @@ import quarterturn.unit.Worded;
  * STANDING  = VERDICT | "was read" | "leans nowhere"
  *           | "leans below" | "leans into" | "leans above" "target"
  *           | "just below" | "just above" "target"
+ * APART     = "differs" | "lowest above highest" | "highest above lowest"
  * VERDICT   = "cannot be measured" | "touches" | "below target" | "in target" | "undecided"
  *           | "above target"
  * COUNT     = "at least" | "less than" N "times"

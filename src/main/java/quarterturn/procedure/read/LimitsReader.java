@@ -68,12 +68,14 @@ record LimitsReader(
         new Limits(
             perReading,
             first.compareTo(perReading) > 0 ? perReading : first,
+            smaller("free-first", this::turn, Turn.NONE),
             beginnerDay,
             (int) rest.toHours(),
             smaller("from-as-found", this::turn, Turn.NONE),
             smaller("moves-without-answer", this::moves, 1),
             smaller("moves-while-touching", this::moves, 1),
             smaller("wrong-way-moves", this::moves, 1),
+            smaller("stiff-turns", this::moves, 1),
             larger("settle", this::minutes, 0),
             smaller("retune-after", this::minutes, 0),
             smaller("reading-holds", this::minutes, 0),
@@ -90,6 +92,7 @@ record LimitsReader(
             smaller("pause", this::time, Duration.ZERO),
             larger("known-for", this::time, Duration.ZERO),
             smaller("jump", this::mm, 0.0),
+            larger("creep-share", this::points, 0.0) / 100,
             new Limits.Answers(
                 larger("seen", this::mm, 0.0),
                 smaller("wrong-way", this::mm, 0.0),

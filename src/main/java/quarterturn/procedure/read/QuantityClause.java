@@ -15,10 +15,12 @@ import quarterturn.unit.NotUnderstoodException;
 record QuantityClause(Clause words, Quantity quantity) {
   private static final String BELOW = "below";
   private static final String AT_LEAST = "at least";
-  private static final String DIFFERS = "differs by more than";
-  private static final String AGREES = "differs by at most";
+  private static final String MORE = " by more than";
+  private static final String AT_MOST = " by at most";
   private static final String REPEATS = "repeats within";
   private static final String SCATTERS = "does not repeat within";
+  private static final String CREEPS = "may creep out of target";
+  private static final String RESTS = "will not creep out of target";
   private static final String READ = "was read";
   private static final String JUST = "just ";
 
@@ -32,6 +34,12 @@ record QuantityClause(Clause words, Quantity quantity) {
     }
     if (!standings.isEmpty()) {
       throw words.noneOf(standings(), quantity.word() + " ... or", standings());
+    }
+    for (String creep : quantity == Quantity.RELIEF ? List.of(CREEPS, RESTS) : List.<String>of()) {
+      if (words.take(creep)) {
+        Condition creeps = new Condition.Creeps(quantity);
+        return creep.equals(CREEPS) ? creeps : new Condition.Not(creeps);
+      }
     }
     for (String comparison : comparisons()) {
       if (words.take(comparison)) {
@@ -67,11 +75,22 @@ record QuantityClause(Clause words, Quantity quantity) {
     return switch (comparison) {
       case BELOW -> new Condition.Below(quantity, limit);
       case AT_LEAST -> new Condition.AtLeast(quantity, limit);
-      case DIFFERS -> new Condition.Differs(quantity, limit);
-      case AGREES -> new Condition.Not(new Condition.Differs(quantity, limit));
       case REPEATS -> new Condition.Repeats(quantity, limit);
-      default -> new Condition.Not(new Condition.Repeats(quantity, limit));
+      case SCATTERS -> new Condition.Not(new Condition.Repeats(quantity, limit));
+      default -> apart(comparison, limit);
     };
+  }
+
+  private Condition apart(String comparison, double limit) {
+    for (Condition.Differs.More more : Condition.Differs.More.values()) {
+      if (comparison.equals(more.words() + MORE)) {
+        return new Condition.Differs(quantity, more, limit);
+      }
+      if (comparison.equals(more.words() + AT_MOST)) {
+        return new Condition.Not(new Condition.Differs(quantity, more, limit));
+      }
+    }
+    throw new IllegalArgumentException("no comparison: " + comparison);
   }
 
   private double amount(String comparison) throws MisreadException {
@@ -90,7 +109,7 @@ record QuantityClause(Clause words, Quantity quantity) {
       double written = Amounts.of(quantity, amount);
       boolean repeats = comparison.equals(REPEATS) || comparison.equals(SCATTERS);
       Bounds bounds = BoundsReader.of(quantity);
-      boolean differs = comparison.equals(DIFFERS) || comparison.equals(AGREES);
+      boolean differs = comparison.endsWith(MORE) || comparison.endsWith(AT_MOST);
       return repeats
           ? bounds.repeats(written)
           : differs ? bounds.differs(written) : bounds.amount(written);
@@ -103,6 +122,9 @@ record QuantityClause(Clause words, Quantity quantity) {
   private List<String> phrases(String amount) {
     List<String> phrases = new ArrayList<>(standings());
     comparisons().forEach(comparison -> phrases.add(comparison + amount));
+    if (quantity == Quantity.RELIEF) {
+      phrases.addAll(List.of(CREEPS, RESTS));
+    }
     return phrases;
   }
 
@@ -130,9 +152,14 @@ record QuantityClause(Clause words, Quantity quantity) {
   }
 
   private List<String> comparisons() {
-    return quantity.bracket()
-        ? List.of(BELOW, AT_LEAST, DIFFERS, AGREES, REPEATS, SCATTERS)
-        : List.of(BELOW, AT_LEAST);
+    List<String> all = new ArrayList<>(List.of(BELOW, AT_LEAST));
+    if (quantity.bracket()) {
+      for (Condition.Differs.More more : Condition.Differs.More.values()) {
+        all.addAll(List.of(more.words() + MORE, more.words() + AT_MOST));
+      }
+      all.addAll(List.of(REPEATS, SCATTERS));
+    }
+    return all;
   }
 
   private static String leans(Verdict towards) {

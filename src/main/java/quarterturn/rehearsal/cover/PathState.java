@@ -136,6 +136,7 @@ final class PathState {
                     atLeast -> null,
                     differs -> null,
                     repeats -> null,
+                    creeps -> null,
                     chosen -> choice(here, new Place(procedure, chosen.step()), chosen, holds),
                     is -> role == null || (role == is.role()) == holds ? null : Lack.HOPELESS,
                     turned -> null,

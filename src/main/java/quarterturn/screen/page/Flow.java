@@ -45,7 +45,7 @@ final class Flow {
       out.addAll(Line.wrapped(NOTE, note, width));
     }
     for (Hazard hazard : Warning.worstFirst(said.hazards())) {
-      String text = brief ? hazard.id().replace('-', ' ') + " (w)" : hazard.avoid();
+      String text = brief ? hazard.id().replace('-', ' ') + " (w)" : hazard.brief();
       out.addAll(Line.wrapped(" " + hazard.word() + " ", Ink.SIGNAL, text, Ink.PLAIN, width));
     }
     if (!out.isEmpty()) {

@@ -186,6 +186,13 @@ public final class EngineQuestions {
     return (turn.turns() > 0 ? "rod tightened " : "rod loosened ") + turn;
   }
 
+  /** What comes before the first tightening of a nut that nobody has turned. */
+  static String freeing(Turn back) {
+    return "This truss rod nut has no turn on record, so it is freed first: turn it back by "
+        + back
+        + ", and then to its mark again.";
+  }
+
   private static String words(String id) {
     return id.replace('-', ' ');
   }

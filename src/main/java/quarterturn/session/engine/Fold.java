@@ -249,7 +249,13 @@ final class Fold {
     boolean moved = turn.turns() != 0;
     TurnMade made =
         new TurnMade(
-            at, turn, open == null ? turn : open.turn(), feel, sure, walk.expected(state, turn));
+            at,
+            turn,
+            open == null ? turn : open.turn(),
+            feel,
+            sure,
+            walk.expected(state, turn),
+            open == null ? null : open.freed());
     State now = state.with(state.history().turned(made)).with(state.pending().turnOver(0));
     now = changed(now, moved ? walk.step(now).changes() : null, at);
     return now.with(now.bench().turned(library.results(), moved));

@@ -49,7 +49,8 @@ record Guard(Limits limits, Advisor advisor) {
 
   /** The ruling on a turn step. */
   Ruling rule(State state, Step.TurnRod step, Kind kind, Window window, Instant now) {
-    Ruling stop = stopped(state);
+    boolean back = state.pending().undoAsked() || step.amount() instanceof Step.Amount.Undo;
+    Ruling stop = stopped(state, back);
     if (stop != null) {
       return stop;
     }
@@ -65,7 +66,7 @@ record Guard(Limits limits, Advisor advisor) {
     if (missing != null) {
       return missing;
     }
-    if (restDue(state, now)) {
+    if (restDue(state, now) && !slackens(state, back)) {
       return rests(state, now);
     }
     return amount(state, step, kind, window, bracket, now);
@@ -95,7 +96,12 @@ record Guard(Limits limits, Advisor advisor) {
     return since.stream().noneMatch(event -> event instanceof Event.Waited);
   }
 
-  private @Nullable Ruling stopped(State state) {
+  /**
+   * What stops the work on the rod, or null.
+   *
+   * @param back whether a turn is to be taken back
+   */
+  private @Nullable Ruling stopped(State state, boolean back) {
     List<Carried.Stop> stops = state.history().others().stops();
     if (!stops.isEmpty()) {
       Carried.Stop stop = stops.get(0);
@@ -113,7 +119,18 @@ record Guard(Limits limits, Advisor advisor) {
         return new Ruling.Stops(made.feel().word(), stopSign(made.feel()));
       }
     }
-    if (!state.pending().undoAsked() && state.history().wrongWay() >= limits.wrongWayMoves()) {
+    if (back) {
+      return null;
+    }
+    if (state.history().stiff() >= limits.stiffTurns()) {
+      return new Ruling.Stops(
+          "stiffer",
+          "The truss rod nut felt stiff at "
+              + state.history().stiff()
+              + " turns running. It is near the end of its travel, or seizing. It is not turned"
+              + " again.");
+    }
+    if (state.history().wrongWay() >= limits.wrongWayMoves()) {
       return new Ruling.Stops("wrong-way", "The neck has moved the wrong way more than once.");
     }
     if (state.history().times(Response.NO_ANSWER) >= limits.movesWithoutAnswer()) {
@@ -130,6 +147,14 @@ record Guard(Limits limits, Advisor advisor) {
   static String stopSign(Feel felt) {
     String sign = felt.label().toLowerCase(Locale.ROOT);
     return "The rod gave a sign to stop: " + sign + ". It is not turned again.";
+  }
+
+  /**
+   * Whether a turn is to be taken back that tightened: that much is safe though the day is spent.
+   */
+  private static boolean slackens(State state, boolean back) {
+    TurnMade last = state.history().lastMoved();
+    return back && last != null && last.turn().turns() > 0;
   }
 
   private @Nullable Ruling missing(State state) {
@@ -155,7 +180,7 @@ record Guard(Limits limits, Advisor advisor) {
       if (advice == null) {
         return fault("it asks to take a turn back where none was made");
       }
-      if (!leftToday(state, now).atLeast(advice.turn().size())) {
+      if (advice.turn().turns() > 0 && !leftToday(state, now).atLeast(advice.turn().size())) {
         return rests(state, now);
       }
     } else {

@@ -62,6 +62,7 @@ record Judge(
         reading -> standing(reading.quantity()),
         differing -> Cell.Apart.by(differing()),
         repeating -> Cell.Apart.by(repeating()),
+        creeping -> new Cell.Creep(creepsOut()),
         each -> new Cell.Strings(verdicts(each.quantity())),
         choice -> new Cell.Option(chosen(choice.step())),
         count -> Cell.Amount.of(state.position().reached(count.step())),
@@ -153,7 +154,7 @@ record Judge(
   }
 
   /**
-   * Difference in millimetres between the lowest and the highest string; 0 unless both were read
+   * Millimetres by which the lowest string reads more than the highest; 0 unless both were read
    * after the same number of turns.
    */
   private double differing() {
@@ -161,7 +162,7 @@ record Judge(
     Reading high = state.history().last(Which.HIGHEST);
     return low == null || high == null || low.turnsBefore() != high.turnsBefore()
         ? 0
-        : apart(low, high);
+        : more(low, high);
   }
 
   /**
@@ -181,9 +182,28 @@ record Judge(
     return Double.POSITIVE_INFINITY;
   }
 
+  /**
+   * Whether a share of what the relief was moved in the last days, going on the same way, would
+   * take the last reading out of its window.
+   */
+  private boolean creepsOut() {
+    Reading last = state.history().last(Which.LOWEST);
+    Bracket bracket = last == null ? null : last.read().bracket();
+    if (bracket == null || window == null || state.history().turns().isEmpty()) {
+      return false;
+    }
+    double on = state.history().movedMm() * library.limits().creepShare();
+    double then = bracket.middleMm() + on;
+    return then < window.lowMm() || then > window.highMm();
+  }
+
   private static double apart(Reading one, Reading other) {
+    return Math.abs(more(one, other));
+  }
+
+  private static double more(Reading one, Reading other) {
     Bracket a = one.read().bracket();
     Bracket b = other.read().bracket();
-    return a == null || b == null ? 0 : Math.abs(a.middleMm() - b.middleMm());
+    return a == null || b == null ? 0 : a.middleMm() - b.middleMm();
   }
 }

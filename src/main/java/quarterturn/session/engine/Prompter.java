@@ -249,7 +249,8 @@ final class Prompter {
   private Next turn(State state, Step.TurnRod step, Guard.@Nullable Ruling ruling, Instant now) {
     if (state.pending().open() == null) {
       if (ruling instanceof Guard.Ruling.Turns turns) {
-        return record(new Event.Offered(now, step.id(), turns.advice().turn()));
+        Turn asked = turns.advice().turn();
+        return record(new Event.Offered(now, step.id(), asked, state.history().freed(asked)));
       }
       String why = "A turn came up without a fresh reading. Nothing more is turned.";
       return record(new Event.Ended(now, step.id(), true, "procedure-fault", why));
@@ -261,6 +262,10 @@ final class Prompter {
         && state.started().role() == Role.TECHNICIAN
         && !advice.numbers().isEmpty()) {
       said = said.noting(List.of(advice.numbers()));
+    }
+    Turn freed = state.pending().open().freed();
+    if (freed != null) {
+      said = said.leading(EngineQuestions.freeing(freed));
     }
     boolean canUndo =
         !state.pending().undoAsked()

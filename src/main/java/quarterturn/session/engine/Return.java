@@ -2,6 +2,7 @@ package quarterturn.session.engine;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Set;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Step;
@@ -24,6 +25,8 @@ record Return(Library library, Walk walk) {
         state
             .with(state.pending().away(away).recalling(recalling))
             .with(state.history().resumed(resumed).allSpoiled())
+            // Glasses were taken off, and another may be at the bench.
+            .accepting(Set.of())
             .with(left.back(false));
     return now.position().nowhere() || recalling ? now : goOn(now, before, resumed.at());
   }

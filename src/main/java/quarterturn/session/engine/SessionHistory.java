@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Response;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
@@ -133,10 +134,10 @@ record SessionHistory(
     Instant since = now.minus(limits.day());
     double sum = 0;
     for (Event.Past past : others.after(since)) {
-      sum += lifted == null || past.at().isAfter(lifted.at()) ? past.turn().size().turns() : 0;
+      sum += lifted == null || past.at().isAfter(lifted.at()) ? past.moved() : 0;
     }
     for (TurnMade made : turns.subList(lifted == null ? 0 : lifted.turns(), turns.size())) {
-      sum += made.at().isAfter(since) ? made.turn().size().turns() : 0;
+      sum += made.at().isAfter(since) ? Event.Past.moved(made.turn(), made.freed()) : 0;
     }
     boolean unknown = others.spentAfter(lifted == null ? since : later(since, lifted.at()));
     return unknown ? new Turn(Math.max(sum, limits.beginnerDay().turns())) : new Turn(sum);
@@ -164,6 +165,26 @@ record SessionHistory(
   /** This session's last turn in which the rod moved, or null. */
   @Nullable TurnMade lastMoved() {
     return Lists.last(turns, made -> made.turn().turns() != 0);
+  }
+
+  /**
+   * How far a nut is first turned back and to its mark again, to free it: one that is tightened and
+   * has no turn on record; else null.
+   */
+  @Nullable Turn freed(Turn turn) {
+    boolean first = turns.isEmpty() && others.all().isEmpty();
+    return first && turn.turns() > 0 ? limits.freeFirst() : null;
+  }
+
+  /** How many of the last turns in a row felt stiff, since a repairer's finding. */
+  int stiff() {
+    int count = 0;
+    for (int i = turns.size() - 1;
+        i >= others.cleared() && turns.get(i).feel() == Feel.STIFF;
+        i--) {
+      count++;
+    }
+    return count;
   }
 
   /** The last relief reading on a string, whether it counts or not, or null. */
@@ -221,6 +242,15 @@ record SessionHistory(
         && Math.abs(left.middleMm() - found.middleMm()) > limits.jumpMm() + SLACK;
   }
 
+  /**
+   * Millimetres by which this session's turns have moved the relief, minus where it is less now.
+   */
+  double movedMm() {
+    Bracket found = at(0);
+    Bracket now = at(turns.size());
+    return found == null || now == null ? 0 : now.middleMm() - found.middleMm();
+  }
+
   /** Whether the neck has ever been seen to answer its rod. */
   boolean known() {
     for (Event.Past past : others.all()) {
@@ -250,6 +280,9 @@ record SessionHistory(
    * since small turns add up until an answer can be expected.
    */
   private Response responseTo(int index) {
+    if (inSlack(index)) {
+      return Response.UNSEEN;
+    }
     double sum = 0;
     Response found = Response.UNSEEN;
     for (int i = index; i >= 0; i--) {
@@ -265,6 +298,32 @@ record SessionHistory(
       }
     }
     return found;
+  }
+
+  /**
+   * Whether a tightening did no more than take up slack that was let out before: the rod stands no
+   * tighter after it than where an earlier loosening began, which felt free and had no answer.
+   */
+  private boolean inSlack(int index) {
+    if (turns.get(index).turn().turns() <= 0) {
+      return false;
+    }
+    double after = 0;
+    for (TurnMade made : turns.subList(0, index + 1)) {
+      after += made.turn().turns();
+    }
+    double at = 0;
+    double slackFrom = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < index; i++) {
+      TurnMade made = turns.get(i);
+      if (made.feel() == Feel.FREE && made.turn().turns() < 0) {
+        Response found = responseTo(i);
+        boolean silent = found == Response.NO_ANSWER || found == Response.UNSEEN;
+        slackFrom = silent ? Math.max(slackFrom, at) : slackFrom;
+      }
+      at += made.turn().turns();
+    }
+    return after <= slackFrom + SLACK;
   }
 
   private Response answer(Turn turn, @Nullable Bracket before, @Nullable Bracket after) {

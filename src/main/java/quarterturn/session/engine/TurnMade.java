@@ -12,6 +12,7 @@ import quarterturn.unit.Turn;
  * @param asked the turn that was asked for, or the turn itself where that is unknown
  * @param sure false where the person recalled it after a break and could not tell
  * @param expected the relief expected after it, or null
+ * @param freed how far the nut was first turned back and to its mark again, or null
  */
 record TurnMade(
     Instant at,
@@ -19,9 +20,10 @@ record TurnMade(
     Turn asked,
     Feel feel,
     boolean sure,
-    Prompt.@Nullable Expected expected) {
+    Prompt.@Nullable Expected expected,
+    @Nullable Turn freed) {
   /** This turn, still counted, but with nothing to be learned from it. */
   TurnMade unsure() {
-    return new TurnMade(at, turn, asked, feel, false, expected);
+    return new TurnMade(at, turn, asked, feel, false, expected, freed);
   }
 }

@@ -35,7 +35,8 @@ final class EventJson {
             .words(Style.class, Style::word)
             .words(Which.class, Which::word);
     windows(shapes);
-    shapes.object(Event.Past.class, shapes.record(Event.Past.class, "at turn before? after?"));
+    shapes.object(
+        Event.Past.class, shapes.record(Event.Past.class, "at turn before? after? freed?"));
     shapes.object(Event.Before.class, before(shapes));
     shapes.object(
         Event.Own.class,
@@ -60,7 +61,7 @@ final class EventJson {
             "read",
             Event.Read.class,
             "at step quantity which? string? held read-at gauge-step mm? value?")
-        .kind("offered", Event.Offered.class, "at step turn")
+        .kind("offered", Event.Offered.class, "at step turn freed?")
         .kind("undo-asked", Event.UndoAsked.class, "at step")
         .kind("turned", Event.Turned.class, "at step turn feel")
         .kind("recalled", Event.Recalled.class, "at step turn sure feel?")

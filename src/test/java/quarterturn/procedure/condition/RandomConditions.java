@@ -49,11 +49,17 @@ public final class RandomConditions {
   }
 
   private Condition clause() {
-    return switch (random.nextInt(12)) {
+    return switch (random.nextInt(13)) {
       case 0 -> standings(quantity());
       case 1 -> new Condition.Below(quantity(), amount());
       case 2 -> new Condition.AtLeast(quantity(), amount());
-      case 3 -> maybeNot(new Condition.Differs(bracket(), (5 + random.nextInt(16)) / 100.0));
+      case 3 ->
+          maybeNot(
+              new Condition.Differs(
+                  bracket(),
+                  of(Condition.Differs.More.values()),
+                  (5 + random.nextInt(16)) / 100.0));
+      case 11 -> maybeNot(new Condition.Creeps(Quantity.RELIEF));
       case 4 -> maybeNot(new Condition.Repeats(bracket(), (2 + random.nextInt(9)) / 100.0));
       case 5 -> maybeNot(chosen());
       case 6 -> maybeNot(new Condition.Reached(of(IDS), 1 + random.nextInt(9)));

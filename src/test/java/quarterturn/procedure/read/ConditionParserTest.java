@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Condition.Differs.More;
 import quarterturn.procedure.condition.Doubt;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Response;
@@ -73,7 +74,17 @@ class ConditionParserTest {
         // One inch is 25.4 mm by definition (international yard and pound agreement, 1959).
         Arguments.of("relief at least 10 thou", new Condition.AtLeast(Quantity.RELIEF, 0.254)),
         Arguments.of(
-            "relief differs by more than 0.10 mm", new Condition.Differs(Quantity.RELIEF, 0.1)),
+            "relief differs by more than 0.10 mm",
+            new Condition.Differs(Quantity.RELIEF, More.EITHER, 0.1)),
+        Arguments.of(
+            "relief lowest above highest by more than 0.15 mm",
+            new Condition.Differs(Quantity.RELIEF, More.LOWEST, 0.15)),
+        Arguments.of(
+            "relief highest above lowest by at most 0.10 mm",
+            not(new Condition.Differs(Quantity.RELIEF, More.HIGHEST, 0.1))),
+        Arguments.of("relief may creep out of target", new Condition.Creeps(Quantity.RELIEF)),
+        Arguments.of(
+            "relief will not creep out of target", not(new Condition.Creeps(Quantity.RELIEF))),
         Arguments.of("relief repeats within 0.05 mm", new Condition.Repeats(Quantity.RELIEF, 0.05)),
         Arguments.of("role is beginner", new Condition.Is(Role.BEGINNER)),
         Arguments.of("role is technician", new Condition.Is(Role.TECHNICIAN)),
@@ -97,7 +108,8 @@ class ConditionParserTest {
             "humidity was read",
             not(new Condition.Against(Quantity.HUMIDITY, Verdict.NOT_MEASURED))),
         Arguments.of(
-            "relief differs by at most 0.10 mm", not(new Condition.Differs(Quantity.RELIEF, 0.1))),
+            "relief differs by at most 0.10 mm",
+            not(new Condition.Differs(Quantity.RELIEF, More.EITHER, 0.1))),
         Arguments.of(
             "relief does not repeat within 0.05 mm",
             not(new Condition.Repeats(Quantity.RELIEF, 0.05))),

@@ -60,6 +60,8 @@ class ShortPathTest {
   @Test
   void aBreakBeforeTheAnswerLeavesItUndone() throws Exception {
     Play play = check(Role.TECHNICIAN).ok().resumeAfter(Duration.ofMinutes(2)).ok();
+    assertThat(play.prompt()).isInstanceOf(Prompt.Caution.class);
+    play.ok();
     assertThat(play.step()).isEqualTo("low");
     assertThat(play.prompt().said().first()).hasSize(2);
   }

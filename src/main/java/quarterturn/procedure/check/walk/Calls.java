@@ -129,6 +129,7 @@ public final class Calls {
         new Subject.Reading(quantity),
         new Subject.Each(quantity),
         new Subject.Differing(quantity),
+        new Subject.Creeping(quantity),
         new Subject.Repeating(quantity));
   }
 

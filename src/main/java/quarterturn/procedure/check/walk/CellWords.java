@@ -25,6 +25,10 @@ public final class CellWords {
             d -> d.quantity().word() + " differing by " + apart((Cell.Apart) cell, d.quantity()),
             r ->
                 r.quantity().word() + " repeating within " + apart((Cell.Apart) cell, r.quantity()),
+            c ->
+                c.quantity().word()
+                    + (((Cell.Creep) cell).out() ? " may" : " will not")
+                    + " creep out",
             each -> strings(each.quantity(), (Cell.Strings) cell),
             choice -> option(choice.step(), ((Cell.Option) cell).id()),
             count -> count.step() + " reached " + number(cell) + " times",
@@ -93,6 +97,9 @@ public final class CellWords {
   }
 
   private static String apart(Cell.Apart apart, Quantity quantity) {
+    if (apart.to() <= 0) {
+      return apart(new Cell.Apart(-apart.to(), -apart.above()), quantity) + ", the highest more";
+    }
     return (apart.to() < Cell.WITHOUT_END
             ? Decimals.plain(apart.to())
             : "more than " + Decimals.plain(apart.above()))

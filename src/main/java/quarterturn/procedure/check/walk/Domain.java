@@ -144,13 +144,14 @@ public final class Domain {
     return subject.match(
         new Subject.Cases<>(
             reading -> standings(reading.quantity(), atoms),
-            differing -> between(atoms, Cell.Apart::new),
-            repeating -> between(atoms, Cell.Apart::new),
+            differing -> between(-Cell.WITHOUT_END, atoms, Cell.Apart::new),
+            repeating -> between(0, atoms, Cell.Apart::new),
+            creeping -> List.of(new Cell.Creep(false), new Cell.Creep(true)),
             each -> strings(each.quantity()),
             choice -> options(options),
-            count -> between(atoms, Cell.Amount::new),
+            count -> between(0, atoms, Cell.Amount::new),
             person -> Arrays.stream(Role.values()).<Cell>map(Cell.Person::new).toList(),
-            turning -> between(atoms, Cell.Amount::new),
+            turning -> between(0, atoms, Cell.Amount::new),
             neck -> answers(atoms),
             rod -> withNone(Doubt.values(), Cell.Rod::new),
             feeling -> withNone(Feel.values(), Cell.Felt::new),
@@ -172,10 +173,10 @@ public final class Domain {
     return cells;
   }
 
-  /** Intervals between the bounds that conditions name. */
+  /** Intervals from {@code least} on between the bounds that conditions name. */
   private static List<Cell> between(
-      Collection<Condition.Atom> atoms, BiFunction<Double, Double, Cell> interval) {
-    TreeSet<Double> bounds = new TreeSet<>(List.of(0.0));
+      double least, Collection<Condition.Atom> atoms, BiFunction<Double, Double, Cell> interval) {
+    TreeSet<Double> bounds = new TreeSet<>(List.of(least));
     atoms.forEach(atom -> bounds.addAll(atom.bounds()));
     bounds.add(Cell.WITHOUT_END);
     List<Cell> cells = new ArrayList<>();

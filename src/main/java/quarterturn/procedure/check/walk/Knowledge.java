@@ -21,6 +21,7 @@ record Knowledge(Predicate<Cell> initial, boolean lasting, boolean stays) {
           reading -> new Knowledge(Cell.Standing.NOTHING::equals, true, false),
           differing -> new Knowledge(ANY, false, false),
           repeating -> new Knowledge(ANY, false, false),
+          creeping -> new Knowledge(ANY, false, false),
           each -> new Knowledge(ANY, true, false),
           choice -> new Knowledge(new Cell.Option("")::equals, true, true),
           count -> new Knowledge(Knowledge::none, true, true),

@@ -36,6 +36,7 @@ final class Transfer {
   private static final Subject RELIEF = new Subject.Reading(Quantity.RELIEF);
   private static final Subject DIFFERING = new Subject.Differing(Quantity.RELIEF);
   private static final Subject REPEATING = new Subject.Repeating(Quantity.RELIEF);
+  private static final Subject CREEPING = new Subject.Creeping(Quantity.RELIEF);
   private static final Subject NECK = new Subject.Neck();
   private static final Subject ROD = new Subject.Rod();
   private static final Subject FEELING = new Subject.Feeling();
@@ -139,7 +140,7 @@ final class Transfer {
     if (limits.stopFeels().contains(feel)) {
       now.stop();
     }
-    frame.open(now, RELIEF, DIFFERING, REPEATING, ROD, TODAY, IN_ALL);
+    frame.open(now, RELIEF, DIFFERING, REPEATING, CREEPING, ROD, TODAY, IN_ALL);
     frame.set(now, NECK, answered(Response.UNSEEN));
     frame.set(now, FEELING, frame.where(FEELING, new Cell.Felt(feel)::equals));
     return now;
@@ -193,7 +194,7 @@ final class Transfer {
   private List<Onward> read(
       Step.Measure step, int subject, int missing, AbstractState asked, AbstractState before) {
     if (step.quantity() == Quantity.RELIEF) {
-      frame.open(asked, DIFFERING, REPEATING, ROD);
+      frame.open(asked, DIFFERING, REPEATING, CREEPING, ROD);
     }
     List<Onward> ways = new ArrayList<>();
     for (Onward way : forked(step, asked)) {
