@@ -13,7 +13,8 @@ public enum Fact implements Worded {
   DETUNED("the strings are detuned"),
   SETTLED("the neck has settled"),
   NECK_LOOSE("the neck is loose in its pocket"),
-  NECK_FAST("the neck is fast in its pocket");
+  NECK_FAST("the neck is fast in its pocket"),
+  ROD_TWO_WAY("the rod can push either way");
 
   private final String meaning;
 

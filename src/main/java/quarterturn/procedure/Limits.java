@@ -19,6 +19,8 @@ import quarterturn.unit.Turn;
  * @param restHours how long the rod rests after that
  * @param fromAsFound most the rod may stand from where it was found
  * @param movesWithoutAnswer turns in a row without an answer before handing over
+ * @param movesInSlack the same for a technician on a two-way rod whose nut turns freely: its slack
+ *     zone is crossed by eighths
  * @param movesWhileTouching turns in a row before handing over while the string touches, where no
  *     answer could be seen
  * @param wrongWayMoves turns that moved the neck the wrong way before handing over
@@ -52,6 +54,7 @@ public record Limits(
     int restHours,
     Turn fromAsFound,
     int movesWithoutAnswer,
+    int movesInSlack,
     int movesWhileTouching,
     int wrongWayMoves,
     int stiffTurns,

@@ -103,6 +103,7 @@ public class LibraryFilesTest {
                 new Turn(1),
                 2,
                 4,
+                4,
                 2,
                 2,
                 5,

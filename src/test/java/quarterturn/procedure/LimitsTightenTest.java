@@ -33,6 +33,7 @@ class LimitsTightenTest {
       rest | 12 h | 48 h | 24 h
       from-as-found | 2 turns | 1/2 turn | 1 turn
       moves-without-answer | 3 | 1 | 2
+      moves-in-slack | 5 | 2 | 4
       moves-while-touching | 5 | 3 | 4
       wrong-way-moves | 3 | 1 | 2
       stiff-turns | 3 | 1 | 2
@@ -108,7 +109,7 @@ class LimitsTightenTest {
     for (Matcher key = Pattern.compile("(?m)^  ([a-z-]+):").matcher(text); key.find(); ) {
       there.add(key.group(1));
     }
-    assertThat(there).hasSize(36);
+    assertThat(there).hasSize(37);
     assertThat(keys().map(Key::name).toList()).containsExactlyElementsIn(there);
   }
 

@@ -167,7 +167,7 @@ public record BenchState(long bits) {
       case DETUNED -> offPitch().with(Fact.DETUNED);
       case NECK_LOOSE -> offPitch().without(Fact.NECK_FAST).with(Fact.NECK_LOOSE);
       case NECK_FAST -> without(Fact.NECK_LOOSE).with(Fact.NECK_FAST).spoiled().keeping(Set.of());
-      case ROD_IDENTIFIED, KEY_FITS -> with(fact);
+      case ROD_IDENTIFIED, KEY_FITS, ROD_TWO_WAY -> with(fact);
       case SETTLED -> this;
     };
   }

@@ -73,6 +73,7 @@ record LimitsReader(
             (int) rest.toHours(),
             smaller("from-as-found", this::turn, Turn.NONE),
             smaller("moves-without-answer", this::moves, 1),
+            smaller("moves-in-slack", this::moves, 1),
             smaller("moves-while-touching", this::moves, 1),
             smaller("wrong-way-moves", this::moves, 1),
             smaller("stiff-turns", this::moves, 1),

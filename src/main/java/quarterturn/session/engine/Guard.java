@@ -17,6 +17,7 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Response;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
@@ -133,7 +134,8 @@ record Guard(Limits limits, Advisor advisor) {
     if (state.history().wrongWay() >= limits.wrongWayMoves()) {
       return new Ruling.Stops("wrong-way", "The neck has moved the wrong way more than once.");
     }
-    if (state.history().times(Response.NO_ANSWER) >= limits.movesWithoutAnswer()) {
+    int silent = state.history().times(Response.NO_ANSWER);
+    if (silent >= (inSlack(state) ? limits.movesInSlack() : limits.movesWithoutAnswer())) {
       return new Ruling.Stops("no-response", "The neck has not answered the rod.");
     }
     if (state.history().touching() >= limits.movesWhileTouching()) {
@@ -155,6 +157,15 @@ record Guard(Limits limits, Advisor advisor) {
   private static boolean slackens(State state, boolean back) {
     TurnMade last = state.history().lastMoved();
     return back && last != null && last.turn().turns() > 0;
+  }
+
+  /** Whether a technician is crossing the slack of a two-way rod, whose nut turns freely in it. */
+  private static boolean inSlack(State state) {
+    TurnMade last = state.history().lastTurn();
+    return state.started().role() == Role.TECHNICIAN
+        && state.bench().has(Fact.ROD_TWO_WAY)
+        && last != null
+        && last.feel() == Feel.FREE;
   }
 
   private @Nullable Ruling missing(State state) {
@@ -277,9 +288,12 @@ record Guard(Limits limits, Advisor advisor) {
   Decision.@Nullable Reason fault(State state, Kind kind, Window window) {
     Reading reading = fresh(state);
     Bracket bracket = reading == null ? null : reading.read().bracket();
-    return bracket == null || state.history().turns().isEmpty()
-        ? null
-        : advisor.fault(question(state, kind, window, bracket, limits.perReading()));
+    if (bracket == null || state.history().turns().isEmpty()) {
+      return null;
+    }
+    Decision.Reason fault =
+        advisor.fault(question(state, kind, window, bracket, limits.perReading()));
+    return fault == Decision.Reason.NO_RESPONSE && inSlack(state) ? null : fault;
   }
 
   private Ruling rests(State state, Instant now) {
@@ -306,6 +320,9 @@ record Guard(Limits limits, Advisor advisor) {
     double most = Math.min(limit.turns(), limits.perReading().turns());
     SessionHistory history = state.history();
     boolean first = history.turns().isEmpty();
+    if (inSlack(state)) {
+      most = Math.min(most, Turn.EIGHTH.turns());
+    }
     boolean unknown = !history.known() && (first || history.touching() == 0);
     if (unknown || (first && history.jumped())) {
       most = Math.min(most, limits.firstMove().turns());

@@ -6,7 +6,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.procedure.condition.Feel;
+import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
+import quarterturn.unit.Turn;
 
 /**
  * What a rod nut without resistance means depends on the way it was turned. Common practice, no
@@ -55,11 +57,38 @@ class FreeTurnTest {
   /** Tightened no further than a free loosening began, a nut still turns freely in a sound neck. */
   @Test
   void slackLetOutInTheSameSessionIsTakenUpBeforeAnAnswerIsExpected() throws Exception {
-    Play play = freeTurn(found("0.20..0.25"), "0.20..0.25").to("soak-read").read("0.50..0.55");
-    freeTurn(play, "0.50..0.55");
-    assertThat(play.step()).isNotEqualTo("soak-tune");
-    freeTurn(play, "0.50..0.55");
-    assertThat(play.step()).isEqualTo("soak-tune");
+    Play play = freeTurn(found("0.20..0.25"), "0.20..0.25").to("soak-read").read("0.20..0.25");
+    play.to("turn-rod").turned(Feel.SMOOTH).to("read-low").read("0.50..0.55");
+    assertThat(freeTurn(play, "0.50..0.55").step()).isNotEqualTo("soak-tune");
+  }
+
+  /** A technician crosses the slack of a two-way rod by eighths; common practice, no source. */
+  @Test
+  void theSlackOfATwoWayRodIsCrossedByEighths() throws Exception {
+    Play play = Play.technician("bass-34").to("rod-kind").choose("two-way").to("found-low");
+    play.read("0.60..0.65").read("0.60..0.65").read("0.60..0.65");
+    for (int i = 0; i < 4; i++) {
+      if (play.prompt() instanceof Prompt.Wait) {
+        play.give(new Answer.Waited("the nut turns freely")).to("confirm").read("0.60..0.65");
+      }
+      assertThat(play.to("turn-rod").prompt()).isInstanceOf(Prompt.TurnRod.class);
+      assertThat(((Prompt.TurnRod) play.prompt()).turn()).isEqualTo(Turn.EIGHTH);
+      freeTurn(play, "0.60..0.65");
+      if (play.step().equals("soak-tune")) {
+        play.to("soak-read").read("0.60..0.65");
+      }
+    }
+    assertThat(play.step()).isEqualTo("slack-zone");
+  }
+
+  /** The first resistance ends it: what does not answer then is a repairer's. */
+  @Test
+  void theCrossingEndsAtTheFirstResistance() throws Exception {
+    Play play = Play.technician("bass-34").to("rod-kind").choose("two-way").to("found-low");
+    freeTurn(play.read("0.60..0.65").read("0.60..0.65").read("0.60..0.65"), "0.60..0.65");
+    play.to("soak-read").read("0.60..0.65").to("turn-rod").turned(Feel.SMOOTH);
+    play.to("read-low").read("0.60..0.65");
+    assertThat(play.step()).isEqualTo("slack-zone");
   }
 
   @ParameterizedTest

@@ -9,6 +9,7 @@ import quarterturn.procedure.check.rule.Rule;
 import quarterturn.procedure.check.walk.Frame;
 import quarterturn.procedure.condition.Cell;
 import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.condition.Role;
 import quarterturn.unit.Turn;
 
 /** The rule that no limit of a turn lies above policy. */
@@ -35,7 +36,8 @@ public final class OverLimit {
       wait(found, wait, limits);
     }
     for (Condition condition : Frame.conditions(step)) {
-      condition.atoms().forEach(atom -> condition(found, step, atom, limits));
+      boolean technician = condition.atoms().anyMatch(new Condition.Is(Role.TECHNICIAN)::equals);
+      condition.atoms().forEach(atom -> condition(found, step, atom, technician, limits));
     }
   }
 
@@ -58,7 +60,8 @@ public final class OverLimit {
     }
   }
 
-  private static void condition(Findings found, Step step, Condition atom, Limits limits) {
+  private static void condition(
+      Findings found, Step step, Condition atom, boolean technician, Limits limits) {
     if (atom instanceof Condition.Turned turned) {
       boolean today = turned.span() == Condition.Span.TODAY;
       String what = "a question for " + turned.least() + " " + turned.span().words();
@@ -67,7 +70,7 @@ public final class OverLimit {
     if (atom instanceof Condition.Answered answered) {
       int most =
           switch (answered.response()) {
-            case NO_ANSWER -> limits.movesWithoutAnswer();
+            case NO_ANSWER -> technician ? limits.movesInSlack() : limits.movesWithoutAnswer();
             case WRONG_WAY -> limits.wrongWayMoves();
             case UNSEEN -> limits.movesWhileTouching();
             case NOT_TURNED, MOVED -> Integer.MAX_VALUE;
