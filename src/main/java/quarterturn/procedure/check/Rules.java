@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import quarterturn.procedure.Slip;
-import quarterturn.procedure.check.rule.ActInWords;
+import quarterturn.procedure.check.rule.text.ActInWords;
 import quarterturn.procedure.check.rule.CannotProve;
-import quarterturn.procedure.check.rule.DirectionWords;
+import quarterturn.procedure.check.rule.text.DirectionWords;
 import quarterturn.procedure.check.rule.DoubtfulFact;
 import quarterturn.procedure.check.rule.EarlyReading;
 import quarterturn.procedure.check.rule.EndlessLoop;
-import quarterturn.procedure.check.rule.ForcedNut;
+import quarterturn.procedure.check.rule.text.ForcedNut;
 import quarterturn.procedure.check.rule.IdleBranch;
 import quarterturn.procedure.check.rule.LeftApart;
 import quarterturn.procedure.check.rule.MissingHazard;
@@ -29,7 +29,8 @@ import quarterturn.procedure.check.rule.TurnAfterDamage;
 import quarterturn.procedure.check.rule.TwoActions;
 import quarterturn.procedure.check.rule.UncountedReading;
 import quarterturn.procedure.check.rule.UnderPull;
-import quarterturn.procedure.check.rule.UnitInWords;
+import quarterturn.procedure.check.rule.text.RepairersWork;
+import quarterturn.procedure.check.rule.text.UnitInWords;
 import quarterturn.procedure.check.rule.UnknownOutcome;
 import quarterturn.procedure.check.rule.UnreachableStep;
 import quarterturn.procedure.check.rule.WhichString;
@@ -128,6 +129,7 @@ final class Rules {
           StrayHazard.RULE,
           TwoActions.RULE,
           ActInWords.RULE,
+          RepairersWork.RULE,
           MissingQuestion.RULE,
           LeftApart.RULE,
           NotAsExpected.RULE,

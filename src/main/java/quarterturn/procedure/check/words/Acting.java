@@ -22,8 +22,8 @@ final class Acting {
     }
     Part part = target.part();
     boolean screws = target.words().contains("screw");
-    if (forces(verb, part, tail)) {
-      return Act.FORCE;
+    if (forces(verb, part, tail) || RepairWork.is(verb, tail)) {
+      return Act.REPAIR;
     }
     boolean near = tail.saysOneOf(List.of("post", "bridge", "pitch", "string"));
     boolean lot =

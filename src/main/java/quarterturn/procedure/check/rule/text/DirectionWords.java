@@ -1,4 +1,4 @@
-package quarterturn.procedure.check.rule;
+package quarterturn.procedure.check.rule.text;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -9,6 +9,9 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.unit.Turn;
 
 /**
