@@ -6,7 +6,9 @@ import java.util.stream.Stream;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.check.rule.text.ActInWords;
 import quarterturn.procedure.check.rule.CannotProve;
+import quarterturn.procedure.check.rule.ClosedToOne;
 import quarterturn.procedure.check.rule.text.DirectionWords;
+import quarterturn.procedure.check.rule.DoneBlind;
 import quarterturn.procedure.check.rule.DoubtfulFact;
 import quarterturn.procedure.check.rule.EarlyReading;
 import quarterturn.procedure.check.rule.EndlessLoop;
@@ -30,6 +32,7 @@ import quarterturn.procedure.check.rule.TwoActions;
 import quarterturn.procedure.check.rule.UncountedReading;
 import quarterturn.procedure.check.rule.UnderPull;
 import quarterturn.procedure.check.rule.text.RepairersWork;
+import quarterturn.procedure.check.rule.text.TalkedAway;
 import quarterturn.procedure.check.rule.text.UnitInWords;
 import quarterturn.procedure.check.rule.UnknownOutcome;
 import quarterturn.procedure.check.rule.UnreachableStep;
@@ -122,6 +125,8 @@ final class Rules {
           OverLimit.RULE,
           OrderedTurn.RULE,
           TurnWords.RULE,
+          DoneBlind.RULE,
+          ClosedToOne.RULE,
           SkippedWait.RULE,
           SkippedStep.RULE,
           WrongShortcut.RULE,
@@ -130,6 +135,7 @@ final class Rules {
           TwoActions.RULE,
           ActInWords.RULE,
           RepairersWork.RULE,
+          TalkedAway.RULE,
           MissingQuestion.RULE,
           LeftApart.RULE,
           NotAsExpected.RULE,

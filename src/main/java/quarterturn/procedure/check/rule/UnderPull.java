@@ -13,12 +13,20 @@ public final class UnderPull {
   public static final Rule RULE =
       Rule.ofSteps(
           "under-pull",
-          "Before the neck is loosened in its pocket or a string is cut, it hangs slack, on every way.",
+          "Before a neck is loosened or a string cut, it hangs slack, and no words raise a saddle at full pull.",
           UnderPull::prove);
 
   /** Words of a string that has no pull left. */
   private static final Pattern SLACK =
       Pattern.compile("\\b(loose|limp|fully|slack off|no pull|completely|slacken it)\\b");
+
+  private static final Pattern SADDLE = Pattern.compile("(?is)\\bsaddles?\\b.*\\b(up|raise\\w*)\\b");
+
+  /** Words that leave a string its pull while a saddle is raised. */
+  private static final Pattern LOADED =
+      Pattern.compile(
+          "(?i)\\b(keep|leave|stays?|hold)\\b[^.]*\\b(string|strings)\\b[^.]*\\b(up|pitch|tight|tension|pull)\\b"
+              + "|\\bwithout (slackening|letting)\\b|\\b(no need|need not|needn't|don't|do not)\\b[^.]*\\bslacken");
 
   private UnderPull() {}
 
@@ -35,6 +43,15 @@ public final class UnderPull {
                         "let a step that establishes " + need.word() + " come first on this way"));
       }
     }
+    step.words()
+        .all()
+        .filter(SADDLE.asPredicate().and(LOADED.asPredicate()))
+        .forEach(
+            text ->
+                found.add(
+                    step,
+                    step.id() + " has a saddle raised under the pull of its string",
+                    "let its string be slackened first"));
     boolean slackened = proof.nearest(step, at -> !at.has(Fact.DETUNED)).isEmpty();
     boolean cuts = proof.said(step).stream().anyMatch(s -> s.order().act() == Act.CUT_STRING);
     if ((loosens(step) && slackened || cuts)

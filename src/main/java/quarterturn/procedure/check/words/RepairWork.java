@@ -21,7 +21,7 @@ record RepairWork(Set<String> verbs, Set<String> with, Pattern where) {
       "(board|fingerboard|fretboard|frets?|wood|top|neck|heel|bridge|body|instrument|guitar|bass)\\b";
 
   private static final String HEAT =
-      "radiator heater oven stove hob hairdryer dryer gun kettle flame fire sun sunshine steam candle";
+      "radiator heater oven stove hob fire sun sunshine steam";
 
   private static final List<RepairWork> ALL =
       List.of(
@@ -30,11 +30,12 @@ record RepairWork(Set<String> verbs, Set<String> with, Pattern where) {
           work("", "drill cordless sander grinder hacksaw saw jigsaw chisel crowbar"),
           work("", "pliers hammer mallet vice vise"),
           work("", "lips teeth mouth"),
+          work("", "hairdryer dryer kettle candle flame"),
           work("", HEAT, PLACE + "(" + HEAT.replace(' ', '|') + ")\\b"),
           work(
               "",
               "weight weights sand sandbag kilo kilos kg pounds brick bricks dumbbell bucket",
-              "\\b(neck|headstock)\\b"),
+              "^(?!.*weight of).*\\b(neck|headstock)\\b"),
           work("", "wet damp soaked soaking dripping sodden", PLACE + WOOD),
           work("soak drench moisten", "", "\\b" + WOOD),
           work("open", "amplifier amp"),

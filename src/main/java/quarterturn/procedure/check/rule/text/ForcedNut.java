@@ -34,7 +34,7 @@ public final class ForcedNut {
 
   private static final Pattern DENIED =
       Pattern.compile(
-          "\\b(no|not|never|neither|nor|don't|without|stop|instead of|ruins?|breaks?|strips?)\\b");
+          "\\b(no|not|never|nobody|neither|nor|don't|without|stop|instead of|ruins?|breaks?|strips?)\\b");
 
   private ForcedNut() {}
 

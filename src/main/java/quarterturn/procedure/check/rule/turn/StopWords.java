@@ -4,7 +4,10 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Words;
 import quarterturn.procedure.check.rule.Findings;
 import quarterturn.procedure.check.rule.Proof;
 import quarterturn.procedure.check.rule.Rule;
@@ -14,7 +17,7 @@ public final class StopWords {
   public static final Rule RULE =
       new Rule(
           "stop-words",
-          "Where a nut that jams, creaks or slips leads to, no words have it tried again.",
+          "Where a nut jams, creaks or slips, no words have it tried again, and no lesson has it taken on.",
           StopWords::prove);
 
   private static final Pattern AGAIN =
@@ -22,6 +25,15 @@ public final class StopWords {
 
   private static final Pattern DENIED =
       Pattern.compile("\\b(no|not|never|neither|nor|don't|without|repairer)\\b");
+
+  private static final Pattern STOP =
+      Pattern.compile(
+          "\\b(creaks?|cracks?|ticks?|clicks?|noise|hard|harder|stiff|stiffer|jams?|slips?|resist\\w*)\\b");
+
+  private static final Pattern ON =
+      Pattern.compile(
+          "\\b(go|carry|press|push|keep|turn it) on\\b|\\bto the mark\\b|\\bkeep (going|turning)\\b"
+              + "|\\bfinish\\b|\\bbeds? in\\b|\\bharder\\b");
 
   private StopWords() {}
 
@@ -33,6 +45,17 @@ public final class StopWords {
             .flatMap(turn -> proof.limits().stopFeels().stream().map(turn.felt()::get))
             .collect(Collectors.toSet());
     for (Step step : proof.steps().values()) {
+      step.words().ask().stream()
+          .filter(ask -> STOP.matcher(ask.question().toLowerCase(Locale.ROOT)).find())
+          .flatMap(StopWords::answers)
+          .flatMap(Words::sentences)
+          .filter(sentence -> on(sentence.toLowerCase(Locale.ROOT)))
+          .forEach(
+              sentence ->
+                  found.add(
+                      step,
+                      "a lesson has a nut taken on at " + step.id() + ": \"" + sentence + "\"",
+                      "let the answer be to stop, and to leave it to a repairer"));
       if (ends.contains(step.id())) {
         step.words()
             .sentences()
@@ -48,6 +71,15 @@ public final class StopWords {
                         "let a qualified repairer look, and nothing else"));
       }
     }
+  }
+
+  private static Stream<String> answers(LessonQuestion ask) {
+    Stream<String> against = ask.ideas().stream().map(LessonQuestion.Idea::because);
+    return Stream.concat(Stream.ofNullable(ask.answer()), against);
+  }
+
+  private static boolean on(String sentence) {
+    return ON.matcher(sentence).find() && !DENIED.matcher(sentence).find();
   }
 
   private static boolean again(String sentence) {
