@@ -15,8 +15,8 @@ public final class Protection {
           "\\b(nobody|no one|none|hardly|never|not|don't|doesn't)\\b.{0,24}\\bneed(s|ed)?\\b"
               + "|\\bneed(s)? (not|no)\\b|needn't|\\bno need\\b|\\b(unnecessary|needless|superfluous)\\b"
               + "|\\bnot (necessary|wanted)\\b|\\b(does|do)(n't| not) (apply|matter)\\b"
-              + "|\\bdo without\\b|\\bfor lawyers\\b|\\bcan be (ignored|skipped|passed over)\\b"
-              + "|\\b(leave|take|put) (\\w+ ){0,3}(off|away|aside)\\b|\\b(ignore|skip|forget)\\b");
+              + "|\\bdo without\\b|\\bfor (the )?lawyers\\b|\\bcan be (ignored|skipped|passed over)\\b"
+              + "|\\b(leave|take|put) (\\w+ ){0,3}(off|away|aside|in the (drawer|case|box|bag))\\b|\\b(ignore|skip|forget)\\b");
 
   private static final Pattern CLOSE =
       Pattern.compile(
