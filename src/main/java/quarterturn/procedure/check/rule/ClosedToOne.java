@@ -4,6 +4,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Ways;
 import quarterturn.procedure.condition.Cell;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.condition.Subject;
@@ -13,14 +14,14 @@ public final class ClosedToOne {
   public static final Rule RULE =
       Rule.ofSteps(
           "closed-to-one",
-          "Where the role alone decides, what ends for a technician does not go on for a beginner.",
+          "Where the role alone decides, no beginner is led on to work that ends there for a technician.",
           ClosedToOne::prove);
 
   private ClosedToOne() {}
 
   private static void prove(Proof proof, Step step, Findings found) {
-    if (ends(proof, way(step.fork(), Role.TECHNICIAN))
-        && !ends(proof, way(step.fork(), Role.BEGINNER))) {
+    if (works(proof, way(step.fork(), Role.BEGINNER))
+        && ends(proof, way(step.fork(), Role.TECHNICIAN))) {
       found.add(
           step,
           step.id() + " ends for a technician, and leads a beginner on",
@@ -30,6 +31,13 @@ public final class ClosedToOne {
 
   private static boolean ends(Proof proof, @Nullable String to) {
     return to != null && proof.steps().get(to) instanceof Step.End;
+  }
+
+  private static boolean works(Proof proof, @Nullable String from) {
+    return from != null
+        && Ways.reach(proof.procedure(), from, any -> true).stream()
+            .map(proof.procedure()::step)
+            .anyMatch(step -> step.changes() != null || !step.establishes().isEmpty());
   }
 
   /** Where a role leads, or null where something else decides. */

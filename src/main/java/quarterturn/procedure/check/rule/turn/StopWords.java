@@ -24,7 +24,7 @@ public final class StopWords {
       Pattern.compile("\\b(another|once more|again|try it|try the|go on|carry on|go further)\\b");
 
   private static final Pattern DENIED =
-      Pattern.compile("\\b(no|not|never|neither|nor|don't|without|repairer)\\b");
+      Pattern.compile("\\b(no|not|never|nobody|neither|nor|don't|without|repairer)\\b");
 
   private static final Pattern STOP =
       Pattern.compile(
