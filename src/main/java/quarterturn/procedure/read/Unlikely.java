@@ -128,7 +128,8 @@ record Unlikely(Faults faults) {
   }
 
   private void said(MappingKeys fields, String key, String own, String program) {
-    String added = Hazard.plain(own).replace(Hazard.plain(program), " ").strip();
+    String whole = Hazard.plain(own);
+    String added = program.isEmpty() ? whole : whole.replace(Hazard.plain(program), " ").strip();
     Words.sentences(added)
         .filter(Protection::undone)
         .forEach(

@@ -3,6 +3,7 @@ package quarterturn.procedure.check.rule;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
@@ -43,8 +44,11 @@ public final class UnderPull {
                         "let a step that establishes " + need.word() + " come first on this way"));
       }
     }
-    step.words()
-        .all()
+    boolean eased =
+        proof.said(step).stream()
+            .map(said -> said.order().act())
+            .anyMatch(act -> act == Act.EASE_STRING || act == Act.SLACKEN);
+    (eased ? Stream.<String>empty() : step.words().all())
         .filter(SADDLE.asPredicate().and(LOADED.asPredicate()))
         .forEach(
             text ->

@@ -217,7 +217,7 @@ final class Acting {
       case TURN ->
           amount && !others(tail) && !mentioned.nearOther()
               || Words.has(
-                      "repeat redo do make undo take add apply give follow reverse double perform finish complete execute try",
+                      "repeat redo do make undo take add apply give tighten loosen turn follow reverse double perform finish complete execute try",
                       verb)
                   && !mentioned.nearOther();
       case RELIEF -> amount || way;

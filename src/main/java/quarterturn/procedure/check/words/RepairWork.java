@@ -13,40 +13,53 @@ import java.util.regex.Pattern;
  * @param where what the words behind the verb have to show besides
  */
 record RepairWork(Set<String> verbs, Set<String> with, Pattern where) {
-  private static final String PLACE =
-      "\\b(on|onto|upon|across|over|along|in|into|near|by|beside|under|before|at|against|with)"
-          + "( \\S+){0,2} ";
+  private static final String UPON =
+      "\\b(on|onto|upon|across|over|along|into|under|around|through)( \\S+){0,3} ";
+
+  private static final String NEAR =
+      "\\b(on|onto|across|over|in|into|near|by|beside|under|before|at|against)( \\S+){0,3} ";
 
   private static final String WOOD =
-      "(board|fingerboard|fretboard|frets?|wood|top|neck|heel|bridge|body|instrument|guitar|bass)\\b";
+      "(board|fingerboard|fretboard|frets?|wood|top|neck|heel|bridge|body|instrument|guitar|bass|crack)\\b";
 
   private static final String HEAT =
-      "radiator heater oven stove hob fire sun sunshine steam";
+      "radiator heater oven stove hob fire sun sunshine steam fireplace";
 
   private static final List<RepairWork> ALL =
       List.of(
-          work("glue epoxy superglue cement solder bake steam prise pry drill rout ream", ""),
-          work("", "glue superglue epoxy cyanoacrylate adhesive solder"),
+          work("glue epoxy superglue cement solder bake steam prise pry lever drill rout ream", ""),
+          work("heat", "", "\\b" + WOOD),
+          work("bend flex", "", "^ (the |its )?neck (back|over|straight|forward|against|until)\\b"),
+          work("knock bang beat whack", "", "\\b(in|out|off|down|home|loose|back|free)\\b"),
+          work("", "glue superglue epoxy cyanoacrylate adhesive solder varnish lacquer putty"),
           work("", "drill cordless sander grinder hacksaw saw jigsaw chisel crowbar"),
           work("", "pliers hammer mallet vice vise"),
-          work("", "lips teeth mouth"),
+          work(
+              "",
+              "lips teeth mouth",
+              "\\b(in|into|between) (\\S+ )?(lips|teeth|mouth)\\b|\\bwith (\\S+ )?teeth\\b"),
           work("", "hairdryer dryer kettle candle flame"),
-          work("", HEAT, PLACE + "(" + HEAT.replace(' ', '|') + ")\\b"),
+          work("", "gun iron", "\\b(heat|hot air|hot|soldering|clothes|flat) (gun|iron)\\b"),
+          work("", HEAT, NEAR + "(" + HEAT.replace(' ', '|') + ")\\b"),
           work(
               "",
               "weight weights sand sandbag kilo kilos kg pounds brick bricks dumbbell bucket",
               "^(?!.*weight of).*\\b(neck|headstock)\\b"),
-          work("", "wet damp soaked soaking dripping sodden", PLACE + WOOD),
+          work(
+              "lay put place leave let press spread drape set hold rest spray pour drip sprinkle run",
+              "wet damp soaked soaking dripping sodden water",
+              UPON + WOOD),
+          work("wrap cover", "wet damp soaked soaking dripping", "\\b" + WOOD),
           work("soak drench moisten", "", "\\b" + WOOD),
-          work("open", "amplifier amp"),
+          work("open reach", "amplifier amp"),
           work(
               "take remove unscrew undo lift pull",
-              "amplifier amp",
+              "amplifier amp mains",
               "\\b(back|cover|lid|grille|panel|chassis|plate|screws|apart)\\b"),
           work(
               "touch press poke prod push wiggle bend bridge",
-              "wire wires valve valves fuse capacitor chassis"),
-          work("unhook lever hook pull flick", "spring springs"));
+              "wire wires valve valves tubes fuse capacitor chassis"),
+          work("unhook hook pull flick", "spring springs"));
 
   private static final Set<String> TELLING = telling();
 

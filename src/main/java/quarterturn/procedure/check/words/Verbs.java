@@ -65,7 +65,7 @@ final class Verbs {
           "get have press hold seat clean rock support rub wipe shine wear face come insert fetch",
           "grab help want need touch tap tape slip bend stretch oil polish plug unplug start begin",
           "bolt fasten cover shorten lengthen retune fix fill ensure be act help stop clamp pluck",
-          "strap dab smear spread grease lubricate hit weigh load iron clip snip capo strum place pick throw buy order confirm return reach prepare ready continue");
+          "strap dab smear spread spray wrap drape grease lubricate hit weigh load iron clip snip capo strum place pick throw buy order confirm return reach prepare ready continue");
 
   private static final Map<String, String> BASES = bases();
 

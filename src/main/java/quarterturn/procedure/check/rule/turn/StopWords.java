@@ -33,7 +33,7 @@ public final class StopWords {
   private static final Pattern ON =
       Pattern.compile(
           "\\b(go|carry|press|push|keep|turn it) on\\b|\\bto the mark\\b|\\bkeep (going|turning)\\b"
-              + "|\\bfinish\\b|\\bbeds? in\\b|\\bharder\\b");
+              + "|\\bfinish\\b|\\bbeds? in\\b|\\bturn (it )?harder\\b");
 
   private StopWords() {}
 
@@ -46,10 +46,7 @@ public final class StopWords {
             .collect(Collectors.toSet());
     for (Step step : proof.steps().values()) {
       step.words().ask().stream()
-          .filter(ask -> STOP.matcher(ask.question().toLowerCase(Locale.ROOT)).find())
-          .flatMap(StopWords::answers)
-          .flatMap(Words::sentences)
-          .filter(sentence -> on(sentence.toLowerCase(Locale.ROOT)))
+          .flatMap(StopWords::goingOn)
           .forEach(
               sentence ->
                   found.add(
@@ -73,13 +70,21 @@ public final class StopWords {
     }
   }
 
-  private static Stream<String> answers(LessonQuestion ask) {
+  /** The sentences of a question's answers that have a nut taken on which must be left. */
+  private static Stream<String> goingOn(LessonQuestion ask) {
     Stream<String> against = ask.ideas().stream().map(LessonQuestion.Idea::because);
-    return Stream.concat(Stream.ofNullable(ask.answer()), against);
+    return Stream.concat(Stream.ofNullable(ask.answer()), against)
+        .flatMap(Words::sentences)
+        .filter(sentence -> stops(ask.question()) || stops(sentence))
+        .filter(sentence -> found(ON, sentence) && !found(DENIED, sentence));
   }
 
-  private static boolean on(String sentence) {
-    return ON.matcher(sentence).find() && !DENIED.matcher(sentence).find();
+  private static boolean stops(String words) {
+    return found(STOP, words);
+  }
+
+  private static boolean found(Pattern pattern, String words) {
+    return pattern.matcher(words.toLowerCase(Locale.ROOT)).find();
   }
 
   private static boolean again(String sentence) {
