@@ -33,7 +33,8 @@ public final class Protection {
               + "|\\b(face|eyes?|nose) (\\w+ ){0,3}(close|near|right|next)\\b");
 
   private static final Pattern DENIED =
-      Pattern.compile("\\b(never|not|nobody|no one|nor|don't|doesn't|mustn't|shouldn't|until|before)\\b");
+      Pattern.compile(
+          "\\b(never|not|nobody|no one|nor|don't|doesn't|mustn't|shouldn't|until|before)\\b");
 
   /** Words that tell what somebody thinks, or ask. */
   private static final Pattern TOLD =

@@ -26,8 +26,8 @@ import quarterturn.unit.Length;
 import quarterturn.unit.Note;
 
 /**
- * Finds what can hardly be meant in a file of kinds or hazards that can be read. A check tells it; a
- * user's folder that has it is opened all the same.
+ * Finds what can hardly be meant in a file of kinds or hazards that can be read. A check tells it;
+ * a user's folder that has it is opened all the same.
  */
 record Unlikely(Faults faults) {
   /**

@@ -15,7 +15,8 @@ public final class DoneBlind {
           "Where a reading can't be taken, no step comes next that sets a saddle or a pickup without it.",
           DoneBlind::prove);
 
-  private static final Set<Act> SETTING = Set.of(Act.LOWER_SADDLE, Act.RAISE_SADDLE, Act.SET_PICKUP);
+  private static final Set<Act> SETTING =
+      Set.of(Act.LOWER_SADDLE, Act.RAISE_SADDLE, Act.SET_PICKUP);
 
   private DoneBlind() {}
 

@@ -47,8 +47,7 @@ public final class TurnAfterDamage {
   private static boolean well(Proof proof, String from) {
     return Ways.reach(proof.procedure(), from, TurnAfterDamage::passed).stream()
         .map(proof.procedure()::step)
-        .anyMatch(
-            step -> step instanceof Step.Done && !step.words().text().contains("repairer"));
+        .anyMatch(step -> step instanceof Step.Done && !step.words().text().contains("repairer"));
   }
 
   private static boolean passed(Step step) {

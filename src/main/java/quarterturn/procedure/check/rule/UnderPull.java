@@ -21,7 +21,8 @@ public final class UnderPull {
   private static final Pattern SLACK =
       Pattern.compile("\\b(loose|limp|fully|slack off|no pull|completely|slacken it)\\b");
 
-  private static final Pattern SADDLE = Pattern.compile("(?is)\\bsaddles?\\b.*\\b(up|raise\\w*)\\b");
+  private static final Pattern SADDLE =
+      Pattern.compile("(?is)\\bsaddles?\\b.*\\b(up|raise\\w*)\\b");
 
   /** Words that leave a string its pull while a saddle is raised. */
   private static final Pattern LOADED =
