@@ -51,6 +51,7 @@ class HouseTest {
           "procedure.read.yaml",
           "procedure.check",
           "procedure.check.rule",
+          "procedure.check.rule.text",
           "procedure.check.rule.turn",
           "procedure.check.walk",
           "procedure.check.words",

@@ -55,7 +55,12 @@ public record Words(
 
   /** Their sentences, each on one line. */
   public Stream<String> sentences() {
-    return all().map(text -> SPACE.matcher(text).replaceAll(" ")).flatMap(SENTENCE::splitAsStream);
+    return all().flatMap(Words::sentences);
+  }
+
+  /** The sentences of a text, each on one line. */
+  public static Stream<String> sentences(String text) {
+    return SENTENCE.splitAsStream(SPACE.matcher(text).replaceAll(" "));
   }
 
   private static final Pattern SPACE = Pattern.compile("\\s+");

@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
-import quarterturn.procedure.check.rule.DirectionWords;
+import quarterturn.procedure.check.rule.text.DirectionWords;
 import quarterturn.unit.Turn;
 
 /**

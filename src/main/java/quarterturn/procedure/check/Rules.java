@@ -4,13 +4,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import quarterturn.procedure.Slip;
-import quarterturn.procedure.check.rule.ActInWords;
 import quarterturn.procedure.check.rule.CannotProve;
-import quarterturn.procedure.check.rule.DirectionWords;
+import quarterturn.procedure.check.rule.ClosedToOne;
+import quarterturn.procedure.check.rule.DoneBlind;
 import quarterturn.procedure.check.rule.DoubtfulFact;
 import quarterturn.procedure.check.rule.EarlyReading;
 import quarterturn.procedure.check.rule.EndlessLoop;
-import quarterturn.procedure.check.rule.ForcedNut;
 import quarterturn.procedure.check.rule.IdleBranch;
 import quarterturn.procedure.check.rule.LeftApart;
 import quarterturn.procedure.check.rule.MissingHazard;
@@ -29,11 +28,16 @@ import quarterturn.procedure.check.rule.TurnAfterDamage;
 import quarterturn.procedure.check.rule.TwoActions;
 import quarterturn.procedure.check.rule.UncountedReading;
 import quarterturn.procedure.check.rule.UnderPull;
-import quarterturn.procedure.check.rule.UnitInWords;
 import quarterturn.procedure.check.rule.UnknownOutcome;
 import quarterturn.procedure.check.rule.UnreachableStep;
 import quarterturn.procedure.check.rule.WhichString;
 import quarterturn.procedure.check.rule.WrongShortcut;
+import quarterturn.procedure.check.rule.text.ActInWords;
+import quarterturn.procedure.check.rule.text.DirectionWords;
+import quarterturn.procedure.check.rule.text.ForcedNut;
+import quarterturn.procedure.check.rule.text.RepairersWork;
+import quarterturn.procedure.check.rule.text.TalkedAway;
+import quarterturn.procedure.check.rule.text.UnitInWords;
 import quarterturn.procedure.check.rule.turn.OrderedTurn;
 import quarterturn.procedure.check.rule.turn.OverLimit;
 import quarterturn.procedure.check.rule.turn.StopWords;
@@ -121,6 +125,8 @@ final class Rules {
           OverLimit.RULE,
           OrderedTurn.RULE,
           TurnWords.RULE,
+          DoneBlind.RULE,
+          ClosedToOne.RULE,
           SkippedWait.RULE,
           SkippedStep.RULE,
           WrongShortcut.RULE,
@@ -128,6 +134,8 @@ final class Rules {
           StrayHazard.RULE,
           TwoActions.RULE,
           ActInWords.RULE,
+          RepairersWork.RULE,
+          TalkedAway.RULE,
           MissingQuestion.RULE,
           LeftApart.RULE,
           NotAsExpected.RULE,

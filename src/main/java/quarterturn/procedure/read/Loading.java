@@ -107,17 +107,39 @@ final class Loading {
    * @param name one of {@link #RULES}, which says what it is
    */
   List<Fault> faults(Found file, String name) throws IOException {
+    Map<String, Kind> kinds = null;
+    Map<String, Hazard> own = null;
     switch (name) {
-      case "kinds.yaml" -> read(file, KindsReader::draft);
+      case "kinds.yaml" -> kinds = read(file, KindsReader::draft);
       case "results.yaml" -> results(file, null);
-      case "hazards.yaml" -> hazards(file);
+      case "hazards.yaml" -> own = hazards(file);
       default -> {
         Map<String, Hazard> hazards = hazards(shelf.needed("safety", "hazards"));
         List<String> known = hazards == null ? null : List.copyOf(hazards.keySet());
         limits(file, known);
       }
     }
-    return faults();
+    List<Fault> faults = faults();
+    return faults.isEmpty() ? unlikely(file, kinds, own) : faults;
+  }
+
+  /** What can hardly be meant in a file without a fault. */
+  private List<Fault> unlikely(
+      Found file, @Nullable Map<String, Kind> kinds, @Nullable Map<String, Hazard> hazards)
+      throws IOException {
+    try {
+      Faults told = new Faults(shelf.source(file));
+      Library program = Shelf.program();
+      if (kinds != null) {
+        new Unlikely(told).kinds(kinds, program.kinds().values());
+      }
+      if (hazards != null) {
+        new Unlikely(told).hazards(hazards, program.hazards());
+      }
+      return told.sorted();
+    } catch (UnreadableException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   /** Reads a file as far as it can be read. */

@@ -10,7 +10,7 @@ import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Step;
 
 /** Decides which hazards go with a step, by what it does and by what it says. */
-final class Dangers {
+public final class Dangers {
   private static final int SHOWN = 5;
 
   private final Set<String> does;
@@ -34,7 +34,7 @@ final class Dangers {
   }
 
   /** What a step does, in the words of a file: a turn, its facts and its changes. */
-  static Set<String> does(Step step) {
+  public static Set<String> does(Step step) {
     if (step instanceof Step.TurnRod) {
       return Set.of("turn");
     }

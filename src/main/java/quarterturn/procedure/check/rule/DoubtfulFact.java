@@ -19,7 +19,8 @@ public final class DoubtfulFact {
   private static final Pattern DOUBT =
       Pattern.compile(
           "\\b(none|not|no|can't|cannot|don't|never|unsure|maybe|perhaps|could|might|think|guess"
-              + "|probably|almost|nearly|somehow)\\b");
+              + "|probably|almost|nearly|somehow|a bit|half way|halfway|partly|roughly|wobbles"
+              + "|(?<!hardly )rocks)\\b");
 
   private DoubtfulFact() {}
 

@@ -4,17 +4,27 @@ import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.check.walk.Reachability;
 
-/** The rule that no end leaves the instrument apart. */
+/** The rule that nothing is tuned, and no end comes, with the instrument apart. */
 public final class LeftApart {
   public static final Rule RULE =
       Rule.ofSteps(
           "left-apart",
-          "A procedure does not end as done with the neck loose in its pocket or the strings slack.",
+          "No strings are tuned with the neck loose in its pocket; nothing ends as done so, or with them slack.",
           LeftApart::prove);
 
   private LeftApart() {}
 
   private static void prove(Proof proof, Step step, Findings found) {
+    if (step.establishes().contains(Fact.AT_PITCH)) {
+      proof
+          .nearest(step, at -> at.has(Fact.NECK_LOOSE))
+          .ifPresent(
+              node ->
+                  found.add(
+                      node,
+                      step.id() + " tunes the strings with the neck loose in its pocket",
+                      "let a step that establishes neck-fast come first"));
+    }
     if (step instanceof Step.Done) {
       for (Reachability.Node node : proof.paths().at(step.id())) {
         apart(node, Fact.DETUNED, "the strings slack", Fact.AT_PITCH, found);

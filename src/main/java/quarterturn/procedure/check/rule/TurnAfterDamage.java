@@ -11,7 +11,7 @@ public final class TurnAfterDamage {
   public static final Rule RULE =
       Rule.ofSteps(
           "turn-after-damage",
-          "An answer that tells of a crack, a creak or a part that lifts leads to no turn of the rod.",
+          "An answer that tells of damage leads to no turn of the rod, and to no end as if all were well.",
           TurnAfterDamage::prove);
 
   private static final Pattern DAMAGE =
@@ -27,6 +27,12 @@ public final class TurnAfterDamage {
       for (Step.Option option : choose.options()) {
         String label = option.label().toLowerCase(Locale.ROOT);
         boolean damage = DAMAGE.matcher(label).find() && !NONE.matcher(label).find();
+        if (damage && well(proof, option.go())) {
+          found.add(
+              step,
+              "the answer \"" + option.label() + "\" leads to an end as if all were well",
+              "let it lead to a hand-over, or name a repairer there");
+        }
         if (damage && turns(proof, option.go())) {
           found.add(
               step,
@@ -35,6 +41,17 @@ public final class TurnAfterDamage {
         }
       }
     }
+  }
+
+  /** Whether it ends as done before anything else is asked, and no repairer is named. */
+  private static boolean well(Proof proof, String from) {
+    return Ways.reach(proof.procedure(), from, TurnAfterDamage::passed).stream()
+        .map(proof.procedure()::step)
+        .anyMatch(step -> step instanceof Step.Done && !step.words().text().contains("repairer"));
+  }
+
+  private static boolean passed(Step step) {
+    return step instanceof Step.Tell || step instanceof Step.Straight;
   }
 
   private static boolean turns(Proof proof, String from) {

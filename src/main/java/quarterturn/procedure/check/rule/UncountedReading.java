@@ -1,5 +1,6 @@
 package quarterturn.procedure.check.rule;
 
+import java.util.regex.Pattern;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
@@ -12,8 +13,13 @@ public final class UncountedReading {
   public static final Rule RULE =
       Rule.ofSteps(
           "uncounted-reading",
-          "A string is read at pitch, and relief only once the neck has settled.",
+          "A string is read at pitch, tuned without a capo, and relief only once the neck has settled.",
           UncountedReading::prove);
+
+  private static final Pattern CAPO = Pattern.compile("(?i)\\bcapo\\b");
+
+  private static final Pattern OFF =
+      Pattern.compile("(?i)\\b(off|without|no|not|never|remove|lift|would|before|after)\\b");
 
   private UncountedReading() {}
 
@@ -24,6 +30,17 @@ public final class UncountedReading {
           step,
           "a string that " + step.id() + " lets down can be read off pitch",
           "let a step that establishes at-pitch come between");
+    }
+    if (step.establishes().contains(Fact.AT_PITCH)) {
+      step.words()
+          .sentences()
+          .filter(CAPO.asPredicate().and(OFF.asPredicate().negate()))
+          .forEach(
+              sentence ->
+                  found.add(
+                      step,
+                      step.id() + " tunes behind a capo: \"" + sentence + "\"",
+                      "let the capo come off before the strings are tuned"));
     }
     if (step instanceof Step.Measure measure && measure.quantity().onString()) {
       proof.paths().at(step.id()).forEach(node -> counts(proof, measure, node, found));

@@ -3,6 +3,7 @@ package quarterturn.procedure.check.rule;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
@@ -13,12 +14,21 @@ public final class UnderPull {
   public static final Rule RULE =
       Rule.ofSteps(
           "under-pull",
-          "Before the neck is loosened in its pocket or a string is cut, it hangs slack, on every way.",
+          "Before a neck is loosened or a string cut, it hangs slack, and no words raise a saddle at full pull.",
           UnderPull::prove);
 
   /** Words of a string that has no pull left. */
   private static final Pattern SLACK =
       Pattern.compile("\\b(loose|limp|fully|slack off|no pull|completely|slacken it)\\b");
+
+  private static final Pattern SADDLE =
+      Pattern.compile("(?is)\\bsaddles?\\b.*\\b(up|raise\\w*)\\b");
+
+  /** Words that leave a string its pull while a saddle is raised. */
+  private static final Pattern LOADED =
+      Pattern.compile(
+          "(?i)\\b(keep|leave|stays?|hold)\\b[^.]*\\b(string|strings)\\b[^.]*\\b(up|pitch|tight|tension|pull)\\b"
+              + "|\\bwithout (slackening|letting)\\b|\\b(no need|need not|needn't|don't|do not)\\b[^.]*\\bslacken");
 
   private UnderPull() {}
 
@@ -35,6 +45,18 @@ public final class UnderPull {
                         "let a step that establishes " + need.word() + " come first on this way"));
       }
     }
+    boolean eased =
+        proof.said(step).stream()
+            .map(said -> said.order().act())
+            .anyMatch(act -> act == Act.EASE_STRING || act == Act.SLACKEN);
+    (eased ? Stream.<String>empty() : step.words().all())
+        .filter(SADDLE.asPredicate().and(LOADED.asPredicate()))
+        .forEach(
+            text ->
+                found.add(
+                    step,
+                    step.id() + " has a saddle raised under the pull of its string",
+                    "let its string be slackened first"));
     boolean slackened = proof.nearest(step, at -> !at.has(Fact.DETUNED)).isEmpty();
     boolean cuts = proof.said(step).stream().anyMatch(s -> s.order().act() == Act.CUT_STRING);
     if ((loosens(step) && slackened || cuts)

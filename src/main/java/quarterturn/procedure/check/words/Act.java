@@ -21,7 +21,8 @@ public enum Act {
   SET_PICKUP("pickup-height", "an adjust step (what: pickup-height)", true),
   WORK_NUT("nut", "changes: nut", false),
   WORK_FRETS("fret-work", "changes: fret-work", false),
-  FORCE("", "a hand-over: it is work for a qualified repairer", false),
+  /** Work that no sheet orders of its reader. */
+  REPAIR("", "a hand-over", false),
   WORK_WOOD("neck-refit nut fret-work", "the change it makes (changes)", false);
 
   private final Set<String> needs;

@@ -22,8 +22,8 @@ final class Acting {
     }
     Part part = target.part();
     boolean screws = target.words().contains("screw");
-    if (forces(verb, part, tail)) {
-      return Act.FORCE;
+    if (forces(verb, part, tail) || RepairWork.is(verb, tail)) {
+      return Act.REPAIR;
     }
     boolean near = tail.saysOneOf(List.of("post", "bridge", "pitch", "string"));
     boolean lot =
@@ -217,7 +217,7 @@ final class Acting {
       case TURN ->
           amount && !others(tail) && !mentioned.nearOther()
               || Words.has(
-                      "repeat redo do make undo take add apply give follow reverse double perform finish complete execute try",
+                      "repeat redo do make undo take add apply give tighten loosen turn follow reverse double perform finish complete execute try",
                       verb)
                   && !mentioned.nearOther();
       case RELIEF -> amount || way;

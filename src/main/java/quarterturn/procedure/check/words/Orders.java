@@ -52,7 +52,8 @@ public final class Orders {
         Verb verb = here.get(one);
         mentioned.hear(segment, heard, verb.place());
         heard = verb.place();
-        int to = one + 1 < here.size() ? here.get(one + 1).place() : segment.size();
+        int next = lets(here, one) ? one + 2 : one + 1;
+        int to = next < here.size() ? here.get(next).place() : segment.size();
         if (verb.mood() == Mood.ORDER) {
           order(sentence, segment, verb, to, tail(all, verbs, at, verb.place(), to));
         }
@@ -81,6 +82,13 @@ public final class Orders {
       mentioned.hear(segment, heard, segment.size());
       last = here.isEmpty() ? last : here.get(here.size() - 1).mood();
     }
+  }
+
+  /** Whether the next verb only says what is let happen: let it go down. */
+  private static boolean lets(List<Verb> verbs, int one) {
+    return verbs.get(one).base().equals("let")
+        && one + 1 < verbs.size()
+        && Words.has("go come run drop sink", verbs.get(one + 1).base());
   }
 
   private static Implied.Continued continued(

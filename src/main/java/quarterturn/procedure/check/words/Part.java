@@ -14,7 +14,7 @@ enum Part {
   /** The rod's nut, or the slotted one: the verb tells. */
   NUT("nut"),
   /** The turn that was made or is to be made. */
-  TURN("turn turning"),
+  TURN("turn turning amount"),
   /** The neck's curve. */
   RELIEF("relief bow curve tension gap"),
   STRING("string strings {string} {lowest} {highest}"),

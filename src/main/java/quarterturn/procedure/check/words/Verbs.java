@@ -10,7 +10,7 @@ final class Verbs {
   static final Set<String> TURNING =
       Words.of(
           "tighten loosen turn rotate crank twist wind unwind spin torque snug cinch tauten swivel",
-          "untighten overtighten screw unscrew wrench {way}");
+          "untighten overtighten screw unscrew wrench swing {way}");
 
   /** Verbs that mean a turn where the rod itself is their object. */
   static final Set<String> SETTING =
@@ -21,7 +21,7 @@ final class Verbs {
   /** Verbs that give the rod an amount, or move its key to a place. */
   static final Set<String> GIVING =
       Words.of(
-          "give bring take move put go push pull swing run work send make add apply do repeat redo",
+          "give bring take move put go push pull run work send make add apply do repeat redo",
           "keep continue carry advance increase decrease reduce lower raise step set draw drive lean",
           "let open close shift proceed finish start begin resume follow walk coax grant allow allot",
           "use spend help");
@@ -65,7 +65,7 @@ final class Verbs {
           "get have press hold seat clean rock support rub wipe shine wear face come insert fetch",
           "grab help want need touch tap tape slip bend stretch oil polish plug unplug start begin",
           "bolt fasten cover shorten lengthen retune fix fill ensure be act help stop clamp pluck",
-          "grease lubricate hit weigh load iron clip snip capo strum place pick throw buy order confirm return reach prepare ready continue");
+          "strap dab smear spread spray wrap drape grease lubricate hit weigh load iron clip snip capo strum place pick throw buy order confirm return reach prepare ready continue");
 
   private static final Map<String, String> BASES = bases();
 

@@ -1,8 +1,11 @@
-package quarterturn.procedure.check.rule;
+package quarterturn.procedure.check.rule.text;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 
 /** The rule that no text has a reading typed in another unit than the one it is taken in. */
 public final class UnitInWords {

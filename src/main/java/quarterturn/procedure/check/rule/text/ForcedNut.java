@@ -1,8 +1,11 @@
-package quarterturn.procedure.check.rule;
+package quarterturn.procedure.check.rule.text;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 
 /** The rule that no words offer oil, a longer lever or a blow where a nut sits fast or creaks. */
 public final class ForcedNut {
@@ -31,7 +34,7 @@ public final class ForcedNut {
 
   private static final Pattern DENIED =
       Pattern.compile(
-          "\\b(no|not|never|neither|nor|don't|without|stop|instead of|ruins?|breaks?|strips?)\\b");
+          "\\b(no|not|never|nobody|neither|nor|don't|without|stop|instead of|ruins?|breaks?|strips?)\\b");
 
   private ForcedNut() {}
 

@@ -1,4 +1,4 @@
-package quarterturn.procedure.check.rule;
+package quarterturn.procedure.check.rule.text;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -9,6 +9,9 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
 import quarterturn.unit.Turn;
 
 /**
@@ -19,7 +22,7 @@ public final class DirectionWords {
   public static final Rule RULE =
       Rule.ofSteps(
           "direction-words",
-          "Tightening goes clockwise and makes the gap smaller, loosening the other way: no words differ.",
+          "Clockwise tightens and makes the gap smaller, a wheel seen from the body: no words differ.",
           DirectionWords::prove);
 
   /** Words of one group say one thing of one turn. */
@@ -38,9 +41,28 @@ public final class DirectionWords {
   private static final Pattern DENIED =
       Pattern.compile("\\b(no|not|never|nor|neither|don't|wrong)\\b", Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern WHEEL = Pattern.compile("(?i)\\bwheel\\b");
+
+  /** A look along the neck from the end at which no wheel is. */
+  private static final Pattern AWAY =
+      Pattern.compile(
+          "(?i)\\bfrom the headstock\\b[^.]*\\bthe (body|bridge|heel)\\b"
+              + "|\\bto(wards?)? the (body|bridge|heel) from the headstock\\b");
+
   private DirectionWords() {}
 
   private static void prove(Proof proof, Step step, Findings found) {
+    if (step instanceof Step.TurnRod && step.words().all().anyMatch(WHEEL.asPredicate())) {
+      step.words()
+          .sentences()
+          .filter(AWAY.asPredicate().and(DENIED.asPredicate().negate()))
+          .forEach(
+              sentence ->
+                  found.add(
+                      step,
+                      step.id() + " has a wheel seen from the wrong end: \"" + sentence + "\"",
+                      "the sense is said looking from the body toward the headstock"));
+    }
     step.words()
         .sentences()
         .filter(sentence -> !DENIED.matcher(sentence).find())

@@ -1,8 +1,13 @@
-package quarterturn.procedure.check.rule;
+package quarterturn.procedure.check.rule.text;
 
 import java.util.HashSet;
 import java.util.Set;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.check.rule.Dangers;
+import quarterturn.procedure.check.rule.Findings;
+import quarterturn.procedure.check.rule.Proof;
+import quarterturn.procedure.check.rule.Rule;
+import quarterturn.procedure.check.rule.Said;
 import quarterturn.procedure.check.words.Act;
 
 /**
@@ -21,7 +26,7 @@ public final class ActInWords {
   private static void prove(Proof proof, Step step, Findings found) {
     for (Said said : proof.said(step)) {
       Act act = said.order().act();
-      if (act == null || act == Act.TURN_ROD || act == Act.EASE_STRING) {
+      if (act == null || act == Act.TURN_ROD || act == Act.REPAIR || act == Act.EASE_STRING) {
         continue;
       }
       if (step instanceof Step.Adjust && said.order().adds()) {
