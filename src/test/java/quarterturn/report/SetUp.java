@@ -293,7 +293,7 @@ public final class SetUp {
             "finish",
             false,
             "in-window",
-            "A buzz on open strings alone comes from the slotted nut: let a repairer see it."));
+            "A buzz on open strings alone comes from the nut: let a qualified repairer see it."));
   }
 
   /** Handed over in the middle, after a turn that is remembered unsurely. */

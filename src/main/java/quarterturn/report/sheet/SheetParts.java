@@ -65,7 +65,12 @@ final class SheetParts {
     return at == null ? none : dates.minute(at);
   }
 
-  private List<SheetPart.Block> heading() {
+  /** The instrument, who worked when, and what was said of it. */
+  static SheetPart.Facts facts(Sheet sheet, Dates dates) {
+    return new SheetParts(sheet, dates).facts();
+  }
+
+  private SheetPart.Facts facts() {
     Sheet.Heading heading = sheet.heading();
     Map<String, String> facts = new LinkedHashMap<>();
     facts.put("Instrument", heading.instrument() == null ? "no name" : heading.instrument());
@@ -80,8 +85,12 @@ final class SheetParts {
     facts.put("Complaint", sheet.complaint() == null ? "none noted" : sheet.complaint());
     facts.put("Strings", strings());
     facts.put("Air", air());
+    return new SheetPart.Facts(facts);
+  }
+
+  private List<SheetPart.Block> heading() {
     List<SheetPart.Block> blocks = new ArrayList<>();
-    blocks.add(new SheetPart.Facts(facts));
+    blocks.add(facts());
     if (!sheet.notes().isEmpty()) {
       blocks.add(new SheetPart.Points(remarks("Noted, ", sheet.notes())));
     }
@@ -171,17 +180,7 @@ final class SheetParts {
   private List<SheetPart.Block> work() {
     List<SheetPart.Block> blocks = new ArrayList<>();
     Sheet.Rod rod = sheet.rod();
-    long turns = rod.moves().stream().filter(m -> m.turn().turns() != 0).count();
-    String sum =
-        turns == 0
-            ? "The rod was not turned."
-            : "The rod stands "
-                + TurnWords.net(rod.net())
-                + "; "
-                + rod.total()
-                + " in all, in "
-                + Counted.of(turns, "move")
-                + ".";
+    String sum = rod(rod);
     if (rod.moves().isEmpty()) {
       blocks.add(new SheetPart.Points(List.of(sum)));
     } else {
@@ -208,6 +207,20 @@ final class SheetParts {
               sheet.waits().stream().map(this::wait).toList()));
     }
     return blocks;
+  }
+
+  /** How far the rod was turned, in a sentence. */
+  static String rod(Sheet.Rod rod) {
+    long turns = rod.moves().stream().filter(m -> m.turn().turns() != 0).count();
+    return turns == 0
+        ? "The rod was not turned."
+        : "The rod stands "
+            + TurnWords.net(rod.net())
+            + "; "
+            + rod.total()
+            + " in all, in "
+            + Counted.of(turns, "move")
+            + ".";
   }
 
   private List<String> move(Sheet.Move move) {

@@ -36,7 +36,7 @@ public class SheetFormatsTest {
   private static final Sheet WHOLE = Sheet.of("2027-03-01-demo", SetUp.whole(), SetUp.LIBRARY);
   private static final Sheet GIVEN = Sheet.of("2027-03-01-demo", SetUp.handedOver(), SetUp.LIBRARY);
 
-  private static void assertGolden(String text, String name) throws IOException {
+  static void assertGolden(String text, String name) throws IOException {
     if (Boolean.getBoolean("golden.write")) {
       Files.writeString(Path.of("src/test/resources/quarterturn/report/sheet", name), text);
     } else {
