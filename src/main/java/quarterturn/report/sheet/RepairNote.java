@@ -16,12 +16,14 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
 import quarterturn.report.PlayedKind;
 import quarterturn.report.Summary;
 import quarterturn.report.TrailLine;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.session.Handover;
+import quarterturn.session.Overview.Entry;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.Stage;
 import quarterturn.session.engine.Engine;
@@ -36,7 +38,7 @@ public final class RepairNote {
   public static final String TITLE = "Note for the repairer";
 
   /** Most readings in the table, so that a note keeps to its page. */
-  private static final int MOST_ROWS = 12;
+  private static final int MOST_ROWS = 8;
 
   private static final String NO_FINDING = "Readings by the player, not a repairer's finding.";
 
@@ -121,7 +123,9 @@ public final class RepairNote {
     List<String> points = new ArrayList<>();
     Set<String> ways = new LinkedHashSet<>();
     rows.forEach(row -> ways.add(ReadingWords.name(row.quantity()) + ": " + row.convention()));
-    ways.forEach(way -> points.add(way + "."));
+    if (!ways.isEmpty()) {
+      points.add(String.join("; ", ways) + ".");
+    }
     Set<Quantity> here = new HashSet<>();
     sheet.rows().forEach(row -> here.add(row.quantity()));
     Set<String> earlier = new LinkedHashSet<>();
@@ -133,6 +137,10 @@ public final class RepairNote {
     }
     if (!earlier.isEmpty()) {
       points.add("On record before: " + String.join("; ", earlier) + ".");
+    }
+    Sheet.Played play = sheet.played();
+    if (play != null) {
+      points.add("Played as found: " + play.found() + "; as left: " + play.left() + ".");
     }
     return rows.isEmpty()
         ? List.of(new SheetPart.Points(List.of(NO_FINDING)), new SheetPart.Points(points))
@@ -176,12 +184,11 @@ public final class RepairNote {
 
   private List<String> tried() {
     List<String> tried = new ArrayList<>();
-    Summary summary = Summary.of(events);
-    tried.add(
-        SheetParts.rod(sheet.rod())
-            + (summary.moves() == 0
-                ? ""
-                : " Relief and turns, oldest first: " + TrailLine.of(summary.trail()) + "."));
+    String turns = SheetParts.rod(sheet.rod());
+    if (!sheet.rod().moves().isEmpty()) {
+      turns += " Relief on the lowest string, and turns, oldest first: " + answers() + ".";
+    }
+    tried.add(turns);
     // How far each was set from where it was found, in all.
     Map<String, Map<String, Double>> sums = new LinkedHashMap<>();
     for (Event.Adjusted set : sheet.settings()) {
@@ -209,6 +216,16 @@ public final class RepairNote {
       tried.add("Besides: " + String.join("; ", changes) + ".");
     }
     return tried;
+  }
+
+  /** The turns and how the neck answered, on the string that decides. */
+  private String answers() {
+    return TrailLine.of(
+        Summary.of(events).trail().stream()
+            .filter(
+                entry ->
+                    !(entry instanceof Entry.Reading reading && reading.which() != Which.LOWEST))
+            .toList());
   }
 
   private static String signed(double mm) {

@@ -41,6 +41,7 @@ final class SheetParts {
     all.add("What was done", all.work());
     all.add("Outcome", all.outcome());
     all.add("Still open", points(sheet.open(), "Nothing."));
+    all.add("Care", points(sheet.care(), ""));
     all.add("When to look again", all.next());
     all.add("Looked at", all.findings());
     all.add("Hazards accepted", points(all.hazards(), ""));
@@ -132,7 +133,18 @@ final class SheetParts {
       groups.computeIfAbsent(row.quantity() + row.convention(), key -> new ArrayList<>()).add(row);
     }
     groups.values().forEach(rows -> blocks.add(measured(rows)));
-    return blocks.isEmpty() ? points(List.of(), "Nothing was read on the strings.") : blocks;
+    if (blocks.isEmpty()) {
+      blocks.addAll(points(List.of(), "Nothing was read on the strings."));
+    }
+    Sheet.Played played = sheet.played();
+    if (played != null) {
+      blocks.add(
+          new SheetPart.Grid(
+              "Where it buzzes or chokes when it is played.",
+              List.of("As found", "As left"),
+              List.of(List.of(played.found(), played.left()))));
+    }
+    return blocks;
   }
 
   private static SheetPart.Grid measured(List<Sheet.Row> rows) {

@@ -2,19 +2,22 @@ package quarterturn.report.sheet;
 
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.kind.Which;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.simulated.NamedNeck;
@@ -26,11 +29,12 @@ import quarterturn.session.Answer;
 import quarterturn.session.Event;
 import quarterturn.session.engine.Play;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.NotUnderstoodException;
 
 /** The note that goes with an instrument to a repairer. */
 class RepairNoteTest {
-  /** Lines of a page at six lines to the inch, less its margins (common practice, no source). */
-  private static final int PAGE = 60;
+  /** Lines of a page of 11 inches at six lines to the inch (common practice, no source). */
+  private static final int PAGE = 66;
 
   private static String note(List<Event> events, Library library) {
     Sheet sheet = Sheet.of("2027-03-01-demo", events, library);
@@ -42,10 +46,6 @@ class RepairNoteTest {
     lines.forEach(line -> assertWithMessage(line).that(Table.columns(line)).isAtMost(78));
     assertThat(text).contains("Readings by the player, not a repairer's finding.");
     return text;
-  }
-
-  private static Event.Before before(Quantity quantity, Bracket bracket, Double value) {
-    return new Event.Before(Play.NOON, quantity, "E1", bracket, value, List.of());
   }
 
   /** A technician at a stage of a set-up, on an instrument whose relief and action were read. */
@@ -116,5 +116,142 @@ class RepairNoteTest {
     play.choose("bottomed").to("joint").choose("glued");
     String text = note(play.events, Play.library("action"));
     SheetFormatsTest.assertGolden(text, "note-neck.txt");
+  }
+
+  /**
+   * A glued neck and a saddle in one piece, in a whole set-up: what its stages left to a repairer
+   * stands on the note of a session that ended in good order.
+   */
+  @Test
+  void whatAStageOfASetUpLeftOpenIsNotForgotten() throws Exception {
+    PracticeBench bench = Practising.on(NamedNeck.NEGLECTED, "setup", "acoustic-steel");
+    while (!bench.prompt().ended()) {
+      bench.answer(bench.truth());
+    }
+    Library library = Play.library("setup");
+    String text = note(bench.events(), library);
+    assertThat(text).contains("Fixed saddle. ");
+    assertThat(text).contains("Saddle height");
+    assertThat(text).contains("It buzzes low down and plays high (invented)");
+    assertThat(text).contains("turns, oldest first: ");
+    assertThat(text).doesNotContain("finding is on record");
+  }
+
+  /** Everything that can be out of its range on six strings keeps to the page. */
+  @Test
+  void muchKeepsToOnePage() {
+    Library library = Play.library("setup");
+    Kind kind = library.kind("acoustic-steel");
+    List<Event> events = new ArrayList<>(List.of(started("setup", kind)));
+    for (String string : kind.strings()) {
+      events.add(read(kind, Quantity.RELIEF, string, new Bracket(0.9, 0.95), null));
+      events.add(read(kind, Quantity.NUT_CLEARANCE, string, new Bracket(0.55, 0.6), null));
+      events.add(read(kind, Quantity.ACTION, string, null, 4.0));
+      events.add(read(kind, Quantity.INTONATION, string, null, 12.0));
+      events.add(new Event.Adjusted(SetUp.minute(9), "set", "saddle-height", string, -0.5));
+    }
+    String text = note(events, library).replaceAll("\\s+", " ");
+    for (String part : List.of("Relief: ", "Nut slot height: ", "Saddle height ", "along")) {
+      assertThat(text).contains("- " + (part.equals("along") ? "Saddle along" : part));
+    }
+    assertThat(text).contains("saddle height: E2 -0.5, A2 -0.5, D3 -0.5");
+  }
+
+  private static Event.Started started(String procedure, Kind kind) {
+    return new Event.Started(
+        Play.NOON,
+        procedure,
+        1,
+        "digest",
+        Role.BEGINNER,
+        "demo",
+        kind.id(),
+        Style.MEDIUM,
+        null,
+        List.of(),
+        List.of(),
+        null,
+        null);
+  }
+
+  private static Event.Read read(
+      Kind kind, Quantity quantity, String string, @Nullable Bracket bracket, @Nullable Double value) {
+    return new Event.Read(
+        SetUp.minute(5),
+        "read",
+        quantity,
+        Which.EACH,
+        string,
+        quantity.held(kind),
+        quantity.readAt(kind),
+        0.05,
+        bracket,
+        value);
+  }
+
+  /** Every end of a shipped procedure that leaves something to a repairer has its note. */
+  @ParameterizedTest
+  @MethodSource("shipped")
+  void everyEndForARepairerHasItsNote(String procedure) {
+    Library library = Play.library(procedure);
+    Kind kind = library.kind("bass-34");
+    for (Step step : library.main().steps().values()) {
+      if (step instanceof Step.End end) {
+        boolean over = end instanceof Step.HandOver;
+        String text = end.words().text().replaceAll("[{}]", "");
+        List<Event> events =
+            List.of(
+                started(procedure, kind),
+                read(kind, Quantity.RELIEF, "E1", new Bracket(0.6, 0.65), null),
+                read(kind, Quantity.ACTION, "E1", null, 3.5),
+                new Event.Ended(SetUp.minute(600), end.id(), over, end.outcome(), text));
+        String note = note(events, library).replaceAll("\\s+", " ");
+        String said = procedure + ":" + end.id();
+        String first = end.outcome().replace('-', ' ').substring(1) + ". ";
+        assertWithMessage(said).that(note.contains(first)).isEqualTo(end.forRepairer());
+        assertWithMessage(said).that(note).contains("Relief: E1 0.25 mm less.");
+        assertWithMessage(said).that(note).contains("E1 2.0 mm down.");
+        // Who may as well help is no repairer to hand over to.
+        assertWithMessage(said + " names a repairer, not a qualified one")
+            .that(!text.contains("repairer") || end.forRepairer() || asWell(end))
+            .isTrue();
+      }
+    }
+  }
+
+  private static boolean asWell(Step.End end) {
+    return List.of("not-measured", "get-key").contains(end.outcome());
+  }
+
+  static List<String> shipped() throws IOException {
+    return new Shelf(null).procedures();
+  }
+
+  @Test
+  void theEndSaysHowToPrintIt() throws Exception {
+    Play play = stage("nut-clearance", "bass-34", "E1").to("read");
+    for (int i = 0; i < 4; i++) {
+      play.read("touches");
+    }
+    play.to("low-test").choose("buzzes-open");
+    assertThat(play.prompt().said().notes())
+        .contains("A note for the repairer can be printed: log export test --note.");
+    Play fine = stage("nut-clearance", "bass-34", "E1").to("read");
+    for (int i = 0; i < 4; i++) {
+      fine.read("0.15 passes 0.20 lifts");
+    }
+    fine.to("sticking").choose("runs-free");
+    assertThat(String.join(" ", fine.prompt().said().notes())).doesNotContain("--note");
+  }
+
+  @Test
+  void aNoteIsForPeople() {
+    List<SheetPart> parts = List.of(SheetPart.points("Demo", List.of("Demo.")));
+    assertThat(SheetFormat.MARKDOWN.write(RepairNote.TITLE, parts)).contains("# Note for the");
+    assertThat(SheetFormat.HTML.write(RepairNote.TITLE, parts)).contains("<li>Demo.</li>");
+    for (SheetFormat format : List.of(SheetFormat.CSV, SheetFormat.JSON)) {
+      assertThrows(
+          NotUnderstoodException.class, () -> format.write(RepairNote.TITLE, parts));
+    }
   }
 }
