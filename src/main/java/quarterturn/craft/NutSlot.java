@@ -5,10 +5,10 @@ import quarterturn.unit.Length;
 /**
  * What the floor of a nut slot must do for a wanted change of the gap over a fret, with the string
  * pressed down on a fret beyond it. By similar triangles, the string being straight from the slot
- * to the fret that it lies on: of the slot's height over the line of the fret tops a share of {@code
- * 1 - x_n / x_m} is left over fret n, x being the frets' distances from the nut. Over fret 1 with
- * the string on fret 2 that is 0.486, whatever the scale. A relief of 0.30 mm changes such a gap by
- * no more than 0.012 mm, which is left out (derived).
+ * to the fret that it lies on: of the slot's height over the line of the fret tops a share of
+ * {@code 1 - x_n / x_m} is left over fret n, x being the frets' distances from the nut. Over fret 1
+ * with the string on fret 2 that is 0.486, whatever the scale. A relief of 0.30 mm changes such a
+ * gap by no more than 0.012 mm, which is left out (derived).
  */
 public final class NutSlot {
   private NutSlot() {}

@@ -63,8 +63,7 @@ public final class RepairNote {
    * @param events all its events, oldest first
    * @param library the library of its procedure, which may be missing
    */
-  public static List<SheetPart> of(
-      Sheet sheet, List<Event> events, Library library, Dates dates) {
+  public static List<SheetPart> of(Sheet sheet, List<Event> events, Library library, Dates dates) {
     return new RepairNote(sheet, events, library).parts(dates);
   }
 
@@ -83,8 +82,7 @@ public final class RepairNote {
     Event.Ended ended = sheet.ended();
     List<Handover.Point> points =
         ended != null && (ended.handOver() || ended.why().contains(Step.End.REPAIRER))
-            ? List.of(
-                new Handover.Point(sheet.heading().procedure(), ended.outcome(), ended.why()))
+            ? List.of(new Handover.Point(sheet.heading().procedure(), ended.outcome(), ended.why()))
             : List.of();
     return new Handover(points, List.of(), sheet.standing() == null ? "" : sheet.standing());
   }

@@ -16,8 +16,8 @@ import quarterturn.unit.Bracket;
 
 /**
  * A sheet as one JSON object. Every key is always there, null where nothing is known; {@code by}
- * and {@code play_test} alone are left out where nobody said. Instants are
- * ISO 8601 in UTC, turns are plus for tightening, lengths are millimetres, intervals cents.
+ * and {@code play_test} alone are left out where nobody said. Instants are ISO 8601 in UTC, turns
+ * are plus for tightening, lengths are millimetres, intervals cents.
  */
 final class SheetJson {
   private SheetJson() {}

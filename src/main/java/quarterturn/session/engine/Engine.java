@@ -136,8 +136,7 @@ public final class Engine {
         points.remove(place.procedure());
         if (end.forRepairer()) {
           String text = prompter.text(state, end, state.last());
-          points.put(
-              place.procedure(), new Handover.Point(place.procedure(), end.outcome(), text));
+          points.put(place.procedure(), new Handover.Point(place.procedure(), end.outcome(), text));
         }
       }
     }

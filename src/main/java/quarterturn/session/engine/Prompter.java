@@ -225,8 +225,7 @@ final class Prompter {
   }
 
   private Next ended(State state, Step.End end, boolean handOver, Instant now) {
-    return record(
-        new Event.Ended(now, end.id(), handOver, end.outcome(), text(state, end, now)));
+    return record(new Event.Ended(now, end.id(), handOver, end.outcome(), text(state, end, now)));
   }
 
   /** What an end says, with the figures of the present state. */

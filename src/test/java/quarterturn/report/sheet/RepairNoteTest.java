@@ -39,8 +39,7 @@ class RepairNoteTest {
   private static String note(List<Event> events, Library library) {
     Sheet sheet = Sheet.of("2027-03-01-demo", events, library);
     String text =
-        SheetFormat.TEXT.write(
-            RepairNote.TITLE, RepairNote.of(sheet, events, library, Told.DATES));
+        SheetFormat.TEXT.write(RepairNote.TITLE, RepairNote.of(sheet, events, library, Told.DATES));
     List<String> lines = text.lines().toList();
     assertWithMessage(text).that(lines.size()).isAtMost(PAGE);
     lines.forEach(line -> assertWithMessage(line).that(Table.columns(line)).isAtMost(78));
@@ -55,8 +54,7 @@ class RepairNoteTest {
             Play.NOON, Quantity.RELIEF, lowest, new Bracket(0.30, 0.35), null, List.of());
     Event.Before action =
         new Event.Before(Play.NOON, Quantity.ACTION, lowest, null, 2.5, List.of());
-    return Play.of(
-        Play.library(procedure), Role.TECHNICIAN, kind, Style.MEDIUM, relief, action);
+    return Play.of(Play.library(procedure), Role.TECHNICIAN, kind, Style.MEDIUM, relief, action);
   }
 
   private static Play values(Play play, double... values) {
@@ -175,7 +173,11 @@ class RepairNoteTest {
   }
 
   private static Event.Read read(
-      Kind kind, Quantity quantity, String string, @Nullable Bracket bracket, @Nullable Double value) {
+      Kind kind,
+      Quantity quantity,
+      String string,
+      @Nullable Bracket bracket,
+      @Nullable Double value) {
     return new Event.Read(
         SetUp.minute(5),
         "read",
@@ -250,8 +252,7 @@ class RepairNoteTest {
     assertThat(SheetFormat.MARKDOWN.write(RepairNote.TITLE, parts)).contains("# Note for the");
     assertThat(SheetFormat.HTML.write(RepairNote.TITLE, parts)).contains("<li>Demo.</li>");
     for (SheetFormat format : List.of(SheetFormat.CSV, SheetFormat.JSON)) {
-      assertThrows(
-          NotUnderstoodException.class, () -> format.write(RepairNote.TITLE, parts));
+      assertThrows(NotUnderstoodException.class, () -> format.write(RepairNote.TITLE, parts));
     }
   }
 }

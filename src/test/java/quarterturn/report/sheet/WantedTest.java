@@ -26,7 +26,9 @@ class WantedTest {
 
   private static final double HUNDREDTH = 0.005;
 
-  /** Where a fret stands by the rule of 17.817: each takes that part of what is left of the string. */
+  /**
+   * Where a fret stands by the rule of 17.817: each takes that part of what is left of the string.
+   */
   private static double fret(int n) {
     double left = SCALE;
     for (int i = 0; i < n; i++) {
@@ -72,7 +74,9 @@ class WantedTest {
     assertThat(line(0, floor, fret(2), 0, fret(1))).isWithin(HUNDREDTH).of(0.175);
   }
 
-  /** 3.2 mm at fret 12 where 2.25 to 2.75 is wanted, with a slot 0.4 mm high; D2 is in its range. */
+  /**
+   * 3.2 mm at fret 12 where 2.25 to 2.75 is wanted, with a slot 0.4 mm high; D2 is in its range.
+   */
   @Test
   void aSaddleGoesTwiceAsFarAndBothItsEndsAreTold() {
     String line = lines(SetUp.action(1, "E1", 3.2), SetUp.action(2, "D2", 2.0)).get(0);
@@ -100,8 +104,7 @@ class WantedTest {
     assertThat(line).isEqualTo("Saddle along the string: A1 3.0 mm away from the nut.");
     double stretched = Math.pow(2, 6 / 1200.0);
     double length = SCALE + millimetres(line, "A1");
-    double cents =
-        1200 / Math.log(2) * Math.log(stretched * length / (length - fret(12)) / 2);
+    double cents = 1200 / Math.log(2) * Math.log(stretched * length / (length - fret(12)) / 2);
     assertThat(cents).isWithin(0.2).of(0);
   }
 
