@@ -4,21 +4,23 @@ import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
-import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.simulated.NamedNeck;
 import quarterturn.rehearsal.simulated.Practising;
@@ -35,6 +37,17 @@ import quarterturn.unit.NotUnderstoodException;
 class RepairNoteTest {
   /** Lines of a page of 11 inches at six lines to the inch (common practice, no source). */
   private static final int PAGE = 66;
+
+  /** Every stage of a set-up, and what they call. */
+  private static final Library SETUP = Play.library("setup");
+
+  /** The library of a set-up with another procedure as the one that was asked for. */
+  private static Library library(String main) {
+    Map<String, Procedure> first = new LinkedHashMap<>();
+    first.put(main, SETUP.procedure(main));
+    SETUP.procedures().forEach(first::putIfAbsent);
+    return new Library(first, SETUP.kinds(), SETUP.hazards(), SETUP.limits(), SETUP.results());
+  }
 
   private static String note(List<Event> events, Library library) {
     Sheet sheet = Sheet.of("2027-03-01-demo", events, library);
@@ -54,7 +67,7 @@ class RepairNoteTest {
             Play.NOON, Quantity.RELIEF, lowest, new Bracket(0.30, 0.35), null, List.of());
     Event.Before action =
         new Event.Before(Play.NOON, Quantity.ACTION, lowest, null, 2.5, List.of());
-    return Play.of(Play.library(procedure), Role.TECHNICIAN, kind, Style.MEDIUM, relief, action);
+    return Play.of(library(procedure), Role.TECHNICIAN, kind, Style.MEDIUM, relief, action);
   }
 
   private static Play values(Play play, double... values) {
@@ -66,7 +79,7 @@ class RepairNoteTest {
   }
 
   private static List<Event> rehearsed(NamedNeck neck) throws Exception {
-    PracticeBench bench = Practising.on(neck);
+    PracticeBench bench = Practising.on(neck, library("relief"), "bass-34", Role.BEGINNER);
     for (int i = 0; i < 300 && !bench.prompt().ended(); i++) {
       bench.answer(bench.truth());
     }
@@ -75,13 +88,13 @@ class RepairNoteTest {
 
   @Test
   void aRodThatDoesNotAnswer() throws Exception {
-    String text = note(rehearsed(NamedNeck.DEAD), Practising.relief());
+    String text = note(rehearsed(NamedNeck.DEAD), library("relief"));
     SheetFormatsTest.assertGolden(text, "note-no-answer.txt");
   }
 
   @Test
   void aRodNutThatDoesNotMove() throws Exception {
-    String text = note(rehearsed(NamedNeck.JAMMED), Practising.relief());
+    String text = note(rehearsed(NamedNeck.JAMMED), library("relief"));
     SheetFormatsTest.assertGolden(text, "note-jammed.txt");
   }
 
@@ -90,7 +103,7 @@ class RepairNoteTest {
     Play play = stage("nut-clearance", "bass-34", "E1").to("read");
     play.read("touches").read("0.10 passes 0.15 lifts").read("0.10 passes 0.15 lifts");
     play.read("0.40 passes 0.45 lifts").to("low-test").choose("buzzes-open");
-    String text = note(play.events, Play.library("nut-clearance"));
+    String text = note(play.events, library("nut-clearance"));
     SheetFormatsTest.assertGolden(text, "note-nut.txt");
   }
 
@@ -98,7 +111,7 @@ class RepairNoteTest {
   void aSaddleInOnePiece() throws Exception {
     Play play = stage("action", "acoustic-steel", "E2");
     values(play, 3.5, 3.25, 3.0, 2.75, 2.0, 1.75).to("saddles").choose("fixed");
-    String text = note(play.events, Play.library("action"));
+    String text = note(play.events, library("action"));
     SheetFormatsTest.assertGolden(text, "note-saddle.txt");
   }
 
@@ -112,7 +125,7 @@ class RepairNoteTest {
       }
     }
     play.choose("bottomed").to("joint").choose("glued");
-    String text = note(play.events, Play.library("action"));
+    String text = note(play.events, library("action"));
     SheetFormatsTest.assertGolden(text, "note-neck.txt");
   }
 
@@ -122,11 +135,11 @@ class RepairNoteTest {
    */
   @Test
   void whatAStageOfASetUpLeftOpenIsNotForgotten() throws Exception {
-    PracticeBench bench = Practising.on(NamedNeck.NEGLECTED, "setup", "acoustic-steel");
+    PracticeBench bench = Practising.on(NamedNeck.NEGLECTED, SETUP, "acoustic-steel", Role.BEGINNER);
     while (!bench.prompt().ended()) {
       bench.answer(bench.truth());
     }
-    Library library = Play.library("setup");
+    Library library = SETUP;
     String text = note(bench.events(), library);
     assertThat(text).contains("Fixed saddle. ");
     assertThat(text).contains("Saddle height");
@@ -138,7 +151,7 @@ class RepairNoteTest {
   /** Everything that can be out of its range on six strings keeps to the page. */
   @Test
   void muchKeepsToOnePage() {
-    Library library = Play.library("setup");
+    Library library = SETUP;
     Kind kind = library.kind("acoustic-steel");
     List<Event> events = new ArrayList<>(List.of(started("setup", kind)));
     for (String string : kind.strings()) {
@@ -195,7 +208,7 @@ class RepairNoteTest {
   @ParameterizedTest
   @MethodSource("shipped")
   void everyEndForARepairerHasItsNote(String procedure) {
-    Library library = Play.library(procedure);
+    Library library = library(procedure);
     Kind kind = library.kind("bass-34");
     for (Step step : library.main().steps().values()) {
       if (step instanceof Step.End end) {
@@ -225,8 +238,8 @@ class RepairNoteTest {
     return List.of("not-measured", "get-key").contains(end.outcome());
   }
 
-  static List<String> shipped() throws IOException {
-    return new Shelf(null).procedures();
+  static Set<String> shipped() {
+    return SETUP.procedures().keySet();
   }
 
   @Test
