@@ -135,7 +135,8 @@ class RepairNoteTest {
    */
   @Test
   void whatAStageOfASetUpLeftOpenIsNotForgotten() throws Exception {
-    PracticeBench bench = Practising.on(NamedNeck.NEGLECTED, SETUP, "acoustic-steel", Role.BEGINNER);
+    PracticeBench bench =
+        Practising.on(NamedNeck.NEGLECTED, SETUP, "acoustic-steel", Role.BEGINNER);
     while (!bench.prompt().ended()) {
       bench.answer(bench.truth());
     }
