@@ -17,6 +17,7 @@ import quarterturn.procedure.read.Shelf;
 import quarterturn.report.Labels;
 import quarterturn.report.SessionList;
 import quarterturn.report.SessionLog;
+import quarterturn.report.sheet.RepairNote;
 import quarterturn.report.sheet.Sheet;
 import quarterturn.report.sheet.SheetFile;
 import quarterturn.report.sheet.SheetFormat;
@@ -87,7 +88,8 @@ final class LogCommand extends Timed implements Runnable {
       name = "export",
       mixinStandardHelpOptions = true,
       description = {
-        "Writes one session's set-up sheet, as it can be handed to a customer.",
+        "Writes one session's set-up sheet, as it can be handed to a customer; or what it leaves",
+        "to a repairer, on a page.",
         "Nothing leaves the machine."
       })
   int export(
@@ -104,6 +106,10 @@ final class LogCommand extends Timed implements Runnable {
               paramLabel = "FILE",
               description = "The file to write; without it, standard output.")
           @Nullable Path file,
+      @Option(
+              names = "--note",
+              description = "The note that goes to a repairer with it, in place of the sheet.")
+          boolean note,
       @Option(names = "--force", description = "Writes over a file that is there.") boolean force)
       throws IOException, UnreadableException {
     if (force && file == null) {
@@ -118,7 +124,12 @@ final class LogCommand extends Timed implements Runnable {
     }
     Library library = library(where, contents);
     Sheet sheet = Sheet.of(session, contents.events(), library, shipped(library, contents));
-    String text = format.write(sheet, new Dates(clock.getZone()));
+    Dates dates = new Dates(clock.getZone());
+    String text =
+        note
+            ? format.write(
+                RepairNote.TITLE, RepairNote.of(sheet, contents.events(), library, dates))
+            : format.write(sheet, dates);
     if (file != null) {
       SheetFile.write(file, text, force);
     } else if (format == SheetFormat.TEXT) {

@@ -14,9 +14,13 @@ import quarterturn.procedure.kind.Quantity;
  * @param results by id, in the order in which they depend on each other
  * @param changes by id
  * @param offers what is offered to whoever has not named a procedure, the usual one first
+ * @param care how an instrument is kept once it is set up, a sentence or two each
  */
 public record Results(
-    Map<String, Result> results, Map<String, Change> changes, List<Offer> offers) {
+    Map<String, Result> results,
+    Map<String, Change> changes,
+    List<Offer> offers,
+    List<String> care) {
   /** Id of the result that states the strings' pitch. */
   public static final String PITCH = "pitch";
 
@@ -27,12 +31,13 @@ public record Results(
   public static final String CLIMATE = "climate";
 
   /** No results, changes or offers. */
-  public static final Results NONE = new Results(Map.of(), Map.of(), List.of());
+  public static final Results NONE = new Results(Map.of(), Map.of(), List.of(), List.of());
 
   public Results {
     results = Collections.unmodifiableMap(new LinkedHashMap<>(results));
     changes = Collections.unmodifiableMap(new LinkedHashMap<>(changes));
     offers = List.copyOf(offers);
+    care = List.copyOf(care);
   }
 
   /**

@@ -118,7 +118,15 @@ public sealed interface Step {
 
   /** A step at which a procedure ends. */
   sealed interface End extends Unforked, Silent permits Done, HandOver {
+    /** Whom a text names that leaves something to a repairer. */
+    String REPAIRER = "qualified repairer";
+
     String outcome();
+
+    /** Whether the instrument, or something on it, is left to a repairer. */
+    default boolean forRepairer() {
+      return this instanceof HandOver || words().text().contains(REPAIRER);
+    }
 
     @Override
     default List<Exit> exits() {

@@ -45,6 +45,12 @@ public record Labels(@Nullable Library library, @Nullable Procedure procedure) {
     return step == null ? null : step.records();
   }
 
+  /** Whether a step's answer is a verdict that is a result by itself. */
+  public boolean gives(String id) {
+    Step step = procedure == null ? null : procedure.steps().get(id);
+    return step instanceof Step.Choose choose && choose.gives() != null;
+  }
+
   /** An option's label, or its id. */
   public String option(String stepId, String id) {
     Step step = procedure == null ? null : procedure.steps().get(stepId);

@@ -87,6 +87,20 @@ public final class SetUp {
   private static final Step HEARD =
       new Step.Note("heard", words("What did you hear? Write it down."), MARK, null, "x");
 
+  private static final Step PLAYED =
+      new Step.Note("played", words("Where does it buzz?"), MARK, Recorded.PLAY_FOUND, "x");
+
+  private static final Step PLAYED_AGAIN =
+      new Step.Choose(
+          "played-again",
+          words("Where does it still buzz?"),
+          MARK,
+          List.of(
+              new Step.Option("nowhere", "Nowhere", Set.of(), null, "x"),
+              new Step.Option("last-frets", "On the last frets", Set.of(), null, "x")),
+          null,
+          Recorded.PLAY_LEFT);
+
   private static final Step COMPLAINT =
       new Step.Note("complaint", words("The complaint"), MARK, Recorded.COMPLAINT, "x");
 
@@ -131,7 +145,8 @@ public final class SetUp {
               change("fret-work", "the frets were worked on", "relief", "nut-clearance"),
               "climate",
               change("climate", "the air changed", "relief", "action", "intonation")),
-          List.of());
+          List.of(),
+          List.of("Keep it in its case (invented)."));
 
   public static final Library LIBRARY =
       new Library(
@@ -153,6 +168,10 @@ public final class SetUp {
                       ROD_PLACE,
                       "heard",
                       HEARD,
+                      "played",
+                      PLAYED,
+                      "played-again",
+                      PLAYED_AGAIN,
                       "complaint",
                       COMPLAINT,
                       "new-gauges",
@@ -255,6 +274,7 @@ public final class SetUp {
         started("demo-bass"),
         new Event.Noted(minute(1), "complaint", "It buzzes low down since the winter."),
         new Event.Noted(minute(2), "heard", "A rattle at fret 2 | open E only."),
+        new Event.Noted(minute(2), "played", "Frets 1 to 3, E1."),
         new Event.Chose(minute(3), "rod-place", "headstock", null),
         new Event.Chose(minute(4), "strings-on", "other", null),
         new Event.Noted(minute(5), "new-gauges", "105 85 65"),
@@ -288,12 +308,13 @@ public final class SetUp {
         action(47, "D2", 2),
         intonation(48, "E1", -3),
         pickup(50, "E1", 3),
+        new Event.Chose(minute(52), "played-again", "nowhere", null),
         new Event.Ended(
             minute(55),
             "finish",
             false,
             "in-window",
-            "A buzz on open strings alone comes from the slotted nut: let a repairer see it."));
+            "A buzz on open strings alone comes from the nut: let a qualified repairer see it."));
   }
 
   /** Handed over in the middle, after a turn that is remembered unsurely. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
@@ -26,6 +27,7 @@ final class ResultsReader {
   private final Map<String, Results.Result> results = new LinkedHashMap<>();
   private final Map<String, Results.Change> changes = new LinkedHashMap<>();
   private final List<Results.Offer> offers = new ArrayList<>();
+  private final List<String> care = new ArrayList<>();
   private final Set<String> named = new LinkedHashSet<>();
   private final Stricter stricter;
   private final @Nullable Limits limits;
@@ -55,9 +57,15 @@ final class ResultsReader {
     reader.values.items(fields.value("results", whole)).forEach(reader::result);
     reader.values.items(fields.value("changes", whole)).forEach(reader::change);
     reader.values.items(fields.value("offers", whole)).forEach(reader::offer);
+    for (Node line : reader.values.items(fields.optional("care"))) {
+      Optional.ofNullable(reader.values.fixed(line)).ifPresent(reader.care::add);
+    }
     fields.endFile();
     if (!fields.has("offers")) {
       reader.offers.addAll(program.offers());
+    }
+    if (!fields.has("care")) {
+      reader.care.addAll(program.care());
     }
     for (String needed : List.of(Results.ROD, Results.CLIMATE)) {
       if (!reader.changes.containsKey(needed)) {
@@ -68,7 +76,7 @@ final class ResultsReader {
             "Add it to the changes; the program makes it by itself");
       }
     }
-    return new Results(reader.results, reader.changes, reader.offers);
+    return new Results(reader.results, reader.changes, reader.offers, reader.care);
   }
 
   private void result(Node item) {

@@ -1,6 +1,7 @@
 package quarterturn.report.sheet;
 
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
@@ -67,8 +68,9 @@ final class ReadingWords {
         : verdict.name().toLowerCase(Locale.ROOT);
   }
 
-  /** Whether a verdict is that the reading is outside its window. */
-  static boolean out(Verdict verdict) {
+  /** Whether a reading is outside its window. */
+  static boolean out(Sheet.@Nullable Taken taken) {
+    Verdict verdict = taken == null ? null : taken.verdict();
     return verdict == Verdict.ABOVE || verdict == Verdict.BELOW || verdict == Verdict.TOUCHES;
   }
 

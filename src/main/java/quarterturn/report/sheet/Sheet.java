@@ -18,10 +18,12 @@ import quarterturn.unit.Turn;
  * format escapes them in its own way.
  *
  * @param rows as found and as left, one for each quantity, string and convention
+ * @param played the play test as found and as left, or null where none is on record
  * @param settings saddles and pickups that were set
  * @param readings every reading that stands, oldest first
  * @param findings choices made, without kind, style and strings
  * @param open work that is still to be done
+ * @param care how it is kept from now on; empty unless it was set up
  * @param next when to read the instrument again; empty where a repairer decides
  * @param standing the state the instrument was last left in, where the session has not ended; else
  *     null
@@ -33,6 +35,7 @@ public record Sheet(
     List<Remark> strings,
     List<Remark> findings,
     List<Row> rows,
+    @Nullable Played played,
     Rod rod,
     List<Event.Adjusted> settings,
     List<Pause> waits,
@@ -41,6 +44,7 @@ public record Sheet(
     List<String> open,
     Event.@Nullable Ended ended,
     @Nullable String standing,
+    List<String> care,
     List<Again> next) {
   /** Sentences on what a sheet does not do, the last part of every sheet. */
   public static final List<String> LIMITS =
@@ -93,6 +97,9 @@ public record Sheet(
       String procedure,
       @Nullable Instant began,
       @Nullable Instant ended) {}
+
+  /** What the first play test found, and the last. */
+  public record Played(String found, String left) {}
 
   /** A question and its answer at a step. */
   public record Remark(Instant at, String about, String text) {}

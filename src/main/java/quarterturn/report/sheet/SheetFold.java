@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
@@ -14,6 +17,7 @@ import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.report.Labels;
 import quarterturn.report.LeftAsIs;
 import quarterturn.report.PlayedKind;
@@ -35,6 +39,7 @@ final class SheetFold {
   private final List<Sheet.Pause> waits = new ArrayList<>();
   private @Nullable String complaint;
   private final PlayedKind played;
+  private final PlayTest playTest = new PlayTest();
   private final List<Event> before = new ArrayList<>();
   private Event.@Nullable Started started;
   private Event.@Nullable WaitBegan waiting;
@@ -76,6 +81,7 @@ final class SheetFold {
         strings,
         findings,
         rows.rows(),
+        playTest.both(),
         rod(),
         settings,
         waits,
@@ -84,6 +90,7 @@ final class SheetFold {
         SheetOpen.points(rows.rows(), moves, ended),
         ended,
         ended == null ? standing : null,
+        care(rows.rows()),
         next(last));
   }
 
@@ -136,12 +143,12 @@ final class SheetFold {
 
   private void noted(Event.Noted noted, SheetSteps steps) {
     Labels labels = steps.labels(noted.step());
-    Recorded what = labels.procedure() == null ? records(noted) : labels.records(noted.step());
+    Recorded what = records(labels, noted.step());
     if (what == Recorded.COMPLAINT) {
       complaint = noted.text();
       return;
     }
-    if (noted.text().equals("-")) {
+    if (noted.text().equals("-") || playTest.take(what, noted.step(), noted.text())) {
       return;
     }
     String brief = labels.brief(noted.step());
@@ -150,13 +157,15 @@ final class SheetFold {
     to.add(new Sheet.Remark(noted.at(), about, noted.text()));
   }
 
-  private @Nullable Recorded records(Event.Noted noted) {
-    return shipped.procedures().values().stream()
-        .map(procedure -> procedure.steps().get(noted.step()))
-        .filter(Step.Note.class::isInstance)
-        .findFirst()
-        .map(Step::records)
-        .orElse(null);
+  private @Nullable Recorded records(Labels labels, String step) {
+    return labels.procedure() != null
+        ? labels.records(step)
+        : shipped.procedures().values().stream()
+            .map(procedure -> procedure.steps().get(step))
+            .filter(Objects::nonNull)
+            .findFirst()
+            .map(Step::records)
+            .orElse(null);
   }
 
   private void chose(Event.Chose chose, SheetSteps steps) {
@@ -168,7 +177,11 @@ final class SheetFold {
       Labels labels = steps.labels(chose.step());
       String about = asked(labels, chose.step());
       String answer = labels.option(chose.step(), chose.option());
-      if (!newStrings(chose, steps, about, answer)) {
+      if (labels.gives(chose.step())) {
+        playTest.verdict(answer);
+      }
+      if (!newStrings(chose, steps, about, answer)
+          && !playTest.take(records(labels, chose.step()), chose.step(), answer)) {
         findings.add(new Sheet.Remark(chose.at(), about, answer));
       }
     }
@@ -233,6 +246,13 @@ final class SheetFold {
         procedure == null ? id : procedure.title(),
         started == null ? null : started.at(),
         ended == null ? null : ended.at());
+  }
+
+  /** How it is kept, where the curve of its neck and the height of its strings were set up. */
+  private List<String> care(List<Sheet.Row> rows) {
+    Set<Quantity> read = rows.stream().map(Sheet.Row::quantity).collect(Collectors.toSet());
+    boolean whole = read.containsAll(Set.of(Quantity.RELIEF, Quantity.ACTION));
+    return ended != null && !ended.handOver() && whole ? library.results().care() : List.of();
   }
 
   private List<Sheet.Again> next(@Nullable Instant last) {

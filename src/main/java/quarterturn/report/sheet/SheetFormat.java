@@ -1,6 +1,8 @@
 package quarterturn.report.sheet;
 
+import java.util.List;
 import quarterturn.unit.Dates;
+import quarterturn.unit.NotUnderstoodException;
 
 /** File formats of a sheet. */
 public enum SheetFormat {
@@ -22,6 +24,21 @@ public enum SheetFormat {
       case CSV -> SheetCsv.of(sheet);
       case JSON -> SheetJson.of(sheet);
       case HTML -> SheetHtml.of(sheet, dates);
+    };
+  }
+
+  /**
+   * A page of these parts.
+   *
+   * @throws NotUnderstoodException where this format is not for people
+   */
+  public String write(String title, List<SheetPart> parts) {
+    return switch (this) {
+      case TEXT -> SheetText.of(title, parts, SheetText.PAGE);
+      case MARKDOWN -> SheetMarkdown.of(title, parts);
+      case HTML -> SheetHtml.of(title, parts);
+      case CSV, JSON ->
+          throw new NotUnderstoodException("a note is for people; use text, markdown or html");
     };
   }
 }

@@ -15,8 +15,9 @@ import quarterturn.session.Event;
 import quarterturn.unit.Bracket;
 
 /**
- * A sheet as one JSON object. Every key is always there, null where nothing is known. Instants are
- * ISO 8601 in UTC, turns are plus for tightening, lengths are millimetres, intervals cents.
+ * A sheet as one JSON object. Every key is always there, null where nothing is known; {@code by}
+ * and {@code play_test} alone are left out where nobody said. Instants are ISO 8601 in UTC, turns
+ * are plus for tightening, lengths are millimetres, intervals cents.
  */
 final class SheetJson {
   private SheetJson() {}
@@ -29,6 +30,11 @@ final class SheetJson {
     each(out, "strings", sheet.strings(), SheetJson::remark);
     each(out, "findings", sheet.findings(), SheetJson::remark);
     each(out, "results", sheet.rows(), SheetJson::row);
+    Sheet.Played played = sheet.played();
+    if (played != null) {
+      ObjectNode one = out.putObject("play_test");
+      one.put("as_found", played.found()).put("as_left", played.left());
+    }
     rod(out.putObject("rod"), sheet.rod());
     each(out, "settings", sheet.settings(), SheetJson::setting);
     each(out, "waits", sheet.waits(), SheetJson::wait);

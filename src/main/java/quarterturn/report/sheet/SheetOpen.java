@@ -2,16 +2,12 @@ package quarterturn.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Step;
 import quarterturn.session.Event;
 
 /** Finds the work that is still to be done after a session. */
 final class SheetOpen {
-  /** Matches an outcome that leaves work on frets or nut to others. */
-  private static final Pattern FRETS_OR_NUT =
-      Pattern.compile("\\b(?:frets|fret work|last frets|slotted nut)\\b", Pattern.CASE_INSENSITIVE);
-
   private SheetOpen() {}
 
   static List<String> points(
@@ -19,10 +15,8 @@ final class SheetOpen {
     List<String> points = new ArrayList<>();
     if (ended == null) {
       points.add("The work is not finished.");
-    } else if (ended.handOver()) {
+    } else if (ended.handOver() || ended.why().contains(Step.End.REPAIRER)) {
       points.add("For a qualified repairer: " + reason(ended));
-    } else if (FRETS_OR_NUT.matcher(ended.why()).find()) {
-      points.add("Frets or nut: " + ended.why());
     }
     for (Sheet.Row row : rows) {
       String point = point(row);
@@ -54,7 +48,7 @@ final class SheetOpen {
           + left.spoiled()
           + "); read it again.";
     }
-    if (left.verdict() == null || left.window() == null || !ReadingWords.out(left.verdict())) {
+    if (left.window() == null || !ReadingWords.out(left)) {
       return null;
     }
     return what

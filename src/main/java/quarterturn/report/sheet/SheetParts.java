@@ -41,6 +41,7 @@ final class SheetParts {
     all.add("What was done", all.work());
     all.add("Outcome", all.outcome());
     all.add("Still open", points(sheet.open(), "Nothing."));
+    all.add("Care", points(sheet.care(), ""));
     all.add("When to look again", all.next());
     all.add("Looked at", all.findings());
     all.add("Hazards accepted", points(all.hazards(), ""));
@@ -65,7 +66,12 @@ final class SheetParts {
     return at == null ? none : dates.minute(at);
   }
 
-  private List<SheetPart.Block> heading() {
+  /** The instrument, who worked when, and what was said of it. */
+  static SheetPart.Facts facts(Sheet sheet, Dates dates) {
+    return new SheetParts(sheet, dates).facts();
+  }
+
+  private SheetPart.Facts facts() {
     Sheet.Heading heading = sheet.heading();
     Map<String, String> facts = new LinkedHashMap<>();
     facts.put("Instrument", heading.instrument() == null ? "no name" : heading.instrument());
@@ -80,8 +86,12 @@ final class SheetParts {
     facts.put("Complaint", sheet.complaint() == null ? "none noted" : sheet.complaint());
     facts.put("Strings", strings());
     facts.put("Air", air());
+    return new SheetPart.Facts(facts);
+  }
+
+  private List<SheetPart.Block> heading() {
     List<SheetPart.Block> blocks = new ArrayList<>();
-    blocks.add(new SheetPart.Facts(facts));
+    blocks.add(facts());
     if (!sheet.notes().isEmpty()) {
       blocks.add(new SheetPart.Points(remarks("Noted, ", sheet.notes())));
     }
@@ -123,7 +133,18 @@ final class SheetParts {
       groups.computeIfAbsent(row.quantity() + row.convention(), key -> new ArrayList<>()).add(row);
     }
     groups.values().forEach(rows -> blocks.add(measured(rows)));
-    return blocks.isEmpty() ? points(List.of(), "Nothing was read on the strings.") : blocks;
+    if (blocks.isEmpty()) {
+      blocks.addAll(points(List.of(), "Nothing was read on the strings."));
+    }
+    Sheet.Played played = sheet.played();
+    if (played != null) {
+      blocks.add(
+          new SheetPart.Grid(
+              "Where it buzzes or chokes when it is played.",
+              List.of("As found", "As left"),
+              List.of(List.of(played.found(), played.left()))));
+    }
+    return blocks;
   }
 
   private static SheetPart.Grid measured(List<Sheet.Row> rows) {
@@ -171,17 +192,7 @@ final class SheetParts {
   private List<SheetPart.Block> work() {
     List<SheetPart.Block> blocks = new ArrayList<>();
     Sheet.Rod rod = sheet.rod();
-    long turns = rod.moves().stream().filter(m -> m.turn().turns() != 0).count();
-    String sum =
-        turns == 0
-            ? "The rod was not turned."
-            : "The rod stands "
-                + TurnWords.net(rod.net())
-                + "; "
-                + rod.total()
-                + " in all, in "
-                + Counted.of(turns, "move")
-                + ".";
+    String sum = rod(rod);
     if (rod.moves().isEmpty()) {
       blocks.add(new SheetPart.Points(List.of(sum)));
     } else {
@@ -208,6 +219,20 @@ final class SheetParts {
               sheet.waits().stream().map(this::wait).toList()));
     }
     return blocks;
+  }
+
+  /** How far the rod was turned, in a sentence. */
+  static String rod(Sheet.Rod rod) {
+    long turns = rod.moves().stream().filter(m -> m.turn().turns() != 0).count();
+    return turns == 0
+        ? "The rod was not turned."
+        : "The rod stands "
+            + TurnWords.net(rod.net())
+            + "; "
+            + rod.total()
+            + " in all, in "
+            + Counted.of(turns, "move")
+            + ".";
   }
 
   private List<String> move(Sheet.Move move) {

@@ -9,24 +9,40 @@ import quarterturn.report.Paragraph;
 import quarterturn.report.Table;
 import quarterturn.unit.Printable;
 
-/** A sheet as plain text, no line wider than {@link #WIDTH} columns. */
+/** A sheet as plain text, no line wider than its columns. */
 public final class SheetText {
+  /** Width of a sheet. */
   static final int WIDTH = 80;
+
+  /** Width of a page that is to be printed as it is, with margins. */
+  static final int PAGE = 78;
 
   /** Narrowest width of a column. */
   private static final int LEAST = 6;
 
   private static final int GAP = 2;
 
-  private SheetText() {}
+  private final int width;
+
+  private SheetText(int width) {
+    this.width = width;
+  }
 
   public static String of(String title, List<SheetPart> parts) {
-    List<String> lines = new ArrayList<>(wrap(title.toUpperCase(Locale.ROOT), WIDTH, 0));
-    lines.add("=".repeat(WIDTH));
+    return of(title, parts, WIDTH);
+  }
+
+  static String of(String title, List<SheetPart> parts, int width) {
+    return new SheetText(width).page(title, parts);
+  }
+
+  private String page(String title, List<SheetPart> parts) {
+    List<String> lines = new ArrayList<>(wrap(title.toUpperCase(Locale.ROOT), width, 0));
+    lines.add("=".repeat(width));
     for (SheetPart part : parts) {
       lines.add("");
-      lines.addAll(wrap(part.title(), WIDTH, 0));
-      lines.add("-".repeat(Math.min(WIDTH, Table.columns(Printable.of(part.title())))));
+      lines.addAll(wrap(part.title(), width, 0));
+      lines.add("-".repeat(Math.min(width, Table.columns(Printable.of(part.title())))));
       boolean first = true;
       for (SheetPart.Block block : part.blocks()) {
         if (!first) {
@@ -39,15 +55,15 @@ public final class SheetText {
     return String.join("\n", lines) + "\n";
   }
 
-  private static List<String> block(SheetPart.Block block) {
+  private List<String> block(SheetPart.Block block) {
     if (block instanceof SheetPart.Facts facts) {
       return facts(facts.facts());
     }
     if (block instanceof SheetPart.Points points) {
-      return points.points().stream().flatMap(p -> wrap("- " + p, WIDTH, 2).stream()).toList();
+      return points.points().stream().flatMap(p -> wrap("- " + p, width, 2).stream()).toList();
     }
     SheetPart.Grid grid = (SheetPart.Grid) block;
-    List<String> lines = new ArrayList<>(wrap(grid.caption(), WIDTH, 0));
+    List<String> lines = new ArrayList<>(wrap(grid.caption(), width, 0));
     lines.addAll(grid(grid));
     return lines;
   }
@@ -57,14 +73,14 @@ public final class SheetText {
     return Paragraph.wrap(Printable.of(text), width, hang);
   }
 
-  private static List<String> facts(Map<String, String> facts) {
+  private List<String> facts(Map<String, String> facts) {
     int widest = facts.keySet().stream().mapToInt(Table::columns).max().orElse(0);
     List<String> lines = new ArrayList<>();
     facts.forEach(
         (label, value) -> {
           String before = label + ":" + " ".repeat(widest - Table.columns(label) + 1);
           // The value alone is wrapped, since its label's blanks are not to be broken at.
-          for (String line : wrap(value, WIDTH - before.length(), 0)) {
+          for (String line : wrap(value, width - before.length(), 0)) {
             lines.add((before + line).stripTrailing());
             before = " ".repeat(widest + 2);
           }
@@ -72,7 +88,7 @@ public final class SheetText {
     return lines;
   }
 
-  private static List<String> grid(SheetPart.Grid grid) {
+  private List<String> grid(SheetPart.Grid grid) {
     int[] widths = widths(grid);
     List<String> lines = new ArrayList<>();
     lines.addAll(row(grid.head(), widths));
@@ -82,7 +98,7 @@ public final class SheetText {
   }
 
   /** Column widths for the widest cells, the widest columns made narrower to fit the page. */
-  private static int[] widths(SheetPart.Grid grid) {
+  private int[] widths(SheetPart.Grid grid) {
     int[] widths = new int[grid.head().size()];
     List<List<String>> all = new ArrayList<>(grid.rows());
     all.add(grid.head());
@@ -91,7 +107,7 @@ public final class SheetText {
         widths[c] = Math.max(widths[c], Table.columns(Printable.of(row.get(c))));
       }
     }
-    int room = WIDTH - GAP * (widths.length - 1);
+    int room = width - GAP * (widths.length - 1);
     while (Arrays.stream(widths).sum() > room) {
       int widest = 0;
       for (int c = 1; c < widths.length; c++) {

@@ -18,10 +18,13 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
+import quarterturn.session.Handover;
 import quarterturn.session.Overview;
+import quarterturn.session.Place;
 import quarterturn.session.Prompt;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.RefusedException;
+import quarterturn.session.Stage;
 
 /**
  * The engine: a pure function from events to the next prompt, and from an answer to an event. It
@@ -111,6 +114,39 @@ public final class Engine {
   /** The steps that follow the present one for certain, a line each. */
   List<String> coming(State state, Instant now) {
     return prompter.coming(state, now);
+  }
+
+  /**
+   * What a session leaves to a repairer.
+   *
+   * @param events all its events, oldest first
+   * @throws RecordMismatchException when the events don't fit the procedure
+   */
+  public Handover handover(List<Event> events) {
+    State state = replay(events);
+    List<Stage> stages = walk.stages(state, state.last()).all();
+    return new Handover(forRepairer(state), stages, Standing.of(state));
+  }
+
+  /** The last end of each procedure that leaves something to a repairer. */
+  List<Handover.Point> forRepairer(State state) {
+    Map<String, Handover.Point> points = new LinkedHashMap<>();
+    for (Place place : state.position().path()) {
+      if (library.procedure(place.procedure()).step(place.step()) instanceof Step.End end) {
+        points.remove(place.procedure());
+        if (end.forRepairer()) {
+          String text = prompter.text(state, end, state.last());
+          points.put(place.procedure(), new Handover.Point(place.procedure(), end.outcome(), text));
+        }
+      }
+    }
+    Event.Ended ended = state.pending().ended();
+    if (ended != null && ended.handOver()) {
+      // A limit hands over too, at a step that is no end.
+      String procedure = state.place().procedure();
+      points.put(procedure, new Handover.Point(procedure, ended.outcome(), ended.why()));
+    }
+    return List.copyOf(points.values());
   }
 
   Overview overview(State state, String session, Instant now) {

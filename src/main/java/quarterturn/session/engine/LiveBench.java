@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Event;
+import quarterturn.session.Handover;
 import quarterturn.session.Ledger;
 import quarterturn.session.Overview;
 import quarterturn.session.Passage;
@@ -200,12 +201,19 @@ public final class LiveBench implements Bench {
           ledger.append(events);
         }
         state = after;
-        return show.prompt();
+        return printable(show.prompt());
       }
       Event own = ((Prompter.Next.Record) next).event();
       events.add(own);
       after = engine.apply(after, own);
     }
+  }
+
+  /** The end of a session that is kept, with how to print what it leaves to a repairer. */
+  private Prompt printable(Prompt shown) {
+    boolean note =
+        shown.ended() && !name.equals(Overview.REHEARSAL) && !engine.forRepairer(state).isEmpty();
+    return note ? shown.noting(List.of(Handover.printed(name) + ".")) : shown;
   }
 
   @Override

@@ -225,8 +225,12 @@ final class Prompter {
   }
 
   private Next ended(State state, Step.End end, boolean handOver, Instant now) {
-    String why = said(state, end, null, now).text();
-    return record(new Event.Ended(now, end.id(), handOver, end.outcome(), why));
+    return record(new Event.Ended(now, end.id(), handOver, end.outcome(), text(state, end, now)));
+  }
+
+  /** What an end says, with the figures of the present state. */
+  String text(State state, Step.End end, Instant now) {
+    return said(state, end, null, now).text();
   }
 
   /** The step's hazards, for a rod turn with those of every turn; the worst first. */

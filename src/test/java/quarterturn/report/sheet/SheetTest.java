@@ -184,6 +184,45 @@ class SheetTest {
     assertThat(sheetOf(NOTHING, noted).notes()).hasSize(1);
   }
 
+  private static Event played(int minute, String where) {
+    return new Event.Noted(SetUp.minute(minute), "played", where);
+  }
+
+  private static Event playedAgain(int minute, String where) {
+    return new Event.Chose(SetUp.minute(minute), "played-again", where, null);
+  }
+
+  @Test
+  void theFirstPlayTestStandsBesideTheLast() {
+    assertThat(sheet().played()).isNull();
+    Sheet both =
+        sheet(
+            played(1, "Fret 5, E1."),
+            played(2, "Fret 7."),
+            playedAgain(3, "last-frets"),
+            playedAgain(4, "nowhere"));
+    assertThat(both.played()).isEqualTo(new Sheet.Played("Fret 5, E1.", "Nowhere"));
+    assertWithMessage("it is told once").that(both.findings()).isEmpty();
+    assertThat(both.notes()).isEmpty();
+    assertThat(sheet(played(1, "Fret 5.")).played())
+        .isEqualTo(new Sheet.Played("Fret 5.", "not played again"));
+    assertThat(sheet(playedAgain(1, "last-frets")).played())
+        .isEqualTo(new Sheet.Played("not played", "On the last frets"));
+  }
+
+  @Test
+  void howItIsKeptStandsOnAFinishedSetUpAlone() {
+    assertThat(Sheet.of("demo", SetUp.whole(), SetUp.LIBRARY).care())
+        .containsExactly("Keep it in its case (invented).");
+    List<Event> open = SetUp.whole().subList(0, SetUp.whole().size() - 1);
+    assertThat(Sheet.of("demo", open, SetUp.LIBRARY).care()).isEmpty();
+    assertThat(Sheet.of("demo", SetUp.handedOver(), SetUp.LIBRARY).care()).isEmpty();
+    Event end = new Event.Ended(SetUp.minute(9), "finish", false, "in-window", "");
+    assertWithMessage("the relief alone is no set-up")
+        .that(sheet(SetUp.relief(1, "E1", IN), end).care())
+        .isEmpty();
+  }
+
   @Test
   void withoutTheFilesTheRecordStillReads() {
     Sheet sheet =
