@@ -6,8 +6,8 @@ import quarterturn.craft.Neck;
 import quarterturn.craft.Scale;
 import quarterturn.craft.StringLine;
 import quarterturn.procedure.Adjustment;
+import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Kind;
-import quarterturn.procedure.kind.Make;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Length;
 
@@ -61,7 +61,7 @@ public final class SimulatedInstrument {
 
   /** Whether the saddles can be moved. */
   public boolean adjustable() {
-    return kind.make().saddles() == Make.Saddles.ADJUSTABLE;
+    return kind.make().bridge() != BridgeKind.FIXED;
   }
 
   /** Whether there are pickups whose height can be read. */
@@ -107,7 +107,7 @@ public final class SimulatedInstrument {
   }
 
   private double intonation(int string) {
-    double perCent = Intonation.mmPerCent(new Scale(kind.scale()), Quantity.OCTAVE);
+    double perCent = Intonation.mmPerCent(new Scale(kind.scale(string)), Quantity.OCTAVE);
     double higher = action(string) - traits.action().get(string);
     return traits.intonation().get(string) - back[string] / perCent + CENTS_FOR_A_MM * higher;
   }
