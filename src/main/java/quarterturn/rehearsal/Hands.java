@@ -43,6 +43,9 @@ public final class Hands {
 
   private static final double CELSIUS = 21;
 
+  /** What stands for nothing to write. */
+  private static final String NOTHING = "-";
+
   /** The answer that there is no rod, where a choice asks for its place. */
   private static final String NO_ROD = "none";
 
@@ -200,12 +203,15 @@ public final class Hands {
     }
     return what == Recorded.GAUGES
         ? gauges(1)
-        : what == Recorded.NEW_GAUGES ? gauges(HEAVIER) : "-";
+        : what == Recorded.NEW_GAUGES ? gauges(HEAVIER) : NOTHING;
   }
 
   /** The kind's usual string diameters in inches, times a factor, as they are typed. */
   private String gauges(double factor) {
-    return instrument.kind().make().gauges().stream()
+    List<Length> usual = instrument.kind().make().gauges();
+    return usual.isEmpty()
+        ? NOTHING
+        : usual.stream()
         .map(gauge -> WireList.inch(Length.mm(gauge.mm() * factor)))
         .collect(Collectors.joining(" "));
   }

@@ -170,7 +170,7 @@ record Figures(State state, Library library, Kind kind, Style style) {
     if (radius == null || spread == null) {
       return "Each string is set by its own gap over the fret, so that the strings follow the board";
     }
-    double[] drops = StringArc.dropMm(radius, spread, kind.strings().size());
+    double[] drops = StringArc.dropMm(radius, spread, kind.strings().size() / kind.make().course());
     double inner = drops[0] - drops[drops.length / 2];
     return "On a board of "
         + Decimals.print(radius.mm(), 0)

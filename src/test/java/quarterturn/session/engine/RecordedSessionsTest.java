@@ -29,7 +29,7 @@ class RecordedSessionsTest {
   private static final String FOLDER = "quarterturn/session/engine/recorded/";
 
   /** The kinds with the windows for which they were recorded, in the form of earlier versions. */
-  private static final Path KINDS = Path.of("src/test/resources", FOLDER, "kinds-before");
+  private static final Path KINDS = Path.of("src/test/resources/quarterturn/samples/v1/kinds");
 
   @ParameterizedTest
   @ValueSource(
