@@ -212,8 +212,8 @@ public final class Hands {
     return usual.isEmpty()
         ? NOTHING
         : usual.stream()
-        .map(gauge -> WireList.inch(Length.mm(gauge.mm() * factor)))
-        .collect(Collectors.joining(" "));
+            .map(gauge -> WireList.inch(Length.mm(gauge.mm() * factor)))
+            .collect(Collectors.joining(" "));
   }
 
   /** Applies recorded events to the instrument: saddles and pickups that were set. */

@@ -71,7 +71,8 @@ public record Practice(Sessions sessions, String procedure, String kind, Style s
   private Library library() throws IOException, UnreadableException {
     Library library = sessions.library(procedure);
     if (library.kind(kind).styled(style) == null) {
-      String known = String.join(", ", library.kind(kind).styles().stream().map(Style::word).toList());
+      String known =
+          String.join(", ", library.kind(kind).styles().stream().map(Style::word).toList());
       throw new NotUnderstoodException(
           kind + " has no windows for the style " + style.word() + "; choose one of: " + known);
     }

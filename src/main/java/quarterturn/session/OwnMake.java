@@ -116,9 +116,7 @@ public final class OwnMake {
   private static void special(
       Map<Quantity, Map<Style, Ends>> all, Kind kind, Quantity quantity, @Nullable Worded one) {
     Ends ends =
-        one == null
-            ? null
-            : kind.make().special().getOrDefault(quantity, Map.of()).get(one.word());
+        one == null ? null : kind.make().special().getOrDefault(quantity, Map.of()).get(one.word());
     if (ends != null) {
       Map<Style, Ends> styles = new EnumMap<>(Style.class);
       kind.styles().forEach(style -> styles.put(style, ends));

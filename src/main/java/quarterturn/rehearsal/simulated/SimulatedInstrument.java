@@ -19,8 +19,8 @@ public final class SimulatedInstrument {
   /** Cents of sharpness for each millimetre that a string is pressed down farther; an estimate. */
   private static final double CENTS_FOR_A_MM = 2;
 
-  /** Resolution in millimetres of a steel rule read with care. */
-  private static final double RULE_MM = 0.05;
+  /** Step in millimetres of stacked gauges, by which an action is read. */
+  private static final double STACKED_MM = 0.1;
 
   private final InstrumentTraits traits;
   private final SimulatedNeck neck;
@@ -94,7 +94,7 @@ public final class SimulatedInstrument {
   /** A reading of a quantity that is one number, rounded as a careful person reads it. */
   public double read(Quantity quantity, int string) {
     return switch (quantity) {
-      case ACTION -> rounded(Math.max(0.5, action(string)), RULE_MM);
+      case ACTION -> rounded(Math.max(0.5, action(string)), STACKED_MM);
       case INTONATION -> Math.rint(intonation(string));
       case PICKUP_GAP -> rounded(Math.max(0, traits.pickupGap().get(string) - pickup[string]), 0.5);
       default -> throw new IllegalArgumentException(quantity.word() + " is no number on a string");

@@ -62,7 +62,8 @@ record Figures(State state, Library library, Kind kind, Style style) {
 
   private double travel(double cents, int string) {
     try {
-      return Intonation.travel(new Scale(kind.scale(string)), Quantity.OCTAVE, new Cents(cents)).mm();
+      return Intonation.travel(new Scale(kind.scale(string)), Quantity.OCTAVE, new Cents(cents))
+          .mm();
     } catch (NotUnderstoodException e) {
       return 0;
     }

@@ -288,8 +288,7 @@ final class Fold {
     }
     if (walk.step(state) instanceof Step.Choose choose && choose.id().equals(passed.step())) {
       String known = ShortPath.known(state, choose);
-      return chosen(
-          state, new Event.Chose(passed.at(), choose.id(), String.valueOf(known), null));
+      return chosen(state, new Event.Chose(passed.at(), choose.id(), String.valueOf(known), null));
     }
     Step.Wait wait = expect(state, passed.step(), Step.Wait.class);
     State now = bench(state, bench -> bench.waited(wait, true));

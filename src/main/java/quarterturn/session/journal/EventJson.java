@@ -48,7 +48,8 @@ final class EventJson {
     shapes.object(
         Event.Own.class,
         shapes.record(
-            Event.Own.class, "scale-mm? tuning gauges-mm radius-mm? fixed-saddles windows nut? bridge?"
+            Event.Own.class,
+            "scale-mm? tuning gauges-mm radius-mm? fixed-saddles windows nut? bridge?"
                 + " pickup? rod?"));
     shapes.object(Carried.Stop.class, shapes.record(Carried.Stop.class, "at session outcome why"));
     shapes.object(

@@ -20,7 +20,10 @@ public enum FormField {
   NECK("neck", "Neck", "How the neck is joined: bolt-on, set or unknown."),
   NUT("nut", "Nut", "What guides the strings: slotted, locking or zero-fret."),
   ROD("rod", "Rod", "The truss rod: single, two-way, two-rods or none-fitted."),
-  BRIDGE("bridge", "Bridge", "The bridge: adjustable (saddles on screws), two-posts, paired (two strings a saddle), locked"
+  BRIDGE(
+      "bridge",
+      "Bridge",
+      "The bridge: adjustable (saddles on screws), two-posts, paired (two strings a saddle), locked"
           + " (saddles with locks), fixed or floating (balanced by springs)."),
   PICKUP(
       "pickup",

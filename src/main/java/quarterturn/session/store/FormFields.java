@@ -217,8 +217,7 @@ public final class FormFields {
   }
 
   private static @Nullable String relief(@Nullable String style, Kind kind) {
-    Style known =
-        style == null ? null : kind.styled(Style.valueOf(style.toUpperCase(Locale.ROOT)));
+    Style known = style == null ? null : kind.styled(Style.valueOf(style.toUpperCase(Locale.ROOT)));
     if (known == null) {
       return null;
     }

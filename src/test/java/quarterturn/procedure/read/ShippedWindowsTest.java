@@ -30,7 +30,8 @@ class ShippedWindowsTest {
   private static final double SLACK = 1e-9;
 
   private static final Pattern RELIEF =
-      Pattern.compile("(0[.]\\d+) mm held at 1 and (\\d+) and read at (\\d+) is (0[.]\\d+) mm here");
+      Pattern.compile(
+          "(0[.]\\d+) mm held at 1 and (\\d+) and read at (\\d+) is (0[.]\\d+) mm here");
 
   private static final Pattern NUT =
       Pattern.compile(
@@ -47,9 +48,9 @@ class ShippedWindowsTest {
 
   /** The step of the usual gauge, as procedures/blocks/reading.yaml has it. */
   private static double step(Quantity quantity) {
-    String text = new String(Readings.bytes("/procedures/blocks/reading.yaml"), StandardCharsets.UTF_8);
-    Matcher m =
-        Pattern.compile("\n  " + quantity.word() + ": \\{gauge: ([^,]+),").matcher(text);
+    String text =
+        new String(Readings.bytes("/procedures/blocks/reading.yaml"), StandardCharsets.UTF_8);
+    Matcher m = Pattern.compile("\n  " + quantity.word() + ": \\{gauge: ([^,]+),").matcher(text);
     assertWithMessage(quantity.word()).that(m.find()).isTrue();
     return Amounts.of(quantity, m.group(1));
   }
@@ -108,7 +109,8 @@ class ShippedWindowsTest {
                   styles
                       .values()
                       .forEach(
-                          e -> all.add(new Sourced(kind, quantity, e.low(), e.high(), e.source()))));
+                          e ->
+                              all.add(new Sourced(kind, quantity, e.low(), e.high(), e.source()))));
     }
     return all;
   }
@@ -124,8 +126,7 @@ class ShippedWindowsTest {
       for (MatchResult m : RELIEF.matcher(one.source()).results().toList()) {
         Kind kind = one.kind();
         Scale scale = new Scale(kind.scale());
-        Held theirs =
-            new Held(1, Integer.parseInt(m.group(2)), Integer.parseInt(m.group(3)));
+        Held theirs = new Held(1, Integer.parseInt(m.group(2)), Integer.parseInt(m.group(3)));
         Length published = Length.mm(Double.parseDouble(m.group(1)));
         Neck neck = Neck.uniform(scale, kind.jointFret(), published, theirs);
         double here = neck.relief(Held.at(kind.jointFret(), kind.readAt())).mm();
@@ -208,7 +209,8 @@ class ShippedWindowsTest {
   /** The scale of each string is stepped evenly: {@code FannedFrets}. */
   @Test
   void fannedFretsGiveEachStringItsScale() {
-    Kind fanned = kinds.stream().filter(k -> k.id().equals("bass-fanned")).findFirst().orElseThrow();
+    Kind fanned =
+        kinds.stream().filter(k -> k.id().equals("bass-fanned")).findFirst().orElseThrow();
     // 37, 36.25 and 34 in by the definition of an inch.
     assertThat(fanned.scale(0).mm()).isWithin(1e-9).of(939.8);
     assertThat(fanned.scale(1).mm()).isWithin(1e-9).of(920.75);

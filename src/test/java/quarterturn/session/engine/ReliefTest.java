@@ -52,7 +52,15 @@ class ReliefTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"bass-34", "bass-30", "bass-35", "electric-25", "electric-24", "acoustic-steel", "acoustic-twelve"})
+  @CsvSource({
+    "bass-34",
+    "bass-30",
+    "bass-35",
+    "electric-25",
+    "electric-24",
+    "acoustic-steel",
+    "acoustic-twelve"
+  })
   void everyKindAndStyleReachesItsWindow(String kind) throws Exception {
     for (Style style : Play.relief().kind(kind).styles()) {
       for (double start : new double[] {-0.05, 0.02, 0.8}) {

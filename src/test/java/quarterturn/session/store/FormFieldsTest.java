@@ -27,8 +27,7 @@ import quarterturn.unit.NotUnderstoodException;
 /** Facts of invented instruments: as typed, as kept, and what is refused. */
 class FormFieldsTest {
   private static final Instant CREATED = Instant.parse("2027-03-01T09:00:00Z");
-  private static final Kind.Target INVENTED =
-      new Kind.Target(new Window(0.3, 0.45), "invented");
+  private static final Kind.Target INVENTED = new Kind.Target(new Window(0.3, 0.45), "invented");
   private static final Kind BASS =
       new Kind(
           "demo-bass",

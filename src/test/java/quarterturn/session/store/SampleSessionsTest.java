@@ -118,8 +118,6 @@ class SampleSessionsTest {
 
   @Test
   void aConversationRunsAsItRan() throws Exception {
-    Path kinds = samples.in("kinds/procedures/kinds.yaml");
-    Files.copy(kinds, samples.in("own/procedures/kinds.yaml"));
     said(
         "in-window",
         "2027-02-10T10:00:00Z",
