@@ -28,7 +28,8 @@ class DataStaysDataTest {
   /** Ids that are words of the program's own as well: where they stand, and as what. */
   private static final String WORDS =
       """
-      a key of a file: procedure/read/KindsReader frets gauges high low saddles strings
+      a key of a file: procedure/read/KindsReader fretless frets gauges saddles strings
+      a key of a file: procedure/read/WindowsReader high low strings
       a key of a file: procedure/read/LimitsReader day rest settle wrong-way
       a key of a file: procedure/read/ProcedureReader retune tools
       a key of a file: procedure/read/SchemaKeys limit rest retune tools

@@ -15,6 +15,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Aim;
 import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Style;
 import quarterturn.report.Calibration;
 import quarterturn.report.HistoryReport;
 import quarterturn.report.ReadingHistory;
@@ -91,9 +92,10 @@ final class InstrumentHistory extends Placed {
   /** An instrument's own window of relief, or the one its kind has for the player's style. */
   private static @Nullable Window window(Instrument instrument, @Nullable Kind kind) {
     Window own = instrument.windows().get(Aim.RELIEF);
-    if (own != null || kind == null || instrument.style() == null) {
+    Style style = kind == null ? null : kind.styled(instrument.style());
+    if (own != null || kind == null || style == null) {
       return own;
     }
-    return kind.target(instrument.style()).window();
+    return kind.target(style).window();
   }
 }

@@ -74,7 +74,7 @@ final class RehearseCommand extends Placed {
       description = "For example electric-25; bass-34 where it is not given.")
   private @Nullable String kind;
 
-  @Option(names = "--style", paramLabel = "STYLE", description = "light, medium or hard.")
+  @Option(names = "--style", paramLabel = "STYLE", description = "light, medium, hard or slide.")
   private @Nullable Style style;
 
   @Option(names = "--role", paramLabel = "ROLE", description = "beginner or technician.")

@@ -34,7 +34,7 @@ final class StartCommand extends Placed {
   @Option(
       names = "--style",
       paramLabel = "STYLE",
-      description = "How the player plays: light, medium or hard. It sets the window.")
+      description = "How the player plays: light, medium, hard or slide. It sets the window.")
   private @Nullable Style style;
 
   @Option(names = "--role", paramLabel = "ROLE", description = "beginner or technician.")

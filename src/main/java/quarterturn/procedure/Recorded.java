@@ -23,7 +23,15 @@ public enum Recorded implements Worded {
   /** Whether the neck is read again a day later; the last option states that it is. */
   NEXT_DAY,
   /** Whether a relief just outside its window stays so; the last option states that it does. */
-  LEFT_AS_IS;
+  LEFT_AS_IS,
+  /** The kind of bridge; the options are words of it, and one on record is not asked for. */
+  BRIDGE,
+  /** The kind of nut, likewise. */
+  NUT,
+  /** The kind of truss rod, likewise. */
+  ROD,
+  /** The kind of pickup, likewise. */
+  PICKUP;
 
   /** Whether the note is of the strings' diameters, one for each, and of nothing else. */
   public boolean gauges() {

@@ -114,7 +114,7 @@ final class PullTopic extends Topic {
     List<SetPull.TunedString> set =
         note != null && note.contains(":")
             ? noted(note)
-            : gauged(known, kind == null ? List.of() : kind.strings());
+            : gauged(known, kind == null ? List.of() : kind.notes());
     return new SetPull(Checked.by("--scale", () -> new Scale(length)), set, tuning.temperament());
   }
 

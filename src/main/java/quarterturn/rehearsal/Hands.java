@@ -14,7 +14,9 @@ import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.kind.Make;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.RodKind;
 import quarterturn.procedure.kind.Which;
 import quarterturn.rehearsal.simulated.SimulatedInstrument;
 import quarterturn.rehearsal.simulated.SimulatedNeck;
@@ -40,6 +42,12 @@ public final class Hands {
   private static final double HUMIDITY = 50;
 
   private static final double CELSIUS = 21;
+
+  /** What stands for nothing to write. */
+  private static final String NOTHING = "-";
+
+  /** The answer that there is no rod, where a choice asks for its place. */
+  private static final String NO_ROD = "none";
 
   private final SimulatedInstrument instrument;
   private final SimulatedNeck neck;
@@ -108,12 +116,31 @@ public final class Hands {
     if (unusual(choose)) {
       return choose.options().get(choose.options().size() - 1);
     }
+    String shows = shows(choose);
     for (Prompt.Option option : choose.options()) {
-      if (option.id().equals(neck.traits().fault().shows())) {
+      if (option.id().equals(shows)) {
         return option;
       }
     }
     return null;
+  }
+
+  /** The id of the option that names how the instrument is made, or else its neck's fault. */
+  private @Nullable String shows(Prompt.Choose choose) {
+    Make make = instrument.kind().make();
+    if (records(choose) == Recorded.BRIDGE) {
+      return make.bridge().word();
+    }
+    if (!make.rod() && records(choose) == Recorded.ROD) {
+      return RodKind.NONE_FITTED.word();
+    }
+    return make.rod() || !identifies(choose) ? neck.traits().fault().shows() : NO_ROD;
+  }
+
+  /** Whether a choice asks where the rod is. */
+  private boolean identifies(Prompt.Choose choose) {
+    return step(choose) instanceof Step.Choose asked
+        && asked.options().stream().anyMatch(o -> o.establishes().contains(Fact.ROD_IDENTIFIED));
   }
 
   /**
@@ -176,14 +203,17 @@ public final class Hands {
     }
     return what == Recorded.GAUGES
         ? gauges(1)
-        : what == Recorded.NEW_GAUGES ? gauges(HEAVIER) : "-";
+        : what == Recorded.NEW_GAUGES ? gauges(HEAVIER) : NOTHING;
   }
 
   /** The kind's usual string diameters in inches, times a factor, as they are typed. */
   private String gauges(double factor) {
-    return instrument.kind().make().gauges().stream()
-        .map(gauge -> WireList.inch(Length.mm(gauge.mm() * factor)))
-        .collect(Collectors.joining(" "));
+    List<Length> usual = instrument.kind().make().gauges();
+    return usual.isEmpty()
+        ? NOTHING
+        : usual.stream()
+            .map(gauge -> WireList.inch(Length.mm(gauge.mm() * factor)))
+            .collect(Collectors.joining(" "));
   }
 
   /** Applies recorded events to the instrument: saddles and pickups that were set. */

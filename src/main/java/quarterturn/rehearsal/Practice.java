@@ -19,6 +19,7 @@ import quarterturn.rehearsal.simulated.SimulatedNeck;
 import quarterturn.session.Event;
 import quarterturn.session.engine.Engine;
 import quarterturn.session.store.Sessions;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
  * Starts rehearsals for one procedure, kind of instrument, style and role.
@@ -69,7 +70,12 @@ public record Practice(Sessions sessions, String procedure, String kind, Style s
 
   private Library library() throws IOException, UnreadableException {
     Library library = sessions.library(procedure);
-    library.kind(kind);
+    if (library.kind(kind).styled(style) == null) {
+      String known =
+          String.join(", ", library.kind(kind).styles().stream().map(Style::word).toList());
+      throw new NotUnderstoodException(
+          kind + " has no windows for the style " + style.word() + "; choose one of: " + known);
+    }
     return library;
   }
 

@@ -32,7 +32,8 @@ public record PlayedKind(@Nullable String id, @Nullable Kind kind, @Nullable Sty
     Kind kind = id == null ? null : library.kinds().get(id);
     Kind own = kind == null || started.own() == null ? kind : OwnMake.of(kind, started.own());
     Integer joint = started.jointFret();
-    return new PlayedKind(id, own == null || joint == null ? own : own.withJoint(joint), style);
+    Style played = own == null ? style : own.styled(style);
+    return new PlayedKind(id, own == null || joint == null ? own : own.withJoint(joint), played);
   }
 
   private static @Nullable Style style(String word, @Nullable Style before) {

@@ -11,7 +11,11 @@ import quarterturn.procedure.Results;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Aim;
+import quarterturn.procedure.kind.BridgeKind;
+import quarterturn.procedure.kind.NutKind;
+import quarterturn.procedure.kind.PickupKind;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.RodKind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Bracket;
@@ -159,6 +163,10 @@ public sealed interface Event {
    * @param radiusMm the radius of its board in millimetres, or null
    * @param fixedSaddles whether its saddles can't be moved
    * @param windows its own windows, by what they are for
+   * @param nut what guides its strings, or null
+   * @param bridge what can be moved at its bridge, or null
+   * @param pickup the pickup whose gap is read, or null
+   * @param rod the kind of its truss rod, or null
    */
   record Own(
       @Nullable Double scaleMm,
@@ -166,7 +174,11 @@ public sealed interface Event {
       List<Double> gaugesMm,
       @Nullable Double radiusMm,
       boolean fixedSaddles,
-      Map<Aim, Window> windows) {
+      Map<Aim, Window> windows,
+      @Nullable NutKind nut,
+      @Nullable BridgeKind bridge,
+      @Nullable PickupKind pickup,
+      @Nullable RodKind rod) {
     public Own {
       tuning = List.copyOf(tuning);
       gaugesMm = List.copyOf(gaugesMm);

@@ -14,6 +14,7 @@ import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Handed;
 import quarterturn.procedure.kind.NeckJoint;
 import quarterturn.procedure.kind.NutKind;
+import quarterturn.procedure.kind.PickupKind;
 import quarterturn.procedure.kind.RodKind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.BoundsReader;
@@ -73,6 +74,9 @@ public record Instrument(
    * @param tuning notes of the open strings, the lowest string first, 1 to 12
    * @param gauges diameters of the strings in the same order, as many
    * @param radius of the board's top
+   * @param nut what guides the strings; over a zero fret they are right to touch fret 1
+   * @param bridge what can be moved at the bridge
+   * @param pickup the pickup whose gap is read
    */
   public record Build(
       @Nullable Length scale,
@@ -83,10 +87,11 @@ public record Instrument(
       @Nullable NutKind nut,
       @Nullable RodKind rod,
       @Nullable BridgeKind bridge,
+      @Nullable PickupKind pickup,
       @Nullable Handed handed) {
     /** A build with every value the kind's or unknown. */
     public static final Build UNKNOWN =
-        new Build(null, null, null, null, null, null, null, null, null);
+        new Build(null, null, null, null, null, null, null, null, null, null);
 
     private static final double SHORTEST_MM = 300;
     private static final double LONGEST_MM = 1000;

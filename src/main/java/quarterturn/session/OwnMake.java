@@ -14,6 +14,7 @@ import quarterturn.procedure.kind.Make;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.unit.Length;
+import quarterturn.unit.Worded;
 
 /** Lays an instrument's own facts over those of its kind. */
 public final class OwnMake {
@@ -29,13 +30,16 @@ public final class OwnMake {
     boolean flat = radius == null || Double.isInfinite(radius.mm());
     List<String> tuning = build.tuning() == null ? List.of() : notes(build.tuning());
     List<Double> gauges = build.gauges() == null ? List.of() : mm(build.gauges());
-    boolean fixed = build.bridge() == BridgeKind.FIXED;
+    BridgeKind bridge = build.bridge();
     boolean none =
         scale == null
             && radius == null
             && tuning.isEmpty()
             && gauges.isEmpty()
-            && !fixed
+            && bridge == null
+            && build.nut() == null
+            && build.pickup() == null
+            && build.rod() == null
             && instrument.windows().isEmpty();
     return none
         ? null
@@ -44,8 +48,12 @@ public final class OwnMake {
             tuning,
             gauges,
             flat || radius == null ? null : Double.valueOf(radius.mm()),
-            fixed,
-            instrument.windows());
+            bridge == BridgeKind.FIXED,
+            instrument.windows(),
+            build.nut(),
+            bridge,
+            build.pickup(),
+            build.rod());
   }
 
   private static List<String> notes(List<?> notes) {
@@ -62,12 +70,19 @@ public final class OwnMake {
     Make make = kind.make();
     List<Length> gauges =
         own.gaugesMm().isEmpty() ? make.gauges() : own.gaugesMm().stream().map(Length::mm).toList();
+    // Sessions of earlier versions say only whether the saddles are fixed.
+    BridgeKind bridge = own.fixedSaddles() ? BridgeKind.FIXED : own.bridge();
     Make made =
         new Make(
             own.radiusMm() == null ? make.radius() : Length.mm(own.radiusMm()),
             make.spread(),
             gauges.size() == strings ? gauges : List.of(),
-            own.fixedSaddles() ? Make.Saddles.FIXED : make.saddles());
+            bridge == null ? make.bridge() : bridge,
+            make.bassScale(),
+            strings == kind.strings().size() ? make.course() : 1,
+            make.fretless(),
+            make.rod(),
+            make.special());
     return new Kind(
         kind.id(),
         kind.name(),
@@ -77,23 +92,41 @@ public final class OwnMake {
         kind.jointFret(),
         kind.readAt(),
         kind.prior(),
-        windows(kind, own.windows()),
+        windows(kind, own),
         made);
   }
 
-  private static Map<Quantity, Map<Style, Ends>> windows(Kind kind, Map<Aim, Window> own) {
+  private static Map<Quantity, Map<Style, Ends>> windows(Kind kind, Event.Own own) {
     Map<Quantity, Map<Style, Ends>> all = new EnumMap<>(Quantity.class);
     all.putAll(kind.windows());
-    lay(all, Quantity.RELIEF, own.get(Aim.RELIEF), own.get(Aim.RELIEF));
-    lay(all, Quantity.NUT_CLEARANCE, own.get(Aim.NUT_CLEARANCE), own.get(Aim.NUT_CLEARANCE));
-    lay(all, Quantity.ACTION, own.get(Aim.ACTION_LOW), own.get(Aim.ACTION_HIGH));
-    lay(all, Quantity.INTONATION, own.get(Aim.INTONATION), own.get(Aim.INTONATION));
-    lay(all, Quantity.PICKUP_GAP, own.get(Aim.PICKUP_LOW), own.get(Aim.PICKUP_HIGH));
+    special(all, kind, Quantity.NUT_CLEARANCE, own.nut());
+    special(all, kind, Quantity.INTONATION, own.bridge());
+    special(all, kind, Quantity.PICKUP_GAP, own.pickup());
+    Map<Aim, Window> aims = own.windows();
+    lay(all, kind, Quantity.RELIEF, aims.get(Aim.RELIEF), aims.get(Aim.RELIEF));
+    Window nut = aims.get(Aim.NUT_CLEARANCE);
+    lay(all, kind, Quantity.NUT_CLEARANCE, nut, nut);
+    lay(all, kind, Quantity.ACTION, aims.get(Aim.ACTION_LOW), aims.get(Aim.ACTION_HIGH));
+    lay(all, kind, Quantity.INTONATION, aims.get(Aim.INTONATION), aims.get(Aim.INTONATION));
+    lay(all, kind, Quantity.PICKUP_GAP, aims.get(Aim.PICKUP_LOW), aims.get(Aim.PICKUP_HIGH));
     return all;
+  }
+
+  /** Takes the kind's window for a nut, a bridge or a pickup like this one, where it has one. */
+  private static void special(
+      Map<Quantity, Map<Style, Ends>> all, Kind kind, Quantity quantity, @Nullable Worded one) {
+    Ends ends =
+        one == null ? null : kind.make().special().getOrDefault(quantity, Map.of()).get(one.word());
+    if (ends != null) {
+      Map<Style, Ends> styles = new EnumMap<>(Style.class);
+      kind.styles().forEach(style -> styles.put(style, ends));
+      all.put(quantity, styles);
+    }
   }
 
   private static void lay(
       Map<Quantity, Map<Style, Ends>> all,
+      Kind kind,
       Quantity quantity,
       @Nullable Window low,
       @Nullable Window high) {
@@ -102,12 +135,13 @@ public final class OwnMake {
     }
     Map<Style, Ends> styles = new EnumMap<>(Style.class);
     Map<Style, Ends> before = all.getOrDefault(quantity, Map.of());
-    for (Style style : Style.values()) {
+    for (Style style : kind.styles()) {
       Ends ends = before.get(style);
       Window lowest = low != null ? low : ends == null ? high : ends.low();
       Window highest = high != null ? high : ends == null ? low : ends.high();
       if (lowest != null && highest != null) {
-        styles.put(style, new Ends(lowest, highest, SOURCE));
+        Map<Integer, Window> single = low != null || ends == null ? Map.of() : ends.own();
+        styles.put(style, new Ends(lowest, highest, single, SOURCE));
       }
     }
     all.put(quantity, styles);

@@ -12,6 +12,8 @@ import quarterturn.session.store.Store;
 public record SampleFolder(Path root) {
   private static final Path SAMPLES = Path.of("src/test/resources/quarterturn/samples/v1");
 
+  private static final String KINDS = "kinds/procedures/kinds.yaml";
+
   public static SampleFolder copied(Path to) throws IOException {
     try (Stream<Path> all = Files.walk(SAMPLES)) {
       for (Path from : all.toList()) {
@@ -22,6 +24,10 @@ public record SampleFolder(Path root) {
           Files.copy(from, copy);
         }
       }
+    }
+    // The windows are those of the time, in whatever folder of the user's own.
+    for (String own : List.of("own", "wordless")) {
+      Files.copy(to.resolve(KINDS), to.resolve(own).resolve("procedures/kinds.yaml"));
     }
     return new SampleFolder(to);
   }

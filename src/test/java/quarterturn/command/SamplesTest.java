@@ -65,6 +65,10 @@ class SamplesTest {
   }
 
   /** Where a session's words come from. */
+  private String kinds() {
+    return samples.in("kinds").toString();
+  }
+
   private String own(String session) {
     return samples.in(session.contains("house") ? "own" : "wordless").toString();
   }
@@ -116,12 +120,14 @@ class SamplesTest {
         .isEqualTo(export("instrument-list.txt"));
     for (String show : exports(".show.txt")) {
       String name = show.replace(".show.txt", "");
-      assertThat(run("instrument", "show", name, "--data", data())).isEqualTo(export(show));
+      assertThat(run("instrument", "show", name, "--data", data(), "--own", kinds()))
+          .isEqualTo(export(show));
     }
     for (String history : exports(".history.txt")) {
       String name = history.replace(".history.txt", "");
       // How often the expected came true is said since, below all that was said then.
-      assertThat(run("instrument", "history", name, "--data", data())).startsWith(export(history));
+      assertThat(run("instrument", "history", name, "--data", data(), "--own", kinds()))
+          .startsWith(export(history));
     }
     for (String history : exports(".history.json")) {
       String name = history.replace(".history.json", "");

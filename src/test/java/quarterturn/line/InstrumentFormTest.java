@@ -64,7 +64,7 @@ class InstrumentFormTest {
       """
       Enter keeps what stands in brackets, none clears it, done keeps all that is
       left, and quit leaves without a change.
-      1 of 20. The kind of instrument: demo-bass, demo-five.
+      1 of 21. The kind of instrument: demo-bass, demo-five.
       """;
 
   @Test
@@ -88,6 +88,7 @@ class InstrumentFormTest {
             "",
             "two-way",
             "floating",
+            "bare-neck",
             "left",
             "a wound set",
             "0.5..0.3",
@@ -108,67 +109,73 @@ class InstrumentFormTest {
                 Not taken: choose one of demo-bass, demo-five.
                 Kind [not known] > Demo-Bass
                 Taken: demo-bass.
-                2 of 20. How hard the player plays: light, medium or hard.
+                2 of 21. How hard the player plays: light, medium, hard.
                 Player [asked each time] > loud
                 Not taken: "loud" is none of light, medium, hard.
                 Player [asked each time] > MEDIUM
                 Taken: medium.
-                3 of 20. The fret nearest the body joint, where it is not the usual one.
+                3 of 21. The fret nearest the body joint, where it is not the usual one.
                 Joint fret [17, as usual for its kind] >
-                4 of 20. Scale length, 300 to 1000 mm, such as 34in or 650 mm.
+                4 of 21. Scale length, 300 to 1000 mm, such as 34in or 650 mm.
                 Scale [863.6 mm, as usual for its kind] > 34
                 Not taken: a scale lies between 300 and 1000 mm, not 34 mm; write inches as
                 34in.
                 Scale [863.6 mm, as usual for its kind] > 34in
                 Taken: 863.6 mm.
-                5 of 20. Notes of the open strings, lowest first, such as E1 A1 D2 G2.
+                5 of 21. Notes of the open strings, lowest first, such as E1 A1 D2 G2.
                 Tuning [E1 A1 D2 G2, as usual for its kind] >
-                6 of 20. String diameters in the same order, such as .105 .085 .065 .045 in.
+                6 of 21. String diameters in the same order, such as .105 .085 .065 .045 in.
                 Gauges [not known] > .105 .085
                 Not taken: demo-bass has 4 strings; give as many gauges, not 2.
                 Gauges [not known] > .105 .085 .065 .045
                 Taken: 2.667 2.159 1.651 1.143 mm.
-                7 of 20. Radius of the board, 100 to 2000 mm, such as 12in; or flat.
+                7 of 21. Radius of the board, 100 to 2000 mm, such as 12in; or flat.
                 Board radius [not known] > flat
                 Taken: flat.
-                8 of 20. How the neck is joined: bolt-on, set or unknown.
+                8 of 21. How the neck is joined: bolt-on, set or unknown.
                 Neck [not known] > bolt-on
                 Taken: bolt-on.
-                9 of 20. What guides the strings: slotted, locking or zero-fret.
+                9 of 21. What guides the strings: slotted, locking or zero-fret.
                 Nut [not known] >
-                10 of 20. The truss rod: single, two-way, two-rods or none-fitted.
+                10 of 21. The truss rod: single, two-way, two-rods or none-fitted.
                 Rod [not known] > two-way
                 Taken: two-way.
-                11 of 20. The bridge: adjustable, fixed or floating.
+                11 of 21. The bridge: adjustable (saddles on screws), two-posts, paired (two
+                strings a saddle), locked (saddles with locks), fixed or floating (balanced by
+                springs).
                 Bridge [not known] > floating
                 Taken: floating.
-                12 of 20. The hand that plucks: right or left.
+                12 of 21. The pickup that is set: covered-neck, covered-bridge, bare-neck or
+                bare-bridge. Bare is one of bare rod magnets.
+                Pickup [not known] > bare-neck
+                Taken: bare-neck.
+                13 of 21. The hand that plucks: right or left.
                 Handed [not known] > left
                 Taken: left.
-                13 of 20. A note on the strings that are on, in one line.
+                14 of 21. A note on the strings that are on, in one line.
                 Strings [not known] > a wound set
                 Taken: a wound set.
-                14 of 20. A window of its own for relief, such as 0.30..0.45 mm.
+                15 of 21. A window of its own for relief, such as 0.30..0.45 mm.
                 Relief window [0.30 to 0.45 mm (invented)] > 0.5..0.3
                 Not taken: the first number of a window must be the smaller one.
                 Relief window [0.30 to 0.45 mm (invented)] > 0.35..0.45
                 Taken: 0.35..0.45 mm.
-                15 of 20. A window of its own for the clearance at the first fret, such as
+                16 of 21. A window of its own for the clearance at the first fret, such as
                 0.3..0.5 mm.
                 Nut window [none of its own] >
-                16 of 20. A window of its own for the action of the lowest string, such as
+                17 of 21. A window of its own for the action of the lowest string, such as
                 1.8..2.2 mm.
                 Action window, low [none of its own] >
-                17 of 20. A window of its own for the action of the highest string, such as
+                18 of 21. A window of its own for the action of the highest string, such as
                 1.4..1.8 mm.
                 Action window, high [none of its own] >
-                18 of 20. A window of its own for the intonation, such as -2..2 cents.
+                19 of 21. A window of its own for the intonation, such as -2..2 cents.
                 Intonation window [none of its own] > -2 to 2
                 Taken: -2..2 cents.
-                19 of 20. A window of its own for the pickup gap of the lowest string, such as
+                20 of 21. A window of its own for the pickup gap of the lowest string, such as
                 2.5..3.5 mm.
                 Pickup window, low [none of its own] >
-                20 of 20. A window of its own for the pickup gap of the highest string, such as
+                21 of 21. A window of its own for the pickup gap of the highest string, such as
                 2.0..3.0 mm.
                 Pickup window, high [none of its own] > none
                 Taken: none."""
@@ -184,6 +191,7 @@ class InstrumentFormTest {
             FormField.NECK, "bolt-on",
             FormField.ROD, "two-way",
             FormField.BRIDGE, "floating",
+            FormField.PICKUP, "bare-neck",
             FormField.HANDED, "left",
             FormField.STRINGS, "a wound set",
             FormField.WINDOW_RELIEF, "0.35..0.45 mm",
@@ -207,9 +215,9 @@ class InstrumentFormTest {
                 + """
                 Kind [demo-bass] > demo-five
                 Taken: demo-five.
-                2 of 20. How hard the player plays: light, medium or hard.
+                2 of 21. How hard the player plays: light, medium, hard.
                 Player [asked each time] > done
-                6 of 20. String diameters in the same order, such as .105 .085 .065 .045 in.
+                6 of 21. String diameters in the same order, such as .105 .085 .065 .045 in.
                 Gauges [2.6 2.1 1.6 1.1 mm] >
                 Not taken: demo-five has 5 strings; give as many gauges, not 4.
                 Gauges [2.6 2.1 1.6 1.1 mm] > none

@@ -9,6 +9,7 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Picture;
+import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Ends;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Make;
@@ -46,7 +47,7 @@ public final class Invented {
           8,
           Prior.BASS,
           Map.of(Quantity.RELIEF, Map.of(Style.MEDIUM, Ends.all(WINDOW, "invented for the tests"))),
-          new Make(Length.mm(241), Length.mm(57), List.of(), Make.Saddles.ADJUSTABLE));
+          new Make(Length.mm(241), Length.mm(57), List.of(), BridgeKind.ADJUSTABLE));
 
   public static PromptText said(String step, String text) {
     return said(step, text, null, null);

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.Shelf;
@@ -63,11 +64,11 @@ class EstimatesReferenceTest {
         String family =
             kind.id().startsWith("bass")
                 ? "bass_relief_mm"
-                : kind.id().startsWith("acoustic")
+                : kind.make().bridge() == BridgeKind.FIXED
                     ? "guitar_acoustic_relief_mm"
                     : "guitar_electric_relief_mm";
         double[] usual = targets.expected().numbers(family);
-        for (Style style : Style.values()) {
+        for (Style style : kind.styles()) {
           Window window = kind.target(style).window();
           assertThat(window.lowMm()).isAtMost(usual[1]);
           assertThat(window.highMm()).isAtLeast(usual[0]);

@@ -41,7 +41,7 @@ class LeftAsIsRehearsalTest {
 
   @Test
   void aSetUpGoesOnWithItAndItsRecordSaysSo() throws Exception {
-    PracticeBench bench = Practising.on(NamedNeck.NEGLECTED, "setup", "bass-34");
+    PracticeBench bench = Practising.on(NamedNeck.NEGLECTED, "setup", "bass-30");
     for (int i = 0; i < 900 && !bench.prompt().ended(); i++) {
       bench.answer(answer(bench));
     }

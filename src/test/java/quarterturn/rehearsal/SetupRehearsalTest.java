@@ -39,7 +39,17 @@ class SetupRehearsalTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"bass-34", "bass-30", "bass-35", "electric-25", "electric-24", "acoustic-steel"})
+      strings = {
+        "bass-34",
+        "bass-30",
+        "bass-35",
+        "bass-fanned",
+        "bass-fretless",
+        "electric-25",
+        "electric-24",
+        "electric-twelve",
+        "acoustic-steel"
+      })
   void everyKindComesToSignOff(String kind) throws Exception {
     PracticeBench bench = played(NamedNeck.NEGLECTED, "setup", kind);
     assertThat(outcome(bench)).isEqualTo("signed-off");

@@ -19,6 +19,7 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.Words;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Ends;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Make;
@@ -62,7 +63,7 @@ public final class SetUp {
               Quantity.ACTION, ends(2.25, 2.75, 1.75, 2.25),
               Quantity.INTONATION, ends(-2, 2, -2, 2),
               Quantity.PICKUP_GAP, ends(2.5, 3.5, 2.0, 3.0)),
-          new Make(Length.mm(241), Length.mm(57), List.of(), Make.Saddles.ADJUSTABLE));
+          new Make(Length.mm(241), Length.mm(57), List.of(), BridgeKind.ADJUSTABLE));
 
   private static final Step STRINGS =
       new Step.Choose(

@@ -11,6 +11,7 @@ import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Picture;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Ends;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Make;
@@ -51,7 +52,7 @@ public final class Invented {
           8,
           Prior.BASS,
           Map.of(Quantity.RELIEF, Map.of(Style.MEDIUM, Ends.all(WINDOW, "invented for a test"))),
-          new Make(Length.mm(241), Length.mm(57), List.of(), Make.Saddles.ADJUSTABLE));
+          new Make(Length.mm(241), Length.mm(57), List.of(), BridgeKind.ADJUSTABLE));
 
   public static final Hazard WHIP =
       new Hazard(

@@ -42,7 +42,7 @@ class TypedLineTest {
     assertThat(after.prompt().said().step()).isEqualTo("saddles");
     assertThat(String.join(" ", after.prompt().said().notes()))
         .contains(
-            "out of its window: D2 2.6 mm, window 1.92 to 2.42 mm; G2 1.5 mm, window 1.75 to 2.25");
+            "out of its window: D2 2.6 mm, window 1.8 to 2.3 mm; G2 1.5 mm, window 1.7 to 2.2");
     assertThat(bench.events().toString()).contains("value=1.5");
   }
 

@@ -18,6 +18,7 @@ import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Handed;
 import quarterturn.procedure.kind.NeckJoint;
 import quarterturn.procedure.kind.NutKind;
+import quarterturn.procedure.kind.PickupKind;
 import quarterturn.procedure.kind.RodKind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.BoundsReader;
@@ -44,6 +45,7 @@ public final class InventedInstruments {
             maybe(() -> any(NutKind.values())),
             maybe(() -> any(RodKind.values())),
             maybe(() -> any(BridgeKind.values())),
+            maybe(() -> any(PickupKind.values())),
             maybe(() -> any(Handed.values())));
     Map<Aim, Window> windows = new EnumMap<>(Aim.class);
     for (Aim aim : Aim.values()) {

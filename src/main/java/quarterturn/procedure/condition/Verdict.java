@@ -2,6 +2,7 @@ package quarterturn.procedure.condition;
 
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Bracket;
 
 /**
@@ -27,7 +28,16 @@ public enum Verdict {
     return words;
   }
 
-  /** The verdict on a reading that was taken. */
+  /**
+   * The verdict on a reading of a quantity. Over fret 1 a string that touches has no gap, and no
+   * less: it is in a window that begins there, as that of a zero fret does.
+   */
+  public static Verdict of(Quantity quantity, Bracket reading, Window window) {
+    boolean rests = quantity == Quantity.NUT_CLEARANCE && reading.noGap() && window.lowMm() <= 0;
+    return rests && reading.highMm() <= window.highMm() ? IN : of(reading, window);
+  }
+
+  /** The verdict on a reading of a bow, which can go below no gap. */
   public static Verdict of(Bracket reading, Window window) {
     double slack = 1e-9;
     if (reading.noGap() && reading.highMm() <= window.lowMm() + slack) {

@@ -1,8 +1,12 @@
 package quarterturn.procedure.kind;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import quarterturn.craft.FannedFrets;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
 import quarterturn.unit.Length;
@@ -11,7 +15,8 @@ import quarterturn.unit.Length;
  * A kind of instrument.
  *
  * @param id as in {@code --kind bass-34}
- * @param strings note names, lowest first
+ * @param scale of the highest string, which is that of all where the frets don't fan out
+ * @param strings note names, lowest first; the second of two equal notes is {@code B3'}
  * @param frets how many
  * @param jointFret the fret nearest the body joint, held for a relief reading
  * @param readAt the fret over which relief is read
@@ -32,7 +37,7 @@ public record Kind(
     Map<Quantity, Map<Style, Ends>> windows,
     Make make) {
   public Kind {
-    strings = List.copyOf(strings);
+    strings = names(strings);
     windows = Map.copyOf(windows);
   }
 
@@ -57,7 +62,7 @@ public record Kind(
         readAt,
         prior,
         Map.of(Quantity.RELIEF, ends(relief)),
-        new Make(null, null, List.of(), Make.Saddles.ADJUSTABLE));
+        new Make(null, null, List.of(), BridgeKind.ADJUSTABLE));
   }
 
   private static Map<Style, Ends> ends(Map<Style, Target> relief) {
@@ -74,12 +79,52 @@ public record Kind(
   /** This kind with another window of relief, which is that of every style. */
   public Kind withRelief(Window window, String source) {
     Map<Style, Ends> relief = new EnumMap<>(Style.class);
-    for (Style style : Style.values()) {
+    for (Style style : styles()) {
       relief.put(style, Ends.all(window, source));
     }
     Map<Quantity, Map<Style, Ends>> all = new EnumMap<>(windows);
     all.put(Quantity.RELIEF, relief);
     return new Kind(id, name, scale, strings, frets, jointFret, readAt, prior, all, make);
+  }
+
+  /** Notes as names of strings, each of its own: a second B3 becomes {@code B3'}. */
+  public static List<String> names(List<String> notes) {
+    List<String> names = new ArrayList<>();
+    for (String note : notes) {
+      String name = note;
+      while (names.contains(name)) {
+        name += "'";
+      }
+      names.add(name);
+    }
+    return List.copyOf(names);
+  }
+
+  /** The notes of the strings, lowest first. */
+  public List<String> notes() {
+    return strings.stream().map(name -> name.replace("'", "")).toList();
+  }
+
+  /**
+   * The scale length of one string.
+   *
+   * @param index 0 for the lowest string
+   */
+  public Length scale(int index) {
+    Length bass = make.bassScale();
+    return bass == null
+        ? scale
+        : new FannedFrets(bass, scale, strings.size()).scale(index + 1).length();
+  }
+
+  /** The styles that it has windows for. */
+  public Set<Style> styles() {
+    return windows.getOrDefault(Quantity.RELIEF, Map.of()).keySet();
+  }
+
+  /** The style, or null where it has no windows for it. */
+  public @Nullable Style styled(@Nullable Style style) {
+    return style != null && styles().contains(style) ? style : null;
   }
 
   /** A window and where it comes from. */
@@ -103,7 +148,7 @@ public record Kind(
       throw new IllegalStateException(
           id + " has no window of " + quantity.word() + " for " + style.word());
     }
-    return new Target(ends.at(index, strings.size()), ends.source());
+    return new Target(ends.at(index, strings.size(), make.course()), ends.source());
   }
 
   /** The note of the string a reading is taken on. */

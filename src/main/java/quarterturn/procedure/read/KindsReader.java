@@ -1,22 +1,21 @@
 package quarterturn.procedure.read;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
+import quarterturn.procedure.Slip;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Amounts;
 import quarterturn.procedure.condition.Quote;
+import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Ends;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Make;
 import quarterturn.procedure.kind.Quantity;
-import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.MappingKeys;
 import quarterturn.procedure.read.yaml.Node;
@@ -28,10 +27,14 @@ import quarterturn.unit.Length;
 final class KindsReader {
   private static final Pattern NOTE = Pattern.compile("[A-G][#b]?[0-8]");
   private static final int MOST_FRETS = 36;
+  private static final String[] RODS = {Prior.BASS.word(), Prior.GUITAR.word(), "none"};
 
   private final Faults faults;
   private final Scalars values;
   private final Map<String, Kind> kinds = new LinkedHashMap<>();
+
+  /** The keys of every kind so far, with those of the kind that it is like. */
+  private final Map<String, MappingKeys> read = new LinkedHashMap<>();
 
   private KindsReader(Faults faults) {
     this.faults = faults;
@@ -46,41 +49,60 @@ final class KindsReader {
   }
 
   private void kind(Node item) {
-    MappingKeys fields = MappingKeys.of(item, "a kind", faults);
+    MappingKeys fields = like(MappingKeys.of(item, "a kind", faults));
     Scalar id = values.id(fields.required("kind"), "a kind");
     String name = values.fixed(fields.required("name"));
     Length scale = scale(fields.required("scale"));
-    List<String> strings = strings(fields.required("strings"));
+    Node courses = fields.required("strings");
+    List<String> strings = strings(courses);
     Integer frets = values.count(fields.required("frets"), 1, MOST_FRETS);
     Integer joint = values.count(fields.required("joint-fret"), 1, MOST_FRETS);
     Integer readAt = values.count(fields.required("read-at"), 1, MOST_FRETS);
     order(fields, frets, joint, readAt);
-    Prior prior = values.word(fields.required("rod"), "a kind of rod", Prior.values());
-    Make make = make(fields, strings);
-    Map<Quantity, Map<Style, Ends>> windows = new EnumMap<>(Quantity.class);
-    for (Quantity quantity : Quantity.values()) {
-      if (quantity.onString()) {
-        Node node = fields.value(quantity.word(), quantity == Quantity.RELIEF);
-        if (node != null || quantity == Quantity.RELIEF) {
-          windows.put(quantity, windows(node, quantity));
-        }
-      }
-    }
+    String rod = values.word(fields.required("rod"), "a kind of rod", RODS, word -> word);
+    WindowsReader windows = new WindowsReader(fields, Kind.names(strings));
+    windows.read();
+    Make make = make(fields, strings, values.items(courses).size(), rod, windows.special());
     fields.end();
     if (id == null) {
       return;
     }
+    read.put(id.text(), fields);
     if (kinds.containsKey(id.text())) {
       faults.twice(id, "the kind ", "Give each its own id");
     }
     if (name == null || scale == null || frets == null || joint == null || readAt == null) {
       return;
     }
-    if (prior != null) {
+    if (rod != null) {
+      Prior prior = rod.equals(Prior.BASS.word()) ? Prior.BASS : Prior.GUITAR;
       kinds.put(
           id.text(),
-          new Kind(id.text(), name, scale, strings, frets, joint, readAt, prior, windows, make));
+          new Kind(
+              id.text(),
+              name,
+              scale,
+              strings,
+              frets,
+              joint,
+              readAt,
+              prior,
+              windows.byStyle(),
+              make));
     }
+  }
+
+  /** The keys of a kind; one that it lacks is that of the kind that it is like. */
+  private MappingKeys like(MappingKeys fields) {
+    Scalar like = values.scalar(fields.optional("like"));
+    MappingKeys other = like == null ? null : read.get(like.text());
+    if (like != null && other == null) {
+      values.unknown(
+          Slip.UNKNOWN_WORD, like, "a kind that stands above", List.copyOf(read.keySet()));
+    }
+    MappingKeys whole = other == null ? fields : fields.over(other);
+    whole.optional("like");
+    return whole;
   }
 
   /**
@@ -122,15 +144,26 @@ final class KindsReader {
 
   private List<String> strings(@Nullable Node node) {
     List<String> notes = new ArrayList<>();
+    int first = 1;
     for (Node item : values.items(node)) {
-      Scalar note = values.scalar(item);
-      if (note != null && !NOTE.matcher(note.text()).matches()) {
+      Scalar course = values.scalar(item);
+      List<String> side = course == null ? List.of() : List.of(course.text().split(" +", -1));
+      if (course != null && !notes.isEmpty() && side.size() != first) {
         faults.value(
-            note.mark(),
-            Quote.of(note.text()) + " is no note",
-            "Write its letter and octave, as in E1, A#2 or Bb0");
-      } else if (note != null) {
-        notes.add(note.text());
+            course.mark(),
+            "a course with another number of strings: " + side.size() + ", not " + first,
+            "Write as many in each");
+      }
+      first = notes.isEmpty() ? side.size() : first;
+      for (String note : side) {
+        if (NOTE.matcher(note).matches()) {
+          notes.add(note);
+        } else if (course != null) {
+          faults.value(
+              course.mark(),
+              Quote.of(note) + " is no note",
+              "Write its letter and octave, as in E1, A#2 or Bb0");
+        }
       }
     }
     if (node instanceof Node.Sequence list && list.items().isEmpty()) {
@@ -139,7 +172,12 @@ final class KindsReader {
     return notes;
   }
 
-  private Make make(MappingKeys fields, List<String> strings) {
+  private Make make(
+      MappingKeys fields,
+      List<String> strings,
+      int courses,
+      @Nullable String rod,
+      Map<Quantity, Map<String, Ends>> special) {
     Length radius = length(fields.optional("radius"), "a radius", "241 mm");
     Length spread = length(fields.optional("spread"), "a spread", "57 mm");
     Node list = fields.optional("gauges");
@@ -150,43 +188,24 @@ final class KindsReader {
           gauges.size() + " gauges for " + strings.size() + " strings",
           "Write as many gauges as strings");
     }
-    Make.Saddles saddles =
-        values.word(fields.optional("saddles"), "a kind of saddles", Make.Saddles.values());
-    return new Make(radius, spread, gauges, saddles == null ? Make.Saddles.ADJUSTABLE : saddles);
+    // Until there was "bridge", "saddles" said whether they can be moved.
+    Node saddles = fields.optional("saddles");
+    Node named = fields.optional("bridge");
+    BridgeKind bridge =
+        values.word(named == null ? saddles : named, "a kind of bridge", BridgeKind.values());
+    return new Make(
+        radius,
+        spread,
+        gauges,
+        bridge == null ? BridgeKind.ADJUSTABLE : bridge,
+        scale(fields.optional("bass-scale")),
+        Math.max(1, strings.size() / Math.max(1, courses)),
+        values.truth(fields.optional("fretless")),
+        !"none".equals(rod),
+        special);
   }
 
   private @Nullable Length length(@Nullable Node node, String what, String example) {
     return values.parsed(node, text -> Amounts.length(text, what, example));
-  }
-
-  /** A window for every style, each for all strings or for the two outer ones. */
-  private Map<Style, Ends> windows(@Nullable Node node, Quantity quantity) {
-    Map<Style, Ends> targets = new EnumMap<>(Style.class);
-    MappingKeys fields = MappingKeys.of(node, quantity.word(), faults);
-    for (Style style : Style.values()) {
-      MappingKeys target = MappingKeys.of(fields.required(style.word()), "a window", faults);
-      boolean ends = target.has("low") || target.has("high");
-      Node all = target.value("window", !ends);
-      Node lowest = target.value("low", ends);
-      Window low = window(ends ? lowest : all, quantity);
-      Node highest = target.value("high", ends);
-      Window high = ends ? window(highest, quantity) : low;
-      String source = values.fixed(target.required("source"));
-      target.end();
-      if (low != null && high != null && source != null) {
-        targets.put(style, new Ends(low, high, source));
-      }
-    }
-    fields.end();
-    return targets;
-  }
-
-  private @Nullable Window window(@Nullable Node node, Quantity quantity) {
-    return values.parsed(
-        node,
-        text -> {
-          Amounts.Range range = Amounts.range(quantity, text);
-          return BoundsReader.of(quantity).window(new Window(range.least(), range.most()));
-        });
   }
 }

@@ -90,7 +90,8 @@ final class AnySession {
       throws IOException {
     List<Kind> kinds = List.copyOf(library.kinds().values());
     Kind kind = kinds.get(random.nextBoolean() ? 0 : random.nextInt(kinds.size()));
-    Style style = Style.values()[random.nextInt(Style.values().length)];
+    List<Style> styles = List.copyOf(kind.styles());
+    Style style = styles.get(random.nextInt(styles.size()));
     Role wished = coverageGoal.constraints().role();
     Role role =
         wished != null && random.nextInt(8) > 0

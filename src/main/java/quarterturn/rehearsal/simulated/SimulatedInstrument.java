@@ -6,8 +6,8 @@ import quarterturn.craft.Neck;
 import quarterturn.craft.Scale;
 import quarterturn.craft.StringLine;
 import quarterturn.procedure.Adjustment;
+import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Kind;
-import quarterturn.procedure.kind.Make;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.Length;
 
@@ -19,8 +19,8 @@ public final class SimulatedInstrument {
   /** Cents of sharpness for each millimetre that a string is pressed down farther; an estimate. */
   private static final double CENTS_FOR_A_MM = 2;
 
-  /** Resolution in millimetres of a steel rule read with care. */
-  private static final double RULE_MM = 0.05;
+  /** Step in millimetres of stacked gauges, by which an action is read. */
+  private static final double STACKED_MM = 0.1;
 
   private final InstrumentTraits traits;
   private final SimulatedNeck neck;
@@ -61,7 +61,7 @@ public final class SimulatedInstrument {
 
   /** Whether the saddles can be moved. */
   public boolean adjustable() {
-    return kind.make().saddles() == Make.Saddles.ADJUSTABLE;
+    return kind.make().bridge() != BridgeKind.FIXED;
   }
 
   /** Whether there are pickups whose height can be read. */
@@ -94,7 +94,7 @@ public final class SimulatedInstrument {
   /** A reading of a quantity that is one number, rounded as a careful person reads it. */
   public double read(Quantity quantity, int string) {
     return switch (quantity) {
-      case ACTION -> rounded(Math.max(0.5, action(string)), RULE_MM);
+      case ACTION -> rounded(Math.max(0.5, action(string)), STACKED_MM);
       case INTONATION -> Math.rint(intonation(string));
       case PICKUP_GAP -> rounded(Math.max(0, traits.pickupGap().get(string) - pickup[string]), 0.5);
       default -> throw new IllegalArgumentException(quantity.word() + " is no number on a string");
@@ -107,7 +107,7 @@ public final class SimulatedInstrument {
   }
 
   private double intonation(int string) {
-    double perCent = Intonation.mmPerCent(new Scale(kind.scale()), Quantity.OCTAVE);
+    double perCent = Intonation.mmPerCent(new Scale(kind.scale(string)), Quantity.OCTAVE);
     double higher = action(string) - traits.action().get(string);
     return traits.intonation().get(string) - back[string] / perCent + CENTS_FOR_A_MM * higher;
   }

@@ -77,7 +77,7 @@ final class ReadingWords {
   /** How a reading stands to a window whose ends count as inside. */
   static Verdict verdict(Event.Read read, Window window) {
     if (read.bracket() != null) {
-      return Verdict.of(read.bracket(), window);
+      return Verdict.of(read.quantity(), read.bracket(), window);
     }
     if (read.value() == null) {
       return Verdict.NOT_MEASURED;

@@ -54,15 +54,16 @@ record Figures(State state, Library library, Kind kind, Style style) {
     double off = window.middleMm() - read.value();
     return switch (what) {
       case SADDLE_HEIGHT -> SaddleHeight.change(Length.mm(off), Quantity.OCTAVE).mm();
-      case SADDLE_PLACE -> travel(read.value());
+      case SADDLE_PLACE -> travel(read.value(), string);
       // A lower pickup has the larger gap.
       case PICKUP_HEIGHT -> -off;
     };
   }
 
-  private double travel(double cents) {
+  private double travel(double cents, int string) {
     try {
-      return Intonation.travel(new Scale(kind.scale()), Quantity.OCTAVE, new Cents(cents)).mm();
+      return Intonation.travel(new Scale(kind.scale(string)), Quantity.OCTAVE, new Cents(cents))
+          .mm();
     } catch (NotUnderstoodException e) {
       return 0;
     }
@@ -170,7 +171,7 @@ record Figures(State state, Library library, Kind kind, Style style) {
     if (radius == null || spread == null) {
       return "Each string is set by its own gap over the fret, so that the strings follow the board";
     }
-    double[] drops = StringArc.dropMm(radius, spread, kind.strings().size());
+    double[] drops = StringArc.dropMm(radius, spread, kind.strings().size() / kind.make().course());
     double inner = drops[0] - drops[drops.length / 2];
     return "On a board of "
         + Decimals.print(radius.mm(), 0)
@@ -245,6 +246,9 @@ record Figures(State state, Library library, Kind kind, Style style) {
 
   /** Where the player's stroke meets the frets, in words. */
   String contact() {
+    if (kind.make().fretless()) {
+      return "Without frets there is none to strike; where it buzzes, the fingerboard is looked at";
+    }
     BuzzCure cure = cure();
     return cure == null
         ? "Without relief and action nothing can be said of where it should buzz"

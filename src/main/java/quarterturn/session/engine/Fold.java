@@ -292,6 +292,10 @@ final class Fold {
     if (walk.step(state) instanceof Step.Tell tell && tell.id().equals(passed.step())) {
       return walk.go(state, tell.then(), passed.at(), null);
     }
+    if (walk.step(state) instanceof Step.Choose choose && choose.id().equals(passed.step())) {
+      String known = ShortPath.known(state, choose);
+      return chosen(state, new Event.Chose(passed.at(), choose.id(), String.valueOf(known), null));
+    }
     Step.Wait wait = expect(state, passed.step(), Step.Wait.class);
     State now = bench(state, bench -> bench.waited(wait, true));
     return walk.go(tuned(now, wait, passed.at()), 0, passed.at());

@@ -112,12 +112,16 @@ final class Prompter {
   private List<Prompt.Option> styles(State state) {
     Kind kind = walk.kind(state);
     List<Prompt.Option> options = new ArrayList<>();
-    for (Style style : List.of(Style.MEDIUM, Style.LIGHT, Style.HARD)) {
+    for (Style style : List.of(Style.MEDIUM, Style.LIGHT, Style.HARD, Style.SLIDE)) {
+      if (kind != null && !kind.styles().contains(style)) {
+        continue;
+      }
       String touch =
           switch (style) {
             case LIGHT -> "Light touch, low action";
             case MEDIUM -> "Medium touch";
             case HARD -> "Hard attack, plectrum or slap";
+            case SLIDE -> "With a slide on the strings";
           };
       String window = kind == null ? "" : ": relief " + kind.target(style).window();
       options.add(new Prompt.Option(style.word(), touch + window));

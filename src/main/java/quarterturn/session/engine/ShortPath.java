@@ -3,12 +3,14 @@ package quarterturn.session.engine;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.ConditionWords;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Event;
 import quarterturn.session.Lists;
+import quarterturn.unit.Worded;
 
 /**
  * Decides which steps a technician can skip. Whatever a procedure says, no step is skipped that is
@@ -25,6 +27,10 @@ record ShortPath(Walk walk) {
 
   /** Why the present step is skipped, or null where it is not. */
   @Nullable String skipped(State state, Step step, Instant now) {
+    String known = step instanceof Step.Choose choose ? known(state, choose) : null;
+    if (known != null) {
+      return "on record: " + known;
+    }
     Shortcut shortcut = step.words().shortcut();
     if (shortcut == null || shortcut.way() != Shortcut.Way.SKIP) {
       return null;
@@ -33,6 +39,29 @@ record ShortPath(Walk walk) {
       return null;
     }
     return shortcut.when() == null ? "short path" : ConditionWords.of(shortcut.when());
+  }
+
+  /** The id of the option that the instrument's own facts give, or null where it is asked for. */
+  static @Nullable String known(State state, Step.Choose choose) {
+    Event.Own own = state.started().own();
+    Recorded what = choose.records();
+    if (own == null || what == null || choose.words().neverSkip()) {
+      return null;
+    }
+    Worded fact =
+        switch (what) {
+          case BRIDGE -> own.bridge();
+          case NUT -> own.nut();
+          case ROD -> own.rod();
+          case PICKUP -> own.pickup();
+          default -> null;
+        };
+    return choose.options().stream()
+        .filter(option -> fact != null && option.id().equals(fact.word()))
+        .filter(option -> option.establishes().isEmpty() && option.changes() == null)
+        .map(Step.Option::id)
+        .findFirst()
+        .orElse(null);
   }
 
   /**

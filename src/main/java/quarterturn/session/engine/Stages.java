@@ -215,7 +215,7 @@ final class Stages {
     Window window = kind.target(quantity, state.style(), index).window();
     Bracket bracket = held.bracket();
     if (bracket != null) {
-      Verdict verdict = Verdict.of(bracket, window);
+      Verdict verdict = Verdict.of(quantity, bracket, window);
       return verdict == Verdict.ABOVE || verdict == Verdict.BELOW || verdict == Verdict.TOUCHES;
     }
     return held.value() != null && !Values.inside(held.value(), window);

@@ -74,7 +74,7 @@ final class Values {
     Window window = kind.target(quantity, style, index).window();
     Bracket bracket = read.bracket();
     if (bracket != null) {
-      return Verdict.of(bracket, window);
+      return Verdict.of(quantity, bracket, window);
     }
     double value = read.value() == null ? Double.NaN : read.value();
     return inside(value, window)

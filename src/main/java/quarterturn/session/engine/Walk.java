@@ -43,7 +43,10 @@ record Walk(Library library, Guard guard) {
     return library.procedure(state.place().procedure());
   }
 
-  State enterWhenReady(State state) {
+  /** Enters the procedure once the kind is known, and a style that it has windows for. */
+  State enterWhenReady(State before) {
+    Kind kind = kind(before);
+    State state = kind == null ? before : before.with(before.kind(), kind.styled(before.style()));
     if (state.kind() == null || state.style() == null || !state.position().nowhere()) {
       return state;
     }

@@ -9,7 +9,11 @@ import quarterturn.craft.Window;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Aim;
+import quarterturn.procedure.kind.BridgeKind;
+import quarterturn.procedure.kind.NutKind;
+import quarterturn.procedure.kind.PickupKind;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.RodKind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Carried;
@@ -28,9 +32,13 @@ final class EventJson {
     Shapes shapes =
         new Shapes()
             .words(Aim.class, Aim::word)
+            .words(BridgeKind.class, BridgeKind::word)
             .words(Carried.Answer.class, Carried.Answer::word)
             .words(Feel.class, Feel::word)
+            .words(NutKind.class, NutKind::word)
+            .words(PickupKind.class, PickupKind::word)
             .words(Quantity.class, Quantity::word)
+            .words(RodKind.class, RodKind::word)
             .words(Role.class, Role::word)
             .words(Style.class, Style::word)
             .words(Which.class, Which::word);
@@ -41,7 +49,9 @@ final class EventJson {
     shapes.object(
         Event.Own.class,
         shapes.record(
-            Event.Own.class, "scale-mm? tuning gauges-mm radius-mm? fixed-saddles windows"));
+            Event.Own.class,
+            "scale-mm? tuning gauges-mm radius-mm? fixed-saddles windows nut? bridge?"
+                + " pickup? rod?"));
     shapes.object(Carried.Stop.class, shapes.record(Carried.Stop.class, "at session outcome why"));
     shapes.object(
         Carried.Said.class, shapes.record(Carried.Said.class, "at about answer turn? words?"));

@@ -8,7 +8,7 @@ import quarterturn.procedure.kind.Aim;
  */
 public enum FormField {
   KIND("kind", "Kind", "The kind of instrument, such as bass-34."),
-  STYLE("style", "Player", "How hard the player plays: light, medium or hard."),
+  STYLE("style", "Player", "How hard the player plays: light, medium, hard or slide."),
   JOINT_FRET(
       "joint-fret",
       "Joint fret",
@@ -20,7 +20,16 @@ public enum FormField {
   NECK("neck", "Neck", "How the neck is joined: bolt-on, set or unknown."),
   NUT("nut", "Nut", "What guides the strings: slotted, locking or zero-fret."),
   ROD("rod", "Rod", "The truss rod: single, two-way, two-rods or none-fitted."),
-  BRIDGE("bridge", "Bridge", "The bridge: adjustable, fixed or floating."),
+  BRIDGE(
+      "bridge",
+      "Bridge",
+      "The bridge: adjustable (saddles on screws), two-posts, paired (two strings a saddle), locked"
+          + " (saddles with locks), fixed or floating (balanced by springs)."),
+  PICKUP(
+      "pickup",
+      "Pickup",
+      "The pickup that is set: covered-neck, covered-bridge, bare-neck or bare-bridge. Bare is one"
+          + " of bare rod magnets."),
   HANDED("handed", "Handed", "The hand that plucks: right or left."),
   STRINGS("strings", "Strings", "A note on the strings that are on, in one line."),
   WINDOW_RELIEF(Aim.RELIEF, "Relief window", "relief"),

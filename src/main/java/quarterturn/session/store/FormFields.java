@@ -19,6 +19,7 @@ import quarterturn.procedure.kind.Handed;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.NeckJoint;
 import quarterturn.procedure.kind.NutKind;
+import quarterturn.procedure.kind.PickupKind;
 import quarterturn.procedure.kind.RodKind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Instrument;
@@ -51,6 +52,7 @@ public final class FormFields {
     put(out, FormField.NUT, build.nut(), NutKind::word);
     put(out, FormField.ROD, build.rod(), RodKind::word);
     put(out, FormField.BRIDGE, build.bridge(), BridgeKind::word);
+    put(out, FormField.PICKUP, build.pickup(), PickupKind::word);
     put(out, FormField.HANDED, build.handed(), Handed::word);
     put(out, FormField.STRINGS, instrument.strings(), s -> s);
     for (FormField field : FormField.values()) {
@@ -100,6 +102,7 @@ public final class FormFields {
             parsed(typed, FormField.NUT, t -> word(t, NutKind.values(), NutKind::word)),
             parsed(typed, FormField.ROD, t -> word(t, RodKind.values(), RodKind::word)),
             parsed(typed, FormField.BRIDGE, t -> word(t, BridgeKind.values(), BridgeKind::word)),
+            parsed(typed, FormField.PICKUP, t -> word(t, PickupKind.values(), PickupKind::word)),
             parsed(typed, FormField.HANDED, t -> word(t, Handed.values(), Handed::word)));
     Map<Aim, Window> windows = new EnumMap<>(Aim.class);
     typed.forEach(
@@ -144,6 +147,9 @@ public final class FormFields {
    * @throws NotUnderstoodException saying what is allowed
    */
   public static void check(FormField field, String text, Kind kind) {
+    if (field == FormField.STYLE) {
+      word(text, kind.styles().toArray(Style[]::new), Style::word);
+    }
     check(field, text);
     if (field == FormField.JOINT_FRET) {
       int fret = fret(text);
@@ -204,17 +210,18 @@ public final class FormFields {
     return switch (field) {
       case JOINT_FRET -> kind.jointFret() + ", as usual for its kind";
       case SCALE -> kind.scale() + ", as usual for its kind";
-      case TUNING -> String.join(" ", kind.strings()) + ", as usual for its kind";
+      case TUNING -> String.join(" ", kind.notes()) + ", as usual for its kind";
       case WINDOW_RELIEF -> relief(fields.get(FormField.STYLE), kind);
       default -> null;
     };
   }
 
   private static @Nullable String relief(@Nullable String style, Kind kind) {
-    if (style == null) {
+    Style known = style == null ? null : kind.styled(Style.valueOf(style.toUpperCase(Locale.ROOT)));
+    if (known == null) {
       return null;
     }
-    Kind.Target target = kind.target(Style.valueOf(style.toUpperCase(Locale.ROOT)));
+    Kind.Target target = kind.target(known);
     return target.window() + " (" + target.source() + ")";
   }
 }

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Style;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.unit.NotUnderstoodException;
@@ -51,10 +52,14 @@ public final class InstrumentDialogue implements Dialogue {
   }
 
   private Question.Field field(FormField field) {
-    String meaning =
-        field == FormField.KIND
-            ? "The kind of instrument: " + String.join(", ", kinds.keySet()) + "."
-            : field.meaning();
+    Kind kind = kinds.get(fields.getOrDefault(FormField.KIND, ""));
+    String meaning = field.meaning();
+    if (field == FormField.KIND) {
+      meaning = "The kind of instrument: " + String.join(", ", kinds.keySet()) + ".";
+    } else if (field == FormField.STYLE && kind != null) {
+      String styles = String.join(", ", kind.styles().stream().map(Style::word).toList());
+      meaning = "How hard the player plays: " + styles + ".";
+    }
     return new Question.Field(field.label(), meaning, shown(field));
   }
 

@@ -49,6 +49,7 @@ final class InstrumentFile {
           FormField.NUT,
           FormField.ROD,
           FormField.BRIDGE,
+          FormField.PICKUP,
           FormField.HANDED);
 
   private InstrumentFile() {}

@@ -124,9 +124,9 @@ class CrashTest {
 
   @Test
   void whereverItStopsNothingIsLostAndNothingIsAskedTwiceButTheReading() throws Exception {
-    Play whole = new BenchNeck(0.72, 0.2).playOut(Play.beginner("bass-34"));
+    Play whole = new BenchNeck(0.72, 0.2).playOut(Play.beginner("bass-30"));
     for (int cut = 1; cut < whole.events.size(); cut++) {
-      Play play = Play.beginner("bass-34");
+      Play play = Play.beginner("bass-30");
       play.events.clear();
       play.events.addAll(whole.events.subList(0, cut));
       State before = play.state();

@@ -44,8 +44,8 @@ class FiguresTest {
   /** 0.5 mm too high at fret 12, half way: the saddle goes down by 1.0 mm, two turns of M3. */
   @Test
   void aSaddleGoesTwiceAsFarAsFretTwelve() throws Exception {
-    Play play = at("action", "set-saddles", 3.0, 2.3, 2.2, 2.0);
-    assertThat(play.prompt().said().text()).contains("E1 3 mm, window 2.25 to 2.75 mm.");
+    Play play = at("action", "set-saddles", 2.75, 2.3, 2.2, 2.0);
+    assertThat(play.prompt().said().text()).contains("E1 2.75 mm, window 2 to 2.5 mm.");
     assertThat(play.prompt().said().text()).contains("Lower its saddle by 1.0 mm");
     assertThat(play.prompt().said().text()).contains("about 2 turns");
     play.ok();
@@ -62,8 +62,8 @@ class FiguresTest {
   void eachStringHasItsOwnWindow() throws Exception {
     Play play = at("action", "set-saddles", 2.5, 2.3, 2.6, 1.5);
     assertThat(play.prompt().said().first().toString())
-        .contains("D2 2.6 mm, window 1.92 to 2.42 mm.");
-    assertThat(play.prompt().said().text()).contains("G2 1.5 mm, window 1.75 to 2.25 mm. Raise");
+        .contains("D2 2.6 mm, window 1.8 to 2.3 mm.");
+    assertThat(play.prompt().said().text()).contains("G2 1.5 mm, window 1.7 to 2.2 mm. Raise");
     play.ok();
     assertThat(play.step()).isEqualTo("tune");
   }
@@ -107,9 +107,9 @@ class FiguresTest {
    */
   @Test
   void aShimIsReckonedAboutThePocketsOtherEnd() throws Exception {
-    assertThat(shim("bottomed", 3.0, 2.3, 2.2, 2.0))
+    assertThat(shim("bottomed", 2.75, 2.3, 2.2, 2.0))
         .contains("a shim of 0.23 mm at the bridge side of a pocket 75 mm long");
-    assertThat(shim("topped", 2.0, 2.3, 2.2, 2.0))
+    assertThat(shim("topped", 1.75, 2.3, 2.2, 2.0))
         .contains("a shim of 0.30 mm at the headstock side of a pocket 75 mm");
   }
 

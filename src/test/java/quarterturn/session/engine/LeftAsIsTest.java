@@ -16,7 +16,7 @@ import quarterturn.unit.BracketParser;
 
 /**
  * A relief at the edge of its window may be left as it is, and is then not called in the window.
- * The window of a 34 in bass, played with medium touch, is 0.30 to 0.45 mm. Readings are invented.
+ * The window of a 30 in bass, played with medium touch, is 0.30 to 0.45 mm. Readings are invented.
  */
 class LeftAsIsTest {
   private static Play found(Play play, String reading) {
@@ -64,7 +64,7 @@ class LeftAsIsTest {
   @CsvSource({"0.45..0.50", "0.25..0.30"})
   void oneJustOutsideIsShownWhatATurnWouldChangeAndMayBeLeft(String reading) throws Exception {
     for (Role role : Role.values()) {
-      Play play = found(Play.of(Play.relief(), role, "bass-34", Style.MEDIUM), reading);
+      Play play = found(Play.of(Play.relief(), role, "bass-30", Style.MEDIUM), reading);
       assertThat(play.step()).isEqualTo("nearly");
       String text = play.prompt().said().text();
       assertThat(text).contains(reading.replace("..", " to ") + " mm");
@@ -85,7 +85,7 @@ class LeftAsIsTest {
   @ParameterizedTest
   @CsvSource({"0.40..0.50", "0.36..0.52", "0.26..0.36", "0.20..0.40"})
   void oneAcrossAnEndIsNeverInTheWindow(String reading) throws Exception {
-    Play play = found(Play.beginner("bass-34"), reading);
+    Play play = found(Play.beginner("bass-30"), reading);
     assertThat(play.step()).isEqualTo("finer");
     play.read(reading);
     assertThat(play.step()).isEqualTo("nearly");
@@ -94,19 +94,19 @@ class LeftAsIsTest {
 
   @Test
   void whereNoFinerLeavesAreToHandItMayBeLeftToo() throws Exception {
-    Play play = found(Play.beginner("bass-34"), "0.40..0.50");
+    Play play = found(Play.beginner("bass-30"), "0.40..0.50");
     play.give(new quarterturn.session.Answer.CannotMeasure());
     assertThat(play.step()).isEqualTo("nearly");
   }
 
   @Test
   void oneWhoGoesOnTurnsTheWayThatHelps() throws Exception {
-    Play above = found(Play.beginner("bass-34"), "0.36..0.52").read("0.36..0.52");
+    Play above = found(Play.beginner("bass-30"), "0.36..0.52").read("0.36..0.52");
     above.choose("go-on").to("turn-rod");
     assertThat(((Prompt.TurnRod) above.prompt()).direction()).isEqualTo("tighten");
     // Tightening works against the strings, so they were slackened first.
     assertThat(above.state().bench().has(quarterturn.procedure.Fact.DETUNED)).isTrue();
-    Play below = found(Play.beginner("bass-34"), "0.26..0.36").read("0.26..0.36");
+    Play below = found(Play.beginner("bass-30"), "0.26..0.36").read("0.26..0.36");
     below.choose("go-on").to("turn-rod");
     assertThat(((Prompt.TurnRod) below.prompt()).direction()).isEqualTo("loosen");
   }
@@ -114,7 +114,7 @@ class LeftAsIsTest {
   @ParameterizedTest
   @CsvSource({"0.50..0.55", "0.20..0.25", "0.60..0.65", "touches"})
   void aNeckThatIsPlainlyOutIsNotOfferedIt(String reading) throws Exception {
-    Play play = found(Play.beginner("bass-34"), reading);
+    Play play = found(Play.beginner("bass-30"), reading);
     assertThat(play.step()).isNotEqualTo("nearly");
     play.to(
         "plan-" + (reading.startsWith("0.5") || reading.startsWith("0.6") ? "tighten" : "loosen"));
@@ -123,7 +123,7 @@ class LeftAsIsTest {
 
   @Test
   void afterATurnItMayBeLeftAndTheNextSessionStartsFromIt() throws Exception {
-    Play play = found(Play.beginner("bass-34"), "0.60..0.65").to("turn-rod");
+    Play play = found(Play.beginner("bass-30"), "0.60..0.65").to("turn-rod");
     play.turned(Feel.SMOOTH).to("read-low").read("0.45..0.50");
     assertThat(play.step()).isEqualTo("nearly");
     assertThat(outcome(play.choose("leave"))).isEqualTo("left-as-is");
@@ -136,7 +136,7 @@ class LeftAsIsTest {
 
   @Test
   void aNeckWithoutARodMayBeLeftInsteadOfHandedOver() throws Exception {
-    Play play = Play.beginner("bass-34").to("rod-place").choose("none");
+    Play play = Play.beginner("bass-30").to("rod-place").choose("none");
     found(play, "0.45..0.50");
     assertThat(play.step()).isEqualTo("nearly");
     assertThat(play.prompt().said().text()).contains("With a rod that works");
@@ -146,13 +146,13 @@ class LeftAsIsTest {
   @Test
   void theCheckOfTheReliefKeepsTheTwoApart() throws Exception {
     for (String reading : new String[] {"0.40..0.50", "0.45..0.50"}) {
-      Play check = Play.of(Play.library("relief-check"), Role.BEGINNER, "bass-34", Style.MEDIUM);
+      Play check = Play.of(Play.library("relief-check"), Role.BEGINNER, "bass-30", Style.MEDIUM);
       check.to("low").read(reading).read(reading);
       assertThat(check.step()).isEqualTo("set-it");
       assertThat(check.prompt().said().text()).contains("should give");
       assertThat(outcome(check.choose("later"))).isEqualTo("left-as-is");
     }
-    Play out = Play.of(Play.library("relief-check"), Role.BEGINNER, "bass-34", Style.MEDIUM);
+    Play out = Play.of(Play.library("relief-check"), Role.BEGINNER, "bass-30", Style.MEDIUM);
     out.to("low").read("0.60..0.65").read("0.60..0.65").choose("later");
     assertThat(outcome(out)).isEqualTo("out-of-window");
   }

@@ -28,6 +28,9 @@ import quarterturn.session.journal.RecordedEvents;
 class RecordedSessionsTest {
   private static final String FOLDER = "quarterturn/session/engine/recorded/";
 
+  /** The kinds with the windows for which they were recorded, in the form of earlier versions. */
+  private static final Path KINDS = Path.of("src/test/resources/quarterturn/samples/v1/kinds");
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -46,7 +49,7 @@ class RecordedSessionsTest {
         "strings"
       })
   void isAskedTheSame(String procedure) throws Exception {
-    Engine engine = new Engine(new Shelf(null).load(procedure), new BeliefAdvisor());
+    Engine engine = new Engine(new Shelf(KINDS).load(procedure), new BeliefAdvisor());
     List<String> played = new ArrayList<>();
     for (List<Event> session : RecordedEvents.of("/" + FOLDER + procedure + ".jsonl.gz")) {
       played.add(played(engine, session));

@@ -52,9 +52,17 @@ class ReliefTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"bass-34", "bass-30", "bass-35", "electric-25", "electric-24", "acoustic-steel"})
+  @CsvSource({
+    "bass-34",
+    "bass-30",
+    "bass-35",
+    "electric-25",
+    "electric-24",
+    "acoustic-steel",
+    "acoustic-twelve"
+  })
   void everyKindAndStyleReachesItsWindow(String kind) throws Exception {
-    for (Style style : Style.values()) {
+    for (Style style : Play.relief().kind(kind).styles()) {
       for (double start : new double[] {-0.05, 0.02, 0.8}) {
         BenchNeck neck = new BenchNeck(start, 0.16);
         Play play = neck.playOut(Play.of(Play.relief(), Role.BEGINNER, kind, style));
@@ -173,7 +181,7 @@ class ReliefTest {
 
   @Test
   void aReadingAcrossTheEdgeIsAskedForAgainAndSaysSo() throws Exception {
-    Play play = Play.beginner("bass-34").to("found-low");
+    Play play = Play.beginner("bass-30").to("found-low");
     play.read("0.40..0.50").read("0.40..0.50").read("0.40..0.50");
     assertThat(play.step()).isEqualTo("finer");
     assertThat(play.prompt().said().text()).contains("too near the limit");

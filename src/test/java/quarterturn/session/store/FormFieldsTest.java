@@ -18,6 +18,7 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.kind.Aim;
 import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Style;
 import quarterturn.session.Instrument;
 import quarterturn.session.InventedInstruments;
 import quarterturn.unit.Length;
@@ -26,6 +27,7 @@ import quarterturn.unit.NotUnderstoodException;
 /** Facts of invented instruments: as typed, as kept, and what is refused. */
 class FormFieldsTest {
   private static final Instant CREATED = Instant.parse("2027-03-01T09:00:00Z");
+  private static final Kind.Target INVENTED = new Kind.Target(new Window(0.3, 0.45), "invented");
   private static final Kind BASS =
       new Kind(
           "demo-bass",
@@ -36,7 +38,7 @@ class FormFieldsTest {
           17,
           8,
           Prior.BASS,
-          Map.of());
+          Map.of(Style.LIGHT, INVENTED, Style.MEDIUM, INVENTED, Style.HARD, INVENTED));
 
   @TempDir Path folder;
 
@@ -177,7 +179,7 @@ class FormFieldsTest {
             + " as 12in, or flat",
         "NECK|glued|\"glued\" is none of bolt-on, set, unknown",
         "NUT|bone|\"bone\" is none of slotted, locking, zero-fret",
-        "BRIDGE|loose|\"loose\" is none of adjustable, fixed, floating",
+        "BRIDGE|loose|\"loose\" is none of adjustable, two-posts, paired, locked, fixed, floating",
         "HANDED|both|\"both\" is none of right, left",
         "WINDOW_RELIEF|0.3|\"0.3\" is not a window; type for example 0.30..0.45 mm",
         "WINDOW_RELIEF|0.5..0.3|the first number of a window must be the smaller one",

@@ -118,7 +118,15 @@ class SampleSessionsTest {
 
   @Test
   void aConversationRunsAsItRan() throws Exception {
-    said("in-window", "2027-02-10T10:00:00Z", true, "relief", "--instrument", "sample-bass");
+    said(
+        "in-window",
+        "2027-02-10T10:00:00Z",
+        true,
+        "relief",
+        "--instrument",
+        "sample-bass",
+        "--own",
+        samples.in("kinds").toString());
     said(
         "technician",
         "2027-02-20T14:00:00Z",
@@ -127,7 +135,9 @@ class SampleSessionsTest {
         "--instrument",
         "brief-bass",
         "--role",
-        "technician");
+        "technician",
+        "--own",
+        samples.in("kinds").toString());
     said(
         "own",
         "2027-02-25T09:00:00Z",

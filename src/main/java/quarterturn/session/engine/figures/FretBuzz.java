@@ -41,11 +41,12 @@ public record FretBuzz(Kind kind, Style style) {
    */
   public @Nullable BuzzCure cure(@Nullable Bracket relief, @Nullable Double action) {
     boolean known = !kind.make().gauges().isEmpty() && kind.windows().containsKey(Quantity.ACTION);
+    known &= !kind.make().fretless();
     if (relief == null || action == null || !known) {
       return null;
     }
     return BuzzCure.of(
-        new Scale(kind.scale()),
+        new Scale(kind.scale(0)),
         kind.jointFret(),
         Held.at(kind.jointFret(), kind.readAt()),
         relief.noGap() ? 0 : relief.middleMm(),
@@ -58,7 +59,7 @@ public record FretBuzz(Kind kind, Style style) {
   }
 
   private Pluck stroke() {
-    Scale scale = new Scale(kind.scale());
+    Scale scale = new Scale(kind.scale(0));
     Held held = Held.at(kind.jointFret(), kind.readAt());
     double relief = kind.target(style).window().middleMm();
     double action = kind.target(Quantity.ACTION, style, 0).window().middleMm();

@@ -1,6 +1,5 @@
 package quarterturn.session.engine.figures;
 
-import java.util.ArrayList;
 import java.util.List;
 import quarterturn.craft.Scale;
 import quarterturn.craft.SetPull;
@@ -54,12 +53,14 @@ public final class StringSet {
 
   /** The pull of a whole set at the kind's tuning. */
   private static Force pull(Kind kind, List<Length> gauges) {
-    List<SetPull.TunedString> strings = new ArrayList<>();
+    double newtons = 0;
     for (int i = 0; i < gauges.size(); i++) {
-      Note note = Note.parse(kind.strings().get(i));
-      strings.add(new SetPull.TunedString(note, usual(gauges.get(i))));
+      Note note = Note.parse(kind.notes().get(i));
+      var string = new SetPull.TunedString(note, usual(gauges.get(i)));
+      Scale scale = new Scale(kind.scale(i));
+      newtons += new SetPull(scale, List.of(string), Temperament.ISO_16).total().newtons();
     }
-    return new SetPull(new Scale(kind.scale()), strings, Temperament.ISO_16).total();
+    return Force.newtons(newtons);
   }
 
   /** The pull of the lowest string of the kind. */
