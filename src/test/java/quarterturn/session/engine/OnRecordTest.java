@@ -9,9 +9,9 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.BridgeKind;
@@ -49,8 +49,7 @@ class OnRecordTest {
     Files.writeString(folder.resolve("procedures/bridge-look.yaml"), SHEET);
     Engine engine = new Engine(new Shelf(folder).load("bridge-look"), new BeliefAdvisor());
     Event.Own own =
-        new Event.Own(
-            null, List.of(), List.of(), null, false, Map.of(), null, bridge, null, null);
+        new Event.Own(null, List.of(), List.of(), null, false, Map.of(), null, bridge, null, null);
     Event.Started started =
         new Event.Started(
             Play.NOON,
