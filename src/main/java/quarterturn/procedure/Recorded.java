@@ -10,6 +10,10 @@ public enum Recorded implements Worded {
   GAUGES,
   /** The diameters of the strings that will be on. */
   NEW_GAUGES,
+  /** What the play test found before anything was touched. */
+  PLAY_FOUND,
+  /** The height of a one-piece saddle above the bridge, at the lowest string and at the highest. */
+  SADDLE_STANDS,
   /** Whether the strings stay or another set goes on, which is the last option. */
   STRINGS,
   /** Whether every saddle can be set; the last option states that they can't. */
