@@ -43,6 +43,7 @@ class RecordedSessionsTest {
         "season",
         "setup",
         "sign-off",
+        "spring-bridge",
         "strings"
       })
   void isAskedTheSame(String procedure) throws Exception {
