@@ -6,8 +6,8 @@ import quarterturn.unit.NotUnderstoodException;
 /**
  * What the two ends of a one-piece saddle, or of a bridge on two posts, must do for wanted changes
  * of action on the outer strings. Each outer string is taken to rest over its end, so that an end
- * moves by what {@link SaddleHeight} says; the strings between follow a straight line. Posts stand a
- * little outside the strings, so a bridge is read again after it was set.
+ * moves by what {@link SaddleHeight} says; the strings between follow a straight line. Posts stand
+ * a little outside the strings, so a bridge is read again after it was set.
  *
  * @param lowest the rise under the lowest string; minus where the saddle goes down
  * @param highest the rise under the highest string

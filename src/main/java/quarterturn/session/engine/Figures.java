@@ -247,7 +247,12 @@ record Figures(State state, Library library, Kind kind, Style style) {
         .distinct()
         .sorted()
         .mapToObj(
-            fret -> "fret " + fret + " " + Decimals.print(new Scale(kind.scale()).fretMm(fret), 1) + " mm")
+            fret ->
+                "fret "
+                    + fret
+                    + " "
+                    + Decimals.print(new Scale(kind.scale()).fretMm(fret), 1)
+                    + " mm")
         .collect(Collectors.joining(", ", "From the nut: ", ""));
   }
 
@@ -278,8 +283,7 @@ record Figures(State state, Library library, Kind kind, Style style) {
   private Length off(int string) {
     Event.Read read = Values.last(state, Quantity.ACTION, kind.strings().get(string));
     Window window = kind.target(Quantity.ACTION, style, string).window();
-    boolean right =
-        read == null || read.value() == null || Values.inside(read.value(), window);
+    boolean right = read == null || read.value() == null || Values.inside(read.value(), window);
     return Length.mm(right ? 0 : window.middleMm() - read.value());
   }
 

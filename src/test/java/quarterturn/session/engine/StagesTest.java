@@ -30,15 +30,33 @@ class StagesTest {
    */
   private static final Map<String, Set<String>> SPOILS =
       Map.ofEntries(
-          Map.entry("new-set", Set.of("relief", "nut-clearance", "action", "saddle-arc", "intonation", "pickup-height")),
+          Map.entry(
+              "new-set",
+              Set.of(
+                  "relief",
+                  "nut-clearance",
+                  "action",
+                  "saddle-arc",
+                  "intonation",
+                  "pickup-height")),
           Map.entry("new-strings", Set.of("relief", "action", "intonation", "pickup-height")),
           Map.entry("rod", Set.of("relief", "action", "intonation")),
           Map.entry("nut", Set.of("nut-clearance", "action", "intonation")),
           Map.entry("saddle-height", Set.of("action", "saddle-arc", "intonation", "pickup-height")),
-          Map.entry("neck-refit", Set.of("relief", "action", "saddle-arc", "intonation", "pickup-height")),
+          Map.entry(
+              "neck-refit",
+              Set.of("relief", "action", "saddle-arc", "intonation", "pickup-height")),
           Map.entry("saddle-place", Set.of("intonation")),
           Map.entry("pickup-height", Set.of("pickup-height")),
-          Map.entry("fret-work", Set.of("relief", "nut-clearance", "action", "saddle-arc", "intonation", "pickup-height")),
+          Map.entry(
+              "fret-work",
+              Set.of(
+                  "relief",
+                  "nut-clearance",
+                  "action",
+                  "saddle-arc",
+                  "intonation",
+                  "pickup-height")),
           Map.entry("springs", Set.of()),
           Map.entry("climate", Set.of("relief", "action", "intonation")));
 
