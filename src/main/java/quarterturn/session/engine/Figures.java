@@ -283,8 +283,9 @@ record Figures(State state, Library library, Kind kind, Style style) {
   private Length off(int string) {
     Event.Read read = Values.last(state, Quantity.ACTION, kind.strings().get(string));
     Window window = kind.target(Quantity.ACTION, style, string).window();
-    boolean right = read == null || read.value() == null || Values.inside(read.value(), window);
-    return Length.mm(right ? 0 : window.middleMm() - read.value());
+    Double value = read == null ? null : read.value();
+    boolean out = value != null && !Values.inside(value, window);
+    return Length.mm(value != null && out ? window.middleMm() - value : 0);
   }
 
   /** The pull of the old and the new strings, and the direction in which the neck will move. */
