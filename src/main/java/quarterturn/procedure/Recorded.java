@@ -14,6 +14,8 @@ public enum Recorded implements Worded {
   PLAY_FOUND,
   /** What the play test found once the work was done. */
   PLAY_LEFT,
+  /** The height of a one-piece saddle above the bridge, at the lowest string and at the highest. */
+  SADDLE_STANDS,
   /** Whether the strings stay or another set goes on, which is the last option. */
   STRINGS,
   /** Whether every saddle can be set; the last option states that they can't. */

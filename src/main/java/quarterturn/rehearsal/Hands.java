@@ -201,6 +201,12 @@ public final class Hands {
     if (what == Recorded.COMPLAINT) {
       return "It buzzes low down and plays high (invented)";
     }
+    if (what == Recorded.PLAY_FOUND) {
+      return "Frets 1 to 5 on the lowest string (invented)";
+    }
+    if (what == Recorded.SADDLE_STANDS) {
+      return "6 5.5";
+    }
     return what == Recorded.GAUGES
         ? gauges(1)
         : what == Recorded.NEW_GAUGES ? gauges(HEAVIER) : NOTHING;

@@ -35,9 +35,9 @@ class TypedFurtherTest {
   @Test
   void wordsForTheNextQuestionsAreTakenUpToWhatTheyDoNotFit() throws Exception {
     PracticeBench bench =
-        type("intake", NamedNeck.RIGHT, Role.TECHNICIAN, "u", "-", "ordinary; sound; even");
+        type("intake", NamedNeck.RIGHT, Role.TECHNICIAN, "u", "-", "ordinary; sound; snug; even");
     // A hazard comes before the question about the frets, so that its answer is not taken.
-    assertThat(count(bench, Event.Chose.class)).isEqualTo(2);
+    assertThat(count(bench, Event.Chose.class)).isEqualTo(3);
     assertThat(out.toString()).contains("The other answers on that line are not used");
   }
 
@@ -77,8 +77,8 @@ class TypedFurtherTest {
             "intake",
             NamedNeck.RIGHT,
             Role.TECHNICIAN,
-            "u; complaint it buzzes, low down; build ordinary; inspect sound",
-            "u; frets even; rod-seen reachable; strings-known known; gauges .105 .085 .065 .045");
+            "u; complaint it buzzes, low down; build ordinary; inspect sound; hardware snug",
+            "u; frets even; strings-known known; gauges .105 .085 .065 .045");
     assertThat(bench.events().toString()).contains("text=it buzzes, low down");
     assertThat(bench.events().toString()).contains("text=.105 .085 .065 .045");
   }

@@ -101,6 +101,10 @@ final class Blanks {
       case EFFECT -> figures == null ? "" : figures.effect();
       case ARC -> figures == null ? "" : figures.arc();
       case SHIM -> figures == null ? "" : figures.shim();
+      case POSTS -> figures == null ? "" : figures.posts();
+      case SADDLE -> figures == null ? "" : figures.saddle();
+      case FRET_PLACES -> figures == null ? "" : figures.fretPlaces();
+      case PLAY_FOUND -> figures == null ? "" : figures.playFound();
       case PULL -> figures == null ? "" : figures.pull();
       case CONTACT -> figures == null ? "" : figures.contact();
       case MOISTURE -> figures == null ? "" : figures.moisture();

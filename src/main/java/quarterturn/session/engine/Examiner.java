@@ -16,6 +16,7 @@ import quarterturn.session.Answer;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
 import quarterturn.session.RefusedException;
+import quarterturn.session.engine.figures.BridgeEnds;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.NotUnderstoodException;
@@ -129,6 +130,14 @@ final class Examiner {
     Recorded what = walk.step(state).records();
     if (what != null && what.gauges() && kind != null && !text.equals("-")) {
       gauges(text, kind);
+    }
+    if (what == Recorded.SADDLE_STANDS && !text.equals("-")) {
+      try {
+        BridgeEnds.stands(text);
+      } catch (NotUnderstoodException e) {
+        throw new RefusedException(
+            "These are no two heights: " + e.getMessage() + "; or a hyphen if you can't measure.");
+      }
     }
     return new Event.Noted(now, step, text);
   }

@@ -2,11 +2,14 @@ package quarterturn.session.engine;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.BuzzCure;
 import quarterturn.craft.Held;
 import quarterturn.craft.Intonation;
 import quarterturn.craft.Neck;
+import quarterturn.craft.SaddleEnds;
 import quarterturn.craft.SaddleHeight;
 import quarterturn.craft.Scale;
 import quarterturn.craft.ScrewThread;
@@ -18,6 +21,7 @@ import quarterturn.craft.WireList;
 import quarterturn.craft.WoodMoisture;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.kind.Kind;
@@ -25,6 +29,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
+import quarterturn.session.engine.figures.BridgeEnds;
 import quarterturn.session.engine.figures.FretBuzz;
 import quarterturn.session.engine.figures.StringSet;
 import quarterturn.unit.Bracket;
@@ -218,13 +223,75 @@ record Figures(State state, Library library, Kind kind, Style style) {
     }
   }
 
+  /** The words noted in this session of a kind that is asked for again, or null. */
+  private @Nullable String noted(Recorded what) {
+    for (Procedure procedure : library.procedures().values()) {
+      for (Step step : procedure.steps().values()) {
+        String words = state.position().chosen().get(procedure.id() + "/" + step.id());
+        if (step.records() == what && words != null) {
+          return words;
+        }
+      }
+    }
+    return null;
+  }
+
+  /** What the play test found before anything was touched. */
+  String playFound() {
+    String found = noted(Recorded.PLAY_FOUND);
+    return found == null || found.equals("-") ? "not tested" : found;
+  }
+
+  /** Where the frets that readings name lie, from the nut along the lowest string. */
+  String fretPlaces() {
+    return IntStream.of(1, kind.readAt(), Quantity.OCTAVE, kind.jointFret())
+        .distinct()
+        .sorted()
+        .mapToObj(
+            fret ->
+                "fret "
+                    + fret
+                    + " "
+                    + Decimals.print(new Scale(kind.scale()).fretMm(fret), 1)
+                    + " mm")
+        .collect(Collectors.joining(", ", "From the nut: ", ""));
+  }
+
+  /** How far to set the two ends of a bridge on posts. */
+  String posts() {
+    return ends().posts();
+  }
+
+  /** What a saddle in one piece lacks, and what is left of it above the bridge. */
+  String saddle() {
+    String typed = noted(Recorded.SADDLE_STANDS);
+    try {
+      return ends().saddle(typed == null ? null : BridgeEnds.stands(typed));
+    } catch (NotUnderstoodException e) {
+      return ends().saddle(null);
+    }
+  }
+
+  private BridgeEnds ends() {
+    int last = kind.strings().size() - 1;
+    return new BridgeEnds(
+        SaddleEnds.of(off(0), off(last), Quantity.OCTAVE),
+        kind.string(Which.LOWEST),
+        kind.string(Which.HIGHEST));
+  }
+
+  /** The wanted change of a string's action: to the middle of its window, none within it. */
+  private Length off(int string) {
+    Event.Read read = Values.last(state, Quantity.ACTION, kind.strings().get(string));
+    Window window = kind.target(Quantity.ACTION, style, string).window();
+    Double value = read == null ? null : read.value();
+    boolean out = value != null && !Values.inside(value, window);
+    return Length.mm(value != null && out ? window.middleMm() - value : 0);
+  }
+
   /** The pull of the old and the new strings, and the direction in which the neck will move. */
   String pull() {
-    String typed = null;
-    for (Step step : library.procedure(state.place().procedure()).steps().values()) {
-      boolean here = step.records() == Recorded.NEW_GAUGES;
-      typed = here ? state.position().chosen(step.id()) : typed;
-    }
+    String typed = noted(Recorded.NEW_GAUGES);
     List<Length> now = typed == null ? List.of() : gauges(typed);
     if (now.isEmpty() || kind.make().gauges().isEmpty()) {
       return "Without the new set's diameters its pull can't be reckoned; the next readings tell";

@@ -39,6 +39,7 @@ class MutantsTest {
           "neck-angle",
           "intonation",
           "pickups",
+          "spring-bridge",
           "season",
           "buzz",
           "sign-off",

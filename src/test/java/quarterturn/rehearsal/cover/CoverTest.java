@@ -30,6 +30,7 @@ class CoverTest {
         "neck-angle",
         "intonation",
         "pickups",
+        "spring-bridge",
         "buzz",
         "sign-off"
       })

@@ -45,7 +45,7 @@ class FiguresTest {
   @Test
   void aSaddleGoesTwiceAsFarAsFretTwelve() throws Exception {
     Play play = at("action", "set-saddles", 2.75, 2.3, 2.2, 2.0);
-    assertThat(play.prompt().said().text()).contains("E1 2.75 mm, window 2 to 2.5 mm.");
+    assertThat(play.prompt().said().text()).contains("E1 2.75 mm, range 2 to 2.5 mm.");
     assertThat(play.prompt().said().text()).contains("Lower its saddle by 1.0 mm");
     assertThat(play.prompt().said().text()).contains("about 2 turns");
     play.ok();
@@ -62,8 +62,8 @@ class FiguresTest {
   void eachStringHasItsOwnWindow() throws Exception {
     Play play = at("action", "set-saddles", 2.5, 2.3, 2.6, 1.5);
     assertThat(play.prompt().said().first().toString())
-        .contains("D2 2.6 mm, window 1.8 to 2.3 mm.");
-    assertThat(play.prompt().said().text()).contains("G2 1.5 mm, window 1.7 to 2.2 mm. Raise");
+        .contains("D2 2.6 mm, range 1.8 to 2.3 mm.");
+    assertThat(play.prompt().said().text()).contains("G2 1.5 mm, range 1.7 to 2.2 mm. Raise");
     play.ok();
     assertThat(play.step()).isEqualTo("tune");
   }
@@ -80,7 +80,7 @@ class FiguresTest {
   @Test
   void aPickupGoesByItsGap() throws Exception {
     Play play = at("pickups", "set-pickups", 2.0, 3.0, 2.5, 2.5);
-    assertThat(play.prompt().said().text()).contains("E1 2 mm, window 2.5 to 3.5 mm. Lower");
+    assertThat(play.prompt().said().text()).contains("E1 2 mm, range 2.5 to 3.5 mm. Lower");
     assertThat(play.prompt().said().text()).contains("by 1.0 mm");
   }
 
@@ -98,6 +98,49 @@ class FiguresTest {
     }
     assertThat(beginner.prompt().said().text()).contains("241 mm radius");
     assertThat(beginner.prompt().said().text()).contains("1.5 mm higher");
+  }
+
+  /**
+   * E1 stands 0.5 mm above the middle of its range and G2 0.3 mm: 1.0 and 0.6 mm come off, on
+   * paper, and 4.5 and 3.5 mm of saddle leave 3.5 and 2.9.
+   */
+  @Test
+  void aFixedSaddleIsHandedOverWithWhatComesOffAndWhatIsLeft() throws Exception {
+    Play play = at("action", "saddles", 3.0, 2.3, 2.2, 2.3).choose("fixed");
+    RefusedException e =
+        assertThrows(RefusedException.class, () -> play.bench.answer(new Answer.Wrote("4.5")));
+    assertThat(e).hasMessageThat().contains("write two figures in millimetres");
+    play.give(new Answer.Wrote("4.5 mm 3,5 mm"));
+    assertThat(play.prompt().said().text()).contains("1.0 mm off at E1, and 0.6 mm off at G2");
+    assertThat(play.prompt().said().text())
+        .contains("Left standing above the bridge: 3.5 mm at E1 and 2.9 mm at G2");
+    Play unknown = at("action", "saddles", 3.0, 2.3, 2.2, 2.0).choose("fixed");
+    unknown.give(new Answer.Wrote("-"));
+    assertThat(unknown.prompt().said().text())
+        .contains("1.0 mm off at E1, and nothing off at G2, in a straight line");
+    assertThat(unknown.prompt().said().text()).contains("is not known");
+  }
+
+  /** The outer strings set a bridge on two posts; 0.5 mm at fret 12 is 1.0 mm at its end. */
+  @Test
+  void aBridgeOnPostsIsSetByItsOuterStrings() throws Exception {
+    Play play = at("action", "saddles", 3.0, 2.3, 2.2, 1.5).choose("posts").to("set-posts");
+    assertThat(play.prompt().said().text())
+        .contains("lower the bridge's end at E1 by 1.0 mm; raise the bridge's end at G2 by 1.0 mm");
+    play.ok();
+    assertThat(play.step()).isEqualTo("tune");
+    Play inner = at("action", "saddles", 2.5, 3.3, 2.2, 2.0).choose("posts").to("set-posts");
+    assertThat(inner.prompt().said().text()).contains("so the bridge stays");
+  }
+
+  /** 863.6 mm times 1 - 2^(-n/12), on paper: 48.5, 319.6, 431.8 and 540.1 mm. */
+  @Test
+  void withoutFretsTheirPlacesAreNamed() throws Exception {
+    Play play = Play.of(Play.library("intake"), Role.BEGINNER, "bass-34", Style.MEDIUM);
+    play.to("complaint").give(new Answer.Wrote("-")).choose("fretless");
+    assertThat(play.prompt().said().text())
+        .contains(
+            "From the nut: fret 1 48.5 mm, fret 8 319.6 mm, fret 12 431.8 mm, fret 17 540.1 mm.");
   }
 
   /**

@@ -46,6 +46,7 @@ class RecordedSessionsTest {
         "season",
         "setup",
         "sign-off",
+        "spring-bridge",
         "strings"
       })
   void isAskedTheSame(String procedure) throws Exception {

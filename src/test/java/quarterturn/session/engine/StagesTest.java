@@ -29,27 +29,36 @@ class StagesTest {
    * Readings that each change spoils, written down a second time, apart from the program's file.
    */
   private static final Map<String, Set<String>> SPOILS =
-      Map.of(
-          "new-set",
-          Set.of("relief", "nut-clearance", "action", "saddle-arc", "intonation", "pickup-height"),
-          "new-strings",
-          Set.of("relief", "action", "intonation", "pickup-height"),
-          "rod",
-          Set.of("relief", "action", "intonation"),
-          "nut",
-          Set.of("nut-clearance", "action", "intonation"),
-          "saddle-height",
-          Set.of("action", "saddle-arc", "intonation", "pickup-height"),
-          "neck-refit",
-          Set.of("relief", "action", "saddle-arc", "intonation", "pickup-height"),
-          "saddle-place",
-          Set.of("intonation"),
-          "pickup-height",
-          Set.of("pickup-height"),
-          "fret-work",
-          Set.of("relief", "nut-clearance", "action", "saddle-arc", "intonation", "pickup-height"),
-          "climate",
-          Set.of("relief", "action", "intonation"));
+      Map.ofEntries(
+          Map.entry(
+              "new-set",
+              Set.of(
+                  "relief",
+                  "nut-clearance",
+                  "action",
+                  "saddle-arc",
+                  "intonation",
+                  "pickup-height")),
+          Map.entry("new-strings", Set.of("relief", "action", "intonation", "pickup-height")),
+          Map.entry("rod", Set.of("relief", "action", "intonation")),
+          Map.entry("nut", Set.of("nut-clearance", "action", "intonation")),
+          Map.entry("saddle-height", Set.of("action", "saddle-arc", "intonation", "pickup-height")),
+          Map.entry(
+              "neck-refit",
+              Set.of("relief", "action", "saddle-arc", "intonation", "pickup-height")),
+          Map.entry("saddle-place", Set.of("intonation")),
+          Map.entry("pickup-height", Set.of("pickup-height")),
+          Map.entry(
+              "fret-work",
+              Set.of(
+                  "relief",
+                  "nut-clearance",
+                  "action",
+                  "saddle-arc",
+                  "intonation",
+                  "pickup-height")),
+          Map.entry("springs", Set.of()),
+          Map.entry("climate", Set.of("relief", "action", "intonation")));
 
   private static Event.Before before(Quantity quantity, int daysAgo, String... since) {
     boolean bracket = quantity.bracket();
