@@ -35,7 +35,8 @@ class PossibleTest {
       assertWithMessage(kind.id()).that(Possible.SCALE.holds(scale)).isTrue();
       assertWithMessage(kind.id()).that(Possible.SCALE.holds(scale / Length.MM_PER_INCH)).isFalse();
       for (int i = 0; i < kind.strings().size(); i++) {
-        double open = Temperament.ISO_16.of(Note.parse(kind.strings().get(i))).hertz();
+        double open =
+            Temperament.ISO_16.of(Note.parse(kind.strings().get(i).replace("'", ""))).hertz();
         assertWithMessage(kind.id()).that(Possible.PITCH.holds(open)).isTrue();
         assertWithMessage(kind.id()).that(Possible.PITCH.holds(4 * open)).isTrue();
         // Steel of 7850 kg/m3 weighs 0.00617 kg/m for a square millimetre of diameter (derived).

@@ -32,7 +32,7 @@ class PracticeBenchTest {
           Map.entry(NamedNeck.JAMMED, "jammed"),
           Map.entry(NamedNeck.STRIPPED, "stripped"),
           Map.entry(NamedNeck.FULLY_TIGHT, "end-of-travel"),
-          Map.entry(NamedNeck.FULLY_LOOSE, "back-bow"),
+          Map.entry(NamedNeck.FULLY_LOOSE, "fully-loose"),
           Map.entry(NamedNeck.TWISTED, "twist"),
           Map.entry(NamedNeck.NEGLECTED, "in-window"),
           Map.entry(NamedNeck.CRACKED, "damage"));

@@ -40,18 +40,16 @@ public enum Verdict {
   /** The verdict on a reading of a bow, which can go below no gap. */
   public static Verdict of(Bracket reading, Window window) {
     double slack = 1e-9;
+    if (reading.lowMm() >= window.lowMm() - slack && reading.highMm() <= window.highMm() + slack) {
+      return IN;
+    }
     if (reading.noGap() && reading.highMm() <= window.lowMm() + slack) {
       return TOUCHES;
     }
     if (reading.highMm() <= window.lowMm() + slack) {
       return BELOW;
     }
-    if (reading.lowMm() >= window.highMm() - slack) {
-      return ABOVE;
-    }
-    boolean inside =
-        reading.lowMm() >= window.lowMm() - slack && reading.highMm() <= window.highMm() + slack;
-    return inside ? IN : UNDECIDED;
+    return reading.lowMm() >= window.highMm() - slack ? ABOVE : UNDECIDED;
   }
 
   /**

@@ -2,7 +2,6 @@ package quarterturn.procedure.read;
 
 import java.util.Collection;
 import java.util.Map;
-import java.util.stream.Stream;
 import quarterturn.craft.Possible;
 import quarterturn.craft.Scale;
 import quarterturn.craft.StringGauge;
@@ -52,11 +51,11 @@ record Unlikely(Faults faults) {
     double most =
         program.stream()
             .filter(one -> one.prior() == kind.prior())
-            .flatMap(one -> Stream.of(Style.values()).map(one::target))
+            .flatMap(one -> one.styles().stream().map(one::target))
             .mapToDouble(target -> target.window().highMm())
             .max()
             .orElse(Double.POSITIVE_INFINITY);
-    for (Style style : Style.values()) {
+    for (Style style : kind.styles()) {
       if (kind.target(style).window().lowMm() >= most) {
         faults.value(
             fields.key(Quantity.RELIEF.word()),

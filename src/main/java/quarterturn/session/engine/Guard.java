@@ -165,7 +165,16 @@ record Guard(Limits limits, Advisor advisor) {
     return state.started().role() == Role.TECHNICIAN
         && state.bench().has(Fact.ROD_TWO_WAY)
         && last != null
-        && last.feel() == Feel.FREE;
+        && last.feel() == Feel.FREE
+        && state.history().response() == Response.NO_ANSWER;
+  }
+
+  private static Advice across(boolean tighten, Turn most) {
+    double size = Math.min(Turn.EIGHTH.turns(), most.turns());
+    return new Advice(
+        new Turn(tighten ? size : -size),
+        "The nut turned freely, so the rod is in its slack. That is crossed by eighths, until the nut"
+            + " first resists.");
   }
 
   private @Nullable Ruling missing(State state) {
@@ -199,7 +208,10 @@ record Guard(Limits limits, Advisor advisor) {
       if (fault != null) {
         return new Ruling.Stops(fault.word(), fault.sentence());
       }
-      advice = advisor.advise(question(state, kind, window, bracket, most));
+      advice =
+          inSlack(state)
+              ? across(tighten, most)
+              : advisor.advise(question(state, kind, window, bracket, most));
       if (advice.turn().turns() == 0) {
         return fault("it asks for a turn where the reading needs none");
       }
@@ -320,9 +332,6 @@ record Guard(Limits limits, Advisor advisor) {
     double most = Math.min(limit.turns(), limits.perReading().turns());
     SessionHistory history = state.history();
     boolean first = history.turns().isEmpty();
-    if (inSlack(state)) {
-      most = Math.min(most, Turn.EIGHTH.turns());
-    }
     boolean unknown = !history.known() && (first || history.touching() == 0);
     if (unknown || (first && history.jumped())) {
       most = Math.min(most, limits.firstMove().turns());

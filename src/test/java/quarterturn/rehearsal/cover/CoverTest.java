@@ -62,7 +62,7 @@ class CoverTest {
   /** The ways of relief that only a larger job leads to are taken within setup. */
   @Test
   void everyWayOfSetupAndAllItCallsIsTakenButTheSecondLock() throws Exception {
-    Covered covered = Cover.of(library("setup"), 4, 250, TIME);
+    Covered covered = Cover.of(library("setup"), 4, 600, TIME);
     // Sign-off sends back twice at the most, so that it is never come to a fourth time.
     assertThat(covered.open().stream().map(never -> never.way().toString()).toList())
         .containsExactly(

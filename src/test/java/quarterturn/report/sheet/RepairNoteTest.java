@@ -225,8 +225,8 @@ class RepairNoteTest {
         String said = procedure + ":" + end.id();
         String first = end.outcome().replace('-', ' ').substring(1) + ". ";
         assertWithMessage(said).that(note.contains(first)).isEqualTo(end.forRepairer());
-        assertWithMessage(said).that(note).contains("Relief: E1 0.25 mm less.");
-        assertWithMessage(said).that(note).contains("E1 2.0 mm down.");
+        assertWithMessage(said).that(note).contains("Relief: E1 0.30 mm less.");
+        assertWithMessage(said).that(note).contains("E1 2.5 mm down.");
         // Who may as well help is no repairer to hand over to.
         assertWithMessage(said + " names a repairer, not a qualified one")
             .that(!text.contains("repairer") || end.forRepairer() || asWell(end))

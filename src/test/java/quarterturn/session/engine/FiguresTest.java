@@ -61,8 +61,7 @@ class FiguresTest {
   @Test
   void eachStringHasItsOwnWindow() throws Exception {
     Play play = at("action", "set-saddles", 2.5, 2.3, 2.6, 1.5);
-    assertThat(play.prompt().said().first().toString())
-        .contains("D2 2.6 mm, range 1.8 to 2.3 mm.");
+    assertThat(play.prompt().said().first().toString()).contains("D2 2.6 mm, range 1.8 to 2.3 mm.");
     assertThat(play.prompt().said().text()).contains("G2 1.5 mm, range 1.7 to 2.2 mm. Raise");
     play.ok();
     assertThat(play.step()).isEqualTo("tune");
@@ -111,25 +110,25 @@ class FiguresTest {
         assertThrows(RefusedException.class, () -> play.bench.answer(new Answer.Wrote("4.5")));
     assertThat(e).hasMessageThat().contains("write two figures in millimetres");
     play.give(new Answer.Wrote("4.5 mm 3,5 mm"));
-    assertThat(play.prompt().said().text()).contains("1.0 mm off at E1, and 0.6 mm off at G2");
+    assertThat(play.prompt().said().text()).contains("1.5 mm off at E1, and 0.7 mm off at G2");
     assertThat(play.prompt().said().text())
-        .contains("Left standing above the bridge: 3.5 mm at E1 and 2.9 mm at G2");
+        .contains("Left standing above the bridge: 3.0 mm at E1 and 2.8 mm at G2");
     Play unknown = at("action", "saddles", 3.0, 2.3, 2.2, 2.0).choose("fixed");
     unknown.give(new Answer.Wrote("-"));
     assertThat(unknown.prompt().said().text())
-        .contains("1.0 mm off at E1, and nothing off at G2, in a straight line");
+        .contains("1.5 mm off at E1, and nothing off at G2, in a straight line");
     assertThat(unknown.prompt().said().text()).contains("is not known");
   }
 
   /** The outer strings set a bridge on two posts; 0.5 mm at fret 12 is 1.0 mm at its end. */
   @Test
   void aBridgeOnPostsIsSetByItsOuterStrings() throws Exception {
-    Play play = at("action", "saddles", 3.0, 2.3, 2.2, 1.5).choose("posts").to("set-posts");
+    Play play = at("action", "saddles", 3.0, 2.3, 2.2, 1.5).choose("two-posts").to("set-posts");
     assertThat(play.prompt().said().text())
-        .contains("lower the bridge's end at E1 by 1.0 mm; raise the bridge's end at G2 by 1.0 mm");
+        .contains("lower the bridge's end at E1 by 1.5 mm; raise the bridge's end at G2 by 0.9 mm");
     play.ok();
     assertThat(play.step()).isEqualTo("tune");
-    Play inner = at("action", "saddles", 2.5, 3.3, 2.2, 2.0).choose("posts").to("set-posts");
+    Play inner = at("action", "saddles", 2.5, 3.3, 2.2, 2.0).choose("two-posts").to("set-posts");
     assertThat(inner.prompt().said().text()).contains("so the bridge stays");
   }
 

@@ -108,10 +108,10 @@ class ReliefTest {
   }
 
   @Test
-  void aNeckWithoutARodIsHandedOverWithItsReading() throws Exception {
+  void aNeckWithoutARodIsLeftToARepairerWithItsReading() throws Exception {
     Play play = Play.beginner("bass-34").to("rod-place").choose("none").to("found-low");
     play.read("0.60..0.65").read("0.60..0.65").read("0.60..0.65");
-    assertThat(((Prompt.HandOver) play.prompt()).outcome()).isEqualTo("no-rod");
+    assertThat(((Prompt.Done) play.prompt()).outcome()).isEqualTo("no-rod");
     assertThat(play.prompt().said().text()).contains("0.60 to 0.65 mm");
   }
 

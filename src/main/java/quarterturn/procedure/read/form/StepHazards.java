@@ -23,7 +23,7 @@ final class StepHazards {
         || step.entries().containsKey(HAZARDS)) {
       return entry;
     }
-    Set<String> does = new HashSet<>(Set.of(step.first(), step.text("what")));
+    Set<String> does = new HashSet<>(List.of(step.first(), step.text("what")));
     does(step, does);
     step.items(Keys.OPTIONS).forEach(option -> does(option, does));
     String text = Hazard.plain(step.text(Keys.TEXT));
