@@ -43,6 +43,7 @@ class DirectionWordsTest {
           "And one that is not: a rod that works the other way round.",
           "The rod may work the other way round, or something else is moving the neck.",
           "The neck moves the other way round.",
+          "Only the gauge shows a rod that works the other way round.",
           "rod that works the other way round",
           "the rod works the other way round");
 

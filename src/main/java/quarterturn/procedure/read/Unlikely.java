@@ -91,7 +91,7 @@ record Unlikely(Faults faults) {
     for (int i = 0; i < kind.strings().size(); i++) {
       String note = kind.strings().get(i);
       Length gauge = kind.make().gauges().isEmpty() ? Length.mm(1) : kind.make().gauges().get(i);
-      Frequency pitch = Temperament.ISO_16.of(Note.parse(note));
+      Frequency pitch = Temperament.ISO_16.of(Note.parse(note.replace("'", "")));
       Force pull =
           Tension.of(new Scale(kind.scale()), pitch, StringGauge.plain(gauge).unitWeight());
       if (Tension.stressMpa(pull, gauge) > Tension.BREAKS_AT_MPA) {

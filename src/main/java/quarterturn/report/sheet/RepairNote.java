@@ -89,7 +89,9 @@ public final class RepairNote {
 
   private List<SheetPart> parts(Dates dates) {
     List<SheetPart> parts = new ArrayList<>();
-    parts.add(new SheetPart("Instrument", List.of(SheetParts.facts(sheet, dates))));
+    Map<String, String> facts = new LinkedHashMap<>(SheetParts.facts(sheet, dates).facts());
+    facts.keySet().removeAll(List.of("Work", "Began"));
+    parts.add(new SheetPart("Instrument", List.of(new SheetPart.Facts(facts))));
     parts.add(SheetPart.points("What it comes for", comes()));
     List<String> wanted = Wanted.lines(sheet.rows(), played.kind());
     if (!wanted.isEmpty()) {
@@ -106,9 +108,12 @@ public final class RepairNote {
   }
 
   private List<String> comes() {
-    return over.points().isEmpty()
+    // One outcome is one job, though two stages may have come to it.
+    Map<String, String> jobs = new LinkedHashMap<>();
+    over.points().forEach(point -> jobs.putIfAbsent(outcome(point), point.text()));
+    return jobs.isEmpty()
         ? List.of("This session leaves nothing to a repairer.")
-        : over.points().stream().map(point -> outcome(point) + ". " + point.text()).toList();
+        : jobs.entrySet().stream().map(job -> job.getKey() + ". " + job.getValue()).toList();
   }
 
   private static String outcome(Handover.Point point) {

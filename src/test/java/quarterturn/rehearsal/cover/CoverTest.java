@@ -61,11 +61,13 @@ class CoverTest {
 
   /** The ways of relief that only a larger job leads to are taken within setup. */
   @Test
-  void everyWayOfSetupAndAllItCallsIsTakenButTheSecondLock() throws Exception {
+  void everyWayOfSetupAndAllItCallsIsTakenButTheLastLocks() throws Exception {
     Covered covered = Cover.of(library("setup"), 4, 600, TIME);
+    // A simulated neck that was refitted has saddles in reach, so that it is not refitted twice.
     // Sign-off sends back twice at the most, so that it is never come to a fourth time.
     assertThat(covered.open().stream().map(never -> never.way().toString()).toList())
         .containsExactly(
+            "setup: refits -> too-often (refits reached at least 2 times)",
             "setup: sign-off-then -> paused (sign-off reached at least 4 times)",
             "setup: see-action -> paused (sign-off reached at least 4 times)");
     assertThat(covered.taken().stream().map(Way::toString).toList())
