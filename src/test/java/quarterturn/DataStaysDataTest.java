@@ -38,7 +38,20 @@ class DataStaysDataTest {
       a key of a file: procedure/read/form/Renaming read
       a key of a file: procedure/read/StepReader rest
       a key of a file: procedure/read/TurnReader limit
-      a key of a file: lesson/store/PlanFile holds
+      a key of a file: lesson/store/PlanFile holds level
+      a key of a file: procedure/read/BoundsReader held
+      a key of a file: procedure/read/Unlikely strings
+      a key of JSON: lesson/store/LessonJson held level
+      a key of JSON: report/sheet/SheetJson held
+      a key of JSON: script/PromptJson held
+      a key of JSON: script/QuestionJson held
+      a key of JSON: session/journal/EventJson held
+      a word of English: procedure/check/words/Grammar now
+      a word of English: report/DueList now
+      a word of English: unit/Dates now
+      a folder: session/store/UserFolders share
+      a word at the board: lesson/teacher/BoardDialogue level
+      a word at the board: screen/BoardPage level
       a quantity in a message: procedure/condition/Amounts temperature
       a quantity: report/ReadingHistory action
       a quantity: report/HistoryTable action humidity
