@@ -97,8 +97,8 @@ class KillIT {
     JsonNode end = session.play();
     assertThat(end.path("prompt").textValue()).isEqualTo("done");
     assertThat(end.path("outcome").textValue()).isEqualTo("in-window");
-    assertThat(neck.gap()).isAtLeast(0.30);
-    assertThat(neck.gap()).isAtMost(0.45);
+    assertThat(neck.gap()).isAtLeast(0.25);
+    assertThat(neck.gap()).isAtMost(0.40);
 
     List<Event> events = bench.events();
     session.nothingLost(events);

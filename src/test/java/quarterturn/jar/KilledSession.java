@@ -29,6 +29,7 @@ final class KilledSession {
           "was-turn-made",
           "tune-again",
           "settle-again",
+          "nearly",
           "confirm",
           "plan-tighten",
           "plan-loosen",
@@ -79,6 +80,9 @@ final class KilledSession {
   /** An answer that was sent; {@code taken} once the prompt after it was seen. */
   private record Sent(Said said, boolean taken) {}
 
+  /** Whether a hazard is shown that was accepted before the last break. */
+  private boolean anew;
+
   KilledSession(
       Bench bench, Neck neck, List<Place> course, Map<Integer, Moment> plan, Random random)
       throws IOException {
@@ -117,6 +121,12 @@ final class KilledSession {
     if (here.equals(course.get(at))) {
       wayBack = false;
     }
+    // What protects is accepted anew after a break, wherever its step comes.
+    anew = kills > 0 && here.kind().equals("hazard") && !here.equals(course.get(at));
+    if (anew) {
+      assertWithMessage("asked a second time").that(answered).doesNotContain(identity(prompt));
+      return;
+    }
     if (wayBack) {
       assertWithMessage("on the way back to %s", course.get(at))
           .that(WAY_BACK)
@@ -135,14 +145,18 @@ final class KilledSession {
   private static String identity(JsonNode prompt) {
     return switch (prompt.path("prompt").textValue()) {
       case "hazard" -> "hazard " + prompt.path("hazards");
-      case "choose" -> Bench.is(prompt, "was-turn-made") ? "" : "choose " + prompt.path("step");
+      // The last turn, and a reading at the edge, are asked of each time.
+      case "choose" ->
+          Bench.is(prompt, "was-turn-made") || Bench.is(prompt, "nearly")
+              ? ""
+              : "choose " + prompt.path("step");
       default -> "";
     };
   }
 
   /** Answers, or kills the process as planned and takes the session up again; the next prompt. */
   private JsonNode onward(JsonNode prompt) throws IOException, InterruptedException {
-    Moment moment = wayBack ? null : plan.remove(at);
+    Moment moment = wayBack || anew ? null : plan.remove(at);
     if (wayBack && killOnTheWay && Bench.kind(prompt).equals("measure")) {
       killOnTheWay = false;
       moment = Moment.SHOWN;
@@ -192,6 +206,9 @@ final class KilledSession {
     if (!identity(prompt).isEmpty()) {
       answered.add(identity(prompt));
     }
+    if (anew) {
+      return;
+    }
     if (!wayBack || last.said().what().equals("chose was-turn-made made")) {
       at++;
     }
@@ -212,6 +229,7 @@ final class KilledSession {
     jar = bench.resume(bench.session());
     JsonNode back = jar.prompt();
     assertThat(Place.of(back)).isEqualTo(new Place("tell", "welcome-back"));
+    answered.removeIf(asked -> asked.startsWith("hazard"));
     wayBack = true;
     readAgain = 0;
     send(back);
