@@ -35,8 +35,7 @@ class PossibleTest {
       assertWithMessage(kind.id()).that(Possible.SCALE.holds(scale)).isTrue();
       assertWithMessage(kind.id()).that(Possible.SCALE.holds(scale / Length.MM_PER_INCH)).isFalse();
       for (int i = 0; i < kind.strings().size(); i++) {
-        double open =
-            Temperament.ISO_16.of(Note.parse(kind.strings().get(i).replace("'", ""))).hertz();
+        double open = Temperament.ISO_16.of(Note.parse(kind.notes().get(i))).hertz();
         assertWithMessage(kind.id()).that(Possible.PITCH.holds(open)).isTrue();
         assertWithMessage(kind.id()).that(Possible.PITCH.holds(4 * open)).isTrue();
         if (kind.make().gauges().isEmpty()) {

@@ -88,12 +88,12 @@ record Unlikely(Faults faults) {
 
   /** As if every string were plain steel: a wound one pulls a little less, and breaks sooner. */
   private void pull(MappingKeys fields, Kind kind) {
-    for (int i = 0; i < kind.strings().size(); i++) {
-      String note = kind.strings().get(i);
+    for (int i = 0; i < kind.notes().size(); i++) {
+      String note = kind.notes().get(i);
       Length gauge = kind.make().gauges().isEmpty() ? Length.mm(1) : kind.make().gauges().get(i);
-      Frequency pitch = Temperament.ISO_16.of(Note.parse(note.replace("'", "")));
+      Frequency pitch = Temperament.ISO_16.of(Note.parse(note));
       Force pull =
-          Tension.of(new Scale(kind.scale()), pitch, StringGauge.plain(gauge).unitWeight());
+          Tension.of(new Scale(kind.scale(i)), pitch, StringGauge.plain(gauge).unitWeight());
       if (Tension.stressMpa(pull, gauge) > Tension.BREAKS_AT_MPA) {
         faults.value(
             fields.key("strings"),

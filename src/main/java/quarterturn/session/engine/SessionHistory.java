@@ -280,7 +280,7 @@ record SessionHistory(
    * since small turns add up until an answer can be expected.
    */
   private Response responseTo(int index) {
-    if (inSlack(index)) {
+    if (takesUpSlack(index)) {
       return Response.UNSEEN;
     }
     double sum = 0;
@@ -304,7 +304,7 @@ record SessionHistory(
    * Whether a tightening did no more than take up slack that was let out before: the rod stands no
    * tighter after it than where an earlier loosening began, which felt free and had no answer.
    */
-  private boolean inSlack(int index) {
+  private boolean takesUpSlack(int index) {
     if (turns.get(index).turn().turns() <= 0) {
       return false;
     }
