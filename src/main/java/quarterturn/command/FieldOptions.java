@@ -24,7 +24,7 @@ final class FieldOptions implements IModelTransformer {
       command.addOption(
           OptionSpec.builder("--" + field.word())
               .type(String.class)
-              .paramLabel(field.aim() == null ? label(field) : "WINDOW")
+              .paramLabel(field.aim() == null ? label(field) : "RANGE")
               .description(field.meaning())
               .order(Where.ORDER + 1)
               .build());

@@ -118,8 +118,7 @@ final class RehearseCommand extends Placed {
 
   @Option(
       names = "--weights",
-      description =
-          "With --fleet: moves against overshoots for ten weights of crossing the window.")
+      description = "With --fleet: moves against overshoots for ten weights of crossing the range.")
   private boolean weights;
 
   @Mixin private final Looks looks = new Looks();

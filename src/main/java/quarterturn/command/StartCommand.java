@@ -34,7 +34,7 @@ final class StartCommand extends Placed {
   @Option(
       names = "--style",
       paramLabel = "STYLE",
-      description = "How the player plays: light, medium, hard or slide. It sets the window.")
+      description = "How the player plays: light, medium, hard or slide. It sets the range.")
   private @Nullable Style style;
 
   @Option(names = "--role", paramLabel = "ROLE", description = "beginner or technician.")

@@ -94,7 +94,7 @@ public record LowestAction(Length relief, Length action12, Length action12Straig
       int rising = steepest(1);
       if (!(slope[falling] < 0 && slope[rising] > 0)) {
         throw new NotUnderstoodException(
-            "a board that ends so early has no lowest action; the last fret must be higher");
+            "a fingerboard that ends so early has no lowest action; the last fret must be higher");
       }
       for (int cut = 0; cut < MOST_CUTS; cut++) {
         double kappa = crossing(falling, rising);

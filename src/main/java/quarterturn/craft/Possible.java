@@ -32,7 +32,7 @@ public enum Possible {
   /** Inharmonicity; a bass string's is below a thousandth. */
   STIFFNESS(0, 0.02, "No string is as stiff as B = %s: a wrong gauge, note or scale."),
   /** Drop in mm of the outer strings below the board's centre line. */
-  DROP(0, 15, "No board falls %s mm to its outer strings: a wrong radius or spread."),
+  DROP(0, 15, "No fingerboard falls %s mm to its outer strings: a wrong radius or spread."),
   /** Thickness in mm of a shim in a neck pocket. */
   SHIM(0, 2, "No pocket takes a shim of %s mm: a wrong reading, or work for a repairer."),
   /** Travel in mm of a screw. */

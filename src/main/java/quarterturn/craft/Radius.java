@@ -21,7 +21,7 @@ public record Radius(double mm) {
     if (mm != Double.POSITIVE_INFINITY) {
       if (!(mm >= LEAST_MM && mm <= MOST_MM)) {
         throw new NotUnderstoodException(
-            "a board's radius lies between 100 and 2000 mm, not "
+            "a fingerboard's radius lies between 100 and 2000 mm, not "
                 + Decimals.plain(mm)
                 + " mm; write inches as 12in, or flat");
       }

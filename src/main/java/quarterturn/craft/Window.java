@@ -6,7 +6,7 @@ import quarterturn.unit.Decimals;
 public record Window(double lowMm, double highMm) {
   public Window {
     if (!(lowMm < highMm)) {
-      throw new IllegalArgumentException("a window's low end must lie below its high end");
+      throw new IllegalArgumentException("a range's low end must lie below its high end");
     }
   }
 

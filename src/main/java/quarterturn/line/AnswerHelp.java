@@ -93,10 +93,10 @@ final class AnswerHelp {
   private static List<String> reading(Prompt.Measure measure) {
     return measure.quantity().bracket()
         ? List.of(
-            "0.30 passes 0.35 lifts: one leaf just passes, the next lifts the string.",
+            "0.30 passes 0.35 lifts: one gauge just passes, the next pushes the string up.",
             "0.30..0.35, or 12..14 thou: the same in short.",
-            "0.30: this leaf just drags.",
-            "card: a bank card in place of a leaf, as in card passes.",
+            "0.30: this gauge just drags.",
+            "card: a bank card in place of a gauge, as in card passes.",
             "touches: there is no gap.",
             "cannot: it can't be measured here.",
             "Readings for the next questions too, with ; between them.")

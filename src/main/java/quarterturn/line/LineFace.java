@@ -299,6 +299,6 @@ public final class LineFace {
     return List.of(
         "Record: " + (trail.isEmpty() ? "no reading and no turn yet" : trail),
         "Rod: " + TurnWords.net(overview.net()) + ".",
-        overview.window() == null ? "Window: not set yet." : "Window: " + overview.window() + ".");
+        overview.window() == null ? "Range: not set yet." : "Range: " + overview.window() + ".");
   }
 }

@@ -35,13 +35,13 @@ final class PictureWords {
       case CURVE -> curve(overview);
       case DIAL ->
           List.of(
-              "Seen looking along the neck at the rod nut's end: %s tightens, %s loosens."
+              "Seen looking along the neck at the truss rod nut's end: %s tightens, %s loosens."
                   .formatted(Turn.EIGHTH.sense(), Turn.EIGHTH.opposite().sense()));
       case PLACES ->
           List.of(
               "Places to look: at the headstock, under a small plate or in an open slot; at the"
                   + " body end of the neck, as a wheel or in a slot; in the sound hole, at the end"
-                  + " of the board; hidden in the neck pocket.");
+                  + " of the fingerboard; hidden in the neck pocket.");
       case CONTACT ->
           overview.contact() == null ? List.of() : ContactDrawing.sentences(overview.contact());
       case KEY ->
@@ -71,7 +71,7 @@ final class PictureWords {
    * degrees."
    */
   static String dial(Turn turn) {
-    return "Seen looking along the neck at the rod nut's end: "
+    return "Seen looking along the neck at the truss rod nut's end: "
         + turn.sense()
         + ", "
         + Decimals.print(Math.abs(turn.degrees()), 0)
@@ -81,7 +81,7 @@ final class PictureWords {
   private static List<String> curve(Overview overview) {
     List<String> words = new ArrayList<>();
     if (overview.window() != null) {
-      words.add("The window is " + overview.window() + ".");
+      words.add("The range is " + overview.window() + ".");
     }
     for (int i = overview.trail().size() - 1; i >= 0; i--) {
       if (overview.trail().get(i) instanceof Entry.Reading reading) {
@@ -104,10 +104,10 @@ final class PictureWords {
     return switch (verdict) {
       case NOT_MEASURED -> "not measured";
       case TOUCHES -> "the string touches";
-      case BELOW -> "below the window";
-      case IN -> "in the window";
-      case UNDECIDED -> "across an edge of the window";
-      case ABOVE -> "above the window";
+      case BELOW -> "below the range";
+      case IN -> "in range";
+      case UNDECIDED -> "across an edge of the range";
+      case ABOVE -> "above the range";
     };
   }
 }

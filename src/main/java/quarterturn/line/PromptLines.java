@@ -85,7 +85,7 @@ final class PromptLines {
             choose -> List.of(),
             write -> List.of(),
             measure -> List.of(),
-            turn -> List.of("Turn the rod nut: " + TurnWords.order(turn.turn()) + "."),
+            turn -> List.of("Turn the truss rod nut: " + TurnWords.order(turn.turn()) + "."),
             wait -> List.of(),
             done -> List.of("Done: " + done.words()),
             over -> List.of("Hand over to a repairer: " + over.words())));

@@ -22,6 +22,11 @@ public final class InWindow {
 
   private InWindow() {}
 
+  /** An outcome as it is shown: files say window where people read range. */
+  public static String shown(String outcome) {
+    return outcome.replaceAll("\\b(in|of)-window\\b", "$1-range").replace('-', ' ');
+  }
+
   /** Whether a step is an end that says so. */
   public static boolean says(Step step) {
     return step instanceof Step.Done done && done.outcome().equals(OUTCOME);

@@ -12,7 +12,7 @@ import quarterturn.unit.Length;
 /** {@code reckon arc}. */
 @Command(
     name = "arc",
-    description = "How far each string lies below the board's centre line.",
+    description = "How far each string lies below the fingerboard's centre line.",
     footer = {"", "JSON: drop_mm, an array, bass side first."})
 final class ArcTopic extends Topic {
   private static final int COLUMNS = 61;
@@ -22,7 +22,7 @@ final class ArcTopic extends Topic {
       names = "--radius",
       required = true,
       paramLabel = "LENGTH",
-      description = "Radius of the board, such as 241mm or 9.5in; or flat.")
+      description = "Radius of the fingerboard, such as 241mm or 9.5in; or flat.")
   private Radius radius = Radius.FLAT;
 
   @Option(
@@ -49,16 +49,16 @@ final class ArcTopic extends Topic {
         .within(Possible.DROP, drops[0])
         .say(
             radius.flat()
-                ? "Over a flat board all strings stand on one line."
-                : "The outer strings stand %s mm below the board's centre line."
+                ? "Over a flat fingerboard all strings stand on one line."
+                : "The outer strings stand %s mm below the fingerboard's centre line."
                     .formatted(Decimals.print(drops[0], 2)))
         .draw(picture(drops))
         .draw(List.of(""))
         .draw(Columns.lines("string", 1, drops, 2))
         .by(
             "a circle, drop = R - sqrt(R^2 - y^2)",
-            "evenly spaced strings over a board of one radius; to keep the same action over each the"
-                + " saddles follow this arc.");
+            "evenly spaced strings over a fingerboard of one radius; to keep the same action over"
+                + " each the saddles follow this arc.");
   }
 
   /** The strings on their arc, with the depth of the arc exaggerated. */

@@ -41,9 +41,10 @@ final class GaugeTopic extends Topic {
         .say(sentence(bracket))
         .draw(picture(bracket))
         .by(
-            "a bracket: the gap is at least the leaf that passes and at most the leaf that lifts",
-            "clean leaves and a string that the leaf just does not move. A bank card is 0.76 mm, give"
-                + " or take 0.08 (ISO/IEC 7810 ID-1).");
+            "a bracket: the gap is at least the gauge that passes and at most the one that pushes"
+                + " the string up",
+            "clean gauges and a string that the gauge just does not move. A bank card is 0.76 mm,"
+                + " give or take 0.08 (ISO/IEC 7810 ID-1).");
   }
 
   private static String sentence(Bracket bracket) {

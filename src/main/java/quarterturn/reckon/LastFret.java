@@ -8,7 +8,7 @@ final class LastFret {
   @Option(
       names = "--last-fret",
       paramLabel = "FRET",
-      description = "The last fret of the board; 24 unless given.")
+      description = "The last fret of the fingerboard; 24 unless given.")
   private int last = 24;
 
   /** The last fret of the board, checked to be no lower than the joint and the frets held. */

@@ -127,7 +127,7 @@ final class NeckTopic extends Topic {
     sketch.write(COLUMNS - 6, ROWS, "saddle");
     List<String> lines = new ArrayList<>();
     lines.add(
-        "From the side, heights drawn %s times too large; string -, board _:"
+        "From the side, heights drawn %s times too large; string -, fingerboard _:"
             .formatted(Decimals.print(2 * (ROWS - 1) / span * scale.mm() / (COLUMNS - 1), 0)));
     lines.addAll(sketch.lines(2));
     return lines;

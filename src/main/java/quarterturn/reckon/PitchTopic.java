@@ -58,7 +58,7 @@ final class PitchTopic extends Topic {
         .say(
             "One cent there is "
                 + Decimals.print(frequency.hertz() * (new Cents(1).ratio() - 1), 4)
-                + " Hz. Let the note ring: over a quarter of a second even a perfect meter is"
+                + " Hz. Let the note ring: over a quarter of a second even a perfect tuner is"
                 + " unsure by "
                 + Decimals.print(
                     PitchBound.cents(frequency, METER_RATE, 0.25, METER_DECIBELS).cents(), 2)
@@ -69,8 +69,8 @@ final class PitchTopic extends Topic {
         .by(
             "twelve-tone equal temperament, f = A4 2^((n - 69)/12), A4 = "
                 + tuning.temperament().a4()
-                + " (ISO 16: 440 Hz); the meter by the Cramer-Rao bound",
-            "a steady first partial; a stiff string's other partials lie sharp of it. For the meter"
+                + " (ISO 16: 440 Hz); the tuner by the Cramer-Rao bound",
+            "a steady first partial; a stiff string's other partials lie sharp of it. For the tuner"
                 + " a tone ten times as strong as its noise, read 48000 times a second.");
   }
 

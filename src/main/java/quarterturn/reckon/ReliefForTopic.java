@@ -58,7 +58,8 @@ final class ReliefForTopic extends Topic {
             ContactTopic.FORMULA
                 + "; the lowest point of the envelope of straight lines, one for each pair of frets",
             StrokeOptions.ASSUMES
-                + " A real board's frets are uneven by some hundredths; leave room for that.");
+                + " A real fingerboard's frets are uneven by some hundredths; leave room for"
+                + " that.");
   }
 
   private LowestAction lowest(Pluck pluck, int joint, Held held, int last) {

@@ -21,7 +21,7 @@ final class ShimTopic extends Topic {
       names = "--saddle-change",
       required = true,
       paramLabel = "LENGTH",
-      description = "How far the board's plane is to move at the saddle; minus for down.")
+      description = "How far the fingerboard's plane is to move at the saddle; minus for down.")
   private Length change = Length.mm(0);
 
   @Option(

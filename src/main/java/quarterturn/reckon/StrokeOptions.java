@@ -12,11 +12,11 @@ import quarterturn.unit.NotUnderstoodException;
 final class StrokeOptions {
   static final String ASSUMES =
       "an ideal string, drawn square to the board and let go, over a neck that bends evenly up to"
-          + " its joint; no damping, no stiffness. Pushed toward the board, a string comes down"
-          + " deepest where it was struck; pulled away from it, as far from the stop as the stroke is"
-          + " from the saddle. The returning share is how much of it comes down in the other of the"
-          + " two shapes, because real strokes are slanting. It is this player's own constant: nobody"
-          + " can look it up, calibrate it by ear against a reading.";
+          + " its joint; no damping, no stiffness. Pushed toward the fingerboard, a string comes"
+          + " down deepest where it was struck; pulled away from it, as far from the stop as the"
+          + " stroke is from the saddle. The returning share is how much of it comes down in the"
+          + " other of the two shapes, because real strokes are slanting. It is this player's own"
+          + " constant: nobody can look it up, calibrate it by ear against a reading.";
 
   @Option(
       names = "--tension",
@@ -29,7 +29,7 @@ final class StrokeOptions {
       names = "--pluck-force",
       required = true,
       paramLabel = "FORCE",
-      description = "Of the stroke, square to the board, such as 2N.")
+      description = "Of the stroke, square to the fingerboard, such as 2N.")
   private Force force = Force.newtons(0);
 
   @Option(
@@ -42,7 +42,7 @@ final class StrokeOptions {
   @Option(
       names = "--stroke",
       paramLabel = "WAY",
-      description = "pushed toward the board, or pulled away from it; pushed unless given.")
+      description = "pushed toward the fingerboard, or pulled away from it; pushed unless given.")
   private Pluck.Way way = Pluck.Way.PUSHED;
 
   @Option(
@@ -50,8 +50,8 @@ final class StrokeOptions {
       required = true,
       paramLabel = "B",
       description =
-          "The returning share, 0 to 1: how much of a pushed stroke comes down as a pulled one does,"
-              + " or the other way round; 0 for a stroke square to the board.")
+          "The returning share, 0 to 1: how much of a pushed stroke comes down as a pulled one"
+              + " does, or the other way round; 0 for a stroke square to the fingerboard.")
   private double share;
 
   Force tension() {

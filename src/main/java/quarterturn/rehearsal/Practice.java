@@ -74,7 +74,7 @@ public record Practice(Sessions sessions, String procedure, String kind, Style s
       String known =
           String.join(", ", library.kind(kind).styles().stream().map(Style::word).toList());
       throw new NotUnderstoodException(
-          kind + " has no windows for the style " + style.word() + "; choose one of: " + known);
+          kind + " has no ranges for the style " + style.word() + "; choose one of: " + known);
     }
     return library;
   }

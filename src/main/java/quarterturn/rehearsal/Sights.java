@@ -17,7 +17,7 @@ final class Sights {
             wrote ->
                 wrote.text().equals("-") ? List.of() : List.of("You could write: " + wrote.text()),
             chose -> chosen(prompt, hands),
-            measured -> List.of("What the leaves show: " + measured.bracket().typed() + "."),
+            measured -> List.of("What the gauges show: " + measured.bracket().typed() + "."),
             value -> read(prompt, Decimals.plain(value.value())),
             cannotMeasure -> List.of("There is nothing to read here."),
             turned -> List.of("How it would feel: " + inside(turned.feel().label()) + "."),

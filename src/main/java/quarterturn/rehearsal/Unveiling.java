@@ -52,7 +52,7 @@ final class Unveiling {
     }
     Bracket leaves =
         truth instanceof Answer.Measured measured ? measured.bracket() : said.bracket();
-    String other = leaves.equals(said.bracket()) ? "" : ", the leaves showed " + leaves;
+    String other = leaves.equals(said.bracket()) ? "" : ", the gauges showed " + leaves;
     readings.add(
         Decimals.print(neck.relief(), DIGITS) + " (given as " + said.bracket() + other + ")");
   }
@@ -73,7 +73,7 @@ final class Unveiling {
             + mm(asFound)
             + ", as left "
             + mm(neck.relief())
-            + "; the window is "
+            + "; the range is "
             + window
             + (crossings.count() == 0 ? "." : ". " + crossed()));
     if (actionRead) {
@@ -99,8 +99,8 @@ final class Unveiling {
 
   private String crossed() {
     return crossings.count() == 1
-        ? "It was turned past the window once."
-        : "It was turned past the window " + crossings.count() + " times.";
+        ? "It was turned past the range once."
+        : "It was turned past the range " + crossings.count() + " times.";
   }
 
   private static String mm(double mm) {

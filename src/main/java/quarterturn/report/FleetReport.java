@@ -30,7 +30,7 @@ public final class FleetReport {
             + " sound necks and as many with a fault, seed "
             + result.seed()
             + ".");
-    lines.add("Whole sessions of a beginner on a bass, window " + Fleet.WINDOW + ".");
+    lines.add("Whole sessions of a beginner on a bass, range " + Fleet.WINDOW + ".");
     lines.add("The necks are drawn from estimates, no source.");
     lines.add("");
     lines.add(
@@ -102,7 +102,7 @@ public final class FleetReport {
 
   private static List<String> condition(Condition condition, SoundNecks necks) {
     return List.of(
-        condition.words(),
+        condition.shown(),
         Decimals.print(necks.advised().moves(), 2),
         Decimals.print(necks.knowing().moves(), 2),
         Decimals.print(necks.overFloor(), 3),
@@ -113,7 +113,7 @@ public final class FleetReport {
 
   private static List<List<String>> compared(SoundNecks sound) {
     return List.of(
-        row("settled in the window", sound, t -> percent(t.settled())),
+        row("settled in range", sound, t -> percent(t.settled())),
         row("moves, mean", sound, t -> Decimals.print(t.moves(), 2)),
         row("moves, 95 of 100 within", sound, t -> String.valueOf(t.movesFor(0.95))),
         row("overshoots a neck", sound, t -> Decimals.print(t.overshoots(), 4)),
@@ -139,7 +139,7 @@ public final class FleetReport {
           rows.add(
               List.of(
                   fault.word(),
-                  gap.words(),
+                  gap.shown(),
                   String.valueOf(tally.necks()),
                   percent(tally.handedOver()),
                   percent(tally.within(3)),

@@ -13,7 +13,7 @@ import quarterturn.unit.Dates;
 /** An instrument's history as text: a table, plots over time, and how its neck answers the rod. */
 public final class HistoryReport {
   private static final String MARKS =
-      "Marks: o read, on the lowest string or in the room; x on another string. Between two leaves"
+      "Marks: o read, on the lowest string or in the room; x on another string. Between two gauges"
           + " every line it may lie on is marked. v: no gap, or less than this. ^: more than this."
           + " On the time axis T: rod tightened, L: loosened, *: both.";
 
@@ -73,7 +73,7 @@ public final class HistoryReport {
     }
     if (!lines.isEmpty()) {
       lines.add("");
-      String marks = window == null ? MARKS : MARKS + " On the left #: in the window.";
+      String marks = window == null ? MARKS : MARKS + " On the left #: in range.";
       lines.addAll(Paragraph.wrap(marks, TimePlot.COLUMNS, 0));
     }
     return lines;
@@ -88,6 +88,6 @@ public final class HistoryReport {
   private static String title(String quantity, String unit, @Nullable Window window) {
     String name = Character.toUpperCase(quantity.charAt(0)) + quantity.substring(1);
     String string = quantity.equals(Quantity.RELIEF.word()) ? " on the lowest string" : "";
-    return name + string + ", " + unit + (window == null ? "" : "; window " + window);
+    return name + string + ", " + unit + (window == null ? "" : "; range " + window);
   }
 }

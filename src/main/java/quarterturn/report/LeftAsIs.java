@@ -48,6 +48,6 @@ public final class LeftAsIs {
     Window window = kind == null || style == null ? null : kind.target(style).window();
     return "left as is: "
         + (last == null ? "not read" : last)
-        + (window == null ? "" : ", window " + window);
+        + (window == null ? "" : ", range " + window);
   }
 }

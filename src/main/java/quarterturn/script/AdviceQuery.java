@@ -114,8 +114,8 @@ record AdviceQuery(Window window, Known known, List<Seen> story) {
     boolean pair = json.isArray() && json.size() == 2 && (low || high);
     if (!pair || !(low || json.get(0).isNull()) || !(high || json.get(1).isNull())) {
       throw new BadAnswerException(
-          "reading_mm: [low,high] in mm, [null,0.05] where the string touches, [1.0,null] beyond the"
-              + " thickest leaf");
+          "reading_mm: [low,high] in mm, [null,0.05] where the string touches, [1.0,null] beyond"
+              + " the thickest gauge");
     }
     return new Bracket(
         low ? near(json.get(0).doubleValue(), "reading_mm") : Double.NEGATIVE_INFINITY,

@@ -26,7 +26,7 @@ final class ReadingFields {
       double high = bound(fields, "lifts");
       if (low >= high) {
         throw new BadAnswerException(
-            "the leaf that passes must be thinner than the leaf that lifts");
+            "the gauge that passes must be thinner than the one that pushes the string up");
       }
       return new Answer.Measured(new Bracket(low, high));
     }

@@ -18,7 +18,7 @@ import quarterturn.unit.Worded;
 
 /** Lays an instrument's own facts over those of its kind. */
 public final class OwnMake {
-  private static final String SOURCE = "this instrument's own window";
+  private static final String SOURCE = "this instrument's own range";
 
   private OwnMake() {}
 

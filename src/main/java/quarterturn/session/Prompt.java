@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
+import quarterturn.procedure.InWindow;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Turn;
@@ -140,7 +141,7 @@ public sealed interface Prompt {
 
     /** The outcome in plain words. */
     default String words() {
-      return outcome().replace('-', ' ');
+      return InWindow.shown(outcome());
     }
   }
 

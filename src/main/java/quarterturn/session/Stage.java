@@ -28,7 +28,7 @@ public record Stage(
     STALE("stale"),
     /** A result that probably holds, although something happened that is worth a second look. */
     CHECK("look again"),
-    OUT("out of its window"),
+    OUT("out of range"),
     FRESH("fresh");
 
     private final String words;

@@ -12,13 +12,15 @@ public record Bracket(double lowMm, double highMm) {
   public Bracket {
     if (Double.isNaN(lowMm) || Double.isNaN(highMm) || lowMm > highMm) {
       throw new NotUnderstoodException(
-          "the leaf that passes must be thinner than the leaf that lifts the string");
+          "the gauge that passes must be thinner than the one that pushes the string up");
     }
     if (lowMm == Double.POSITIVE_INFINITY || highMm == Double.NEGATIVE_INFINITY) {
-      throw new NotUnderstoodException("a reading needs a leaf that passes or a leaf that lifts");
+      throw new NotUnderstoodException(
+          "a reading needs a gauge that passes or one that pushes the string up");
     }
     if (Double.isInfinite(lowMm) && Double.isInfinite(highMm)) {
-      throw new NotUnderstoodException("a reading needs a leaf that passes or a leaf that lifts");
+      throw new NotUnderstoodException(
+          "a reading needs a gauge that passes or one that pushes the string up");
     }
   }
 

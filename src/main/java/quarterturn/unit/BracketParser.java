@@ -102,7 +102,7 @@ public final class BracketParser {
     double high = high(withUnit(lifts, unitOf(passes)));
     if (low >= high) {
       throw new NotUnderstoodException(
-          "the leaf that passes must be thinner than the leaf that lifts the string");
+          "the gauge that passes must be thinner than the one that pushes the string up");
     }
     return new Bracket(low, high);
   }

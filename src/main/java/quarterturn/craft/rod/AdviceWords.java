@@ -35,7 +35,7 @@ final class AdviceWords {
     Known known = belief.known();
     Range range = known.nineInTen();
     String response =
-        "A quarter turn: %s mm (%s to %s). In the window after %s: %s %%."
+        "A quarter turn: %s mm (%s to %s). In range after %s: %s %%."
             .formatted(
                 Decimals.print(known.mmPerQuarter(), 2),
                 Decimals.print(range.lowMm(), 2),

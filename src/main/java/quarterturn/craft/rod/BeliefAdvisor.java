@@ -102,7 +102,7 @@ public final class BeliefAdvisor implements Advisor {
       return new Decision(
           new Decision.ReadAgain(),
           in,
-          "The gap may be in the window or out of it. Read it once more, with finer leaves if there"
+          "The gap may be in range or out of it. Read it once more, with finer gauges if there"
               + " are any.",
           kept);
     }
@@ -126,7 +126,7 @@ public final class BeliefAdvisor implements Advisor {
   @Override
   public Advice advise(Question q) {
     if (inside(q.reading(), q.window()) || !q.most().atLeast(Turn.SIXTEENTH)) {
-      return new Advice(Turn.NONE, "The reading stands in the window.");
+      return new Advice(Turn.NONE, "The reading is in range.");
     }
     List<Seen> story = recent(q.story());
     Belief belief = latest.of(q.known(), story);

@@ -48,7 +48,7 @@ public record Decision(Step step, double inWindow, String why, Known known) {
             + " repairer."),
     /** The least turn takes the neck from one side of its window to the other. */
     TOO_LIVELY(
-        "The smallest turn a hand can make takes this neck across its window. Hand it to a"
+        "The smallest turn a hand can make takes this neck across its range. Hand it to a"
             + " repairer."),
     /** The rod stands a full turn from where it was found. */
     LIMIT(

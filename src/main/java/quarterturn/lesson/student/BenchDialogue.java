@@ -150,7 +150,7 @@ public final class BenchDialogue implements Dialogue {
               new Question.Words(
                   "Stop this bench",
                   List.of(
-                      "To stop is always right. Take your hands off the rod nut and leave"
+                      "To stop is always right. Take your hands off the truss rod nut and leave"
                           + " everything as it is. The teacher sees the reason, and nobody's"
                           + " name."),
                   "Why? It may stay empty. Enter stops the bench.",

@@ -33,7 +33,7 @@ public final class ComingWords {
     }
     Window window = window(coming, overview);
     if (window != null) {
-      out.add("Window: " + window + ".");
+      out.add("Range: " + window + ".");
     }
     return out;
   }
@@ -91,7 +91,7 @@ public final class ComingWords {
     List<String> out = new ArrayList<>();
     if (coming instanceof Prompt.TurnRod) {
       out.add(
-          "A gap above its window asks an ordinary rod to be tightened, a gap below it to be"
+          "A gap above its range asks an ordinary rod to be tightened, a gap below it to be"
               + " loosened. On an unknown neck the first turn is 1/8, and never more than 1/4 lies"
               + " between two readings.");
     } else {

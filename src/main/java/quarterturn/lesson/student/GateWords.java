@@ -32,8 +32,8 @@ public final class GateWords {
       String why = stopped.stop().what();
       return List.of(
           "STOPPED" + (why.isEmpty() ? "." : ": " + why + "."),
-          "Take your hands off the rod nut and leave everything as it is. To stop is always right;"
-              + " nobody is asked who it was. The teacher comes and lets the bench go on.");
+          "Take your hands off the truss rod nut and leave everything as it is. To stop is always"
+              + " right; nobody is asked who it was. The teacher comes and lets the bench go on.");
     }
     if (gate instanceof Gate.Held held) {
       Keep hold = held.hold();

@@ -45,7 +45,7 @@ final class ReadingAlone implements Dialogue {
     }
     Bracket leaves = session.leaves(round, student);
     if (leaves != null) {
-      lines.add("What the leaves show " + student + ": " + leaves.typed() + ".");
+      lines.add("What the gauges show " + student + ": " + leaves.typed() + ".");
     }
     return new Question.Number(
         "Read alone",

@@ -61,7 +61,7 @@ public enum Aim implements Worded {
     Matcher m = TYPED.matcher(typed.strip().toLowerCase(Locale.ROOT));
     if (typed.length() > LONGEST || !m.matches()) {
       throw new NotUnderstoodException(
-          "\"" + Printable.of(typed) + "\" is not a window; type for example " + example);
+          "\"" + Printable.of(typed) + "\" is not a range; type for example " + example);
     }
     String high = m.group(2).strip();
     String low = m.group(1).strip();
@@ -79,7 +79,7 @@ public enum Aim implements Worded {
     double from = Decimals.kept(low);
     double to = Decimals.kept(high);
     if (!(from < to)) {
-      throw new NotUnderstoodException("the first number of a window must be the smaller one");
+      throw new NotUnderstoodException("the first number of a range must be the smaller one");
     }
     return new Window(from, to);
   }

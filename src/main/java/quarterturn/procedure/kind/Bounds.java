@@ -56,7 +56,7 @@ public record Bounds(
     Span span = new Span(written.lowMm(), written.highMm());
     if (window != null && width != null) {
       if (!window.holds(span) || !width.holds(span.most - span.least)) {
-        String within = "a window of %s lies within %s%s and is %s%s wide";
+        String within = "a range of %s lies within %s%s and is %s%s wide";
         throw refused(
             within.formatted(quantity.word(), window.range(), unit(), width.to(), unit()),
             span.range() + unit());

@@ -146,7 +146,7 @@ public record Kind(
     Ends ends = styles == null ? null : styles.get(style);
     if (ends == null) {
       throw new IllegalStateException(
-          id + " has no window of " + quantity.word() + " for " + style.word());
+          id + " has no range of " + quantity.word() + " for " + style.word());
     }
     return new Target(ends.at(index, strings.size(), make.course()), ends.source());
   }

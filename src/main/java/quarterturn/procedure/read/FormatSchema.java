@@ -37,7 +37,7 @@ public final class FormatSchema {
           Map.entry("measure", "A reading."),
           Map.entry("compute", "A calculation; asks nothing and branches on what it found."),
           Map.entry(TURN, "A turn of the truss rod."),
-          Map.entry("adjust", "A screw set anew on each string out of its window."),
+          Map.entry("adjust", "A screw set anew on each string out of range."),
           Map.entry("wait", "A time to let pass."),
           Map.entry("call", "Another procedure, then on by how it ended."),
           Map.entry("done", "The end, with the work done or left in order."),

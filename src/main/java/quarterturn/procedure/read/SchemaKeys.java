@@ -278,7 +278,7 @@ final class SchemaKeys {
   }
 
   private static ObjectNode felt() {
-    ObjectNode felt = described("Where each feel of the rod nut leads.");
+    ObjectNode felt = described("Where each feel of the truss rod nut leads.");
     felt.put("type", "object").put("additionalProperties", false);
     ObjectNode properties = felt.putObject("properties");
     for (Feel feel : Feel.values()) {

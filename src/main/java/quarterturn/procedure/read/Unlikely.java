@@ -61,7 +61,7 @@ record Unlikely(Faults faults) {
             fields.key(Quantity.RELIEF.word()),
             "relief of %s for %s is more than a sound neck with such a rod has"
                 .formatted(kind.target(style).window(), style.word()),
-            "Write a window that begins below " + Length.mm(most));
+            "Write a range that begins below " + Length.mm(most));
       }
     }
   }

@@ -99,7 +99,7 @@ final class WindowsReader {
 
   /** A window for all strings or for the two outer ones, and for single strings. */
   private @Nullable Ends ends(@Nullable Node node, Quantity quantity) {
-    MappingKeys target = MappingKeys.of(node, "a window", kind.faults());
+    MappingKeys target = MappingKeys.of(node, "a range", kind.faults());
     boolean outer = target.has("low") || target.has("high");
     Node all = target.value("window", !outer);
     Node lowest = target.value("low", outer);
@@ -114,7 +114,7 @@ final class WindowsReader {
 
   private Map<Integer, Window> single(@Nullable Node node, Quantity quantity) {
     Map<Integer, Window> own = new HashMap<>();
-    MappingKeys fields = MappingKeys.of(node, "a list of windows for strings", kind.faults());
+    MappingKeys fields = MappingKeys.of(node, "a list of ranges for strings", kind.faults());
     for (int i = 0; i < strings.size(); i++) {
       Window window = window(fields.optional(strings.get(i)), quantity);
       if (window != null) {

@@ -27,8 +27,14 @@ public enum Condition {
     this.feelers = feelers;
   }
 
+  /** Its word in a fleet's JSON, which stays. */
   public String words() {
     return words;
+  }
+
+  /** Its words in what is printed. */
+  public String shown() {
+    return this == COARSE ? "gauges of 0.1 mm" : words;
   }
 
   /** A neck as drawn, under this condition. */

@@ -96,7 +96,7 @@ public final class Fleet {
   private static Library windowed(Library library) {
     Kind kind = library.kind(KIND);
     Map<String, Kind> kinds = new LinkedHashMap<>(library.kinds());
-    kinds.put(KIND, kind.withRelief(WINDOW, "the window of the fleet's figures"));
+    kinds.put(KIND, kind.withRelief(WINDOW, "the range of the fleet's figures"));
     return new Library(
         library.procedures(), kinds, library.hazards(), library.limits(), library.results());
   }

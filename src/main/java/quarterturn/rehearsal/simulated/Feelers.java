@@ -15,7 +15,7 @@ public record Feelers(double stepMm, double thickestMm) {
 
   public Feelers {
     if (!(stepMm > 0 && thickestMm >= stepMm)) {
-      throw new IllegalArgumentException("leaves need a step, and one leaf at least");
+      throw new IllegalArgumentException("gauges need a step, and one gauge at least");
     }
   }
 

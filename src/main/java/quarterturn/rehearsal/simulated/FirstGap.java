@@ -22,8 +22,18 @@ public enum FirstGap {
     return List.of(READABLE, UNDER_A_LEAF, TOUCHING);
   }
 
+  /** Its word in a fleet's JSON, which stays. */
   public String words() {
     return words;
+  }
+
+  /** Its words in what is printed. */
+  public String shown() {
+    return switch (this) {
+      case READABLE -> "a gauge passes";
+      case UNDER_A_LEAF -> "under a gauge";
+      case TOUCHING, NOT_READ -> words;
+    };
   }
 
   public static FirstGap of(@Nullable Bracket reading) {

@@ -11,10 +11,10 @@ public enum NeckFault implements Worded {
   DEAD("the rod does nothing", Feel.SMOOTH, null),
   REVERSED("the rod works the other way round", Feel.SMOOTH, null),
   /** A stiff nut on a rod that works: a warning, not a reason to stop. */
-  STIFF("the rod nut is stiff", Feel.STIFF, null),
-  JAMMED("the rod nut is jammed", Feel.JAMMED, null),
+  STIFF("the truss rod nut is stiff", Feel.STIFF, null),
+  JAMMED("the truss rod nut is jammed", Feel.JAMMED, null),
   /** A rounded socket, in which the key slips. */
-  STRIPPED("the socket of the rod nut is rounded", Feel.SLIPPED, "rounded"),
+  STRIPPED("the socket of the truss rod nut is rounded", Feel.SLIPPED, "rounded"),
   /** The end of the rod's travel, where tightening does nothing more. */
   FULLY_TIGHT("the rod is at the end of its travel, fully tight", Feel.SMOOTH, null),
   /** A rod so loose that loosening does nothing more. */

@@ -150,7 +150,7 @@ final class ReliefPlot {
                 move.at(), move.turn(), move.feel() == null ? Feel.SMOOTH : move.feel()));
       }
     }
-    String band = window == null ? "" : " The window is " + window + ".";
+    String band = window == null ? "" : " The range is " + window + ".";
     return "Readings and turns, oldest first, in mm: " + TrailLine.of(trail) + "." + band;
   }
 

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import quarterturn.craft.rod.BeliefAdvisor;
+import quarterturn.procedure.InWindow;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
@@ -117,7 +118,7 @@ public final class RepairNote {
   }
 
   private static String outcome(Handover.Point point) {
-    String words = point.outcome().replace('-', ' ');
+    String words = InWindow.shown(point.outcome());
     return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 

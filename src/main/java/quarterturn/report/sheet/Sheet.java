@@ -51,7 +51,7 @@ public record Sheet(
       List.of(
           "It does not replace a qualified repairer.",
           "Readings are those of the person at the bench, with the gauges at hand.",
-          "A window holds for its own way of reading only; it is a starting point, and the player"
+          "A range holds for its own way of reading only; it is a starting point, and the player"
               + " and the state of the frets decide.");
 
   /**

@@ -81,8 +81,7 @@ public final class SheetHtml {
         out.append("<figure>\n")
             .append(plot)
             .append("<figcaption>Relief on the lowest string, in ");
-        out.append(
-            "mm: readings as bars, rod turns as broken lines (plus tightens), the window as");
+        out.append("mm: readings as bars, rod turns as broken lines (plus tightens), the range as");
         out.append(" a band. In the order of time, not to its scale.</figcaption>\n</figure>\n");
       }
       out.append("</section>\n");

@@ -3,6 +3,7 @@ package quarterturn.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.InWindow;
 import quarterturn.procedure.Step;
 import quarterturn.session.Event;
 
@@ -33,7 +34,7 @@ final class SheetOpen {
   }
 
   private static String reason(Event.Ended ended) {
-    return ended.why().isBlank() ? ended.outcome().replace('-', ' ') : ended.why();
+    return ended.why().isBlank() ? InWindow.shown(ended.outcome()) : ended.why();
   }
 
   private static @Nullable String point(Sheet.Row row) {
@@ -54,7 +55,7 @@ final class SheetOpen {
     return what
         + ": "
         + ReadingWords.withUnit(left.read())
-        + " is out of its window, "
+        + " is out of its range, "
         + ReadingWords.window(row.quantity(), left.window())
         + ".";
   }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.InWindow;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.report.AdjustedWords;
 import quarterturn.report.EventWords;
@@ -171,7 +172,7 @@ final class SheetParts {
         step > 0
             ? " Read in steps of " + Decimals.plain(step) + " " + unit(quantity, step) + "."
             : "";
-    String from = sources.isEmpty() ? "" : " Window: " + String.join("; ", sources) + ".";
+    String from = sources.isEmpty() ? "" : " Range: " + String.join("; ", sources) + ".";
     return new SheetPart.Grid(
         ReadingWords.name(quantity)
             + ", in "
@@ -181,7 +182,7 @@ final class SheetParts {
             + "."
             + gauge
             + from,
-        List.of("String", "As found", "Stands", "As left", "Stands", "Window"),
+        List.of("String", "As found", "Stands", "As left", "Stands", "Range"),
         cells);
   }
 
@@ -261,7 +262,7 @@ final class SheetParts {
       // The reason stands once: among what is open, where there is something to do about it.
       boolean open = sheet.open().stream().anyMatch(point -> point.endsWith(ended.why()));
       String why = open || ended.why().isBlank() ? "" : " " + ended.why();
-      return points(List.of(how + ended.outcome().replace('-', ' ') + "." + why), "");
+      return points(List.of(how + InWindow.shown(ended.outcome()) + "." + why), "");
     }
     String standing = sheet.standing();
     return points(

@@ -87,7 +87,7 @@ final class Controls {
     Canvas canvas = new Canvas(width, 4);
     String label =
         gap
-            ? "Gap in mm, leaves in steps of " + Decimals.plain(measure.step())
+            ? "Gap in mm, gauges in steps of " + Decimals.plain(measure.step())
             : measure.quantity().word() + " in " + measure.quantity().unit();
     canvas.put(0, 0, Character.toUpperCase(label.charAt(0)) + label.substring(1), Ink.STRONG);
     int end = field(canvas, 1, reading.field(), reading.typing(), Math.min(36, width - 32));

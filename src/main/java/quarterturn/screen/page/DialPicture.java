@@ -88,9 +88,9 @@ final class DialPicture {
     List<Line> out = new ArrayList<>();
     String what = turn.direction().toUpperCase(Locale.ROOT) + "  " + turn.turn();
     out.add(new Line(" " + what + " ", Ink.NOW, 0, "", Ink.PLAIN));
-    out.addAll(Line.wrapped(angle(turn) + ", seen facing the end of the rod nut", width));
+    out.addAll(Line.wrapped(angle(turn) + ", seen facing the end of the truss rod nut", width));
     if (rodPlace != null) {
-      out.addAll(Line.wrapped("Rod nut: " + rodPlace.replace('-', ' '), width));
+      out.addAll(Line.wrapped("Truss rod nut: " + rodPlace.replace('-', ' '), width));
     }
     out.addAll(facts(turn, width));
     return out;

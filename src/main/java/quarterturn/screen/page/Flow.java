@@ -30,7 +30,7 @@ final class Flow {
     Prompt prompt = model.prompt();
     List<Line> out = new ArrayList<>();
     if (model.draft() instanceof Draft.Feeling) {
-      return Line.wrapped(DO, Ink.STRONG, "How did the rod nut feel?", Ink.STRONG, width);
+      return Line.wrapped(DO, Ink.STRONG, "How did the truss rod nut feel?", Ink.STRONG, width);
     }
     if (model.draft() instanceof Draft.Amount amount) {
       out.addAll(Line.wrapped(NOTE, amount.feel().label() + ".", width));

@@ -38,7 +38,7 @@ final class HistoryPicture {
     int high = levels(shown, overview);
     int base = level(lowest(shown, overview));
     Canvas canvas = new Canvas(width, high + 3);
-    canvas.put(0, 0, "Relief so far, in mm; the window is shaded", Ink.STRONG);
+    canvas.put(0, 0, "Relief so far, in mm; the range is shaded", Ink.STRONG);
     axis(canvas, base, high, overview.window(), shown.size() * CELL);
     for (int i = 0; i < shown.size(); i++) {
       entry(canvas, shown.get(i), AXIS + i * CELL, base, high, overview);

@@ -28,7 +28,7 @@ final class PlacesPicture {
   private enum Place {
     HEADSTOCK('A', "head", "headstock, behind the nut"),
     PLATE('B', "plate", "under a plate"),
-    BODY('C', "body", "end of the board"),
+    BODY('C', "body", "fingerboard's end"),
     POCKET('D', "pocket", "in the neck pocket"),
     HOLE('E', "hole", "in the sound hole");
 

@@ -42,8 +42,8 @@ final class ScaleBar {
     canvas.put(cells + 3, 1, "mm");
     int words = 3 + Math.max(1, marks.size());
     if (window != null) {
-      bar(canvas, 2, "window", window.lowMm(), window.highMm(), '═', most, cells);
-      canvas.put(1, words, Wrap.cut("[══] window " + window, width - 1));
+      bar(canvas, 2, "range", window.lowMm(), window.highMm(), '═', most, cells);
+      canvas.put(1, words, Wrap.cut("[══] range " + window, width - 1));
     }
     for (int i = 0; i < marks.size(); i++) {
       reading(canvas, 3 + i, marks.get(i), most, cells);
@@ -113,7 +113,7 @@ final class ScaleBar {
     if (window != null) {
       verdict =
           switch (Verdict.of(mark.bracket(), window)) {
-            case IN -> ", in the window";
+            case IN -> ", in range";
             case BELOW, TOUCHES -> ", below it";
             case ABOVE -> ", above it";
             case UNDECIDED -> ", across its edge";

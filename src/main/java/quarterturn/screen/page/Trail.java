@@ -98,7 +98,7 @@ final class Trail {
   }
 
   static String window(Overview overview) {
-    return overview.window() == null ? "" : "Window " + overview.window();
+    return overview.window() == null ? "" : "Range " + overview.window();
   }
 
   /** A line for each reading and turn, with its time. */

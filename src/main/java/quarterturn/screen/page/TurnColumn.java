@@ -33,7 +33,7 @@ final class TurnColumn {
     String what = turn.direction().toUpperCase(Locale.ROOT) + "  " + turn.turn();
     centred(canvas, 0, " " + what + " ", Ink.NOW);
     canvas.paste(0, 1, dial);
-    List<String> words = List.of(DialPicture.angle(turn), "facing the end of the rod nut");
+    List<String> words = List.of(DialPicture.angle(turn), "facing the truss rod nut's end");
     for (int i = 0; i < words.size(); i++) {
       centred(canvas, dial.height() + 1 + i, words.get(i), Ink.PLAIN);
     }

@@ -69,7 +69,7 @@ public final class Readings {
     if (text.isEmpty()) {
       throw new NotUnderstoodException(
           measure.quantity().bracket()
-              ? "Type what the leaves showed, for example: 0.30 passes 0.35 lifts"
+              ? "Type what the gauges showed, for example: 0.30 passes 0.35 lifts"
               : "Type the number first, for example " + measure.quantity().example());
     }
     if (CANNOT.contains(text)) {

@@ -57,7 +57,7 @@ record Answered(Library library, Walk walk) {
       read += verdict == Verdict.NOT_MEASURED ? 0 : 1;
       if (verdict != Verdict.NOT_MEASURED && verdict != Verdict.IN) {
         AtString at = new AtString(state, kind, style, quantity, null, i);
-        out.add(kind.strings().get(i) + " " + at.value() + ", window " + at.target());
+        out.add(kind.strings().get(i) + " " + at.value() + ", range " + at.target());
       }
     }
     if (read == 0) {
@@ -65,8 +65,8 @@ record Answered(Library library, Walk walk) {
     }
     String name = library.results().of(quantity).get(0).name();
     return out.isEmpty()
-        ? name + ": in its window on every string that was read."
-        : name + " out of its window: " + String.join("; ", out) + ".";
+        ? name + ": in range on every string that was read."
+        : name + " out of range: " + String.join("; ", out) + ".";
   }
 
   /** A note on the results that the last answer made stale, or null. */

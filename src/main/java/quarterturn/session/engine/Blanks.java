@@ -84,7 +84,7 @@ final class Blanks {
       case READ_AT -> kind == null ? "in the middle" : String.valueOf(kind.readAt());
       case LOWEST -> kind == null ? "lowest" : kind.string(Which.LOWEST);
       case HIGHEST -> kind == null ? "highest" : kind.string(Which.HIGHEST);
-      case WINDOW -> window == null ? "the window" : window.toString();
+      case WINDOW -> window == null ? "the range" : window.toString();
       case SOURCE -> source == null ? "common practice, no source" : source;
       case READING -> reading();
       case TURN -> turn == null ? "the turn" : turn.toString();
@@ -96,7 +96,7 @@ final class Blanks {
       case MINUTES -> wait;
       case STRING -> kind == null ? "string" : kind.strings().get(state.position().string());
       case VALUE -> at == null ? "not read" : at.value();
-      case TARGET -> at == null ? "the window" : at.target();
+      case TARGET -> at == null ? "the range" : at.target();
       case ORDER -> figures == null || at == null ? "" : at.order(figures);
       case EFFECT -> figures == null ? "" : figures.effect();
       case ARC -> figures == null ? "" : figures.arc();

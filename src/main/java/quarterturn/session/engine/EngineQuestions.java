@@ -200,6 +200,6 @@ public final class EngineQuestions {
   /** Text of the daily rest before a turn; the face adds until when. */
   static final String REST =
       "The rod has turned as much as it may in one day. Wood goes on moving for hours after a turn,"
-          + " and a neck turned on too soon ends up past its window.\nLet it rest. You can close the"
+          + " and a neck turned on too soon ends up past its range.\nLet it rest. You can close the"
           + " program and come back.";
 }

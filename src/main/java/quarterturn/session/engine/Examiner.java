@@ -172,8 +172,8 @@ final class Examiner {
     } else if (!(answer instanceof Answer.CannotMeasure)) {
       throw new RefusedException(
           measure.quantity() == Quantity.RELIEF
-              ? "Give the thickest leaf that passes and the thinnest that lifts the string, or say"
-                  + " that it touches or that it can't be measured."
+              ? "Give the thickest gauge that passes and the thinnest that pushes the string up, or"
+                  + " say that it touches or that it can't be measured."
               : "Give one number in "
                   + measure.quantity().unit()
                   + ", or say it can't be measured.");
@@ -242,7 +242,7 @@ final class Examiner {
     boolean moves = turned.feel() == Feel.SMOOTH || turned.feel() == Feel.FREE;
     require(
         !(still && moves),
-        "A rod nut that turned "
+        "A truss rod nut that turned "
             + turned.feel().word()
             + " has moved. Say how far, or that it is"
             + " jammed.");

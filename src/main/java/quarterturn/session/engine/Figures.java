@@ -174,11 +174,12 @@ record Figures(State state, Library library, Kind kind, Style style) {
     Length radius = kind.make().radius();
     Length spread = kind.make().spread();
     if (radius == null || spread == null) {
-      return "Each string is set by its own gap over the fret, so that the strings follow the board";
+      return "Each string is set by its own gap over the fret, so that the strings follow the"
+          + " fingerboard";
     }
     double[] drops = StringArc.dropMm(radius, spread, kind.strings().size() / kind.make().course());
     double inner = drops[0] - drops[drops.length / 2];
-    return "On a board of "
+    return "On a fingerboard of "
         + Decimals.print(radius.mm(), 0)
         + " mm radius, with the outer strings "
         + Decimals.print(spread.mm(), 0)
@@ -203,7 +204,7 @@ record Figures(State state, Library library, Kind kind, Style style) {
     Shim shim = Shim.of(Length.mm(-saddle), POCKET, reach);
     return "To change the action at fret 12 by "
         + Decimals.print(Math.abs(saddle / 2), 2)
-        + " mm the board has to tilt by "
+        + " mm the fingerboard has to tilt by "
         + Decimals.print(Math.abs(saddle), 1)
         + " mm at the saddles: a shim of "
         + Decimals.print(shim.thickness().mm(), 2)

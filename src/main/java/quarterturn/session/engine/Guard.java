@@ -217,7 +217,7 @@ record Guard(Limits limits, Advisor advisor) {
       }
       if (step.amount() instanceof Step.Amount.Fixed fixed) {
         if (fixed.turn().turns() * advice.turn().turns() <= 0) {
-          return fault("it asks for a turn away from the window");
+          return fault("it asks for a turn away from the range");
         }
         double size = Math.min(fixed.turn().size().turns(), most.turns());
         advice =

@@ -104,7 +104,7 @@ final class Notes {
             + string
             + ": "
             + bracket
-            + ". Window: "
+            + ". Range: "
             + window
             + ". "
             + verdict(bracket, window));
@@ -118,9 +118,9 @@ final class Notes {
     return switch (Verdict.of(bracket, window)) {
       case TOUCHES -> "The string touches: there is no relief, and there may be back bow.";
       case BELOW -> "That is too little.";
-      case IN -> "That is in the window.";
+      case IN -> "That is in range.";
       case ABOVE -> "That is too much.";
-      case UNDECIDED -> "The reading straddles the edge of the window, so it decides nothing yet.";
+      case UNDECIDED -> "The reading straddles the edge of the range, so it decides nothing yet.";
       case NOT_MEASURED -> "";
     };
   }

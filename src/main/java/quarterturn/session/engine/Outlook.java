@@ -27,7 +27,7 @@ record Outlook(
    * Where the relief stands now and after the turn, in two sentences, the last without its stop.
    */
   String words() {
-    return "Its chance to be in the window is "
+    return "Its chance to be in range is "
         + percent(now)
         + " now. "
         + (found ? "A turn of " : "With a rod that works, a turn of ")

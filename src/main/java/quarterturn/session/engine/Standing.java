@@ -83,7 +83,7 @@ final class Standing {
     boolean detuned = state.bench().has(Fact.DETUNED);
     if (stuck(state)) {
       return (pitch ? "strings at pitch" : detuned ? "strings detuned" : "strings as found")
-          + ", rod nut did not move";
+          + ", truss rod nut did not move";
     }
     if (state.bench().held(Quantity.RELIEF) != Freshness.FRESH
         && !state.history().turns().isEmpty()

@@ -16,7 +16,10 @@ public enum FormField {
   SCALE("scale", "Scale", "Scale length, 300 to 1000 mm, such as 34in or 650 mm."),
   TUNING("tuning", "Tuning", "Notes of the open strings, lowest first, such as E1 A1 D2 G2."),
   GAUGES("gauges", "Gauges", "String diameters in the same order, such as .105 .085 .065 .045 in."),
-  RADIUS("radius", "Board radius", "Radius of the board, 100 to 2000 mm, such as 12in; or flat."),
+  RADIUS(
+      "radius",
+      "Fingerboard radius",
+      "Radius of the fingerboard, 100 to 2000 mm, such as 12in; or flat."),
   NECK("neck", "Neck", "How the neck is joined: bolt-on, set or unknown."),
   NUT("nut", "Nut", "What guides the strings: slotted, locking or zero-fret."),
   ROD("rod", "Rod", "The truss rod: single, two-way, two-rods or none-fitted."),
@@ -32,14 +35,13 @@ public enum FormField {
           + " of bare rod magnets."),
   HANDED("handed", "Handed", "The hand that plucks: right or left."),
   STRINGS("strings", "Strings", "A note on the strings that are on, in one line."),
-  WINDOW_RELIEF(Aim.RELIEF, "Relief window", "relief"),
-  WINDOW_NUT_CLEARANCE(Aim.NUT_CLEARANCE, "Nut window", "the clearance at the first fret"),
-  WINDOW_ACTION_LOW(Aim.ACTION_LOW, "Action window, low", "the action of the lowest string"),
-  WINDOW_ACTION_HIGH(Aim.ACTION_HIGH, "Action window, high", "the action of the highest string"),
-  WINDOW_INTONATION(Aim.INTONATION, "Intonation window", "the intonation"),
-  WINDOW_PICKUP_LOW(Aim.PICKUP_LOW, "Pickup window, low", "the pickup gap of the lowest string"),
-  WINDOW_PICKUP_HIGH(
-      Aim.PICKUP_HIGH, "Pickup window, high", "the pickup gap of the highest string");
+  WINDOW_RELIEF(Aim.RELIEF, "Relief range", "relief"),
+  WINDOW_NUT_CLEARANCE(Aim.NUT_CLEARANCE, "Nut range", "the clearance at the first fret"),
+  WINDOW_ACTION_LOW(Aim.ACTION_LOW, "Action range, low", "the action of the lowest string"),
+  WINDOW_ACTION_HIGH(Aim.ACTION_HIGH, "Action range, high", "the action of the highest string"),
+  WINDOW_INTONATION(Aim.INTONATION, "Intonation range", "the intonation"),
+  WINDOW_PICKUP_LOW(Aim.PICKUP_LOW, "Pickup range, low", "the pickup gap of the lowest string"),
+  WINDOW_PICKUP_HIGH(Aim.PICKUP_HIGH, "Pickup range, high", "the pickup gap of the highest string");
 
   private final String word;
   private final String label;
@@ -56,7 +58,7 @@ public enum FormField {
   FormField(Aim aim, String label, String of) {
     this.word = "window-" + aim.word();
     this.label = label;
-    this.meaning = "A window of its own for " + of + ", such as " + aim.example() + ".";
+    this.meaning = "A range of its own for " + of + ", such as " + aim.example() + ".";
     this.aim = aim;
   }
 

@@ -15,7 +15,7 @@ public final class NotAsExpected {
           NotAsExpected::prove);
 
   private static final String SAYS =
-      "as its outcome is in-window, what was read has to be fresh, and in its window";
+      "as its outcome is in-window, what was read has to be fresh, and in range";
 
   private NotAsExpected() {}
 
@@ -26,7 +26,7 @@ public final class NotAsExpected {
     } else if (InWindow.says(step)) {
       found.add(
           step,
-          step.id() + " says " + InWindow.OUTCOME + ", and nothing that has a window was read",
+          step.id() + " says " + InWindow.OUTCOME + ", and nothing that has a range was read",
           "give it another outcome");
     }
   }

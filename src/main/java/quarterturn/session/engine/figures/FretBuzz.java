@@ -102,18 +102,19 @@ public record FretBuzz(Kind kind, Style style) {
     String amount = mm(cure.amount().mm());
     String cheap =
         switch (cure.way()) {
-          case NOTHING -> "So a buzz has another cause: a fret, the slotted nut, a loose part";
+          case NOTHING -> "So a buzz has another cause: a fret, the nut, a loose part";
           case RELIEF ->
-              "The least that would clear it is " + amount + " more relief, within the window";
+              "The least that would clear it is " + amount + " more relief, within the range";
           case SADDLE ->
               "The least that would clear it is "
                   + amount
-                  + " more action at fret 12; more relief within the window does not";
+                  + " more action at fret 12; more relief within the range does not";
           case NEITHER -> "Neither relief nor saddle clears it within reason: play softer, or ask";
         };
     return map
         + cheap
-        + ". Reckoned for an ideal string, even frets and a stroke that just clears the middle of the windows";
+        + ". Reckoned for an ideal string, even frets and a stroke that just clears the middle of"
+        + " the ranges";
   }
 
   private static String mm(double mm) {

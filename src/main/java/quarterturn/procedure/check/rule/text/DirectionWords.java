@@ -72,8 +72,8 @@ public final class DirectionWords {
                 found.add(
                     step,
                     step.id() + " has a direction the wrong way round: \"" + sentence + "\"",
-                    "facing the end of the rod nut, clockwise tightens an ordinary rod and makes"
-                        + " the gap smaller"));
+                    "facing the end of the truss rod nut, clockwise tightens an ordinary rod and"
+                        + " makes the gap smaller"));
   }
 
   /** The words of a sentence that contradict each other, or nothing. */

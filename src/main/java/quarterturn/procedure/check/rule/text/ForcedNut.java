@@ -12,7 +12,8 @@ public final class ForcedNut {
   public static final Rule RULE =
       Rule.ofSteps(
           "forced-nut",
-          "No words offer oil, a longer lever or a blow for the rod nut, or call its creaks ordinary.",
+          "No words offer oil, a longer lever or a blow for the truss rod nut, or call its creaks"
+              + " ordinary.",
           ForcedNut::prove);
 
   private static final Pattern ROD = Pattern.compile("\\b(rod|nut|key|handle|thread)\\b");

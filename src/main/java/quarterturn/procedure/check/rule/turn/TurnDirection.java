@@ -17,7 +17,8 @@ public final class TurnDirection {
   public static final Rule RULE =
       Turning.rule(
           "turn-direction",
-          "A turn comes only where the reading says which way: not within the window, and not where it leans nowhere.",
+          "A turn comes only where the reading says which way: not within the range, and not where"
+              + " it leans nowhere.",
           TurnDirection::prove);
 
   private TurnDirection() {}
@@ -44,11 +45,11 @@ public final class TurnDirection {
           + (tightens ? "tightens" : "loosens")
           + ": let only readings "
           + (tightens ? "above" : "below")
-          + " the window lead to it, or let the amount be advised";
+          + " the range lead to it, or let the amount be advised";
     }
     return turning.undoes()
         ? "let only a turn that was made be taken back"
-        : "let only readings below or above the window, or leaning so, lead to it";
+        : "let only readings below or above the range, or leaning so, lead to it";
   }
 
   /** The cells of a domain in which the turn's direction is known, as a mask. */

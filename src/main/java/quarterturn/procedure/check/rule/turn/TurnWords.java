@@ -50,7 +50,7 @@ public final class TurnWords {
         found.add(
             step,
             "the " + key + " of the turn " + step.id() + " does not say " + blank + " once",
-            "write it for example: {way} the rod nut by {turn}");
+            "write it for example: {way} the truss rod nut by {turn}");
       }
     }
   }
