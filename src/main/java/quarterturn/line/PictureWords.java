@@ -35,7 +35,7 @@ final class PictureWords {
       case CURVE -> curve(overview);
       case DIAL ->
           List.of(
-              "Seen looking along the neck at the truss rod nut's end: %s tightens, %s loosens."
+              "Seen facing the end of the truss rod nut: %s tightens, %s loosens."
                   .formatted(Turn.EIGHTH.sense(), Turn.EIGHTH.opposite().sense()));
       case PLACES ->
           List.of(
@@ -71,7 +71,7 @@ final class PictureWords {
    * degrees."
    */
   static String dial(Turn turn) {
-    return "Seen looking along the neck at the truss rod nut's end: "
+    return "Seen facing the end of the truss rod nut: "
         + turn.sense()
         + ", "
         + Decimals.print(Math.abs(turn.degrees()), 0)

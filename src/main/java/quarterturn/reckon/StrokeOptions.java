@@ -11,12 +11,12 @@ import quarterturn.unit.NotUnderstoodException;
 /** A player's stroke on a string. */
 final class StrokeOptions {
   static final String ASSUMES =
-      "an ideal string, drawn square to the board and let go, over a neck that bends evenly up to"
-          + " its joint; no damping, no stiffness. Pushed toward the fingerboard, a string comes"
-          + " down deepest where it was struck; pulled away from it, as far from the stop as the"
-          + " stroke is from the saddle. The returning share is how much of it comes down in the"
-          + " other of the two shapes, because real strokes are slanting. It is this player's own"
-          + " constant: nobody can look it up, calibrate it by ear against a reading.";
+      "an ideal string, drawn square to the fingerboard and let go, over a neck that bends evenly"
+          + " up to its joint; no damping, no stiffness. Pushed toward the fingerboard, a string"
+          + " comes down deepest where it was struck; pulled away from it, as far from the stop as"
+          + " the stroke is from the saddle. The returning share is how much of it comes down in"
+          + " the other of the two shapes, because real strokes are slanting. It is this player's"
+          + " own constant: nobody can look it up, calibrate it by ear against a reading.";
 
   @Option(
       names = "--tension",

@@ -2,6 +2,7 @@ package quarterturn.command;
 
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
+import static quarterturn.command.Reworded.flat;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -97,17 +98,18 @@ class SamplesTest {
       for (String sheet : exports(".sheet." + ending)) {
         String session = sheet.replace(".sheet." + ending, "");
         assertThat(
-                run(
-                    "log",
-                    "export",
-                    session,
-                    "--format",
-                    word,
-                    "--data",
-                    data(),
-                    "--own",
-                    own(session)))
-            .isEqualTo(export(sheet));
+                flat(
+                    run(
+                        "log",
+                        "export",
+                        session,
+                        "--format",
+                        word,
+                        "--data",
+                        data(),
+                        "--own",
+                        own(session))))
+            .isEqualTo(Reworded.now(flat(export(sheet))));
         compared.add(sheet);
       }
     }
@@ -120,14 +122,14 @@ class SamplesTest {
         .isEqualTo(export("instrument-list.txt"));
     for (String show : exports(".show.txt")) {
       String name = show.replace(".show.txt", "");
-      assertThat(run("instrument", "show", name, "--data", data(), "--own", kinds()))
-          .isEqualTo(export(show));
+      String page = run("instrument", "show", name, "--data", data(), "--own", kinds());
+      assertThat(flat(page)).isEqualTo(Reworded.now(flat(export(show))));
     }
     for (String history : exports(".history.txt")) {
       String name = history.replace(".history.txt", "");
       // How often the expected came true is said since, below all that was said then.
-      assertThat(run("instrument", "history", name, "--data", data(), "--own", kinds()))
-          .startsWith(export(history));
+      String page = run("instrument", "history", name, "--data", data(), "--own", kinds());
+      assertThat(flat(page)).startsWith(Reworded.now(flat(export(history))));
     }
     for (String history : exports(".history.json")) {
       String name = history.replace(".history.json", "");

@@ -187,7 +187,7 @@ class CommandsIT {
         .isEqualTo("Nothing was changed.\n");
     JarProcess.Ran shown = bench.run("instrument", "show", "my-bass");
     assertThat(shown.out()).contains("Kind:              Bass, 34 inch scale");
-    assertThat(shown.out()).contains("Intonation window: -2 to 2 cents (its own)");
+    assertThat(shown.out()).contains("Intonation range: -2 to 2 cents (its own)");
 
     bench.run("start", "relief", "--lines", "--instrument", "my-bass");
     JarProcess.Ran history = bench.run("instrument", "history", "my-bass");

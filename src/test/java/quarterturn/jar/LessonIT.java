@@ -24,7 +24,7 @@ import quarterturn.lesson.store.WriterLog;
  * A bench of a lesson in the real jar, on a pipe, killed and joined again. The neck is invented.
  */
 class LessonIT {
-  private static final String SEEN = "What the leaves show";
+  private static final String SEEN = "What the gauges show";
 
   @TempDir Path folder;
   private Path lesson = Path.of("");

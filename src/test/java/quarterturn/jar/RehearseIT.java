@@ -55,7 +55,7 @@ class RehearseIT {
     for (String figure :
         new String[] {
           "Fleet of 20 sound necks",
-          "settled in the window",
+          "settled in range",
           "moves, mean",
           "moves, 95 of 100",
           "overshoots a neck",

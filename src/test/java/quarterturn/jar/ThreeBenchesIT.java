@@ -19,7 +19,7 @@ import quarterturn.lesson.store.WriterLog;
  * killed on the way. The necks are invented.
  */
 class ThreeBenchesIT {
-  private static final String SEEN = "What the leaves show";
+  private static final String SEEN = "What the gauges show";
   private static final Map<String, String> NECKS =
       Map.of("left", "too-much", "middle", "right", "right", "back-bow");
 

@@ -129,8 +129,8 @@ class InstrumentFormTest {
                 Not taken: demo-bass has 4 strings; give as many gauges, not 2.
                 Gauges [not known] > .105 .085 .065 .045
                 Taken: 2.667 2.159 1.651 1.143 mm.
-                7 of 21. Radius of the board, 100 to 2000 mm, such as 12in; or flat.
-                Board radius [not known] > flat
+                7 of 21. Radius of the fingerboard, 100 to 2000 mm, such as 12in; or flat.
+                Fingerboard radius [not known] > flat
                 Taken: flat.
                 8 of 21. How the neck is joined: bolt-on, set or unknown.
                 Neck [not known] > bolt-on
@@ -155,30 +155,31 @@ class InstrumentFormTest {
                 14 of 21. A note on the strings that are on, in one line.
                 Strings [not known] > a wound set
                 Taken: a wound set.
-                15 of 21. A window of its own for relief, such as 0.30..0.45 mm.
-                Relief window [0.30 to 0.45 mm (invented)] > 0.5..0.3
-                Not taken: the first number of a window must be the smaller one.
-                Relief window [0.30 to 0.45 mm (invented)] > 0.35..0.45
+                15 of 21. A range of its own for relief, such as 0.30..0.45 mm.
+                Relief range [0.30 to 0.45 mm (invented)] > 0.5..0.3
+                Not taken: the first number of a range must be the smaller one.
+                Relief range [0.30 to 0.45 mm (invented)] > 0.35..0.45
                 Taken: 0.35..0.45 mm.
-                16 of 21. A window of its own for the clearance at the first fret, such as
+                16 of 21. A range of its own for the clearance at the first fret, such as
                 0.3..0.5 mm.
-                Nut window [none of its own] >
-                17 of 21. A window of its own for the action of the lowest string, such as
+                Nut range [none of its own] >
+                17 of 21. A range of its own for the action of the lowest string, such as
                 1.8..2.2 mm.
-                Action window, low [none of its own] >
-                18 of 21. A window of its own for the action of the highest string, such as
+                Action range, low [none of its own] >
+                18 of 21. A range of its own for the action of the highest string, such as
                 1.4..1.8 mm.
-                Action window, high [none of its own] >
-                19 of 21. A window of its own for the intonation, such as -2..2 cents.
-                Intonation window [none of its own] > -2 to 2
+                Action range, high [none of its own] >
+                19 of 21. A range of its own for the intonation, such as -2..2 cents.
+                Intonation range [none of its own] > -2 to 2
                 Taken: -2..2 cents.
-                20 of 21. A window of its own for the pickup gap of the lowest string, such as
+                20 of 21. A range of its own for the pickup gap of the lowest string, such as
                 2.5..3.5 mm.
-                Pickup window, low [none of its own] >
-                21 of 21. A window of its own for the pickup gap of the highest string, such as
+                Pickup range, low [none of its own] >
+                21 of 21. A range of its own for the pickup gap of the highest string, such as
                 2.0..3.0 mm.
-                Pickup window, high [none of its own] > none
-                Taken: none."""
+                Pickup range, high [none of its own] > none
+                Taken: none.\
+                """
                     .stripTrailing());
     assertThat(entry.answers().end()).isEqualTo(Dialogue.End.ANSWERED);
     assertThat(entry.answers().fields())
@@ -221,7 +222,8 @@ class InstrumentFormTest {
                 Gauges [2.6 2.1 1.6 1.1 mm] >
                 Not taken: demo-five has 5 strings; give as many gauges, not 4.
                 Gauges [2.6 2.1 1.6 1.1 mm] > none
-                Taken: none.""");
+                Taken: none.\
+                """);
     assertThat(entry.answers().fields())
         .containsExactly(FormField.KIND, "demo-five", FormField.NECK, "set");
   }
@@ -244,6 +246,7 @@ class InstrumentFormTest {
                 Kind [not known] > done
                 Not taken: choose one of demo-bass, demo-five.
                 Kind [not known] > quit
-                Left without a change.""");
+                Left without a change.\
+                """);
   }
 }

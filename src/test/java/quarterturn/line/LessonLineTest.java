@@ -24,7 +24,7 @@ import quarterturn.unit.Dates;
 
 /** A bench in a lesson in typed lines, on an invented neck. */
 class LessonLineTest {
-  private static final String SEEN = "What the leaves show";
+  private static final String SEEN = "What the gauges show";
   private static final List<String> TO_THE_READING = List.of("", "u", "", "done");
 
   @TempDir Path folder;

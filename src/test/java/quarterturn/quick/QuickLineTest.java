@@ -97,7 +97,7 @@ class QuickLineTest {
         "relief .42 lwo|11|\"lwo\" is no reading of relief",
         "relief .42 low .38|18|The string of the last reading is missing here",
         "relief .4.2 low|7|\".4.2\" is not a reading",
-        "relief .45..0.40 low|7|The leaf that passes must be thinner",
+        "relief .45..0.40 low|7|The gauge that passes must be thinner",
         "a12 2.4 2.2 2.0 1.9 1.8|20|More readings than the instrument has strings, which are 4",
         "a12 2.4 2.2; ; rh 48|13|The name of a reading is missing here",
         "a12 2.4 rh 48|8|\"rh\" is no reading of action",

@@ -55,7 +55,7 @@ class LeftAsIsRehearsalTest {
     }
     Library library = new Shelf(null).load("setup");
     Dates dates = new Dates(ZoneOffset.UTC);
-    String left = "left as is: 0.45 to 0.50 mm, window 0.30 to 0.45 mm";
+    String left = "left as is: 0.45 to 0.50 mm, range 0.30 to 0.45 mm";
     assertThat(
             String.join("\n", SessionLog.lines("demo", events, Labels.of(library, "setup"), dates)))
         .contains(left);

@@ -84,7 +84,7 @@ class PracticeBenchTest {
       bench.answer(bench.truth());
     }
     String shown = ((Answer.Measured) bench.truth()).bracket().typed();
-    assertThat(notes(bench)).contains("What the leaves show: " + shown + ".");
+    assertThat(notes(bench)).contains("What the gauges show: " + shown + ".");
     assertThat(bench.prompt()).isSameInstanceAs(bench.prompt());
     assertThrows(RefusedException.class, () -> bench.answer(new Answer.Confirmed()));
     assertThat(notes(bench)).contains(shown);
@@ -104,7 +104,7 @@ class PracticeBenchTest {
       }
     }
     assertThat(notes(bench))
-        .contains("given as 0.80 to 0.85 mm, the leaves showed 0.70 to 0.75 mm");
+        .contains("given as 0.80 to 0.85 mm, the gauges showed 0.70 to 0.75 mm");
   }
 
   @Test

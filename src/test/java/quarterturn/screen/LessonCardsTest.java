@@ -19,7 +19,7 @@ import quarterturn.unit.Bracket;
 
 /** The cards over a bench's session, by their keys. The neck is invented. */
 class LessonCardsTest {
-  private static final String SEEN = "What the leaves show";
+  private static final String SEEN = "What the gauges show";
 
   private static final String SETTINGS = "From settings.yaml: own files in /x.";
 

@@ -33,7 +33,7 @@ class LessonScreenIT {
       bench.waitFor("tune every string").keys("\r");
       bench.waitFor("It is over").keys("\r");
       bench.waitFor("Predict first");
-      assertThat(bench.text()).doesNotContain("What the leaves show");
+      assertThat(bench.text()).doesNotContain("What the gauges show");
       board.waitFor("Ana");
       // The stop works before the time to think is over.
       bench.keys("\u001b[19~").waitFor("To stop is always right").keys("the leaf is bent\r");

@@ -32,7 +32,7 @@ class TechnicianIT {
       screen.waitFor("Relief on E1").waitFor("F7 by name").keys("\u001b[18~");
       screen.waitFor("wanted here: relief E1").keys("reli\t.30 lwo\r");
       screen.waitFor("\"lwo\"").keys("\u0015" + READINGS);
-      screen.waitFor("DONE  in window").keys("\r");
+      screen.waitFor("DONE  in range").keys("\r");
       assertThat(screen.exitStatus()).isEqualTo(0);
     }
   }
@@ -46,7 +46,7 @@ class TechnicianIT {
       screen.waitFor("relief E1> relief .30 lwo").keys("\u0015why\r");
       screen.waitFor("Held at both ends").keys("next\r");
       screen.waitFor("Next: high").keys(READINGS);
-      screen.waitFor("Done: in window");
+      screen.waitFor("Done: in range");
       assertThat(screen.exitStatus()).isEqualTo(0);
     }
   }

@@ -41,8 +41,7 @@ class TypedLineTest {
     Model after = line.take(at("read"), "a12 2.5 2.3 2.6 1.5", "");
     assertThat(after.prompt().said().step()).isEqualTo("saddles");
     assertThat(String.join(" ", after.prompt().said().notes()))
-        .contains(
-            "out of its window: D2 2.6 mm, window 1.8 to 2.3 mm; G2 1.5 mm, window 1.7 to 2.2");
+        .contains("out of range: D2 2.6 mm, range 1.8 to 2.3 mm; G2 1.5 mm, range 1.7 to 2.2");
     assertThat(bench.events().toString()).contains("value=1.5");
   }
 

@@ -159,7 +159,7 @@ class BracketParserTest {
   void leavesThatCrossAreRefused(String typed) {
     NotUnderstoodException e =
         assertThrows(NotUnderstoodException.class, () -> BracketParser.parse(typed, STEP));
-    assertThat(e).hasMessageThat().contains("passes must be thinner than the leaf that lifts");
+    assertThat(e).hasMessageThat().contains("passes must be thinner than the one that pushes");
   }
 
   @ParameterizedTest

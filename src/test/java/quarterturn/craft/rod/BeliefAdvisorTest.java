@@ -164,7 +164,7 @@ class BeliefAdvisorTest {
     Advice advice = advisor.advise(asked(read(0.60, 0.65), turned(0.125), read(0.50, 0.55)));
     assertThat(advice.numbers())
         .matches(
-            "A quarter turn: 0\\.\\d\\d mm \\(0\\.\\d\\d to 0\\.\\d\\d\\)\\. In the window after 1/8"
+            "A quarter turn: 0\\.\\d\\d mm \\(0\\.\\d\\d to 0\\.\\d\\d\\)\\. In range after 1/8"
                 + " turn: \\d+ %\\.");
   }
 

@@ -40,7 +40,7 @@ import quarterturn.unit.BracketParser;
 
 /** A bench in a lesson on an invented neck, broken off and taken up again. */
 class StoredSessionsTest {
-  private static final String SEEN = "What the leaves show: ";
+  private static final String SEEN = "What the gauges show: ";
   private static final Instant T = Instant.parse("2027-03-01T09:00:00Z");
   private static final Clock CLOCK = Clock.fixed(T, ZoneOffset.UTC);
 

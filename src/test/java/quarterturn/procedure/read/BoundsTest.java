@@ -72,7 +72,7 @@ class BoundsTest {
   void whatCannotBeMeantIsOut(Quantity quantity, String text) {
     NotUnderstoodException e =
         assertThrows(NotUnderstoodException.class, () -> window(quantity, text));
-    assertThat(e).hasMessageThat().contains("a window of " + quantity.word() + " lies within ");
+    assertThat(e).hasMessageThat().contains("a range of " + quantity.word() + " lies within ");
     assertThat(e).hasMessageThat().contains("see whether the unit is right");
   }
 
@@ -138,7 +138,7 @@ class BoundsTest {
     UnreadableException e =
         assertThrows(
             UnreadableException.class, () -> Readings.kinds("kinds.yaml", Readings.utf8(inches)));
-    assertThat(e).hasMessageThat().contains("bad-value: a window of relief lies within 0..1 mm");
+    assertThat(e).hasMessageThat().contains("bad-value: a range of relief lies within 0..1 mm");
   }
 
   @ParameterizedTest

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import quarterturn.procedure.InWindow;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
@@ -223,7 +224,7 @@ class RepairNoteTest {
                 new Event.Ended(SetUp.minute(600), end.id(), over, end.outcome(), text));
         String note = note(events, library).replaceAll("\\s+", " ");
         String said = procedure + ":" + end.id();
-        String first = end.outcome().replace('-', ' ').substring(1) + ". ";
+        String first = InWindow.shown(end.outcome()).substring(1) + ". ";
         assertWithMessage(said).that(note.contains(first)).isEqualTo(end.forRepairer());
         assertWithMessage(said).that(note).contains("Relief: E1 0.30 mm less.");
         assertWithMessage(said).that(note).contains("E1 2.5 mm down.");

@@ -241,7 +241,7 @@ public class SheetFormatsTest {
     assertThat(svg.select("desc").text())
         .isEqualTo(
             "Readings and turns, oldest first, in mm: 0.60 to 0.65 > tightened 1/8 > 0.45 to 0.50"
-                + " > tightened 1/8 > 0.35 to 0.40. The window is 0.30 to 0.45 mm.");
+                + " > tightened 1/8 > 0.35 to 0.40. The range is 0.30 to 0.45 mm.");
     double above = top(svg, 0);
     double inside = top(svg, 2);
     double window = Double.parseDouble(svg.select("rect.window").attr("y"));

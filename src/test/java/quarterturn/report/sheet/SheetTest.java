@@ -173,7 +173,7 @@ class SheetTest {
     assertThat(sheet.readings().get(0).verdict()).isEqualTo(Verdict.IN);
     assertThat(sheet.readings().get(1).verdict()).isEqualTo(Verdict.ABOVE);
     assertThat(sheet.open())
-        .contains("Action on D2: 2.26 mm is out of its window, 1.75 to 2.25 mm.");
+        .contains("Action on D2: 2.26 mm is out of its range, 1.75 to 2.25 mm.");
   }
 
   @Test

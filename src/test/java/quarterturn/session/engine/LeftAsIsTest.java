@@ -69,10 +69,11 @@ class LeftAsIsTest {
       String text = play.prompt().said().text();
       assertThat(text).contains(reading.replace("..", " to ") + " mm");
       assertThat(text).contains("0.30 to 0.45 mm");
-      assertThat(text).containsMatch("window is \\d+ % now");
+      assertThat(text).containsMatch("in range is \\d+ % now");
       assertThat(text)
           .containsMatch(
-              "turn, (tighter|looser), should give .* \\(nine times in ten\\), with a chance of \\d+ %");
+              "turn, (tighter|looser), should give .* \\(nine times in ten\\), with a chance of"
+                  + " \\d+ %");
       assertThat(text).contains("25 min");
       assertThat(text).contains("action and intonation");
       play.choose("leave");
@@ -129,7 +130,7 @@ class LeftAsIsTest {
     assertThat(outcome(play.choose("leave"))).isEqualTo("left-as-is");
     String said = play.prompt().said().text();
     assertThat(said).contains("left as it is");
-    assertThat(said).doesNotContain("stands in its window");
+    assertThat(said).doesNotContain("is in range");
     var past = quarterturn.session.PastTurns.of(play.events);
     assertThat(past.get(0).after()).isEqualTo(new Bracket(0.45, 0.50));
   }

@@ -173,23 +173,23 @@ class FormFieldsTest {
             + " as 105 thou",
         "GAUGES|thick|\"thick\" is not a length; type for example 0.30, 0.30 mm, .012\", 12 thou"
             + " or 1/64 in",
-        "RADIUS|12|a board's radius lies between 100 and 2000 mm, not 12 mm; write inches as"
+        "RADIUS|12|a fingerboard's radius lies between 100 and 2000 mm, not 12 mm; write inches as"
             + " 12in, or flat",
-        "RADIUS|2000.1|a board's radius lies between 100 and 2000 mm, not 2000.1 mm; write inches"
-            + " as 12in, or flat",
+        "RADIUS|2000.1|a fingerboard's radius lies between 100 and 2000 mm, not 2000.1 mm; write"
+            + " inches as 12in, or flat",
         "NECK|glued|\"glued\" is none of bolt-on, set, unknown",
         "NUT|bone|\"bone\" is none of slotted, locking, zero-fret",
         "BRIDGE|loose|\"loose\" is none of adjustable, two-posts, paired, locked, fixed, floating",
         "HANDED|both|\"both\" is none of right, left",
-        "WINDOW_RELIEF|0.3|\"0.3\" is not a window; type for example 0.30..0.45 mm",
-        "WINDOW_RELIEF|0.5..0.3|the first number of a window must be the smaller one",
-        "WINDOW_RELIEF|12..18|a window of relief lies within 0..1 mm and is 0.05 to 0.5 mm wide, not"
+        "WINDOW_RELIEF|0.3|\"0.3\" is not a range; type for example 0.30..0.45 mm",
+        "WINDOW_RELIEF|0.5..0.3|the first number of a range must be the smaller one",
+        "WINDOW_RELIEF|12..18|a range of relief lies within 0..1 mm and is 0.05 to 0.5 mm wide, not"
             + " 12..18 mm; see whether the unit is right",
-        "WINDOW_RELIEF|0.010..0.016 mm|a window of relief lies within 0..1 mm and is 0.05 to 0.5 mm"
+        "WINDOW_RELIEF|0.010..0.016 mm|a range of relief lies within 0..1 mm and is 0.05 to 0.5 mm"
             + " wide, not 0.01..0.016 mm; see whether the unit is right",
         "WINDOW_INTONATION|-2..2 mm|\"-2 mm\" is not an interval; type for example +6, -2.5 or 3"
             + " cents",
-        "WINDOW_INTONATION|-60..2|a window of intonation lies within -10..10 cents and is 2 to 20"
+        "WINDOW_INTONATION|-60..2|a range of intonation lies within -10..10 cents and is 2 to 20"
             + " cents wide, not -60..2 cents; see whether the unit is right",
       })
   void whatIsRefusedIsToldWithWhatIsAllowed(FormField trait, String text, String says) {
@@ -220,8 +220,9 @@ class FormFieldsTest {
         "windows: wide|its field \"windows\" must be a group of named values",
         "windows: {depth: 0..1 mm}|it has an unknown field \"depth\"",
         "windows: {relief: 1}|its field \"relief\" must be text",
-        "windows: {relief: 1..9 mm}|its field \"window-relief\" is wrong: a window of relief lies"
-            + " within 0..1 mm and is 0.05 to 0.5 mm wide, not 1..9 mm; see whether the unit is right",
+        "windows: {relief: 1..9 mm}|its field \"window-relief\" is wrong: a range of relief lies"
+            + " within 0..1 mm and is 0.05 to 0.5 mm wide, not 1..9 mm; see whether the unit is"
+            + " right",
         "gauges: 2.6 mm|give as many gauges as notes: 4, not 1",
       })
   void aFileThatIsWrongIsNamed(String line, String says) throws IOException {
