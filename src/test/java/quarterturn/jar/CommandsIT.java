@@ -186,7 +186,7 @@ class CommandsIT {
     assertThat(bench.run("instrument", "edit", "my-bass", "--nut", "none").out())
         .isEqualTo("Nothing was changed.\n");
     JarProcess.Ran shown = bench.run("instrument", "show", "my-bass");
-    assertThat(shown.out()).contains("Kind:              Bass, 34 inch scale");
+    assertThat(shown.out()).contains("Kind:             Bass, 34 inch scale");
     assertThat(shown.out()).contains("Intonation range: -2 to 2 cents (its own)");
 
     bench.run("start", "relief", "--lines", "--instrument", "my-bass");
