@@ -48,7 +48,7 @@ class WordListTest {
 
   private static final Pattern MARKDOWN = Pattern.compile("(?s)```.*?```|`[^`]*`");
   private static final Pattern JAVA =
-      Pattern.compile("//.*|/\\*(?s:.*?)\\*/|'(\\\\.|[^'])'|\"([^\"\\\\\n]|\\\\.)*\"|[^\\s+]");
+      Pattern.compile("//.*|/\\*(?s:.*?)\\*/|'\\\\?.'|\"([^\"\\\\\n]|\\\\.)*\"|[^\\s+\"'/]+|/");
   private static final Pattern NAME = Pattern.compile("\\{[\\w-]+}|\\w+(-\\w+)+");
 
   private record Word(String said, String instead) {}
@@ -73,7 +73,7 @@ class WordListTest {
 
   /** A literal that is a sentence, or part of one; bars for all else. */
   private static String said(String code) {
-    boolean sentence = code.matches("\"(?!.*(\\\\b|class=)).* .*");
+    boolean sentence = code.startsWith("\"") && code.matches("\"(?!.*(\\\\b|class=)).* .*");
     return sentence ? code.replace('"', ' ') : code.replaceAll("\\S", "|");
   }
 
