@@ -1,5 +1,10 @@
 package quarterturn.procedure;
 
+import java.util.List;
+import quarterturn.procedure.kind.BridgeKind;
+import quarterturn.procedure.kind.NutKind;
+import quarterturn.procedure.kind.PickupKind;
+import quarterturn.procedure.kind.RodKind;
 import quarterturn.unit.Worded;
 
 /** The kinds of note or choice that the program itself asks for again. */
@@ -27,13 +32,24 @@ public enum Recorded implements Worded {
   /** Whether a relief just outside its window stays so; the last option states that it does. */
   LEFT_AS_IS,
   /** The kind of bridge; the options are words of it, and one on record is not asked for. */
-  BRIDGE,
+  BRIDGE(BridgeKind.values()),
   /** The kind of nut, likewise. */
-  NUT,
+  NUT(NutKind.values()),
   /** The kind of truss rod, likewise. */
-  ROD,
+  ROD(RodKind.values()),
   /** The kind of pickup, likewise. */
-  PICKUP;
+  PICKUP(PickupKind.values());
+
+  private final List<String> kinds;
+
+  Recorded(Worded... kinds) {
+    this.kinds = Worded.words(kinds);
+  }
+
+  /** Whether an answer names a kind that an instrument can have, so that it is asked for once. */
+  public boolean names(String answer) {
+    return kinds.contains(answer);
+  }
 
   /** Whether the note is of the strings' diameters, one for each, and of nothing else. */
   public boolean gauges() {

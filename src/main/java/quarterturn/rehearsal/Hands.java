@@ -277,6 +277,8 @@ public final class Hands {
     if (step instanceof Step.Tell tell) {
       if ("new-set".equals(tell.changes())) {
         instrument.otherSet();
+      } else if (Adjustment.SADDLE_HEIGHT.word().equals(tell.changes())) {
+        instrument.setPosts();
       }
       Set<Fact> facts = tell.establishes();
       if (facts.contains(Fact.DETUNED)) {

@@ -16,6 +16,7 @@ import quarterturn.procedure.kind.Style;
  *
  * @param neck its neck
  * @param action height of each string at fret 12 in millimetres, at the relief as found
+ * @param wanted the height of each string at fret 12 to which a bridge on posts is set
  * @param intonation error of each string at fret 12 in cents
  * @param nutClearance gap of each string over fret 1 in millimetres
  * @param pickupGap distance of each string from the pickup in millimetres; empty where there is no
@@ -26,6 +27,7 @@ import quarterturn.procedure.kind.Style;
 public record InstrumentTraits(
     NeckTraits neck,
     List<Double> action,
+    List<Double> wanted,
     List<Double> intonation,
     List<Double> nutClearance,
     List<Double> pickupGap,
@@ -33,6 +35,7 @@ public record InstrumentTraits(
     Set<Recorded> wishes) {
   public InstrumentTraits {
     action = List.copyOf(action);
+    wanted = List.copyOf(wanted);
     intonation = List.copyOf(intonation);
     nutClearance = List.copyOf(nutClearance);
     pickupGap = List.copyOf(pickupGap);
@@ -43,6 +46,7 @@ public record InstrumentTraits(
   public static InstrumentTraits of(Kind kind, Style style, NeckTraits neck) {
     return new InstrumentTraits(
         neck,
+        middles(kind, style, Quantity.ACTION, i -> 0),
         middles(kind, style, Quantity.ACTION, i -> 0),
         middles(kind, style, Quantity.INTONATION, i -> 0),
         middles(kind, style, Quantity.NUT_CLEARANCE, i -> 0),
@@ -61,6 +65,7 @@ public record InstrumentTraits(
     return new InstrumentTraits(
         neck,
         middles(kind, style, Quantity.ACTION, i -> 0.9 - 0.5 * i / Math.max(1, last)),
+        middles(kind, style, Quantity.ACTION, i -> 0),
         middles(kind, style, Quantity.INTONATION, i -> i == last ? 9 : i == 0 ? -4 : 1),
         middles(kind, style, Quantity.NUT_CLEARANCE, i -> 0),
         middles(kind, style, Quantity.PICKUP_GAP, i -> i == 0 ? -1.2 : 0),

@@ -86,6 +86,16 @@ public final class SimulatedInstrument {
     }
   }
 
+  /** Sets both ends of a bridge on posts for the outer strings; the inner ones follow it. */
+  public void setPosts() {
+    int last = raised.length - 1;
+    double low = traits.wanted().get(0) - action(0);
+    double high = traits.wanted().get(last) - action(last);
+    for (int i = 0; i <= last; i++) {
+      raised[i] += 2 * (low + (high - low) * i / Math.max(1, last));
+    }
+  }
+
   /** The true height of the open string over fret 12, in millimetres. */
   public double action(int string) {
     return traits.action().get(string) + raised[string] / 2 + gain * (neck.relief() - found);

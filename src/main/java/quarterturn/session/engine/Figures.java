@@ -121,7 +121,7 @@ record Figures(State state, Library library, Kind kind, Style style) {
     Bracket from = bracket(Values.first(state, Quantity.RELIEF, kind.string(Which.LOWEST)));
     Bracket to = bracket(Values.last(state, Quantity.RELIEF, kind.string(Which.LOWEST)));
     if (from == null || to == null || !to.bounded()) {
-      return "";
+      return "The readings of the relief do not tell what it did to the action.";
     }
     double before = from.noGap() ? 0 : from.middleMm();
     double change = to.middleMm() - before;

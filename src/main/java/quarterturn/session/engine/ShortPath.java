@@ -41,27 +41,35 @@ record ShortPath(Walk walk) {
     return shortcut.when() == null ? "short path" : ConditionWords.of(shortcut.when());
   }
 
-  /** The id of the option that the instrument's own facts give, or null where it is asked for. */
+  /**
+   * The id of the option that the instrument's own facts give, or what was answered here before; or
+   * null where it is asked for.
+   */
   static @Nullable String known(State state, Step.Choose choose) {
-    Event.Own own = state.started().own();
     Recorded what = choose.records();
-    if (own == null || what == null || choose.words().neverSkip()) {
+    if (what == null || choose.words().neverSkip()) {
       return null;
     }
-    Worded fact =
-        switch (what) {
-          case BRIDGE -> own.bridge();
-          case NUT -> own.nut();
-          case ROD -> own.rod();
-          case PICKUP -> own.pickup();
-          default -> null;
-        };
+    Event.Own own = state.started().own();
+    Worded fact = own == null ? null : fact(own, what);
+    String said = state.position().chosen(choose.id());
     return choose.options().stream()
-        .filter(option -> fact != null && option.id().equals(fact.word()))
+        .filter(option -> what.names(option.id()))
+        .filter(o -> o.id().equals(said) || (fact != null && o.id().equals(fact.word())))
         .filter(option -> option.establishes().isEmpty() && option.changes() == null)
         .map(Step.Option::id)
         .findFirst()
         .orElse(null);
+  }
+
+  private static @Nullable Worded fact(Event.Own own, Recorded what) {
+    return switch (what) {
+      case BRIDGE -> own.bridge();
+      case NUT -> own.nut();
+      case ROD -> own.rod();
+      case PICKUP -> own.pickup();
+      default -> null;
+    };
   }
 
   /**

@@ -30,7 +30,6 @@ class CoverTest {
         "neck-angle",
         "intonation",
         "pickups",
-        "spring-bridge",
         "buzz",
         "sign-off"
       })
@@ -59,13 +58,26 @@ class CoverTest {
     assertThat(covered.stuck()).isEmpty();
   }
 
-  /** The ways of relief that only a larger job leads to are taken within setup. */
   @Test
-  void everyWayOfSetupAndAllItCallsIsTakenButTheLastLocks() throws Exception {
+  void everyWayOfASpringBridgeIsTakenButTheOneFromBeforeToAfter() throws Exception {
+    Covered covered = Cover.of(library("spring-bridge"), 1, 300, TIME);
+    assertThat(covered.open()).isEmpty();
+    assertThat(covered.never().stream().map(CoverTest::words).toList())
+        .containsExactly("held-before -> set-free: no way leads from hold to held-before");
+    assertThat(covered.outcomes()).containsAtLeast("held", "balanced", "unbalanced");
+    assertThat(covered.stuck()).isEmpty();
+  }
+
+  /**
+   * What only a larger job leads to is taken within setup; all else of what it calls is taken by
+   * itself.
+   */
+  @Test
+  void everyWayOfSetupIsTakenButTheLastLocks() throws Exception {
     Covered covered = Cover.of(library("setup"), 4, 600, TIME);
     // A simulated neck that was refitted has saddles in reach, so that it is not refitted twice.
     // Sign-off sends back twice at the most, so that it is never come to a fourth time.
-    assertThat(covered.open().stream().map(never -> never.way().toString()).toList())
+    assertThat(covered.own().open().stream().map(never -> never.way().toString()).toList())
         .containsExactly(
             "setup: refits -> too-often (refits reached at least 2 times)",
             "setup: sign-off-then -> paused (sign-off reached at least 4 times)",
@@ -74,7 +86,8 @@ class CoverTest {
         .containsAtLeast(
             "relief: welcome-only-if -> find-rod-unless (otherwise)",
             "relief: find-rod-unless -> hold-ready (key-fit is fits)",
-            "relief: play-gate -> turned-or-not (called by setup or season)");
+            "relief: play-gate -> turned-or-not (called by setup or season)",
+            "spring-bridge: held-before -> set-free (hold is blocked or own-gap)");
     assertThat(covered.stuck()).isEmpty();
   }
 

@@ -125,7 +125,7 @@ class FiguresTest {
   void aBridgeOnPostsIsSetByItsOuterStrings() throws Exception {
     Play play = at("action", "saddles", 3.0, 2.3, 2.2, 1.5).choose("two-posts").to("set-posts");
     assertThat(play.prompt().said().text())
-        .contains("lower the bridge's end at E1 by 1.5 mm; raise the bridge's end at G2 by 0.9 mm");
+        .contains("Lower the bridge's end at E1 by 1.5 mm; raise the bridge's end at G2 by 0.9 mm");
     play.ok();
     assertThat(play.step()).isEqualTo("tune");
     Play inner = at("action", "saddles", 2.5, 3.3, 2.2, 2.0).choose("two-posts").to("set-posts");

@@ -17,6 +17,7 @@ import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.Shelf;
+import quarterturn.session.Answer;
 import quarterturn.session.Event;
 
 /** What is on record of an instrument is not asked again. */
@@ -36,6 +37,12 @@ class OnRecordTest {
           answers:
             - adjustable: Each saddle
             - two-posts: The whole of it -> posts
+            - dark: Too dark to see
+        - choose: anew
+          text: Look once more?
+          answers:
+            - again: Look again -> bridge
+            - enough: "No"
         - done: saddles
           text: Each saddle is set.
         - done: posts
@@ -81,5 +88,22 @@ class OnRecordTest {
     assertThat(started(null, new ArrayList<>()).prompt().said().step()).isEqualTo("bridge");
     assertThat(started(BridgeKind.PAIRED, new ArrayList<>()).prompt().said().step())
         .isEqualTo("bridge");
+  }
+
+  private static void answer(LiveBench bench, String... options) throws Exception {
+    for (String option : options) {
+      bench.answer(new Answer.Chose(option));
+    }
+  }
+
+  @Test
+  void whatWasAnsweredHereBeforeIsNotAskedAgainButWhatNobodySawIs() throws Exception {
+    List<Event> log = new ArrayList<>();
+    LiveBench bench = started(null, log);
+    answer(bench, "dark", "again");
+    assertThat(bench.prompt().said().step()).isEqualTo("bridge");
+    answer(bench, "adjustable", "again");
+    assertThat(bench.prompt().said().step()).isEqualTo("anew");
+    assertThat(log.toString()).contains("why=on record: adjustable");
   }
 }

@@ -2,6 +2,7 @@ package quarterturn.session.engine.figures;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.SaddleEnds;
 import quarterturn.unit.Decimals;
@@ -42,7 +43,9 @@ public record BridgeEnds(SaddleEnds ends, String lowest, String highest) {
     if (none(ends.lowest()) && none(ends.highest())) {
       return "The two outer strings are in range, so the bridge stays; the others follow its curve";
     }
-    return post(ends.lowest(), lowest)
+    String first = post(ends.lowest(), lowest);
+    return first.substring(0, 1).toUpperCase(Locale.ROOT)
+        + first.substring(1)
         + "; "
         + post(ends.highest(), highest)
         + ". That is twice what is wanted at fret 12. Each end moves the other strings too, so all"
