@@ -71,7 +71,6 @@ class DataStaysDataTest {
       a form field: session/store/FormField gauges nut relief strings
       a form field: session/store/FormFields gauges
       an answer of the engine's own: session/engine/Recall jammed noise
-      a command: command/ReckonCommand reckon
       a command: reckon/FretsTopic frets
       a command: reckon/IntonationTopic intonation
       a command: reckon/MoistureTopic moisture

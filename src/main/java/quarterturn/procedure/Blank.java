@@ -9,6 +9,7 @@ import quarterturn.unit.Worded;
 public enum Blank implements Worded {
   JOINT("the fret held at the body joint"),
   READ_AT("the fret over which the gap is read"),
+  LAST("the last fret"),
   LOWEST("the note of the lowest string"),
   HIGHEST("the note of the highest string"),
   WINDOW("the range for this player"),

@@ -79,7 +79,7 @@ public final class InWindow {
    * string by string.
    */
   private static Condition says(Quantity quantity) {
-    if (quantity == Quantity.RELIEF) {
+    if (quantity.ofBow()) {
       return new Condition.Any(
           List.of(
               new Condition.Against(quantity, Verdict.IN),

@@ -92,8 +92,11 @@ public record Results(
     return offers.get(0).procedure();
   }
 
-  /** The results that a quantity is read for. */
+  /**
+   * The results that a quantity is read for; the bow of a part of the neck belongs to the relief.
+   */
   public List<Result> of(Quantity quantity) {
-    return results.values().stream().filter(r -> r.quantity() == quantity).toList();
+    Quantity read = quantity.ofPart() ? Quantity.RELIEF : quantity;
+    return results.values().stream().filter(r -> r.quantity() == read).toList();
   }
 }

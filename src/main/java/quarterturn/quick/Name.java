@@ -9,6 +9,10 @@ import quarterturn.procedure.kind.Quantity;
 /** The name of a quantity on a typed line: the whole word and an abbreviation. */
 enum Name {
   RELIEF(Quantity.RELIEF, "r"),
+  BOW_NUT_END(Quantity.BOW_NUT_END, "b4"),
+  BOW_MIDDLE(Quantity.BOW_MIDDLE, "b8"),
+  BOW_JOINT(Quantity.BOW_JOINT, "b11"),
+  BOW_BODY_END(Quantity.BOW_BODY_END, "b15"),
   NUT(Quantity.NUT_CLEARANCE, "n1"),
   ACTION(Quantity.ACTION, "a12"),
   INTONATION(Quantity.INTONATION, "i12"),

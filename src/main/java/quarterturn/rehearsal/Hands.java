@@ -167,9 +167,8 @@ public final class Hands {
   private Answer read(Prompt.Measure measure) {
     int string = string(measure);
     return switch (measure.quantity()) {
-      case RELIEF ->
-          new Answer.Measured(
-              neck.read(measure.which() == Which.HIGHEST ? Which.HIGHEST : Which.LOWEST));
+      case RELIEF, BOW_NUT_END, BOW_MIDDLE, BOW_JOINT, BOW_BODY_END ->
+          new Answer.Measured(neck.read(edge(measure), share(measure.quantity())));
       case NUT_CLEARANCE ->
           new Answer.Measured(neck.traits().feelers().read(instrument.nutClearance(string)));
       case PICKUP_GAP ->
@@ -184,10 +183,18 @@ public final class Hands {
 
   /** A reading with leaves by another person, whose errors come from another random. */
   Bracket read(Prompt.Measure measure, SplittableRandom random) {
-    if (measure.quantity() == Quantity.RELIEF) {
-      return neck.read(measure.which() == Which.HIGHEST ? Which.HIGHEST : Which.LOWEST, random);
+    if (measure.quantity().ofBow()) {
+      return neck.read(edge(measure), share(measure.quantity()), random);
     }
     return neck.traits().feelers().read(instrument.nutClearance(string(measure)));
+  }
+
+  private double share(Quantity quantity) {
+    return quantity.ofPart() ? quantity.share(instrument.kind()) : 1;
+  }
+
+  private static Which edge(Prompt.Measure measure) {
+    return measure.which() == Which.HIGHEST ? Which.HIGHEST : Which.LOWEST;
   }
 
   /** Index of the string that is read, 0 for the lowest, or -1. */

@@ -72,7 +72,8 @@ public final class ComingWords {
     String way = expecting.asksWay() ? "smaller " : "";
     return switch (quantity) {
       case RELIEF -> way + "0.35 the string hangs in a long curve";
-      case NUT_CLEARANCE -> way + "0.10 it looks like a sheet of paper";
+      case BOW_NUT_END, BOW_MIDDLE, BOW_JOINT, BOW_BODY_END, NUT_CLEARANCE ->
+          way + "0.10 it looks like a sheet of paper";
       case ACTION -> way + "2.25 it plays high";
       case INTONATION -> way + "3 the saddle stands far forward";
       case PICKUP_GAP -> way + "2.5 it looks like two coins";

@@ -175,7 +175,7 @@ public record Expecting(
   private static String example(Quantity quantity) {
     return switch (quantity) {
       case RELIEF -> "0.35";
-      case NUT_CLEARANCE -> "0.10";
+      case BOW_NUT_END, BOW_MIDDLE, BOW_JOINT, BOW_BODY_END, NUT_CLEARANCE -> "0.10";
       case ACTION -> "2.25";
       case INTONATION -> "3";
       case PICKUP_GAP -> "2.5";

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Adjustment;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Results;
+import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
@@ -236,7 +237,7 @@ public record BenchState(long bits) {
    * read, a spoiled reading is not used any more.
    */
   public BenchState missed(Quantity quantity, @Nullable Which which) {
-    if (quantity == Quantity.RELIEF && which == Which.HIGHEST) {
+    if (compares(quantity, which)) {
       return this;
     }
     boolean unused = which == Which.EACH && !held(quantity).usable();
@@ -252,6 +253,39 @@ public record BenchState(long bits) {
     BenchState now = established(wait.establishes());
     now = enough && wait.establishes().contains(Fact.SETTLED) ? now.with(Fact.SETTLED) : now;
     return wait.rest() ? now.spoiled() : now;
+  }
+
+  /** Whether a step gives something that can go on holding: facts, or a reading. */
+  public static boolean lasting(Step step) {
+    return step instanceof Step.Measure || (!given(step).isEmpty() && changes(step) == null);
+  }
+
+  /** Whether a step that is done once is passed over, since all that it gives holds already. */
+  public boolean passes(Step step) {
+    return Shortcut.once(step)
+        && lasting(step)
+        && hasAll(given(step))
+        && (!(step instanceof Step.Measure measure) || holds(measure));
+  }
+
+  private boolean holds(Step.Measure measure) {
+    boolean compares = compares(measure.quantity(), measure.which());
+    return held(measure.quantity()) == Freshness.FRESH && (!compares || has(Compared.HIGHEST_LAST));
+  }
+
+  private static Set<Fact> given(Step step) {
+    return step instanceof Step.Tell tell
+        ? tell.establishes()
+        : step instanceof Step.Wait wait && !wait.rest() ? wait.establishes() : Set.of();
+  }
+
+  private static @Nullable String changes(Step step) {
+    return step instanceof Step.Tell tell ? tell.changes() : null;
+  }
+
+  /** Whether a reading is only held against another one. */
+  private static boolean compares(Quantity quantity, @Nullable Which which) {
+    return quantity == Quantity.RELIEF && which == Which.HIGHEST;
   }
 
   /** This state after a break: readings are from before it, and pitch may have drifted. */

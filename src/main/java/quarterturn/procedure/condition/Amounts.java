@@ -38,7 +38,14 @@ public final class Amounts {
   public static double of(Quantity quantity, String text) {
     limit(text);
     return switch (quantity) {
-      case RELIEF, NUT_CLEARANCE, ACTION, PICKUP_GAP ->
+      case RELIEF,
+          BOW_NUT_END,
+          BOW_MIDDLE,
+          BOW_JOINT,
+          BOW_BODY_END,
+          NUT_CLEARANCE,
+          ACTION,
+          PICKUP_GAP ->
           length(text, quantity.word(), "0.30 mm").mm();
       case INTONATION -> cents(text);
       case HUMIDITY -> percent(text);
@@ -151,7 +158,7 @@ public final class Amounts {
   /** An example of how an amount is written. */
   public static String example(Quantity quantity) {
     return switch (quantity) {
-      case RELIEF, NUT_CLEARANCE -> "0.10 mm";
+      case RELIEF, BOW_NUT_END, BOW_MIDDLE, BOW_JOINT, BOW_BODY_END, NUT_CLEARANCE -> "0.10 mm";
       case ACTION, PICKUP_GAP -> "2.00 mm";
       case INTONATION -> "3 cents";
       case HUMIDITY -> "40 %";
@@ -161,7 +168,7 @@ public final class Amounts {
 
   private static String exampleRange(Quantity quantity) {
     return switch (quantity) {
-      case RELIEF, NUT_CLEARANCE -> "0..3 mm";
+      case RELIEF, BOW_NUT_END, BOW_MIDDLE, BOW_JOINT, BOW_BODY_END, NUT_CLEARANCE -> "0..3 mm";
       case ACTION, PICKUP_GAP -> "0.5..10 mm";
       case INTONATION -> "-60..60 cents";
       case HUMIDITY -> "5..95 %";

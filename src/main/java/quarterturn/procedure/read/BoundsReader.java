@@ -48,7 +48,9 @@ public final class BoundsReader {
     file.endFile();
     Map<Quantity, Bounds> all = new EnumMap<>(Quantity.class);
     for (Quantity quantity : Quantity.values()) {
-      MappingKeys one = MappingKeys.of(list.required(quantity.word()), "a bound", faults);
+      // A part of the bow is read with the same gauges as the whole.
+      Quantity listed = quantity.ofPart() ? Quantity.RELIEF : quantity;
+      MappingKeys one = MappingKeys.of(list.required(listed.word()), "a bound", faults);
       Bounds.Span window = span(faults, quantity, one.value("window", quantity.onString()));
       Bounds.Span width = span(faults, quantity, one.value("width", quantity.onString()));
       Bounds.Span plausible = span(faults, quantity, one.required("plausible"));

@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Branch.Fork;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.Words;
 import quarterturn.procedure.condition.Amounts;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Verdict;
@@ -16,7 +17,7 @@ import quarterturn.procedure.read.yaml.Node;
 import quarterturn.procedure.read.yaml.Scalars;
 
 /** Reads a measure step: quantity, string, gauge and the range that is plausible. */
-record MeasureReader(Faults faults, Scalars values, ForkReader forks) {
+record MeasureReader(Faults faults, Scalars values, ForkReader forks, WordsReader words) {
   @Nullable Step read(StepReader.Begun step) {
     MappingKeys fields = step.fields();
     Node named = fields.required("quantity");
@@ -27,6 +28,7 @@ record MeasureReader(Faults faults, Scalars values, ForkReader forks) {
     Node plausible = fields.required("plausible");
     Node branches = fields.required("branches");
     Fork then = branches == null ? null : forks.fork(fields, step.what());
+    Words said = step.said().with(words.shortcut(fields));
     if (quantity == null) {
       return null;
     }
@@ -43,7 +45,7 @@ record MeasureReader(Faults faults, Scalars values, ForkReader forks) {
     }
     return new Step.Measure(
         step.id(),
-        step.said(),
+        said,
         step.mark(),
         quantity,
         which,

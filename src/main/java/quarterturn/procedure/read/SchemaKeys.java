@@ -117,7 +117,10 @@ final class SchemaKeys {
       case "limit" -> amount("At most this far: 1/4 turn or less.", "^" + TURN + "$");
       case "felt" -> felt();
       case "for" -> amount("How long: 10 min, 24 h, 2 days.", "^[0-9]{1,4} ?(min|h|days?)$");
-      case "short" -> word("What becomes of it on the short path.", Shortcut.Way.values());
+      case "short" ->
+          word(
+              "What becomes of it on the short path, or (once) where it gives nothing new.",
+              Shortcut.Way.values());
       case "short-when" -> condition("When that is so; without it, always.");
       case "lines" -> lines();
       case "rest" -> truth("Whether this is the daily rest.");

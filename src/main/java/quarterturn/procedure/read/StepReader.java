@@ -76,7 +76,7 @@ final class StepReader {
           case "note" -> note(step);
           case "pause" -> new PauseReader(faults, values, forks).read(step);
           case "adjust" -> adjust(step);
-          case "measure" -> new MeasureReader(faults, values, forks).read(step);
+          case "measure" -> new MeasureReader(faults, values, forks, words).read(step);
           case "compute" -> compute(step);
           case "turn" -> new TurnReader(faults, values, forks).read(step);
           case "wait" -> await(step);

@@ -54,7 +54,7 @@ final class WindowsReader {
     Node relief = kind.required(Quantity.RELIEF.word());
     boolean slide = MappingKeys.of(relief, "", kind.faults()).has(Style.SLIDE.word());
     for (Quantity quantity : Quantity.values()) {
-      Node node = quantity.onString() ? kind.optional(quantity.word()) : null;
+      Node node = quantity.onString() && !quantity.ofPart() ? kind.optional(quantity.word()) : null;
       if (node != null || quantity == Quantity.RELIEF) {
         windows(MappingKeys.of(node, quantity.word(), kind.faults()), quantity, slide);
       }
@@ -93,7 +93,15 @@ final class WindowsReader {
       case NUT_CLEARANCE -> Worded.words(NutKind.values());
       case INTONATION -> Worded.words(BridgeKind.values());
       case PICKUP_GAP -> Worded.words(PickupKind.values());
-      case RELIEF, ACTION, HUMIDITY, TEMPERATURE -> List.of();
+      case RELIEF,
+          BOW_NUT_END,
+          BOW_MIDDLE,
+          BOW_JOINT,
+          BOW_BODY_END,
+          ACTION,
+          HUMIDITY,
+          TEMPERATURE ->
+          List.of();
     };
   }
 

@@ -215,6 +215,7 @@ final class AnyHands {
         return readings.usual(measure, step(measure), Set.of(stands), null);
       }
     }
+    readings.relief(read);
     low = new Answer.Measured(read);
     return low;
   }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.EvenBow;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
@@ -31,6 +32,7 @@ final class AnyReading {
   private final SplittableRandom random;
   private final Map<Quantity, List<Double>> edges = new EnumMap<>(Quantity.class);
   private final Map<Quantity, Verdict> moods = new EnumMap<>(Quantity.class);
+  private Bracket relief = Bracket.touches();
 
   AnyReading(Library library, Kind kind, Style style, SplittableRandom random) {
     this.kind = kind;
@@ -63,6 +65,11 @@ final class AnyReading {
 
   private void edge(Quantity quantity, double limit) {
     edges.computeIfAbsent(quantity, q -> new ArrayList<>()).add(limit);
+  }
+
+  /** Takes the last relief of the lowest string, from which the windows of its parts follow. */
+  void relief(Bracket read) {
+    relief = read;
   }
 
   /** Sets how readings of a quantity stand to their window from now on. */
@@ -99,7 +106,7 @@ final class AnyReading {
       List<Answer> all = all(asked, step);
       return all.get(random.nextInt(all.size()));
     }
-    if (mood == Verdict.UNDECIDED && quantity == Quantity.RELIEF) {
+    if (mood == Verdict.UNDECIDED && quantity.ofBow()) {
       List<Bracket> all =
           AnyNeck.all(window).stream()
               .filter(bracket -> Verdict.of(bracket, window) == Verdict.UNDECIDED)
@@ -175,6 +182,9 @@ final class AnyReading {
   }
 
   private @Nullable Window window(Prompt.Measure asked) {
+    if (asked.quantity().ofPart()) {
+      return EvenBow.window(asked.quantity().share(kind), relief, asked.step());
+    }
     int string = Math.max(0, kind.strings().indexOf(String.valueOf(asked.string())));
     return kind.windows().containsKey(asked.quantity())
         ? kind.target(asked.quantity(), style, string).window()

@@ -81,16 +81,25 @@ public final class SimulatedNeck {
     }
   }
 
-  /** A reading with leaves, with a careful person's error. */
+  /** A reading of the relief with leaves, with a careful person's error. */
   public Bracket read(Which which) {
-    return read(which, random);
+    return read(which, 1, random);
+  }
+
+  /**
+   * A reading with leaves, with a careful person's error.
+   *
+   * @param share the gap for each millimetre of relief: 1, or less where a part is read
+   */
+  public Bracket read(Which which, double share) {
+    return read(which, share, random);
   }
 
   /** A reading with leaves by another careful person, whose errors come from another random. */
-  public Bracket read(Which which, SplittableRandom hand) {
+  public Bracket read(Which which, double share, SplittableRandom hand) {
     double gap = relief() - (slackened ? traits.pullMm() : 0);
     gap += which == Which.HIGHEST ? traits.edgesMm() : 0;
-    return traits.feelers().read(gap + traits.noiseMm() * hand.nextGaussian());
+    return traits.feelers().read(share * gap + traits.noiseMm() * hand.nextGaussian());
   }
 
   /** How the nut would feel if it were turned this far with two fingers. */

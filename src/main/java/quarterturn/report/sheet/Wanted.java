@@ -99,7 +99,8 @@ final class Wanted {
           Intonation.travel(new Scale(kind.scale()), Quantity.OCTAVE, new Cents(-change)).mm();
       // A lower pickup has the larger gap.
       case PICKUP_GAP -> -change;
-      case RELIEF, HUMIDITY, TEMPERATURE -> change;
+      case RELIEF, BOW_NUT_END, BOW_MIDDLE, BOW_JOINT, BOW_BODY_END, HUMIDITY, TEMPERATURE ->
+          change;
     };
   }
 
@@ -107,7 +108,8 @@ final class Wanted {
     return switch (quantity) {
       case INTONATION -> plus ? "away from the nut" : "toward the nut";
       case NUT_CLEARANCE, ACTION, PICKUP_GAP -> plus ? "up" : "down";
-      case RELIEF, HUMIDITY, TEMPERATURE -> plus ? "more" : "less";
+      case RELIEF, BOW_NUT_END, BOW_MIDDLE, BOW_JOINT, BOW_BODY_END, HUMIDITY, TEMPERATURE ->
+          plus ? "more" : "less";
     };
   }
 
@@ -117,7 +119,8 @@ final class Wanted {
       case ACTION -> "Saddle height (or the fingerboard's plane there, the other way)";
       case INTONATION -> "Saddle along the string";
       case PICKUP_GAP -> "Pickup height";
-      case RELIEF, HUMIDITY, TEMPERATURE -> ReadingWords.name(quantity);
+      case RELIEF, BOW_NUT_END, BOW_MIDDLE, BOW_JOINT, BOW_BODY_END, HUMIDITY, TEMPERATURE ->
+          ReadingWords.name(quantity);
     };
   }
 }

@@ -56,7 +56,7 @@ record Answered(Library library, Walk walk) {
       Verdict verdict = Values.verdict(state, library.results(), kind, style, quantity, i);
       read += verdict == Verdict.NOT_MEASURED ? 0 : 1;
       if (verdict != Verdict.NOT_MEASURED && verdict != Verdict.IN) {
-        AtString at = new AtString(state, kind, style, quantity, null, i);
+        AtString at = new AtString(state, library.results(), kind, style, quantity, 0, null, i);
         out.add(kind.strings().get(i) + " " + at.value() + ", range " + at.target());
       }
     }

@@ -1,7 +1,9 @@
 package quarterturn.session.engine;
 
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
 import quarterturn.procedure.Adjustment;
+import quarterturn.procedure.Results;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
@@ -11,11 +13,19 @@ import quarterturn.unit.Decimals;
 /**
  * A string that a step reads or sets.
  *
+ * @param gauge the step of the gauge, in the quantity's unit
  * @param string index of the string, 0 for the lowest
  * @param what the part that the step sets, or null where it only reads
  */
 record AtString(
-    State state, Kind kind, Style style, Quantity quantity, @Nullable Adjustment what, int string) {
+    State state,
+    Results results,
+    Kind kind,
+    Style style,
+    Quantity quantity,
+    double gauge,
+    @Nullable Adjustment what,
+    int string) {
   /** The last reading on the string, in words. */
   String value() {
     Event.Read read = Values.last(state, quantity, kind.strings().get(string));
@@ -30,8 +40,13 @@ record AtString(
 
   /** The window for the string's last reading, in words. */
   String target() {
-    Kind.Target target = kind.target(quantity, style, string);
-    return Decimals.plain(target.window().lowMm()) + " to " + amount(target.window().highMm());
+    Window window = Values.window(state, results, kind, style, quantity, string, gauge);
+    if (window == null) {
+      return "what an even bow gives";
+    }
+    return quantity.ofPart()
+        ? window.toString()
+        : Decimals.plain(window.lowMm()) + " to " + amount(window.highMm());
   }
 
   String order(Figures figures) {

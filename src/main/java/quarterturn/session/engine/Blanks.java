@@ -17,7 +17,14 @@ import quarterturn.unit.Turn;
 final class Blanks {
   /** Blanks whose value does not change during a session. */
   private static final Set<Blank> KNOWN =
-      EnumSet.of(Blank.JOINT, Blank.READ_AT, Blank.LOWEST, Blank.HIGHEST, Blank.WINDOW, Blank.KIND);
+      EnumSet.of(
+          Blank.JOINT,
+          Blank.READ_AT,
+          Blank.LAST,
+          Blank.LOWEST,
+          Blank.HIGHEST,
+          Blank.WINDOW,
+          Blank.KIND);
 
   private final State state;
   private final @Nullable Kind kind;
@@ -81,7 +88,8 @@ final class Blanks {
   private String value(Blank blank) {
     return switch (blank) {
       case JOINT -> kind == null ? "at the body joint" : String.valueOf(kind.jointFret());
-      case READ_AT -> kind == null ? "in the middle" : String.valueOf(kind.readAt());
+      case LAST -> kind == null ? "the last one" : String.valueOf(kind.frets());
+      case READ_AT -> kind == null ? "in the middle" : String.valueOf(readAt(kind));
       case LOWEST -> kind == null ? "lowest" : kind.string(Which.LOWEST);
       case HIGHEST -> kind == null ? "highest" : kind.string(Which.HIGHEST);
       case WINDOW -> window == null ? "the range" : window.toString();
@@ -110,6 +118,11 @@ final class Blanks {
       case MOISTURE -> figures == null ? "" : figures.moisture();
       case STALE -> stale;
     };
+  }
+
+  /** The fret of the reading at hand where it is of a part of the bow, or else of the relief. */
+  private int readAt(Kind known) {
+    return at != null && at.quantity().ofPart() ? at.quantity().readAt(known) : known.readAt();
   }
 
   /** The direction, and where the key's handle goes to as on a clock. */

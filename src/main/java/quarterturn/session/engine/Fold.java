@@ -292,6 +292,9 @@ final class Fold {
     if (walk.step(state) instanceof Step.Tell tell && tell.id().equals(passed.step())) {
       return walk.go(state, tell.then(), passed.at(), null);
     }
+    if (walk.step(state) instanceof Step.Measure read && read.id().equals(passed.step())) {
+      return walk.go(state, read.then(), passed.at(), null);
+    }
     if (walk.step(state) instanceof Step.Choose choose && choose.id().equals(passed.step())) {
       String known = ShortPath.known(state, choose);
       return chosen(state, new Event.Chose(passed.at(), choose.id(), String.valueOf(known), null));

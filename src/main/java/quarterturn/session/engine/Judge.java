@@ -132,13 +132,24 @@ record Judge(
     if (read == null || value == null) {
       return Cell.Standing.NOTHING;
     }
-    // Only relief is held to its window by one reading; the others are, string by string.
-    if (bracket == null || window == null || quantity != Quantity.RELIEF) {
+    Window held = quantity.ofPart() ? part(quantity, read) : window;
+    // Only a bow is held to its window by one reading; the others are, string by string.
+    if (bracket == null || held == null || !quantity.ofBow()) {
       return Cell.Standing.at(Verdict.UNDECIDED, null, null, value);
     }
-    Verdict verdict = Verdict.of(bracket, window);
-    Verdict lean = verdict == Verdict.UNDECIDED ? Verdict.leaning(bracket, window) : null;
-    return Cell.Standing.at(verdict, lean, Verdict.near(bracket, window, read.gaugeStep()), value);
+    Verdict verdict = Verdict.of(bracket, held);
+    Verdict lean = verdict == Verdict.UNDECIDED ? Verdict.leaning(bracket, held) : null;
+    return Cell.Standing.at(verdict, lean, Verdict.near(bracket, held, read.gaugeStep()), value);
+  }
+
+  /** The window of a part of the bow, on the string that was read; null where there is none. */
+  private @Nullable Window part(Quantity quantity, Event.Read read) {
+    Style style = state.style();
+    if (kind == null || style == null) {
+      return null;
+    }
+    int string = Math.max(0, kind.strings().indexOf(String.valueOf(read.string())));
+    return Values.window(state, library.results(), kind, style, quantity, string, read.gaugeStep());
   }
 
   /** The reading just taken, or else the last one; of relief, the one on the lowest string. */

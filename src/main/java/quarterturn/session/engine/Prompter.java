@@ -18,6 +18,7 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.Words;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
@@ -308,12 +309,7 @@ final class Prompter {
       return new Prompt.Measure(said, measure.quantity(), List.of(), 0, null, null, measure.step());
     }
     int last = kind.strings().size() - 1;
-    int string =
-        switch (measure.which()) {
-          case LOWEST -> 0;
-          case HIGHEST -> last;
-          case EACH -> state.position().string();
-        };
+    int string = string(state, measure.which(), last);
     Which which = string == 0 ? Which.LOWEST : string == last ? Which.HIGHEST : null;
     return new Prompt.Measure(
         said,
@@ -323,6 +319,14 @@ final class Prompter {
         which,
         kind.strings().get(string),
         measure.step());
+  }
+
+  private static int string(State state, Which which, int last) {
+    return switch (which) {
+      case LOWEST -> 0;
+      case HIGHEST -> last;
+      case EACH -> state.position().string();
+    };
   }
 
   private PromptText said(State state, Step step, @Nullable String moreWhy, Instant now) {
@@ -404,12 +408,18 @@ final class Prompter {
     }
     if (step instanceof Step.Adjust adjust) {
       Adjustment what = adjust.adjustment();
+      int string = state.position().string();
       return new AtString(
-          state, kind, state.style(), what.quantity(), what, state.position().string());
+          state, library.results(), kind, state.style(), what.quantity(), 0, what, string);
     }
-    return step instanceof Step.Measure measure && kind.windows().containsKey(measure.quantity())
+    if (!(step instanceof Step.Measure measure) || measure.which() == null) {
+      return null;
+    }
+    Quantity quantity = measure.quantity();
+    int string = string(state, measure.which(), kind.strings().size() - 1);
+    return quantity.ofPart() || kind.windows().containsKey(quantity)
         ? new AtString(
-            state, kind, state.style(), measure.quantity(), null, state.position().string())
+            state, library.results(), kind, state.style(), quantity, measure.step(), null, string)
         : null;
   }
 

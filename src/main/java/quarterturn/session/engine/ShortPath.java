@@ -13,9 +13,9 @@ import quarterturn.session.Lists;
 import quarterturn.unit.Worded;
 
 /**
- * Decides which steps a technician can skip. Whatever a procedure says, no step is skipped that is
- * marked never-skip, changes or establishes something, or warns of a hazard, and no wait after
- * something was done to the instrument.
+ * Decides which steps a technician can skip, and anybody where they give nothing new. Whatever a
+ * procedure says, no step is skipped that is marked never-skip, changes or establishes something,
+ * or warns of a hazard, and no wait after something was done to the instrument.
  */
 record ShortPath(Walk walk) {
   /** Whether the present procedure uses the short path. */
@@ -32,6 +32,10 @@ record ShortPath(Walk walk) {
       return "on record: " + known;
     }
     Shortcut shortcut = step.words().shortcut();
+    // Of a reading on each string the first alone is not all.
+    if (state.position().string() == 0 && state.bench().passes(step)) {
+      return "still so";
+    }
     if (shortcut == null || shortcut.way() != Shortcut.Way.SKIP) {
       return null;
     }
@@ -93,6 +97,7 @@ record ShortPath(Walk walk) {
   private Step.@Nullable Wait settling(State state, Event.Passed passed) {
     return walk.step(state, passed.step()) instanceof Step.Wait wait
             && wait.establishes().contains(Fact.SETTLED)
+            && !Shortcut.once(wait)
         ? wait
         : null;
   }

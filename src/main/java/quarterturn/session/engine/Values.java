@@ -1,12 +1,14 @@
 package quarterturn.session.engine;
 
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.EvenBow;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.Lists;
 import quarterturn.unit.Bracket;
@@ -43,6 +45,34 @@ final class Values {
         && !read.missing();
   }
 
+  /**
+   * The window of a quantity on a string; null where there is none. That of a part of the bow
+   * follows from the string's relief, or else the lowest string's, and from the gauge.
+   *
+   * @param index 0 for the lowest string
+   * @param gauge the step of the gauge, in the quantity's unit
+   */
+  static @Nullable Window window(
+      State state,
+      Results results,
+      Kind kind,
+      Style style,
+      Quantity quantity,
+      int index,
+      double gauge) {
+    if (!quantity.ofPart()) {
+      return kind.windows().containsKey(quantity)
+          ? kind.target(quantity, style, index).window()
+          : null;
+    }
+    Event.Read own = valid(state, results, Quantity.RELIEF, kind.strings().get(index));
+    Event.Read relief =
+        own == null ? valid(state, results, Quantity.RELIEF, kind.string(Which.LOWEST)) : own;
+    return relief == null || relief.bracket() == null
+        ? null
+        : EvenBow.window(quantity.share(kind), relief.bracket(), gauge);
+  }
+
   /** Whether a value is in a window whose ends count as inside. */
   static boolean inside(double value, Window window) {
     return value >= window.lowMm() - SLACK && value <= window.highMm() + SLACK;
@@ -68,10 +98,13 @@ final class Values {
   static Verdict verdict(
       State state, Results results, Kind kind, Style style, Quantity quantity, int index) {
     Event.Read read = valid(state, results, quantity, kind.strings().get(index));
-    if (read == null || kind.windows().get(quantity) == null) {
+    Window window =
+        read == null
+            ? null
+            : window(state, results, kind, style, quantity, index, read.gaugeStep());
+    if (read == null || window == null) {
       return Verdict.NOT_MEASURED;
     }
-    Window window = kind.target(quantity, style, index).window();
     Bracket bracket = read.bracket();
     if (bracket != null) {
       return Verdict.of(quantity, bracket, window);

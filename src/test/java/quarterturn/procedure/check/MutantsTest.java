@@ -44,8 +44,11 @@ class MutantsTest {
           "buzz",
           "sign-off",
           "relief-check",
+          "ladder",
+          "blocks/edges",
           "blocks/find-rod",
           "blocks/fit-strings",
+          "blocks/ladder",
           "blocks/make-ready",
           "blocks/one-turn",
           "blocks/pocket-turn",
@@ -62,11 +65,20 @@ class MutantsTest {
       Map.of(
           "blocks/fit-strings",
           List.of("strings"),
+          "blocks/ladder",
+          List.of("ladder", "buzz"),
           "blocks/make-ready",
           List.of("relief-check", "season", OF_BLOCKS),
           "blocks/reading",
           List.of(
-              "plain", "nut-clearance", "action", "intonation", "pickups", "season", OF_BLOCKS));
+              "plain",
+              "nut-clearance",
+              "action",
+              "intonation",
+              "pickups",
+              "season",
+              "ladder",
+              OF_BLOCKS));
 
   /** The most changes that are drawn, as they come; a long run tries all there are. */
   private static final int DRAWN = Draws.of(240);

@@ -23,7 +23,8 @@ class BreakInCallTest {
     Play play = inTheSearchForABuzz();
     play.resumeAfter(Duration.ofHours(5)).ok();
     assertThat(play.state().bench().has(Fact.AT_PITCH)).isFalse();
-    play.to("tune");
+    play.to("heard").choose("unheard");
+    assertThat(play.step()).isEqualTo("tune-again");
     assertThat(play.prompt().said().procedure()).isEqualTo("sign-off");
   }
 
@@ -31,6 +32,7 @@ class BreakInCallTest {
   void afterAShortOneTheCallerReadsWithoutTuning() throws Exception {
     Play play = inTheSearchForABuzz();
     play.resumeAfter(Duration.ofMinutes(5)).ok();
+    play.to("heard").choose("unheard");
     play.to("relief-left");
     assertThat(play.state().position().reached("tune")).isEqualTo(1);
   }

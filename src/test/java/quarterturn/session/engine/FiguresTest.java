@@ -248,29 +248,28 @@ class FiguresTest {
     Play play =
         Play.of(Play.library("buzz"), Role.BEGINNER, "bass-34", Style.MEDIUM, relief(), action());
     assertThat(play.bench.overview().contact()).isNull();
-    play.to("where").choose("middle");
-    assertThat(play.step()).isEqualTo("reckon");
+    play.to("where");
     assertThat(play.bench.overview().contact()).isNotNull();
-    assertThat(play.prompt().said().text()).contains("For a medium touch");
     Play unread = Play.of(Play.library("buzz"), Role.BEGINNER, "bass-34", Style.MEDIUM);
-    unread.to("where").choose("middle");
-    assertThat(unread.prompt().said().text()).contains("Without relief and action");
+    assertThat(unread.to("where").bench.overview().contact()).isNull();
   }
 
   /** The stroke is the one that the middle of the windows just clears: common sense, no source. */
   @Test
   void whatStandsInTheMiddleClearsAndWhatIsLowerStrikes() throws Exception {
+    assertThat(contact(2.4)).contains("should clear every fret");
     assertThat(contact(2.5)).contains("should clear every fret");
-    assertThat(contact(2.75)).contains("should clear every fret");
     String low = contact(2.0);
-    assertThat(low).contains("should strike");
+    assertThat(low).contains("For a medium touch, the lowest string should strike");
+    assertThat(low).contains("an ideal string, even frets and a stroke that just clears");
     assertThat(low).contains("more action at fret 12");
   }
 
   private static String contact(double action) throws Exception {
-    Event.Before read = new Event.Before(Play.NOON, Quantity.ACTION, "E1", null, action, List.of());
-    Play play =
-        Play.of(Play.library("buzz"), Role.BEGINNER, "bass-34", Style.MEDIUM, relief(), read);
-    return play.to("where").choose("middle").prompt().said().text();
+    Play play = Play.of(Play.library("buzz"), Role.BEGINNER, "bass-34", Style.MEDIUM);
+    play.to("heard").choose("hard").to("relief").read("0.35 passes 0.40 lifts");
+    play.read("0.35 passes 0.40 lifts").to("low-strings").give(new Answer.Value(action));
+    assertThat(play.step()).isEqualTo("owner-touch");
+    return play.prompt().said().text();
   }
 }

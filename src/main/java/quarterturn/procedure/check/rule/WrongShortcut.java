@@ -3,6 +3,7 @@ package quarterturn.procedure.check.rule;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.bench.BenchState;
 
 /** The rule that a technician's short path leaves nothing out that matters. */
 public final class WrongShortcut {
@@ -23,6 +24,9 @@ public final class WrongShortcut {
   }
 
   private static @Nullable String wrong(Step step, Shortcut shortcut) {
+    if (shortcut.way() == Shortcut.Way.ONCE) {
+      return once(step, shortcut);
+    }
     boolean skips = shortcut.way() == Shortcut.Way.SKIP;
     String way = skips ? "is skipped" : "is merged";
     if (step.words().neverSkip()) {
@@ -37,6 +41,9 @@ public final class WrongShortcut {
       }
       return skips && !step.words().hazards().isEmpty() ? way + ", and warns of a hazard" : null;
     }
+    if (step instanceof Step.Measure) {
+      return way + ", and takes a reading";
+    }
     if (!skips) {
       return way + ", and is a wait";
     }
@@ -44,5 +51,17 @@ public final class WrongShortcut {
       return way + ", and is the daily rest";
     }
     return shortcut.when() == null ? way + " on no condition, and is a wait" : null;
+  }
+
+  private static @Nullable String once(Step step, Shortcut shortcut) {
+    if (step.words().neverSkip()) {
+      return "is done once, and is marked never-skip";
+    }
+    if (shortcut.when() != null) {
+      return "is done once, and has a condition";
+    }
+    return BenchState.lasting(step)
+        ? null
+        : "is done once, and gives nothing that could still hold";
   }
 }

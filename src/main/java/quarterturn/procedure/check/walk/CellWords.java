@@ -74,7 +74,7 @@ public final class CellWords {
     }
     boolean bounded = s.from() > -Cell.WITHOUT_END || s.below() < Cell.WITHOUT_END;
     String value = bounded ? " " + value(s.from(), s.below(), quantity) : "";
-    if (quantity != Quantity.RELIEF) {
+    if (!quantity.ofBow()) {
       return quantity.word() + (bounded ? value : " was read");
     }
     String lean =

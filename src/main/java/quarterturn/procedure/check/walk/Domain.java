@@ -205,12 +205,12 @@ public final class Domain {
       List<Cell> cells, Quantity quantity, Verdict verdict, double from, double below) {
     BiConsumer<@Nullable Verdict, @Nullable Verdict> add =
         (lean, near) -> cells.add(new Cell.Standing(verdict, lean, near, from, below));
-    // Only relief is held to its window by one reading; the others are, string by string.
-    boolean relief = quantity == Quantity.RELIEF;
-    if (verdict == Verdict.NOT_MEASURED || (!relief && verdict != Verdict.UNDECIDED)) {
+    // Only a bow is held to its window by one reading; the others are, string by string.
+    boolean bow = quantity.ofBow();
+    if (verdict == Verdict.NOT_MEASURED || (!bow && verdict != Verdict.UNDECIDED)) {
       return;
     }
-    if (relief && verdict == Verdict.UNDECIDED) {
+    if (bow && verdict == Verdict.UNDECIDED) {
       add.accept(Verdict.BELOW, Verdict.BELOW);
       add.accept(Verdict.IN, Verdict.BELOW);
       add.accept(Verdict.IN, Verdict.ABOVE);

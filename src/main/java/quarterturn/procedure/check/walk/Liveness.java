@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
 import quarterturn.procedure.bench.BenchState;
@@ -193,7 +194,9 @@ final class Liveness {
     BitSet live = new BitSet();
     Set<Quantity> read = EnumSet.noneOf(Quantity.class);
     add(matter.next(), live, read);
-    if (matter.step() instanceof Step.Measure measure && measure.which() != Which.HIGHEST) {
+    if (matter.step() instanceof Step.Measure measure
+        && measure.which() != Which.HIGHEST
+        && !Shortcut.once(measure)) {
       // A reading replaces the one before, but on the ways on where nothing could be read.
       live.andNot(matter.replaced());
       read.remove(measure.quantity());

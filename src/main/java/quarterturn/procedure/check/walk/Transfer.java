@@ -72,16 +72,26 @@ final class Transfer {
 
   private final Step.Cases<Effect> cases =
       new Step.Cases<>(
-          tell -> before -> forked(tell, told(tell, before)),
+          tell -> before -> forked(tell, before.bench().passes(tell) ? before : told(tell, before)),
           choose ->
               before -> choose.options().stream().map(one -> chosen(choose, one, before)).toList(),
           note -> before -> List.of(new Onward(note.go(), before, Fan.REST)),
           pause -> before -> List.of(new Onward(pause.go(), before, Fan.REST)),
           adjust -> before -> adjusted(adjust, before),
-          this::reading,
+          measure -> {
+            Effect read = reading(measure);
+            return before ->
+                before.bench().passes(measure) ? forked(measure, before) : read.from(before);
+          },
           compute -> before -> forked(compute, before),
           turn -> before -> turned(turn, before),
-          wait -> before -> List.of(new Onward(wait.go(), waited(wait, before), Fan.REST)),
+          wait ->
+              before ->
+                  List.of(
+                      new Onward(
+                          wait.go(),
+                          before.bench().passes(wait) ? before : waited(wait, before),
+                          Fan.REST)),
           // What a call comes to is walked in the procedure that it calls.
           call -> before -> List.of(),
           done -> before -> List.of(),

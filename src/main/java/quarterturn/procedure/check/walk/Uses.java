@@ -44,6 +44,10 @@ public final class Uses {
     for (Subject subject : condition.subjects()) {
       if (subject instanceof Subject.OfQuantity read) {
         used.add(read.quantity());
+        if (read.quantity().ofPart()) {
+          // What is right for a part follows from the relief.
+          used.add(Quantity.RELIEF);
+        }
       }
     }
   }
