@@ -10,6 +10,7 @@ import quarterturn.procedure.Blank;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Which;
+import quarterturn.unit.Bracket;
 import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
@@ -132,9 +133,10 @@ final class Blanks {
 
   private String reading() {
     Reading last = state.history().last(Which.LOWEST);
-    return last == null || last.read().bracket() == null
+    Bracket read = last == null ? null : last.read().bracket();
+    return read == null
         ? "not read"
-        : last.read().bracket().toString();
+        : read.equals(Bracket.touches()) ? "none (touches)" : read.toString();
   }
 
   /** The rod's position in words: "1/8 turn tighter than it was found". */

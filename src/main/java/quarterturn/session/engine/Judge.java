@@ -166,14 +166,28 @@ record Judge(
 
   /**
    * Millimetres by which the lowest string reads more than the highest; 0 unless both were read
-   * after the same number of turns.
+   * after the same number of turns. Without end where one touches and the other is in its window,
+   * since how far the first is bowed back can't be read.
    */
   private double differing() {
     Reading low = state.history().last(Which.LOWEST);
     Reading high = state.history().last(Which.HIGHEST);
-    return low == null || high == null || low.turnsBefore() != high.turnsBefore()
-        ? 0
-        : more(low, high);
+    if (low == null || high == null || low.turnsBefore() != high.turnsBefore()) {
+      return 0;
+    }
+    double more = more(low, high);
+    return (touches(low) && inside(high)) || (touches(high) && inside(low))
+        ? Math.copySign(Double.POSITIVE_INFINITY, more)
+        : more;
+  }
+
+  private boolean touches(Reading reading) {
+    return Bracket.touches().equals(reading.read().bracket());
+  }
+
+  private boolean inside(Reading reading) {
+    Bracket bracket = reading.read().bracket();
+    return bracket != null && window != null && Verdict.of(bracket, window) == Verdict.IN;
   }
 
   /**

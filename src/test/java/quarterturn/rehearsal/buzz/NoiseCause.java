@@ -1,5 +1,7 @@
 package quarterturn.rehearsal.buzz;
 
+import java.util.List;
+
 /**
  * A cause of noise, a row of a repairer's table each (common practice, no source), with the outcome
  * that names it.
@@ -45,8 +47,11 @@ enum NoiseCause {
     this.where = where;
   }
 
-  String outcome() {
-    return outcome;
+  /**
+   * The outcomes that name it: a neck that bends back at the nut may show in its relief, or not.
+   */
+  List<String> outcomes() {
+    return this == NUT_END_BACK ? List.of(outcome, "nut-end-back") : List.of(outcome);
   }
 
   /** The noise as it is heard, by the id of its answer. */

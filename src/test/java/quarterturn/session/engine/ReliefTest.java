@@ -248,4 +248,12 @@ class ReliefTest {
     play.choose("crossed");
     assertThat(((Prompt.HandOver) play.prompt()).outcome()).isEqualTo("twist");
   }
+
+  /** How far a string that touches is bowed back can't be read: common practice, no source. */
+  @Test
+  void aStringThatTouchesWhileTheOtherIsInRangeIsATwist() throws Exception {
+    Play play = Play.of(Play.relief(), Role.BEGINNER, "electric-24", Style.LIGHT).to("found-low");
+    play.read("0.10..0.15").read("0.10..0.15").read("touches");
+    assertThat(play.step()).isEqualTo("sight");
+  }
 }
