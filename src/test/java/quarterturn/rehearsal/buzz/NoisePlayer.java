@@ -26,6 +26,10 @@ final class NoisePlayer {
   /** A twist in millimetres that shows over two sticks. */
   private static final double TILTED_MM = 0.1;
 
+  /** The noises that the second question tells apart. */
+  private static final List<String> OTHERS =
+      List.of("in-neck", "wavers", "ticks", "drifts", "swells", "dies");
+
   private final NoisyInstrument on;
   private final SplittableRandom random;
   private final TreeSet<Integer> stopped = new TreeSet<>();
@@ -80,7 +84,8 @@ final class NoisePlayer {
   private String truth(String step) {
     NoiseCause cause = on.cause();
     return switch (step) {
-      case "heard" -> cause.heard();
+      case "heard" -> OTHERS.contains(cause.heard()) ? "other" : cause.heard();
+      case "noise" -> cause.heard();
       case "parts" -> cause == NoiseCause.LOOSE_PART ? "stops" : "stays";
       case "where" -> cause.where().isEmpty() ? where() : cause.where();
       case "capo-test" -> stopped.contains(1) ? "not-gone" : "gone";
