@@ -209,4 +209,17 @@ class ShelfTest {
         .endsWith("It is checked with the procedures that use it; check one of those");
     assertThat(faults.split(file)).hasLength(2);
   }
+
+  /** The steps that it would have had are not missed one by one. */
+  @Test
+  void aBlockThatIsNoYamlIsOneFault() throws Exception {
+    put("procedures/blocks/torn.yaml", "block: torn\nsteps:\n  - tell: a\n    text: One: two\n");
+    put(
+        "procedures/uses.yaml",
+        "procedure: uses\nrevision: 1\ntitle: T\npurpose: P\ntools: []\nretune: a\nsteps:\n"
+            + "  - part: All\n  - use: torn\n  - tell: b\n    text: T.\n    go: a\n");
+    UnreadableException e = assertThrows(UnreadableException.class, () -> load("uses"));
+    assertThat(e.faults()).hasSize(1);
+    assertThat(e).hasMessageThat().contains("a colon that cannot stand here");
+  }
 }

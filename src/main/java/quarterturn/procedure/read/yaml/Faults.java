@@ -88,9 +88,22 @@ public final class Faults {
     return found.isEmpty();
   }
 
-  /** Every fault, in the order of the file. */
+  /**
+   * Every fault, in the order of the file. Ids that are not found are left out where a file that may
+   * have them can't be read.
+   */
   public List<Fault> sorted() {
-    Stream<Fault> sorted = found.stream().sorted(Fault.BY_PLACE).distinct();
+    boolean torn =
+        found.stream()
+            .anyMatch(
+                fault ->
+                    fault.rule().equals(Slip.NOT_YAML.word())
+                        && !fault.mark().file().equals(source.file()));
+    Stream<Fault> sorted =
+        found.stream()
+            .filter(fault -> !torn || !fault.rule().equals(Slip.UNKNOWN_ID.word()))
+            .sorted(Fault.BY_PLACE)
+            .distinct();
     if (more == 0) {
       return sorted.toList();
     }
