@@ -22,9 +22,12 @@ public final class InWindow {
 
   private InWindow() {}
 
-  /** An outcome as it is shown: files say window where people read range. */
+  /** An outcome as it is shown: files say window and owner where people read range and cause. */
   public static String shown(String outcome) {
-    return outcome.replaceAll("\\b(in|of)-window\\b", "$1-range").replace('-', ' ');
+    return outcome
+        .replaceAll("\\b(in|of)-window\\b", "$1-range")
+        .replaceAll("^owner-", "cause: ")
+        .replace('-', ' ');
   }
 
   /** Whether a step is an end that says so. */

@@ -10,6 +10,10 @@ public final class Protection {
           "\\b(goggles|(safety )?glasses|spectacles|visor|protection|gloves|cautions?|warnings?"
               + "|precautions?|hazards?)\\b");
 
+  private static final Pattern WORN =
+      Pattern.compile(
+          "\\b(put|with|wear|have)\\b.{0,24}\\b(eye protection|goggles|safety glasses|gloves)\\b");
+
   /** Words that say of something that it is not needed. */
   private static final Pattern NEEDLESS =
       Pattern.compile(
@@ -41,6 +45,11 @@ public final class Protection {
       Pattern.compile("\\b(think|thinks|thought|believe|believes|wrong)\\b|\\?$");
 
   private Protection() {}
+
+  /** Whether a text has somebody put a protection of the eyes or the hands on. */
+  public static boolean worn(String text) {
+    return WORN.matcher(plain(text)).find();
+  }
 
   /** Whether a sentence says that a protection or a warning it names is not needed. */
   public static boolean dismissed(String sentence) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import quarterturn.procedure.Branch;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Protection;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Ways;
 import quarterturn.procedure.condition.Condition;
@@ -91,11 +92,17 @@ public final class Skips {
     return !(condition instanceof Condition.Is is) || (is.role() == role) == hold;
   }
 
+  /** Whether a step is marked never-skip, or has somebody put a protection on. */
+  public static boolean guards(Step step) {
+    return step.words().neverSkip()
+        || (step instanceof Step.Tell && Protection.worn(step.words().text()));
+  }
+
   private static List<Skip> skips(
       Procedure procedure, Step fork, Set<String> passing, Set<String> around, Role skipping) {
     List<Skip> skips = new ArrayList<>();
     for (Step step : procedure.steps().values()) {
-      if (!(step instanceof Step.Wait) && !step.words().neverSkip()) {
+      if (!(step instanceof Step.Wait) && !guards(step)) {
         continue;
       }
       Set<String> behind = reach(procedure, passing, Set.of(fork.id()));

@@ -17,7 +17,7 @@ record RepairWork(Set<String> verbs, Set<String> with, Pattern where) {
       "\\b(on|onto|upon|across|over|along|into|under|around|through)( \\S+){0,3} ";
 
   private static final String NEAR =
-      "\\b(on|onto|across|over|in|into|near|by|beside|under|before|at|against)( \\S+){0,3} ";
+      "\\b(on|onto|across|over|above|in|into|near|by|beside|under|before|at|against)( \\S+){0,3} ";
 
   private static final String WOOD =
       "(board|fingerboard|fretboard|frets?|wood|top|neck|heel|bridge|body|instrument|guitar|bass|crack)\\b";
@@ -34,6 +34,7 @@ record RepairWork(Set<String> verbs, Set<String> with, Pattern where) {
           work("", "glue superglue epoxy cyanoacrylate adhesive solder varnish lacquer putty"),
           work("", "drill cordless sander grinder hacksaw saw jigsaw chisel crowbar"),
           work("", "pliers hammer mallet vice vise"),
+          work("", "emery sandpaper abrasive"),
           work(
               "",
               "lips teeth mouth",
@@ -50,7 +51,7 @@ record RepairWork(Set<String> verbs, Set<String> with, Pattern where) {
               "wet damp soaked soaking dripping sodden water",
               UPON + WOOD),
           work("wrap cover", "wet damp soaked soaking dripping", "\\b" + WOOD),
-          work("soak drench moisten", "", "\\b" + WOOD),
+          work("soak drench moisten flood swamp", "", "\\b" + WOOD),
           work("open reach", "amplifier amp"),
           work(
               "take remove unscrew undo lift pull",

@@ -89,8 +89,8 @@ public final class Faults {
   }
 
   /**
-   * Every fault, in the order of the file. Ids that are not found are left out where a file that may
-   * have them can't be read.
+   * Every fault, in the order of the file. Ids that are not found are left out where a file that
+   * may have them can't be read.
    */
   public List<Fault> sorted() {
     boolean torn =
