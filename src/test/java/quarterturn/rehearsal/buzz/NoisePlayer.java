@@ -96,7 +96,6 @@ final class NoisePlayer {
       case "other-string" -> cause == NoiseCause.STRING_DEAD ? "gone" : "stays";
       case "hump" -> rocks(on.kind().jointFret()) ? "rocks" : "still";
       case "bent" -> "range";
-      case "fret-end" -> cause == NoiseCause.FRET_END ? "enters" : "tight";
       case "rocker" -> rocker();
       case "pressed" -> cause == NoiseCause.FRET_LOOSE ? "stops" : "stays";
       case "whine" -> cause.where();
@@ -162,6 +161,9 @@ final class NoisePlayer {
   private String rocker() {
     if (on.cause() == NoiseCause.WORN_FRET) {
       return "worn";
+    }
+    if (on.cause() == NoiseCause.FRET_END) {
+      return "end";
     }
     for (int fret : struck) {
       if (fret < on.kind().frets() && rocks(fret)) {

@@ -36,7 +36,7 @@ class CoverTest {
       })
   void everyWayIsTaken(String id) throws Exception {
     Library library = library(id);
-    Covered covered = Cover.of(library, 1, 300, TIME);
+    Covered covered = Cover.of(library, 3, 300, TIME);
     // What it calls is covered by itself.
     assertThat(covered.own().never()).isEmpty();
     assertThat(covered.taken()).containsAtLeastElementsIn(Ways.of(library.main()));
