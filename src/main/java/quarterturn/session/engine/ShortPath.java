@@ -32,8 +32,10 @@ record ShortPath(Walk walk) {
       return "on record: " + known;
     }
     Shortcut shortcut = step.words().shortcut();
-    // Of a reading on each string the first alone is not all.
-    if (state.position().string() == 0 && state.bench().passes(step)) {
+    // Of a reading on each string the first alone is not all; and pitch drifts in an open session.
+    if (state.position().string() == 0
+        && state.history().timely(now)
+        && state.bench().passes(step)) {
       return "still so";
     }
     if (shortcut == null || shortcut.way() != Shortcut.Way.SKIP) {

@@ -38,4 +38,13 @@ class OnceTest {
     assertThat(play.to("tune").prompt().said().text()).contains("tune every string to its pitch");
     play.to("relief");
   }
+
+  /** Nobody closed the program: the strings have drifted all the same. */
+  @Test
+  void stringsThatWereTunedHoursAgoAreTunedAgain() throws Exception {
+    Play play = alongTheNeck();
+    play.bench.setClock(play.bench.now().plus(Duration.ofHours(5)));
+    evenBow(play);
+    assertThat(play.step()).isEqualTo("tune-again");
+  }
 }
