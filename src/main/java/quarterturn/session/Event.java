@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
+import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
@@ -262,8 +264,29 @@ public sealed interface Event {
     }
   }
 
-  /** A hazard was shown and accepted before a step. */
-  record Accepted(Instant at, String step, String hazard) implements Kept, Still {
+  /**
+   * Hazards were shown and accepted before a step.
+   *
+   * @param hazard id of the first
+   * @param also ids of those that were accepted with it
+   */
+  record Accepted(Instant at, String step, String hazard, List<String> also)
+      implements Kept, Still {
+    public Accepted {
+      also = List.copyOf(also);
+    }
+
+    /** Those of one page, at least one. */
+    public static Accepted of(Instant at, String step, List<Hazard> page) {
+      List<String> ids = page.stream().map(Hazard::id).toList();
+      return new Accepted(at, step, ids.get(0), ids.subList(1, ids.size()));
+    }
+
+    /** The ids of all that were accepted. */
+    public List<String> hazards() {
+      return Stream.concat(Stream.of(hazard), also.stream()).toList();
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.accepted().apply(this);

@@ -67,7 +67,7 @@ final class Examiner {
         .match(
             new Prompt.Cases<Taking>(
                 tell -> () -> new Event.Told(now, step, walk.changes(state, step, null)),
-                caution -> () -> new Event.Accepted(now, step, caution.hazard().id()),
+                caution -> () -> Event.Accepted.of(now, step, caution.hazards()),
                 choose -> () -> chose(state, choose, answer, now),
                 write -> () -> wrote(state, step, answer, now),
                 measure -> () -> read(state, measure, answer, now),

@@ -53,7 +53,7 @@ final class Fold {
             },
             accepted ->
                 readFirst(
-                    state.accepting(Lists.with(state.accepted(), accepted.hazard())), event.at()),
+                    state.accepting(Lists.union(state.accepted(), accepted.hazards())), event.at()),
             told -> told(state, told, before),
             noted -> noted(state.backTo(before), noted),
             adjusted -> adjusted(state.backTo(before), adjusted),

@@ -178,12 +178,11 @@ final class Prompter {
         return record(new Event.WaitBegan(now, step.id(), rests.until()));
       }
     }
-    for (Hazard hazard : hazards(step)) {
-      if (!state.accepted().contains(hazard.id())) {
-        // The step itself is not shown before its hazards are accepted.
-        return show(
-            new Prompt.Caution(said(state, step.id(), EngineQuestions.BEFORE, null), hazard));
-      }
+    List<Hazard> ahead =
+        hazards(step).stream().filter(hazard -> !state.accepted().contains(hazard.id())).toList();
+    if (!ahead.isEmpty()) {
+      // The step itself is not shown before its hazards are accepted.
+      return show(new Prompt.Caution(said(state, step.id(), EngineQuestions.BEFORE, null), ahead));
     }
     return next(state, step, ruling, now);
   }

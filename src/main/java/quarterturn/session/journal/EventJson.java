@@ -62,7 +62,7 @@ final class EventJson {
             Event.Started.class,
             "at procedure revision digest role instrument? kind? style? joint-fret? past before?"
                 + " own? carried? from? by?")
-        .kind("accepted", Event.Accepted.class, "at step hazard")
+        .kind("accepted", Event.Accepted.class, "at step hazard also?")
         .kind("told", Event.Told.class, "at step changes?")
         .kind("noted", Event.Noted.class, "at step text")
         .kind("adjusted", Event.Adjusted.class, "at step change string amount")

@@ -119,7 +119,7 @@ public final class Samples {
             null,
             "/home/demo/bench/procedures/relief.yaml",
             "Ana"),
-        new Event.Accepted(at(1), "tools", "sharp-ends"),
+        new Event.Accepted(at(1), "tools", "sharp-ends", List.of("posture")),
         new Event.Told(at(2), "tools"),
         new Event.Chose(at(3), "rod-place", "headstock", null),
         relief(4, Which.LOWEST, 0.3, 0.35),
