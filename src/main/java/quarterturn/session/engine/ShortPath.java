@@ -1,8 +1,11 @@
 package quarterturn.session.engine;
 
 import java.time.Instant;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Step;
@@ -51,21 +54,41 @@ record ShortPath(Walk walk) {
    * The id of the option that the instrument's own facts give, or what was answered here before; or
    * null where it is asked for.
    */
-  static @Nullable String known(State state, Step.Choose choose) {
+  @Nullable String known(State state, Step.Choose choose) {
     Recorded what = choose.records();
     if (what == null || choose.words().neverSkip()) {
       return null;
     }
-    Event.Own own = state.started().own();
-    Worded fact = own == null ? null : fact(own, what);
-    String said = state.position().chosen(choose.id());
+    String made = made(state, walk.library(), what);
     return choose.options().stream()
-        .filter(option -> what.names(option.id()))
-        .filter(o -> o.id().equals(said) || (fact != null && o.id().equals(fact.word())))
+        .filter(option -> option.id().equals(made))
         .filter(option -> option.establishes().isEmpty() && option.changes() == null)
         .map(Step.Option::id)
         .findFirst()
         .orElse(null);
+  }
+
+  /**
+   * What is on record of how the instrument is made: the word of its own fact, or else of what was
+   * answered before; null for none.
+   */
+  static @Nullable String made(State state, Library library, Recorded what) {
+    Event.Own own = state.started().own();
+    Worded fact = own == null ? null : fact(own, what);
+    return fact == null ? answered(state, library, what) : fact.word();
+  }
+
+  private static @Nullable String answered(State state, Library library, Recorded what) {
+    Map<String, String> chosen = state.position().chosen();
+    for (Procedure procedure : library.procedures().values()) {
+      for (Step step : procedure.steps().values()) {
+        String said = chosen.get(procedure.id() + "/" + step.id());
+        if (said != null && step.records() == what && what.names(said)) {
+          return said;
+        }
+      }
+    }
+    return null;
   }
 
   private static @Nullable Worded fact(Event.Own own, Recorded what) {

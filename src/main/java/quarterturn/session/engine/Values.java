@@ -86,9 +86,21 @@ final class Values {
       return null;
     }
     boolean spoiled =
-        state.history().changesSince(last.changesBefore()).stream()
+        state.history().changesSince(last.changesBefore(), string).stream()
             .anyMatch(one -> results.spoils(one.change(), quantity));
     return spoiled ? null : last.read();
+  }
+
+  /**
+   * Whether the last reading on a string still holds after a change that concerned other strings
+   * alone.
+   */
+  static boolean kept(State state, Results results, Quantity quantity, String string) {
+    Reading last = Lists.last(state.history().readings(), r -> of(r, quantity, string));
+    return last != null
+        && valid(state, results, quantity, string) != null
+        && state.history().changesSince(last.changesBefore()).stream()
+            .anyMatch(one -> !one.concerns(string) && results.spoils(one.change(), quantity));
   }
 
   /**

@@ -13,12 +13,15 @@ import quarterturn.procedure.Branch;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.bench.Detours;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Verdict;
+import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.OwnMake;
 import quarterturn.session.Place;
@@ -173,6 +176,40 @@ record Walk(Library library, Guard guard) {
   }
 
   /**
+   * The notes of the strings that a step sets, where that concerns no other string; else none.
+   */
+  List<String> strings(State state, Step.Adjust step) {
+    Kind kind = kind(state);
+    String bridge = ShortPath.made(state, library, Recorded.BRIDGE);
+    if (kind == null || !step.adjustment().alone() || BridgeKind.PAIRED.word().equals(bridge)) {
+      return List.of();
+    }
+    List<String> set = new ArrayList<>();
+    for (int at = nextString(state, step, 0); at >= 0; at = nextString(state, step, at + 1)) {
+      set.add(kind.strings().get(at));
+    }
+    return set;
+  }
+
+  /**
+   * Index of the next string, at or after {@code from}, on which a step reads, or -1: of a step
+   * that reads each, one whose reading a change to other strings has left as it was is passed over.
+   */
+  int nextRead(State state, Step.Measure step, int from) {
+    Kind kind = kind(state);
+    if (kind == null || step.which() != Which.EACH) {
+      return -1;
+    }
+    List<String> strings = kind.strings();
+    for (int i = from; i < strings.size(); i++) {
+      if (!Values.kept(state, library.results(), step.quantity(), strings.get(i))) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /**
    * Moves on by the first branch that holds.
    *
    * @param just the reading just taken, or null
@@ -280,7 +317,12 @@ record Walk(Library library, Guard guard) {
                         ? here
                         : to(passed(state, 0), pause.go()),
                 adjust -> adjust(state, adjust, at),
-                measure -> here,
+                measure -> {
+                  int first = nextRead(state, measure, 0);
+                  return first > 0
+                      ? new Arrived(state.with(state.position().string(first)), false)
+                      : here;
+                },
                 compute -> branch(state, compute.then(), at, " has no way on"),
                 turn -> toReading(state, turn, at),
                 wait -> here,
