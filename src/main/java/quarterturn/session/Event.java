@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Hazard;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
@@ -94,6 +95,7 @@ public sealed interface Event {
    * @param carried what other records mean for it; null in sessions that began before that was kept
    * @param from the user's own file that the procedure stood in, or null for one of the program's
    * @param by who works, or null where that was not said
+   * @param known what was answered of how it is made in earlier sessions
    */
   record Started(
       Instant at,
@@ -110,11 +112,13 @@ public sealed interface Event {
       @Nullable Own own,
       @Nullable Carried carried,
       @Nullable String from,
-      @Nullable String by)
+      @Nullable String by,
+      List<Known> known)
       implements Kept, Still {
     public Started {
       past = List.copyOf(past);
       before = List.copyOf(before);
+      known = List.copyOf(known);
     }
 
     /** One that follows a procedure of the program, by whom is not said. */
@@ -147,7 +151,8 @@ public sealed interface Event {
           own,
           carried,
           null,
-          null);
+          null,
+          List.of());
     }
 
     @Override
@@ -155,6 +160,13 @@ public sealed interface Event {
       return cases.started().apply(this);
     }
   }
+
+  /**
+   * What was answered in an earlier session on the same instrument of how it is made.
+   *
+   * @param answer id of the option that was chosen
+   */
+  record Known(Instant at, Recorded what, String answer) {}
 
   /**
    * Facts of an instrument in place of its kind's.

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.session.Event;
+import quarterturn.session.PastAnswers;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
@@ -21,7 +22,18 @@ public final class EngineQuestions {
   static final String RECALL = "was-turn-made";
 
   public static final String KIND = "kind";
-  public static final String STYLE = "style";
+  public static final String STYLE = PastAnswers.STYLE;
+
+  /** Id of the question whether what is on record of the instrument is still so. */
+  static final String AS_RECORDED = "as-recorded";
+
+  static final String SAME = "same";
+
+  /** The answers to {@link #AS_RECORDED}, the ordinary one first. */
+  static final List<Prompt.Option> AS_RECORDED_OPTIONS =
+      List.of(
+          new Prompt.Option(SAME, "Yes, as recorded"),
+          new Prompt.Option("differs", "No, something differs; ask me"));
 
   /** Id of the question asked when a procedure needs a result that is stale or was never read. */
   static final String NEEDS = "what-is-missing";

@@ -153,6 +153,8 @@ final class Fold {
           chose.option().equals(EngineQuestions.TAKE_THE_WAY)
               ? walk.first(state, chose.at())
               : state.with(state.pending().refused(walk.lacking(state, chose.at())));
+      case EngineQuestions.AS_RECORDED ->
+          state.with(state.position().said(chose.step(), chose.option()));
       case EngineQuestions.SINCE ->
           state.with(state.position().chose(chose.step(), chose.option()));
       default -> chosen(state, chose);

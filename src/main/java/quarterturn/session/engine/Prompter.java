@@ -150,6 +150,13 @@ final class Prompter {
   }
 
   private Next ofStep(State state, Step step, Instant now) {
+    if (path.toConfirm(state, step)) {
+      String text = String.join("\n", path.record(state)) + "\nAs recorded?";
+      return show(
+          new Prompt.Choose(
+              said(state, EngineQuestions.AS_RECORDED, text, null),
+              EngineQuestions.AS_RECORDED_OPTIONS));
+    }
     String passed = path.skipped(state, step, now);
     if (passed != null) {
       return record(new Event.Passed(now, step.id(), passed));
