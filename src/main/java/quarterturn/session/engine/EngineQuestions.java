@@ -61,6 +61,17 @@ public final class EngineQuestions {
           new Prompt.Option("turned", "Yes, the rod was turned"),
           new Prompt.Option("restrung", "Yes, other strings or another tuning"));
 
+  /** Id of the question whether an answer that ends the session was meant. */
+  static final String ENDS = "ends-here";
+
+  static final String TAKE_BACK = "take-back";
+
+  /** The answers to {@link #ENDS}, the one that was given first. */
+  static final List<Prompt.Option> ENDS_OPTIONS =
+      List.of(
+          new Prompt.Option("end", "End the session here"),
+          new Prompt.Option(TAKE_BACK, "Take my last answer back"));
+
   /** Outcome of a session that lacks a needed result. */
   static final String NOT_FRESH = "not-fresh";
 

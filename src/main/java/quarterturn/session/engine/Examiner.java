@@ -113,6 +113,9 @@ final class Examiner {
         choose.options().stream().anyMatch(option -> option.id().equals(chose.option())),
         "Choose one of: " + allowed + ".");
     String step = choose.said().step();
+    if (step.equals(EngineQuestions.ENDS) && chose.option().equals(EngineQuestions.TAKE_BACK)) {
+      return new Event.Corrected(now, step);
+    }
     if (step.equals(EngineQuestions.RECALL) && state.pending().open() != null) {
       return Recall.event(chose.option(), state.pending().open(), now);
     }

@@ -153,7 +153,7 @@ final class Fold {
           chose.option().equals(EngineQuestions.TAKE_THE_WAY)
               ? walk.first(state, chose.at())
               : state.with(state.pending().refused(walk.lacking(state, chose.at())));
-      case EngineQuestions.AS_RECORDED ->
+      case EngineQuestions.AS_RECORDED, EngineQuestions.ENDS ->
           state.with(state.position().said(chose.step(), chose.option()));
       case EngineQuestions.SINCE ->
           state.with(state.position().chose(chose.step(), chose.option()));
@@ -198,7 +198,7 @@ final class Fold {
             : state
                 .with(state.history().read(read, bench.counts(read.quantity(), timely)))
                 .with(bench.read(read.quantity(), step.which(), timely));
-    int next = walk.nextRead(now, step, now.position().string() + 1);
+    int next = walk.nextRead(now, step, now.position().string() + 1, read.at());
     return next >= 0
         ? now.with(now.position().string(next))
         : walk.go(now, step.then(), read.at(), read);

@@ -13,6 +13,7 @@ import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.ConditionWords;
 import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.Lists;
 import quarterturn.unit.Worded;
@@ -37,10 +38,8 @@ record ShortPath(Walk walk) {
       return "on record: " + known;
     }
     Shortcut shortcut = step.words().shortcut();
-    // Of a reading on each string the first alone is not all; and pitch drifts in an open session.
-    if (state.position().string() == 0
-        && state.history().timely(now)
-        && state.bench().passes(step)) {
+    // Pitch drifts in an open session.
+    if (state.history().timely(now) && state.bench().passes(step) && all(state, step, now)) {
       return "still so";
     }
     if (shortcut == null || shortcut.way() != Shortcut.Way.SKIP) {
@@ -50,6 +49,12 @@ record ShortPath(Walk walk) {
       return null;
     }
     return shortcut.when() == null ? "short path" : ConditionWords.of(shortcut.when());
+  }
+
+  /** Whether, of a step that reads each string, each was read. */
+  private boolean all(State state, Step step, Instant now) {
+    return !(step instanceof Step.Measure measure && measure.which() == Which.EACH)
+        || (state.position().string() == 0 && walk.nextRead(state, measure, 0, now) < 0);
   }
 
   /**

@@ -1,5 +1,6 @@
 package quarterturn.session.engine;
 
+import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.EvenBow;
 import quarterturn.craft.Window;
@@ -89,6 +90,12 @@ final class Values {
         state.history().changesSince(last.changesBefore(), string).stream()
             .anyMatch(one -> results.spoils(one.change(), quantity));
     return spoiled ? null : last.read();
+  }
+
+  /** Whether the last reading on a string is neither spoiled nor too old to be used. */
+  static boolean holds(State state, Results results, Quantity quantity, String string, Instant at) {
+    Event.Read read = valid(state, results, quantity, string);
+    return read != null && !read.missing() && !state.history().old(read.at(), at);
   }
 
   /**

@@ -14,6 +14,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Recorded;
+import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.bench.Detours;
 import quarterturn.procedure.condition.Condition;
@@ -192,17 +193,23 @@ record Walk(Library library, Guard guard) {
   }
 
   /**
-   * Index of the next string, at or after {@code from}, on which a step reads, or -1: of a step
-   * that reads each, one whose reading a change to other strings has left as it was is passed over.
+   * Index of the next string, at or after {@code from}, on which a step that reads each reads, or
+   * -1. One whose reading a change to other strings has left as it was is passed over; where a step
+   * reads once, so is one that was read in this session and still holds.
    */
-  int nextRead(State state, Step.Measure step, int from) {
+  int nextRead(State state, Step.Measure step, int from, Instant at) {
     Kind kind = kind(state);
     if (kind == null || step.which() != Which.EACH) {
       return -1;
     }
     List<String> strings = kind.strings();
     for (int i = from; i < strings.size(); i++) {
-      if (!Values.kept(state, library.results(), step.quantity(), strings.get(i))) {
+      String string = strings.get(i);
+      boolean kept =
+          Values.kept(state, library.results(), step.quantity(), string)
+              || (Shortcut.once(step)
+                  && Values.holds(state, library.results(), step.quantity(), string, at));
+      if (!kept) {
         return i;
       }
     }
@@ -318,7 +325,7 @@ record Walk(Library library, Guard guard) {
                         : to(passed(state, 0), pause.go()),
                 adjust -> adjust(state, adjust, at),
                 measure -> {
-                  int first = nextRead(state, measure, 0);
+                  int first = nextRead(state, measure, 0, at);
                   return first > 0
                       ? new Arrived(state.with(state.position().string(first)), false)
                       : here;
