@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import quarterturn.procedure.condition.Feel;
-import quarterturn.report.TurnWords;
 import quarterturn.session.Prompt;
 
 /**
@@ -33,9 +32,7 @@ final class AnswerHelp {
                         + measure.quantity().example()
                         + "; or cannot.",
             turn ->
-                "How much did you really turn it? Enter: "
-                    + TurnWords.done(turn.turn())
-                    + ", as asked. Otherwise type how much, 0, or other way 1/8.",
+                "Type how far it really turned and how it felt, for example 1/8 smooth, or 0 jammed.",
             wait ->
                 "Type wait to be told when it is over, or done when the time has passed."
                     + (wait.mayLift() ? " Type lift and a reason to end it early." : "")
@@ -117,12 +114,11 @@ final class AnswerHelp {
 
   private static List<String> turn(Prompt.TurnRod turn) {
     List<String> lines = new ArrayList<>();
-    lines.add("Enter: " + TurnWords.done(turn.turn()) + ", as asked.");
-    lines.add("1/16, 0.1 or 30 deg: this much, the way that was asked.");
-    lines.add("0: it did not move.");
-    lines.add("other way 1/8: it was turned the wrong way, this much.");
-    lines.add("tighten 1/8, or loosen 1/8: what was really done.");
-    lines.add("A word for the feel may follow, as in 1/8 smooth.");
+    lines.add("1/16 smooth, 0.1 smooth or 30 deg smooth: this much, the way that was asked.");
+    lines.add("0 jammed: it did not move.");
+    lines.add("other way 1/8 smooth: it was turned the wrong way, this much.");
+    lines.add("tighten 1/8 stiff, or loosen 1/8 stiff: what was really done.");
+    lines.add("The feel is its word, its beginning, or its number: " + String.join(", ", feels()) + ".");
     if (turn.canUndo()) {
       lines.add("undo: take the last turn back instead; back still takes an answer back.");
     }

@@ -45,6 +45,7 @@ public final class AutoSource implements LineSource {
             value -> Decimals.plain(value.value()),
             cannot -> "cannot",
             turned -> turned((Prompt.TurnRod) prompt, turned),
+            felt -> felt.feel().word(),
             undo -> "undo",
             waited -> "",
             correct -> "back"));

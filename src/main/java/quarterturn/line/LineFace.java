@@ -138,43 +138,11 @@ public final class LineFace {
     if (line != null && between.takes(line)) {
       return Reply.Command.HANDLED;
     }
-    Reply reply = line == null ? null : ahead.read(line, prompt, between.ahead());
-    return reply instanceof Reply.Amount amount ? felt(amount) : reply;
+    return line == null ? null : ahead.read(line, prompt, between.ahead());
   }
 
   private boolean technician() {
     return bench.overview().role() == Role.TECHNICIAN;
-  }
-
-  /** Asks how a turn felt, until it is answered; Enter is no answer. */
-  private @Nullable Reply felt(Reply.Amount amount) throws IOException, StopKeyException {
-    paper.say("Rod: " + TurnWords.done(amount.turn()) + ".");
-    boolean show = true;
-    while (true) {
-      if (show) {
-        paper.say(PromptLines.feels());
-      }
-      String line = in.readLine(TYPE, AnswerHelp.feels());
-      if (line == null) {
-        return null;
-      }
-      Feel feel = TypedTurnReader.feel(line);
-      if (feel != null) {
-        return Reply.Give.one(new Answer.Turned(amount.turn(), feel));
-      }
-      String word = line.strip().toLowerCase(Locale.ROOT);
-      if (word.equals("back")) {
-        return Reply.Command.AGAIN;
-      }
-      Reply command = TypedReplyReader.command(word);
-      if (command == Reply.Command.QUIT) {
-        return command;
-      }
-      show = command == Reply.Command.AGAIN || command == Reply.Command.HELP;
-      if (!show) {
-        paper.say("Type 1 to 6 or a word: " + String.join(", ", AnswerHelp.feels()) + ".");
-      }
-    }
   }
 
   /** Does what a reply asks for; true where the prompt is to be printed afterwards. */

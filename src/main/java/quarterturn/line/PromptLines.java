@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.kind.Which;
 import quarterturn.report.TurnWords;
@@ -100,7 +101,7 @@ final class PromptLines {
             choose -> options(choose),
             write -> List.of(),
             measure -> List.of(reading(measure)),
-            turn -> bounds(turn),
+            turn -> Stream.concat(bounds(turn).stream(), feels().stream()).toList(),
             wait -> time(wait, now, dates),
             done -> List.of(),
             over -> List.of()));
@@ -144,13 +145,8 @@ final class PromptLines {
     return lines;
   }
 
-  /** The question how a turn felt, with its answers. */
-  static List<String> feels() {
-    List<String> lines = new ArrayList<>();
-    lines.add("How did it feel? Type the number or the word.");
-    lines.addAll(
-        numbered(
-            TypedTurnReader.FEELS.stream().map(f -> f.label() + " (" + f.word() + ")").toList()));
-    return lines;
+  private static List<String> feels() {
+    return numbered(
+        TypedTurnReader.FEELS.stream().map(f -> f.label() + " (" + f.word() + ")").toList());
   }
 }

@@ -3,7 +3,6 @@ package quarterturn.line;
 import java.util.List;
 import quarterturn.quick.Given;
 import quarterturn.session.Answer;
-import quarterturn.unit.Turn;
 
 /** What a typed line asks for. */
 sealed interface Reply {
@@ -26,9 +25,6 @@ sealed interface Reply {
 
   /** Readings and choices given by their names, at least one. */
   record Named(List<Given> given) implements Reply {}
-
-  /** A turn of the rod that was made, plus tightened; how it felt is still to be asked. */
-  record Amount(Turn turn) implements Reply {}
 
   /** The person stays until the wait is over. */
   record Stay() implements Reply {}

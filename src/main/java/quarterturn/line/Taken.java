@@ -27,6 +27,7 @@ final class Taken {
             value -> said.apply(number((Prompt.Measure) prompt, value.value())),
             cannot -> said.apply("can't be measured here"),
             turned -> said.apply(TypedTurnReader.said(turned)),
+            felt -> said.apply(felt.feel().word() + ", taken to have gone as far as was asked"),
             undo -> said.apply("the last turn is to be taken back"),
             waited -> List.of(),
             correct -> List.of("The last answer is taken back.")));

@@ -29,14 +29,22 @@ final class TypedTurnReader {
           : new Reply.Bad("There is no turn to take back here. " + AnswerHelp.of(prompt));
     }
     int last = word.lastIndexOf(' ') + 1;
-    Feel feel = exact(word.substring(last));
-    Turn turn = amount(feel == null ? word : word.substring(0, last).strip(), prompt);
-    return feel == null ? new Reply.Amount(turn) : Reply.Give.one(new Answer.Turned(turn, feel));
+    String much = word.substring(0, last).strip();
+    Feel feel = much.isEmpty() && word.matches("\\d") ? null : feel(word.substring(last));
+    if (feel == null) {
+      throw new NotUnderstoodException(AnswerHelp.of(prompt));
+    }
+    try {
+      return Reply.Give.one(new Answer.Turned(amount(much, prompt), feel));
+    } catch (NotUnderstoodException refused) {
+      // A sign to stop counts, whatever else is wrong; the engine refuses any other.
+      return Reply.Give.one(new Answer.Felt(feel));
+    }
   }
 
   private static Turn amount(String word, Prompt.TurnRod prompt) {
     if (word.isEmpty()) {
-      return prompt.turn();
+      throw new NotUnderstoodException(AnswerHelp.of(prompt));
     }
     boolean tighten = prompt.turn().turns() > 0;
     Matcher way = WAY.matcher(word);

@@ -15,12 +15,14 @@ import quarterturn.procedure.kind.Quantity;
  * @param changes by id
  * @param offers what is offered to whoever has not named a procedure, the usual one first
  * @param care how an instrument is kept once it is set up, a sentence or two each
+ * @param guide what helps a person beside the steps
  */
 public record Results(
     Map<String, Result> results,
     Map<String, Change> changes,
     List<Offer> offers,
-    List<String> care) {
+    List<String> care,
+    Guide guide) {
   /** Id of the result that states the strings' pitch. */
   public static final String PITCH = "pitch";
 
@@ -31,7 +33,7 @@ public record Results(
   public static final String CLIMATE = "climate";
 
   /** No results, changes or offers. */
-  public static final Results NONE = new Results(Map.of(), Map.of(), List.of(), List.of());
+  public static final Results NONE = new Results(Map.of(), Map.of(), List.of(), List.of(), Guide.NONE);
 
   public Results {
     results = Collections.unmodifiableMap(new LinkedHashMap<>(results));

@@ -23,6 +23,7 @@ final class Sights {
             turned -> List.of("How it would feel: " + inside(turned.feel().label()) + "."),
             Sights::nothing,
             Sights::nothing,
+            Sights::nothing,
             Sights::nothing));
   }
 

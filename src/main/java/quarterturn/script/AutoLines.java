@@ -50,6 +50,7 @@ public final class AutoLines extends InputStream {
             value -> json.put("answer", value.value()),
             cannot -> json.put("answer", "cannot"),
             turned -> json.put("turned", turned.turn().turns()).put("feel", turned.feel().word()),
+            felt -> json.put("feel", felt.feel().word()),
             undo -> json.put("answer", "undo"),
             waited -> json.put("answer", "waited"),
             correct -> json.put("answer", "correct")));

@@ -80,14 +80,16 @@ final class ScriptReplyReader {
       }
       return new Answer.Undo();
     }
-    double amount = fields.only("turned", "feel", "way").number("turned");
+    fields.only("turned", "feel", "way");
     String felt = fields.text("feel");
     Feel feel =
         Arrays.stream(Feel.values())
             .filter(f -> f.word().equals(felt))
             .findFirst()
             .orElseThrow(() -> new BadAnswerException("\"feel\" must be one of " + Takes.feels()));
-    return new Answer.Turned(new Turn(signed(amount, fields, prompt)), feel);
+    return fields.has("turned")
+        ? new Answer.Turned(new Turn(signed(fields.number("turned"), fields, prompt)), feel)
+        : new Answer.Felt(feel);
   }
 
   /** The amount of a turn with its sign; plus tightens. */

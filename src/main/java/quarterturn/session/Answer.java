@@ -68,6 +68,17 @@ public sealed interface Answer {
     }
   }
 
+  /**
+   * A report of a rod turn that gave a sign to stop, where nobody can say how far it went. It is
+   * taken to have gone as far as was asked.
+   */
+  record Felt(Feel feel) implements Answer {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.felt().apply(this);
+    }
+  }
+
   /** A wish, at a rod turn, to take the last turn back instead. */
   record Undo() implements Answer {
     @Override
@@ -109,6 +120,7 @@ public sealed interface Answer {
       Function<Value, R> value,
       Function<CannotMeasure, R> cannotMeasure,
       Function<Turned, R> turned,
+      Function<Felt, R> felt,
       Function<Undo, R> undo,
       Function<Waited, R> waited,
       Function<Correct, R> correct) {}

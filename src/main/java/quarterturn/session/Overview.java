@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.ContactMap;
 import quarterturn.craft.Window;
+import quarterturn.procedure.Guide;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
@@ -32,6 +33,7 @@ import quarterturn.unit.Turn;
  * @param stages the state of each result of a set-up
  * @param contact where the player's stroke meets the frets, where enough was read and a picture of
  *     it is asked for; else null
+ * @param guide what helps a person beside the steps
  */
 public record Overview(
     String session,
@@ -49,7 +51,8 @@ public record Overview(
     Duration day,
     @Nullable String rodPlace,
     List<Stage> stages,
-    @Nullable ContactMap contact) {
+    @Nullable ContactMap contact,
+    Guide guide) {
   public Overview {
     parts = List.copyOf(parts);
     trail = List.copyOf(trail);
@@ -63,7 +66,7 @@ public record Overview(
   public Overview of(String other) {
     return new Overview(
         session, other, kind, window, source, role, stage, parts, part, trail, net, today, day,
-        rodPlace, stages, contact);
+        rodPlace, stages, contact, guide);
   }
 
   /** Whether answers are recorded, so that the session can be resumed. */

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Guide;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Slip;
@@ -60,6 +61,11 @@ final class ResultsReader {
     for (Node line : reader.values.items(fields.optional("care"))) {
       Optional.ofNullable(reader.values.fixed(line)).ifPresent(reader.care::add);
     }
+    Guide guide =
+        new Guide(
+            reader.entries(fields.optional("words")),
+            reader.entries(fields.optional("needs")),
+            reader.entries(fields.optional("meanwhile")));
     fields.endFile();
     if (!fields.has("offers")) {
       reader.offers.addAll(program.offers());
@@ -76,7 +82,27 @@ final class ResultsReader {
             "Add it to the changes; the program makes it by itself");
       }
     }
-    return new Results(reader.results, reader.changes, reader.offers, reader.care);
+    return new Results(
+        reader.results,
+        reader.changes,
+        reader.offers,
+        reader.care,
+        guide.equals(Guide.NONE) ? program.guide() : guide);
+  }
+
+  /** Names, each with what is said of it. */
+  private List<Guide.Entry> entries(@Nullable Node list) {
+    List<Guide.Entry> entries = new ArrayList<>();
+    for (Node item : values.items(list)) {
+      MappingKeys fields = MappingKeys.of(item, "an entry", faults);
+      String name = values.fixed(fields.required("name"));
+      String means = values.fixed(fields.required("means"));
+      fields.end();
+      if (name != null && means != null) {
+        entries.add(new Guide.Entry(name, means));
+      }
+    }
+    return entries;
   }
 
   private void result(Node item) {

@@ -23,6 +23,7 @@ final class Keystrokes {
             value -> typed(Decimals.plain(value.value())),
             cannot -> typed("cannot"),
             turned -> turned((Prompt.TurnRod) prompt, turned),
+            felt -> List.of(Key.Named.ENTER),
             undo -> List.of(new Key.Typed('z')),
             waited -> List.of(Key.Named.ENTER),
             correct -> List.of(new Key.Function(4))));

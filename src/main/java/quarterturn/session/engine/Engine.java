@@ -176,7 +176,8 @@ public final class Engine {
         library.limits().day(),
         rodPlace(state, procedure),
         walk.stages(state, now).all(),
-        contact(state, kind));
+        contact(state, kind),
+        library.results().guide());
   }
 
   private @Nullable ContactMap contact(State state, @Nullable Kind kind) {

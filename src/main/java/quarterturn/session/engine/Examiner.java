@@ -230,10 +230,15 @@ final class Examiner {
       require(prompt.canUndo(), "There is no turn to take back here.");
       return new Event.UndoAsked(now, step);
     }
-    if (!(answer instanceof Answer.Turned turned)) {
-      throw new RefusedException("Say how far the rod was turned and how it felt.");
-    }
     Turn most = walk.limits().mostReported();
+    Feel stop = stop(answer, most);
+    if (stop != null) {
+      return new Event.Recalled(now, step, prompt.turn(), false, stop);
+    }
+    if (!(answer instanceof Answer.Turned turned)) {
+      throw new RefusedException("Say how far it really turned, and how it felt, for example 1/8 smooth; 0 jammed where it"
+              + " did not move.");
+    }
     if (turned.turn().size().compareTo(most) > 0) {
       throw new RefusedException(
           "More than "
@@ -250,6 +255,17 @@ final class Examiner {
             + " has moved. Say how far, or that it is"
             + " jammed.");
     return new Event.Turned(now, step, turned.turn(), turned.feel());
+  }
+
+  /** A feel to stop at that comes without an amount that can be right; else null. */
+  private @Nullable Feel stop(Answer answer, Turn most) {
+    Feel feel =
+        answer instanceof Answer.Felt felt
+            ? felt.feel()
+            : answer instanceof Answer.Turned turned && turned.turn().size().compareTo(most) > 0
+                ? turned.feel()
+                : null;
+    return walk.limits().stopFeels().contains(feel) ? feel : null;
   }
 
   private static Event waited(Prompt.Wait wait, Answer answer, Instant now)
