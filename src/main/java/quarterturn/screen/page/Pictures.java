@@ -21,7 +21,7 @@ final class Pictures {
     if (prompt instanceof Prompt.TurnRod turn) {
       // Once the turn is over, its dial would look like an order to go on.
       boolean now = model.draft() instanceof Draft.Turning;
-      return now ? DialPicture.draw(turn, overview.rodPlace(), width, rows) : null;
+      return now ? DialPicture.draw(turn, width, rows) : null;
     }
     Picture asked = prompt.said().picture();
     if (prompt.ended() && Latest.of(overview.trail()) != null) {
