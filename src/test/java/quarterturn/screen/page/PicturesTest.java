@@ -87,6 +87,49 @@ class PicturesTest {
         "picture-curve-edge", drawn(CurvePicture.draw(reading(new Bracket(0.40, 0.5)), 76, 9)));
   }
 
+  /** A reading's depth in millimetres, counted in thirds of the rows that it is drawn in. */
+  private static double drawnMm(Overview overview, int width, int rows) {
+    Canvas canvas = drawn(CurvePicture.draw(overview, width, rows));
+    String[] lines = canvas.text().split("\n", -1);
+    int middle = lines[1].lastIndexOf('═', 45) / 2;
+    int thirds = 0;
+    for (int r = 2; r < lines.length && lines[r - 1].indexOf("fret") < 0; r++) {
+      char c = lines[r].length() > middle ? lines[r].charAt(middle) : ' ';
+      thirds = c == ' ' ? thirds : 3 * (r - 2) + "‾─_".indexOf(c);
+    }
+    return thirds * CurvePicture.ROW_MM / 3;
+  }
+
+  /** 0.37 mm is drawn as 0.37 mm and 0.62 as 0.62, whatever else was read and however large. */
+  @Test
+  void curvesLookAsDifferentAsTheyAre() {
+    double third = CurvePicture.ROW_MM / 3;
+    for (int width : List.of(56, 76, 97)) {
+      for (int rows = 9; rows < 30; rows++) {
+        for (double mm = 0.05; mm < 0.8; mm += 0.01) {
+          Bracket bracket = new Bracket(mm - 0.02, mm + 0.02);
+          Overview one = reading(bracket);
+          Overview second = reading(new Bracket(1.2, 1.3), bracket);
+          assertThat(drawnMm(one, width, rows)).isWithin(third + 0.01).of(mm);
+          assertThat(drawnMm(second, width, rows)).isWithin(third + 0.01).of(mm);
+        }
+        double less = drawnMm(reading(new Bracket(0.35, 0.39)), width, rows);
+        double more = drawnMm(reading(new Bracket(0.60, 0.64)), width, rows);
+        assertThat(more / less).isWithin(0.15).of(0.62 / 0.37);
+      }
+    }
+  }
+
+  @Test
+  void theCurveSaysHowMuchLargerItIsDrawn() {
+    for (int rows : List.of(8, 12, 30)) {
+      String text = drawn(CurvePicture.draw(reading(new Bracket(0.3, 0.4)), 76, rows)).text();
+      assertThat(text).contains("drawn about 150 times as deep as it is");
+    }
+    String deep = drawn(CurvePicture.draw(reading(new Bracket(1.3, 1.4)), 76, 9)).text();
+    assertThat(deep).contains("deeper than there is room for");
+  }
+
   /** A reading's bar lies within the window's on the scale just when the reading does. */
   @Test
   void theScaleTellsInsideFromOutside() {
