@@ -167,10 +167,11 @@ public final class Invented {
               Picture.PLACES,
               List.of()),
           List.of(
-              new Prompt.Option("headstock", "At the headstock, behind the slotted nut"),
+              new Prompt.Option("headstock", "At the headstock, in plain sight"),
+              new Prompt.Option("head-plate", "At the headstock, under a small plate"),
               new Prompt.Option("body-end", "At the body end of the neck, where I can reach it"),
-              new Prompt.Option("sound-hole", "Inside the sound hole, at the end of the board"),
-              new Prompt.Option("under-plate", "Under a plate that is screwed on, at either end"),
+              new Prompt.Option("body-plate", "At the body end of the neck, under a plate"),
+              new Prompt.Option("sound-hole", "Inside the sound hole"),
               new Prompt.Option("pocket", "Hidden in the neck pocket"),
               new Prompt.Option("unsure", "I can't find it")));
 

@@ -36,27 +36,33 @@ final class Pictures {
     return switch (asked) {
       case HOLD -> hold(prompt, overview, width, rows);
       case CURVE -> CurvePicture.draw(overview, width, rows);
-      case PLACES -> PlacesPicture.draw(options(prompt), overview.rodPlace(), width, rows);
+      case PLACES -> places(model, width, rows);
       case KEY -> KeyPicture.draw(width, rows);
       case CONTACT -> ContactPicture.draw(overview, width, rows);
       case DIAL -> null;
     };
   }
 
-  private static List<Prompt.Option> options(Prompt prompt) {
-    return prompt instanceof Prompt.Choose choose ? choose.options() : List.of();
+  private static @Nullable Canvas places(Model model, int width, int rows) {
+    List<Prompt.Option> options =
+        model.prompt() instanceof Prompt.Choose choose ? choose.options() : List.of();
+    String place = model.overview().rodPlace();
+    Prompt.@Nullable Option chosen = place == null ? null : new Prompt.Option(place, "");
+    if (model.draft() instanceof Draft.Picking picking && picking.at() >= 0) {
+      chosen = options.get(picking.at());
+    }
+    return PlacesPicture.draw(model.overview().kind(), options, chosen, width, rows);
   }
 
   private static @Nullable Canvas hold(Prompt prompt, Overview overview, int width, int rows) {
     Kind kind = overview.kind();
     int frets = kind == null ? 20 : kind.frets();
     if (prompt instanceof Prompt.Measure measure && !measure.held().isEmpty()) {
-      return HoldPicture.draw(
-          measure.held(), measure.readAt(), measure.string(), frets, width, rows);
+      boolean leaf = measure.quantity().bracket();
+      return HoldPicture.draw(measure.held(), measure.readAt(), leaf, frets, width, rows);
     }
     return kind == null
         ? null
-        : HoldPicture.draw(
-            List.of(1, kind.jointFret()), kind.readAt(), null, kind.frets(), width, rows);
+        : HoldPicture.draw(List.of(1, kind.jointFret()), kind.readAt(), true, frets, width, rows);
   }
 }

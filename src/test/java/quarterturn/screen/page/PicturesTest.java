@@ -1,6 +1,7 @@
 package quarterturn.screen.page;
 
 import static com.google.common.truth.Truth.assertThat;
+import static com.google.common.truth.Truth.assertWithMessage;
 
 import java.io.IOException;
 import java.time.Duration;
@@ -9,7 +10,10 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.Window;
 import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.screen.Golden;
 import quarterturn.screen.Invented;
 import quarterturn.screen.terminal.Canvas;
@@ -57,21 +61,27 @@ class PicturesTest {
    */
   @Test
   void fretsStandWhereEqualTemperamentPutsThem() {
-    double nut = HoldPicture.column(0, 24, 1007);
-    double octave = HoldPicture.column(12, 24, 1007) - nut;
-    double twoOctaves = HoldPicture.column(24, 24, 1007) - nut;
+    HoldPicture.Frets neck = new HoldPicture.Frets(0, 24, 1007);
+    double nut = neck.column(0);
+    double octave = neck.column(12) - nut;
+    double twoOctaves = neck.column(24) - nut;
     assertThat(octave / twoOctaves).isWithin(0.002).of(0.5 / 0.75);
-    double first = HoldPicture.column(1, 24, 1007) - nut;
+    double first = neck.column(1) - nut;
     assertThat(first / twoOctaves).isWithin(0.002).of((1 - Math.pow(0.5, 1 / 12.0)) / 0.75);
   }
 
   @Test
-  void markedFretsAreNamed() throws IOException {
-    Canvas picture = drawn(HoldPicture.draw(List.of(1, 14), 7, "E2", 22, 76, 7));
-    Golden.check("picture-hold", picture);
-    assertThat(picture.text()).contains("Hold string E2 down behind fret 1 and fret 14");
+  void aReadingShowsBothHandsAndALeafThatPassesAndOneThatLifts() throws IOException {
+    Golden.check("picture-hold", drawn(HoldPicture.draw(List.of(1, 14), 7, true, 22, 76, 5)));
+    Golden.check(
+        "picture-hold-small", drawn(HoldPicture.draw(List.of(1, 17), 8, true, 20, 56, 10)));
+    Golden.check(
+        "picture-hold-tall", drawn(HoldPicture.draw(List.of(7, 16), 11, true, 22, 97, 20)).ascii());
+    Golden.check("picture-hold-nut", drawn(HoldPicture.draw(List.of(3), 1, true, 20, 76, 6)));
+    Golden.check("picture-hold-no-leaf", drawn(HoldPicture.draw(List.of(20), 0, false, 20, 76, 6)));
   }
 
+  /** Every reading of every kind that comes with the program is drawn whole at each size. */
   @Test
   void curveOfEachKindOfReading() throws IOException {
     Golden.check("picture-curve-none", drawn(CurvePicture.draw(reading(), 76, 9)));
@@ -189,7 +199,68 @@ class PicturesTest {
   @Test
   void keyAndPlaces() throws IOException {
     Golden.check("picture-key", drawn(KeyPicture.draw(76, 10)));
-    Golden.check("picture-places", drawn(PlacesPicture.draw(List.of(), null, 76, 10)));
+    Golden.check(
+        "picture-places", drawn(PlacesPicture.draw(Invented.KIND, List.of(), null, 56, 9)));
+  }
+
+  private static List<Kind> kinds() throws Exception {
+    return List.copyOf(new Shelf(null).rules().kinds().values());
+  }
+
+  /** As many tuners as strings, a sound hole only where there is one, and a mark for each place. */
+  @Test
+  void placesAreThoseOfTheKind() throws Exception {
+    List<Prompt.Option> asked = Invented.CHOOSE.options();
+    for (Kind kind : kinds()) {
+      boolean hole = kind.make().soundHole();
+      assertThat(hole).isEqualTo(kind.id().matches("acoustic.*|classical"));
+      for (int rows : List.of(3, 5, 9)) {
+        for (List<Prompt.Option> options : List.of(asked, List.<Prompt.Option>of())) {
+          Canvas canvas = drawn(PlacesPicture.draw(kind, options, null, 56, rows));
+          String text = canvas.text().split("\n\n", -1)[0];
+          assertThat(text.chars().filter(c -> c == '○').count()).isEqualTo(kind.strings().size());
+          String marks = options.isEmpty() ? "ABCDEF" : "123456";
+          for (char mark : marks.toCharArray()) {
+            boolean shown = hole || mark != marks.charAt(4);
+            assertThat(text.chars().filter(c -> c == mark).count()).isEqualTo(shown ? 1 : 0);
+          }
+          assertThat(text.contains("(" + marks.charAt(4) + ")")).isEqualTo(hole);
+          assertThat(text.contains(".-.")).isEqualTo(hole);
+          assertThat(canvas.text().contains("sound hole")).isEqualTo(hole && rows == 9);
+        }
+      }
+    }
+  }
+
+  /** Both hands, and the leaf where there is one, for every reading on a string. */
+  @Test
+  void everyReadingOfEveryKindShowsItsHands() throws Exception {
+    for (Kind kind : kinds()) {
+      for (Quantity quantity : Quantity.values()) {
+        List<Integer> held = quantity.held(kind);
+        for (int width : held.isEmpty() ? List.<Integer>of() : List.of(56, 76, 97, 130)) {
+          for (int rows : List.of(5, 10, 14)) {
+            boolean leaf = quantity.bracket();
+            Canvas canvas =
+                drawn(
+                    HoldPicture.draw(held, quantity.readAt(kind), leaf, kind.frets(), width, rows));
+            String text = canvas.text();
+            assertThat(text).contains("pressing hand ▼");
+            assertThat(text.contains("▼ capo")).isEqualTo(held.size() > 1);
+            int at = quantity.readAt(kind);
+            assertWithMessage(text)
+                .that(text.contains(at + " leaf hand") || text.contains("leaf hand " + at))
+                .isEqualTo(leaf);
+            boolean room = width >= 76 || rows >= 10;
+            assertThat(text.contains("string still")).isEqualTo(leaf && room);
+            assertThat(text.contains("LIFTS the string")).isEqualTo(leaf && room);
+            for (int fret : held) {
+              assertThat(text).containsMatch("[ ]" + fret + "\\b");
+            }
+          }
+        }
+      }
+    }
   }
 
   @Test
