@@ -208,6 +208,16 @@ public final class Invented {
           null,
           1);
 
+  public static final Prompt.Measure ACTION =
+      new Prompt.Measure(
+          said("action-low", "Read the action of string E1 over fret 12.", null, List.of()),
+          Quantity.ACTION,
+          List.of(),
+          12,
+          Which.LOWEST,
+          "E1",
+          0.1);
+
   public static final Prompt.Tell CURVE =
       new Prompt.Tell(
           new PromptText(

@@ -111,7 +111,7 @@ class ScreenFaceIT {
   void followsTheSizeOfTheWindow() throws Exception {
     try (PtyScreen screen = PtyScreen.start(command())) {
       screen.waitFor("WARNING").keys("u").waitFor("tune them all once more");
-      screen.resize(140, 45).waitFor("Readings and turns").waitFor("Finish");
+      screen.resize(140, 45).waitFor("Relief and turns").waitFor("Finish");
       screen.resize(50, 12).waitFor("a little small: 50").waitFor("--plain");
       screen.resize(80, 24).waitFor("tune them all once more");
       screen.keys(CTRL_C);

@@ -109,9 +109,12 @@ final class Body {
     }
   }
 
-  /** Draws the readings so far in the free rows of a tall window. */
+  /** Draws the readings of relief so far in the free rows of a tall window. */
   private void history(Canvas canvas, int from, int to) {
-    Canvas history = HistoryPicture.draw(model.overview(), canvas.width() - 4, to - from - 1);
+    Canvas history =
+        Pictures.ofRelief(model)
+            ? HistoryPicture.draw(model.overview(), canvas.width() - 4, to - from - 1)
+            : null;
     if (history != null) {
       canvas.paste(2, to - history.height() - 1, history);
     }

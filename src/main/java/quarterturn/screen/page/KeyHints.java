@@ -90,7 +90,7 @@ public final class KeyHints {
 
   private static List<Hint> reading(Draft.Reading draft) {
     return draft.typing()
-        ? List.of(ACCEPT, new Hint("Esc", "out of the field"))
+        ? List.of(ACCEPT, new Hint("Esc", "out of field"))
         : List.of(new Hint("Enter", "into the field"));
   }
 

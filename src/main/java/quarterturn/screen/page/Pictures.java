@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Picture;
 import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.screen.state.Draft;
 import quarterturn.screen.state.Model;
 import quarterturn.screen.terminal.Canvas;
@@ -23,13 +24,7 @@ final class Pictures {
       boolean now = model.draft() instanceof Draft.Turning;
       return now ? DialPicture.draw(turn, width, rows) : null;
     }
-    Picture asked = prompt.said().picture();
-    if (prompt.ended() && Latest.of(overview.trail()) != null) {
-      asked = Picture.CURVE;
-    }
-    if (asked == null && prompt instanceof Prompt.Measure measure && !measure.held().isEmpty()) {
-      asked = Picture.HOLD;
-    }
+    Picture asked = asked(model);
     if (asked == null) {
       return null;
     }
@@ -41,6 +36,24 @@ final class Pictures {
       case CONTACT -> ContactPicture.draw(overview, width, rows);
       case DIAL -> null;
     };
+  }
+
+  /** Whether relief is what the step reads, turns or decides on. */
+  static boolean ofRelief(Model model) {
+    return model.prompt() instanceof Prompt.TurnRod
+        || (model.prompt() instanceof Prompt.Measure measure
+            && measure.quantity() == Quantity.RELIEF)
+        || asked(model) == Picture.CURVE;
+  }
+
+  private static @Nullable Picture asked(Model model) {
+    Prompt prompt = model.prompt();
+    if (prompt.ended() && Latest.of(model.overview().trail()) != null) {
+      return Picture.CURVE;
+    }
+    boolean held = prompt instanceof Prompt.Measure measure && !measure.held().isEmpty();
+    Picture asked = prompt.said().picture();
+    return asked == null && held ? Picture.HOLD : asked;
   }
 
   private static @Nullable Canvas places(Model model, int width, int rows) {
