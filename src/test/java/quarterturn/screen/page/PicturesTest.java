@@ -197,10 +197,15 @@ class PicturesTest {
   }
 
   @Test
-  void keyAndPlaces() throws IOException {
+  void keyAndPlaces() throws Exception {
     Golden.check("picture-key", drawn(KeyPicture.draw(76, 10)));
     Golden.check(
         "picture-places", drawn(PlacesPicture.draw(Invented.KIND, List.of(), null, 56, 9)));
+    Kind twelve =
+        kinds().stream().filter(k -> k.id().equals("acoustic-twelve")).findFirst().orElseThrow();
+    List<Prompt.Option> options = Invented.CHOOSE.options();
+    Canvas places = drawn(PlacesPicture.draw(twelve, options, options.get(5), 76, 12));
+    Golden.check("picture-places-twelve", places);
   }
 
   private static List<Kind> kinds() throws Exception {
