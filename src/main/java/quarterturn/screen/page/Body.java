@@ -51,8 +51,10 @@ final class Body {
     int least = Math.min(LEAST_TEXT, full.size());
     controls = Controls.of(model, zone, Math.min(inner, WIDEST_TEXT), room - least);
     int most = room - controls.height() - (facts.isEmpty() ? 0 : facts.size() + 1);
-    Canvas withFull = picture(inner, most - full.size() - 1);
-    Canvas withBrief = picture(inner, most - brief.size() - 1);
+    // A picture has a blank row of its own; at a reading a hint may rather cover the last control.
+    int left = most - (model.prompt() instanceof Prompt.Measure ? 0 : 1);
+    Canvas withFull = picture(inner, left - full.size());
+    Canvas withBrief = picture(inner, left - brief.size());
     // Hazards that were accepted before are only named where that makes room for the step itself.
     boolean shorten = full.size() > most || (withFull == null && withBrief != null);
     text = shorten ? brief : full;

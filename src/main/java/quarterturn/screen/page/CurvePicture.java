@@ -25,10 +25,12 @@ final class CurvePicture {
   private static final double CELL_MM = 15;
   private static final long TIMES = Math.round(2 * CELL_MM / ROW_MM);
 
-  /** Rows without those of the curve: a title, the string, its frets and words. */
-  private static final int AROUND = 4;
+  /**
+   * Rows without those of the curve: a title, the string and its frets; words where there is room.
+   */
+  private static final int AROUND = 3;
 
-  private static final int LEAST = AROUND + 3;
+  private static final int LEAST = AROUND + 4;
   private static final int LEAST_WORDS = 30;
   private static final int LEAST_SCALE = 30;
   private static final int WIDEST_SCALE = 60;
@@ -102,8 +104,11 @@ final class CurvePicture {
     Window window = overview.window();
     double depth = depth(window, reading);
     double most = Math.max(depth, window == null ? 0 : window.highMm());
-    int deepest = Math.min(rows - AROUND, 1 + (int) (most / ROW_MM));
-    Canvas canvas = new Canvas(Math.max(width, LEAST_WORDS), deepest + AROUND);
+    int room = rows - AROUND;
+    boolean deeper = depth > room * ROW_MM;
+    int deepest = deeper ? room - 1 : Math.min(room, 1 + (int) (most / ROW_MM));
+    Canvas canvas =
+        new Canvas(Math.max(width, LEAST_WORDS), AROUND + deepest + (deepest < room ? 1 : 0));
     canvas.row(0, 1, width, '═', Ink.PLAIN);
     for (int c = 0; c < width; c++) {
       double x = c / (double) (width - 1);
@@ -117,9 +122,7 @@ final class CurvePicture {
     String joint = "fret " + kind.jointFret();
     canvas.put(0, below, "fret 1");
     canvas.put(Math.max(width - Canvas.cells(joint), 8), below, joint);
-    String words =
-        depth > deepest * ROW_MM ? "deeper than there is room for" : words(reading, depth);
-    canvas.put(0, below + 1, words);
+    canvas.put(0, below + 1, deeper ? "deeper than there is room for" : words(reading, depth));
     return canvas;
   }
 

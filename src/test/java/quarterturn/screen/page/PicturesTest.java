@@ -115,7 +115,7 @@ class PicturesTest {
   void curvesLookAsDifferentAsTheyAre() {
     double third = CurvePicture.ROW_MM / 3;
     for (int width : List.of(56, 76, 97)) {
-      for (int rows = 9; rows < 30; rows++) {
+      for (int rows = 7; rows < 30; rows++) {
         for (double mm = 0.05; mm < 0.8; mm += 0.01) {
           Bracket bracket = new Bracket(mm - 0.02, mm + 0.02);
           Overview one = reading(bracket);
