@@ -72,7 +72,7 @@ class ScreenFaceIT {
       screen.keys("?").waitFor("Keys of every step").keys(" ").waitUntilGone("Keys of every step");
       screen.keys("\r").waitFor("Where is the");
       screen.keys("2").waitFor("► 2").keys("\r").waitFor("NOT SEATED");
-      screen.keys("\u001b[B").waitFor("► 1").keys("\r").waitFor("leaf hand");
+      screen.keys("\u001b[B").waitFor("► 1").keys("\r").waitFor("gauge hand");
       screen.keys("9\r").waitFor("not plausible");
       screen.keys("\u007f0.60 passes 0.65 lifts").waitFor("read as: 0.60 to 0.65 mm");
       screen.keys("\r").waitFor("times as deep");

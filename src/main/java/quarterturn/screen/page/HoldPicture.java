@@ -8,17 +8,17 @@ import quarterturn.screen.terminal.Ink;
 
 /**
  * Draws a reading from the side: where each hand is on frets to scale, and between string and fret
- * a leaf that passes and one that lifts the string.
+ * a gauge that passes and one that lifts it.
  */
 final class HoldPicture {
-  private static final String[] LEAVES = {
-    "PASSES        LIFTS the string",
+  private static final String[] GAUGES = {
+    "PASSES        LIFTS: pushed up",
     "string still    ╔══════╗      ",
     "════════════  ══╝██████╚══════",
-    "   ██████       ██████    leaf",
+    "   ██████       ██████   gauge",
     "─────┴──────  ────┴───────fret"
   };
-  private static final int ROWS = LEAVES.length;
+  private static final int ROWS = GAUGES.length;
   private static final int LEAST = 44;
   private static final int WIDEST = 76;
   private static final int GAP = 2;
@@ -26,29 +26,29 @@ final class HoldPicture {
   private HoldPicture() {}
 
   /**
-   * The hands in five rows and the leaves beside or below them, or the hands alone; null where it
+   * The hands in five rows and the gauges beside or below them, or the hands alone; null where it
    * does not fit.
    *
    * @param held frets where the string is held down, the lower of two by a capo
    * @param readAt fret over which the gap is read, 0 for none
-   * @param leaf whether the gap is read with a leaf
+   * @param gauge whether the gap is read with a gauge
    * @param frets how many the neck has
    */
   static @Nullable Canvas draw(
-      List<Integer> held, int readAt, boolean leaf, int frets, int width, int rows) {
+      List<Integer> held, int readAt, boolean gauge, int frets, int width, int rows) {
     if (rows < ROWS || width < LEAST) {
       return null;
     }
     int last = Math.min(frets, Math.max(readAt, held.get(held.size() - 1)) + 2);
-    Canvas leaves = Canvas.of(List.of(LEAVES), LEAVES[0].length(), Ink.PLAIN);
+    Canvas gauges = Canvas.of(List.of(GAUGES), GAUGES[0].length(), Ink.PLAIN);
     boolean below = rows >= 2 * ROWS;
-    int left = below ? 0 : Math.min(width, WIDEST + leaves.width()) - leaves.width();
+    int left = below ? 0 : Math.min(width, WIDEST + gauges.width()) - gauges.width();
     boolean beside = !below && left - GAP >= LEAST;
-    Canvas canvas = new Canvas(width, leaf && below ? Math.min(rows, 2 * ROWS + 1) : ROWS);
-    int wide = leaf && beside ? left - GAP : Math.min(width, WIDEST);
-    canvas.paste(0, 0, hands(held, leaf ? readAt : 0, last, wide));
-    if (leaf && (beside || below)) {
-      canvas.paste(left, below ? canvas.height() - ROWS : 0, leaves);
+    Canvas canvas = new Canvas(width, gauge && below ? Math.min(rows, 2 * ROWS + 1) : ROWS);
+    int wide = gauge && beside ? left - GAP : Math.min(width, WIDEST);
+    canvas.paste(0, 0, hands(held, gauge ? readAt : 0, last, wide));
+    if (gauge && (beside || below)) {
+      canvas.paste(left, below ? canvas.height() - ROWS : 0, gauges);
     }
     return canvas;
   }
@@ -83,7 +83,7 @@ final class HoldPicture {
     if (readAt > 0) {
       int at = frets.column(readAt);
       canvas.put(at - 1, 2, "███", Ink.STRONG);
-      String hand = " leaf hand";
+      String hand = " gauge hand";
       int below = frets.under(readAt);
       if (!number(canvas, below, readAt + hand, Ink.STRONG)) {
         number(canvas, below - hand.length(), hand.strip() + " " + readAt, Ink.STRONG);

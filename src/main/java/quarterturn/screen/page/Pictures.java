@@ -71,8 +71,8 @@ final class Pictures {
     Kind kind = overview.kind();
     int frets = kind == null ? 20 : kind.frets();
     if (prompt instanceof Prompt.Measure measure && !measure.held().isEmpty()) {
-      boolean leaf = measure.quantity().bracket();
-      return HoldPicture.draw(measure.held(), measure.readAt(), leaf, frets, width, rows);
+      boolean gauge = measure.quantity().bracket();
+      return HoldPicture.draw(measure.held(), measure.readAt(), gauge, frets, width, rows);
     }
     return kind == null
         ? null

@@ -71,14 +71,15 @@ class PicturesTest {
   }
 
   @Test
-  void aReadingShowsBothHandsAndALeafThatPassesAndOneThatLifts() throws IOException {
+  void aReadingShowsBothHandsAndAGaugeThatPassesAndOneThatLifts() throws IOException {
     Golden.check("picture-hold", drawn(HoldPicture.draw(List.of(1, 14), 7, true, 22, 76, 5)));
     Golden.check(
         "picture-hold-small", drawn(HoldPicture.draw(List.of(1, 17), 8, true, 20, 56, 10)));
     Golden.check(
         "picture-hold-tall", drawn(HoldPicture.draw(List.of(7, 16), 11, true, 22, 97, 20)).ascii());
     Golden.check("picture-hold-nut", drawn(HoldPicture.draw(List.of(3), 1, true, 20, 76, 6)));
-    Golden.check("picture-hold-no-leaf", drawn(HoldPicture.draw(List.of(20), 0, false, 20, 76, 6)));
+    Golden.check(
+        "picture-hold-no-gauge", drawn(HoldPicture.draw(List.of(20), 0, false, 20, 76, 6)));
   }
 
   /** Every reading of every kind that comes with the program is drawn whole at each size. */
@@ -237,7 +238,7 @@ class PicturesTest {
     }
   }
 
-  /** Both hands, and the leaf where there is one, for every reading on a string. */
+  /** Both hands, and the gauge where there is one, for every reading on a string. */
   @Test
   void everyReadingOfEveryKindShowsItsHands() throws Exception {
     for (Kind kind : kinds()) {
@@ -245,20 +246,21 @@ class PicturesTest {
         List<Integer> held = quantity.held(kind);
         for (int width : held.isEmpty() ? List.<Integer>of() : List.of(56, 76, 97, 130)) {
           for (int rows : List.of(5, 10, 14)) {
-            boolean leaf = quantity.bracket();
+            boolean gauge = quantity.bracket();
             Canvas canvas =
                 drawn(
-                    HoldPicture.draw(held, quantity.readAt(kind), leaf, kind.frets(), width, rows));
+                    HoldPicture.draw(
+                        held, quantity.readAt(kind), gauge, kind.frets(), width, rows));
             String text = canvas.text();
             assertThat(text).contains("pressing hand ▼");
             assertThat(text.contains("▼ capo")).isEqualTo(held.size() > 1);
             int at = quantity.readAt(kind);
             assertWithMessage(text)
-                .that(text.contains(at + " leaf hand") || text.contains("leaf hand " + at))
-                .isEqualTo(leaf);
+                .that(text.contains(at + " gauge hand") || text.contains("gauge hand " + at))
+                .isEqualTo(gauge);
             boolean room = width >= 76 || rows >= 10;
-            assertThat(text.contains("string still")).isEqualTo(leaf && room);
-            assertThat(text.contains("LIFTS the string")).isEqualTo(leaf && room);
+            assertThat(text.contains("string still")).isEqualTo(gauge && room);
+            assertThat(text.contains("LIFTS: pushed up")).isEqualTo(gauge && room);
             for (int fret : held) {
               assertThat(text).containsMatch("[ ]" + fret + "\\b");
             }
