@@ -168,7 +168,7 @@ public final class Invented {
               List.of()),
           List.of(
               new Prompt.Option("headstock", "At the headstock, in plain sight"),
-              new Prompt.Option("head-plate", "At the headstock, under a small plate"),
+              new Prompt.Option("under-plate", "At the headstock, under a small plate"),
               new Prompt.Option("body-end", "At the body end of the neck, where I can reach it"),
               new Prompt.Option("body-plate", "At the body end of the neck, under a plate"),
               new Prompt.Option("sound-hole", "Inside the sound hole"),

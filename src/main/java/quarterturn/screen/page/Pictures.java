@@ -60,7 +60,8 @@ final class Pictures {
     List<Prompt.Option> options =
         model.prompt() instanceof Prompt.Choose choose ? choose.options() : List.of();
     String place = model.overview().rodPlace();
-    Prompt.@Nullable Option chosen = place == null ? null : new Prompt.Option(place, "");
+    Prompt.@Nullable Option chosen =
+        options.stream().filter(option -> option.id().equals(place)).findFirst().orElse(null);
     if (model.draft() instanceof Draft.Picking picking && picking.at() >= 0) {
       chosen = options.get(picking.at());
     }
