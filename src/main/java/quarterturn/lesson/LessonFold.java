@@ -72,7 +72,7 @@ public final class LessonFold {
                 e -> keep(n, Keep.Kind.STOP, e, shown(e.reason()), Value.NONE, spot),
                 this::nothing,
                 accepted -> () -> accepted(accepted),
-                declined -> () -> taken = Lists.with(taken, declined.ref()),
+                declined -> () -> taken = Lists.union(taken, List.of(declined.ref())),
                 this::nothing))
         .run();
   }
@@ -118,7 +118,7 @@ public final class LessonFold {
   }
 
   private void accepted(LessonEvent.Accepted e) {
-    taken = Lists.with(taken, e.ref());
+    taken = Lists.union(taken, List.of(e.ref()));
     Order order = e.order();
     if (order instanceof Order.Release release) {
       keeps = keeps.stream().map(k -> k.released(release.keeps(), e.ref())).toList();

@@ -39,7 +39,7 @@ final class PromptLines {
   static List<String> warned(Prompt prompt) {
     List<String> lines = new ArrayList<>();
     if (prompt instanceof Prompt.Caution caution) {
-      lines.add(hazard(caution.hazard()));
+      caution.hazards().forEach(hazard -> lines.add(hazard(hazard)));
     }
     prompt.said().hazards().forEach(hazard -> lines.add(reminder(hazard)));
     return lines;

@@ -5,6 +5,8 @@ import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.NutKind;
 import quarterturn.procedure.kind.PickupKind;
 import quarterturn.procedure.kind.RodKind;
+import quarterturn.procedure.kind.RodNut;
+import quarterturn.procedure.kind.RodPlace;
 import quarterturn.unit.Worded;
 
 /** The kinds of note or choice that the program itself asks for again. */
@@ -37,6 +39,10 @@ public enum Recorded implements Worded {
   NUT(NutKind.values()),
   /** The kind of truss rod, likewise. */
   ROD(RodKind.values()),
+  /** Where its nut is, likewise. */
+  ROD_PLACE(RodPlace.values()),
+  /** What its nut looks like, likewise. */
+  ROD_NUT(RodNut.values()),
   /** The kind of pickup, likewise. */
   PICKUP(PickupKind.values());
 

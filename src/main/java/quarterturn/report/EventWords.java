@@ -1,6 +1,7 @@
 package quarterturn.report;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.kind.Which;
@@ -29,7 +30,11 @@ public final class EventWords {
     return event.match(
         new Event.Cases<>(
             e -> "Began " + e.procedure() + " as " + e.role().word() + ".",
-            e -> at("Understood before", e.step(), labels.hazard(e.hazard())),
+            e ->
+                at(
+                    "Understood before",
+                    e.step(),
+                    e.hazards().stream().map(labels::hazard).collect(Collectors.joining("; "))),
             e -> "Done: " + stopped(labels.step(e.step())),
             e -> at("Noted at", e.step(), e.text()),
             AdjustedWords::of,

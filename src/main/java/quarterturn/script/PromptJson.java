@@ -39,7 +39,7 @@ final class PromptJson {
     }
     json.put("text", clean(said.text()));
     List<Hazard> hazards =
-        prompt instanceof Prompt.Caution caution ? List.of(caution.hazard()) : said.hazards();
+        prompt instanceof Prompt.Caution caution ? caution.hazards() : said.hazards();
     texts(json, "hazards", hazards.stream().map(Hazard::id).toList());
     if (prompt.ended()) {
       json.put("why", clean(said.text()));
@@ -56,7 +56,7 @@ final class PromptJson {
     return prompt.match(
         new Prompt.Cases<>(
             tell -> json,
-            caution -> hazard(json, caution.hazard()),
+            caution -> hazards(json, caution.hazards()),
             choose -> options(json, choose.options()),
             write -> json,
             measure -> measure(json, measure),
@@ -66,10 +66,15 @@ final class PromptJson {
             over -> json.put("outcome", clean(over.outcome()))));
   }
 
-  private static ObjectNode hazard(ObjectNode json, Hazard hazard) {
-    json.put("word", hazard.word().name());
-    json.put("harm", clean(hazard.harm()));
-    return json.put("avoid", clean(hazard.avoid()));
+  private static ObjectNode hazards(ObjectNode json, List<Hazard> page) {
+    ArrayNode all = json.putArray("page");
+    for (Hazard hazard : page) {
+      ObjectNode one = all.addObject();
+      one.put("word", hazard.word().name());
+      one.put("harm", clean(hazard.harm()));
+      one.put("avoid", clean(hazard.avoid()));
+    }
+    return json;
   }
 
   private static ObjectNode options(ObjectNode json, List<Prompt.Option> options) {

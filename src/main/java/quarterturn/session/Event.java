@@ -5,8 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
+import quarterturn.procedure.Hazard;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
@@ -92,6 +95,7 @@ public sealed interface Event {
    * @param carried what other records mean for it; null in sessions that began before that was kept
    * @param from the user's own file that the procedure stood in, or null for one of the program's
    * @param by who works, or null where that was not said
+   * @param known what was answered of how it is made in earlier sessions
    */
   record Started(
       Instant at,
@@ -108,11 +112,13 @@ public sealed interface Event {
       @Nullable Own own,
       @Nullable Carried carried,
       @Nullable String from,
-      @Nullable String by)
+      @Nullable String by,
+      List<Known> known)
       implements Kept, Still {
     public Started {
       past = List.copyOf(past);
       before = List.copyOf(before);
+      known = List.copyOf(known);
     }
 
     /** One that follows a procedure of the program, by whom is not said. */
@@ -145,7 +151,8 @@ public sealed interface Event {
           own,
           carried,
           null,
-          null);
+          null,
+          List.of());
     }
 
     @Override
@@ -153,6 +160,13 @@ public sealed interface Event {
       return cases.started().apply(this);
     }
   }
+
+  /**
+   * What was answered in an earlier session on the same instrument of how it is made.
+   *
+   * @param answer id of the option that was chosen
+   */
+  record Known(Instant at, Recorded what, String answer) {}
 
   /**
    * Facts of an instrument in place of its kind's.
@@ -262,8 +276,29 @@ public sealed interface Event {
     }
   }
 
-  /** A hazard was shown and accepted before a step. */
-  record Accepted(Instant at, String step, String hazard) implements Kept, Still {
+  /**
+   * Hazards were shown and accepted before a step.
+   *
+   * @param hazard id of the first
+   * @param also ids of those that were accepted with it
+   */
+  record Accepted(Instant at, String step, String hazard, List<String> also)
+      implements Kept, Still {
+    public Accepted {
+      also = List.copyOf(also);
+    }
+
+    /** Those of one page, at least one. */
+    public static Accepted of(Instant at, String step, List<Hazard> page) {
+      List<String> ids = page.stream().map(Hazard::id).toList();
+      return new Accepted(at, step, ids.get(0), ids.subList(1, ids.size()));
+    }
+
+    /** The ids of all that were accepted. */
+    public List<String> hazards() {
+      return Stream.concat(Stream.of(hazard), also.stream()).toList();
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.accepted().apply(this);

@@ -20,10 +20,10 @@ public final class Lists {
     return List.copyOf(more);
   }
 
-  /** A copy of the set with a value. */
-  public static <T> Set<T> with(Set<T> set, T value) {
+  /** A copy of the set with some values. */
+  public static <T> Set<T> union(Set<T> set, List<T> values) {
     Set<T> more = new HashSet<>(set);
-    more.add(value);
+    more.addAll(values);
     return Set.copyOf(more);
   }
 

@@ -193,6 +193,11 @@ public record Neck(List<SessionRecord> sessions) {
 
   /** The last readings of each quantity and string, with the changes made since. */
   public List<Event.Before> results() {
+    return PastResults.of(told());
+  }
+
+  /** The events of each of its sessions, each session once. */
+  public List<List<Event>> told() {
     Map<String, SessionRecord> longest = new LinkedHashMap<>();
     for (SessionRecord record : sessions) {
       longest.merge(
@@ -200,7 +205,7 @@ public record Neck(List<SessionRecord> sessions) {
           record,
           (one, other) -> one.events().size() >= other.events().size() ? one : other);
     }
-    return PastResults.of(longest.values().stream().map(SessionRecord::events).toList());
+    return longest.values().stream().map(SessionRecord::events).toList();
   }
 
   /** What its sessions say of other records. */

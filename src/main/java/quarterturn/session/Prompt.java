@@ -26,8 +26,17 @@ public sealed interface Prompt {
     }
   }
 
-  /** A hazard to accept with a key of its own. Answered by {@link Answer.Confirmed}. */
-  record Caution(PromptText said, Hazard hazard) implements Prompt {
+  /**
+   * The hazards of one step, to accept together with a key of its own. Answered by {@link
+   * Answer.Confirmed}.
+   *
+   * @param hazards those not accepted yet, the worst first; at least one
+   */
+  record Caution(PromptText said, List<Hazard> hazards) implements Prompt {
+    public Caution {
+      hazards = List.copyOf(hazards);
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.caution().apply(this);
@@ -180,7 +189,7 @@ public sealed interface Prompt {
     return match(
         new Cases<>(
             tell -> new Tell(more),
-            caution -> new Caution(more, caution.hazard()),
+            caution -> new Caution(more, caution.hazards()),
             choose -> new Choose(more, choose.options()),
             write -> new Write(more),
             p ->

@@ -53,7 +53,7 @@ record Said(Instant at, String what) {
     if (event instanceof Event.Told told) {
       return "told " + told.step() + " ";
     } else if (event instanceof Event.Accepted accepted) {
-      return "accepted " + accepted.hazard();
+      return "accepted " + String.join(", ", accepted.hazards());
     } else if (event instanceof Event.Chose chose) {
       return "chose " + chose.step() + " " + chose.option();
     } else if (event instanceof Event.Read read) {

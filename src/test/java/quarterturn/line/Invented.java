@@ -64,7 +64,7 @@ public final class Invented {
   }
 
   public static Prompt.Caution caution() {
-    return new Prompt.Caution(said("retune", "Bring all strings to pitch."), WHIP);
+    return new Prompt.Caution(said("retune", "Bring all strings to pitch."), List.of(WHIP));
   }
 
   public static Prompt.Choose place() {

@@ -115,7 +115,7 @@ public final class ScriptedBench implements Bench {
       throw new RefusedException("a relief over 3 mm is not plausible; measure again");
     }
     if (prompt instanceof Prompt.Caution caution) {
-      accepted.add(caution.hazard().id());
+      caution.hazards().forEach(hazard -> accepted.add(hazard.id()));
     }
   }
 

@@ -281,7 +281,7 @@ public final class SetUp {
         new Event.Noted(minute(5), "new-gauges", "105 85 65"),
         air(6, Quantity.HUMIDITY, 48),
         air(7, Quantity.TEMPERATURE, 21),
-        new Event.Accepted(minute(8), "rod-place", "string-whip"),
+        new Event.Accepted(minute(8), "rod-place", "string-whip", List.of()),
         relief(10, "E1", new Bracket(0.90, 0.95)),
         new Event.Corrected(minute(11), "read-relief"),
         relief(12, "E1", new Bracket(0.60, 0.65)),

@@ -81,7 +81,7 @@ public final class Told {
     return List.of(
         started("Demo bass"),
         new Event.Told(minute(1), "support-neck"),
-        new Event.Accepted(minute(2), "retune", "string-whip"),
+        new Event.Accepted(minute(2), "retune", "string-whip", List.of()),
         new Event.Chose(minute(3), "rod-place", "headstock", null),
         humidity(4, 48),
         relief(5, Which.LOWEST, new Bracket(0.70, 0.75)),

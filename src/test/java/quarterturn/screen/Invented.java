@@ -156,7 +156,8 @@ public final class Invented {
               List.of("After the turn every reading is stale: relief, action and intonation.")));
 
   public static final Prompt.Caution CAUTION =
-      new Prompt.Caution(said("tune", "Tune every string to pitch.", null, List.of()), WHIP);
+      new Prompt.Caution(
+          said("tune", "Tune every string to pitch.", null, List.of()), List.of(WHIP));
 
   public static final Prompt.Choose CHOOSE =
       new Prompt.Choose(

@@ -124,7 +124,7 @@ class PastTurnsTest {
                 Samples.turned(1, Turn.QUARTER),
                 new Event.Told(Samples.at(2), "tune"),
                 correct,
-                new Event.Accepted(Samples.at(3), "tune", "snap"),
+                new Event.Accepted(Samples.at(3), "tune", "snap", List.of()),
                 correct,
                 Samples.turned(4, Turn.EIGHTH)))
         .containsExactly(new Event.Past(Samples.at(4), Turn.EIGHTH, A, null));

@@ -104,7 +104,7 @@ final class LifeSession {
                   opened.bench().overview().instrument()));
       for (Event event : opened.bench().events()) {
         if (event instanceof Event.Accepted accepted) {
-          warned.add(accepted.hazard());
+          warned.addAll(accepted.hazards());
         }
       }
       played(opened, library, role, say);
@@ -237,7 +237,7 @@ final class LifeSession {
       Consumer<String> say) {
     Instant at = bench.now();
     if (prompt instanceof Prompt.Caution caution) {
-      warned.add(caution.hazard().id());
+      caution.hazards().forEach(hazard -> warned.add(hazard.id()));
     } else if (prompt instanceof Prompt.Measure measure
         && measure.quantity() == Quantity.RELIEF
         && answer instanceof Answer.Measured) {

@@ -129,9 +129,9 @@ final class SheetFold {
   private void accepted(Event.Accepted accepted, SheetSteps steps) {
     Labels labels = steps.labels(accepted.step());
     String about = asked(labels, accepted.step());
-    hazards.putIfAbsent(
-        accepted.hazard(),
-        new Sheet.Remark(accepted.at(), about, labels.hazard(accepted.hazard())));
+    for (String hazard : accepted.hazards()) {
+      hazards.putIfAbsent(hazard, new Sheet.Remark(accepted.at(), about, labels.hazard(hazard)));
+    }
   }
 
   private void passed(Event.Passed passed, SheetSteps steps) {

@@ -105,7 +105,7 @@ final class Flow {
   }
 
   private static List<Line> caution(Prompt.Caution caution, int width) {
-    List<Line> out = new ArrayList<>(Warning.lines(caution.hazard(), width));
+    List<Line> out = new ArrayList<>(Warning.page(caution.hazards(), width));
     out.add(Line.BLANK);
     out.addAll(Line.wrapped(caution.said().text(), width));
     return out;

@@ -18,7 +18,7 @@ final class Warning {
   }
 
   /** The hazard in a frame with the signal word in its upper edge, to be read first. */
-  static List<Line> lines(Hazard hazard, int width) {
+  private static List<Line> lines(Hazard hazard, int width) {
     int inner = Math.min(width, 90) - 4;
     String word = "  " + hazard.word().name() + "  ";
     int rest = Math.max(0, inner + 3 - Canvas.cells(word));
@@ -34,6 +34,21 @@ final class Warning {
   private static Line side(String text, int inner) {
     String fill = " ".repeat(Math.max(0, inner - Canvas.cells(text)));
     return new Line("", Ink.PLAIN, 0, "║ " + text + fill + " ║", Ink.PLAIN);
+  }
+
+  /** The hazards of one page: a single one in its frame, several below each other. */
+  static List<Line> page(List<Hazard> hazards, int width) {
+    if (hazards.size() == 1) {
+      return lines(hazards.get(0), width);
+    }
+    List<Line> out = new ArrayList<>();
+    for (Hazard hazard : hazards) {
+      if (!out.isEmpty()) {
+        out.add(Line.BLANK);
+      }
+      out.addAll(plain(hazard, width));
+    }
+    return out;
   }
 
   /** The hazard without a frame, for a list of hazards. */

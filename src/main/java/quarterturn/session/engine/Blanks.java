@@ -91,8 +91,8 @@ final class Blanks {
       case JOINT -> kind == null ? "at the body joint" : String.valueOf(kind.jointFret());
       case LAST -> kind == null ? "the last one" : String.valueOf(kind.frets());
       case READ_AT -> kind == null ? "in the middle" : String.valueOf(readAt(kind));
-      case LOWEST -> kind == null ? "lowest" : kind.string(Which.LOWEST);
-      case HIGHEST -> kind == null ? "highest" : kind.string(Which.HIGHEST);
+      case LOWEST -> kind == null ? "lowest" : called(kind, kind.string(Which.LOWEST), true);
+      case HIGHEST -> kind == null ? "highest" : called(kind, kind.string(Which.HIGHEST), true);
       case WINDOW -> window == null ? "the range" : window.toString();
       case SOURCE -> source == null ? "common practice, no source" : source;
       case READING -> reading();
@@ -103,7 +103,10 @@ final class Blanks {
       case NEXT_TURN -> nextTurn.get();
       case KIND -> kind == null ? "instrument" : kind.name();
       case MINUTES -> wait;
-      case STRING -> kind == null ? "string" : kind.strings().get(state.position().string());
+      case STRING ->
+          kind == null
+              ? "string"
+              : called(kind, kind.strings().get(state.position().string()), false);
       case VALUE -> at == null ? "not read" : at.value();
       case TARGET -> at == null ? "the range" : at.target();
       case ORDER -> figures == null || at == null ? "" : at.order(figures);
@@ -119,6 +122,22 @@ final class Blanks {
       case MOISTURE -> figures == null ? "" : figures.moisture();
       case STALE -> stale;
     };
+  }
+
+  /**
+   * A string as a player calls it: "E" for E1, unless another is called so too. On the short path,
+   * whose typed names have it, it keeps its octave.
+   *
+   * @param outer whether the text says which of two it is
+   */
+  private String called(Kind known, String note, boolean outer) {
+    String letter = letter(note);
+    boolean one = known.strings().stream().filter(n -> letter(n).equals(letter)).count() == 1;
+    return ShortPath.taken(state) || !(outer || one) ? note : letter;
+  }
+
+  private static String letter(String note) {
+    return note.replaceAll("\\d+$", "");
   }
 
   /** The fret of the reading at hand where it is of a part of the bow, or else of the relief. */

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.session.Event;
+import quarterturn.session.PastAnswers;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
@@ -21,7 +22,18 @@ public final class EngineQuestions {
   static final String RECALL = "was-turn-made";
 
   public static final String KIND = "kind";
-  public static final String STYLE = "style";
+  public static final String STYLE = PastAnswers.STYLE;
+
+  /** Id of the question whether what is on record of the instrument is still so. */
+  static final String AS_RECORDED = "as-recorded";
+
+  static final String SAME = "same";
+
+  /** The answers to {@link #AS_RECORDED}, the ordinary one first. */
+  static final List<Prompt.Option> AS_RECORDED_OPTIONS =
+      List.of(
+          new Prompt.Option(SAME, "Yes, as recorded"),
+          new Prompt.Option("differs", "No, something differs; ask me"));
 
   /** Id of the question asked when a procedure needs a result that is stale or was never read. */
   static final String NEEDS = "what-is-missing";
@@ -48,6 +60,17 @@ public final class EngineQuestions {
           new Prompt.Option("untouched", "No, or not that I know of"),
           new Prompt.Option("turned", "Yes, the rod was turned"),
           new Prompt.Option("restrung", "Yes, other strings or another tuning"));
+
+  /** Id of the question whether an answer that ends the session was meant. */
+  static final String ENDS = "ends-here";
+
+  static final String TAKE_BACK = "take-back";
+
+  /** The answers to {@link #ENDS}, the one that was given first. */
+  static final List<Prompt.Option> ENDS_OPTIONS =
+      List.of(
+          new Prompt.Option("end", "End the session here"),
+          new Prompt.Option(TAKE_BACK, "Take my last answer back"));
 
   /** Outcome of a session that lacks a needed result. */
   static final String NOT_FRESH = "not-fresh";

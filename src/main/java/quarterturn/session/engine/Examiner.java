@@ -67,7 +67,7 @@ final class Examiner {
         .match(
             new Prompt.Cases<Taking>(
                 tell -> () -> new Event.Told(now, step, walk.changes(state, step, null)),
-                caution -> () -> new Event.Accepted(now, step, caution.hazard().id()),
+                caution -> () -> Event.Accepted.of(now, step, caution.hazards()),
                 choose -> () -> chose(state, choose, answer, now),
                 write -> () -> wrote(state, step, answer, now),
                 measure -> () -> read(state, measure, answer, now),
@@ -113,6 +113,9 @@ final class Examiner {
         choose.options().stream().anyMatch(option -> option.id().equals(chose.option())),
         "Choose one of: " + allowed + ".");
     String step = choose.said().step();
+    if (step.equals(EngineQuestions.ENDS) && chose.option().equals(EngineQuestions.TAKE_BACK)) {
+      return new Event.Corrected(now, step);
+    }
     if (step.equals(EngineQuestions.RECALL) && state.pending().open() != null) {
       return Recall.event(chose.option(), state.pending().open(), now);
     }

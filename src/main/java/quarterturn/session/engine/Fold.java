@@ -13,10 +13,9 @@ import quarterturn.procedure.bench.BenchState;
 import quarterturn.procedure.bench.Detours;
 import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.condition.Feel;
-import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
-import quarterturn.procedure.kind.Which;
+import quarterturn.session.Changed;
 import quarterturn.session.Event;
 import quarterturn.session.Lists;
 import quarterturn.session.RecordMismatchException;
@@ -53,7 +52,7 @@ final class Fold {
             },
             accepted ->
                 readFirst(
-                    state.accepting(Lists.with(state.accepted(), accepted.hazard())), event.at()),
+                    state.accepting(Lists.union(state.accepted(), accepted.hazards())), event.at()),
             told -> told(state, told, before),
             noted -> noted(state.backTo(before), noted),
             adjusted -> adjusted(state.backTo(before), adjusted),
@@ -152,6 +151,8 @@ final class Fold {
           chose.option().equals(EngineQuestions.TAKE_THE_WAY)
               ? walk.first(state, chose.at())
               : state.with(state.pending().refused(walk.lacking(state, chose.at())));
+      case EngineQuestions.AS_RECORDED, EngineQuestions.ENDS ->
+          state.with(state.position().said(chose.step(), chose.option()));
       case EngineQuestions.SINCE ->
           state.with(state.position().chose(chose.step(), chose.option()));
       default -> chosen(state, chose);
@@ -195,10 +196,8 @@ final class Fold {
             : state
                 .with(state.history().read(read, bench.counts(read.quantity(), timely)))
                 .with(bench.read(read.quantity(), step.which(), timely));
-    Kind kind = walk.kind(now);
-    int next = now.position().string() + 1;
-    boolean more = step.which() == Which.EACH && kind != null && next < kind.strings().size();
-    return more
+    int next = walk.nextRead(now, step, now.position().string() + 1, read.at());
+    return next >= 0
         ? now.with(now.position().string(next))
         : walk.go(now, step.then(), read.at(), read);
   }
@@ -214,7 +213,8 @@ final class Fold {
     if (next >= 0) {
       return state.with(state.position().string(next));
     }
-    State now = changed(state, step.changes(), adjusted.at());
+    Changed set = new Changed(adjusted.at(), step.changes(), walk.strings(state, step));
+    State now = state.with(state.history().changed(set));
     now = bench(now, bench -> bench.adjusted(library.results(), step.adjustment()));
     return walk.go(now, step.then(), adjusted.at(), null);
   }
@@ -296,7 +296,7 @@ final class Fold {
       return walk.go(state, read.then(), passed.at(), null);
     }
     if (walk.step(state) instanceof Step.Choose choose && choose.id().equals(passed.step())) {
-      String known = ShortPath.known(state, choose);
+      String known = new ShortPath(walk).known(state, choose);
       return chosen(state, new Event.Chose(passed.at(), choose.id(), String.valueOf(known), null));
     }
     Step.Wait wait = expect(state, passed.step(), Step.Wait.class);

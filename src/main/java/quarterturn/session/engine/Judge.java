@@ -1,5 +1,6 @@
 package quarterturn.session.engine;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -209,12 +210,17 @@ record Judge(
 
   /**
    * Whether a share of what the relief was moved in the last days, going on the same way, would
-   * take the last reading out of its window.
+   * take the last reading out of its window. That share comes within the rest after a turn.
    */
   private boolean creepsOut() {
     Reading last = state.history().last(Which.LOWEST);
     Bracket bracket = last == null ? null : last.read().bracket();
-    if (bracket == null || window == null || state.history().turns().isEmpty()) {
+    TurnMade turn = state.history().lastMoved();
+    if (bracket == null || window == null || turn == null) {
+      return false;
+    }
+    Duration rest = Duration.ofHours(library.limits().restHours());
+    if (!last.at().isBefore(turn.at().plus(rest))) {
       return false;
     }
     double on = state.history().movedMm() * library.limits().creepShare();

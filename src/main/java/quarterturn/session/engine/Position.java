@@ -100,7 +100,12 @@ record Position(
   }
 
   Position chose(String step, String what) {
-    Map<String, String> now = Lists.with(chosen, key(step), what);
+    return said(key(step), what);
+  }
+
+  /** The position with an answer under a key, which for the engine's own questions is their id. */
+  Position said(String key, String what) {
+    Map<String, String> now = Lists.with(chosen, key, what);
     return new Position(places, reached, path, passages, now, string, line, entering, stepwise);
   }
 

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.Advice;
 import quarterturn.procedure.Adjustment;
@@ -150,6 +151,13 @@ final class Prompter {
   }
 
   private Next ofStep(State state, Step step, Instant now) {
+    if (path.toConfirm(state, step)) {
+      String text = String.join("\n", path.record(state)) + "\nAs recorded?";
+      return show(
+          new Prompt.Choose(
+              said(state, EngineQuestions.AS_RECORDED, text, null),
+              EngineQuestions.AS_RECORDED_OPTIONS));
+    }
     String passed = path.skipped(state, step, now);
     if (passed != null) {
       return record(new Event.Passed(now, step.id(), passed));
@@ -178,12 +186,11 @@ final class Prompter {
         return record(new Event.WaitBegan(now, step.id(), rests.until()));
       }
     }
-    for (Hazard hazard : hazards(step)) {
-      if (!state.accepted().contains(hazard.id())) {
-        // The step itself is not shown before its hazards are accepted.
-        return show(
-            new Prompt.Caution(said(state, step.id(), EngineQuestions.BEFORE, null), hazard));
-      }
+    List<Hazard> ahead =
+        hazards(step).stream().filter(hazard -> !state.accepted().contains(hazard.id())).toList();
+    if (!ahead.isEmpty()) {
+      // The step itself is not shown before its hazards are accepted.
+      return show(new Prompt.Caution(said(state, step.id(), EngineQuestions.BEFORE, null), ahead));
     }
     return next(state, step, ruling, now);
   }
@@ -230,7 +237,51 @@ final class Prompter {
   }
 
   private Next ended(State state, Step.End end, boolean handOver, Instant now) {
+    List<String> undone = undone(state, end);
+    if (!undone.isEmpty()) {
+      String text =
+          "With this answer the session ends. "
+              + text(state, end, now)
+              + "\nLeft undone: "
+              + String.join(", ", undone)
+              + ".";
+      return show(
+          new Prompt.Choose(
+              said(state, EngineQuestions.ENDS, text, null), EngineQuestions.ENDS_OPTIONS));
+    }
     return record(new Event.Ended(now, end.id(), handOver, end.outcome(), text(state, end, now)));
+  }
+
+  /**
+   * The parts that are left undone where an answer, and nothing that was read or felt, ends the
+   * session before its time; none where that was asked about. A stop that holds until a repairer
+   * has looked is on record at once.
+   */
+  private List<String> undone(State state, Step.End end) {
+    Event last = Notes.lastAnswer(state);
+    Procedure procedure = library.procedure(state.place().procedure());
+    String id =
+        last instanceof Event.Chose chose
+            ? chose.step()
+            : last instanceof Event.Read read && read.missing() ? read.step() : "";
+    Step answered = procedure.steps().get(id);
+    if (answered == null
+        || library.limits().findingNeeded().contains(end.outcome())
+        || state.position().chosen().containsKey(EngineQuestions.ENDS)) {
+      return List.of();
+    }
+    List<String> parts =
+        procedure.steps().values().stream().map(step -> step.words().part()).distinct().toList();
+    Set<String> seen =
+        state.position().path().stream()
+            .filter(place -> place.procedure().equals(procedure.id()))
+            .map(place -> procedure.step(place.step()))
+            .filter(step -> !(step instanceof Step.End))
+            .map(step -> step.words().part())
+            .collect(Collectors.toSet());
+    return parts.subList(parts.indexOf(answered.words().part()) + 1, parts.size()).stream()
+        .filter(part -> !seen.contains(part))
+        .toList();
   }
 
   /** What an end says, with the figures of the present state. */

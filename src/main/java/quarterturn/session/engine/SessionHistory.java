@@ -69,10 +69,11 @@ record SessionHistory(
 
   /** This history with a change made to the instrument; unchanged for null. */
   SessionHistory changed(Instant at, @Nullable String change) {
-    if (change == null) {
-      return this;
-    }
-    List<Changed> now = Lists.with(changes, new Changed(at, change));
+    return change == null ? this : changed(new Changed(at, change));
+  }
+
+  SessionHistory changed(Changed change) {
+    List<Changed> now = Lists.with(changes, change);
     return new SessionHistory(limits, others, readings, turns, now, given, tuned, lifted, spoiled);
   }
 
@@ -204,6 +205,11 @@ record SessionHistory(
    */
   List<Changed> changesSince(int before) {
     return changes.subList(before, changes.size());
+  }
+
+  /** Of these, those that concern a string, or any string for null. */
+  List<Changed> changesSince(int before, @Nullable String string) {
+    return changesSince(before).stream().filter(change -> change.concerns(string)).toList();
   }
 
   /** Whether tuning or a reading at {@code from} is too old to be used at {@code now}. */

@@ -1,13 +1,19 @@
 package quarterturn.session.engine;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.ConditionWords;
 import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.Lists;
 import quarterturn.unit.Worded;
@@ -32,10 +38,8 @@ record ShortPath(Walk walk) {
       return "on record: " + known;
     }
     Shortcut shortcut = step.words().shortcut();
-    // Of a reading on each string the first alone is not all; and pitch drifts in an open session.
-    if (state.position().string() == 0
-        && state.history().timely(now)
-        && state.bench().passes(step)) {
+    // Pitch drifts in an open session.
+    if (state.history().timely(now) && state.bench().passes(step) && all(state, step, now)) {
       return "still so";
     }
     if (shortcut == null || shortcut.way() != Shortcut.Way.SKIP) {
@@ -47,25 +51,93 @@ record ShortPath(Walk walk) {
     return shortcut.when() == null ? "short path" : ConditionWords.of(shortcut.when());
   }
 
+  /** Whether, of a step that reads each string, each was read. */
+  private boolean all(State state, Step step, Instant now) {
+    return !(step instanceof Step.Measure measure && measure.which() == Which.EACH)
+        || (state.position().string() == 0 && walk.nextRead(state, measure, 0, now) < 0);
+  }
+
   /**
-   * The id of the option that the instrument's own facts give, or what was answered here before; or
-   * null where it is asked for.
+   * The id of the option that is on record of how the instrument is made, or null where it is asked
+   * for.
    */
-  static @Nullable String known(State state, Step.Choose choose) {
+  @Nullable String known(State state, Step.Choose choose) {
+    Step.Option on = onRecord(state, choose);
+    return on == null || toConfirm(state, choose) ? null : on.id();
+  }
+
+  private Step.@Nullable Option onRecord(State state, Step.Choose choose) {
     Recorded what = choose.records();
     if (what == null || choose.words().neverSkip()) {
       return null;
     }
-    Event.Own own = state.started().own();
-    Worded fact = own == null ? null : fact(own, what);
-    String said = state.position().chosen(choose.id());
+    String made = made(state, walk.library(), what);
     return choose.options().stream()
-        .filter(option -> what.names(option.id()))
-        .filter(o -> o.id().equals(said) || (fact != null && o.id().equals(fact.word())))
-        .filter(option -> option.establishes().isEmpty() && option.changes() == null)
-        .map(Step.Option::id)
+        .filter(option -> option.id().equals(made) && option.changes() == null)
         .findFirst()
         .orElse(null);
+  }
+
+  /** Whether what is on record was said to differ. */
+  private static boolean differs(State state) {
+    String said = state.position().chosen().get(EngineQuestions.AS_RECORDED);
+    return said != null && !said.equals(EngineQuestions.SAME);
+  }
+
+  /**
+   * Whether a step takes from the record what a turn needs, and nobody has said yet that it is so.
+   */
+  boolean toConfirm(State state, Step step) {
+    Step.Option on = step instanceof Step.Choose choose ? onRecord(state, choose) : null;
+    return on != null
+        && state.started().role() == Role.BEGINNER
+        && !state.position().chosen().containsKey(EngineQuestions.AS_RECORDED)
+        && !on.establishes().isEmpty();
+  }
+
+  /** What is on record of this procedure's questions, a line each. */
+  List<String> record(State state) {
+    List<String> lines = new ArrayList<>();
+    for (Step step : walk.library().procedure(state.place().procedure()).steps().values()) {
+      Step.Option on = step instanceof Step.Choose choose ? onRecord(state, choose) : null;
+      if (on != null) {
+        lines.add(step.words().forRole(Role.TECHNICIAN) + " " + on.label() + ".");
+      }
+    }
+    return lines;
+  }
+
+  /**
+   * What is on record of how the instrument is made: the word of its own fact, or else of what was
+   * answered in this session or before it; null for none.
+   */
+  static @Nullable String made(State state, Library library, Recorded what) {
+    String said = answered(state, library, what);
+    if (said != null || differs(state)) {
+      return said;
+    }
+    Event.Own own = state.started().own();
+    Worded fact = own == null ? null : fact(own, what);
+    return fact != null
+        ? fact.word()
+        : state.started().known().stream()
+            .filter(known -> known.what() == what)
+            .map(Event.Known::answer)
+            .findFirst()
+            .orElse(null);
+  }
+
+  private static @Nullable String answered(State state, Library library, Recorded what) {
+    Map<String, String> chosen = state.position().chosen();
+    for (Procedure procedure : library.procedures().values()) {
+      for (Step step : procedure.steps().values()) {
+        String said = chosen.get(procedure.id() + "/" + step.id());
+        if (said != null && step.records() == what && what.names(said)) {
+          return said;
+        }
+      }
+    }
+    return null;
   }
 
   private static @Nullable Worded fact(Event.Own own, Recorded what) {

@@ -161,8 +161,8 @@ final class Stages {
       Event.Read read = reading.read();
       boolean counts = read.quantity() == quantity && reading.counts() && !read.missing();
       if (counts) {
-        List<Changed> since = state.history().changesSince(reading.changesBefore());
         String string = read.string() == null ? "" : read.string();
+        List<Changed> since = state.history().changesSince(reading.changesBefore(), read.string());
         found.remove(string);
         found.put(string, new Held(string, read.at(), read.bracket(), read.value(), since, null));
       }

@@ -1,5 +1,6 @@
 package quarterturn.session.engine;
 
+import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.EvenBow;
 import quarterturn.craft.Window;
@@ -86,9 +87,27 @@ final class Values {
       return null;
     }
     boolean spoiled =
-        state.history().changesSince(last.changesBefore()).stream()
+        state.history().changesSince(last.changesBefore(), string).stream()
             .anyMatch(one -> results.spoils(one.change(), quantity));
     return spoiled ? null : last.read();
+  }
+
+  /** Whether the last reading on a string is neither spoiled nor too old to be used. */
+  static boolean holds(State state, Results results, Quantity quantity, String string, Instant at) {
+    Event.Read read = valid(state, results, quantity, string);
+    return read != null && !read.missing() && !state.history().old(read.at(), at);
+  }
+
+  /**
+   * Whether the last reading on a string still holds after a change that concerned other strings
+   * alone.
+   */
+  static boolean kept(State state, Results results, Quantity quantity, String string) {
+    Reading last = Lists.last(state.history().readings(), r -> of(r, quantity, string));
+    return last != null
+        && valid(state, results, quantity, string) != null
+        && state.history().changesSince(last.changesBefore()).stream()
+            .anyMatch(one -> !one.concerns(string) && results.spoils(one.change(), quantity));
   }
 
   /**

@@ -13,12 +13,16 @@ import quarterturn.procedure.Branch;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Recorded;
+import quarterturn.procedure.Shortcut;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.bench.Detours;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Verdict;
+import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.OwnMake;
 import quarterturn.session.Place;
@@ -172,6 +176,44 @@ record Walk(Library library, Guard guard) {
     return -1;
   }
 
+  /** The notes of the strings that a step sets, where that concerns no other string; else none. */
+  List<String> strings(State state, Step.Adjust step) {
+    Kind kind = kind(state);
+    String bridge = ShortPath.made(state, library, Recorded.BRIDGE);
+    if (kind == null || !step.adjustment().alone() || BridgeKind.PAIRED.word().equals(bridge)) {
+      return List.of();
+    }
+    List<String> set = new ArrayList<>();
+    for (int at = nextString(state, step, 0); at >= 0; at = nextString(state, step, at + 1)) {
+      set.add(kind.strings().get(at));
+    }
+    return set;
+  }
+
+  /**
+   * Index of the next string, at or after {@code from}, on which a step that reads each reads, or
+   * -1. One whose reading a change to other strings has left as it was is passed over; where a step
+   * reads once, so is one that was read in this session and still holds.
+   */
+  int nextRead(State state, Step.Measure step, int from, Instant at) {
+    Kind kind = kind(state);
+    if (kind == null || step.which() != Which.EACH) {
+      return -1;
+    }
+    List<String> strings = kind.strings();
+    for (int i = from; i < strings.size(); i++) {
+      String string = strings.get(i);
+      boolean kept =
+          Values.kept(state, library.results(), step.quantity(), string)
+              || (Shortcut.once(step)
+                  && Values.holds(state, library.results(), step.quantity(), string, at));
+      if (!kept) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
   /**
    * Moves on by the first branch that holds.
    *
@@ -280,7 +322,12 @@ record Walk(Library library, Guard guard) {
                         ? here
                         : to(passed(state, 0), pause.go()),
                 adjust -> adjust(state, adjust, at),
-                measure -> here,
+                measure -> {
+                  int first = nextRead(state, measure, 0, at);
+                  return first > 0
+                      ? new Arrived(state.with(state.position().string(first)), false)
+                      : here;
+                },
                 compute -> branch(state, compute.then(), at, " has no way on"),
                 turn -> toReading(state, turn, at),
                 wait -> here,

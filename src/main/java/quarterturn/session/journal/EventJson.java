@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import quarterturn.craft.Window;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Aim;
@@ -39,6 +40,7 @@ final class EventJson {
             .words(PickupKind.class, PickupKind::word)
             .words(Quantity.class, Quantity::word)
             .words(RodKind.class, RodKind::word)
+            .words(Recorded.class, Recorded::word)
             .words(Role.class, Role::word)
             .words(Style.class, Style::word)
             .words(Which.class, Which::word);
@@ -46,6 +48,7 @@ final class EventJson {
     shapes.object(
         Event.Past.class, shapes.record(Event.Past.class, "at turn before? after? freed?"));
     shapes.object(Event.Before.class, before(shapes));
+    shapes.object(Event.Known.class, shapes.record(Event.Known.class, "at what answer"));
     shapes.object(
         Event.Own.class,
         shapes.record(
@@ -61,8 +64,8 @@ final class EventJson {
             "started",
             Event.Started.class,
             "at procedure revision digest role instrument? kind? style? joint-fret? past before?"
-                + " own? carried? from? by?")
-        .kind("accepted", Event.Accepted.class, "at step hazard")
+                + " own? carried? from? by? known?")
+        .kind("accepted", Event.Accepted.class, "at step hazard also?")
         .kind("told", Event.Told.class, "at step changes?")
         .kind("noted", Event.Noted.class, "at step text")
         .kind("adjusted", Event.Adjusted.class, "at step change string amount")

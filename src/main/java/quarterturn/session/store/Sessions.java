@@ -22,6 +22,7 @@ import quarterturn.session.Due;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.OwnMake;
+import quarterturn.session.PastAnswers;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.engine.CarriedOn;
 import quarterturn.session.engine.Engine;
@@ -202,6 +203,8 @@ public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clo
     Procedure procedure = beginning.library().main();
     Instrument instrument = wish.instrument() == null ? null : store.instrument(wish.instrument());
     Opening opening = current(beginning);
+    // Sessions without a name may be of several instruments.
+    List<List<Event>> told = instrument == null ? List.of() : opening.neck().told();
     return new Event.Started(
         now(),
         procedure.id(),
@@ -210,14 +213,24 @@ public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clo
         wish.role(),
         wish.instrument(),
         wish.kind() == null && instrument != null ? instrument.kind() : wish.kind(),
-        wish.style() != null ? wish.style() : instrument == null ? null : instrument.style(),
+        style(wish, instrument, told),
         instrument == null ? null : instrument.jointFret(),
         from == null ? opening.turns() : from.started().past(),
         opening.neck().results(),
         instrument == null ? null : OwnMake.of(instrument),
         opening.carried(),
         new OwnFolder(own).file(wish.procedure(), procedure.id()),
-        by);
+        by,
+        PastAnswers.of(told, beginning.library()));
+  }
+
+  private static @Nullable Style style(
+      Wish wish, @Nullable Instrument instrument, List<List<Event>> told) {
+    if (wish.style() != null) {
+      return wish.style();
+    }
+    boolean own = instrument != null && instrument.style() != null;
+    return own ? instrument.style() : PastAnswers.style(told);
   }
 
   private Opened started(Beginning beginning, @Nullable CarriedOn from, Closing held)

@@ -42,6 +42,12 @@ public final class Practising {
   /** This person with a named neck, in a library's first procedure. */
   public static PracticeBench on(NamedNeck named, Library library, String kind, Role role)
       throws Exception {
+    return on(named, library, kind, role, named.ordinal());
+  }
+
+  /** The same, with the errors of the readings drawn from this seed. */
+  public static PracticeBench on(
+      NamedNeck named, Library library, String kind, Role role, long seed) throws Exception {
     Event.Started started =
         new Event.Started(
             Rehearsal.START,
@@ -58,7 +64,7 @@ public final class Practising {
             null,
             null);
     InstrumentTraits traits = named.on(library.kind(kind), Style.MEDIUM);
-    SimulatedNeck neck = new SimulatedNeck(traits.neck(), new SplittableRandom(named.ordinal()));
+    SimulatedNeck neck = new SimulatedNeck(traits.neck(), new SplittableRandom(seed));
     SimulatedInstrument instrument = new SimulatedInstrument(traits, neck, library.kind(kind));
     return PracticeBench.start(
         library,

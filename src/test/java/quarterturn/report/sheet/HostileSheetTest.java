@@ -80,7 +80,7 @@ class HostileSheetTest {
         new Event.Noted(SetUp.minute(1), "complaint", drawn(random)),
         new Event.Noted(SetUp.minute(2), "heard", drawn(random)),
         new Event.Chose(SetUp.minute(3), drawn(random), drawn(random), null),
-        new Event.Accepted(SetUp.minute(4), drawn(random), drawn(random)),
+        new Event.Accepted(SetUp.minute(4), drawn(random), drawn(random), List.of(drawn(random))),
         SetUp.relief(5, string, new Bracket(0.60, 0.65)),
         SetUp.turned(6, 0.125),
         SetUp.relief(7, string, new Bracket(0.35, 0.40)),

@@ -43,7 +43,7 @@ class FullLedgerTest {
             new Event.Resumed(Play.NOON.plusSeconds(3600), List.of(), null),
             Clock.fixed(Play.NOON.plusSeconds(3600), ZoneOffset.UTC));
     while (!(bench.prompt() instanceof Prompt.Caution caution
-        && caution.hazard().id().equals("wrong-key"))) {
+        && caution.hazards().stream().anyMatch(one -> one.id().equals("wrong-key")))) {
       bench.answer(ordinary(bench));
     }
     int before = kept.size();

@@ -278,7 +278,7 @@ class HostileProcedureTest {
     boolean read = false;
     for (Event event : events) {
       if (event instanceof Event.Accepted accepted) {
-        hazards.add(accepted.hazard());
+        hazards.addAll(accepted.hazards());
       } else if (event instanceof Event.Turned) {
         turned = true;
         waited = false;

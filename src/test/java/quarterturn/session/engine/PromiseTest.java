@@ -115,7 +115,7 @@ class PromiseTest {
     private void note(Prompt before, Answer answer) {
       String step = before.said().step();
       if (before instanceof Prompt.Caution caution) {
-        cautioned.add(caution.hazard().id());
+        caution.hazards().forEach(hazard -> cautioned.add(hazard.id()));
       } else if (before instanceof Prompt.TurnRod && answer instanceof Answer.Correct) {
         // It may have been made, so what was read before it says nothing any more.
         read = false;

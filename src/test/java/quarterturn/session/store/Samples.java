@@ -2,6 +2,7 @@ package quarterturn.session.store;
 
 import java.time.Instant;
 import java.util.List;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Quantity;
@@ -118,8 +119,9 @@ public final class Samples {
             null,
             null,
             "/home/demo/bench/procedures/relief.yaml",
-            "Ana"),
-        new Event.Accepted(at(1), "tools", "sharp-ends"),
+            "Ana",
+            List.of(new Event.Known(at(-9), Recorded.ROD_PLACE, "headstock"))),
+        new Event.Accepted(at(1), "tools", "sharp-ends", List.of("posture")),
         new Event.Told(at(2), "tools"),
         new Event.Chose(at(3), "rod-place", "headstock", null),
         relief(4, Which.LOWEST, 0.3, 0.35),

@@ -47,6 +47,7 @@ final class Liveness {
    * The conditions and readings that matter at a step, as far as is known.
    *
    * @param next the steps it can lead to
+   * @param back the steps at which it goes on after a break, itself undone
    * @param unread the steps it can lead to where nothing could be read
    * @param replaced places of the pieces about what it reads
    * @param gone places of those that do not matter before it, whatever comes after
@@ -58,6 +59,7 @@ final class Liveness {
   private record Matter(
       Step step,
       Set<String> next,
+      Set<String> back,
       Set<String> unread,
       BitSet replaced,
       BitSet gone,
@@ -163,6 +165,7 @@ final class Liveness {
     return new Matter(
         step,
         next(frame.procedure(), step),
+        back(step),
         step instanceof Step.Measure measure ? withoutReading(measure) : Set.of(),
         reads ? about(subject -> shows((Step.Measure) step, subject)) : new BitSet(),
         gone,
@@ -203,6 +206,7 @@ final class Liveness {
       add(matter.unread(), live, read);
     }
     live.andNot(matter.gone());
+    add(matter.back(), live, read);
     live.or(matter.own());
     read.addAll(Uses.of(matter.step()));
     boolean more = !live.equals(matter.live()) || !read.equals(matter.readings());
@@ -215,6 +219,7 @@ final class Liveness {
   private Set<Compared> compared(Matter matter) {
     Step step = matter.step();
     Set<Compared> compared = comparedAfter(matter.next());
+    compared.addAll(comparedAfter(matter.back()));
     for (Condition condition : Frame.conditions(step)) {
       if (condition.subjects().stream().anyMatch(Subject.Repeating.class::isInstance)) {
         compared.add(Compared.TWICE);
@@ -285,17 +290,22 @@ final class Liveness {
     if (step instanceof Step.Done) {
       next.add(procedure.begin());
     }
-    for (BenchState bench : loose.contains(step.id()) ? List.of(PITCH, LOOSE) : List.of(PITCH)) {
-      for (boolean drifted : new boolean[] {false, true}) {
-        String to = detours.afterBreak(step, bench, drifted, step instanceof Step.Wait);
-        next.add(to == null ? step.id() : to);
-      }
-      String to = detours.afterBreak(step, bench, false, false);
-      next.add(to == null ? step.id() : to);
-    }
     if (step instanceof Step.Call) {
       Ways.from(step).forEach(to -> next.add(detours.afterCall(to, BenchState.NONE)));
     }
     return next;
+  }
+
+  private Set<String> back(Step step) {
+    Set<String> back = new HashSet<>();
+    for (BenchState bench : loose.contains(step.id()) ? List.of(PITCH, LOOSE) : List.of(PITCH)) {
+      for (boolean drifted : new boolean[] {false, true}) {
+        String to = detours.afterBreak(step, bench, drifted, step instanceof Step.Wait);
+        back.add(to == null ? step.id() : to);
+      }
+      String to = detours.afterBreak(step, bench, false, false);
+      back.add(to == null ? step.id() : to);
+    }
+    return back;
   }
 }

@@ -1,0 +1,63 @@
+package quarterturn.session;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Recorded;
+import quarterturn.procedure.Step;
+import quarterturn.procedure.kind.Style;
+
+/** Finds what earlier sessions on an instrument were told of how it is made and played. */
+public final class PastAnswers {
+  private PastAnswers() {}
+
+  /**
+   * The last answer to each question about how the instrument is made.
+   *
+   * @param sessions the events of each session, the oldest session first
+   * @param library whose steps tell which questions these are
+   */
+  public static List<Event.Known> of(List<List<Event>> sessions, Library library) {
+    Map<Recorded, Event.Known> last = new EnumMap<>(Recorded.class);
+    for (Event event : standing(sessions).toList()) {
+      if (event instanceof Event.Chose chose) {
+        library.procedures().values().stream()
+            .map(procedure -> procedure.steps().get(chose.step()))
+            .filter(Step.Choose.class::isInstance)
+            .map(Step::records)
+            .filter(what -> what != null && what.names(chose.option()))
+            .findFirst()
+            .ifPresent(what -> last.put(what, new Event.Known(chose.at(), what, chose.option())));
+      }
+    }
+    return List.copyOf(last.values());
+  }
+
+  /** How the instrument was last said to be played, or null. */
+  public static @Nullable Style style(List<List<Event>> sessions) {
+    Style last = null;
+    for (Event event : standing(sessions).toList()) {
+      if (event instanceof Event.Started started && started.style() != null) {
+        last = started.style();
+      }
+      if (event instanceof Event.Chose chose && chose.step().equals(STYLE)) {
+        last =
+            Stream.of(Style.values())
+                .filter(style -> style.word().equals(chose.option()))
+                .findFirst()
+                .orElse(last);
+      }
+    }
+    return last;
+  }
+
+  /** Id of the question how the player plays. */
+  public static final String STYLE = "style";
+
+  private static Stream<Event> standing(List<List<Event>> sessions) {
+    return sessions.stream().flatMap(events -> Corrections.standing(events).stream());
+  }
+}
