@@ -28,7 +28,7 @@ class DataStaysDataTest {
   /** Ids that are words of the program's own as well: where they stand, and as what. */
   private static final String WORDS =
       """
-      a key of a file: procedure/read/KindsReader fretless frets gauges saddles strings
+      a key of a file: procedure/read/KindsReader fretless frets gauges saddles sound-hole strings
       a key of a file: procedure/read/WindowsReader high low strings
       a key of a file: procedure/read/LimitsReader day rest settle wrong-way
       a key of a file: procedure/read/ProcedureReader retune tools
@@ -88,7 +88,6 @@ class DataStaysDataTest {
       a mark in a graph: report/graph/ProcedureGraph retune
       a label in a picture: reckon/FretsTopic nut
       a label in a picture: reckon/NeckTopic nut
-      a label in a picture: screen/page/HoldPicture hold nut
       a label in a picture: screen/page/PlacesPicture plate pocket
       a unit: unit/Dates day
       a key of JSON: lesson/store/LessonJson hold

@@ -37,11 +37,7 @@ final class PictureWords {
           List.of(
               "Seen facing the end of the truss rod nut: %s tightens, %s loosens."
                   .formatted(Turn.EIGHTH.sense(), Turn.EIGHTH.opposite().sense()));
-      case PLACES ->
-          List.of(
-              "Places to look: at the headstock, under a small plate or in an open slot; at the"
-                  + " body end of the neck, as a wheel or in a slot; in the sound hole, at the end"
-                  + " of the fingerboard; hidden in the neck pocket.");
+      case PLACES -> List.of(places(overview.kind()));
       case CONTACT ->
           overview.contact() == null ? List.of() : ContactDrawing.sentences(overview.contact());
       case KEY ->
@@ -49,6 +45,14 @@ final class PictureWords {
               "Seated: the key goes in to its full depth and does not rock. Not seated: it stands"
                   + " out of the socket, or rocks in it.");
     };
+  }
+
+  private static String places(@Nullable Kind kind) {
+    boolean hole = kind == null || kind.make().soundHole();
+    return "Places to look: at the headstock, in plain sight or under a small plate; at the body end"
+        + " of the neck, as a wheel or in a socket, or under a plate; "
+        + (hole ? "inside the sound hole; " : "")
+        + "hidden in the neck pocket.";
   }
 
   private static List<String> held(@Nullable Kind kind) {

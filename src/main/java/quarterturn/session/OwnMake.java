@@ -82,6 +82,7 @@ public final class OwnMake {
             strings == kind.strings().size() ? make.course() : 1,
             make.fretless(),
             make.rod(),
+            make.soundHole(),
             make.special());
     return new Kind(
         kind.id(),

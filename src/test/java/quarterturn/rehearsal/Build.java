@@ -98,6 +98,7 @@ record Build(Kind kind, BridgeKind bridge, RodKind rod, boolean recorded) {
             make.course(),
             make.fretless(),
             rod != RodKind.NONE_FITTED,
+            make.soundHole(),
             make.special()));
   }
 

@@ -32,8 +32,7 @@ class PromptCountTest {
    * @param turns the numbers of its turns
    * @param rested whether it was left for a day
    */
-  private record Count(
-      int firstReading, List<Integer> turns, boolean rested, List<String> steps) {
+  private record Count(int firstReading, List<Integer> turns, boolean rested, List<String> steps) {
     int all() {
       return UNKNOWN + steps.size();
     }

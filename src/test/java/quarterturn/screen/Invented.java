@@ -156,7 +156,8 @@ public final class Invented {
               List.of("After the turn every reading is stale: relief, action and intonation.")));
 
   public static final Prompt.Caution CAUTION =
-      new Prompt.Caution(said("tune", "Tune every string to pitch.", null, List.of()), List.of(WHIP));
+      new Prompt.Caution(
+          said("tune", "Tune every string to pitch.", null, List.of()), List.of(WHIP));
 
   public static final Prompt.Choose CHOOSE =
       new Prompt.Choose(
@@ -167,10 +168,11 @@ public final class Invented {
               Picture.PLACES,
               List.of()),
           List.of(
-              new Prompt.Option("headstock", "At the headstock, behind the slotted nut"),
+              new Prompt.Option("headstock", "At the headstock, in plain sight"),
+              new Prompt.Option("under-plate", "At the headstock, under a small plate"),
               new Prompt.Option("body-end", "At the body end of the neck, where I can reach it"),
-              new Prompt.Option("sound-hole", "Inside the sound hole, at the end of the board"),
-              new Prompt.Option("under-plate", "Under a plate that is screwed on, at either end"),
+              new Prompt.Option("body-plate", "At the body end of the neck, under a plate"),
+              new Prompt.Option("sound-hole", "Inside the sound hole"),
               new Prompt.Option("pocket", "Hidden in the neck pocket"),
               new Prompt.Option("unsure", "I can't find it")));
 
@@ -206,6 +208,16 @@ public final class Invented {
           null,
           null,
           1);
+
+  public static final Prompt.Measure ACTION =
+      new Prompt.Measure(
+          said("action-low", "Read the action of string E1 over fret 12.", null, List.of()),
+          Quantity.ACTION,
+          List.of(),
+          12,
+          Which.LOWEST,
+          "E1",
+          0.1);
 
   public static final Prompt.Tell CURVE =
       new Prompt.Tell(

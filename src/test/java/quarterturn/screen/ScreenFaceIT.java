@@ -72,10 +72,10 @@ class ScreenFaceIT {
       screen.keys("?").waitFor("Keys of every step").keys(" ").waitUntilGone("Keys of every step");
       screen.keys("\r").waitFor("Where is the");
       screen.keys("2").waitFor("► 2").keys("\r").waitFor("NOT SEATED");
-      screen.keys("\u001b[B").waitFor("► 1").keys("\r").waitFor("read here");
+      screen.keys("\u001b[B").waitFor("► 1").keys("\r").waitFor("gauge hand");
       screen.keys("9\r").waitFor("not plausible");
       screen.keys("\u007f0.60 passes 0.65 lifts").waitFor("read as: 0.60 to 0.65 mm");
-      screen.keys("\r").waitFor("larger than life");
+      screen.keys("\r").waitFor("times as deep");
       screen
           .keys("\r")
           .waitFor("LOOSEN  1/8 turn")
@@ -111,7 +111,7 @@ class ScreenFaceIT {
   void followsTheSizeOfTheWindow() throws Exception {
     try (PtyScreen screen = PtyScreen.start(command())) {
       screen.waitFor("WARNING").keys("u").waitFor("tune them all once more");
-      screen.resize(140, 45).waitFor("Readings and turns").waitFor("Finish");
+      screen.resize(140, 45).waitFor("Relief and turns").waitFor("Finish");
       screen.resize(50, 12).waitFor("a little small: 50").waitFor("--plain");
       screen.resize(80, 24).waitFor("tune them all once more");
       screen.keys(CTRL_C);

@@ -17,6 +17,7 @@ import quarterturn.unit.Length;
  * @param course how many strings lie side by side as one: 1, or 2 on a twelve-string
  * @param fretless whether the board has only the places of frets
  * @param rod whether it has a rod
+ * @param soundHole whether its body has a sound hole
  * @param special windows for a nut, a pickup or a bridge of another kind, by its word
  */
 public record Make(
@@ -28,6 +29,7 @@ public record Make(
     int course,
     boolean fretless,
     boolean rod,
+    boolean soundHole,
     Map<Quantity, Map<String, Ends>> special) {
   public Make {
     gauges = List.copyOf(gauges);
@@ -37,6 +39,6 @@ public record Make(
   /** One with a rod, frets square to the strings, and each string by itself. */
   public Make(
       @Nullable Length radius, @Nullable Length spread, List<Length> gauges, BridgeKind bridge) {
-    this(radius, spread, gauges, bridge, null, 1, false, true, Map.of());
+    this(radius, spread, gauges, bridge, null, 1, false, true, false, Map.of());
   }
 }

@@ -202,6 +202,7 @@ final class KindsReader {
         Math.max(1, strings.size() / Math.max(1, courses)),
         values.truth(fields.optional("fretless")),
         !"none".equals(rod),
+        values.truth(fields.optional("sound-hole")),
         special);
   }
 

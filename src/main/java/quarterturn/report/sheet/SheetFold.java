@@ -130,8 +130,7 @@ final class SheetFold {
     Labels labels = steps.labels(accepted.step());
     String about = asked(labels, accepted.step());
     for (String hazard : accepted.hazards()) {
-      hazards.putIfAbsent(
-          hazard, new Sheet.Remark(accepted.at(), about, labels.hazard(hazard)));
+      hazards.putIfAbsent(hazard, new Sheet.Remark(accepted.at(), about, labels.hazard(hazard)));
     }
   }
 

@@ -1,7 +1,6 @@
 package quarterturn.screen.page;
 
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.screen.state.Model;
@@ -18,12 +17,14 @@ final class Body {
   private static final int LEAST_TEXT = 3;
   private static final int WIDEST_TEXT = 92;
   private static final int LEAST_PICTURE = 3;
+  private static final int NARROWEST_TEXT = 28;
 
   private final Model model;
   private final int width;
   private final int rows;
   private final List<Line> text;
   private final int textRows;
+  private final List<Line> facts;
   private final Canvas controls;
   private final @Nullable Canvas beside;
   private final @Nullable Canvas below;
@@ -37,30 +38,28 @@ final class Body {
     // A blank row above the text, one between the text and the rest, and one for the hint. A longer
     // hint covers what is above it for a moment, so that nothing jumps.
     int room = rows - 3;
-    beside = TurnColumn.of(model, inner, room - 1);
+    boolean turning = model.prompt() instanceof Prompt.TurnRod;
+    beside = turning ? Pictures.of(model, inner - NARROWEST_TEXT - 2, room - 1) : null;
     int column = beside == null ? inner : inner - beside.width() - 2;
     int wide = Math.min(column, WIDEST_TEXT);
-    List<Line> full = text(wide, false);
-    List<Line> brief = text(wide, true);
+    facts =
+        beside != null && model.prompt() instanceof Prompt.TurnRod turn
+            ? DialPicture.facts(turn, wide)
+            : List.of();
+    List<Line> full = Flow.of(model, wide, false);
+    List<Line> brief = Flow.of(model, wide, true);
     int least = Math.min(LEAST_TEXT, full.size());
     controls = Controls.of(model, zone, Math.min(inner, WIDEST_TEXT), room - least);
-    int most = room - controls.height();
-    Canvas withFull = picture(inner, most - full.size() - 1);
-    Canvas withBrief = picture(inner, most - brief.size() - 1);
+    int most = room - controls.height() - (facts.isEmpty() ? 0 : facts.size() + 1);
+    // A picture has a blank row of its own; at a reading a hint may rather cover the last control.
+    int left = most - (model.prompt() instanceof Prompt.Measure ? 0 : 1);
+    Canvas withFull = picture(inner, left - full.size());
+    Canvas withBrief = picture(inner, left - brief.size());
     // Hazards that were accepted before are only named where that makes room for the step itself.
     boolean shorten = full.size() > most || (withFull == null && withBrief != null);
     text = shorten ? brief : full;
     below = shorten ? withBrief : withFull;
     textRows = Math.min(text.size(), most);
-  }
-
-  private List<Line> text(int column, boolean brief) {
-    List<Line> out = new ArrayList<>(Flow.of(model, column, brief));
-    if (beside != null && model.prompt() instanceof Prompt.TurnRod turn) {
-      out.add(Line.BLANK);
-      out.addAll(DialPicture.facts(turn, column));
-    }
-    return out;
   }
 
   private @Nullable Canvas picture(int inner, int left) {
@@ -82,9 +81,13 @@ final class Body {
     int at = 1 + textRows + 1;
     if (beside != null) {
       canvas.paste(2, 1, beside);
-      at = 1 + Math.max(textRows, beside.height()) + 1;
+      int column = 2 + beside.width() + 2;
+      Line.draw(canvas, column, at, facts, 0, facts.size());
+      at = Math.max(at + facts.size(), 1 + beside.height()) + 1;
+      drawText(canvas, column);
+    } else {
+      drawText(canvas, 2);
     }
-    drawText(canvas, beside == null ? 2 : 2 + beside.width() + 2);
     if (below != null) {
       canvas.paste(2, at, below);
       at += below.height() + 1;
@@ -108,9 +111,12 @@ final class Body {
     }
   }
 
-  /** Draws the readings so far in the free rows of a tall window. */
+  /** Draws the readings of relief so far in the free rows of a tall window. */
   private void history(Canvas canvas, int from, int to) {
-    Canvas history = HistoryPicture.draw(model.overview(), canvas.width() - 4, to - from - 1);
+    Canvas history =
+        Pictures.ofRelief(model)
+            ? HistoryPicture.draw(model.overview(), canvas.width() - 4, to - from - 1)
+            : null;
     if (history != null) {
       canvas.paste(2, to - history.height() - 1, history);
     }

@@ -75,7 +75,7 @@ final class Controls {
     }
     return draft instanceof Draft.Amount amount
         ? amount(turn, amount, width)
-        : lines(width, "Press Enter when you have turned it, or when it would not turn.");
+        : lines(width, "Press Enter once turned, or when it would not turn.");
   }
 
   private static Canvas lines(int width, String text) {

@@ -3,45 +3,68 @@ package quarterturn.screen.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Decimals;
 
-/** Draws a rod turn as a dial, seen along the neck from the end of the rod nut. */
+/**
+ * Draws a rod turn as the face of a clock, seen along the neck from the end of the rod nut: a
+ * column beside the text, where hazards and words can't push it away.
+ */
 final class DialPicture {
-  private static final int LEAST = 7;
+  private static final int LEAST = 2;
   private static final int LARGEST = 7;
+
+  /** Smallest radius with room for all the hours. */
+  private static final int ALL_HOURS = 5;
+
+  /** Columns at each side of the dial, for the word at the end of the turn. */
+  private static final int MARGIN = 8;
 
   private DialPicture() {}
 
-  /** The dial with its words at the right, or null where it does not fit. */
-  static @Nullable Canvas draw(
-      Prompt.TurnRod turn, @Nullable String rodPlace, int width, int rows) {
-    int radius = Math.min(LARGEST, (rows - 2) / 2);
-    if (rows < LEAST || width < 56) {
+  /** Direction and amount, the dial, and its angle in words; null where that does not fit. */
+  static @Nullable Canvas draw(Prompt.TurnRod turn, int width, int rows) {
+    int radius = Math.max(LEAST, Math.min(LARGEST, (rows - 6) / 2));
+    Canvas dial = dial(turn.turn().degrees(), radius);
+    List<String> words =
+        Stream.of(angle(turn), turn.turn().clock(), "facing the truss rod nut's end")
+            .filter(line -> !line.isEmpty())
+            .toList();
+    int shown = Math.min(words.size(), rows - 1 - dial.height());
+    int wide =
+        Math.max(
+            dial.width(),
+            1 + words.stream().limit(Math.max(0, shown)).mapToInt(Canvas::cells).max().orElse(0));
+    if (shown < 2 || wide > width) {
       return null;
     }
-    Canvas canvas = new Canvas(width, 2 * radius + 2);
-    Canvas dial = dial(turn.turn().degrees(), radius);
-    canvas.paste(0, 0, dial);
-    List<Line> words = words(turn, rodPlace, width - dial.width() - 3);
-    int top = Math.max(0, (canvas.height() - words.size()) / 2);
-    Line.draw(canvas, dial.width() + 3, top, words, 0, canvas.height());
+    Canvas canvas = new Canvas(wide, 1 + dial.height() + shown);
+    String what = turn.direction().toUpperCase(Locale.ROOT) + "  " + turn.turn();
+    centred(canvas, 0, " " + what + " ", Ink.NOW);
+    canvas.paste((wide - dial.width()) / 2, 1, dial);
+    for (int i = 0; i < shown; i++) {
+      centred(canvas, 1 + dial.height() + i, words.get(i), Ink.PLAIN);
+    }
     return canvas;
   }
 
+  private static void centred(Canvas canvas, int row, String text, Ink ink) {
+    canvas.put((canvas.width() - Canvas.cells(text)) / 2, row, text, ink);
+  }
+
   /**
-   * The dial alone, with the key pointing up at first.
+   * The dial alone, with the key pointing up at first and the hours of a clock around it.
    *
    * @param degrees plus clockwise, as {@link quarterturn.unit.Turn#sense} says of tightening
    */
   static Canvas dial(double degrees, int radius) {
-    int wide = 2 * radius;
-    int middle = wide + 8;
-    int row = radius + 1;
-    Canvas canvas = new Canvas(2 * wide + 17, 2 * radius + 2);
+    int middle = 2 * radius + MARGIN;
+    int row = radius > LEAST ? radius + 1 : radius;
+    Canvas canvas = new Canvas(2 * middle + 1, row + radius + 1);
     for (int a = 0; a < 360; a += 3) {
       plot(canvas, middle, row, a, radius, '·');
     }
@@ -55,23 +78,36 @@ final class DialPicture {
     for (double r = 1; r < radius; r += 0.5) {
       plot(canvas, middle, row, degrees, r, '•');
     }
+    hours(canvas, middle, row, radius);
     canvas.put(middle - 1, row, "(○)", Ink.STRONG);
-    canvas.put(middle, 0, "▼ start", Ink.STRONG);
-    double end = Math.toRadians(degrees);
-    int column = middle + (int) Math.round(wide * Math.sin(end));
-    int at = row - (int) Math.round(radius * Math.cos(end));
+    canvas.put(middle, row - radius - 1, "▼ start", Ink.STRONG);
+    int column = column(middle, degrees, radius);
+    int at = row(row, degrees, radius);
+    canvas.put(way > 0 ? column + 1 : column - 4, at, way > 0 ? " end" : "end ");
     canvas.set(column, at, arrow(degrees), Ink.STRONG);
-    canvas.put(way > 0 ? column + 2 : column - 4, at, "end");
     return canvas;
+  }
+
+  /** Writes the hours on the rim: all where there is room, else every third. */
+  private static void hours(Canvas canvas, int middle, int row, int radius) {
+    int every = radius < ALL_HOURS ? 3 : 1;
+    for (int hour = every; hour <= 12; hour += every) {
+      int column = column(middle, hour * 30.0, radius);
+      canvas.put(hour > 9 ? column - 1 : column, row(row, hour * 30.0, radius), "" + hour);
+    }
   }
 
   private static void plot(
       Canvas canvas, int middle, int row, double degrees, double radius, int c) {
-    double a = Math.toRadians(degrees);
-    canvas.set(
-        middle + (int) Math.round(2 * radius * Math.sin(a)),
-        row - (int) Math.round(radius * Math.cos(a)),
-        c);
+    canvas.set(column(middle, degrees, radius), row(row, degrees, radius), c);
+  }
+
+  private static int column(int middle, double degrees, double radius) {
+    return middle + (int) Math.round(2 * radius * Math.sin(Math.toRadians(degrees)));
+  }
+
+  private static int row(int middle, double degrees, double radius) {
+    return middle - (int) Math.round(radius * Math.cos(Math.toRadians(degrees)));
   }
 
   /** The arrow character for the direction in which the key's end moves last. */
@@ -84,20 +120,8 @@ final class DialPicture {
     return down > 0 ? '▼' : '▲';
   }
 
-  private static List<Line> words(Prompt.TurnRod turn, @Nullable String rodPlace, int width) {
-    List<Line> out = new ArrayList<>();
-    String what = turn.direction().toUpperCase(Locale.ROOT) + "  " + turn.turn();
-    out.add(new Line(" " + what + " ", Ink.NOW, 0, "", Ink.PLAIN));
-    out.addAll(Line.wrapped(angle(turn) + ", seen facing the end of the truss rod nut", width));
-    if (rodPlace != null) {
-      out.addAll(Line.wrapped("Truss rod nut: " + rodPlace.replace('-', ' '), width));
-    }
-    out.addAll(facts(turn, width));
-    return out;
-  }
-
   /** A turn's angle in words: "45 degrees clockwise". */
-  static String angle(Prompt.TurnRod turn) {
+  private static String angle(Prompt.TurnRod turn) {
     String degrees = Decimals.print(turn.turn().size().degrees(), 1).replace(".0", "");
     return degrees + " degrees " + turn.turn().sense();
   }
@@ -105,7 +129,7 @@ final class DialPicture {
   /** Lines on the limit of the turn and the reading to expect after it. */
   static List<Line> facts(Prompt.TurnRod turn, int width) {
     List<Line> out = new ArrayList<>();
-    out.addAll(Line.wrapped("Limit: " + turn.limit() + " between two readings", width));
+    out.addAll(Line.wrapped("Limit: " + turn.limit() + " per reading", width));
     Prompt.Expected expected = turn.expected();
     if (expected != null) {
       out.addAll(Line.wrapped("Then expect " + range(expected), width));

@@ -48,11 +48,11 @@ public final class KeyHints {
   private static List<Hint> onTop(Model model, boolean pictureHidden) {
     List<Hint> out = new ArrayList<>(own(model));
     boolean typing = model.draft().typing();
-    if (NamingKeys.may(model) && !(model.draft() instanceof Draft.Naming)) {
-      out.add(new Hint(Command.LINE.shown(typing), "by name"));
-    }
     if (pictureHidden) {
       out.add(new Hint(Command.PICTURE.shown(typing), "picture"));
+    }
+    if (NamingKeys.may(model) && !(model.draft() instanceof Draft.Naming)) {
+      out.add(new Hint(Command.LINE.shown(typing), "by name"));
     }
     if (model.prompt().said().why() != null) {
       out.add(new Hint(Command.WHY.shown(typing), "why"));
@@ -90,7 +90,7 @@ public final class KeyHints {
 
   private static List<Hint> reading(Draft.Reading draft) {
     return draft.typing()
-        ? List.of(ACCEPT, new Hint("Esc", "out of the field"))
+        ? List.of(ACCEPT, new Hint("Esc", "out of field"))
         : List.of(new Hint("Enter", "into the field"));
   }
 

@@ -43,7 +43,7 @@ final class ScaleBar {
     int words = 3 + Math.max(1, marks.size());
     if (window != null) {
       bar(canvas, 2, "range", window.lowMm(), window.highMm(), '═', most, cells);
-      canvas.put(1, words, Wrap.cut("[══] range " + window, width - 1));
+      canvas.put(1, words, Wrap.cut("range " + window, width - 1));
     }
     for (int i = 0; i < marks.size(); i++) {
       reading(canvas, 3 + i, marks.get(i), most, cells);
@@ -120,6 +120,6 @@ final class ScaleBar {
             case NOT_MEASURED -> "";
           };
     }
-    return "[██] " + mark.string() + " " + mark.bracket() + verdict;
+    return mark.string() + " " + mark.bracket() + verdict;
   }
 }

@@ -3,11 +3,16 @@ package quarterturn.screen.page;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.screen.state.Model;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
+import quarterturn.session.Prompt;
 
-/** Draws the side column of a wide terminal: the reason for the step, and all events so far. */
+/**
+ * Draws the side column of a wide terminal: the reason for the step, and relief and turns so far,
+ * save beside the reading of something else.
+ */
 final class Side {
   private Side() {}
 
@@ -27,8 +32,11 @@ final class Side {
       canvas.put(0, shown, "… w shows the rest", Ink.STRONG);
       shown++;
     }
+    if (model.prompt() instanceof Prompt.Measure measure && measure.quantity() != Quantity.RELIEF) {
+      return canvas;
+    }
     List<Line> trail = Trail.lines(model.overview(), zone, width);
-    canvas.put(0, 1 + shown, "Readings and turns", Ink.STRONG);
+    canvas.put(0, 1 + shown, "Relief and turns", Ink.STRONG);
     int room = rows - shown - 3;
     int from = Math.max(0, trail.size() - room);
     Line.draw(canvas, 0, 2 + shown, trail, from, room);

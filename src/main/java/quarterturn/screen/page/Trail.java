@@ -23,8 +23,8 @@ final class Trail {
   private Trail() {}
 
   /**
-   * All readings and turns in a row, "E1 0.60-0.65 > 1/8 loosen > E1 0.65-0.70"; the newest where
-   * too long.
+   * All readings and turns in a row, "Relief E1 0.60-0.65 > 1/8 loosen > E1 0.65-0.70"; the newest
+   * where too long.
    */
   static String row(Overview overview, int width) {
     List<Entry> trail = overview.trail();
@@ -37,12 +37,12 @@ final class Trail {
       }
       boolean sameRound = !last && reading(trail, i) && reading(trail, i + 1);
       String longer = entry + (last ? "" : sameRound ? ", " : " ► ") + out;
-      if (Canvas.cells(longer) > width - (i == 0 ? 0 : 4)) {
-        return "… ► " + out;
+      if (Canvas.cells(longer) > width - 7 - (i == 0 ? 0 : 4)) {
+        return "Relief … ► " + out;
       }
       out = longer;
     }
-    return out.isEmpty() ? "No readings yet" : out;
+    return out.isEmpty() ? "No relief reading yet" : "Relief " + out;
   }
 
   private static boolean reading(List<Entry> trail, int index) {
@@ -98,7 +98,7 @@ final class Trail {
   }
 
   static String window(Overview overview) {
-    return overview.window() == null ? "" : "Range " + overview.window();
+    return overview.window() == null ? "" : "Relief range " + overview.window();
   }
 
   /** A line for each reading and turn, with its time. */
@@ -109,7 +109,7 @@ final class Trail {
       out.addAll(Line.wrapped(when, " " + full(entry, overview), width));
     }
     if (out.isEmpty()) {
-      out.addAll(Line.wrapped("No readings yet.", width));
+      out.addAll(Line.wrapped("No relief reading yet.", width));
     }
     return out;
   }

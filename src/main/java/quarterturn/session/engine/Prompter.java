@@ -240,8 +240,11 @@ final class Prompter {
     List<String> undone = undone(state, end);
     if (!undone.isEmpty()) {
       String text =
-          "With this answer the session ends. " + text(state, end, now)
-              + "\nLeft undone: " + String.join(", ", undone) + ".";
+          "With this answer the session ends. "
+              + text(state, end, now)
+              + "\nLeft undone: "
+              + String.join(", ", undone)
+              + ".";
       return show(
           new Prompt.Choose(
               said(state, EngineQuestions.ENDS, text, null), EngineQuestions.ENDS_OPTIONS));

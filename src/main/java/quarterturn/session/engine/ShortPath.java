@@ -84,7 +84,9 @@ record ShortPath(Walk walk) {
     return said != null && !said.equals(EngineQuestions.SAME);
   }
 
-  /** Whether a step takes from the record what a turn needs, and nobody has said yet that it is so. */
+  /**
+   * Whether a step takes from the record what a turn needs, and nobody has said yet that it is so.
+   */
   boolean toConfirm(State state, Step step) {
     Step.Option on = step instanceof Step.Choose choose ? onRecord(state, choose) : null;
     return on != null

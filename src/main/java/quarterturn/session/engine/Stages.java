@@ -162,8 +162,7 @@ final class Stages {
       boolean counts = read.quantity() == quantity && reading.counts() && !read.missing();
       if (counts) {
         String string = read.string() == null ? "" : read.string();
-        List<Changed> since =
-            state.history().changesSince(reading.changesBefore(), read.string());
+        List<Changed> since = state.history().changesSince(reading.changesBefore(), read.string());
         found.remove(string);
         found.put(string, new Held(string, read.at(), read.bracket(), read.value(), since, null));
       }

@@ -176,9 +176,7 @@ record Walk(Library library, Guard guard) {
     return -1;
   }
 
-  /**
-   * The notes of the strings that a step sets, where that concerns no other string; else none.
-   */
+  /** The notes of the strings that a step sets, where that concerns no other string; else none. */
   List<String> strings(State state, Step.Adjust step) {
     Kind kind = kind(state);
     String bridge = ShortPath.made(state, library, Recorded.BRIDGE);

@@ -86,7 +86,10 @@ public class PageTest {
     out.add(new View("layer-why", model(Invented.LOOSEN, 4, 2).with(Layer.WHY)));
     out.add(new View("layer-log", model(Invented.TELL, 4, 7).with(Layer.LOG)));
     out.add(new View("layer-leave", model(Invented.TELL, 4, 3).with(Layer.LEAVE)));
+    out.add(new View("action", model(Invented.ACTION, 2, 2)));
     out.add(new View("layer-picture", model(Invented.CHOOSE, 1, 0).with(Layer.PICTURE)));
+    out.add(new View("layer-picture-hold", model(Invented.MEASURE, 1, 0).with(Layer.PICTURE)));
+    out.add(new View("layer-picture-curve", model(Invented.CURVE, 1, 2).with(Layer.PICTURE)));
     return out;
   }
 
@@ -122,6 +125,12 @@ public class PageTest {
     Golden.check(
         "80x24-ascii-turn-loosen",
         Page.draw(model(Invented.LOOSEN, 4, 2), ZoneOffset.UTC, 80, 24).ascii());
+    for (View view : views()) {
+      if (view.name().startsWith("layer-picture")) {
+        Canvas drawn = Page.draw(view.model(), ZoneOffset.UTC, 60, 18);
+        Golden.check("60x18-ascii-" + view.name(), drawn.ascii());
+      }
+    }
     Golden.check(
         "80x24-ascii-measure",
         Page.draw(model(Invented.MEASURE, 2, 2), ZoneOffset.UTC, 80, 24).ascii());
@@ -207,13 +216,53 @@ public class PageTest {
     assertThat(text.indexOf("NOTICE")).isLessThan(text.indexOf("Turn."));
   }
 
+  static Stream<View> turns() {
+    return views().stream()
+        .filter(view -> view.name().startsWith("turn-"))
+        .filter(view -> view.model().draft() instanceof Draft.Turning)
+        .flatMap(
+            view ->
+                Stream.of(
+                    view,
+                    new View(
+                        view.name() + " after long words",
+                        model(
+                            view.model().prompt().noting(List.of("A note. ".repeat(90))), 4, 5))));
+  }
+
+  /** Dial, direction, amount, limit and expectation, whatever the step says. */
+  @ParameterizedTest
+  @MethodSource("turns")
+  void aTurnIsAlwaysInView(View view) {
+    Prompt.TurnRod turn = (Prompt.TurnRod) view.model().prompt();
+    boolean tighten = turn.turn().turns() > 0;
+    for (int[] size : List.of(new int[] {60, 18}, new int[] {80, 24}, new int[] {140, 45})) {
+      Canvas drawn = Page.draw(view.model(), ZoneOffset.UTC, size[0], size[1]);
+      for (Canvas canvas : List.of(drawn, drawn.ascii())) {
+        String text = canvas.text().replaceAll("[ \n]+", " ");
+        assertThat(text).containsMatch("12.* end.*6");
+        assertThat(text).containsMatch("9 *\\([○o]\\)");
+        assertThat(text).contains(tighten ? "TIGHTEN 1/4 turn" : "LOOSEN 1/8 turn");
+        assertThat(text).contains(tighten ? "90 degrees clockwise" : "45 degrees anticlockwise");
+        assertThat(text).contains(tighten ? "from 12 to three" : "from 12 to half past ten");
+        assertThat(text).contains("Limit: 1/4 turn per reading");
+        assertThat(text).contains(tighten ? "expect 0.35 to 0.50 mm" : "expect 0.65 to 0.75 mm");
+      }
+    }
+  }
+
   @Test
-  void theDialIsSeenAtEightyByTwentyFourWhateverTheStepSays() {
-    String text = Page.draw(model(Invented.LOOSEN, 4, 2), ZoneOffset.UTC, 80, 24).text();
-    assertThat(text).contains("▼ start");
-    assertThat(text).contains("45 degrees anticlockwise");
-    assertThat(text).contains("stop if it resists sharply");
-    assertThat(text).contains("Limit: 1/4 turn");
+  void reliefSoFarIsDrawnOnlyWhereReliefIsReadTurnedOrDecidedOn() {
+    for (Prompt prompt : List.of(Invented.MEASURE, Invented.TIGHTEN, Invented.CURVE)) {
+      String text = Page.draw(model(prompt, 4, 7), ZoneOffset.UTC, 140, 60).text();
+      assertThat(text).contains("Relief so far");
+    }
+    for (Prompt prompt : List.of(Invented.ACTION, Invented.HUMIDITY, Invented.TELL)) {
+      String text = Page.draw(model(prompt, 4, 7), ZoneOffset.UTC, 140, 60).text();
+      assertThat(text).doesNotContain("Relief so far");
+      boolean beside = prompt instanceof Prompt.Tell;
+      assertThat(text.contains("Relief and turns")).isEqualTo(beside);
+    }
   }
 
   @Test

@@ -145,7 +145,7 @@ class UpdateTest {
   void aChoiceIsMarkedBeforeItIsAccepted() {
     Model choose = model(Invented.CHOOSE);
     assertThat(effects(choose, "ENTER", "ENTER", " ")).isEmpty();
-    assertThat(effects(choose, "3", "ENTER")).containsExactly(send(new Answer.Chose("sound-hole")));
+    assertThat(effects(choose, "5", "ENTER")).containsExactly(send(new Answer.Chose("sound-hole")));
     assertThat(effects(choose, "DOWN", "DOWN", "UP", "ENTER"))
         .containsExactly(send(new Answer.Chose("headstock")));
     assertThat(effects(choose, "UP", "ENTER")).containsExactly(send(new Answer.Chose("unsure")));
