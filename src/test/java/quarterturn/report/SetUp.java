@@ -9,6 +9,7 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
 import quarterturn.line.Invented;
 import quarterturn.procedure.Branch;
+import quarterturn.procedure.Guide;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Procedure;
@@ -147,7 +148,7 @@ public final class SetUp {
               "climate",
               change("climate", "the air changed", "relief", "action", "intonation")),
           List.of(),
-          List.of("Keep it in its case (invented)."));
+          List.of("Keep it in its case (invented)."), Guide.NONE);
 
   public static final Library LIBRARY =
       new Library(

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
+import quarterturn.procedure.Guide;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Picture;
 import quarterturn.procedure.condition.Feel;
@@ -118,7 +119,7 @@ public final class Invented {
         Duration.ofHours(24),
         "headstock",
         List.of(),
-        null);
+        null, Guide.NONE);
   }
 
   public static List<Overview.Entry> trail(int entries) {

@@ -14,7 +14,7 @@ public enum NamedNeck implements Worded {
   SLOW("answers little", 0.66, 0.09, 0, NeckFault.NONE),
   LIVELY("answers much", 0.68, 0.4, 0, NeckFault.NONE),
   SLACK("slack whenever the way changes", 0.1, 0.34, 0.08, NeckFault.NONE),
-  STIFF("stiff truss rod nut", 0.6, 0.18, 0, NeckFault.STIFF),
+  STIFF("stiff truss rod nut", 0.52, 0.18, 0, NeckFault.STIFF),
   DEAD("rod without effect", 0.62, 0.2, 0, NeckFault.DEAD),
   REVERSED("rod that works the other way round", 0.58, 0.2, 0, NeckFault.REVERSED),
   JAMMED("truss rod nut that does not move", 0.64, 0.2, 0, NeckFault.JAMMED),

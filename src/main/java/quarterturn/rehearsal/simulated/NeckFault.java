@@ -85,10 +85,10 @@ public enum NeckFault implements Worded {
   public boolean needsRepairer(int side) {
     return switch (this) {
       case NONE, STIFF -> false;
-      case DEAD, REVERSED, JAMMED -> side != 0;
+      case DEAD, REVERSED, JAMMED, STRIPPED -> side != 0;
       case FULLY_TIGHT -> side > 0;
       case FULLY_LOOSE -> side < 0;
-      case STRIPPED, TWIST, CRACKED -> true;
+      case TWIST, CRACKED -> true;
     };
   }
 }

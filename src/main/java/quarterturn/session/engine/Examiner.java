@@ -265,7 +265,7 @@ final class Examiner {
             : answer instanceof Answer.Turned turned && turned.turn().size().compareTo(most) > 0
                 ? turned.feel()
                 : null;
-    return walk.limits().stopFeels().contains(feel) ? feel : null;
+    return feel != null && walk.limits().stopFeels().contains(feel) ? feel : null;
   }
 
   private static Event waited(Prompt.Wait wait, Answer answer, Instant now)
