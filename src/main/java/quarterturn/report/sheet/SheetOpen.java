@@ -1,27 +1,56 @@
 package quarterturn.report.sheet;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.InWindow;
+import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Event;
+import quarterturn.session.Stage;
 
-/** Finds the work that is still to be done after a session. */
-final class SheetOpen {
-  private SheetOpen() {}
+/**
+ * Finds the work that is still to be done after a session: what the overview of the work shows as
+ * stale, what was changed and not read since, and what was read out of its range.
+ *
+ * @param stages the state of each result, by which the bench says what comes next; empty where that
+ *     is not known
+ * @param changed ids of the changes made in the session
+ */
+record SheetOpen(List<Sheet.Row> rows, List<Stage> stages, Set<String> changed, Library library) {
+  /** What an end may begin with, which is said here anyway. */
+  private static final String WANTED = "Wanted of a " + Step.End.REPAIRER + ": ";
 
-  static List<String> points(
-      List<Sheet.Row> rows, List<Sheet.Move> moves, Event.@Nullable Ended ended) {
+  List<String> points(List<Sheet.Move> moves, Event.@Nullable Ended ended) {
     List<String> points = new ArrayList<>();
     if (ended == null) {
-      points.add("The work is not finished.");
-    } else if (ended.handOver() || ended.why().contains(Step.End.REPAIRER)) {
-      points.add("For a qualified repairer: " + reason(ended));
+      points.add("The work is not finished: go on with it where it was left.");
+    } else if (forRepairer(ended)) {
+      points.add(reason(ended));
+    }
+    Set<Quantity> told = EnumSet.noneOf(Quantity.class);
+    Set<Quantity> usable = EnumSet.noneOf(Quantity.class);
+    for (Stage stage : stages) {
+      Results.Result result = library.results().results().get(stage.id());
+      Quantity quantity = result == null ? null : result.quantity();
+      String point = quantity == null ? null : stale(stage);
+      if (quantity != null && stage.status().usable()) {
+        usable.add(quantity);
+      }
+      if (point != null && told.add(quantity)) {
+        points.add(point);
+      }
     }
     for (Sheet.Row row : rows) {
-      String point = point(row);
-      if (point != null) {
+      String point = told.contains(row.quantity()) ? null : point(row);
+      // What a later stage may use needs no further reading, though one string was left out.
+      boolean used = row.left().spoiled() != null && usable.contains(row.quantity());
+      if (point != null && !used) {
         points.add(point);
       }
     }
@@ -33,8 +62,48 @@ final class SheetOpen {
     return points;
   }
 
+  /** Whether an end leaves something to a repairer. */
+  static boolean forRepairer(Event.Ended ended) {
+    return ended.handOver() || ended.why().contains(Step.End.REPAIRER);
+  }
+
   private static String reason(Event.Ended ended) {
-    return ended.why().isBlank() ? InWindow.shown(ended.outcome()) : ended.why();
+    String why =
+        ended.why().isBlank()
+            ? InWindow.shown(ended.outcome())
+            : ended.why().replaceAll("\\s*\\R\\s*", " ");
+    if (!why.startsWith(WANTED)) {
+      return why.contains(Step.End.REPAIRER) ? why : "For a " + Step.End.REPAIRER + ": " + why;
+    }
+    return why;
+  }
+
+  /** What is stale, or was changed and never read: the same that the bench says comes next. */
+  private @Nullable String stale(Stage stage) {
+    String next = stage.by() == null ? "" : "; next: " + title(stage.by());
+    if (stage.status() == Stage.Status.STALE) {
+      String reading = stage.reading().isEmpty() ? "" : " of " + stage.reading();
+      return stage.name() + ": the reading" + reading + " is stale (" + stage.because() + ")" + next
+          + ".";
+    }
+    if (stage.status() != Stage.Status.NOT_DONE) {
+      return null;
+    }
+    return changed.stream()
+        .filter(change -> library.results().spoils(change, stage.id()))
+        .findFirst()
+        .map(change -> stage.name() + ": not read since " + name(change) + next + ".")
+        .orElse(null);
+  }
+
+  private String name(String change) {
+    Results.Change known = library.results().changes().get(change);
+    return known == null ? change.replace('-', ' ') : known.name();
+  }
+
+  private String title(String procedure) {
+    Procedure known = library.procedures().get(procedure);
+    return known == null ? procedure.replace('-', ' ') : known.title();
   }
 
   private static @Nullable String point(Sheet.Row row) {

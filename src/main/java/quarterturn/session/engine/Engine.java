@@ -2,6 +2,7 @@ package quarterturn.session.engine;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -126,6 +127,24 @@ public final class Engine {
     State state = replay(events);
     List<Stage> stages = walk.stages(state, state.last()).all();
     return new Handover(forRepairer(state), stages, Standing.of(state));
+  }
+
+  /**
+   * The place at which each event of a session happened.
+   *
+   * @param events all its events, oldest first
+   * @throws RecordMismatchException when the events don't fit the procedure
+   */
+  public Map<Event, Place> places(List<Event> events) {
+    Map<Event, Place> places = new IdentityHashMap<>();
+    State state = replay(events.subList(0, Math.min(1, events.size())));
+    for (Event event : events.subList(1, events.size())) {
+      if (!state.position().nowhere()) {
+        places.put(event, state.place());
+      }
+      state = apply(state, event);
+    }
+    return places;
   }
 
   /** The last end of each procedure that leaves something to a repairer. */

@@ -125,7 +125,7 @@ public final class EngineQuestions {
             noted -> "noted: " + noted.text(),
             adjusted -> words(adjusted.change()) + " on " + adjusted.string(),
             chose -> words(chose.step()) + ": " + label(procedure, chose),
-            read -> "read " + read.quantity().word() + string(read) + ": " + value(read),
+            read -> "read " + read.quantity().said() + string(read) + ": " + value(read),
             offered -> "",
             undoAsked -> "",
             turned -> made(turned.turn()) + ", felt " + turned.feel().word(),
