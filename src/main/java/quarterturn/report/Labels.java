@@ -38,6 +38,15 @@ public record Labels(@Nullable Library library, @Nullable Procedure procedure) {
     return first.isEmpty() ? words(id) : first;
   }
 
+  /** The question that a step ends with; where it asks none, its first sentence. */
+  public String asked(String id) {
+    Step step = procedure == null ? null : procedure.steps().get(id);
+    String text = step == null ? "" : step.words().text().replaceAll("\\s+", " ");
+    String[] sentences = text.split("(?<=[.?!])\\s");
+    String last = sentences[sentences.length - 1].strip();
+    return last.endsWith("?") ? filled(last) : step(id);
+  }
+
   /** The shortest text for what a step asks. */
   public String brief(String id) {
     Step step = procedure == null ? null : procedure.steps().get(id);

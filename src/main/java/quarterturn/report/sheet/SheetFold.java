@@ -207,7 +207,7 @@ final class SheetFold {
       findings.add(new Sheet.Remark(chose.at(), "Relief", left));
     } else if (!own) {
       Labels labels = steps.labels(chose, chose.step());
-      String about = labels.step(chose.step());
+      String about = labels.asked(chose.step());
       String answer = labels.option(chose.step(), chose.option());
       if (labels.gives(chose.step())) {
         playTest.verdict(answer);
