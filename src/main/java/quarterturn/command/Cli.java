@@ -1,5 +1,6 @@
 package quarterturn.command;
 
+import quarterturn.session.Program;
 import java.io.IOException;
 import java.time.Clock;
 import java.util.Arrays;
@@ -70,6 +71,7 @@ public final class Cli extends Placed {
   static int run(Clock clock, UserFolders folders, String... args) {
     Making making = new Making(clock, folders);
     CommandLine line = new CommandLine(Cli.class, making);
+    line.setCommandName(Program.here().call());
     // Making a command takes time, so that where one is named first the others are left out.
     List<Class<?>> named =
         COMMANDS.stream().filter(type -> args.length > 0 && name(type).equals(args[0])).toList();
@@ -124,6 +126,7 @@ public final class Cli extends Placed {
 
   /** A command line that turns each error into one line and an exit status. */
   static CommandLine answering(CommandLine line) {
+    WholeSentences.in(line);
     line.setParameterExceptionHandler((e, typed) -> mistyped(e));
     line.setExecutionExceptionHandler((e, commands, parsed) -> failed(e, commands));
     return line;

@@ -1,5 +1,6 @@
 package quarterturn.command;
 
+import quarterturn.session.Program;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,7 +33,7 @@ import quarterturn.unit.NotUnderstoodException;
 @Command(
     name = "join",
     description = {
-      "Joins a lesson at a bench: quarterturn lesson join first-turn --bench left --as Ana,Ben",
+      "Joins a lesson at a bench: ${ROOT-COMMAND-NAME} lesson join first-turn --bench left --as Ana,Ben",
       "The same again after a break goes on where the bench was. Each bench has its own name."
     })
 final class LessonJoin extends Placed {
@@ -100,7 +101,7 @@ final class LessonJoin extends Placed {
   }
 
   private String again(String name) {
-    return "quarterturn lesson join " + folder + " --bench " + name;
+    return where.program().typed("lesson join " + Program.word(folder.toString()) + " --bench " + name);
   }
 
   private void come(LessonBench lesson, String name, List<String> named) throws IOException {

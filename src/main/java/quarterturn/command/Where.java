@@ -1,5 +1,7 @@
 package quarterturn.command;
 
+import java.util.ArrayList;
+import quarterturn.session.Program;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -75,6 +77,18 @@ final class Where {
     return settings().sound().said(keys);
   }
 
+  /** How the program is called to find the same files again. */
+  Program program() {
+    List<String> options = new ArrayList<>();
+    if (own != null) {
+      options.addAll(List.of("--own", own.toString()));
+    }
+    if (data != null) {
+      options.addAll(List.of("--data", data.toString()));
+    }
+    return Program.here().with(options);
+  }
+
   Sessions sessions(Clock clock) {
     Map<Key, String> set = settings().sound().set();
     if (own != null && !Files.isDirectory(own)) {
@@ -82,7 +96,7 @@ final class Where {
     }
     String folder = set.get(Key.OWN);
     Path files = own != null || folder == null ? own : Path.of(folder);
-    return new Sessions(store(), files, by == null ? set.get(Key.BY) : Settings.name(by), clock);
+    return new Sessions(store(), files, by == null ? set.get(Key.BY) : Settings.name(by), clock, program());
   }
 
   Store store() {

@@ -1,5 +1,6 @@
 package quarterturn.procedure;
 
+import quarterturn.procedure.condition.Quote;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -44,7 +45,8 @@ public record Library(
     Kind kind = kinds.get(id);
     if (kind == null) {
       String all = String.join(", ", kinds.keySet());
-      throw new NotUnderstoodException("there is no kind " + id + "; choose one of " + all);
+      throw new NotUnderstoodException(
+          "there is no kind " + id + Quote.asking(id, kinds.keySet()) + "; choose one of " + all);
     }
     return kind;
   }

@@ -1,5 +1,6 @@
 package quarterturn.screen;
 
+import quarterturn.session.Program;
 import java.util.List;
 import quarterturn.lesson.teacher.BoardView;
 import quarterturn.lesson.teacher.BoardWords;
@@ -22,7 +23,7 @@ final class BoardRows {
     Canvas canvas = new Canvas(width, rows);
     List<BoardView.Row> benches = model.sight().view().rows();
     if (benches.isEmpty()) {
-      canvas.put(2, 1, "No bench has joined yet. At a bench: quarterturn lesson join FOLDER");
+      canvas.put(2, 1, "No bench has joined yet. At a bench: " + Program.here().typed("lesson join FOLDER"));
       return canvas;
     }
     // Where they would not fit, the blank row between two of them goes.

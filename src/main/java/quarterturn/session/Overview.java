@@ -30,6 +30,7 @@ import quarterturn.unit.Turn;
  * @param day the length of time for {@code today}
  * @param rodPlace id of the option chosen for the place of the rod nut, or null
  * @param stages the state of each result of a set-up
+ * @param program how the program is called at a shell
  * @param contact where the player's stroke meets the frets, where enough was read and a picture of
  *     it is asked for; else null
  */
@@ -49,11 +50,42 @@ public record Overview(
     Duration day,
     @Nullable String rodPlace,
     List<Stage> stages,
-    @Nullable ContactMap contact) {
+    @Nullable ContactMap contact,
+    Program program) {
   public Overview {
     parts = List.copyOf(parts);
     trail = List.copyOf(trail);
     stages = List.copyOf(stages);
+  }
+
+  /** An overview in a program that needs no options to be called again. */
+  public Overview(
+      String session,
+      String instrument,
+      @Nullable Kind kind,
+      @Nullable Window window,
+      @Nullable String source,
+      Role role,
+      String stage,
+      List<String> parts,
+      int part,
+      List<Entry> trail,
+      Turn net,
+      Turn today,
+      Duration day,
+      @Nullable String rodPlace,
+      List<Stage> stages,
+      @Nullable ContactMap contact) {
+    this(
+        session, instrument, kind, window, source, role, stage, parts, part, trail, net, today, day,
+        rodPlace, stages, contact, Program.here());
+  }
+
+  /** This overview in a program that is called in its own way. */
+  public Overview calledBy(Program other) {
+    return new Overview(
+        session, instrument, kind, window, source, role, stage, parts, part, trail, net, today, day,
+        rodPlace, stages, contact, other);
   }
 
   /** The name of a session that is not recorded. */
@@ -63,7 +95,7 @@ public record Overview(
   public Overview of(String other) {
     return new Overview(
         session, other, kind, window, source, role, stage, parts, part, trail, net, today, day,
-        rodPlace, stages, contact);
+        rodPlace, stages, contact, program);
   }
 
   /** Whether answers are recorded, so that the session can be resumed. */
@@ -74,7 +106,7 @@ public record Overview(
   /** A sentence on what is recorded when the person leaves, and how to resume. */
   public String later() {
     return kept()
-        ? "Everything is kept. Go on later with: resume " + session
+        ? "Everything is kept. Go on later with:\n" + program.typed("resume " + session)
         : "Of a rehearsal nothing is kept.";
   }
 

@@ -1,5 +1,6 @@
 package quarterturn.lesson.store;
 
+import quarterturn.session.Program;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -45,8 +46,8 @@ public final class PlanFile {
       throw new IOException(
           "there is no lesson in "
               + folder
-              + "; the teacher begins one with: quarterturn lesson new "
-              + folder);
+              + "; the teacher begins one with: "
+              + Program.here().typed("lesson new " + Program.word(folder.toString())));
     }
     return read(LessonFolder.PLAN, Files.readAllBytes(file));
   }

@@ -1,5 +1,6 @@
 package quarterturn.rehearsal.simulated;
 
+import quarterturn.procedure.condition.Quote;
 import java.util.Locale;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
@@ -62,7 +63,9 @@ public enum NamedNeck implements Worded {
       }
     }
     throw new NotUnderstoodException(
-        "there is no neck of that name; choose one of: "
+        "there is no neck of that name"
+            + Quote.asking(typed, Worded.words(values()))
+            + "; choose one of: "
             + String.join(", ", Worded.words(values())));
   }
 }

@@ -50,7 +50,7 @@ final class SheetReadings {
         first.taken().words(),
         ReadingWords.name(first.read().quantity()) + ", " + first.read().quantity().unit(),
         round.stream().map(SheetReadings::value).collect(Collectors.joining("; ")),
-        first.spoiled() == null ? "holds" : "stale");
+        first.spoiled() == null ? "fresh" : "stale");
   }
 
   private static String value(Sheet.Taken taken) {

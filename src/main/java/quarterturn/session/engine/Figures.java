@@ -1,5 +1,6 @@
 package quarterturn.session.engine;
 
+import quarterturn.session.Program;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -199,7 +200,8 @@ record Figures(State state, Library library, Kind kind, Style style) {
         SaddleHeight.change(Length.mm(window.middleMm() - read.value()), Quantity.OCTAVE).mm();
     Length reach = Length.mm(new Scale(kind.scale()).speakingMm(kind.jointFret()));
     if (reach.mm() <= POCKET.mm()) {
-      return "The saddles stand so near that the pocket has to be measured: quarterturn reckon shim";
+      return "The saddles stand so near that the pocket has to be measured: "
+          + Program.here().typed("reckon shim");
     }
     Shim shim = Shim.of(Length.mm(-saddle), POCKET, reach);
     return "To change the action at fret 12 by "

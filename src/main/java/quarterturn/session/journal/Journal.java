@@ -1,5 +1,6 @@
 package quarterturn.session.journal;
 
+import quarterturn.session.Program;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,7 +19,7 @@ public final class Journal extends EventFile<Event, Journal.Contents> {
           EventJson.EVENTS,
           header -> null,
           Contents::renamed,
-          name -> "Go on with: quarterturn resume " + name,
+          name -> "Go on with: " + Program.here().typed("resume " + name),
           Contents::new);
 
   /** The data of a journal's first line. */

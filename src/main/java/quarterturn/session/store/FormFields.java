@@ -1,5 +1,6 @@
 package quarterturn.session.store;
 
+import quarterturn.procedure.condition.Quote;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.Collections;
@@ -193,11 +194,13 @@ public final class FormFields {
         return value;
       }
     }
+    List<String> words = Arrays.stream(values).map(word).toList();
     throw new NotUnderstoodException(
         "\""
             + Printable.of(text)
             + "\" is none of "
-            + Arrays.stream(values).map(word).collect(Collectors.joining(", ")));
+            + String.join(", ", words)
+            + Quote.asking(typed, words));
   }
 
   /**
@@ -213,6 +216,15 @@ public final class FormFields {
       case TUNING -> String.join(" ", kind.notes()) + ", as usual for its kind";
       case WINDOW_RELIEF -> relief(fields.get(FormField.STYLE), kind);
       default -> null;
+    };
+  }
+
+  /** Words for a fact that nobody said, where the kind has none either. */
+  static String unsaid(FormField field) {
+    return switch (field) {
+      case STYLE -> "asked each time";
+      case NUT, ROD, BRIDGE, PICKUP -> "as its kind has it";
+      default -> field.aim() == null ? "not known" : "none of its own";
     };
   }
 

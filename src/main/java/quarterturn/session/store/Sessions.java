@@ -1,5 +1,6 @@
 package quarterturn.session.store;
 
+import quarterturn.session.Program;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -34,8 +35,15 @@ import quarterturn.unit.NotUnderstoodException;
  *
  * @param own the folder of the user's own procedures and rules, or null
  * @param by who works, for the record of a session that begins; null where that is not said
+ * @param program how the program is called to find these sessions again
  */
-public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clock clock) {
+public record Sessions(
+    Store store, @Nullable Path own, @Nullable String by, Clock clock, Program program) {
+  /** Those of a program that needs no options to be called again. */
+  public Sessions(Store store, @Nullable Path own, @Nullable String by, Clock clock) {
+    this(store, own, by, clock, Program.here());
+  }
+
   /** Those of whom nobody said who works. */
   public Sessions(Store store, @Nullable Path own, Clock clock) {
     this(store, own, null, clock);
@@ -239,6 +247,7 @@ public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clo
     Journal journal = held.keep(created.journal());
     List<Event> events = from == null ? List.of(started) : from.beginning(started);
     LiveBench bench = LiveBench.start(engine, journal::append, created.name(), events, clock);
+    bench.calledBy(program);
     return new Opened(created.name(), bench, held, null);
   }
 
@@ -254,6 +263,7 @@ public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clo
     try {
       LiveBench bench =
           LiveBench.resume(engine, journal::append, session, contents.events(), again, clock);
+      bench.calledBy(program);
       return new Opened(session, bench, held, contents.notice());
     } catch (RecordMismatchException e) {
       CarriedOn from = CarriedOn.of(session, contents.events(), elsewhere);
@@ -274,7 +284,7 @@ public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clo
     List<Store.Glance> open = unfinished();
     if (open.isEmpty()) {
       throw new NotUnderstoodException(
-          "there is no unfinished session; start one: quarterturn start relief");
+          "there is no unfinished session; start one: " + program.typed("start relief"));
     }
     if (open.size() > 1) {
       throw new NotUnderstoodException(
