@@ -70,8 +70,9 @@ final class Complaint {
   /** A value that an option does not take; of words, those there are. */
   private static String value(ParameterException e, ArgSpec argument) {
     Object[] words = argument.type().getEnumConstants();
-    if (words == null || e.getValue() == null) {
-      return String.valueOf(e.getMessage())
+    String message = String.valueOf(e.getMessage());
+    if (words == null || e.getValue() == null || !message.contains("expected one of")) {
+      return message
           .replaceFirst("is not a boolean$", "is not true or false");
     }
     List<String> known =

@@ -15,15 +15,15 @@ class DueListTest {
   private static final Instant NOW = Told.BEGAN.plus(Duration.ofHours(2));
 
   @Test
-  void theTableSaysWhenWhatAndWhatToType() {
+  void itSaysWhenWhatAndWhatToTypeOnALineOfItsOwn() {
     assertThat(DueList.lines(Coming.BOTH, NOW, Told.DATES, Program.here()))
         .containsExactly(
-            "When                            Instrument     What                                 "
-                + "                   What to type",
-            "1 hour 45 minutes ago (10:15)   blue-guitar    The wait is over: go on with relief. "
-                + "                   quarterturn resume 2027-03-01-relief-x2m7",
-            "in 22 hours (2027-03-02 10:00)  practice-bass  A day after the rod was turned, read "
-                + "the relief again.  quarterturn start relief --instrument practice-bass")
+            "1 hour 45 minutes ago (10:15), blue-guitar: The wait is over: go on with relief.",
+            "  quarterturn resume 2027-03-01-relief-x2m7",
+            "",
+            "In 22 hours (2027-03-02 10:00), practice-bass: A day after the rod was turned,",
+            "read the relief again.",
+            "  quarterturn start relief --instrument practice-bass")
         .inOrder();
     assertThat(DueList.lines(List.of(), NOW, Told.DATES, Program.here())).containsExactly("Nothing is due.");
   }

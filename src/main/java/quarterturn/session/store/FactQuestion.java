@@ -55,11 +55,9 @@ record FactQuestion(FormField field, Map<FormField, String> fields, Map<String, 
         title,
         List.of(before + asking()),
         asks,
-        (mayKeep()
-                ? "Type a number from the list; Enter keeps the first, "
-                : "Type a number from the list, or a name in it; ")
-            + KEYS
-            + ".",
+        mayKeep()
+            ? "Type a number from the list; Enter keeps the first, " + KEYS + "."
+            : "Type a number from the list, or a name in it; quit leaves.",
         options);
   }
 

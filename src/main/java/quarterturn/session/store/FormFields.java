@@ -222,7 +222,7 @@ public final class FormFields {
   /** Words for a fact that nobody said, where the kind has none either. */
   static String unsaid(FormField field) {
     return switch (field) {
-      case STYLE -> "asked each time";
+      case STYLE -> "asked when work begins";
       case NUT, ROD, BRIDGE, PICKUP -> "as its kind has it";
       default -> field.aim() == null ? "not known" : "none of its own";
     };

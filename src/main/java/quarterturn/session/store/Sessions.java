@@ -26,6 +26,7 @@ import quarterturn.session.OwnMake;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.engine.CarriedOn;
 import quarterturn.session.engine.Engine;
+import quarterturn.session.engine.EngineQuestions;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.session.journal.Journal;
 import quarterturn.unit.NotUnderstoodException;
@@ -218,7 +219,7 @@ public record Sessions(
         wish.role(),
         wish.instrument(),
         wish.kind() == null && instrument != null ? instrument.kind() : wish.kind(),
-        wish.style() != null ? wish.style() : instrument == null ? null : instrument.style(),
+        style(wish, instrument, opening),
         instrument == null ? null : instrument.jointFret(),
         from == null ? opening.turns() : from.started().past(),
         opening.neck().results(),
@@ -226,6 +227,15 @@ public record Sessions(
         opening.carried(),
         new OwnFolder(own).file(wish.procedure(), procedure.id()),
         by);
+  }
+
+  /** As wished; else as the instrument's file has it; else as it was said last of this instrument. */
+  private static @Nullable Style style(
+      Wish wish, @Nullable Instrument instrument, Opening opening) {
+    if (wish.style() != null || instrument == null) {
+      return wish.style();
+    }
+    return instrument.style() != null ? instrument.style() : opening.neck().style(EngineQuestions.STYLE);
   }
 
   private Opened started(Beginning beginning, @Nullable CarriedOn from, Closing held)
