@@ -69,6 +69,12 @@ public final class Cli extends Placed {
    * @param folders where the user's data and settings are
    */
   static int run(Clock clock, UserFolders folders, String... args) {
+    CommandLine line = line(clock, folders, args);
+    return line.execute(commandFirst(line, args));
+  }
+
+  /** The command line for words of which the first may name a command. */
+  static CommandLine line(Clock clock, UserFolders folders, String... args) {
     Making making = new Making(clock, folders);
     CommandLine line = new CommandLine(Cli.class, making);
     line.setCommandName(Program.here().call());
@@ -81,7 +87,7 @@ public final class Cli extends Placed {
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.registerConverter(Integer.class, typed -> (int) whole(typed, 9));
     line.registerConverter(Long.class, typed -> whole(typed, 18));
-    return answering(line).execute(commandFirst(line, args));
+    return answering(line);
   }
 
   private static long whole(String typed, int digits) {
