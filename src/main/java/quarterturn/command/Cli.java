@@ -1,6 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.Program;
 import java.io.IOException;
 import java.time.Clock;
 import java.util.Arrays;
@@ -13,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.OptionSpec;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.session.Program;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.store.Settings;
 import quarterturn.session.store.UserFolders;

@@ -72,8 +72,7 @@ final class Complaint {
     Object[] words = argument.type().getEnumConstants();
     String message = String.valueOf(e.getMessage());
     if (words == null || e.getValue() == null || !message.contains("expected one of")) {
-      return message
-          .replaceFirst("is not a boolean$", "is not true or false");
+      return message.replaceFirst("is not a boolean$", "is not true or false");
     }
     List<String> known =
         Arrays.stream(words).map(word -> word.toString().toLowerCase(Locale.ROOT)).toList();

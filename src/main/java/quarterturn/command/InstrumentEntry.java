@@ -66,7 +66,8 @@ abstract class InstrumentEntry extends Placed {
       print(after);
     }
     if (end == Dialogue.End.CUT_SHORT) {
-      throw new NotUnderstoodException("the input ended before the questions did; nothing was kept");
+      throw new NotUnderstoodException(
+          "the input ended before the questions did; nothing was kept");
     }
     return end.status();
   }

@@ -1,6 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.Program;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,6 +21,7 @@ import quarterturn.lesson.student.StoredSessions;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
+import quarterturn.session.Program;
 import quarterturn.session.RefusedException;
 import quarterturn.session.journal.DisplacedException;
 import quarterturn.session.store.Sessions;
@@ -101,7 +101,9 @@ final class LessonJoin extends Placed {
   }
 
   private String again(String name) {
-    return where.program().typed("lesson join " + Program.word(folder.toString()) + " --bench " + name);
+    return where
+        .program()
+        .typed("lesson join " + Program.word(folder.toString()) + " --bench " + name);
   }
 
   private void come(LessonBench lesson, String name, List<String> named) throws IOException {

@@ -1,6 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.Program;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -27,6 +26,7 @@ import quarterturn.lesson.store.WriterLog;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
+import quarterturn.session.Program;
 import quarterturn.unit.NotUnderstoodException;
 
 /** {@code lesson new FOLDER}: plans a lesson, by options or by answering questions. */
@@ -161,8 +161,7 @@ final class LessonNew extends Placed {
         "The plan of lesson " + id + " is in " + file + ".",
         "At each bench: "
             + program.typed("lesson join " + Program.word(folder.toString()) + " --bench " + bench),
-        "At your own desk: "
-            + program.typed("lesson board " + Program.word(folder.toString())));
+        "At your own desk: " + program.typed("lesson board " + Program.word(folder.toString())));
   }
 
   /** Ids of the lessons that the folder has held. */

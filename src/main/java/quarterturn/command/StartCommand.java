@@ -14,7 +14,9 @@ import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Settings;
 
 /** {@code start relief}. */
-@Command(name = "start", description = "Starts a procedure, for example: ${ROOT-COMMAND-NAME} start relief")
+@Command(
+    name = "start",
+    description = "Starts a procedure, for example: ${ROOT-COMMAND-NAME} start relief")
 final class StartCommand extends Placed {
   @Parameters(
       arity = "0..1",

@@ -1,15 +1,15 @@
 package quarterturn.command;
 
-import java.util.ArrayList;
-import quarterturn.session.Program;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import quarterturn.session.Program;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Settings;
 import quarterturn.session.store.Settings.Key;
@@ -96,7 +96,8 @@ final class Where {
     }
     String folder = set.get(Key.OWN);
     Path files = own != null || folder == null ? own : Path.of(folder);
-    return new Sessions(store(), files, by == null ? set.get(Key.BY) : Settings.name(by), clock, program());
+    return new Sessions(
+        store(), files, by == null ? set.get(Key.BY) : Settings.name(by), clock, program());
   }
 
   Store store() {

@@ -35,5 +35,4 @@ final class WholeSentences {
     }
     return out.toArray(String[]::new);
   }
-
 }

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.line.LineSource.StopKeyException;
 import quarterturn.procedure.condition.Feel;
@@ -108,7 +109,7 @@ public final class LineFace {
         show(prompt);
       }
       if (prompt.ended()) {
-        paper.say(record());
+        paper.say(record(false));
         return prompt instanceof Prompt.HandOver ? ExitStatus.HAND_OVER : ExitStatus.DONE;
       }
       Reply reply = next(prompt);
@@ -218,7 +219,7 @@ public final class LineFace {
       case NEXT -> coming();
       case WHY -> List.of(why == null ? "There is no more to say about this step." : "Why: " + why);
       case OVERVIEW -> StageTable.lines(bench.overview().stages(), dates);
-      case LOG -> record();
+      case LOG -> record(true);
       case AGAIN, QUIT, HANDLED -> List.of();
     };
   }
@@ -293,12 +294,30 @@ public final class LineFace {
     return text.endsWith(".") ? text : text + ".";
   }
 
-  private List<String> record() {
+  /**
+   * Readings and turns so far.
+   *
+   * @param all whether also readings of other quantities than relief
+   */
+  private List<String> record(boolean all) {
     Overview overview = bench.overview();
     String trail = TrailLine.of(overview.trail());
-    return List.of(
-        "Record: " + (trail.isEmpty() ? "no reading and no turn yet" : trail),
-        "Rod: " + TurnWords.net(overview.net()) + ".",
-        overview.window() == null ? "Range: not set yet." : "Range: " + overview.window() + ".");
+    List<String> lines = new ArrayList<>();
+    lines.add("Record: " + (trail.isEmpty() ? "no reading and no turn yet" : trail));
+    if (all && !overview.others().isEmpty()) {
+      lines.add(
+          "Read besides: "
+              + overview.others().stream()
+                  .map(other -> other.words() + (other.stale() ? " (stale)" : ""))
+                  .collect(Collectors.joining("; "))
+              + ".");
+    }
+    lines.addAll(
+        List.of(
+            "Rod: " + TurnWords.net(overview.net()) + ".",
+            overview.window() == null
+                ? "Range: not set yet."
+                : "Range: " + overview.window() + "."));
+    return lines;
   }
 }

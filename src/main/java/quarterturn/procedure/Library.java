@@ -1,12 +1,12 @@
 package quarterturn.procedure;
 
-import quarterturn.procedure.condition.Quote;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.unit.NotUnderstoodException;
 

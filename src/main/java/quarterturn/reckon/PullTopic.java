@@ -1,6 +1,5 @@
 package quarterturn.reckon;
 
-import quarterturn.session.Program;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -14,6 +13,7 @@ import quarterturn.craft.Scale;
 import quarterturn.craft.SetPull;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.session.Instrument;
+import quarterturn.session.Program;
 import quarterturn.session.engine.figures.StringSet;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;

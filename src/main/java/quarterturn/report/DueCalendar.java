@@ -54,7 +54,11 @@ public final class DueCalendar {
     text.line(
         "DESCRIPTION",
         CalendarText.escaped(
-            due.what() + "\nInstrument: " + due.instrument() + "\nType: " + program.typed(due.command())));
+            due.what()
+                + "\nInstrument: "
+                + due.instrument()
+                + "\nType: "
+                + program.typed(due.command())));
     // Nobody is busy for it: it waits until there is time.
     text.line("TRANSP", "TRANSPARENT");
     text.line("BEGIN", "VALARM");

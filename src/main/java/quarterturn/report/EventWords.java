@@ -112,7 +112,9 @@ public final class EventWords {
   /** How a session ended, in one sentence or two. */
   static String ended(Event.Ended ended) {
     String how = ended.handOver() ? "Handed over to a repairer: " : "Ended: ";
-    return how + stopped(InWindow.shown(ended.outcome())) + (ended.why().isBlank() ? "" : " " + ended.why());
+    return how
+        + stopped(InWindow.shown(ended.outcome()))
+        + (ended.why().isBlank() ? "" : " " + ended.why());
   }
 
   private static String reading(Event.Read read) {

@@ -2,13 +2,16 @@ package quarterturn.session;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.ContactMap;
 import quarterturn.craft.Window;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
@@ -30,9 +33,10 @@ import quarterturn.unit.Turn;
  * @param day the length of time for {@code today}
  * @param rodPlace id of the option chosen for the place of the rod nut, or null
  * @param stages the state of each result of a set-up
- * @param program how the program is called at a shell
  * @param contact where the player's stroke meets the frets, where enough was read and a picture of
  *     it is asked for; else null
+ * @param others the readings of other quantities than relief, oldest first
+ * @param program how the program is called at a shell
  */
 public record Overview(
     String session,
@@ -51,8 +55,10 @@ public record Overview(
     @Nullable String rodPlace,
     List<Stage> stages,
     @Nullable ContactMap contact,
+    List<Entry.Other> others,
     Program program) {
   public Overview {
+    others = List.copyOf(others);
     parts = List.copyOf(parts);
     trail = List.copyOf(trail);
     stages = List.copyOf(stages);
@@ -77,15 +83,77 @@ public record Overview(
       List<Stage> stages,
       @Nullable ContactMap contact) {
     this(
-        session, instrument, kind, window, source, role, stage, parts, part, trail, net, today, day,
-        rodPlace, stages, contact, Program.here());
+        session,
+        instrument,
+        kind,
+        window,
+        source,
+        role,
+        stage,
+        parts,
+        part,
+        trail,
+        net,
+        today,
+        day,
+        rodPlace,
+        stages,
+        contact,
+        List.of(),
+        Program.here());
+  }
+
+  /** This overview with the readings of other quantities than relief. */
+  public Overview reading(List<Entry.Other> more) {
+    return new Overview(
+        session,
+        instrument,
+        kind,
+        window,
+        source,
+        role,
+        stage,
+        parts,
+        part,
+        trail,
+        net,
+        today,
+        day,
+        rodPlace,
+        stages,
+        contact,
+        more,
+        program);
+  }
+
+  /** Every reading and turn, oldest first. */
+  public List<Entry> all() {
+    return Stream.concat(trail.stream(), others.stream())
+        .sorted(Comparator.comparing(Entry::at))
+        .toList();
   }
 
   /** This overview in a program that is called in its own way. */
   public Overview calledBy(Program other) {
     return new Overview(
-        session, instrument, kind, window, source, role, stage, parts, part, trail, net, today, day,
-        rodPlace, stages, contact, other);
+        session,
+        instrument,
+        kind,
+        window,
+        source,
+        role,
+        stage,
+        parts,
+        part,
+        trail,
+        net,
+        today,
+        day,
+        rodPlace,
+        stages,
+        contact,
+        others,
+        other);
   }
 
   /** The name of a session that is not recorded. */
@@ -95,7 +163,7 @@ public record Overview(
   public Overview of(String other) {
     return new Overview(
         session, other, kind, window, source, role, stage, parts, part, trail, net, today, day,
-        rodPlace, stages, contact, program);
+        rodPlace, stages, contact, others, program);
   }
 
   /** Whether answers are recorded, so that the session can be resumed. */
@@ -120,6 +188,21 @@ public record Overview(
      * @param stale whether a turn or a break has made it stale
      */
     record Reading(Instant at, Which which, Bracket bracket, boolean stale) implements Entry {}
+
+    /**
+     * A reading of another quantity: a part of the bow, an action, the air.
+     *
+     * @param string the string's note, or empty
+     * @param value with its unit
+     * @param stale whether something done since has made it stale
+     */
+    record Other(Instant at, Quantity quantity, String string, String value, boolean stale)
+        implements Entry {
+      /** "bow at the nut end E1 0.15 to 0.20 mm". */
+      public String words() {
+        return quantity.said() + (string.isEmpty() ? " " : " " + string + " ") + value;
+      }
+    }
 
     /** A rod turn, plus tightened. */
     record Turned(Instant at, Turn turn, Feel feel) implements Entry {}

@@ -81,6 +81,8 @@ public record Program(String call, List<String> options) {
 
   /** A word for a shell, in quotes where a blank or a sign of the shell's is in it. */
   public static String word(String word) {
-    return word.matches("[\\w.,:/@%+=\\\\~-]+") ? word : '"' + word.replaceAll("([\"$`])", "\\\\$1") + '"';
+    return word.matches("[\\w.,:/@%+=\\\\~-]+")
+        ? word
+        : '"' + word.replaceAll("([\"$`])", "\\\\$1") + '"';
   }
 }

@@ -201,8 +201,8 @@ class InstrumentFormTest {
   void notToKnowOnesStringsIsAnOrdinaryAnswer() throws IOException {
     for (String unknown : List.of("", "I don't know", "unknown", "-", "none")) {
       Entry entry = entry(Map.of(), "1", "", "", unknown, "done");
-      assertThat(entry.answers()).isEqualTo(
-          new Answers(Map.of(FormField.KIND, "demo-bass"), Dialogue.End.ANSWERED));
+      assertThat(entry.answers())
+          .isEqualTo(new Answers(Map.of(FormField.KIND, "demo-bass"), Dialogue.End.ANSWERED));
       assertThat(entry.printed()).doesNotContain("Not taken");
     }
   }
@@ -255,7 +255,8 @@ class InstrumentFormTest {
     assertThat(dialogue.back()).isFalse();
     dialogue.take("1");
     assertThat(dialogue.back()).isTrue();
-    assertThat(dialogue.question().lines()).containsExactly("1 of 9. What kind of instrument is it?");
+    assertThat(dialogue.question().lines())
+        .containsExactly("1 of 9. What kind of instrument is it?");
     InstrumentDialogue known =
         new InstrumentDialogue("demo", Map.of(FormField.KIND, "demo-bass"), KINDS);
     known.take("scale");

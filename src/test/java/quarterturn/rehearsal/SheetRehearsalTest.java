@@ -90,8 +90,7 @@ class SheetRehearsalTest {
     List<Event> events = played(neck, procedure);
     Library library = new Shelf(null).load(procedure);
     Sheet sheet = Sheet.of("x", events, library);
-    List<String> named =
-        sheet.open().stream().map(point -> point.replaceAll(":.*", "")).toList();
+    List<String> named = sheet.open().stream().map(point -> point.replaceAll(":.*", "")).toList();
     assertThat(named)
         .containsExactlyElementsIn(open.isEmpty() ? List.of() : Arrays.asList(open.split(";")));
     List<Stage> stages = new Engine(library, new BeliefAdvisor()).handover(events).stages();
@@ -114,7 +113,8 @@ class SheetRehearsalTest {
       pages.add(format.write(sheet, DATES));
       pages.add(format.write(RepairNote.TITLE, RepairNote.of(sheet, events, library, DATES)));
     }
-    pages.add(String.join("\n", SessionLog.lines("demo", events, Labels.of(library, procedure), DATES)));
+    pages.add(
+        String.join("\n", SessionLog.lines("demo", events, Labels.of(library, procedure), DATES)));
     // What a person types or says is no id: words of one part, and those that the texts use.
     String texts =
         library.procedures().values().stream()
@@ -134,6 +134,28 @@ class SheetRehearsalTest {
         assertWithMessage(id).that(plain).doesNotContainMatch("(?<![\\w-])" + id + "(?![\\w-])");
       }
     }
+  }
+
+  @Test
+  void thePartsOfTheBowAreAmongAllReadings() throws Exception {
+    PracticeBench bench = Practising.on(NamedNeck.TOO_MUCH, "ladder", "bass-34");
+    for (int i = 0; i < 100 && !bench.prompt().ended(); i++) {
+      bench.answer(bench.truth());
+    }
+    assertThat(
+            bench.overview().all().stream()
+                .filter(Overview.Entry.Other.class::isInstance)
+                .map(entry -> ((Overview.Entry.Other) entry).words()))
+        .containsExactly(
+            "bow at the nut end E1 0.15 to 0.20 mm",
+            "bow in the middle E1 0.10 to 0.15 mm",
+            "bow before the joint E1 0.20 to 0.25 mm",
+            "bow at the body end E1 under 0.05 mm")
+        .inOrder();
+    assertThat(bench.overview().all().size()).isEqualTo(bench.overview().trail().size() + 4);
+    Sheet sheet = Sheet.of("x", bench.events(), new Shelf(null).load("ladder"));
+    assertThat(SheetFormat.TEXT.write(sheet, DATES))
+        .containsMatch("E1 +0.15 to 0.20 +in +0.15 to 0.20 +in +0.12 to 0.23");
   }
 
   /** A column is never so narrow that a word of its cells is cut. */

@@ -21,8 +21,8 @@ import net.fortuna.ical4j.model.component.VAlarm;
 import net.fortuna.ical4j.model.component.VEvent;
 import net.fortuna.ical4j.validate.ValidationResult;
 import org.junit.jupiter.api.Test;
-import quarterturn.session.Program;
 import quarterturn.session.Due;
+import quarterturn.session.Program;
 import quarterturn.unit.Printable;
 
 /** The calendar as another reader, which is strict, finds it; and as RFC 5545 has it. */

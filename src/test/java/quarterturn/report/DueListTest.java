@@ -25,7 +25,8 @@ class DueListTest {
             "read the relief again.",
             "  quarterturn start relief --instrument practice-bass")
         .inOrder();
-    assertThat(DueList.lines(List.of(), NOW, Told.DATES, Program.here())).containsExactly("Nothing is due.");
+    assertThat(DueList.lines(List.of(), NOW, Told.DATES, Program.here()))
+        .containsExactly("Nothing is due.");
   }
 
   @Test

@@ -1,6 +1,5 @@
 package quarterturn.lesson.store;
 
-import quarterturn.session.Program;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -22,6 +21,7 @@ import quarterturn.lesson.Plan;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Form;
 import quarterturn.rehearsal.simulated.NamedNeck;
+import quarterturn.session.Program;
 
 /** A plan as YAML, which the teacher may read and edit. */
 public final class PlanFile {

@@ -40,8 +40,8 @@ public final class Quote {
   }
 
   /**
-   * The text {@code (did you mean relief?)} for the middle of a message, where one of {@code
-   * known} is close to what a person typed, else an empty one.
+   * The text {@code (did you mean relief?)} for the middle of a message, where one of {@code known}
+   * is close to what a person typed, else an empty one.
    */
   public static String asking(String typed, Collection<String> known) {
     String word = typed.strip().toLowerCase(Locale.ROOT);

@@ -1,7 +1,7 @@
 package quarterturn.rehearsal.simulated;
 
-import quarterturn.procedure.condition.Quote;
 import java.util.Locale;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.unit.NotUnderstoodException;

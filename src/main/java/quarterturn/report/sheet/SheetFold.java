@@ -83,7 +83,9 @@ final class SheetFold {
           new Sheet.Pause(waiting.step(), at, true, waiting.at(), waiting.until(), null, null));
     }
     SheetChanges changes = new SheetChanges(events, new SessionSteps(library, all), library);
-    SheetRows rows = new SheetRows(events, played.kind(), played.style(), changes, new SessionSteps(library, all));
+    SheetRows rows =
+        new SheetRows(
+            events, played.kind(), played.style(), changes, new SessionSteps(library, all));
     Instant last = events.isEmpty() ? null : events.get(events.size() - 1).at();
     return new Sheet(
         heading(session),
@@ -246,8 +248,7 @@ final class SheetFold {
     Instant until = begun && waiting != null ? waiting.until() : waited.at();
     Sheet.Stop stop = stop(steps, waited, waited.step());
     waits.add(
-        new Sheet.Pause(
-            waited.step(), stop, true, began, until, waited.at(), waited.reason()));
+        new Sheet.Pause(waited.step(), stop, true, began, until, waited.at(), waited.reason()));
     waiting = null;
   }
 

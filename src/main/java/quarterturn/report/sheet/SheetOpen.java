@@ -81,10 +81,17 @@ record SheetOpen(List<Sheet.Row> rows, List<Stage> stages, Set<String> changed, 
   /** What is stale, or was changed and never read: the same that the bench says comes next. */
   private @Nullable String stale(Stage stage) {
     String by = stage.by() == null ? stage.name() : title(stage.by());
-    String next = by.equalsIgnoreCase(stage.name()) ? "; take it again" : "; take it again by: " + by;
+    String next =
+        by.equalsIgnoreCase(stage.name()) ? "; take it again" : "; take it again by: " + by;
     if (stage.status() == Stage.Status.STALE) {
       String reading = stage.reading().isEmpty() ? "" : " of " + stage.reading();
-      return stage.name() + ": the reading" + reading + " is stale (" + stage.because() + ")" + next
+      return stage.name()
+          + ": the reading"
+          + reading
+          + " is stale ("
+          + stage.because()
+          + ")"
+          + next
           + ".";
     }
     if (stage.status() != Stage.Status.NOT_DONE) {

@@ -137,7 +137,12 @@ final class SheetRows {
     Window window = target == null ? null : target.window();
     Verdict verdict = window == null ? null : ReadingWords.verdict(at.read(), window);
     return new Sheet.Taken(
-        at.read(), part, Objects.requireNonNull(stops.get(at.read())), window, verdict, spoiled(at));
+        at.read(),
+        part,
+        Objects.requireNonNull(stops.get(at.read())),
+        window,
+        verdict,
+        spoiled(at));
   }
 
   private @Nullable String spoiled(At at) {

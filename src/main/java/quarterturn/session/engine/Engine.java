@@ -180,22 +180,41 @@ public final class Engine {
     String source =
         kind == null || state.style() == null ? null : kind.target(state.style()).source();
     return new Overview(
-        session,
-        instrument,
-        kind,
-        window,
-        source,
-        state.started().role(),
-        procedure.title(),
-        parts,
-        Math.max(0, parts.indexOf(part)),
-        trail(state),
-        state.history().net(),
-        state.history().today(now),
-        library.limits().day(),
-        rodPlace(state, procedure),
-        walk.stages(state, now).all(),
-        contact(state, kind));
+            session,
+            instrument,
+            kind,
+            window,
+            source,
+            state.started().role(),
+            procedure.title(),
+            parts,
+            Math.max(0, parts.indexOf(part)),
+            trail(state),
+            state.history().net(),
+            state.history().today(now),
+            library.limits().day(),
+            rodPlace(state, procedure),
+            walk.stages(state, now).all(),
+            contact(state, kind))
+        .reading(others(state));
+  }
+
+  /** The readings of other quantities than relief. */
+  private List<Overview.Entry.Other> others(State state) {
+    List<Overview.Entry.Other> others = new ArrayList<>();
+    for (Reading reading : state.history().readings()) {
+      Event.Read read = reading.read();
+      if (!reading.relief() && !read.missing()) {
+        boolean stale =
+            state.history().changesSince(reading.changesBefore()).stream()
+                .anyMatch(one -> library.results().spoils(one.change(), read.quantity()));
+        String string = read.string() == null ? "" : read.string();
+        others.add(
+            new Overview.Entry.Other(
+                read.at(), read.quantity(), string, EngineQuestions.value(read), stale));
+      }
+    }
+    return others;
   }
 
   private @Nullable ContactMap contact(State state, @Nullable Kind kind) {

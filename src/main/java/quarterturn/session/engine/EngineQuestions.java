@@ -168,7 +168,7 @@ public final class EngineQuestions {
     return read.string() == null ? "" : " on " + read.string();
   }
 
-  private static String value(Event.Read read) {
+  static String value(Event.Read read) {
     Bracket bracket = read.bracket();
     if (bracket != null) {
       return bracket.toString();

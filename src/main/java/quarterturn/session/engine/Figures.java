@@ -1,6 +1,5 @@
 package quarterturn.session.engine;
 
-import quarterturn.session.Program;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -30,6 +29,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
+import quarterturn.session.Program;
 import quarterturn.session.engine.figures.BridgeEnds;
 import quarterturn.session.engine.figures.FretBuzz;
 import quarterturn.session.engine.figures.StringSet;

@@ -1,6 +1,5 @@
 package quarterturn.session.engine;
 
-import quarterturn.session.Program;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.Duration;
@@ -18,6 +17,7 @@ import quarterturn.session.Ledger;
 import quarterturn.session.Overview;
 import quarterturn.session.Passage;
 import quarterturn.session.Place;
+import quarterturn.session.Program;
 import quarterturn.session.Prompt;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.RefusedException;

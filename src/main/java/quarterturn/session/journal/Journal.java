@@ -1,12 +1,12 @@
 package quarterturn.session.journal;
 
-import quarterturn.session.Program;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Event;
+import quarterturn.session.Program;
 
 /** The file of one session on disk. */
 public final class Journal extends EventFile<Event, Journal.Contents> {

@@ -122,12 +122,14 @@ record FactQuestion(FormField field, Map<FormField, String> fields, Map<String, 
     List<Question.Option> options = new ArrayList<>();
     if (!choices.isEmpty() && mayKeep()) {
       String own = fields.get(field);
-      String label = choices.stream()
-          .filter(one -> one.name().equals(own))
-          .map(Question.Option::label)
-          .findFirst()
-          .orElse(FormFields.unsaid(field));
-      options.add(new Question.Option(KEEP, own == null ? sentence(label) : "As it is: " + label, "", ""));
+      String label =
+          choices.stream()
+              .filter(one -> one.name().equals(own))
+              .map(Question.Option::label)
+              .findFirst()
+              .orElse(FormFields.unsaid(field));
+      options.add(
+          new Question.Option(KEEP, own == null ? sentence(label) : "As it is: " + label, "", ""));
     }
     options.addAll(choices);
     return options;
@@ -140,8 +142,7 @@ record FactQuestion(FormField field, Map<FormField, String> fields, Map<String, 
   private List<Question.Option> choices() {
     Kind kind = kinds.get(fields.getOrDefault(FormField.KIND, ""));
     return switch (field) {
-      case KIND ->
-          kinds.values().stream().map(one -> option(one.id(), one.name())).toList();
+      case KIND -> kinds.values().stream().map(one -> option(one.id(), one.name())).toList();
       case STYLE -> styles(kind);
       case NECK ->
           List.of(

@@ -1,6 +1,5 @@
 package quarterturn.session.store;
 
-import quarterturn.procedure.condition.Quote;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.Collections;
@@ -14,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Radius;
 import quarterturn.craft.Window;
 import quarterturn.craft.WireList;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.kind.Aim;
 import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Handed;

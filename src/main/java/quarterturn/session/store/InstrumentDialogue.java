@@ -54,8 +54,7 @@ public final class InstrumentDialogue implements Dialogue {
    * @param present the facts that are known already; empty for a new instrument
    * @param kinds every kind, by its id
    */
-  public InstrumentDialogue(
-      String name, Map<FormField, String> present, Map<String, Kind> kinds) {
+  public InstrumentDialogue(String name, Map<FormField, String> present, Map<String, Kind> kinds) {
     this.name = name;
     this.kinds = kinds;
     this.known = !present.isEmpty();

@@ -1,6 +1,5 @@
 package quarterturn.session.store;
 
-import quarterturn.session.Program;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -23,6 +22,7 @@ import quarterturn.session.Due;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.OwnMake;
+import quarterturn.session.Program;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.engine.CarriedOn;
 import quarterturn.session.engine.Engine;
@@ -229,13 +229,17 @@ public record Sessions(
         by);
   }
 
-  /** As wished; else as the instrument's file has it; else as it was said last of this instrument. */
+  /**
+   * As wished; else as the instrument's file has it; else as it was said last of this instrument.
+   */
   private static @Nullable Style style(
       Wish wish, @Nullable Instrument instrument, Opening opening) {
     if (wish.style() != null || instrument == null) {
       return wish.style();
     }
-    return instrument.style() != null ? instrument.style() : opening.neck().style(EngineQuestions.STYLE);
+    return instrument.style() != null
+        ? instrument.style()
+        : opening.neck().style(EngineQuestions.STYLE);
   }
 
   private Opened started(Beginning beginning, @Nullable CarriedOn from, Closing held)

@@ -1,6 +1,5 @@
 package quarterturn.session.store;
 
-import quarterturn.procedure.condition.Quote;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
@@ -18,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.Names;

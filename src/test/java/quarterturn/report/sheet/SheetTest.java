@@ -261,7 +261,9 @@ class SheetTest {
             SetUp.minute(30 + 90 * 24 * 60))
         .inOrder();
     assertThat(sheet(SetUp.relief(1, "E1", IN), ended).next()).hasSize(2);
-    assertWithMessage("while the work goes on").that(sheet(SetUp.relief(1, "E1", IN)).next()).isEmpty();
+    assertWithMessage("while the work goes on")
+        .that(sheet(SetUp.relief(1, "E1", IN)).next())
+        .isEmpty();
     assertThat(Sheet.of("demo", SetUp.handedOver(), SetUp.LIBRARY).next()).isEmpty();
   }
 
