@@ -45,8 +45,7 @@ public record Program(String call, List<String> options) {
     if (launcher != null && !launcher.isBlank()) {
       return new Program(launcher.strip(), List.of());
     }
-    boolean packed = source != null && source.toString().endsWith(".jar");
-    if (!packed) {
+    if (source == null || !source.toString().endsWith(".jar")) {
       return new Program(NAME, List.of());
     }
     // As it was typed, where that was the jar itself: shorter than its whole path.

@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.Window;
@@ -249,19 +250,23 @@ class InstrumentFormTest {
         .isEqualTo(new Answers(Map.of(FormField.KIND, "demo-five"), Dialogue.End.ANSWERED));
   }
 
+  private static List<String> asked(InstrumentDialogue dialogue) {
+    return Objects.requireNonNull(dialogue.question()).lines();
+  }
+
   @Test
   void backGoesToTheQuestionBefore() {
     InstrumentDialogue dialogue = new InstrumentDialogue("demo", Map.of(), KINDS);
     assertThat(dialogue.back()).isFalse();
     dialogue.take("1");
     assertThat(dialogue.back()).isTrue();
-    assertThat(dialogue.question().lines())
+    assertThat(asked(dialogue))
         .containsExactly("1 of 9. What kind of instrument is it?");
     InstrumentDialogue known =
         new InstrumentDialogue("demo", Map.of(FormField.KIND, "demo-bass"), KINDS);
     known.take("scale");
     assertThat(known.back()).isTrue();
-    assertThat(known.question().lines()).containsExactly("What is known of it:");
+    assertThat(asked(known)).containsExactly("What is known of it:");
     assertThat(known.back()).isFalse();
   }
 

@@ -7,6 +7,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -95,7 +96,8 @@ class SheetRehearsalTest {
         .containsExactlyElementsIn(open.isEmpty() ? List.of() : Arrays.asList(open.split(";")));
     List<Stage> stages = new Engine(library, new BeliefAdvisor()).handover(events).stages();
     for (Stage stage : stages) {
-      Quantity quantity = library.results().results().get(stage.id()).quantity();
+      Quantity quantity =
+          Objects.requireNonNull(library.results().results().get(stage.id())).quantity();
       if (stage.status() == Stage.Status.STALE && quantity != null) {
         assertWithMessage(stage.name()).that(named).contains(stage.name());
       }
