@@ -6,14 +6,12 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.line.LineSource.StopKeyException;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.quick.TypedAhead;
 import quarterturn.report.StageTable;
-import quarterturn.report.TrailLine;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
@@ -109,7 +107,7 @@ public final class LineFace {
         show(prompt);
       }
       if (prompt.ended()) {
-        paper.say(record(false));
+        paper.say(RecordLines.of(bench.overview(), false));
         return prompt instanceof Prompt.HandOver ? ExitStatus.HAND_OVER : ExitStatus.DONE;
       }
       Reply reply = next(prompt);
@@ -219,7 +217,7 @@ public final class LineFace {
       case NEXT -> coming();
       case WHY -> List.of(why == null ? "There is no more to say about this step." : "Why: " + why);
       case OVERVIEW -> StageTable.lines(bench.overview().stages(), dates);
-      case LOG -> record(true);
+      case LOG -> RecordLines.of(bench.overview(), true);
       case AGAIN, QUIT, HANDLED -> List.of();
     };
   }
@@ -292,32 +290,5 @@ public final class LineFace {
 
   private static String sentence(String text) {
     return text.endsWith(".") ? text : text + ".";
-  }
-
-  /**
-   * Readings and turns so far.
-   *
-   * @param all whether also readings of other quantities than relief
-   */
-  private List<String> record(boolean all) {
-    Overview overview = bench.overview();
-    String trail = TrailLine.of(overview.trail());
-    List<String> lines = new ArrayList<>();
-    lines.add("Record: " + (trail.isEmpty() ? "no reading and no turn yet" : trail));
-    if (all && !overview.others().isEmpty()) {
-      lines.add(
-          "Read besides: "
-              + overview.others().stream()
-                  .map(other -> other.words() + (other.stale() ? " (stale)" : ""))
-                  .collect(Collectors.joining("; "))
-              + ".");
-    }
-    lines.addAll(
-        List.of(
-            "Rod: " + TurnWords.net(overview.net()) + ".",
-            overview.window() == null
-                ? "Range: not set yet."
-                : "Range: " + overview.window() + "."));
-    return lines;
   }
 }

@@ -260,8 +260,7 @@ class InstrumentFormTest {
     assertThat(dialogue.back()).isFalse();
     dialogue.take("1");
     assertThat(dialogue.back()).isTrue();
-    assertThat(asked(dialogue))
-        .containsExactly("1 of 9. What kind of instrument is it?");
+    assertThat(asked(dialogue)).containsExactly("1 of 9. What kind of instrument is it?");
     InstrumentDialogue known =
         new InstrumentDialogue("demo", Map.of(FormField.KIND, "demo-bass"), KINDS);
     known.take("scale");

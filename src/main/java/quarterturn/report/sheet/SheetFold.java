@@ -3,14 +3,12 @@ package quarterturn.report.sheet;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Procedure;
@@ -26,9 +24,6 @@ import quarterturn.report.PlayedKind;
 import quarterturn.report.SessionSteps;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
-import quarterturn.session.RecordMismatchException;
-import quarterturn.session.Stage;
-import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.EngineQuestions;
 import quarterturn.unit.Turn;
 
@@ -100,32 +95,11 @@ final class SheetFold {
         waits,
         List.copyOf(hazards.values()),
         rows.readings(),
-        new SheetOpen(rows.rows(), stages(), changed(), library).points(moves, ended),
+        SheetOpen.of(all, rows.rows(), library).points(moves, ended),
         ended,
         ended == null ? standing : null,
         care(rows.rows()),
         next(last));
-  }
-
-  /** The state of each result of a set-up; empty where the record does not fit its procedure. */
-  private List<Stage> stages() {
-    try {
-      return library.procedures().containsKey(started == null ? "" : started.procedure())
-          ? new Engine(library, new BeliefAdvisor()).handover(all).stages()
-          : List.of();
-    } catch (RecordMismatchException | IllegalArgumentException e) {
-      // A record may outlive the procedure it was made with, or no longer fit it.
-      return List.of();
-    }
-  }
-
-  /** The changes made in this session, by their ids. */
-  private Set<String> changed() {
-    SessionSteps steps = new SessionSteps(library, all);
-    return events.stream()
-        .map(event -> steps.change(event))
-        .filter(Objects::nonNull)
-        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   private void take(Event event, SessionSteps steps) {

@@ -2,17 +2,23 @@ package quarterturn.report.sheet;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.InWindow;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.report.SessionSteps;
+import quarterturn.session.Corrections;
 import quarterturn.session.Event;
+import quarterturn.session.RecordMismatchException;
 import quarterturn.session.Stage;
+import quarterturn.session.engine.Engine;
 
 /**
  * Finds the work that is still to be done after a session: what the overview of the work shows as
@@ -25,6 +31,36 @@ import quarterturn.session.Stage;
 record SheetOpen(List<Sheet.Row> rows, List<Stage> stages, Set<String> changed, Library library) {
   /** What an end may begin with, which is said here anyway. */
   private static final String WANTED = "Wanted of a " + Step.End.REPAIRER + ": ";
+
+  /**
+   * What is known of a session's results.
+   *
+   * @param all its events, oldest first
+   */
+  static SheetOpen of(List<Event> all, List<Sheet.Row> rows, Library library) {
+    SessionSteps steps = new SessionSteps(library, all);
+    Set<String> changed = new LinkedHashSet<>();
+    for (Event event : Corrections.standing(all)) {
+      String change = steps.change(event);
+      if (change != null) {
+        changed.add(change);
+      }
+    }
+    return new SheetOpen(rows, stages(all, library), changed, library);
+  }
+
+  private static List<Stage> stages(List<Event> all, Library library) {
+    try {
+      return !all.isEmpty()
+              && all.get(0) instanceof Event.Started started
+              && library.procedures().containsKey(started.procedure())
+          ? new Engine(library, new BeliefAdvisor()).handover(all).stages()
+          : List.of();
+    } catch (RecordMismatchException | IllegalArgumentException e) {
+      // A record may outlive the procedure it was made with, or no longer fit it.
+      return List.of();
+    }
+  }
 
   List<String> points(List<Sheet.Move> moves, Event.@Nullable Ended ended) {
     List<String> points = new ArrayList<>();

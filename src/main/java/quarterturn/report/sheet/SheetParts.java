@@ -1,6 +1,5 @@
 package quarterturn.report.sheet;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,11 +10,8 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.InWindow;
 import quarterturn.procedure.kind.Quantity;
-import quarterturn.report.AdjustedWords;
 import quarterturn.report.EventWords;
-import quarterturn.report.TurnWords;
 import quarterturn.session.Event;
-import quarterturn.unit.Counted;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Printable;
@@ -26,9 +22,6 @@ final class SheetParts {
 
   /** Title of the part that the drawing of the relief belongs to. */
   static final String MEASURES = "As found and as left";
-
-  /** A cell with nothing in it. */
-  private static final String NONE = "-";
 
   private final Sheet sheet;
   private final Dates dates;
@@ -48,7 +41,7 @@ final class SheetParts {
     SheetParts all = new SheetParts(sheet, dates);
     all.add("Instrument", all.heading());
     all.add(MEASURES, all.measures());
-    all.add("What was done", all.work());
+    all.add("What was done", SheetWork.of(sheet, dates));
     all.add("Outcome", all.outcome());
     all.add("Still open", points(sheet.open(), all.nothing()));
     all.add("Care", points(sheet.care(), ""));
@@ -209,74 +202,6 @@ final class SheetParts {
 
   private static String unit(Quantity quantity, double number) {
     return number == 1 ? quantity.unit().replace("cents", "cent") : quantity.unit();
-  }
-
-  private List<SheetPart.Block> work() {
-    List<SheetPart.Block> blocks = new ArrayList<>();
-    Sheet.Rod rod = sheet.rod();
-    String sum = rod(rod);
-    if (rod.moves().isEmpty()) {
-      blocks.add(new SheetPart.Points(List.of(sum)));
-    } else {
-      blocks.add(
-          new SheetPart.Grid(
-              sum,
-              List.of("When", "Rod", "How it felt"),
-              rod.moves().stream().map(this::move).toList()));
-    }
-    if (!sheet.settings().isEmpty()) {
-      blocks.add(
-          new SheetPart.Grid(
-              "Saddles and pickups.",
-              List.of("When", "What"),
-              sheet.settings().stream()
-                  .map(s -> List.of(dates.minute(s.at()), AdjustedWords.of(s)))
-                  .toList()));
-    }
-    if (!sheet.waits().isEmpty()) {
-      blocks.add(
-          new SheetPart.Grid(
-              "Waits.",
-              List.of("From", "In", "Was to last", "How it ended"),
-              sheet.waits().stream().map(this::wait).toList()));
-    }
-    return blocks;
-  }
-
-  /** How far the rod was turned, in a sentence. */
-  static String rod(Sheet.Rod rod) {
-    long turns = rod.moves().stream().filter(m -> m.turn().turns() != 0).count();
-    return turns == 0
-        ? "The rod was not turned."
-        : "The rod stands "
-            + TurnWords.net(rod.net())
-            + "; "
-            + rod.total()
-            + " in all, in "
-            + Counted.of(turns, "move")
-            + ".";
-  }
-
-  private List<String> move(Sheet.Move move) {
-    String felt = move.feel() == null ? "not known" : move.feel().label();
-    return List.of(
-        dates.minute(move.at()),
-        TurnWords.done(move.turn()) + (move.sure() ? "" : ", not sure"),
-        felt);
-  }
-
-  private List<String> wait(Sheet.Pause wait) {
-    String how =
-        wait.ended() == null
-            ? "not over"
-            : wait.reason() == null
-                ? "waited out"
-                : (wait.needed() ? "skipped: " : "not needed: ") + wait.reason();
-    return List.of(
-        dates.minute(wait.began()),
-        wait.taken().words(),
-        wait.needed() ? Dates.lasting(Duration.between(wait.began(), wait.until())) : NONE,
-        how);
   }
 
   private List<SheetPart.Block> outcome() {
