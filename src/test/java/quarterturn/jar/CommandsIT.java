@@ -98,7 +98,7 @@ class CommandsIT {
     assertThat(list.out()).contains(bench.session());
     JarProcess.Ran log = bench.run("log", "show", bench.session());
     assertThat(log.status()).isEqualTo(0);
-    assertThat(log.out()).contains("Began relief as beginner.");
+    assertThat(log.out()).contains("Began Neck relief as beginner.");
     assertThat(log.out()).contains("Name:      my-bass");
   }
 
@@ -241,7 +241,7 @@ class CommandsIT {
     refused(bench.run("resume", session, "--lines"), "line 3", "agree with its sum");
     JarProcess.Ran log = bench.run("log", "show", session);
     assertThat(log.status()).isEqualTo(0);
-    assertThat(log.out()).contains("Began relief");
+    assertThat(log.out()).contains("Began Neck relief");
     assertThat(List.of(log.err().split("\n"))).hasSize(1);
   }
 }
