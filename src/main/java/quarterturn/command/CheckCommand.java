@@ -86,10 +86,9 @@ final class CheckCommand extends Placed {
 
   @Option(
       names = "--cover",
-      description = {
-        "Plays simulated sessions of one procedure until every branch was taken, and prints those",
-        "that never were."
-      })
+      description =
+          "Plays simulated sessions of one procedure until every branch was taken, and prints those"
+              + " that never were.")
   private boolean cover;
 
   @Option(

@@ -12,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.OptionSpec;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.session.Program;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.store.Settings;
 import quarterturn.session.store.UserFolders;
@@ -68,8 +69,15 @@ public final class Cli extends Placed {
    * @param folders where the user's data and settings are
    */
   static int run(Clock clock, UserFolders folders, String... args) {
+    CommandLine line = line(clock, folders, args);
+    return line.execute(commandFirst(line, args));
+  }
+
+  /** The command line for words of which the first may name a command. */
+  static CommandLine line(Clock clock, UserFolders folders, String... args) {
     Making making = new Making(clock, folders);
     CommandLine line = new CommandLine(Cli.class, making);
+    line.setCommandName(Program.here().call());
     // Making a command takes time, so that where one is named first the others are left out.
     List<Class<?>> named =
         COMMANDS.stream().filter(type -> args.length > 0 && name(type).equals(args[0])).toList();
@@ -79,7 +87,7 @@ public final class Cli extends Placed {
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.registerConverter(Integer.class, typed -> (int) whole(typed, 9));
     line.registerConverter(Long.class, typed -> whole(typed, 18));
-    return answering(line).execute(commandFirst(line, args));
+    return answering(line);
   }
 
   private static long whole(String typed, int digits) {
@@ -124,6 +132,7 @@ public final class Cli extends Placed {
 
   /** A command line that turns each error into one line and an exit status. */
   static CommandLine answering(CommandLine line) {
+    WholeSentences.in(line);
     line.setParameterExceptionHandler((e, typed) -> mistyped(e));
     line.setExecutionExceptionHandler((e, commands, parsed) -> failed(e, commands));
     return line;

@@ -3,9 +3,16 @@ package quarterturn.command;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.unit.Printable;
 
 /** An error as the user should read it. */
@@ -28,8 +35,11 @@ final class Complaint {
         return "no permission for " + clean(file.getFile()) + "; choose another folder with --data";
       }
     }
-    if (e instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption()) {
-      return clean(unmatched(unmatched));
+    if (e instanceof UnmatchedArgumentException unmatched) {
+      return clean(unmatched.isUnknownOption() ? option(unmatched) : unmatched(unmatched));
+    }
+    if (e instanceof ParameterException wrong && wrong.getArgSpec() != null) {
+      return clean(value(wrong, wrong.getArgSpec()));
     }
     return e.getMessage() == null
         ? "it stopped without a reason"
@@ -42,7 +52,36 @@ final class Complaint {
     return "\""
         + e.getUnmatched().get(0)
         + "\" "
-        + (names.isEmpty() ? "has no place here" : "is none of " + String.join(", ", names));
+        + (names.isEmpty()
+            ? "has no place here"
+            : "is none of "
+                + String.join(", ", names)
+                + Quote.asking(e.getUnmatched().get(0), names));
+  }
+
+  /** An option that is not known, with the nearest that is. */
+  private static String option(UnmatchedArgumentException e) {
+    String typed = e.getUnmatched().get(0).replaceAll("=.*", "");
+    return "there is no option "
+        + typed
+        + Quote.asking(typed, e.getCommandLine().getCommandSpec().optionsMap().keySet());
+  }
+
+  /** A value that an option does not take; of words, those there are. */
+  private static String value(ParameterException e, ArgSpec argument) {
+    Object[] words = argument.type().getEnumConstants();
+    String message = String.valueOf(e.getMessage());
+    if (words == null || e.getValue() == null || !message.contains("expected one of")) {
+      return message.replaceFirst("is not a boolean$", "is not true or false");
+    }
+    List<String> known =
+        Arrays.stream(words).map(word -> word.toString().toLowerCase(Locale.ROOT)).toList();
+    return (argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel())
+        + ": \""
+        + e.getValue()
+        + "\" is none of "
+        + String.join(", ", known)
+        + Quote.asking(e.getValue(), known);
   }
 
   private static String clean(String text) {

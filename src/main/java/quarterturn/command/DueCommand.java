@@ -53,7 +53,7 @@ final class DueCommand extends Placed {
     } else if (shape != null && shape.json) {
       print(List.of(DueList.json(dues, now)));
     } else {
-      print(DueList.lines(dues, now, new Dates(clock.getZone())));
+      print(DueList.lines(dues, now, new Dates(clock.getZone()), where.program()));
     }
     return 0;
   }
@@ -64,7 +64,7 @@ final class DueCommand extends Placed {
       notice("nothing is still to come, so no calendar was written");
       return;
     }
-    byte[] bytes = DueCalendar.of(toCome).getBytes(StandardCharsets.UTF_8);
+    byte[] bytes = DueCalendar.of(toCome, where.program()).getBytes(StandardCharsets.UTF_8);
     if (file.equals(STANDARD_OUTPUT)) {
       System.out.write(bytes);
       System.out.flush();

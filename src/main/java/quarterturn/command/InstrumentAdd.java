@@ -13,8 +13,8 @@ import quarterturn.session.store.Store;
     modelTransformer = FieldOptions.class,
     sortOptions = false,
     description = {
-      "Adds an instrument: quarterturn instrument add my-bass --kind bass-34",
-      "Without an option it asks for each fact in turn."
+      "Adds an instrument: ${ROOT-COMMAND-NAME} instrument add my-bass --kind bass-34",
+      "Without an option it asks a few questions; the rest is as its kind has it."
     })
 final class InstrumentAdd extends InstrumentEntry {
   @Parameters(paramLabel = "NAME", description = "Letters, digits and hyphens.")
@@ -31,7 +31,10 @@ final class InstrumentAdd extends InstrumentEntry {
         (instrument, say) -> {
           store.add(instrument);
           say.accept("Added " + instrument.name() + ".");
-          say.accept("Start with: quarterturn start relief --instrument " + instrument.name());
+          say.accept("What was not said is as its kind has it. To change it:");
+          say.accept(where.program().typed("instrument edit " + instrument.name()));
+          say.accept("Start with:");
+          say.accept(where.program().typed("start relief --instrument " + instrument.name()));
         });
   }
 }

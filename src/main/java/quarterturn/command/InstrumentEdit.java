@@ -19,8 +19,8 @@ import quarterturn.session.store.Store;
     modelTransformer = FieldOptions.class,
     sortOptions = false,
     description = {
-      "Changes what is known of an instrument: quarterturn instrument edit my-bass --scale 34in",
-      "The word none clears a fact. Without an option it asks for each fact in turn."
+      "Changes what is known of an instrument: ${ROOT-COMMAND-NAME} instrument edit my-bass --scale 34in",
+      "The word none clears a fact. Without an option it lists all of them to choose from."
     })
 final class InstrumentEdit extends InstrumentEntry {
   @Parameters(paramLabel = "NAME", description = "One of yours.")

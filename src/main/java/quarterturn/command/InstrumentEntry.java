@@ -2,13 +2,15 @@ package quarterturn.command;
 
 import java.io.IOException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Instrument;
 import quarterturn.session.store.FormField;
@@ -19,8 +21,7 @@ import quarterturn.unit.NotUnderstoodException;
 /** Takes an instrument's facts from options, or asks for them where none is given. */
 @Command
 abstract class InstrumentEntry extends Placed {
-  @Option(names = "--lines", description = "Asks in JSON, one object a line each way.")
-  private boolean lines;
+  @Mixin private final Looks looks = new Looks();
 
   /** Keeps the facts that were taken. */
   interface Keeping {
@@ -43,20 +44,31 @@ abstract class InstrumentEntry extends Placed {
       keeping.keep(FormFields.instrument(name, created, merged), told -> print(List.of(told)));
       return ExitStatus.DONE;
     }
-    InstrumentDialogue dialogue = new InstrumentDialogue(known, rules.kinds());
-    try (Face face = Faces.asking(lines, clock.getZone())) {
-      return switch (face.ask(dialogue)) {
-        case ANSWERED -> {
-          Instrument answered = FormFields.instrument(name, created, dialogue.fields());
-          keeping.keep(answered, told -> face.tell(List.of(told)));
-          yield ExitStatus.DONE;
-        }
-        case LEFT -> ExitStatus.DONE;
-        case INTERRUPTED -> ExitStatus.INTERRUPTED;
-        case CUT_SHORT ->
-            throw new NotUnderstoodException(
-                "the input ended before the questions did; nothing was kept");
-      };
+    InstrumentDialogue dialogue = new InstrumentDialogue(name, known, rules.kinds());
+    Faces faces = looks.faces(clock.getZone());
+    boolean screen = faces.kind() == Faces.Kind.SCREEN;
+    List<String> after = new ArrayList<>();
+    Dialogue.End end;
+    try (Face face = faces.open()) {
+      end = face.ask(dialogue);
+      if (end == Dialogue.End.ANSWERED) {
+        Instrument answered = FormFields.instrument(name, created, dialogue.fields());
+        keeping.keep(answered, after::add);
+      } else if (end == Dialogue.End.LEFT && screen) {
+        after.addAll(dialogue.whenLeft());
+      }
+      if (!screen) {
+        face.tell(after);
+      }
     }
+    if (screen) {
+      // What was told on the full screen went with it.
+      print(after);
+    }
+    if (end == Dialogue.End.CUT_SHORT) {
+      throw new NotUnderstoodException(
+          "the input ended before the questions did; nothing was kept");
+    }
+    return end.status();
   }
 }

@@ -17,6 +17,7 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.report.lesson.LessonFormat;
 import quarterturn.report.lesson.LessonSheets;
 import quarterturn.report.lesson.SheetFolder;
+import quarterturn.report.lesson.StepTitles;
 import quarterturn.session.Names;
 import quarterturn.unit.Dates;
 
@@ -49,12 +50,14 @@ final class LessonBoard extends Placed {
     Dates dates = new Dates(zone);
     String called = Names.check("a board", name);
     Set<String> saddles = SaddleSteps.of(PlanFile.in(folder), sessions());
+    StepTitles titles = LessonCommand.titles(PlanFile.in(folder), sessions());
     Board.Sheets sheets =
         (plan, logs) ->
             SheetFolder.write(
                 folder,
                 called,
-                LessonSheets.of(plan, logs, saddles, List.of(LessonFormat.values()), dates));
+                LessonSheets.of(
+                    plan, logs, saddles, titles, List.of(LessonFormat.values()), dates));
     try (Board board = Board.open(folder, called, clock, sheets);
         Face face = looks.faces(zone).open()) {
       return face.board(new BoardDialogue(board, dates));

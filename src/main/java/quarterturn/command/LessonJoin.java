@@ -21,6 +21,7 @@ import quarterturn.lesson.student.StoredSessions;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
+import quarterturn.session.Program;
 import quarterturn.session.RefusedException;
 import quarterturn.session.journal.DisplacedException;
 import quarterturn.session.store.Sessions;
@@ -32,7 +33,7 @@ import quarterturn.unit.NotUnderstoodException;
 @Command(
     name = "join",
     description = {
-      "Joins a lesson at a bench: quarterturn lesson join first-turn --bench left --as Ana,Ben",
+      "Joins a lesson at a bench: ${ROOT-COMMAND-NAME} lesson join first-turn --bench left --as Ana,Ben",
       "The same again after a break goes on where the bench was. Each bench has its own name."
     })
 final class LessonJoin extends Placed {
@@ -100,7 +101,9 @@ final class LessonJoin extends Placed {
   }
 
   private String again(String name) {
-    return "quarterturn lesson join " + folder + " --bench " + name;
+    return where
+        .program()
+        .typed("lesson join " + Program.word(folder.toString()) + " --bench " + name);
   }
 
   private void come(LessonBench lesson, String name, List<String> named) throws IOException {

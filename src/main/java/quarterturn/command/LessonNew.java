@@ -26,6 +26,7 @@ import quarterturn.lesson.store.WriterLog;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
+import quarterturn.session.Program;
 import quarterturn.unit.NotUnderstoodException;
 
 /** {@code lesson new FOLDER}: plans a lesson, by options or by answering questions. */
@@ -33,7 +34,7 @@ import quarterturn.unit.NotUnderstoodException;
     name = "new",
     sortOptions = false,
     description = {
-      "Plans a lesson in a folder: quarterturn lesson new first-turn --neck too-much",
+      "Plans a lesson in a folder: ${ROOT-COMMAND-NAME} lesson new first-turn --neck too-much",
       "Without an option it asks for each part in turn. The plan is lesson.yaml, which you may"
           + " edit."
     })
@@ -155,10 +156,12 @@ final class LessonNew extends Placed {
     Files.write(file, text, StandardOpenOption.CREATE_NEW);
     Plan.Setup first = plan.instruments().get(0);
     String bench = first.bench() == null ? "left" : first.bench();
+    Program program = where.program();
     return List.of(
         "The plan of lesson " + id + " is in " + file + ".",
-        "At each bench: quarterturn lesson join " + folder + " --bench " + bench,
-        "At your own desk: quarterturn lesson board " + folder);
+        "At each bench: "
+            + program.typed("lesson join " + Program.word(folder.toString()) + " --bench " + bench),
+        "At your own desk: " + program.typed("lesson board " + Program.word(folder.toString())));
   }
 
   /** Ids of the lessons that the folder has held. */

@@ -55,6 +55,7 @@ final class LessonSheetsCommand extends Placed {
             plan,
             contents.logs(),
             SaddleSteps.of(plan, sessions()),
+            LessonCommand.titles(plan, sessions()),
             formats,
             new Dates(clock.getZone()));
     if (out != null) {

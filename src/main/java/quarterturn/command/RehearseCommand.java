@@ -44,9 +44,8 @@ import quarterturn.unit.Dates;
     footer = {
       "",
       "Necks: too-much, back-bow, right, slow, lively, slack, stiff, dead, reversed, jammed,",
-      "stripped, fully-tight, fully-loose, twisted, cracked, and for a whole set-up neglected. They"
-          + " are",
-      "our own invention."
+      "stripped, fully-tight, fully-loose, twisted, cracked, and for a whole set-up neglected.",
+      "They are our own invention."
     })
 final class RehearseCommand extends Placed {
   private static final int MOST_NECKS = 1_000_000;
@@ -92,10 +91,10 @@ final class RehearseCommand extends Placed {
   @Option(
       names = "--sheet",
       paramLabel = "FILE",
-      description = {
-        "Writes the rehearsal's set-up sheet at the end; .txt, .md, .csv, .json or .html says",
-        "which form it takes. A file that is there is not written over."
-      })
+      description =
+          "Writes the rehearsal's set-up sheet at the end. The ending of its name, txt, md, csv,"
+              + " json or html, says which form it takes. A file that is there is not written"
+              + " over.")
   private @Nullable Path sheet;
 
   @Option(
@@ -107,10 +106,9 @@ final class RehearseCommand extends Placed {
   @Option(
       names = "--life",
       paramLabel = "SEED",
-      description = {
-        "Plays the life of an instrument unseen, over many sessions and mishaps, and prints it",
-        "with what its rod was truly turned."
-      })
+      description =
+          "Plays the life of an instrument unseen, over many sessions and mishaps, and prints it"
+              + " with what its rod was truly turned.")
   private @Nullable Long life;
 
   @Option(names = "--json", description = "With --fleet: one JSON object.")

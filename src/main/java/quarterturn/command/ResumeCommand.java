@@ -17,7 +17,7 @@ final class ResumeCommand extends Placed {
       arity = "0..1",
       paramLabel = "SESSION",
       description =
-          "Its name, as in: quarterturn log list. Not needed where only one is unfinished.")
+          "Not needed where only one is unfinished. Its name stands in: ${ROOT-COMMAND-NAME} log list")
   private @Nullable String session;
 
   @Mixin private final Looks looks = new Looks();

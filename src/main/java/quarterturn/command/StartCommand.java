@@ -14,7 +14,9 @@ import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Settings;
 
 /** {@code start relief}. */
-@Command(name = "start", description = "Starts a procedure, for example: quarterturn start relief")
+@Command(
+    name = "start",
+    description = "Starts a procedure, for example: ${ROOT-COMMAND-NAME} start relief")
 final class StartCommand extends Placed {
   @Parameters(
       arity = "0..1",
@@ -25,7 +27,7 @@ final class StartCommand extends Placed {
   @Option(
       names = "--instrument",
       paramLabel = "NAME",
-      description = "One of yours; see: quarterturn instrument list")
+      description = "One of yours; see: ${ROOT-COMMAND-NAME} instrument list")
   private @Nullable String instrument;
 
   @Option(names = "--kind", paramLabel = "KIND", description = "For example bass-34.")

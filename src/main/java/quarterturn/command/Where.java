@@ -3,11 +3,13 @@ package quarterturn.command;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import quarterturn.session.Program;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Settings;
 import quarterturn.session.store.Settings.Key;
@@ -75,6 +77,18 @@ final class Where {
     return settings().sound().said(keys);
   }
 
+  /** How the program is called to find the same files again. */
+  Program program() {
+    List<String> options = new ArrayList<>();
+    if (own != null) {
+      options.addAll(List.of("--own", own.toString()));
+    }
+    if (data != null) {
+      options.addAll(List.of("--data", data.toString()));
+    }
+    return Program.here().with(options);
+  }
+
   Sessions sessions(Clock clock) {
     Map<Key, String> set = settings().sound().set();
     if (own != null && !Files.isDirectory(own)) {
@@ -82,7 +96,8 @@ final class Where {
     }
     String folder = set.get(Key.OWN);
     Path files = own != null || folder == null ? own : Path.of(folder);
-    return new Sessions(store(), files, by == null ? set.get(Key.BY) : Settings.name(by), clock);
+    return new Sessions(
+        store(), files, by == null ? set.get(Key.BY) : Settings.name(by), clock, program());
   }
 
   Store store() {

@@ -12,7 +12,6 @@ import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.quick.TypedAhead;
 import quarterturn.report.StageTable;
-import quarterturn.report.TrailLine;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
@@ -108,7 +107,7 @@ public final class LineFace {
         show(prompt);
       }
       if (prompt.ended()) {
-        paper.say(record());
+        paper.say(RecordLines.of(bench.overview(), false));
         return prompt instanceof Prompt.HandOver ? ExitStatus.HAND_OVER : ExitStatus.DONE;
       }
       Reply reply = next(prompt);
@@ -186,7 +185,7 @@ public final class LineFace {
       case NEXT -> coming();
       case WHY -> List.of(why == null ? "There is no more to say about this step." : "Why: " + why);
       case OVERVIEW -> StageTable.lines(bench.overview().stages(), dates);
-      case LOG -> record();
+      case LOG -> RecordLines.of(bench.overview(), true);
       case AGAIN, QUIT, HANDLED -> List.of();
     };
   }
@@ -259,14 +258,5 @@ public final class LineFace {
 
   private static String sentence(String text) {
     return text.endsWith(".") ? text : text + ".";
-  }
-
-  private List<String> record() {
-    Overview overview = bench.overview();
-    String trail = TrailLine.of(overview.trail());
-    return List.of(
-        "Record: " + (trail.isEmpty() ? "no reading and no turn yet" : trail),
-        "Rod: " + TurnWords.net(overview.net()) + ".",
-        overview.window() == null ? "Range: not set yet." : "Range: " + overview.window() + ".");
   }
 }

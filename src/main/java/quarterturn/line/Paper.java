@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import quarterturn.report.Paragraph;
+import quarterturn.session.Program;
+import quarterturn.unit.Printable;
 
 /** Prints paragraphs wrapped to the width there is, with nothing in them that moves a cursor. */
 final class Paper {
@@ -34,10 +36,15 @@ final class Paper {
   private List<String> wrapped(List<String> paragraphs) {
     List<String> lines = new ArrayList<>();
     for (String paragraph : paragraphs) {
-      // The lines of a numbered item stand under its text.
-      Matcher item = ITEM.matcher(paragraph);
-      int hang = item.lookingAt() ? item.end() : 0;
-      lines.addAll(Paragraph.wrap(paragraph, Math.max(20, place.width()), hang));
+      for (String line : paragraph.split("\\R", -1)) {
+        // The lines of a numbered item stand under its text; what is to be typed stays whole.
+        Matcher item = ITEM.matcher(line);
+        int hang = item.lookingAt() ? item.end() : 0;
+        lines.addAll(
+            line.startsWith(Program.here().call() + " ")
+                ? List.of(Printable.of(line))
+                : Paragraph.wrap(line, Math.max(20, place.width()), hang));
+      }
     }
     return lines;
   }

@@ -110,7 +110,7 @@ final class PromptLines {
   private static String reading(Prompt.Measure measure) {
     String unit = measure.quantity().unit();
     String string = Which.on(measure.which(), measure.string());
-    return "Reading wanted: " + measure.quantity().word() + " in " + unit + string + ".";
+    return "Reading wanted: " + measure.quantity().said() + " in " + unit + string + ".";
   }
 
   /** How long a wait lasts, and until when. */

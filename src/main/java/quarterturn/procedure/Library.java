@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.unit.NotUnderstoodException;
 
@@ -44,7 +45,8 @@ public record Library(
     Kind kind = kinds.get(id);
     if (kind == null) {
       String all = String.join(", ", kinds.keySet());
-      throw new NotUnderstoodException("there is no kind " + id + "; choose one of " + all);
+      throw new NotUnderstoodException(
+          "there is no kind " + id + Quote.asking(id, kinds.keySet()) + "; choose one of " + all);
     }
     return kind;
   }

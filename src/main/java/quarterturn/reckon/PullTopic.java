@@ -13,6 +13,7 @@ import quarterturn.craft.Scale;
 import quarterturn.craft.SetPull;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.session.Instrument;
+import quarterturn.session.Program;
 import quarterturn.session.engine.figures.StringSet;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.Length;
@@ -133,9 +134,10 @@ final class PullTopic extends Topic {
       throw new NotUnderstoodException(
           "--instrument: "
               + known.name()
-              + " has no gauges; type quarterturn instrument edit "
-              + known.name()
-              + " --gauges \".105 .085 .065 .045 in\", one for each string");
+              + " has no gauges; give one for each string: "
+              + Program.here()
+                  .typed(
+                      "instrument edit " + known.name() + " --gauges \".105 .085 .065 .045 in\""));
     }
     return IntStream.range(0, notes.size())
         .mapToObj(i -> new SetPull.TunedString(notes.get(i), StringSet.usual(gauges.get(i))))

@@ -19,7 +19,7 @@ import quarterturn.session.store.Sessions;
     },
     footer = {
       "",
-      "quarterturn reckon TOPIC --help explains a topic. With --json it prints one JSON",
+      "${ROOT-COMMAND-NAME} reckon TOPIC --help explains a topic. With --json it prints one JSON",
       "object; doubt stands first in it where no instrument can have such a number.",
       "Exit status: 0, or 2 for wrong usage."
     },

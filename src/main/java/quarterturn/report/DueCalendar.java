@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import quarterturn.session.Due;
+import quarterturn.session.Program;
 
 /**
  * What is due as an iCalendar file (RFC 5545), an event with an alarm for each item. Events are
@@ -25,8 +26,9 @@ public final class DueCalendar {
    * The file's text, with its own line breaks, to be written as UTF-8.
    *
    * @param dues at least one, since a calendar without a component is not allowed (section 3.6)
+   * @param program how the program is called
    */
-  public static String of(List<Due> dues) {
+  public static String of(List<Due> dues, Program program) {
     if (dues.isEmpty()) {
       throw new IllegalArgumentException("a calendar needs something that is due");
     }
@@ -36,13 +38,13 @@ public final class DueCalendar {
     text.line("PRODID", "-//quarterturn//due//EN");
     text.line("CALSCALE", "GREGORIAN");
     for (Due due : dues) {
-      event(text, due);
+      event(text, due, program);
     }
     text.line("END", "VCALENDAR");
     return text.toString();
   }
 
-  private static void event(CalendarText text, Due due) {
+  private static void event(CalendarText text, Due due, Program program) {
     String summary = CalendarText.escaped(due.instrument() + ": " + due.what());
     text.line("BEGIN", "VEVENT");
     text.line("UID", uid(due));
@@ -52,7 +54,11 @@ public final class DueCalendar {
     text.line(
         "DESCRIPTION",
         CalendarText.escaped(
-            due.what() + "\nInstrument: " + due.instrument() + "\nType: " + typed(due)));
+            due.what()
+                + "\nInstrument: "
+                + due.instrument()
+                + "\nType: "
+                + program.typed(due.command())));
     // Nobody is busy for it: it waits until there is time.
     text.line("TRANSP", "TRANSPARENT");
     text.line("BEGIN", "VALARM");
@@ -61,11 +67,6 @@ public final class DueCalendar {
     text.line("TRIGGER", "PT0S");
     text.line("END", "VALARM");
     text.line("END", "VEVENT");
-  }
-
-  /** The command to type, the program's name first. */
-  static String typed(Due due) {
-    return "quarterturn " + due.command();
   }
 
   /**

@@ -4,30 +4,39 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.session.Due;
+import quarterturn.session.Program;
 import quarterturn.unit.Dates;
 
-/** A list of what is due, as a table and as JSON. */
+/** A list of what is due, as lines and as JSON. */
 public final class DueList {
+  private static final int WIDTH = 80;
+
   private DueList() {}
 
-  /** The table as lines, or one line that says nothing is due. */
-  public static List<String> lines(List<Due> dues, Instant now, Dates dates) {
+  /**
+   * Lines that say of each item when, where and what, and what to type on a line of its own, which
+   * is never broken; or one line that says nothing is due.
+   *
+   * @param program how the program is called
+   */
+  public static List<String> lines(List<Due> dues, Instant now, Dates dates, Program program) {
     if (dues.isEmpty()) {
       return List.of("Nothing is due.");
     }
-    return Table.lines(
-        List.of("When", "Instrument", "What", "What to type"),
-        dues.stream()
-            .map(
-                d ->
-                    List.of(
-                        dates.toOrFrom(now, d.at()),
-                        d.instrument(),
-                        d.what(),
-                        DueCalendar.typed(d)))
-            .toList());
+    List<String> lines = new ArrayList<>();
+    for (Due due : dues) {
+      if (!lines.isEmpty()) {
+        lines.add("");
+      }
+      String when = Quote.sentence(dates.toOrFrom(now, due.at()));
+      lines.addAll(Paragraph.wrap(when + ", " + due.instrument() + ": " + due.what(), WIDTH, 0));
+      lines.add("  " + program.typed(due.command()));
+    }
+    return lines;
   }
 
   /** One JSON object on one line: {@code now} and the list {@code due}, the soonest first. */

@@ -3,7 +3,9 @@ package quarterturn.report;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.InWindow;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Procedure;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
@@ -13,11 +15,25 @@ import quarterturn.unit.Decimals;
 
 /** A plain sentence for each event. */
 public final class EventWords {
-  private final Labels labels;
+  /** Finds the words for the step of an event. */
+  interface Found {
+    Labels labels(Event event, String step);
+  }
+
+  private final @Nullable Library library;
+  private final Found found;
   private final Dates dates;
 
   EventWords(Labels labels, Dates dates) {
-    this.labels = labels;
+    this(labels.library(), (event, step) -> labels, dates);
+  }
+
+  /**
+   * @param library the library of the record's procedure, or null
+   */
+  EventWords(@Nullable Library library, Found found, Dates dates) {
+    this.library = library;
+    this.found = found;
     this.dates = dates;
   }
 
@@ -29,16 +45,19 @@ public final class EventWords {
   String of(Event event, List<Event> before) {
     return event.match(
         new Event.Cases<>(
-            e -> "Began " + e.procedure() + " as " + e.role().word() + ".",
+            e -> "Began " + title(e.procedure()) + " as " + e.role().word() + ".",
             e ->
                 at(
                     "Understood before",
+                    e,
                     e.step(),
-                    e.hazards().stream().map(labels::hazard).collect(Collectors.joining("; "))),
-            e -> "Done: " + stopped(labels.step(e.step())),
-            e -> at("Noted at", e.step(), e.text()),
+                    e.hazards().stream()
+                        .map(found.labels(e, e.step())::hazard)
+                        .collect(Collectors.joining("; "))),
+            e -> "Done: " + stopped(found.labels(e, e.step()).step(e.step())),
+            e -> at("Noted at", e, e.step(), e.text()),
             AdjustedWords::of,
-            e -> at("Chose at", e.step(), chosen(e, before)),
+            e -> at("Chose at", e, e.step(), chosen(e, before)),
             EventWords::reading,
             e -> "Asked for: " + TurnWords.order(e.turn()) + ".",
             e -> "Asked to take the last turn back.",
@@ -46,7 +65,7 @@ public final class EventWords {
             EventWords::recalled,
             e -> "Began to wait until " + dates.minute(e.until()) + ".",
             EventWords::waited,
-            e -> at("Passed over", e.step(), e.why()),
+            e -> at("Passed over", e, e.step(), e.why()),
             e -> "Said once more, " + e.line() + ": " + stopped(e.value()),
             e -> "Doubted, step by step from here: " + stopped(e.why()),
             e -> corrected(Corrections.withdrawn(before)),
@@ -56,16 +75,21 @@ public final class EventWords {
   }
 
   private String chosen(Event.Chose chose, List<Event> before) {
-    Library library = labels.library();
     if (library == null || !LeftAsIs.left(chose, library.procedures().values())) {
-      return labels.option(chose.step(), chose.option());
+      return found.labels(chose, chose.step()).option(chose.step(), chose.option());
     }
     PlayedKind played = PlayedKind.of(before, library);
     return LeftAsIs.words(before, played.kind(), played.style());
   }
 
-  private String at(String what, String step, String said) {
-    return what + " \"" + labels.step(step) + "\": " + stopped(said);
+  private String at(String what, Event event, String step, String said) {
+    return what + " \"" + found.labels(event, step).step(step) + "\": " + stopped(said);
+  }
+
+  /** A procedure's title, or its id where the files no longer have it. */
+  private String title(String procedure) {
+    Procedure known = library == null ? null : library.procedures().get(procedure);
+    return known == null ? procedure : known.title();
   }
 
   private static String recalled(Event.Recalled recalled) {
@@ -96,11 +120,13 @@ public final class EventWords {
   /** How a session ended, in one sentence or two. */
   static String ended(Event.Ended ended) {
     String how = ended.handOver() ? "Handed over to a repairer: " : "Ended: ";
-    return how + stopped(ended.outcome()) + (ended.why().isBlank() ? "" : " " + ended.why());
+    return how
+        + stopped(InWindow.shown(ended.outcome()))
+        + (ended.why().isBlank() ? "" : " " + ended.why());
   }
 
   private static String reading(Event.Read read) {
-    String what = read.quantity().word() + Which.on(read.which(), read.string());
+    String what = read.quantity().said() + Which.on(read.which(), read.string());
     if (read.missing()) {
       return "Could not measure " + what + ".";
     }

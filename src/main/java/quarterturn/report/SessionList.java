@@ -3,6 +3,7 @@ package quarterturn.report;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.InWindow;
 import quarterturn.session.Event;
 import quarterturn.unit.Dates;
 
@@ -41,7 +42,7 @@ public final class SessionList {
     private static String state(Summary summary, List<Event> events) {
       if (summary.ended() != null) {
         return (summary.ended().handOver() ? "handed over: " : "ended: ")
-            + summary.ended().outcome();
+            + InWindow.shown(summary.ended().outcome());
       }
       if (!events.isEmpty() && events.get(events.size() - 1) instanceof Event.Left left) {
         return "open: " + left.standing();

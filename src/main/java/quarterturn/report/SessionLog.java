@@ -2,6 +2,7 @@ package quarterturn.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import quarterturn.procedure.Library;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.unit.Dates;
@@ -75,7 +76,11 @@ public final class SessionLog {
   }
 
   private static List<String> events(List<Event> events, Labels labels, Dates dates) {
-    EventWords words = new EventWords(labels, dates);
+    Library library = labels.library();
+    EventWords words =
+        library == null
+            ? new EventWords(labels, dates)
+            : new EventWords(library, new SessionSteps(library, events)::labels, dates);
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < events.size(); i++) {
       Event event = events.get(i);

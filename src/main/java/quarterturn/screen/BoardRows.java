@@ -7,6 +7,7 @@ import quarterturn.lesson.teacher.Called;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
+import quarterturn.session.Program;
 import quarterturn.unit.Dates;
 
 /**
@@ -22,7 +23,10 @@ final class BoardRows {
     Canvas canvas = new Canvas(width, rows);
     List<BoardView.Row> benches = model.sight().view().rows();
     if (benches.isEmpty()) {
-      canvas.put(2, 1, "No bench has joined yet. At a bench: quarterturn lesson join FOLDER");
+      canvas.put(
+          2,
+          1,
+          "No bench has joined yet. At a bench: " + Program.here().typed("lesson join FOLDER"));
       return canvas;
     }
     // Where they would not fit, the blank row between two of them goes.

@@ -25,7 +25,8 @@ public record Handover(List<Point> points, List<Stage> stages, String standing) 
   public record Point(String procedure, String outcome, String text) {}
 
   /** How to print what is left to a repairer. */
-  public static String printed(String session) {
-    return "A note for the repairer can be printed: log export " + session + " --note";
+  public static String printed(String session, Program program) {
+    return "A note for the repairer can be printed:\n"
+        + program.typed("log export " + session + " --note");
   }
 }

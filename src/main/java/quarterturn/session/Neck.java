@@ -2,6 +2,7 @@ package quarterturn.session;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -14,6 +15,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.kind.Style;
 import quarterturn.unit.Turn;
 
 /**
@@ -69,6 +71,29 @@ public record Neck(List<SessionRecord> sessions) {
       root = Objects.requireNonNull(parents.get(root));
     }
     return root;
+  }
+
+  /**
+   * How the player plays, as it was said last of this neck; null where nobody said it.
+   *
+   * @param styleStep id of the question for it
+   */
+  public @Nullable Style style(String styleStep) {
+    Style style = null;
+    for (SessionRecord one : sessions) {
+      for (Event event : Corrections.standing(one.events())) {
+        if (event instanceof Event.Started started && started.style() != null) {
+          style = started.style();
+        } else if (event instanceof Event.Chose chose && chose.step().equals(styleStep)) {
+          style =
+              Arrays.stream(Style.values())
+                  .filter(known -> known.word().equals(chose.option()))
+                  .findFirst()
+                  .orElse(style);
+        }
+      }
+    }
+    return style;
   }
 
   /** The instrument's name, or null where no session has one. */

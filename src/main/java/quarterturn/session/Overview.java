@@ -2,7 +2,9 @@ package quarterturn.session;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.ContactMap;
 import quarterturn.craft.Window;
@@ -10,6 +12,7 @@ import quarterturn.procedure.Guide;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
@@ -33,6 +36,8 @@ import quarterturn.unit.Turn;
  * @param stages the state of each result of a set-up
  * @param contact where the player's stroke meets the frets, where enough was read and a picture of
  *     it is asked for; else null
+ * @param others the readings of other quantities than relief, oldest first
+ * @param program how the program is called at a shell
  * @param guide what helps a person beside the steps
  */
 public record Overview(
@@ -52,11 +57,82 @@ public record Overview(
     @Nullable String rodPlace,
     List<Stage> stages,
     @Nullable ContactMap contact,
+    List<Entry.Other> others,
+    Program program,
     Guide guide) {
   public Overview {
+    others = List.copyOf(others);
     parts = List.copyOf(parts);
     trail = List.copyOf(trail);
     stages = List.copyOf(stages);
+  }
+
+  /** An overview in a program that needs no options to be called again. */
+  public Overview(
+      String session,
+      String instrument,
+      @Nullable Kind kind,
+      @Nullable Window window,
+      @Nullable String source,
+      Role role,
+      String stage,
+      List<String> parts,
+      int part,
+      List<Entry> trail,
+      Turn net,
+      Turn today,
+      Duration day,
+      @Nullable String rodPlace,
+      List<Stage> stages,
+      @Nullable ContactMap contact) {
+    this(
+        session,
+        instrument,
+        kind,
+        window,
+        source,
+        role,
+        stage,
+        parts,
+        part,
+        trail,
+        net,
+        today,
+        day,
+        rodPlace,
+        stages,
+        contact,
+        List.of(),
+        Program.here(),
+        Guide.NONE);
+  }
+
+  /** This overview with the readings of other quantities than relief. */
+  public Overview reading(List<Entry.Other> more) {
+    return with(more, program, guide);
+  }
+
+  /** This overview with what helps a person beside the steps. */
+  public Overview guided(Guide other) {
+    return with(others, program, other);
+  }
+
+  /** This overview in a program that is called in its own way. */
+  public Overview calledBy(Program other) {
+    return with(others, other, guide);
+  }
+
+  private Overview with(List<Entry.Other> others, Program program, Guide guide) {
+    return new Overview(
+        session, instrument, kind, window, source, role, stage, parts, part, trail, net, today, day,
+        rodPlace, stages, contact, others, program, guide);
+  }
+
+  /** Every reading and turn, oldest first. */
+  public List<Entry> all() {
+    return Stream.concat(trail.stream(), others.stream())
+        .sorted(Comparator.comparing(Entry::at))
+        .toList();
   }
 
   /** The name of a session that is not recorded. */
@@ -66,7 +142,7 @@ public record Overview(
   public Overview of(String other) {
     return new Overview(
         session, other, kind, window, source, role, stage, parts, part, trail, net, today, day,
-        rodPlace, stages, contact, guide);
+        rodPlace, stages, contact, others, program, guide);
   }
 
   /** Whether answers are recorded, so that the session can be resumed. */
@@ -77,7 +153,7 @@ public record Overview(
   /** A sentence on what is recorded when the person leaves, and how to resume. */
   public String later() {
     return kept()
-        ? "Everything is kept. Go on later with: resume " + session
+        ? "Everything is kept. Go on later with:\n" + program.typed("resume " + session)
         : "Of a rehearsal nothing is kept.";
   }
 
@@ -91,6 +167,21 @@ public record Overview(
      * @param stale whether a turn or a break has made it stale
      */
     record Reading(Instant at, Which which, Bracket bracket, boolean stale) implements Entry {}
+
+    /**
+     * A reading of another quantity: a part of the bow, an action, the air.
+     *
+     * @param string the string's note, or empty
+     * @param value with its unit
+     * @param stale whether something done since has made it stale
+     */
+    record Other(Instant at, Quantity quantity, String string, String value, boolean stale)
+        implements Entry {
+      /** "bow at the nut end E1 0.15 to 0.20 mm". */
+      public String words() {
+        return quantity.said() + (string.isEmpty() ? " " : " " + string + " ") + value;
+      }
+    }
 
     /** A rod turn, plus tightened. */
     record Turned(Instant at, Turn turn, Feel feel) implements Entry {}

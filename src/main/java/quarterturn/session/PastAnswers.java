@@ -4,13 +4,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Step;
-import quarterturn.procedure.kind.Style;
 
-/** Finds what earlier sessions on an instrument were told of how it is made and played. */
+/** Finds what earlier sessions on an instrument were told of how it is made. */
 public final class PastAnswers {
   private PastAnswers() {}
 
@@ -35,27 +33,6 @@ public final class PastAnswers {
     }
     return List.copyOf(last.values());
   }
-
-  /** How the instrument was last said to be played, or null. */
-  public static @Nullable Style style(List<List<Event>> sessions) {
-    Style last = null;
-    for (Event event : standing(sessions).toList()) {
-      if (event instanceof Event.Started started && started.style() != null) {
-        last = started.style();
-      }
-      if (event instanceof Event.Chose chose && chose.step().equals(STYLE)) {
-        last =
-            Stream.of(Style.values())
-                .filter(style -> style.word().equals(chose.option()))
-                .findFirst()
-                .orElse(last);
-      }
-    }
-    return last;
-  }
-
-  /** Id of the question how the player plays. */
-  public static final String STYLE = "style";
 
   private static Stream<Event> standing(List<List<Event>> sessions) {
     return sessions.stream().flatMap(events -> Corrections.standing(events).stream());

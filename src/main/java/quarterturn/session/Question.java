@@ -1,6 +1,7 @@
 package quarterturn.session;
 
 import java.util.List;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.unit.NotUnderstoodException;
 
 /** A message or question that is not a session's prompt, in words for every face. */
@@ -203,7 +204,7 @@ public sealed interface Question {
         return names.get(Integer.parseInt(typed) - 1);
       }
       if (!names.contains(typed)) {
-        throw new NotUnderstoodException(help);
+        throw new NotUnderstoodException(Quote.hint(typed, names, help));
       }
       return typed;
     }

@@ -380,7 +380,7 @@ class ReckonKeysTest {
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.err())
         .contains(
-            "--instrument: example-bass has no gauges; type quarterturn instrument edit example-bass"
+            "--instrument: example-bass has no gauges; give one for each string: quarterturn instrument edit example-bass"
                 + " --gauges");
   }
 

@@ -10,7 +10,7 @@ import quarterturn.session.store.Store;
 
 /** A copy of the samples of the first version, to work in. */
 public record SampleFolder(Path root) {
-  private static final Path SAMPLES = Path.of("src/test/resources/quarterturn/samples/v1");
+  static final Path SAMPLES = Path.of("src/test/resources/quarterturn/samples/v1");
 
   private static final String KINDS = "kinds/procedures/kinds.yaml";
 

@@ -26,7 +26,7 @@ class WrongUsageTest {
         "start relief --lines --kind banjo|there is no kind banjo",
         "start nosuch --lines|there is no procedure \"nosuch\"",
         "start nosuch.yaml --lines|there is no file \"nosuch.yaml\"",
-        "start relief --lines --kind bass-34 --style wild|but was 'wild'",
+        "start relief --lines --kind bass-34 --style wild|--style: \"wild\" is none of light, medium, hard, slide",
         "start relief --lines --instrument nosuch|there is no instrument nosuch",
         "start relief --lines --plain|mutually exclusive",
         "resume nosuch --lines|there is no session nosuch",

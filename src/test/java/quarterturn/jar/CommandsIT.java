@@ -98,7 +98,7 @@ class CommandsIT {
     assertThat(list.out()).contains(bench.session());
     JarProcess.Ran log = bench.run("log", "show", bench.session());
     assertThat(log.status()).isEqualTo(0);
-    assertThat(log.out()).contains("Began relief as beginner.");
+    assertThat(log.out()).contains("Began Neck relief as beginner.");
     assertThat(log.out()).contains("Name:      my-bass");
   }
 
@@ -139,7 +139,7 @@ class CommandsIT {
     turnedAndEnded(25);
     JarProcess.Ran table = bench.run("due");
     assertThat(table.status()).isEqualTo(0);
-    assertThat(table.out()).contains("quarterturn start relief --instrument my-bass");
+    assertThat(table.out()).containsMatch("(?m)^  java -jar .*start relief --instrument my-bass");
     assertThat(table.out()).contains("ago (");
     assertThat(bench.run("due", "--json").json().get(0).get("due")).hasSize(2);
     JarProcess.Ran calendar = bench.run("due", "--ics");
@@ -174,10 +174,10 @@ class CommandsIT {
             "bass-34\nmedium\ndone\n", "instrument", "add", "my-bass", "--data", data);
     assertThat(add.status()).isEqualTo(0);
     assertThat(add.err()).isEmpty();
-    assertThat(add.out()).contains("Player [asked each time] > medium");
+    assertThat(add.out()).contains("Player [asked when work begins] > medium");
     assertThat(add.out()).contains("Added my-bass.");
     JarProcess.Ran cut =
-        JarProcess.inside("bass-30\n", "instrument", "edit", "my-bass", "--data", data);
+        JarProcess.inside("kind\nbass-30\n", "instrument", "edit", "my-bass", "--data", data);
     assertThat(cut.status()).isEqualTo(2);
     assertThat(cut.err()).contains("the input ended before the questions did");
     JarProcess.Ran edit =
@@ -241,7 +241,7 @@ class CommandsIT {
     refused(bench.run("resume", session, "--lines"), "line 3", "agree with its sum");
     JarProcess.Ran log = bench.run("log", "show", session);
     assertThat(log.status()).isEqualTo(0);
-    assertThat(log.out()).contains("Began relief");
+    assertThat(log.out()).contains("Began Neck relief");
     assertThat(List.of(log.err().split("\n"))).hasSize(1);
   }
 }

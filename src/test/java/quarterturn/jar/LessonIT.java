@@ -117,7 +117,7 @@ class LessonIT {
       jar.send("quit");
       JarProcess.Ran ran = jar.end();
       assertThat(ran.status()).isEqualTo(0);
-      assertThat(ran.out()).contains("Go on later with: quarterturn lesson join");
+      assertThat(ran.out()).contains("Go on later with:\njava -jar ");
     }
     proven();
   }

@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.Window;
@@ -52,7 +53,7 @@ class InstrumentFormTest {
     PrintWriter writer = new PrintWriter(out);
     String input = List.of(typed).stream().map(t -> t + "\n").collect(Collectors.joining());
     PipeSource in = new PipeSource(new StringReader(input), writer, false);
-    InstrumentDialogue dialogue = new InstrumentDialogue(present, KINDS);
+    InstrumentDialogue dialogue = new InstrumentDialogue("demo", present, KINDS);
     Dialogue.End end = DialogueLines.run(dialogue, in, writer);
     Answers answers = new Answers(dialogue.fields(), end);
     String printed =
@@ -60,11 +61,13 @@ class InstrumentFormTest {
     return new Entry(printed, answers);
   }
 
-  private static final String HEAD =
+  private static final String KIND =
       """
-      Enter keeps what stands in brackets, none clears it, done keeps all that is
-      left, and quit leaves without a change.
-      1 of 21. The kind of instrument: demo-bass, demo-five.
+
+      1 of 9. What kind of instrument is it?
+      1. Invented (demo-bass)
+      2. Invented (demo-five)
+
       """;
 
   @Test
@@ -73,112 +76,106 @@ class InstrumentFormTest {
         entry(
             Map.of(),
             "",
-            "none",
+            "banjo",
             "Demo-Bass",
             "loud",
             "MEDIUM",
             "",
-            "34",
-            "34in",
-            "",
             ".105 .085",
             ".105 .085 .065 .045",
-            "flat",
-            "bolt-on",
+            "2",
             "",
             "two-way",
-            "floating",
-            "bare-neck",
-            "left",
-            "a wound set",
-            "0.5..0.3",
-            "0.35..0.45",
-            "",
-            "",
-            "",
-            "-2 to 2",
-            "",
-            "none");
+            "8",
+            "7",
+            "bare-nek",
+            "4");
     assertThat(entry.printed())
         .isEqualTo(
-            HEAD
+            KIND
                 + """
-                Kind [not known] >
-                Not taken: choose one of demo-bass, demo-five.
-                Kind [not known] > none
-                Not taken: choose one of demo-bass, demo-five.
-                Kind [not known] > Demo-Bass
+                Kind >
+                Not taken: Type a number from the list, or a name in it; quit leaves.
+                Kind > banjo
+                Not taken: Type a number from the list, or a name in it; quit leaves.
+                Kind > Demo-Bass
                 Taken: demo-bass.
-                2 of 21. How hard the player plays: light, medium, hard.
-                Player [asked each time] > loud
-                Not taken: "loud" is none of light, medium, hard.
-                Player [asked each time] > MEDIUM
+
+                2 of 9. How hard does the player play? It sets the range of the relief.
+                1. Asked when work begins (keep)
+                2. With a light hand (light)
+                3. With a medium hand (medium)
+                4. With a hard hand (hard)
+
+                Player [asked when work begins] > loud
+                Not taken: Type a number from the list; Enter keeps the first, none clears it,
+                done keeps all that is left, quit leaves.
+                Player [asked when work begins] > MEDIUM
                 Taken: medium.
-                3 of 21. The fret nearest the body joint, where it is not the usual one.
-                Joint fret [17, as usual for its kind] >
-                4 of 21. Scale length, 300 to 1000 mm, such as 34in or 650 mm.
-                Scale [863.6 mm, as usual for its kind] > 34
-                Not taken: a scale lies between 300 and 1000 mm, not 34 mm; write inches as
-                34in.
-                Scale [863.6 mm, as usual for its kind] > 34in
-                Taken: 863.6 mm.
-                5 of 21. Notes of the open strings, lowest first, such as E1 A1 D2 G2.
+
+                3 of 9. Notes of the open strings, lowest first, such as E1 A1 D2 G2.
                 Tuning [E1 A1 D2 G2, as usual for its kind] >
-                6 of 21. String diameters in the same order, such as .105 .085 .065 .045 in.
+
+                4 of 9. String diameters in the same order, such as .105 .085 .065 .045 in.
+                Press Enter where you don't know them.
                 Gauges [not known] > .105 .085
                 Not taken: demo-bass has 4 strings; give as many gauges, not 2.
                 Gauges [not known] > .105 .085 .065 .045
                 Taken: 2.667 2.159 1.651 1.143 mm.
-                7 of 21. Radius of the fingerboard, 100 to 2000 mm, such as 12in; or flat.
-                Fingerboard radius [not known] > flat
-                Taken: flat.
-                8 of 21. How the neck is joined: bolt-on, set or unknown.
-                Neck [not known] > bolt-on
+
+                5 of 9. How is the neck joined to the body?
+                1. Not known (keep)
+                2. Screwed on (bolt-on)
+                3. Glued in (set)
+
+                Neck [not known] > 2
                 Taken: bolt-on.
-                9 of 21. What guides the strings: slotted, locking or zero-fret.
-                Nut [not known] >
-                10 of 21. The truss rod: single, two-way, two-rods or none-fitted.
-                Rod [not known] > two-way
+
+                6 of 9. What guides the strings at the headstock end?
+                1. As its kind has it (keep)
+                2. A nut with a slot for each string (slotted)
+                3. A nut that clamps the strings (locking)
+                4. A fret before fret 1; the nut only spaces them (zero-fret)
+
+                Nut [as its kind has it] >
+
+                7 of 9. What truss rod does the neck have?
+                1. As its kind has it (keep)
+                2. One that bends the neck back only (single)
+                3. One that bends it either way (two-way)
+                4. Two rods side by side (two-rods)
+                5. None (none-fitted)
+
+                Rod [as its kind has it] > two-way
                 Taken: two-way.
-                11 of 21. The bridge: adjustable (saddles on screws), two-posts, paired (two
-                strings a saddle), locked (saddles with locks), fixed or floating (balanced by
-                springs).
-                Bridge [not known] > floating
+
+                8 of 9. What can be moved at the bridge?
+                1. As its kind has it (keep)
+                2. Each saddle, by screws of its own (adjustable)
+                3. The whole bridge, on two posts (two-posts)
+                4. Saddles that carry two strings each (paired)
+                5. Saddles that are held by locks (locked)
+                6. Nothing (fixed)
+                7. It floats, balanced by springs (floating)
+
+                Bridge [as its kind has it] > 8
+                Not taken: Type a number from the list; Enter keeps the first, none clears it,
+                done keeps all that is left, quit leaves.
+                Bridge [as its kind has it] > 7
                 Taken: floating.
-                12 of 21. The pickup that is set: covered-neck, covered-bridge, bare-neck or
-                bare-bridge. Bare is one of bare rod magnets.
-                Pickup [not known] > bare-neck
-                Taken: bare-neck.
-                13 of 21. The hand that plucks: right or left.
-                Handed [not known] > left
-                Taken: left.
-                14 of 21. A note on the strings that are on, in one line.
-                Strings [not known] > a wound set
-                Taken: a wound set.
-                15 of 21. A range of its own for relief, such as 0.30..0.45 mm.
-                Relief range [0.30 to 0.45 mm (invented)] > 0.5..0.3
-                Not taken: the first number of a range must be the smaller one.
-                Relief range [0.30 to 0.45 mm (invented)] > 0.35..0.45
-                Taken: 0.35..0.45 mm.
-                16 of 21. A range of its own for the clearance at the first fret, such as
-                0.3..0.5 mm.
-                Nut range [none of its own] >
-                17 of 21. A range of its own for the action of the lowest string, such as
-                1.8..2.2 mm.
-                Action range, low [none of its own] >
-                18 of 21. A range of its own for the action of the highest string, such as
-                1.4..1.8 mm.
-                Action range, high [none of its own] >
-                19 of 21. A range of its own for the intonation, such as -2..2 cents.
-                Intonation range [none of its own] > -2 to 2
-                Taken: -2..2 cents.
-                20 of 21. A range of its own for the pickup gap of the lowest string, such as
-                2.5..3.5 mm.
-                Pickup range, low [none of its own] >
-                21 of 21. A range of its own for the pickup gap of the highest string, such as
-                2.0..3.0 mm.
-                Pickup range, high [none of its own] > none
-                Taken: none.\
+
+                9 of 9. Which magnetic pickup is set?
+                1. As its kind has it (keep)
+                2. By the neck, under a cover (covered-neck)
+                3. By the bridge, under a cover (covered-bridge)
+                4. By the neck, with bare rod magnets (bare-neck)
+                5. By the bridge, with bare rod magnets (bare-bridge)
+
+                Pickup [as its kind has it] > bare-nek
+                Not taken: Did you mean "bare-neck"? Type a number from the list; Enter keeps
+                the first, none clears it, done keeps all that is left, quit leaves.
+                Pickup [as its kind has it] > 4
+                Taken: bare-neck.\
                 """
                     .stripTrailing());
     assertThat(entry.answers().end()).isEqualTo(Dialogue.End.ANSWERED);
@@ -186,53 +183,97 @@ class InstrumentFormTest {
         .containsExactly(
             FormField.KIND, "demo-bass",
             FormField.STYLE, "medium",
-            FormField.SCALE, "863.6 mm",
             FormField.GAUGES, "2.667 2.159 1.651 1.143 mm",
-            FormField.RADIUS, "flat",
             FormField.NECK, "bolt-on",
             FormField.ROD, "two-way",
             FormField.BRIDGE, "floating",
-            FormField.PICKUP, "bare-neck",
-            FormField.HANDED, "left",
-            FormField.STRINGS, "a wound set",
-            FormField.WINDOW_RELIEF, "0.35..0.45 mm",
-            FormField.WINDOW_INTONATION, "-2..2 cents");
+            FormField.PICKUP, "bare-neck");
   }
 
   @Test
-  void whatNoLongerFitsTheKindIsAskedAgainWhenTheRestIsKept() throws IOException {
+  void atMostTenQuestionsAreAsked() throws IOException {
+    assertThat(InstrumentDialogue.ASKED.size()).isAtMost(10);
+    Entry entry = entry(Map.of(), "1", "", "", "", "", "", "", "", "");
+    assertThat(entry.answers().end()).isEqualTo(Dialogue.End.ANSWERED);
+    assertThat(entry.answers().fields()).containsExactly(FormField.KIND, "demo-bass");
+  }
+
+  @Test
+  void notToKnowOnesStringsIsAnOrdinaryAnswer() throws IOException {
+    for (String unknown : List.of("", "I don't know", "unknown", "-", "none")) {
+      Entry entry = entry(Map.of(), "1", "", "", unknown, "done");
+      assertThat(entry.answers())
+          .isEqualTo(new Answers(Map.of(FormField.KIND, "demo-bass"), Dialogue.End.ANSWERED));
+      assertThat(entry.printed()).doesNotContain("Not taken");
+    }
+  }
+
+  @Test
+  void ofAKnownOneOnlyWhatIsChosenIsAsked() throws IOException {
     Map<FormField, String> present =
-        Map.of(
-            FormField.KIND,
-            "demo-bass",
-            FormField.GAUGES,
-            "2.6 2.1 1.6 1.1 mm",
-            FormField.NECK,
-            "set");
-    Entry entry = entry(present, "demo-five", "done", "", "none");
+        Map.of(FormField.KIND, "demo-bass", FormField.NECK, "set", FormField.HANDED, "left");
+    Entry entry = entry(present, "window-relief", "0.5..0.3", "0.35..0.45", "handed", "none", "");
+    assertThat(entry.printed()).contains("\n1. Keep it so (done)\n2. Kind: demo-bass (kind)\n");
+    assertThat(entry.printed()).contains("\n9. Neck: set (neck)\n");
     assertThat(entry.printed())
+        .contains(
+            """
+            Relief range [not known] > 0.5..0.3
+            Not taken: the first number of a range must be the smaller one.
+            """
+                .replace("not known", "none of its own"));
+    assertThat(entry.printed()).contains("\n1. As it is: The left hand plucks (keep)\n");
+    assertThat(entry.answers())
         .isEqualTo(
-            HEAD
-                + """
-                Kind [demo-bass] > demo-five
-                Taken: demo-five.
-                2 of 21. How hard the player plays: light, medium, hard.
-                Player [asked each time] > done
-                6 of 21. String diameters in the same order, such as .105 .085 .065 .045 in.
-                Gauges [2.6 2.1 1.6 1.1 mm] >
-                Not taken: demo-five has 5 strings; give as many gauges, not 4.
-                Gauges [2.6 2.1 1.6 1.1 mm] > none
-                Taken: none.\
-                """);
-    assertThat(entry.answers().fields())
-        .containsExactly(FormField.KIND, "demo-five", FormField.NECK, "set");
+            new Answers(
+                Map.of(
+                    FormField.KIND, "demo-bass",
+                    FormField.NECK, "set",
+                    FormField.WINDOW_RELIEF, "0.35..0.45 mm"),
+                Dialogue.End.ANSWERED));
+  }
+
+  @Test
+  void whatNoLongerFitsTheKindIsAskedBeforeItIsKept() throws IOException {
+    Map<FormField, String> present =
+        Map.of(FormField.KIND, "demo-bass", FormField.GAUGES, "2.6 2.1 1.6 1.1 mm");
+    Entry entry = entry(present, "kind", "demo-five", "done", "", "none");
+    assertThat(entry.printed())
+        .endsWith(
+            """
+            Gauges [2.6 2.1 1.6 1.1 mm] >
+            Not taken: demo-five has 5 strings; give as many gauges, not 4.
+            Gauges [2.6 2.1 1.6 1.1 mm] > none
+            Taken: not known.\
+            """);
+    assertThat(entry.answers())
+        .isEqualTo(new Answers(Map.of(FormField.KIND, "demo-five"), Dialogue.End.ANSWERED));
+  }
+
+  private static List<String> asked(InstrumentDialogue dialogue) {
+    return Objects.requireNonNull(dialogue.question()).lines();
+  }
+
+  @Test
+  void backGoesToTheQuestionBefore() {
+    InstrumentDialogue dialogue = new InstrumentDialogue("demo", Map.of(), KINDS);
+    assertThat(dialogue.back()).isFalse();
+    dialogue.take("1");
+    assertThat(dialogue.back()).isTrue();
+    assertThat(asked(dialogue)).containsExactly("1 of 9. What kind of instrument is it?");
+    InstrumentDialogue known =
+        new InstrumentDialogue("demo", Map.of(FormField.KIND, "demo-bass"), KINDS);
+    known.take("scale");
+    assertThat(known.back()).isTrue();
+    assertThat(asked(known)).containsExactly("What is known of it:");
+    assertThat(known.back()).isFalse();
   }
 
   @Test
   void leavingAndTheEndOfTheInputAreToldApart() throws IOException {
     Map<FormField, String> present = Map.of(FormField.KIND, "demo-bass");
-    assertThat(entry(present, "", "quit").answers().end()).isEqualTo(Dialogue.End.LEFT);
-    assertThat(entry(present, "", "hard").answers().end()).isEqualTo(Dialogue.End.CUT_SHORT);
+    assertThat(entry(present, "quit").answers().end()).isEqualTo(Dialogue.End.LEFT);
+    assertThat(entry(present, "style", "hard").answers().end()).isEqualTo(Dialogue.End.CUT_SHORT);
     assertThat(entry(present, "done").answers())
         .isEqualTo(new Answers(present, Dialogue.End.ANSWERED));
   }
@@ -241,11 +282,11 @@ class InstrumentFormTest {
   void doneIsNoKind() throws IOException {
     assertThat(entry(Map.of(), "done", "quit").printed())
         .isEqualTo(
-            HEAD
+            KIND
                 + """
-                Kind [not known] > done
-                Not taken: choose one of demo-bass, demo-five.
-                Kind [not known] > quit
+                Kind > done
+                Not taken: Type a number from the list, or a name in it; quit leaves.
+                Kind > quit
                 Left without a change.\
                 """);
   }

@@ -97,7 +97,7 @@ class LessonLineTest {
     assertThat(said.indexOf("Ana: locked.")).isGreaterThan(said.indexOf("Ben: locked."));
     assertThat(said).contains("Who predicts? Ana, Ben > ben");
     assertThat(said).contains("\"much\" is no size. How much, in mm, for example 0.35?");
-    assertThat(said).contains("Go on later with: lesson join x");
+    assertThat(said).contains("Go on later with:\nlesson join x");
   }
 
   @Test

@@ -5,7 +5,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import quarterturn.procedure.Guide;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Answer;
@@ -148,7 +147,7 @@ public final class ScriptedBench implements Bench {
         Duration.ofHours(24),
         null,
         List.of(),
-        null, Guide.NONE);
+        null);
   }
 
   @Override

@@ -22,6 +22,7 @@ import net.fortuna.ical4j.model.component.VEvent;
 import net.fortuna.ical4j.validate.ValidationResult;
 import org.junit.jupiter.api.Test;
 import quarterturn.session.Due;
+import quarterturn.session.Program;
 import quarterturn.unit.Printable;
 
 /** The calendar as another reader, which is strict, finds it; and as RFC 5545 has it. */
@@ -78,7 +79,7 @@ class DueCalendarTest {
 
   @Test
   void anotherReaderFindsEachThing() throws Exception {
-    List<VEvent> events = events(DueCalendar.of(Coming.BOTH));
+    List<VEvent> events = events(DueCalendar.of(Coming.BOTH, Program.here()));
     assertThat(events).hasSize(2);
     for (int i = 0; i < events.size(); i++) {
       VEvent event = events.get(i);
@@ -103,7 +104,7 @@ class DueCalendarTest {
    */
   @Test
   void theAlarmSoundsWhenItIsDue() throws Exception {
-    for (VEvent event : events(DueCalendar.of(Coming.BOTH))) {
+    for (VEvent event : events(DueCalendar.of(Coming.BOTH, Program.here()))) {
       List<VAlarm> alarms = event.getAlarms();
       assertThat(alarms).hasSize(1);
       VAlarm alarm = alarms.get(0);
@@ -119,7 +120,7 @@ class DueCalendarTest {
    */
   @Test
   void theCalendarSaysWhoWroteIt() throws Exception {
-    Calendar calendar = read(DueCalendar.of(Coming.BOTH));
+    Calendar calendar = read(DueCalendar.of(Coming.BOTH, Program.here()));
     assertThat(calendar.getProperties(Property.PRODID, Property.VERSION)).hasSize(2);
     assertThat(calendar.getRequiredProperty(Property.PRODID).getValue())
         .isEqualTo("-//quarterturn//due//EN");
@@ -129,13 +130,13 @@ class DueCalendarTest {
   /** RFC 5545, section 3.6: the body has "at least one" component. */
   @Test
   void aCalendarOfNothingIsNotWritten() {
-    assertThrows(IllegalArgumentException.class, () -> DueCalendar.of(List.of()));
+    assertThrows(IllegalArgumentException.class, () -> DueCalendar.of(List.of(), Program.here()));
   }
 
   /** RFC 5545, section 3.3.5, form 2: UTC, with "the LATIN CAPITAL LETTER Z suffix". */
   @Test
   void timesAreUtc() {
-    String text = DueCalendar.of(List.of(Coming.DAY));
+    String text = DueCalendar.of(List.of(Coming.DAY), Program.here());
     assertThat(text).contains("\r\nDTSTART:20270302T100000Z\r\n");
     assertThat(text).contains("\r\nDTSTAMP:20270301T100000Z\r\n");
   }
@@ -175,7 +176,7 @@ class DueCalendarTest {
       for (int i = 0; i < 3; i++) {
         dues.add(Coming.on(hostile(random), hostile(random)));
       }
-      String text = DueCalendar.of(dues);
+      String text = DueCalendar.of(dues, Program.here());
       for (String line : text.split("\r\n", -1)) {
         assertThat(line.getBytes(StandardCharsets.UTF_8).length).isAtMost(75);
         // RFC 5545, section 3.1: no control but HTAB in a value.

@@ -9,22 +9,24 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import quarterturn.session.Program;
 
 class DueListTest {
   private static final Instant NOW = Told.BEGAN.plus(Duration.ofHours(2));
 
   @Test
-  void theTableSaysWhenWhatAndWhatToType() {
-    assertThat(DueList.lines(Coming.BOTH, NOW, Told.DATES))
+  void itSaysWhenWhatAndWhatToTypeOnALineOfItsOwn() {
+    assertThat(DueList.lines(Coming.BOTH, NOW, Told.DATES, Program.here()))
         .containsExactly(
-            "When                            Instrument     What                                 "
-                + "                   What to type",
-            "1 hour 45 minutes ago (10:15)   blue-guitar    The wait is over: go on with relief. "
-                + "                   quarterturn resume 2027-03-01-relief-x2m7",
-            "in 22 hours (2027-03-02 10:00)  practice-bass  A day after the rod was turned, read "
-                + "the relief again.  quarterturn start relief --instrument practice-bass")
+            "1 hour 45 minutes ago (10:15), blue-guitar: The wait is over: go on with relief.",
+            "  quarterturn resume 2027-03-01-relief-x2m7",
+            "",
+            "In 22 hours (2027-03-02 10:00), practice-bass: A day after the rod was turned,",
+            "read the relief again.",
+            "  quarterturn start relief --instrument practice-bass")
         .inOrder();
-    assertThat(DueList.lines(List.of(), NOW, Told.DATES)).containsExactly("Nothing is due.");
+    assertThat(DueList.lines(List.of(), NOW, Told.DATES, Program.here()))
+        .containsExactly("Nothing is due.");
   }
 
   @Test

@@ -7,7 +7,6 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
-import quarterturn.procedure.Guide;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Picture;
 import quarterturn.procedure.condition.Feel;
@@ -119,7 +118,7 @@ public final class Invented {
         Duration.ofHours(24),
         "headstock",
         List.of(),
-        null, Guide.NONE);
+        null);
   }
 
   public static List<Overview.Entry> trail(int entries) {

@@ -68,7 +68,8 @@ class ScriptQuestionsTest {
   @Test
   void anInstrumentIsAskedFor() throws Exception {
     List<String> example = example(0);
-    InstrumentDialogue dialogue = new InstrumentDialogue(Map.of(), new Shelf(null).rules().kinds());
+    InstrumentDialogue dialogue =
+        new InstrumentDialogue("my-bass", Map.of(), new Shelf(null).rules().kinds());
     // Done keeps the rest, so the example ends where all is answered.
     assertThat(new ScriptFace(typed(example), out).ask(dialogue)).isEqualTo(Dialogue.End.ANSWERED);
     assertThat(dialogue.fields()).containsEntry(FormField.KIND, "bass-34");
@@ -77,7 +78,8 @@ class ScriptQuestionsTest {
 
   @Test
   void whoLeavesBeforeTheEndIsToldThatNothingIsKept() throws Exception {
-    InstrumentDialogue dialogue = new InstrumentDialogue(Map.of(), new Shelf(null).rules().kinds());
+    InstrumentDialogue dialogue =
+        new InstrumentDialogue("my-bass", Map.of(), new Shelf(null).rules().kinds());
     List<String> leaves = List.of("< {\"answer\":\"bass-34\"}", "< {\"answer\":\"quit\"}");
     assertThat(new ScriptFace(typed(leaves), out).ask(dialogue)).isEqualTo(Dialogue.End.LEFT);
     assertThat(bytes.toString(StandardCharsets.UTF_8)).endsWith("{\"left\":\"nothing is kept\"}\n");

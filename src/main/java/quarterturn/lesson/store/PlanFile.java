@@ -21,6 +21,7 @@ import quarterturn.lesson.Plan;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Form;
 import quarterturn.rehearsal.simulated.NamedNeck;
+import quarterturn.session.Program;
 
 /** A plan as YAML, which the teacher may read and edit. */
 public final class PlanFile {
@@ -45,8 +46,8 @@ public final class PlanFile {
       throw new IOException(
           "there is no lesson in "
               + folder
-              + "; the teacher begins one with: quarterturn lesson new "
-              + folder);
+              + "; the teacher begins one with: "
+              + Program.here().typed("lesson new " + Program.word(folder.toString())));
     }
     return read(LessonFolder.PLAN, Files.readAllBytes(file));
   }

@@ -28,7 +28,9 @@ public final class BenchWords {
    * @param again the command by which it goes on
    */
   public static String later(BenchLesson lesson, String again) {
-    return lesson.over() ? "Everything is kept." : "Everything is kept. Go on later with: " + again;
+    return lesson.over()
+        ? "Everything is kept."
+        : "Everything is kept. Go on later with:\n" + again;
   }
 
   /**

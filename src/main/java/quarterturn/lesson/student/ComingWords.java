@@ -46,7 +46,7 @@ public final class ComingWords {
             : ", held at fret "
                 + measure.held().stream().map(String::valueOf).collect(Collectors.joining(" and "));
     String at = measure.readAt() == 0 ? "" : ", over fret " + measure.readAt();
-    return measure.quantity().word().replace('-', ' ') + string + held + at;
+    return measure.quantity().said() + string + held + at;
   }
 
   /** The window of the relief, where a reading of it or a turn is next. */

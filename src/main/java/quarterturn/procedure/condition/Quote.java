@@ -40,6 +40,18 @@ public final class Quote {
   }
 
   /**
+   * The text {@code (did you mean relief?)} for the middle of a message, where one of {@code known}
+   * is close to what a person typed, else an empty one.
+   */
+  public static String asking(String typed, Collection<String> known) {
+    String word = typed.strip().toLowerCase(Locale.ROOT);
+    return nearest(word, known)
+        .or(() -> known.stream().filter(one -> !word.isEmpty() && one.startsWith(word)).findFirst())
+        .map(near -> " (did you mean " + near + "?)")
+        .orElse("");
+  }
+
+  /**
    * The words allowed instead of {@code word}, behind {@link #meant} where one of them is close.
    */
   public static String allowed(String word, Collection<String> known) {

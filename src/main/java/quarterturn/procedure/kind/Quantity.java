@@ -56,6 +56,18 @@ public enum Quantity implements Worded {
     return unit;
   }
 
+  /** What people call it: "nut clearance", "bow at the nut end". */
+  public String said() {
+    return switch (this) {
+      case BOW_NUT_END -> "bow at the nut end";
+      case BOW_MIDDLE -> "bow in the middle";
+      case BOW_JOINT -> "bow before the joint";
+      case BOW_BODY_END -> "bow at the body end";
+      case RELIEF, NUT_CLEARANCE, ACTION, INTONATION, PICKUP_GAP, HUMIDITY, TEMPERATURE ->
+          word().replace('-', ' ');
+    };
+  }
+
   /** Whether this quantity is read as a bracket (and can touch), not as one number. */
   public boolean bracket() {
     return bracket;

@@ -190,7 +190,10 @@ public final class Shelf {
     Found found = procedure(id);
     if (found == null) {
       throw new FileNotFoundException(
-          noProcedure(id) + where() + "; check its name, or give the path of a .yaml file");
+          noProcedure(id)
+              + where()
+              + Quote.asking(id, procedures())
+              + "; check its name, or give the path of a .yaml file");
     }
     return found;
   }

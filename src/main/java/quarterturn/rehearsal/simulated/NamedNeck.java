@@ -1,6 +1,7 @@
 package quarterturn.rehearsal.simulated;
 
 import java.util.Locale;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
 import quarterturn.unit.NotUnderstoodException;
@@ -62,7 +63,9 @@ public enum NamedNeck implements Worded {
       }
     }
     throw new NotUnderstoodException(
-        "there is no neck of that name; choose one of: "
+        "there is no neck of that name"
+            + Quote.asking(typed, Worded.words(values()))
+            + "; choose one of: "
             + String.join(", ", Worded.words(values())));
   }
 }

@@ -44,7 +44,7 @@ final class StepWords {
           note -> "",
           pause -> "",
           adjust -> adjust.adjustment().word(),
-          measure -> measure.quantity().word() + string(measure.which()),
+          measure -> measure.quantity().said() + string(measure.which()),
           compute -> "",
           turn -> amount(turn.amount()),
           wait -> wait.rest() ? "the daily rest" : "",

@@ -30,12 +30,14 @@ final class ClassSheet {
       "lesson,step,predictions,less,same,more,size low,size high,readings,read low,read high,"
           + "mean low,mean high";
 
+  private final StepTitles titles;
   private final Plan plan;
   private final List<BenchRecord> benches;
   private final List<StudentRecord> students;
   private final List<StepSpread> spreads;
 
-  private ClassSheet(Plan plan, List<WriterLog> logs) {
+  private ClassSheet(Plan plan, List<WriterLog> logs, StepTitles titles) {
+    this.titles = titles;
     this.plan = plan;
     this.benches = BenchRecord.of(plan, logs);
     this.students = StudentRecord.of(plan, logs);
@@ -48,8 +50,12 @@ final class ClassSheet {
    * @param saddlesToo whether the lesson has a step that sets a saddle
    */
   static LessonPage of(
-      Plan plan, List<WriterLog> logs, List<Roster.Share> shares, boolean saddlesToo) {
-    ClassSheet sheet = new ClassSheet(plan, logs);
+      Plan plan,
+      List<WriterLog> logs,
+      List<Roster.Share> shares,
+      boolean saddlesToo,
+      StepTitles titles) {
+    ClassSheet sheet = new ClassSheet(plan, logs, titles);
     return new LessonPage(
         "Lesson sheet of the class",
         sheet.parts(shares, saddlesToo),
@@ -102,14 +108,14 @@ final class ClassSheet {
   }
 
   private SheetPart.Block spread() {
-    Map<String, String> facts = new LinkedHashMap<>();
+    List<String> points = new ArrayList<>();
     for (StepSpread spread : spreads) {
       List<String> words = BoardWords.spread(spread);
-      facts.put(spread.step(), words.isEmpty() ? "Nothing yet." : String.join(" ", words));
+      String said = words.isEmpty() ? "Nothing yet." : String.join(" ", words);
+      points.add(titles.title(spread.step()) + ". " + said);
     }
-    return facts.isEmpty()
-        ? new SheetPart.Points(List.of("Nothing was predicted or read."))
-        : new SheetPart.Facts(facts);
+    return new SheetPart.Points(
+        points.isEmpty() ? List.of("Nothing was predicted or read.") : points);
   }
 
   /**
@@ -146,7 +152,7 @@ final class ClassSheet {
               List.of(
                   record.bench().name(),
                   keep.kind() == Keep.Kind.TEACHER ? "the teacher" : "a hold point",
-                  keep.spot() == null ? "" : keep.spot().key(),
+                  keep.spot() == null ? "" : titles.title(keep.spot().key()),
                   keep.what(),
                   lasted(kept)));
         }
@@ -159,15 +165,15 @@ final class ClassSheet {
     return benches.stream()
         .flatMap(record -> record.kept().stream())
         .filter(kept -> kept.keep().kind() == Keep.Kind.STOP)
-        .map(ClassSheet::stop)
+        .map(this::stop)
         .sorted()
         .toList();
   }
 
-  private static String stop(BenchRecord.Kept kept) {
+  private String stop(BenchRecord.Kept kept) {
     Keep keep = kept.keep();
     String reason = keep.what().isEmpty() ? "No reason given." : keep.what();
-    String at = keep.spot() == null ? "" : "At " + keep.spot().key() + ": ";
+    String at = keep.spot() == null ? "" : "At " + titles.title(keep.spot().key()) + ": ";
     return at + reason + " (" + lasted(kept) + ")";
   }
 

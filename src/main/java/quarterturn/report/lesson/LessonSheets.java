@@ -26,20 +26,22 @@ public final class LessonSheets {
    *
    * @param logs the contents of every file at hand, of earlier lessons too
    * @param saddleSteps ids of the steps at which a saddle is set, for {@link Roster}
+   * @param titles what the steps are called
    */
   public static List<File> of(
       Plan plan,
       List<WriterLog> logs,
       Set<String> saddleSteps,
+      StepTitles titles,
       Collection<LessonFormat> formats,
       Dates dates) {
     List<Roster.Share> shares = Roster.of(plan, logs, saddleSteps);
     List<File> out = new ArrayList<>();
-    add(out, "class", ClassSheet.of(plan, logs, shares, !saddleSteps.isEmpty()), formats);
+    add(out, "class", ClassSheet.of(plan, logs, shares, !saddleSteps.isEmpty(), titles), formats);
     int number = 1;
     for (StudentRecord student : StudentRecord.of(plan, logs)) {
       String name = String.format(Locale.ROOT, "%02d-%s", number++, fileName(student.student()));
-      add(out, name, StudentSheet.of(plan, student, shares, dates), formats);
+      add(out, name, StudentSheet.of(plan, student, shares, dates, titles), formats);
     }
     return out;
   }

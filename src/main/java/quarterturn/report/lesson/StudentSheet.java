@@ -22,20 +22,24 @@ import quarterturn.unit.Turn;
 
 /** A student's sheet: predictions beside readings, and the student's explanations. */
 final class StudentSheet {
+  private final StepTitles titles;
   private final Plan plan;
   private final StudentRecord record;
   private final List<Roster.Share> shares;
   private final Dates dates;
 
-  private StudentSheet(Plan plan, StudentRecord record, List<Roster.Share> shares, Dates dates) {
+  private StudentSheet(
+      Plan plan, StudentRecord record, List<Roster.Share> shares, Dates dates, StepTitles titles) {
+    this.titles = titles;
     this.shares = shares;
     this.plan = plan;
     this.record = record;
     this.dates = dates;
   }
 
-  static LessonPage of(Plan plan, StudentRecord record, List<Roster.Share> shares, Dates dates) {
-    StudentSheet sheet = new StudentSheet(plan, record, shares, dates);
+  static LessonPage of(
+      Plan plan, StudentRecord record, List<Roster.Share> shares, Dates dates, StepTitles titles) {
+    StudentSheet sheet = new StudentSheet(plan, record, shares, dates, titles);
     return new LessonPage(
         "Lesson sheet of " + record.student(), sheet.parts(), StudentCsv.of(plan, record));
   }
@@ -93,7 +97,7 @@ final class StudentSheet {
     for (Tried tried : record.tries()) {
       List<String> row = new ArrayList<>();
       row.add(String.valueOf(rows.size() + 1));
-      row.add(tried.opened().spot().key());
+      row.add(titles.title(tried.opened().spot().key()));
       row.add(tried.opened().before() == null ? "" : tried.opened().before().toString());
       row.add(expected(tried));
       row.add(came(tried.result()));
@@ -182,7 +186,7 @@ final class StudentSheet {
     return List.of(
         stood.bench(),
         dates.clock(stood.at()),
-        stood.spot() == null ? "" : stood.spot().key(),
+        stood.spot() == null ? "" : titles.title(stood.spot().key()),
         BoardWords.level(stood.standing()),
         stood.byTeacher() ? "the teacher" : "");
   }

@@ -17,7 +17,7 @@ final class ReadingWords {
 
   /** A quantity's name with a capital: "Nut clearance". */
   static String name(Quantity quantity) {
-    String word = quantity.word().replace('-', ' ');
+    String word = quantity.said();
     return Character.toUpperCase(word.charAt(0)) + word.substring(1);
   }
 

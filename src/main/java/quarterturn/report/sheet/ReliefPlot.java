@@ -122,6 +122,9 @@ final class ReliefPlot {
       double bottom = y(bracket.noGap() ? 0 : bracket.lowMm());
       put("<rect class=\"reading\" x=\"%.1f\" y=\"%.1f\"", x - HALF_BAR, top - 1);
       put(" width=\"%.1f\" height=\"%.1f\"/>\n", 2 * HALF_BAR, Math.max(2, bottom - top + 2));
+      if (bracket.noGap() && points.size() <= LABELS) {
+        put("<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"middle\">touches</text>\n", x, top - 6);
+      }
     } else if (move != null) {
       put("<path class=\"turn\" d=\"M%.1f %dV%d\"/>", x, TOP, HIGH - BOTTOM);
       put("<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">", x, TOP - 4);

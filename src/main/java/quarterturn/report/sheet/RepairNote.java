@@ -188,7 +188,7 @@ public final class RepairNote {
 
   private List<String> tried() {
     List<String> tried = new ArrayList<>();
-    String turns = SheetParts.rod(sheet.rod());
+    String turns = SheetWork.rod(sheet.rod());
     if (!sheet.rod().moves().isEmpty()) {
       turns += " Relief on the lowest string, and turns, oldest first: " + answers() + ".";
     }

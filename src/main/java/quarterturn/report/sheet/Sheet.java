@@ -2,6 +2,7 @@ package quarterturn.report.sheet;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Library;
@@ -11,6 +12,7 @@ import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Event;
+import quarterturn.session.Overview;
 import quarterturn.unit.Turn;
 
 /**
@@ -78,6 +80,11 @@ public record Sheet(
     return new SheetFold(events, library, shipped).of(session);
   }
 
+  /** Whether it tells of a rehearsal on a simulated neck. */
+  public boolean rehearsed() {
+    return heading.session().equals(Overview.REHEARSAL);
+  }
+
   /**
    * The data at the top of a sheet.
    *
@@ -100,6 +107,24 @@ public record Sheet(
 
   /** What the first play test found, and the last. */
   public record Played(String found, String left) {}
+
+  /**
+   * A stop on the way through the work, by its titles.
+   *
+   * @param stage the title of the procedure, or empty where it is not known
+   * @param part the title of its part, or empty
+   */
+  public record Stop(String stage, String part) {
+    /** Both titles: "Neck relief, settle and read". */
+    public String words() {
+      if (stage.isEmpty()) {
+        return "-";
+      }
+      return part.isEmpty()
+          ? stage
+          : stage + ", " + part.substring(0, 1).toLowerCase(Locale.ROOT) + part.substring(1);
+    }
+  }
 
   /** A question and its answer at a step. */
   public record Remark(Instant at, String about, String text) {}
@@ -126,6 +151,7 @@ public record Sheet(
   /**
    * A reading with its place on the sheet.
    *
+   * @param taken where in the work it was taken
    * @param window its window, or null where there is none for this convention
    * @param verdict how it stands to the window, or null
    * @param spoiled the later change that made it stale, or null
@@ -133,6 +159,7 @@ public record Sheet(
   public record Taken(
       Event.Read read,
       Part part,
+      Stop taken,
       @Nullable Window window,
       @Nullable Verdict verdict,
       @Nullable String spoiled) {}
@@ -170,11 +197,19 @@ public record Sheet(
   /**
    * A wait.
    *
-   * @param reason why the wait was ended early, or null
+   * @param taken where in the work it was
+   * @param needed whether it had to be waited at all
+   * @param reason why the wait was ended early or was not needed, or null
    */
   public record Pause(
-      String step, Instant began, Instant until, @Nullable Instant ended, @Nullable String reason) {
-    /** Whether the wait was ended early. */
+      String step,
+      Stop taken,
+      boolean needed,
+      Instant began,
+      Instant until,
+      @Nullable Instant ended,
+      @Nullable String reason) {
+    /** Whether the wait was ended early, or was not needed. */
     public boolean skipped() {
       return reason != null;
     }

@@ -8,6 +8,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.report.SessionSteps;
 import quarterturn.session.Event;
 
 /** The changes made in a session and the readings that each of them spoils. */
@@ -19,6 +20,9 @@ final class SheetChanges {
    */
   private record Change(int index, String id) {}
 
+  /** Prefix of the ids of changes that put other strings on. */
+  static final String NEW = "new-";
+
   private final List<Event> events;
   private final Results results;
   private final Limits.Climate climate;
@@ -28,7 +32,7 @@ final class SheetChanges {
    * @param events the events that were not withdrawn, oldest first
    * @param library the library, for what each change spoils
    */
-  SheetChanges(List<Event> events, SheetSteps steps, Library library) {
+  SheetChanges(List<Event> events, SessionSteps steps, Library library) {
     this.events = events;
     this.results = library.results();
     this.climate = library.limits().climate();
@@ -46,7 +50,7 @@ final class SheetChanges {
    */
   int firstTouching(Quantity quantity) {
     for (Change change : changes) {
-      if (!change.id().startsWith(SheetSteps.NEW) && touches(change.id(), quantity)) {
+      if (!change.id().startsWith(NEW) && touches(change.id(), quantity)) {
         return change.index();
       }
     }

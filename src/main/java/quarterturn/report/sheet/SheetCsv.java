@@ -20,7 +20,7 @@ import quarterturn.unit.Printable;
 public final class SheetCsv {
   private static final String HEAD =
       "time,quantity,string,low,high,value,unit,frets held,read at,gauge step,part,window low,"
-          + "window high,in window,spoiled by";
+          + "window high,in window,spoiled by,stage,part of stage";
 
   private SheetCsv() {}
 
@@ -57,6 +57,8 @@ public final class SheetCsv {
     cells.add(window == null ? "" : number(window.highMm()));
     cells.add(inWindow(taken.verdict()));
     cells.add(text(taken.spoiled()));
+    cells.add(text(taken.taken().stage()));
+    cells.add(text(taken.taken().part()));
     return cells;
   }
 

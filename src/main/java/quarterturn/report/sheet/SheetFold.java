@@ -21,6 +21,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.report.Labels;
 import quarterturn.report.LeftAsIs;
 import quarterturn.report.PlayedKind;
+import quarterturn.report.SessionSteps;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.session.engine.EngineQuestions;
@@ -46,12 +47,16 @@ final class SheetFold {
   private Event.@Nullable Ended ended;
   private @Nullable String standing;
 
+  /** All events, and those that were not withdrawn. */
+  private final List<Event> all;
+
   private final List<Event> events;
 
   /**
    * @param all the session's events, oldest first
    */
   SheetFold(List<Event> all, Library library, Library shipped) {
+    this.all = List.copyOf(all);
     this.library = library;
     this.shipped = shipped;
     this.events = Corrections.standing(all);
@@ -62,17 +67,20 @@ final class SheetFold {
     if (!events.isEmpty() && events.get(0) instanceof Event.Started first) {
       started = first;
     }
-    String main = started == null ? "" : started.procedure();
-    SheetSteps steps = new SheetSteps(library, main);
+    SessionSteps steps = new SessionSteps(library, all);
     for (Event event : events) {
       take(event, steps);
       before.add(event);
     }
     if (waiting != null) {
-      waits.add(new Sheet.Pause(waiting.step(), waiting.at(), waiting.until(), null, null));
+      Sheet.Stop at = stop(steps, waiting, waiting.step());
+      waits.add(
+          new Sheet.Pause(waiting.step(), at, true, waiting.at(), waiting.until(), null, null));
     }
-    SheetChanges changes = new SheetChanges(events, new SheetSteps(library, main), library);
-    SheetRows rows = new SheetRows(events, played.kind(), played.style(), changes);
+    SheetChanges changes = new SheetChanges(events, new SessionSteps(library, all), library);
+    SheetRows rows =
+        new SheetRows(
+            events, played.kind(), played.style(), changes, new SessionSteps(library, all));
     Instant last = events.isEmpty() ? null : events.get(events.size() - 1).at();
     return new Sheet(
         heading(session),
@@ -87,14 +95,14 @@ final class SheetFold {
         waits,
         List.copyOf(hazards.values()),
         rows.readings(),
-        SheetOpen.points(rows.rows(), moves, ended),
+        SheetOpen.of(all, rows.rows(), library).points(moves, ended),
         ended,
         ended == null ? standing : null,
         care(rows.rows()),
         next(last));
   }
 
-  private void take(Event event, SheetSteps steps) {
+  private void take(Event event, SessionSteps steps) {
     event
         .match(
             new Event.Cases<Runnable>(
@@ -110,7 +118,7 @@ final class SheetFold {
                 turned -> () -> move(turned.at(), turned.turn(), turned.feel(), true),
                 did -> () -> move(did.at(), did.turned(), did.feel(), did.sure()),
                 began -> () -> waiting = began,
-                waited -> () -> waited(waited),
+                waited -> () -> waited(waited, steps),
                 passed -> () -> passed(passed, steps),
                 this::unsaid,
                 this::unsaid,
@@ -126,23 +134,24 @@ final class SheetFold {
     return () -> {};
   }
 
-  private void accepted(Event.Accepted accepted, SheetSteps steps) {
-    Labels labels = steps.labels(accepted.step());
-    String about = asked(labels, accepted.step());
+  private void accepted(Event.Accepted accepted, SessionSteps steps) {
+    Labels labels = steps.labels(accepted, accepted.step());
+    String about = labels.step(accepted.step());
     for (String hazard : accepted.hazards()) {
       hazards.putIfAbsent(hazard, new Sheet.Remark(accepted.at(), about, labels.hazard(hazard)));
     }
   }
 
-  private void passed(Event.Passed passed, SheetSteps steps) {
+  private void passed(Event.Passed passed, SessionSteps steps) {
     if (steps.waits(passed.step())) {
       Instant at = passed.at();
-      waits.add(new Sheet.Pause(passed.step(), at, at, at, "passed over: " + passed.why()));
+      Sheet.Stop stop = stop(steps, passed, passed.step());
+      waits.add(new Sheet.Pause(passed.step(), stop, false, at, at, at, passed.why()));
     }
   }
 
-  private void noted(Event.Noted noted, SheetSteps steps) {
-    Labels labels = steps.labels(noted.step());
+  private void noted(Event.Noted noted, SessionSteps steps) {
+    Labels labels = steps.labels(noted, noted.step());
     Recorded what = records(labels, noted.step());
     if (what == Recorded.COMPLAINT) {
       complaint = noted.text();
@@ -151,8 +160,7 @@ final class SheetFold {
     if (noted.text().equals("-") || playTest.take(what, noted.step(), noted.text())) {
       return;
     }
-    String brief = labels.brief(noted.step());
-    String about = brief.equals(noted.step()) ? brief.replace('-', ' ') : brief;
+    String about = labels.brief(noted.step());
     List<Sheet.Remark> to = what == Recorded.NEW_GAUGES ? strings : notes;
     to.add(new Sheet.Remark(noted.at(), about, noted.text()));
   }
@@ -168,14 +176,14 @@ final class SheetFold {
             .orElse(null);
   }
 
-  private void chose(Event.Chose chose, SheetSteps steps) {
+  private void chose(Event.Chose chose, SessionSteps steps) {
     boolean own = List.of(EngineQuestions.KIND, EngineQuestions.STYLE).contains(chose.step());
     if (LeftAsIs.left(chose, library.procedures().values())) {
       String left = LeftAsIs.words(before, played.kind(), played.style());
       findings.add(new Sheet.Remark(chose.at(), "Relief", left));
     } else if (!own) {
-      Labels labels = steps.labels(chose.step());
-      String about = asked(labels, chose.step());
+      Labels labels = steps.labels(chose, chose.step());
+      String about = labels.asked(chose.step());
       String answer = labels.option(chose.step(), chose.option());
       if (labels.gives(chose.step())) {
         playTest.verdict(answer);
@@ -193,19 +201,13 @@ final class SheetFold {
     return known == null ? String.valueOf(change) : known.name();
   }
 
-  private boolean newStrings(Event event, SheetSteps steps, String about, String text) {
+  private boolean newStrings(Event event, SessionSteps steps, String about, String text) {
     String change = steps.change(event);
-    boolean fresh = change != null && change.startsWith(SheetSteps.NEW);
+    boolean fresh = change != null && change.startsWith(SheetChanges.NEW);
     if (fresh) {
       strings.add(new Sheet.Remark(event.at(), about, text));
     }
     return fresh;
-  }
-
-  /** The text that a step asks, or the words of its id. */
-  private static String asked(Labels labels, String step) {
-    String words = labels.step(step);
-    return words.equals(step) ? step.replace('-', ' ') : words;
   }
 
   private void move(Instant at, Turn turn, @Nullable Feel feel, boolean sure) {
@@ -214,12 +216,20 @@ final class SheetFold {
     }
   }
 
-  private void waited(Event.Waited waited) {
+  private void waited(Event.Waited waited, SessionSteps steps) {
     boolean begun = waiting != null && waiting.step().equals(waited.step());
     Instant began = begun && waiting != null ? waiting.at() : waited.at();
     Instant until = begun && waiting != null ? waiting.until() : waited.at();
-    waits.add(new Sheet.Pause(waited.step(), began, until, waited.at(), waited.reason()));
+    Sheet.Stop stop = stop(steps, waited, waited.step());
+    waits.add(
+        new Sheet.Pause(waited.step(), stop, true, began, until, waited.at(), waited.reason()));
     waiting = null;
+  }
+
+  /** Where in the work an event happened. */
+  static Sheet.Stop stop(SessionSteps steps, Event event, String step) {
+    Labels labels = steps.labels(event, step);
+    return new Sheet.Stop(labels.stage(), labels.part(step));
   }
 
   private Sheet.Rod rod() {
@@ -256,7 +266,7 @@ final class SheetFold {
   }
 
   private List<Sheet.Again> next(@Nullable Instant last) {
-    if (last == null || (ended != null && ended.handOver())) {
+    if (last == null || ended == null || ended.handOver()) {
       return List.of();
     }
     List<Sheet.Again> next = new ArrayList<>();

@@ -19,8 +19,8 @@ public enum SheetFormat {
    */
   public String write(Sheet sheet, Dates dates) {
     return switch (this) {
-      case TEXT -> SheetText.of(SheetParts.TITLE, SheetParts.of(sheet, dates));
-      case MARKDOWN -> SheetMarkdown.of(SheetParts.TITLE, SheetParts.of(sheet, dates));
+      case TEXT -> SheetText.of(SheetParts.title(sheet), SheetParts.of(sheet, dates));
+      case MARKDOWN -> SheetMarkdown.of(SheetParts.title(sheet), SheetParts.of(sheet, dates));
       case CSV -> SheetCsv.of(sheet);
       case JSON -> SheetJson.of(sheet);
       case HTML -> SheetHtml.of(sheet, dates);

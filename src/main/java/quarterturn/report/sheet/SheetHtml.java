@@ -2,6 +2,7 @@ package quarterturn.report.sheet;
 
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
@@ -19,13 +20,15 @@ public final class SheetHtml {
           --band: #29452b; --bar: #9db8ff; --turn: #ffb27a; }
       }
       body { font-family: sans-serif; line-height: 1.4; max-width: 48rem; margin: 1.5rem auto;
-        padding: 0 1rem; color: var(--ink); background: var(--ground); overflow-wrap: anywhere; }
+        padding: 0 1rem; color: var(--ink); background: var(--ground);
+        overflow-wrap: break-word; }
       h1 { border-bottom: 2px solid var(--ink); }
       h2 { margin-bottom: 0.3rem; }
       table { border-collapse: collapse; width: 100%; margin: 0.6rem 0; }
       caption { text-align: left; color: var(--faint); padding-bottom: 0.2rem; }
       th, td { text-align: left; vertical-align: top; padding: 0.2rem 0.6rem 0.2rem 0;
         border-bottom: 1px solid var(--rule); }
+      .when { white-space: nowrap; }
       svg { width: 100%; height: auto; }
       svg text { font-family: sans-serif; font-size: 12px; fill: var(--ink); }
       .axis { stroke: var(--ink); fill: none; }
@@ -37,22 +40,35 @@ public final class SheetHtml {
       @media print {
         :root { color-scheme: light; --ink: #000; --ground: #fff; --faint: #000; --rule: #000;
           --band: #ddd; --bar: #000; --turn: #000; }
-        @page { margin: 15mm; }
+        @page { size: A4; margin: 15mm; }
         body { max-width: none; margin: 0; padding: 0; font-size: 10.5pt; }
         h2 { break-after: avoid; }
-        tr, figure, li { break-inside: avoid; }
+        tr, figure, li, .short { break-inside: avoid; }
         thead { display: table-header-group; }
       }
       """;
+
+  /** A run of signs longer than any word, after which a line may be broken. */
+  private static final Pattern LONG = Pattern.compile("\\S{30}(?=\\S)");
+
+  /** A time as the sheet prints it. */
+  private static final Pattern TIME = Pattern.compile("\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d");
+
+  /** Most rows of a table that is kept on one page. */
+  private static final int SHORT = 8;
+
+  /** A place without width at which a line may be broken. */
+  private static final String BREAK = "\u200b";
 
   private final StringBuilder out = new StringBuilder();
 
   private SheetHtml() {}
 
   public static String of(Sheet sheet, Dates dates) {
-    String title = SheetParts.TITLE + ", " + sheet.heading().session();
+    String heading = SheetParts.title(sheet);
+    String title = sheet.rehearsed() ? heading : heading + ", " + sheet.heading().session();
     String plot = ReliefPlot.of(sheet, dates);
-    return new SheetHtml().page(title, SheetParts.TITLE, SheetParts.of(sheet, dates), plot);
+    return new SheetHtml().page(title, heading, SheetParts.of(sheet, dates), plot);
   }
 
   public static String of(String title, List<SheetPart> parts) {
@@ -112,13 +128,13 @@ public final class SheetHtml {
   }
 
   private void grid(SheetPart.Grid grid) {
-    out.append("<table>\n<caption>")
-        .append(escape(grid.caption()))
-        .append("</caption>\n<thead><tr>");
+    out.append(grid.rows().size() > SHORT ? "<table>" : "<table class=\"short\">");
+    out.append("\n<caption>").append(escape(grid.caption())).append("</caption>\n<thead><tr>");
     grid.head().forEach(h -> out.append("<th scope=\"col\">").append(escape(h)).append("</th>"));
     out.append("</tr></thead>\n<tbody>\n");
     for (List<String> row : grid.rows()) {
-      out.append("<tr><th scope=\"row\">").append(escape(row.get(0))).append("</th>");
+      out.append("<tr><th scope=\"row\"").append(when(row.get(0))).append('>');
+      out.append(escape(row.get(0))).append("</th>");
       row.subList(1, row.size())
           .forEach(cell -> out.append("<td>").append(escape(cell)).append("</td>"));
       out.append("</tr>\n");
@@ -126,9 +142,15 @@ public final class SheetHtml {
     out.append("</tbody>\n</table>\n");
   }
 
+  /** A time stays on one line. */
+  private static String when(String cell) {
+    return TIME.matcher(cell).matches() ? " class=\"when\"" : "";
+  }
+
   /** Text escaped for use between tags and within quotes. */
   static String escape(String text) {
-    return Printable.of(text)
+    return LONG.matcher(Printable.of(text))
+        .replaceAll("$0" + BREAK)
         .replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")

@@ -99,6 +99,7 @@ final class SheetJson {
     ArrayNode held = one.putArray("held");
     read.held().forEach(held::add);
     one.put("read_at", read.readAt()).put("gauge_step", twelveDigits(read.gaugeStep()));
+    one.put("stage", taken.taken().stage()).put("part_of_stage", taken.taken().part());
     one.put("part", taken.part().words());
     window(one, taken.window());
     one.put("stands", taken.verdict() == null ? null : ReadingWords.stands(taken));
@@ -129,7 +130,9 @@ final class SheetJson {
   }
 
   private static void wait(ObjectNode one, Sheet.Pause wait) {
-    one.put("step", wait.step()).put("began", time(wait.began()));
+    one.put("step", wait.step()).put("stage", wait.taken().stage());
+    one.put("part_of_stage", wait.taken().part()).put("needed", wait.needed());
+    one.put("began", time(wait.began()));
     one.put("until", time(wait.until())).put("ended", time(wait.ended()));
     one.put("skipped", wait.skipped()).put("reason", wait.reason());
   }

@@ -1,9 +1,10 @@
 package quarterturn.report.sheet;
 
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
+import quarterturn.report.Table;
 import quarterturn.unit.Printable;
 
 /**
@@ -11,9 +12,17 @@ import quarterturn.unit.Printable;
  * no marks or links.
  */
 public final class SheetMarkdown {
-  private static final String MARKS = "\\`*_[]<>|&~#!@{}$^";
+  /** Marks that mean something wherever they stand; others are plain text as they are. */
+  private static final String MARKS = "\\`*_[]<>|&~@$";
 
-  private static final Pattern OPENS = Pattern.compile("^(\\d*)([-+=:]|(?<=\\d)[.)](?=\\s|$))");
+  /** What would begin a heading, a list, a rule or a definition at the head of a line. */
+  private static final Pattern OPENS =
+      Pattern.compile("^(\\d*)((?<!\\d)[-+=:#]|(?<=\\d)[.)](?=\\s|$))");
+
+  /** Widest table whose columns are filled up with blanks, so that it reads as it stands. */
+  private static final int WIDE = 100;
+
+  private static final int RULE = 3;
 
   private SheetMarkdown() {}
 
@@ -40,15 +49,40 @@ public final class SheetMarkdown {
     } else if (block instanceof SheetPart.Grid grid) {
       lines.add(line(grid.caption()));
       lines.add("");
-      lines.add(row(grid.head()));
-      lines.add(row(Collections.nCopies(grid.head().size(), "---")));
-      grid.rows().forEach(cells -> lines.add(row(cells.stream().map(c -> escape(c)).toList())));
+      lines.addAll(table(grid));
     }
     return lines;
   }
 
-  private static String row(List<String> cells) {
-    return "| " + String.join(" | ", cells) + " |";
+  private static List<String> table(SheetPart.Grid grid) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(grid.head());
+    grid.rows().forEach(cells -> rows.add(cells.stream().map(c -> escape(c)).toList()));
+    int[] widths = new int[grid.head().size()];
+    Arrays.fill(widths, RULE);
+    rows.forEach(
+        row -> {
+          for (int c = 0; c < widths.length; c++) {
+            widths[c] = Math.max(widths[c], Table.columns(row.get(c)));
+          }
+        });
+    if (Arrays.stream(widths).sum() + RULE * widths.length > WIDE) {
+      Arrays.fill(widths, RULE);
+    }
+    List<String> lines = new ArrayList<>();
+    rows.forEach(row -> lines.add(row(row, widths)));
+    lines.add(1, row(Arrays.stream(widths).mapToObj("-"::repeat).toList(), widths));
+    return lines;
+  }
+
+  private static String row(List<String> cells, int[] widths) {
+    StringBuilder line = new StringBuilder("|");
+    for (int c = 0; c < widths.length; c++) {
+      String cell = cells.get(c);
+      line.append(' ').append(cell);
+      line.append(" ".repeat(Math.max(0, widths[c] - Table.columns(cell)))).append(" |");
+    }
+    return line.toString();
   }
 
   /** {@code text} escaped for the inside of a Markdown line. */

@@ -1,6 +1,5 @@
 package quarterturn.report.sheet;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,17 +10,15 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.InWindow;
 import quarterturn.procedure.kind.Quantity;
-import quarterturn.report.AdjustedWords;
 import quarterturn.report.EventWords;
-import quarterturn.report.TurnWords;
 import quarterturn.session.Event;
-import quarterturn.unit.Counted;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
+import quarterturn.unit.Printable;
 
 /** The parts of a sheet in words, for the formats that people read. */
 final class SheetParts {
-  static final String TITLE = "Set-up sheet";
+  private static final String TITLE = "Set-up sheet";
 
   /** Title of the part that the drawing of the relief belongs to. */
   static final String MEASURES = "As found and as left";
@@ -35,15 +32,21 @@ final class SheetParts {
     this.dates = dates;
   }
 
+  /** The title of a sheet, which says where it tells of a rehearsal. */
+  static String title(Sheet sheet) {
+    return sheet.rehearsed() ? TITLE + " of a rehearsal on a simulated neck" : TITLE;
+  }
+
   static List<SheetPart> of(Sheet sheet, Dates dates) {
     SheetParts all = new SheetParts(sheet, dates);
     all.add("Instrument", all.heading());
     all.add(MEASURES, all.measures());
-    all.add("What was done", all.work());
+    all.add("What was done", SheetWork.of(sheet, dates));
     all.add("Outcome", all.outcome());
-    all.add("Still open", points(sheet.open(), "Nothing."));
+    all.add("Still open", points(sheet.open(), all.nothing()));
     all.add("Care", points(sheet.care(), ""));
     all.add("When to look again", all.next());
+    all.add("Every reading", SheetReadings.of(sheet, dates));
     all.add("Looked at", all.findings());
     all.add("Hazards accepted", points(all.hazards(), ""));
     all.add("Limits of this sheet", points(Sheet.LIMITS, ""));
@@ -75,19 +78,32 @@ final class SheetParts {
   private SheetPart.Facts facts() {
     Sheet.Heading heading = sheet.heading();
     Map<String, String> facts = new LinkedHashMap<>();
-    facts.put("Instrument", heading.instrument() == null ? "no name" : heading.instrument());
-    facts.put("Kind", heading.kind() == null ? "not chosen" : heading.kind());
-    facts.put("Player", heading.style() == null ? "not asked" : heading.style().word() + " hand");
+    put(facts, "Instrument", heading.instrument());
+    put(facts, "Kind", heading.kind());
+    put(facts, "Player", heading.style() == null ? null : heading.style().word() + " hand");
     String role = heading.role() == null ? "not known" : heading.role().word();
     facts.put("Done by", heading.by() == null ? role : heading.by() + ", " + role);
     facts.put("Work", heading.procedure());
     facts.put("Began", when(heading.began(), "not known"));
     facts.put("Ended", when(heading.ended(), "still open"));
-    facts.put("Session", heading.session());
-    facts.put("Complaint", sheet.complaint() == null ? "none noted" : sheet.complaint());
-    facts.put("Strings", strings());
-    facts.put("Air", air());
+    put(facts, "Session", sheet.rehearsed() ? null : heading.session());
+    put(facts, "Complaint", sheet.complaint());
+    put(facts, "Strings", strings());
+    put(facts, "Air", air());
     return new SheetPart.Facts(facts);
+  }
+
+  /** A fact where it is known; what nobody said takes no line. */
+  private static void put(Map<String, String> facts, String label, @Nullable String fact) {
+    String shown = fact == null ? "" : Printable.of(fact);
+    if (fact != null && !shown.isBlank() && !shown.strip().equals("-")) {
+      facts.put(label, fact);
+    }
+  }
+
+  /** What stands where nothing is open; where the work is not signed off, its outcome says more. */
+  private String nothing() {
+    return sheet.care().isEmpty() ? "Nothing beside what the outcome says." : "Nothing.";
   }
 
   private List<SheetPart.Block> heading() {
@@ -100,9 +116,7 @@ final class SheetParts {
   }
 
   private String strings() {
-    return sheet.strings().isEmpty()
-        ? "those that were on"
-        : String.join("; ", remarks("", sheet.strings()));
+    return String.join("; ", remarks("", sheet.strings()));
   }
 
   private static List<String> remarks(String before, List<Sheet.Remark> remarks) {
@@ -121,10 +135,10 @@ final class SheetParts {
       Event.Read read = taken.read();
       if (!read.quantity().onString() && !read.missing()) {
         air.add(
-            read.quantity().word() + " " + EventWords.value(read) + ", " + dates.minute(read.at()));
+            read.quantity().said() + " " + EventWords.value(read) + ", " + dates.minute(read.at()));
       }
     }
-    return air.isEmpty() ? "not read" : String.join("; ", air);
+    return String.join("; ", air);
   }
 
   private List<SheetPart.Block> measures() {
@@ -190,83 +204,22 @@ final class SheetParts {
     return number == 1 ? quantity.unit().replace("cents", "cent") : quantity.unit();
   }
 
-  private List<SheetPart.Block> work() {
-    List<SheetPart.Block> blocks = new ArrayList<>();
-    Sheet.Rod rod = sheet.rod();
-    String sum = rod(rod);
-    if (rod.moves().isEmpty()) {
-      blocks.add(new SheetPart.Points(List.of(sum)));
-    } else {
-      blocks.add(
-          new SheetPart.Grid(
-              sum,
-              List.of("When", "Rod", "How it felt"),
-              rod.moves().stream().map(this::move).toList()));
-    }
-    if (!sheet.settings().isEmpty()) {
-      blocks.add(
-          new SheetPart.Grid(
-              "Saddles and pickups.",
-              List.of("When", "What"),
-              sheet.settings().stream()
-                  .map(s -> List.of(dates.minute(s.at()), AdjustedWords.of(s)))
-                  .toList()));
-    }
-    if (!sheet.waits().isEmpty()) {
-      blocks.add(
-          new SheetPart.Grid(
-              "Waits.",
-              List.of("From", "Was to last", "How it ended"),
-              sheet.waits().stream().map(this::wait).toList()));
-    }
-    return blocks;
-  }
-
-  /** How far the rod was turned, in a sentence. */
-  static String rod(Sheet.Rod rod) {
-    long turns = rod.moves().stream().filter(m -> m.turn().turns() != 0).count();
-    return turns == 0
-        ? "The rod was not turned."
-        : "The rod stands "
-            + TurnWords.net(rod.net())
-            + "; "
-            + rod.total()
-            + " in all, in "
-            + Counted.of(turns, "move")
-            + ".";
-  }
-
-  private List<String> move(Sheet.Move move) {
-    String felt = move.feel() == null ? "not known" : move.feel().label();
-    return List.of(
-        dates.minute(move.at()),
-        TurnWords.done(move.turn()) + (move.sure() ? "" : ", not sure"),
-        felt);
-  }
-
-  private List<String> wait(Sheet.Pause wait) {
-    String how =
-        wait.ended() == null
-            ? "not over"
-            : wait.reason() == null ? "waited out" : "skipped: " + wait.reason();
-    return List.of(
-        dates.minute(wait.began()),
-        Dates.lasting(Duration.between(wait.began(), wait.until())),
-        how);
-  }
-
   private List<SheetPart.Block> outcome() {
     Event.Ended ended = sheet.ended();
-    if (ended != null) {
-      String how = ended.handOver() ? "Handed over to a repairer: " : "Ended: ";
-      // The reason stands once: among what is open, where there is something to do about it.
-      boolean open = sheet.open().stream().anyMatch(point -> point.endsWith(ended.why()));
-      String why = open || ended.why().isBlank() ? "" : " " + ended.why();
-      return points(List.of(how + InWindow.shown(ended.outcome()) + "." + why), "");
+    if (ended == null) {
+      String standing = sheet.standing();
+      return points(
+          List.of("Still open." + (standing == null ? "" : " Left: " + standing + ".")), "");
     }
-    String standing = sheet.standing();
-    return points(
-        List.of("Still open." + (standing == null ? "" : " Left: " + standing + ".")), "");
+    String how = ended.handOver() ? "Handed over to a repairer: " : "Ended: ";
+    List<String> lines = new ArrayList<>(List.of(how + InWindow.shown(ended.outcome()) + "."));
+    // The reason stands once: among what is open, where there is something to do about it.
+    if (!SheetOpen.forRepairer(ended)) {
+      ended.why().lines().map(String::strip).filter(l -> !l.isEmpty()).forEach(lines::add);
+    }
+    // An end that speaks of care does so at the bench; here care has a part of its own.
+    int most = sheet.care().isEmpty() ? lines.size() : Math.min(2, lines.size());
+    return points(lines.subList(0, most), "");
   }
 
   private List<SheetPart.Block> next() {
@@ -274,7 +227,8 @@ final class SheetParts {
         sheet.next().stream()
             .map(n -> dates.minute(n.at()).substring(0, 10) + ", " + n.what() + ".")
             .toList();
-    return points(again, "As the repairer says.");
+    return points(
+        again, sheet.ended() == null ? "Once the work is finished." : "As the repairer says.");
   }
 
   private List<SheetPart.Block> findings() {

@@ -2,16 +2,22 @@ package quarterturn.report.sheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.EvenBow;
 import quarterturn.craft.Window;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.kind.Which;
+import quarterturn.report.SessionSteps;
 import quarterturn.session.Event;
+import quarterturn.unit.Bracket;
 
 /**
  * The as-found and as-left values, from the readings that were not withdrawn.
@@ -26,21 +32,30 @@ final class SheetRows {
   /** The readings that can be compared: one quantity and string by one convention. */
   private record Key(Quantity quantity, String string, String convention) {}
 
+  private static final String EVEN = "what an even bow shows at this relief, a gauge more or less";
+
   private final @Nullable Kind kind;
   private final @Nullable Style style;
   private final SheetChanges changes;
   private final Map<Key, List<At>> groups = new LinkedHashMap<>();
   private final List<At> all = new ArrayList<>();
+  private final Map<Event.Read, Sheet.Stop> stops = new IdentityHashMap<>();
 
   /**
    * @param kind the kind with this instrument's own joint fret, or null
    */
-  SheetRows(List<Event> events, @Nullable Kind kind, @Nullable Style style, SheetChanges changes) {
+  SheetRows(
+      List<Event> events,
+      @Nullable Kind kind,
+      @Nullable Style style,
+      SheetChanges changes,
+      SessionSteps steps) {
     this.kind = kind;
     this.style = style;
     this.changes = changes;
     for (int i = 0; i < events.size(); i++) {
       if (events.get(i) instanceof Event.Read read) {
+        stops.put(read, SheetFold.stop(steps, read, read.step()));
         all.add(new At(i, read));
         if (!read.missing() && read.quantity().onString()) {
           groups.computeIfAbsent(key(read), k -> new ArrayList<>()).add(new At(i, read));
@@ -75,7 +90,7 @@ final class SheetRows {
   private Sheet.Row row(Key key, List<At> readings) {
     At left = readings.get(readings.size() - 1);
     At found = found(key, readings);
-    Kind.Target target = target(left.read());
+    Kind.Target target = target(left);
     return new Sheet.Row(
         key.quantity(),
         key.string(),
@@ -118,10 +133,16 @@ final class SheetRows {
   }
 
   private Sheet.Taken taken(At at, Sheet.Part part) {
-    Kind.Target target = target(at.read());
+    Kind.Target target = target(at);
     Window window = target == null ? null : target.window();
     Verdict verdict = window == null ? null : ReadingWords.verdict(at.read(), window);
-    return new Sheet.Taken(at.read(), part, window, verdict, spoiled(at));
+    return new Sheet.Taken(
+        at.read(),
+        part,
+        Objects.requireNonNull(stops.get(at.read())),
+        window,
+        verdict,
+        spoiled(at));
   }
 
   private @Nullable String spoiled(At at) {
@@ -137,8 +158,12 @@ final class SheetRows {
   }
 
   /** The window for a reading; null where the window is for another convention. */
-  private Kind.@Nullable Target target(Event.Read read) {
+  private Kind.@Nullable Target target(At at) {
+    Event.Read read = at.read();
     Quantity quantity = read.quantity();
+    if (quantity.ofPart()) {
+      return even(at);
+    }
     if (kind == null || style == null || kind.windows().get(quantity) == null) {
       return null;
     }
@@ -147,5 +172,22 @@ final class SheetRows {
     int index = kind.strings().indexOf(string(read));
     boolean known = index >= 0 && kind.windows().get(quantity).containsKey(style);
     return same && known ? kind.target(quantity, style, index) : null;
+  }
+
+  /** What an even bow shows for the relief that was read last before, or null. */
+  private Kind.@Nullable Target even(At part) {
+    Bracket relief = null;
+    for (At at : all) {
+      boolean before = at.index() < part.index() && at.read().quantity() == Quantity.RELIEF;
+      if (before && at.read().which() != Which.HIGHEST && at.read().bracket() != null) {
+        relief = at.read().bracket();
+      }
+    }
+    if (kind == null || relief == null) {
+      return null;
+    }
+    Event.Read read = part.read();
+    return new Kind.Target(
+        EvenBow.window(read.quantity().share(kind), relief, read.gaugeStep()), EVEN);
   }
 }

@@ -18,7 +18,7 @@ public final class SheetText {
   static final int PAGE = 78;
 
   /** Narrowest width of a column. */
-  private static final int LEAST = 6;
+  private static final int LEAST = 10;
 
   private static final int GAP = 2;
 
@@ -97,28 +97,43 @@ public final class SheetText {
     return lines;
   }
 
-  /** Column widths for the widest cells, the widest columns made narrower to fit the page. */
+  /**
+   * Column widths for the widest cells, the widest columns made narrower to fit the page. No column
+   * gets narrower than its longest word, as long as another has room to give.
+   */
   private int[] widths(SheetPart.Grid grid) {
     int[] widths = new int[grid.head().size()];
+    int[] words = new int[widths.length];
     List<List<String>> all = new ArrayList<>(grid.rows());
     all.add(grid.head());
     for (List<String> row : all) {
       for (int c = 0; c < widths.length; c++) {
-        widths[c] = Math.max(widths[c], Table.columns(Printable.of(row.get(c))));
+        String cell = Printable.of(row.get(c));
+        widths[c] = Math.max(widths[c], Table.columns(cell));
+        for (String word : cell.split(" ", -1)) {
+          words[c] = Math.max(words[c], Table.columns(word));
+        }
       }
     }
+    narrow(widths, words);
+    narrow(widths, new int[widths.length]);
+    return widths;
+  }
+
+  /** Makes the widest columns narrower until the page has room, none below its least width. */
+  private void narrow(int[] widths, int[] least) {
     int room = width - GAP * (widths.length - 1);
     while (Arrays.stream(widths).sum() > room) {
-      int widest = 0;
-      for (int c = 1; c < widths.length; c++) {
-        widest = widths[c] > widths[widest] ? c : widest;
+      int widest = -1;
+      for (int c = 0; c < widths.length; c++) {
+        boolean gives = widths[c] > Math.max(LEAST, least[c]);
+        widest = gives && (widest < 0 || widths[c] > widths[widest]) ? c : widest;
       }
-      if (widths[widest] <= LEAST) {
-        break;
+      if (widest < 0) {
+        return;
       }
       widths[widest]--;
     }
-    return widths;
   }
 
   private static String rule(int[] widths) {

@@ -88,7 +88,7 @@ final class Controls {
     String label =
         gap
             ? "Gap in mm, gauges in steps of " + Decimals.plain(measure.step())
-            : measure.quantity().word() + " in " + measure.quantity().unit();
+            : measure.quantity().said() + " in " + measure.quantity().unit();
     canvas.put(0, 0, Character.toUpperCase(label.charAt(0)) + label.substring(1), Ink.STRONG);
     int end = field(canvas, 1, reading.field(), reading.typing(), Math.min(36, width - 32));
     canvas.put(

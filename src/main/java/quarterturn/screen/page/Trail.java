@@ -104,7 +104,7 @@ final class Trail {
   /** A line for each reading and turn, with its time. */
   static List<Line> lines(Overview overview, ZoneId zone, int width) {
     List<Line> out = new ArrayList<>();
-    for (Entry entry : overview.trail()) {
+    for (Entry entry : overview.all()) {
       String when = WHEN.withZone(zone).format(entry.at());
       out.addAll(Line.wrapped(when, " " + full(entry, overview), width));
     }
@@ -120,6 +120,9 @@ final class Trail {
           + " "
           + reading.bracket()
           + (reading.stale() ? ", stale" : "");
+    }
+    if (entry instanceof Entry.Other other) {
+      return other.words() + (other.stale() ? ", stale" : "");
     }
     return entry instanceof Entry.Turned turned
         ? "► " + brief(turned.turn()) + ", " + turned.feel().word()

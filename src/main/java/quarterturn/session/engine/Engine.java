@@ -2,6 +2,7 @@ package quarterturn.session.engine;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -128,6 +129,24 @@ public final class Engine {
     return new Handover(forRepairer(state), stages, Standing.of(state));
   }
 
+  /**
+   * The place at which each event of a session happened.
+   *
+   * @param events all its events, oldest first
+   * @throws RecordMismatchException when the events don't fit the procedure
+   */
+  public Map<Event, Place> places(List<Event> events) {
+    Map<Event, Place> places = new IdentityHashMap<>();
+    State state = replay(events.subList(0, Math.min(1, events.size())));
+    for (Event event : events.subList(1, events.size())) {
+      if (!state.position().nowhere()) {
+        places.put(event, state.place());
+      }
+      state = apply(state, event);
+    }
+    return places;
+  }
+
   /** The last end of each procedure that leaves something to a repairer. */
   List<Handover.Point> forRepairer(State state) {
     Map<String, Handover.Point> points = new LinkedHashMap<>();
@@ -161,23 +180,42 @@ public final class Engine {
     String source =
         kind == null || state.style() == null ? null : kind.target(state.style()).source();
     return new Overview(
-        session,
-        instrument,
-        kind,
-        window,
-        source,
-        state.started().role(),
-        procedure.title(),
-        parts,
-        Math.max(0, parts.indexOf(part)),
-        trail(state),
-        state.history().net(),
-        state.history().today(now),
-        library.limits().day(),
-        rodPlace(state, procedure),
-        walk.stages(state, now).all(),
-        contact(state, kind),
-        library.results().guide());
+            session,
+            instrument,
+            kind,
+            window,
+            source,
+            state.started().role(),
+            procedure.title(),
+            parts,
+            Math.max(0, parts.indexOf(part)),
+            trail(state),
+            state.history().net(),
+            state.history().today(now),
+            library.limits().day(),
+            rodPlace(state, procedure),
+            walk.stages(state, now).all(),
+            contact(state, kind))
+        .reading(others(state))
+        .guided(library.results().guide());
+  }
+
+  /** The readings of other quantities than relief. */
+  private List<Overview.Entry.Other> others(State state) {
+    List<Overview.Entry.Other> others = new ArrayList<>();
+    for (Reading reading : state.history().readings()) {
+      Event.Read read = reading.read();
+      if (!reading.relief() && !read.missing()) {
+        boolean stale =
+            state.history().changesSince(reading.changesBefore()).stream()
+                .anyMatch(one -> library.results().spoils(one.change(), read.quantity()));
+        String string = read.string() == null ? "" : read.string();
+        others.add(
+            new Overview.Entry.Other(
+                read.at(), read.quantity(), string, EngineQuestions.value(read), stale));
+      }
+    }
+    return others;
   }
 
   private @Nullable ContactMap contact(State state, @Nullable Kind kind) {

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.session.Event;
-import quarterturn.session.PastAnswers;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
@@ -22,7 +21,7 @@ public final class EngineQuestions {
   static final String RECALL = "was-turn-made";
 
   public static final String KIND = "kind";
-  public static final String STYLE = PastAnswers.STYLE;
+  public static final String STYLE = "style";
 
   /** Id of the question whether what is on record of the instrument is still so. */
   static final String AS_RECORDED = "as-recorded";
@@ -148,7 +147,7 @@ public final class EngineQuestions {
             noted -> "noted: " + noted.text(),
             adjusted -> words(adjusted.change()) + " on " + adjusted.string(),
             chose -> words(chose.step()) + ": " + label(procedure, chose),
-            read -> "read " + read.quantity().word() + string(read) + ": " + value(read),
+            read -> "read " + read.quantity().said() + string(read) + ": " + value(read),
             offered -> "",
             undoAsked -> "",
             turned -> made(turned.turn()) + ", felt " + turned.feel().word(),
@@ -191,7 +190,7 @@ public final class EngineQuestions {
     return read.string() == null ? "" : " on " + read.string();
   }
 
-  private static String value(Event.Read read) {
+  static String value(Event.Read read) {
     Bracket bracket = read.bracket();
     if (bracket != null) {
       return bracket.toString();

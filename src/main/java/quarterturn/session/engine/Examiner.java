@@ -218,7 +218,7 @@ final class Examiner {
             + " the unit, and read again.",
         Decimals.plain(value),
         step.quantity().unit(),
-        step.quantity().word(),
+        step.quantity().said(),
         Decimals.plain(step.least()),
         Decimals.plain(step.most()),
         step.quantity().unit());

@@ -29,6 +29,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
+import quarterturn.session.Program;
 import quarterturn.session.engine.figures.BridgeEnds;
 import quarterturn.session.engine.figures.FretBuzz;
 import quarterturn.session.engine.figures.StringSet;
@@ -199,7 +200,8 @@ record Figures(State state, Library library, Kind kind, Style style) {
         SaddleHeight.change(Length.mm(window.middleMm() - read.value()), Quantity.OCTAVE).mm();
     Length reach = Length.mm(new Scale(kind.scale()).speakingMm(kind.jointFret()));
     if (reach.mm() <= POCKET.mm()) {
-      return "The saddles stand so near that the pocket has to be measured: quarterturn reckon shim";
+      return "The saddles stand so near that the pocket has to be measured: "
+          + Program.here().typed("reckon shim");
     }
     Shim shim = Shim.of(Length.mm(-saddle), POCKET, reach);
     return "To change the action at fret 12 by "

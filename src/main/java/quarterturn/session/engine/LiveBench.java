@@ -17,6 +17,7 @@ import quarterturn.session.Ledger;
 import quarterturn.session.Overview;
 import quarterturn.session.Passage;
 import quarterturn.session.Place;
+import quarterturn.session.Program;
 import quarterturn.session.Prompt;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.RefusedException;
@@ -27,6 +28,7 @@ public final class LiveBench implements Bench {
   private final Ledger ledger;
   private final String name;
   private final Clock clock;
+  private Program program = Program.here();
   private Duration ahead = Duration.ZERO;
   private State state;
 
@@ -49,6 +51,11 @@ public final class LiveBench implements Bench {
     this.state = state;
     this.own = goOn(state, new ArrayList<>(), now());
     this.prompt = merged(now()).prompt();
+  }
+
+  /** Says how the program is called at a shell, where it needs options to find this session. */
+  public void calledBy(Program other) {
+    this.program = other;
   }
 
   /** Starts a session; its first event is on disk when this returns. */
@@ -213,12 +220,12 @@ public final class LiveBench implements Bench {
   private Prompt printable(Prompt shown) {
     boolean note =
         shown.ended() && !name.equals(Overview.REHEARSAL) && !engine.forRepairer(state).isEmpty();
-    return note ? shown.noting(List.of(Handover.printed(name) + ".")) : shown;
+    return note ? shown.noting(List.of(Handover.printed(name, program))) : shown;
   }
 
   @Override
   public Overview overview() {
-    return engine.overview(merged(now()).state(), name, now());
+    return engine.overview(merged(now()).state(), name, now()).calledBy(program);
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Event;
+import quarterturn.session.Program;
 
 /** The file of one session on disk. */
 public final class Journal extends EventFile<Event, Journal.Contents> {
@@ -18,7 +19,7 @@ public final class Journal extends EventFile<Event, Journal.Contents> {
           EventJson.EVENTS,
           header -> null,
           Contents::renamed,
-          name -> "Go on with: quarterturn resume " + name,
+          name -> "Go on with: " + Program.here().typed("resume " + name),
           Contents::new);
 
   /** The data of a journal's first line. */

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Radius;
 import quarterturn.craft.Window;
 import quarterturn.craft.WireList;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.kind.Aim;
 import quarterturn.procedure.kind.BridgeKind;
 import quarterturn.procedure.kind.Handed;
@@ -193,11 +194,13 @@ public final class FormFields {
         return value;
       }
     }
+    List<String> words = Arrays.stream(values).map(word).toList();
     throw new NotUnderstoodException(
         "\""
             + Printable.of(text)
             + "\" is none of "
-            + Arrays.stream(values).map(word).collect(Collectors.joining(", ")));
+            + String.join(", ", words)
+            + Quote.asking(typed, words));
   }
 
   /**
@@ -213,6 +216,15 @@ public final class FormFields {
       case TUNING -> String.join(" ", kind.notes()) + ", as usual for its kind";
       case WINDOW_RELIEF -> relief(fields.get(FormField.STYLE), kind);
       default -> null;
+    };
+  }
+
+  /** Words for a fact that nobody said, where the kind has none either. */
+  static String unsaid(FormField field) {
+    return switch (field) {
+      case STYLE -> "asked when work begins";
+      case NUT, ROD, BRIDGE, PICKUP -> "as its kind has it";
+      default -> field.aim() == null ? "not known" : "none of its own";
     };
   }
 

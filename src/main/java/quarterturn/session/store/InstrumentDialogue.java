@@ -1,41 +1,67 @@
 package quarterturn.session.store;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Kind;
-import quarterturn.procedure.kind.Style;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.unit.NotUnderstoodException;
 
-/** Asks for an instrument's facts, one after the other. */
+/**
+ * Asks for an instrument's facts. Of a new one, those that a set-up rests on, one after the other;
+ * of one that is known, only those that are chosen from all of them.
+ */
 public final class InstrumentDialogue implements Dialogue {
-  private static final String HELP =
-      "Enter keeps what stands in brackets, none clears it, done keeps all that is left, and quit"
-          + " leaves without a change.";
+  /** What is asked of a new instrument; all else is as its kind has it until it is edited. */
+  public static final List<FormField> ASKED =
+      List.of(
+          FormField.KIND,
+          FormField.STYLE,
+          FormField.TUNING,
+          FormField.GAUGES,
+          FormField.NECK,
+          FormField.NUT,
+          FormField.ROD,
+          FormField.BRIDGE,
+          FormField.PICKUP);
 
+  private static final String DONE = "done";
+
+  private final String name;
   private final Map<String, Kind> kinds;
+  private final boolean known;
   private final Map<FormField, String> fields = new EnumMap<>(FormField.class);
+
+  /** The facts that are asked for, in order; those that were chosen, where it is known. */
+  private final List<FormField> asked = new ArrayList<>();
+
   private int at;
 
-  /** Whether the remaining facts that are known already are kept without a question. */
-  private boolean skipping;
+  /** Whether all that is left is kept, so that only what does not fit its kind is asked. */
+  private boolean keeping;
 
   /**
    * A dialogue before its first answer.
    *
-   * @param present the facts that are known already and may be kept
+   * @param name the instrument's
+   * @param present the facts that are known already; empty for a new instrument
    * @param kinds every kind, by its id
    */
-  public InstrumentDialogue(Map<FormField, String> present, Map<String, Kind> kinds) {
+  public InstrumentDialogue(String name, Map<FormField, String> present, Map<String, Kind> kinds) {
+    this.name = name;
     this.kinds = kinds;
+    this.known = !present.isEmpty();
     this.fields.putAll(present);
+    if (!known) {
+      asked.addAll(ASKED);
+    }
   }
 
   /** The facts so far. */
@@ -44,61 +70,73 @@ public final class InstrumentDialogue implements Dialogue {
   }
 
   @Override
-  public @Nullable Question question() {
-    if (at == FormField.values().length) {
-      return null;
+  public Question.@Nullable Asked question() {
+    if (at < asked.size()) {
+      String place = known ? "" : (at + 1) + " of " + asked.size();
+      return fact(asked.get(at)).asked(known ? name : "A new instrument: " + name, place);
     }
-    return new Question.Form(Stream.of(FormField.values()).map(this::field).toList(), at, HELP);
+    return known && !keeping ? menu() : null;
   }
 
-  private Question.Field field(FormField field) {
-    Kind kind = kinds.get(fields.getOrDefault(FormField.KIND, ""));
-    String meaning = field.meaning();
-    if (field == FormField.KIND) {
-      meaning = "The kind of instrument: " + String.join(", ", kinds.keySet()) + ".";
-    } else if (field == FormField.STYLE && kind != null) {
-      String styles = String.join(", ", kind.styles().stream().map(Style::word).toList());
-      meaning = "How hard the player plays: " + styles + ".";
-    }
-    return new Question.Field(field.label(), meaning, shown(field));
+  private FactQuestion fact(FormField field) {
+    return new FactQuestion(field, fields, kinds);
   }
 
-  private String shown(FormField field) {
-    String own = fields.get(field);
-    if (own != null) {
-      return own;
+  /** Every fact with what holds, to choose what is to be changed. */
+  private Question.Choose menu() {
+    List<Question.Option> options = new ArrayList<>();
+    options.add(new Question.Option(DONE, "Keep it so", "", ""));
+    for (FormField field : FormField.values()) {
+      String label = field.label() + ": " + fact(field).shown();
+      options.add(new Question.Option(field.word(), label, "", ""));
     }
-    Kind kind = kinds.get(fields.getOrDefault(FormField.KIND, ""));
-    String usual =
-        field == FormField.KIND || kind == null ? null : FormFields.usual(field, fields, kind);
-    if (usual != null) {
-      return usual;
-    }
-    return field == FormField.STYLE
-        ? "asked each time"
-        : field.aim() == null ? "not known" : "none of its own";
+    return new Question.Choose(
+        name,
+        List.of("What is known of it:"),
+        "What is to be changed?",
+        "Type a number from the list; Enter keeps it so, quit leaves without a change.",
+        options);
   }
 
   @Override
   public Taken take(String typed) {
-    boolean done = typed.equals("done");
-    skipping |= done;
-    Taken taken = settle(FormField.values()[at], done ? "" : typed);
+    if (at == asked.size()) {
+      String chosen = typed.isEmpty() ? DONE : menu().chosen(typed.toLowerCase(Locale.ROOT));
+      keeping = chosen.equals(DONE);
+      Arrays.stream(FormField.values())
+          .filter(field -> field.word().equals(chosen))
+          .forEach(asked::add);
+      misfits();
+      return Taken.SILENTLY;
+    }
+    boolean done = typed.equals(DONE);
+    Taken taken = settle(asked.get(at), done ? "" : typed);
     at++;
-    while (skipping
-        && at < FormField.values().length
-        && complaint(FormField.values()[at]) == null) {
-      at++;
+    keeping |= done;
+    if (keeping) {
+      at = asked.size();
+      misfits();
     }
     return taken;
   }
 
+  /** Once nothing else is asked, what no longer fits the kind has to be. */
+  private void misfits() {
+    if (keeping) {
+      Arrays.stream(FormField.values())
+          .filter(field -> complaint(field) != null)
+          .forEach(asked::add);
+    }
+  }
+
   private Taken settle(FormField field, String typed) {
     String before = fields.get(field);
-    if (typed.equals("none")) {
+    String given = fact(field).given(typed);
+    boolean kept = given.equals(FactQuestion.KEEP);
+    if (given.equals(FactQuestion.NONE)) {
       fields.remove(field);
-    } else if (!typed.isEmpty()) {
-      fields.put(field, field == FormField.KIND ? typed.toLowerCase(Locale.ROOT) : typed);
+    } else if (!kept) {
+      fields.put(field, given);
     }
     String complaint = complaint(field);
     if (complaint != null) {
@@ -108,13 +146,13 @@ public final class InstrumentDialogue implements Dialogue {
       }
       throw new NotUnderstoodException(complaint);
     }
-    if (typed.isEmpty()) {
+    if (kept) {
       return Taken.SILENTLY;
     }
-    if (!typed.equals("none")) {
+    if (fields.containsKey(field)) {
       plain(field);
     }
-    return Taken.briefly("Taken: " + fields.getOrDefault(field, "none") + ".");
+    return Taken.briefly("Taken: " + fact(field).shown() + ".");
   }
 
   /** Replaces an answer by the form in which the fact is kept. */
@@ -153,8 +191,13 @@ public final class InstrumentDialogue implements Dialogue {
 
   @Override
   public boolean back() {
-    boolean some = at > 0;
-    at = Math.max(0, at - 1);
+    if (known && at < asked.size()) {
+      // Back to the list, from which another fact can be chosen.
+      asked.subList(at, asked.size()).clear();
+      return true;
+    }
+    boolean some = at > 0 && !known;
+    at = some ? at - 1 : at;
     return some;
   }
 }

@@ -23,9 +23,11 @@ import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.OwnMake;
 import quarterturn.session.PastAnswers;
+import quarterturn.session.Program;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.engine.CarriedOn;
 import quarterturn.session.engine.Engine;
+import quarterturn.session.engine.EngineQuestions;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.session.journal.Journal;
 import quarterturn.unit.NotUnderstoodException;
@@ -35,8 +37,15 @@ import quarterturn.unit.NotUnderstoodException;
  *
  * @param own the folder of the user's own procedures and rules, or null
  * @param by who works, for the record of a session that begins; null where that is not said
+ * @param program how the program is called to find these sessions again
  */
-public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clock clock) {
+public record Sessions(
+    Store store, @Nullable Path own, @Nullable String by, Clock clock, Program program) {
+  /** Those of a program that needs no options to be called again. */
+  public Sessions(Store store, @Nullable Path own, @Nullable String by, Clock clock) {
+    this(store, own, by, clock, Program.here());
+  }
+
   /** Those of whom nobody said who works. */
   public Sessions(Store store, @Nullable Path own, Clock clock) {
     this(store, own, null, clock);
@@ -213,7 +222,7 @@ public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clo
         wish.role(),
         wish.instrument(),
         wish.kind() == null && instrument != null ? instrument.kind() : wish.kind(),
-        style(wish, instrument, told),
+        style(wish, instrument, opening),
         instrument == null ? null : instrument.jointFret(),
         from == null ? opening.turns() : from.started().past(),
         opening.neck().results(),
@@ -224,13 +233,17 @@ public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clo
         PastAnswers.of(told, beginning.library()));
   }
 
+  /**
+   * As wished; else as the instrument's file has it; else as it was said last of this instrument.
+   */
   private static @Nullable Style style(
-      Wish wish, @Nullable Instrument instrument, List<List<Event>> told) {
-    if (wish.style() != null) {
+      Wish wish, @Nullable Instrument instrument, Opening opening) {
+    if (wish.style() != null || instrument == null) {
       return wish.style();
     }
-    boolean own = instrument != null && instrument.style() != null;
-    return own ? instrument.style() : PastAnswers.style(told);
+    return instrument.style() != null
+        ? instrument.style()
+        : opening.neck().style(EngineQuestions.STYLE);
   }
 
   private Opened started(Beginning beginning, @Nullable CarriedOn from, Closing held)
@@ -252,6 +265,7 @@ public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clo
     Journal journal = held.keep(created.journal());
     List<Event> events = from == null ? List.of(started) : from.beginning(started);
     LiveBench bench = LiveBench.start(engine, journal::append, created.name(), events, clock);
+    bench.calledBy(program);
     return new Opened(created.name(), bench, held, null);
   }
 
@@ -267,6 +281,7 @@ public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clo
     try {
       LiveBench bench =
           LiveBench.resume(engine, journal::append, session, contents.events(), again, clock);
+      bench.calledBy(program);
       return new Opened(session, bench, held, contents.notice());
     } catch (RecordMismatchException e) {
       CarriedOn from = CarriedOn.of(session, contents.events(), elsewhere);
@@ -287,7 +302,7 @@ public record Sessions(Store store, @Nullable Path own, @Nullable String by, Clo
     List<Store.Glance> open = unfinished();
     if (open.isEmpty()) {
       throw new NotUnderstoodException(
-          "there is no unfinished session; start one: quarterturn start relief");
+          "there is no unfinished session; start one: " + program.typed("start relief"));
     }
     if (open.size() > 1) {
       throw new NotUnderstoodException(

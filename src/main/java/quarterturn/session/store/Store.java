@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.Names;
@@ -145,7 +146,14 @@ public final class Store {
   private Path existing(String session) throws IOException {
     Path file = sessionFile(session);
     if (!Files.isRegularFile(file)) {
-      throw new IOException("there is no session " + Names.check("a session", session));
+      List<String> known = new ArrayList<>();
+      for (Path one : files("sessions", LogFormat.ENDING)) {
+        known.add(stem(one, LogFormat.ENDING));
+      }
+      throw new IOException(
+          "there is no session "
+              + Names.check("a session", session)
+              + Quote.asking(session, known));
     }
     return file;
   }
@@ -190,7 +198,10 @@ public final class Store {
     Path file = instrumentFile(name);
     if (!Files.isRegularFile(file)) {
       throw new IOException(
-          "there is no instrument " + Names.check("an instrument", name) + "; add it first");
+          "there is no instrument "
+              + Names.check("an instrument", name)
+              + Quote.asking(name, instrumentNames())
+              + "; add it first");
     }
     return InstrumentFile.read(file);
   }

@@ -167,7 +167,7 @@ class HostileSheetTest {
     List<CSVRecord> rows = SheetFormatsTest.records(csv);
     assertThat(rows).hasSize(3);
     for (CSVRecord row : rows) {
-      assertThat(row.size()).isEqualTo(15);
+      assertThat(row.size()).isEqualTo(17);
       assertThat("=+-@\t\r\n").doesNotContain(row.get(2).substring(0, 1));
     }
     String string = SheetRows.string(sheet.readings().get(0).read());

@@ -252,7 +252,7 @@ class RepairNoteTest {
     }
     play.to("low-test").choose("buzzes-open");
     assertThat(play.prompt().said().notes())
-        .contains("A note for the repairer can be printed: log export test --note.");
+        .contains("A note for the repairer can be printed:\nquarterturn log export test --note");
     Play fine = stage("nut-clearance", "bass-34", "E1").to("read");
     for (int i = 0; i < 4; i++) {
       fine.read("0.15 passes 0.20 lifts");

@@ -91,7 +91,7 @@ public class SheetFormatsTest {
   @Test
   void markdownTablesAreTables() {
     Document page = Jsoup.parse(rendered(write(SheetFormat.MARKDOWN, WHOLE)));
-    assertThat(page.select("table")).hasSize(10);
+    assertThat(page.select("table")).hasSize(11);
     Element relief = page.select("table").get(0);
     assertThat(relief.select("tbody tr").get(0).select("td").eachText())
         .containsExactly("E1", "0.60 to 0.65", "above", "0.35 to 0.40", "in", "0.30 to 0.45")
@@ -108,7 +108,7 @@ public class SheetFormatsTest {
         .isFalse();
     List<CSVRecord> rows = records(csv);
     assertThat(rows).hasSize(WHOLE.readings().size() + 1);
-    rows.forEach(row -> assertThat(row.size()).isEqualTo(15));
+    rows.forEach(row -> assertThat(row.size()).isEqualTo(17));
     assertThat(rows.get(3).toList())
         .containsExactly(
             "2027-03-01T10:12:00Z",
@@ -125,7 +125,9 @@ public class SheetFormatsTest {
             "0.3",
             "0.45",
             "out",
-            "the rod was turned")
+            "the rod was turned",
+            "",
+            "")
         .inOrder();
     assertThat(rows.get(18).get(5)).isEqualTo("-3");
   }

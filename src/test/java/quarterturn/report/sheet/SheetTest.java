@@ -89,7 +89,7 @@ class SheetTest {
             "Relief on E1: the last reading, 0.35 to 0.40 mm, is stale (the rod was turned);"
                 + " read it again.");
     assertThat(sheet(SetUp.relief(1, "E1", IN)).open())
-        .containsExactly("The work is not finished.");
+        .containsExactly("The work is not finished: go on with it where it was left.");
   }
 
   @Test
@@ -252,14 +252,18 @@ class SheetTest {
 
   @Test
   void afterATurnADayAWeekAndASeason() {
-    Sheet sheet = sheet(SetUp.turned(10, 0.125), SetUp.relief(30, "E1", IN));
+    Event.Ended ended = new Event.Ended(SetUp.minute(30), "end", false, "adjusted", "It is done.");
+    Sheet sheet = sheet(SetUp.turned(10, 0.125), SetUp.relief(30, "E1", IN), ended);
     assertThat(sheet.next().stream().map(Sheet.Again::at))
         .containsExactly(
             SetUp.minute(10 + 24 * 60),
             SetUp.minute(30 + 7 * 24 * 60),
             SetUp.minute(30 + 90 * 24 * 60))
         .inOrder();
-    assertThat(sheet(SetUp.relief(1, "E1", IN)).next()).hasSize(2);
+    assertThat(sheet(SetUp.relief(1, "E1", IN), ended).next()).hasSize(2);
+    assertWithMessage("while the work goes on")
+        .that(sheet(SetUp.relief(1, "E1", IN)).next())
+        .isEmpty();
     assertThat(Sheet.of("demo", SetUp.handedOver(), SetUp.LIBRARY).next()).isEmpty();
   }
 

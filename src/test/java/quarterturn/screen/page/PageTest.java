@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import quarterturn.procedure.Guide;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.screen.Golden;
@@ -296,7 +295,7 @@ public class PageTest {
             java.time.Duration.ofHours(24),
             evil,
             List.of(),
-            null, Guide.NONE);
+            null);
     Prompt prompt = new Prompt.Choose(said, List.of(new Prompt.Option("a", evil)));
     for (Layer layer : Layer.values()) {
       Model model = Model.of(prompt, overview, evil, Invented.NOON).with(layer).saying(evil);

@@ -9,7 +9,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.Window;
-import quarterturn.procedure.Guide;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
@@ -53,7 +52,7 @@ class PicturesTest {
         Duration.ofHours(24),
         null,
         List.of(),
-        null, Guide.NONE);
+        null);
   }
 
   /**
