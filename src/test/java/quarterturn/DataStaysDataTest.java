@@ -31,14 +31,14 @@ class DataStaysDataTest {
       a key of a file: procedure/read/KindsReader fretless frets gauges saddles sound-hole strings
       a key of a file: procedure/read/WindowsReader high low strings
       a key of a file: procedure/read/LimitsReader day rest settle wrong-way
-      a key of a file: procedure/read/ProcedureReader retune tools
-      a key of a file: procedure/read/SchemaKeys limit rest retune tools
+      a key of a file: procedure/read/ProcedureReader retune
+      a key of a file: procedure/read/SchemaKeys limit rest retune
       a key of a file: procedure/read/form/Keys read retune
       a key of a file: procedure/read/FormatSchema limit
       a key of a file: procedure/read/form/Renaming read
       a key of a file: procedure/read/StepReader rest
       a key of a file: procedure/read/TurnReader limit
-      a key of a file: lesson/store/PlanFile holds level
+      a key of a file: lesson/store/PlanFile level
       a key of a file: procedure/read/BoundsReader held
       a key of a file: procedure/read/Unlikely strings
       a key of JSON: lesson/store/LessonJson held level
@@ -71,6 +71,7 @@ class DataStaysDataTest {
       a form field: session/store/FormField gauges nut relief strings
       a form field: session/store/FormFields gauges
       an answer of the engine's own: session/engine/Recall jammed noise
+      an answer of the engine's own: session/engine/EngineQuestions take-back
       a command: reckon/FretsTopic frets
       a command: reckon/IntonationTopic intonation
       a command: reckon/MoistureTopic moisture
@@ -110,7 +111,7 @@ class DataStaysDataTest {
           "rehearsal/life/Life ofDays",
           "rehearsal/life/Life ofHours",
           // A limit's own unit.
-          "session/engine/Guard ofHours");
+          "procedure/Limits ofHours");
 
   private static Stream<Path> sources() throws IOException {
     return Files.walk(SOURCES).filter(file -> file.toString().endsWith(".java"));

@@ -113,6 +113,11 @@ public record Limits(
     }
   }
 
+  /** How long the rod rests once a day's turning is used up. */
+  public Duration rest() {
+    return Duration.ofHours(restHours);
+  }
+
   /**
    * When an instrument is looked at again.
    *

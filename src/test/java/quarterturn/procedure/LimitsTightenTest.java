@@ -119,7 +119,7 @@ class LimitsTightenTest {
         assertThrows(
             UnreadableException.class,
             () -> limits("day-on", "{after: 24 h, start: pickups, due: D., sheet: s}"));
-    assertThat(e).hasMessageThat().contains("start: relief, which comes with the program");
+    assertThat(e).hasMessageThat().contains("start: relief-check, which comes with the program");
   }
 
   @Test

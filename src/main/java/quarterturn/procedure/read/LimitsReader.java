@@ -198,7 +198,8 @@ record LimitsReader(
     Limits.Recheck own =
         held(key, this::recheck, Comparator.comparing(Limits.Recheck::after), none);
     Node program = shipped == null ? null : shipped.optional(key);
-    if (program instanceof Node.Mapping one && !own.procedure().equals(one.text("start"))) {
+    if (program instanceof Node.Mapping one
+        && !List.of(one.text("start"), one.text("or")).contains(own.procedure())) {
       new Stricter(faults)
           .laxer(fields.key(key), key + " with another start", "start: " + one.text("start"));
     }
@@ -209,6 +210,7 @@ record LimitsReader(
     MappingKeys one = MappingKeys.of(node, "a re-check", faults);
     Duration after = time(one.required("after"));
     Node.Scalar start = values.id(one.required("start"), "a procedure");
+    values.id(one.optional("or"), "a procedure");
     String due = values.fixed(one.required("due"));
     String sheet = values.fixed(one.required("sheet"));
     one.end();

@@ -87,7 +87,8 @@ public final class ProcedureReader {
     Node full = FullForm.of(file, shared, faults);
     String id = file instanceof Node.Mapping mapping ? mapping.text("procedure") : "";
     Node.Mapping questions = Scalars.isId(id) ? shared.questions(id) : null;
-    return questions == null ? full : FullForm.asking(full, questions, faults);
+    Faults held = questions == null || shared.questionsOfAnother(id) ? null : faults;
+    return questions == null ? full : FullForm.asking(full, questions, held);
   }
 
   /** The keys of a procedure, without their values. */

@@ -90,6 +90,20 @@ final class ShelfFiles implements SharedFiles {
   }
 
   @Override
+  public boolean questionsOfAnother(String procedure) {
+    return own("procedures", procedure) && !own("procedures/lesson", procedure);
+  }
+
+  private boolean own(String folder, String name) {
+    try {
+      Found found = shelf.find(folder, name);
+      return found != null && found.own();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
   public @Nullable Node limit(String name) {
     Node own = file(shelf, SAFETY, "limits").mapping("limits").value(name);
     return own != null ? own : file(shipped, SAFETY, "limits").mapping("limits").value(name);

@@ -1,6 +1,5 @@
 package quarterturn.session.engine;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -311,7 +310,7 @@ record Guard(Limits limits, Advisor advisor) {
   private Ruling rests(State state, Instant now) {
     Instant last = state.history().lastTurnAt();
     Instant from = last == null ? now : last;
-    return new Ruling.Rests(from.plus(Duration.ofHours(limits.restHours())));
+    return new Ruling.Rests(from.plus(limits.rest()));
   }
 
   /** Whether less is left for the day than a hand can turn. */

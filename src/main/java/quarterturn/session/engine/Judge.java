@@ -1,6 +1,5 @@
 package quarterturn.session.engine;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -219,8 +218,7 @@ record Judge(
     if (bracket == null || window == null || turn == null) {
       return false;
     }
-    Duration rest = Duration.ofHours(library.limits().restHours());
-    if (!last.at().isBefore(turn.at().plus(rest))) {
+    if (!last.at().isBefore(turn.at().plus(library.limits().rest()))) {
       return false;
     }
     double on = state.history().movedMm() * library.limits().creepShare();

@@ -28,8 +28,8 @@ import quarterturn.session.journal.RecordedEvents;
 class RecordedSessionsTest {
   private static final String FOLDER = "quarterturn/session/engine/recorded/";
 
-  /** The kinds with the windows for which they were recorded, in the form of earlier versions. */
-  private static final Path KINDS = Path.of("src/test/resources/quarterturn/samples/v1/kinds");
+  /** The sheets by which they were recorded, written out, with the kinds of an earlier version. */
+  private static final Path SHEETS = Path.of("src/test/resources/quarterturn/samples/v2/own");
 
   @ParameterizedTest
   @ValueSource(
@@ -50,7 +50,7 @@ class RecordedSessionsTest {
         "strings"
       })
   void isAskedTheSame(String procedure) throws Exception {
-    Engine engine = new Engine(new Shelf(KINDS).load(procedure), new BeliefAdvisor());
+    Engine engine = new Engine(new Shelf(SHEETS).load(procedure), new BeliefAdvisor());
     List<String> played = new ArrayList<>();
     for (List<Event> session : RecordedEvents.of("/" + FOLDER + procedure + ".jsonl.gz")) {
       played.add(played(engine, session));

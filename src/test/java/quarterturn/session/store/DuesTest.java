@@ -153,7 +153,7 @@ class DuesTest {
                 Samples.at(60).plus(Duration.ofHours(24)),
                 Due.Why.DAY,
                 "practice-bass",
-                "relief",
+                "relief-check",
                 "a-1",
                 "A day after the rod was turned, read the relief again.",
                 Samples.at(60)));
@@ -167,7 +167,7 @@ class DuesTest {
     assertThat(week).isNotNull();
     assertThat(week.why()).isEqualTo(Due.Why.WEEK);
     assertThat(week.at()).isEqualTo(Samples.at(60).plus(Duration.ofDays(7)));
-    assertThat(week.command()).isEqualTo("start relief --instrument practice-bass");
+    assertThat(week.command()).isEqualTo("start relief-check --instrument practice-bass");
     assertThat(week.resumes()).isNull();
     assertWithMessage("both")
         .that(afterTurn(read("c-3", 8 * DAY), read("b-2", DAY + 70), turned))

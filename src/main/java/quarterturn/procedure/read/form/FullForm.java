@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.condition.Quote;
@@ -47,8 +48,9 @@ public final class FullForm {
    * A procedure, written out, with the questions of its lesson at their steps.
    *
    * @param questions lists of questions by the id of their step
+   * @param faults get one for each step that is not there; null where such questions are left out
    */
-  public static Node asking(Node file, Mapping questions, Faults faults) {
+  public static Node asking(Node file, Mapping questions, @Nullable Faults faults) {
     if (!(file instanceof Mapping mapping)
         || !(mapping.value(Keys.STEPS) instanceof Sequence list)) {
       return file;
@@ -60,15 +62,17 @@ public final class FullForm {
           Entry own = open.remove(StepIds.id(step));
           return own == null ? step : ((Mapping) step).with("ask", own);
         });
-    open.forEach(
-        (id, entry) ->
-            faults.add(
-                Slip.UNKNOWN_ID,
-                entry.key(),
-                "there is no step " + Quote.of(id) + " to ask about",
-                Quote.allowed(
-                    id,
-                    asked.stream().map(StepIds::id).filter(known -> !known.isEmpty()).toList())));
+    if (faults != null) {
+      List<String> ids =
+          asked.stream().map(StepIds::id).filter(known -> !known.isEmpty()).toList();
+      for (Map.Entry<String, Entry> one : open.entrySet()) {
+        faults.add(
+            Slip.UNKNOWN_ID,
+            one.getValue().key(),
+            "there is no step " + Quote.of(one.getKey()) + " to ask about",
+            Quote.allowed(one.getKey(), ids));
+      }
+    }
     return mapping.with(Keys.STEPS, new Entry(list.mark(), new Sequence(asked, list.mark())));
   }
 }

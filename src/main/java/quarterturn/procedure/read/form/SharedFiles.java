@@ -17,6 +17,9 @@ public interface SharedFiles {
   /** The questions of a procedure's lesson by the ids of their steps, or null where it has none. */
   Node.@Nullable Mapping questions(String procedure);
 
+  /** Whether those questions are the program's, and the procedure is a user's own. */
+  boolean questionsOfAnother(String procedure);
+
   /** The hazards that are shown with the steps they go with. */
   Collection<Hazard> hazards();
 
