@@ -2,6 +2,7 @@ package quarterturn.report;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.InWindow;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Corrections;
@@ -47,7 +48,8 @@ public final class EventWords {
             e -> corrected(Corrections.withdrawn(before)),
             e -> "Left: " + stopped(e.standing()),
             EventWords::resumed,
-            EventWords::ended));
+            EventWords::ended,
+            e -> "Discarded; its turns still count. The instrument: " + stopped(e.standing())));
   }
 
   private String chosen(Event.Chose chose, List<Event> before) {
@@ -91,7 +93,9 @@ public final class EventWords {
   /** How a session ended, in one sentence or two. */
   static String ended(Event.Ended ended) {
     String how = ended.handOver() ? "Handed over to a repairer: " : "Ended: ";
-    return how + stopped(ended.outcome()) + (ended.why().isBlank() ? "" : " " + ended.why());
+    return how
+        + stopped(InWindow.shown(ended.outcome()))
+        + (ended.why().isBlank() ? "" : " " + ended.why());
   }
 
   private static String reading(Event.Read read) {

@@ -3,6 +3,8 @@ package quarterturn.report;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.InWindow;
+import quarterturn.procedure.Results;
 import quarterturn.session.Event;
 import quarterturn.unit.Dates;
 
@@ -41,13 +43,36 @@ public final class SessionList {
     private static String state(Summary summary, List<Event> events) {
       if (summary.ended() != null) {
         return (summary.ended().handOver() ? "handed over: " : "ended: ")
-            + summary.ended().outcome();
+            + InWindow.shown(summary.ended().outcome());
+      }
+      if (!events.isEmpty() && events.get(events.size() - 1) instanceof Event.Discarded discarded) {
+        return "discarded: " + discarded.standing();
       }
       if (!events.isEmpty() && events.get(events.size() - 1) instanceof Event.Left left) {
         return "open: " + left.standing();
       }
       return "open";
     }
+  }
+
+  /** A sentence for each session, or one that says there is none. */
+  public static List<String> sentences(List<Row> rows, Results results, Dates dates) {
+    if (rows.isEmpty()) {
+      return List.of("No session yet.");
+    }
+    return rows.stream()
+        .map(
+            r ->
+                (r.began() == null ? "" : dates.minute(r.began()) + ", ")
+                    + results.title(r.procedure())
+                    + " on "
+                    + r.instrument()
+                    + ": "
+                    + r.state()
+                    + ". Rod: "
+                    + r.rod()
+                    + ".")
+        .toList();
   }
 
   /** The table, or one line that says there is none. */

@@ -26,9 +26,10 @@ public final class QuestionFace {
   public static Dialogue.End run(Surface surface, Dialogue dialogue) throws InterruptedException {
     Question question = dialogue.question();
     QuestionView view = null;
-    while (question instanceof Question.Asked asked) {
-      view = view == null ? new QuestionView(asked) : view;
+    while (question != null) {
+      view = view == null ? new QuestionView(question) : view;
       try {
+        view = view.settled(surface.width(), surface.height());
         surface.paint(view.draw(surface.width(), surface.height()));
         Input input = surface.next(CALM);
         if (input instanceof Input.Over over) {

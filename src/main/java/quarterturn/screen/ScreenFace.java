@@ -148,7 +148,7 @@ public final class ScreenFace {
         surface.paint(cards.draw(model.overview(), width, height));
         return true;
       }
-      model = model.scrolledAtMost(Page.mostScroll(model, zone, width, height));
+      model = Page.settled(model, zone, width, height);
       Canvas page = Page.draw(model, zone, width, height);
       surface.paint(cards == null ? page : LessonCards.marked(page));
       typed.shown(model.prompt());

@@ -37,9 +37,9 @@ class SessionLogTest {
             "Earlier:   2026-11-02 09:00 rod tightened 1/8 turn, from 0.50 to 0.55 mm",
             "",
             "2027-03-01 10:00  Began relief as beginner.",
-            "2027-03-01 10:01  Done: support-neck.",
-            "2027-03-01 10:02  Understood before \"retune\": string-whip.",
-            "2027-03-01 10:03  Chose at \"rod-place\": headstock.",
+            "2027-03-01 10:01  Done: support neck.",
+            "2027-03-01 10:02  Understood before \"retune\": string whip.",
+            "2027-03-01 10:03  Chose at \"rod place\": headstock.",
             "2027-03-01 10:04  Read humidity: 48 %.",
             "2027-03-01 10:05  Read relief on the lowest string (E): 0.70 to 0.75 mm, held at frets"
                 + " 1 and 17, read over fret 8.",
@@ -154,7 +154,10 @@ class SessionLogTest {
     assertThat(labels.option("rod-place", "headstock")).isEqualTo("At the headstock");
     assertThat(labels.option("rod-place", "gone")).isEqualTo("gone");
     assertThat(labels.hazard("string-whip")).startsWith("WARNING: A string can break");
-    assertThat(Labels.of(library, "other").step("support-neck")).isEqualTo("support-neck");
+    assertThat(Labels.of(library, "other").step("support-neck")).isEqualTo("support neck");
+    assertThat(labels.step("welcome-back")).isEqualTo("Went on after a break");
+    Event.Ended ended = new Event.Ended(Told.BEGAN, "x", false, "owner-relief", "");
+    assertThat(EventWords.ended(ended)).isEqualTo("Ended: cause: relief.");
     EventWords words = new EventWords(labels, Told.DATES);
     assertThat(words.of(new Event.Chose(Told.BEGAN, "rod-place", "headstock", null), List.of()))
         .isEqualTo("Chose at \"Where is the rod nut?\": At the headstock.");

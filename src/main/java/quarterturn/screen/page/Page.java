@@ -40,16 +40,17 @@ public final class Page {
     return canvas;
   }
 
-  /** Most lines that the view on top can be scrolled down at this size. */
-  public static int mostScroll(Model model, ZoneId zone, int width, int height) {
+  /** The model with the line on top that is on top at this size. */
+  public static Model settled(Model model, ZoneId zone, int width, int height) {
     if (TooSmall.is(width, height)) {
-      return model.scroll();
+      return model;
     }
     int rows = height - Head.ROWS - Foot.rows(height);
     int main = mainWidth(width);
-    return model.layer() == Layer.NONE
-        ? new Body(model, zone, main, rows).mostScroll()
-        : Layers.mostScroll(lines(model, zone, main), rows);
+    return model.scrolledTo(
+        model.layer() == Layer.NONE
+            ? new Body(model, zone, main, rows).scroll()
+            : Math.min(model.scroll(), Layers.mostScroll(lines(model, zone, main), rows)));
   }
 
   private static int mainWidth(int width) {

@@ -27,6 +27,7 @@ public final class Answers {
           corrected -> new Answer.Correct(),
           Answers::none,
           Answers::none,
+          Answers::none,
           Answers::none);
 
   private Answers() {}

@@ -128,6 +128,24 @@ public final class Engine {
     return new Handover(forRepairer(state), stages, Standing.of(state));
   }
 
+  /**
+   * The state that a session left its instrument in.
+   *
+   * @param events all its events, oldest first
+   */
+  public String standing(List<Event> events) {
+    try {
+      return Standing.of(replay(events));
+    } catch (RecordMismatchException changed) {
+      return left(events);
+    }
+  }
+
+  /** As {@link #standing}, from the events alone, where the procedure can't be read. */
+  public static String left(List<Event> events) {
+    return Standing.of(events);
+  }
+
   /** The last end of each procedure that leaves something to a repairer. */
   List<Handover.Point> forRepairer(State state) {
     Map<String, Handover.Point> points = new LinkedHashMap<>();

@@ -178,12 +178,13 @@ public class PageTest {
   @Test
   void scrollingStopsAtTheEnd() {
     Model far = model(Invented.CAUTION, 0, 0).scrolled(500);
-    int most = Page.mostScroll(far, ZoneOffset.UTC, 60, 18);
-    assertThat(most).isGreaterThan(0);
-    String text = Page.draw(far.scrolledAtMost(most), ZoneOffset.UTC, 60, 18).text();
+    Model settled = Page.settled(far, ZoneOffset.UTC, 60, 18);
+    assertThat(settled.scroll()).isGreaterThan(0);
+    assertThat(settled.scroll()).isLessThan(500);
+    String text = Page.draw(settled, ZoneOffset.UTC, 60, 18).text();
     assertThat(text).contains("Tune every string");
     assertThat(text).doesNotContain("PgDn");
-    assertThat(Page.mostScroll(far, ZoneOffset.UTC, 80, 24)).isEqualTo(0);
+    assertThat(Page.settled(far, ZoneOffset.UTC, 80, 24).scroll()).isEqualTo(0);
   }
 
   @Test
