@@ -55,7 +55,8 @@ public final class EventWords {
   private String chosen(Event.Chose chose, List<Event> before) {
     Library library = labels.library();
     if (library == null || !LeftAsIs.left(chose, library.procedures().values())) {
-      return labels.option(chose.step(), chose.option());
+      String label = labels.option(chose.step(), chose.option());
+      return label.equals(chose.option()) ? label.replace('-', ' ') : label;
     }
     PlayedKind played = PlayedKind.of(before, library);
     return LeftAsIs.words(before, played.kind(), played.style());

@@ -77,12 +77,12 @@ public record Labels(@Nullable Library library, @Nullable Procedure procedure) {
         }
       }
     }
-    return id.replace('-', ' ');
+    return id;
   }
 
   /** A hazard with its signal word first, or its id. */
   public String hazard(String id) {
     Hazard hazard = library == null ? null : library.hazards().get(id);
-    return hazard == null ? id.replace('-', ' ') : hazard.word() + ": " + hazard.harm();
+    return hazard == null ? id : hazard.word() + ": " + hazard.harm();
   }
 }

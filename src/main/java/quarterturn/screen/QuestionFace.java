@@ -29,7 +29,6 @@ public final class QuestionFace {
     while (question != null) {
       view = view == null ? new QuestionView(question) : view;
       try {
-        view = view.settled(surface.width(), surface.height());
         surface.paint(view.draw(surface.width(), surface.height()));
         Input input = surface.next(CALM);
         if (input instanceof Input.Over over) {
@@ -44,7 +43,9 @@ public final class QuestionFace {
           if (view.leaves(key)) {
             return Dialogue.End.LEFT;
           }
-          view = key == Key.Named.ESC && dialogue.back() ? null : taken(view, key, dialogue);
+          QuestionView next =
+              key == Key.Named.ESC && dialogue.back() ? null : taken(view, key, dialogue);
+          view = next == null ? null : next.settled(surface.width(), surface.height());
         }
       } catch (IOException gone) {
         return Dialogue.End.CUT_SHORT;

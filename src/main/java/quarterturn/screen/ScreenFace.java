@@ -148,7 +148,6 @@ public final class ScreenFace {
         surface.paint(cards.draw(model.overview(), width, height));
         return true;
       }
-      model = Page.settled(model, zone, width, height);
       Canvas page = Page.draw(model, zone, width, height);
       surface.paint(cards == null ? page : LessonCards.marked(page));
       typed.shown(model.prompt());
@@ -188,9 +187,10 @@ public final class ScreenFace {
     return effect;
   }
 
-  private Effect updated(Key key) {
+  private Effect updated(Key key) throws IOException {
     Next next = Update.key(model, key);
-    model = next.model();
+    // Only a key moves the text, so that a change of the window's size can be undone by another.
+    model = Page.settled(next.model(), zone, surface.width(), surface.height());
     return next.effect();
   }
 

@@ -38,7 +38,7 @@ class SessionLogTest {
             "",
             "2027-03-01 10:00  Began relief as beginner.",
             "2027-03-01 10:01  Done: support neck.",
-            "2027-03-01 10:02  Understood before \"retune\": string whip.",
+            "2027-03-01 10:02  Understood before \"retune\": string-whip.",
             "2027-03-01 10:03  Chose at \"rod place\": headstock.",
             "2027-03-01 10:04  Read humidity: 48 %.",
             "2027-03-01 10:05  Read relief on the lowest string (E): 0.70 to 0.75 mm, held at frets"
