@@ -23,7 +23,7 @@ final class PromptLines {
     List<String> lines = new ArrayList<>();
     lines.add("");
     if (!prompt.ended()) {
-      lines.add(place(prompt, overview));
+      lines.add(overview.place());
     }
     lines.addAll(warned(prompt));
     lines.addAll(told(prompt));
@@ -55,16 +55,6 @@ final class PromptLines {
       lines.add(prompt.said().text());
     }
     return lines;
-  }
-
-  /** The place in the procedure: "Part 2 of 6, The key". */
-  static String place(Prompt prompt, Overview overview) {
-    List<String> parts = overview.parts();
-    int part = overview.part();
-    if (part < 0 || part >= parts.size()) {
-      return "Part: " + prompt.said().part();
-    }
-    return "Part " + (part + 1) + " of " + parts.size() + ", " + parts.get(part);
   }
 
   /** A hazard in full: the signal word, then what can happen and how to avoid it. */

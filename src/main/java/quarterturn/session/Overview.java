@@ -3,6 +3,7 @@ package quarterturn.session;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.ContactMap;
 import quarterturn.craft.Window;
@@ -21,9 +22,11 @@ import quarterturn.unit.Turn;
  * @param kind null until chosen
  * @param window null until the kind and style are chosen
  * @param source where the window comes from, or null
- * @param stage the procedure's title
+ * @param stage the procedure's title, behind the title of the one that calls it: "Whole set-up:
+ *     Neck relief"
  * @param parts the parts of the procedure in order
  * @param part index of the present part
+ * @param done indices of the parts before it in which something was really done
  * @param trail readings and turns so far, oldest first
  * @param net the rod's position from as found, plus is tighter
  * @param today turns in the last {@code day}, added up without direction
@@ -43,6 +46,7 @@ public record Overview(
     String stage,
     List<String> parts,
     int part,
+    Set<Integer> done,
     List<Entry> trail,
     Turn net,
     Turn today,
@@ -52,6 +56,7 @@ public record Overview(
     @Nullable ContactMap contact) {
   public Overview {
     parts = List.copyOf(parts);
+    done = Set.copyOf(done);
     trail = List.copyOf(trail);
     stages = List.copyOf(stages);
   }
@@ -62,8 +67,15 @@ public record Overview(
   /** This overview with another name for the instrument. */
   public Overview of(String other) {
     return new Overview(
-        session, other, kind, window, source, role, stage, parts, part, trail, net, today, day,
-        rodPlace, stages, contact);
+        session, other, kind, window, source, role, stage, parts, part, done, trail, net, today,
+        day, rodPlace, stages, contact);
+  }
+
+  /** Where the session is: "Whole set-up: Neck relief, part 5 of 7: Turn". */
+  public String place() {
+    return part < 0 || part >= parts.size()
+        ? stage
+        : stage + ", part " + (part + 1) + " of " + parts.size() + ": " + parts.get(part);
   }
 
   /** Whether answers are recorded, so that the session can be resumed. */

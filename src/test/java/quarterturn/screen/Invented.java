@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
@@ -112,6 +114,7 @@ public final class Invented {
         "Neck relief",
         PARTS,
         part,
+        IntStream.range(0, part).filter(i -> i != 1).boxed().collect(Collectors.toSet()),
         trail,
         new Turn(net),
         new Turn(Math.abs(net)),

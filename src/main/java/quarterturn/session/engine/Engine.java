@@ -2,9 +2,12 @@ package quarterturn.session.engine;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.BuzzCure;
 import quarterturn.craft.ContactMap;
@@ -17,6 +20,7 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.session.Answer;
+import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.session.Handover;
 import quarterturn.session.Overview;
@@ -185,9 +189,10 @@ public final class Engine {
         window,
         source,
         state.started().role(),
-        procedure.title(),
+        stage(state, procedure),
         parts,
         Math.max(0, parts.indexOf(part)),
+        done(state, procedure, parts, parts.indexOf(part)),
         trail(state),
         state.history().net(),
         state.history().today(now),
@@ -195,6 +200,33 @@ public final class Engine {
         rodPlace(state, procedure),
         walk.stages(state, now).all(),
         contact(state, kind));
+  }
+
+  /** The titles of the procedures that the session is in, callers first. */
+  private String stage(State state, Procedure procedure) {
+    return state.position().nowhere()
+        ? procedure.title()
+        : state.position().places().stream()
+            .map(place -> library.procedure(place.procedure()).title())
+            .distinct()
+            .collect(Collectors.joining(": "));
+  }
+
+  /** The parts before the present one in which a step was answered since the procedure began. */
+  private static Set<Integer> done(
+      State state, Procedure procedure, List<String> parts, int present) {
+    List<Place> path = state.position().path();
+    int from = Math.max(0, path.lastIndexOf(new Place(procedure.id(), procedure.begin())));
+    Set<String> answered = new HashSet<>();
+    Corrections.standing(state.log()).forEach(event -> answered.add(Answers.step(event)));
+    Set<Integer> done = new HashSet<>();
+    for (Place place : path.subList(from, path.size())) {
+      if (place.procedure().equals(procedure.id()) && answered.contains(place.step())) {
+        done.add(parts.indexOf(procedure.step(place.step()).words().part()));
+      }
+    }
+    done.removeIf(part -> part < 0 || part >= present);
+    return done;
   }
 
   private @Nullable ContactMap contact(State state, @Nullable Kind kind) {

@@ -241,6 +241,7 @@ public class PageTest {
             evil,
             List.of(evil),
             0,
+            java.util.Set.of(),
             List.of(),
             quarterturn.unit.Turn.NONE,
             quarterturn.unit.Turn.NONE,

@@ -5,6 +5,7 @@ import static com.google.common.truth.Truth.assertThat;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.Window;
@@ -42,6 +43,7 @@ class PicturesTest {
         "t",
         List.of(),
         0,
+        Set.of(),
         trail,
         Turn.NONE,
         Turn.NONE,

@@ -106,7 +106,7 @@ public final class Emulated implements AutoCloseable {
   public static String text(long[] cells, int width) {
     StringBuilder out = new StringBuilder();
     for (int i = 0; i < cells.length; i++) {
-      int letter = (int) (cells[i] & 0xffffffffL);
+      int letter = (int) (cells[i] & 0xffff);
       out.appendCodePoint(letter == 0 ? ' ' : letter);
       out.append((i + 1) % width == 0 ? "\n" : "");
     }
