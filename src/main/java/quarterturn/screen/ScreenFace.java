@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import org.jline.terminal.Terminal;
 import org.jspecify.annotations.Nullable;
 import quarterturn.screen.page.Page;
+import quarterturn.screen.page.TooSmall;
 import quarterturn.screen.state.Autoplay;
 import quarterturn.screen.state.Effect;
 import quarterturn.screen.state.Layer;
@@ -135,6 +136,11 @@ public final class ScreenFace {
       return surface.next(ticks ? TICK : CALM);
     }
     Input input = surface.next(autoplay.pause(model));
+    if (input instanceof Input.Pressed pressed && model.layer() == Layer.NONE) {
+      return autoplay.paces(model, pressed.key())
+          ? null
+          : new Input.Pressed(autoplay.meant(pressed.key()));
+    }
     Key key = input == null ? autoplay.next(model) : null;
     return key == null ? input : new Input.Pressed(key);
   }
@@ -149,7 +155,12 @@ public final class ScreenFace {
         return true;
       }
       Canvas page = Page.draw(model, zone, width, height);
-      surface.paint(cards == null ? page : LessonCards.marked(page));
+      surface.paint(
+          cards != null
+              ? LessonCards.marked(page)
+              : autoplay != null && !TooSmall.is(width, height)
+                  ? Watched.page(page, model, autoplay)
+                  : page);
       typed.shown(model.prompt());
       return true;
     } catch (IOException gone) {

@@ -35,8 +35,7 @@ class ResizeTest {
   private static final int RESIZES = 200;
   private static final long SEED = 20270412;
   private static final Set<String> PAGES =
-      Set.of(
-          "tell", "choose", "measure", "turn-loosen", "wait", "done", "layer-keys", "layer-leave");
+      Set.of("tell", "choose", "measure", "turn-loosen", "wait", "done", "layer-keys");
 
   /** Every screen, by its name. */
   private static Map<String, BiFunction<Integer, Integer, Canvas>> screens() throws Exception {
@@ -45,7 +44,6 @@ class ResizeTest {
     all.put("home", new QuestionView(Objects.requireNonNull(home))::draw);
     Question form = new InstrumentDialogue(Map.of(), new Shelf(null).rules().kinds()).question();
     all.put("form", new QuestionView(Objects.requireNonNull(form))::draw);
-    all.put("told", new QuestionView(new Question.Show("Told", List.of("It is so.")))::draw);
     Question card =
         new Question.Words("Before the turn", List.of("Think first."), "Which way?", "Type it.");
     all.put(
@@ -74,7 +72,7 @@ class ResizeTest {
   @Test
   void everyScreenIsPaintedFromNothing() throws Exception {
     Map<String, BiFunction<Integer, Integer, Canvas>> screens = screens();
-    assertWithMessage("screens").that(screens.size()).isEqualTo(PAGES.size() + 5);
+    assertWithMessage("screens").that(screens.size()).isEqualTo(PAGES.size() + 4);
     try (Emulated window = new Emulated(80, 24)) {
       for (String name : screens.keySet()) {
         BiFunction<Integer, Integer, Canvas> screen = Objects.requireNonNull(screens.get(name));
