@@ -104,10 +104,10 @@ final class PromptLines {
 
   /** How long a wait lasts, and until when. */
   static List<String> time(Prompt.Wait wait, Instant now, Dates dates) {
-    String until = dates.seenFrom(now, wait.until());
     return List.of(
-        "Wait " + Dates.lasting(wait.length()) + ", until " + until + ".",
-        WaitWords.left(wait, now));
+        "Wait " + Dates.lasting(wait.length()) + ", until " + dates.over(wait.until()) + ".",
+        WaitWords.left(wait, now),
+        "Meanwhile: " + wait.meanwhile());
   }
 
   private static List<String> options(Prompt.Choose choose) {

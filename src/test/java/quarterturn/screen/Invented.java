@@ -250,7 +250,8 @@ public final class Invented {
         NOON,
         NOON.plus(Duration.ofMinutes(10)),
         false,
-        mayLift);
+        mayLift,
+        "You may play another instrument.");
   }
 
   public static final Prompt.Done DONE =

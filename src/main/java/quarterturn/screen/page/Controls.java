@@ -2,10 +2,8 @@ package quarterturn.screen.page;
 
 import java.time.Duration;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import quarterturn.quick.TypedAhead;
 import quarterturn.screen.state.Draft;
 import quarterturn.screen.state.Field;
@@ -17,15 +15,13 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Prompt;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 /** Draws what the person answers with: options, a field or a bar. */
 final class Controls {
-  private static final DateTimeFormatter UNTIL =
-      DateTimeFormatter.ofPattern("EEEE d MMMM, HH:mm", Locale.ENGLISH);
-
   private Controls() {}
 
   /** A canvas with the controls, as high as needed; answers to choose from are {@link Options}. */
@@ -133,10 +129,8 @@ final class Controls {
       words.add("It is over. Press Enter to go on.");
     } else {
       Duration left = Duration.between(model.now(), wait.until());
-      words.add(
-          TimerBar.words(left)
-              + " left, until "
-              + UNTIL.withZone(zone).format(wait.until().plusSeconds(59)));
+      words.add(TimerBar.words(left) + " left, until " + new Dates(zone).over(wait.until()));
+      words.addAll(Wrap.lines("Meanwhile: " + wait.meanwhile(), width));
       words.addAll(Wrap.lines("You can close the program; it will go on waiting.", width));
     }
     boolean lifting = model.draft() instanceof Draft.Lifting;

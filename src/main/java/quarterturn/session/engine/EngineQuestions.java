@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Fact;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.session.Event;
@@ -57,6 +58,13 @@ public final class EngineQuestions {
   static final String BEFORE = "Read this before you go on.";
 
   private EngineQuestions() {}
+
+  /** What may be done during a wait whose sheet says nothing of it. */
+  static String meanwhile(State state) {
+    return "You may play another instrument. Leave this one "
+        + (state.bench().has(Fact.AT_PITCH) ? "at pitch" : "as it is")
+        + ", without a capo, away from sun and heat.";
+  }
 
   /** What a question of the engine's own is called in a record, or null for any other. */
   public static @Nullable String title(String id) {
