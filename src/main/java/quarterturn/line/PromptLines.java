@@ -104,10 +104,14 @@ final class PromptLines {
 
   /** How long a wait lasts, and until when. */
   static List<String> time(Prompt.Wait wait, Instant now, Dates dates) {
-    return List.of(
-        "Wait " + Dates.lasting(wait.length()) + ", until " + dates.over(wait.until()) + ".",
-        WaitWords.left(wait, now),
-        "Meanwhile: " + wait.meanwhile());
+    List<String> lines = new ArrayList<>();
+    String lasting = Dates.lasting(wait.length());
+    lines.add("Wait " + lasting + ", until " + dates.over(wait.until()) + ".");
+    lines.add(WaitWords.left(wait, now));
+    if (now.isBefore(wait.until())) {
+      lines.add("Meanwhile: " + wait.meanwhile());
+    }
+    return lines;
   }
 
   private static List<String> options(Prompt.Choose choose) {

@@ -3,6 +3,7 @@ package quarterturn.screen;
 import java.io.IOException;
 import java.time.Duration;
 import java.time.ZoneId;
+import java.util.List;
 import org.jline.terminal.Terminal;
 import org.jspecify.annotations.Nullable;
 import quarterturn.screen.page.Page;
@@ -240,8 +241,10 @@ public final class ScreenFace {
           ? new Outcome(ExitStatus.HAND_OVER, "For a repairer: " + end.words())
           : new Outcome(ExitStatus.DONE, "Done: " + end.words());
     }
+    List<String> parting = model.overview().parting();
     String standing = bench.leave();
+    String first = parting.isEmpty() ? "" : "Now: " + String.join(" ", parting) + "\n";
     String later = cards == null ? model.overview().later() : cards.kept();
-    return new Outcome(status, "Left: " + standing + "\n" + later);
+    return new Outcome(status, "Left: " + standing + "\n" + first + later);
   }
 }

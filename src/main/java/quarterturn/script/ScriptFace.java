@@ -174,7 +174,10 @@ public final class ScriptFace {
   }
 
   private int left(Bench bench) throws IOException {
-    print(JsonNodeFactory.instance.objectNode().put("left", Printable.of(bench.leave())));
+    List<String> parting = bench.overview().parting();
+    ObjectNode left = JsonNodeFactory.instance.objectNode();
+    left.put("left", Printable.of(bench.leave()));
+    print(parting.isEmpty() ? left : QuestionJson.list(left, "do", parting));
     return ExitStatus.DONE;
   }
 

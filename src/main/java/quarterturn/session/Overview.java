@@ -35,6 +35,8 @@ import quarterturn.unit.Turn;
  * @param stages the state of each result of a set-up
  * @param contact where the player's stroke meets the frets, where enough was read and a picture of
  *     it is asked for; else null
+ * @param parting what to do with key and strings before one leaves, a sentence each; empty where
+ *     nothing is to be done
  */
 public record Overview(
     String session,
@@ -53,12 +55,14 @@ public record Overview(
     Duration day,
     @Nullable String rodPlace,
     List<Stage> stages,
-    @Nullable ContactMap contact) {
+    @Nullable ContactMap contact,
+    List<String> parting) {
   public Overview {
     parts = List.copyOf(parts);
     done = Set.copyOf(done);
     trail = List.copyOf(trail);
     stages = List.copyOf(stages);
+    parting = List.copyOf(parting);
   }
 
   /** The name of a session that is not recorded. */
@@ -68,7 +72,30 @@ public record Overview(
   public Overview of(String other) {
     return new Overview(
         session, other, kind, window, source, role, stage, parts, part, done, trail, net, today,
-        day, rodPlace, stages, contact);
+        day, rodPlace, stages, contact, parting);
+  }
+
+  /** This overview with other words on what to do before one leaves. */
+  public Overview parting(List<String> other) {
+    return new Overview(
+        session,
+        instrument,
+        kind,
+        window,
+        source,
+        role,
+        stage,
+        parts,
+        part,
+        done,
+        trail,
+        net,
+        today,
+        day,
+        rodPlace,
+        stages,
+        contact,
+        other);
   }
 
   /** Where the session is: "Whole set-up: Neck relief, part 5 of 7: Turn". */

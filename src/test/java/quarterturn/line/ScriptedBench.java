@@ -149,7 +149,8 @@ public final class ScriptedBench implements Bench {
         Duration.ofHours(24),
         null,
         List.of(),
-        null);
+        null,
+        List.of());
   }
 
   @Override

@@ -121,7 +121,8 @@ public final class Invented {
         Duration.ofHours(24),
         "headstock",
         List.of(),
-        null);
+        null,
+        List.of());
   }
 
   public static List<Overview.Entry> trail(int entries) {

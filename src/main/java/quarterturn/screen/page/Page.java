@@ -111,6 +111,12 @@ public final class Page {
 
   private static List<Line> leave(Model model, int width) {
     List<Line> out = new ArrayList<>();
+    List<String> parting = model.overview().parting();
+    if (!parting.isEmpty()) {
+      out.add(Line.heading("Before you leave:"));
+      parting.forEach(one -> out.addAll(Line.wrapped("►", Ink.STRONG, one, Ink.PLAIN, width)));
+      out.add(Line.BLANK);
+    }
     out.addAll(Line.wrapped("The instrument would be left like this:", width));
     out.addAll(Line.wrapped("►", Ink.STRONG, model.standing(), Ink.STRONG, width));
     out.add(Line.BLANK);

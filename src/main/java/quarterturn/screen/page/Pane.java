@@ -30,7 +30,7 @@ public record Pane(List<Line> lines, List<Line> pinned, int rows, int from) {
       return new Pane(lines, List.of(), rows, from);
     }
     int left = Math.max(1, rows - brief.size());
-    return new Pane(lines, brief, rows, from(lines.size(), left, from, first, last));
+    return new Pane(lines, brief, rows, from(lines.size(), left, scroll, first, last));
   }
 
   private static int from(int size, int rows, int scroll, int first, int last) {

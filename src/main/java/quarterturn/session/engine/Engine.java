@@ -199,7 +199,8 @@ public final class Engine {
         library.limits().day(),
         rodPlace(state, procedure),
         walk.stages(state, now).all(),
-        contact(state, kind));
+        contact(state, kind),
+        Standing.parting(state));
   }
 
   /** The titles of the procedures that the session is in, callers first. */

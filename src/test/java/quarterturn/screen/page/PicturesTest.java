@@ -50,7 +50,8 @@ class PicturesTest {
         Duration.ofHours(24),
         null,
         List.of(),
-        null);
+        null,
+        List.of());
   }
 
   /**
