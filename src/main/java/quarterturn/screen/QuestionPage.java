@@ -47,7 +47,7 @@ final class QuestionPage {
     boolean titled = !asked.title().isEmpty();
     asked.lines().stream()
         .skip(titled ? 0 : 1)
-        .forEach(text -> texts.addAll(Line.wrapped(Printable.of(text), width - 4)));
+        .forEach(text -> texts.addAll(paragraph(Printable.of(text))));
     if (titled) {
       lines.addAll(texts);
       if (asked instanceof Question.Asked one) {
@@ -72,6 +72,13 @@ final class QuestionPage {
       lines.addAll(below);
       below.clear();
     }
+  }
+
+  /** A paragraph, wrapped; a row of a table or a plot is cut, since its columns must stay. */
+  private List<Line> paragraph(String text) {
+    return text.strip().contains("  ") || text.startsWith(" ")
+        ? List.of(new Line("", Ink.PLAIN, 0, Wrap.cut(text, width - 4), Ink.PLAIN))
+        : Line.wrapped(text, width - 4);
   }
 
   private int room() {

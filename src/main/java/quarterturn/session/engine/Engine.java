@@ -139,7 +139,8 @@ public final class Engine {
    */
   public String standing(List<Event> events) {
     try {
-      return Standing.of(replay(events));
+      State state = replay(events);
+      return state.pending().open() == null ? Standing.of(state) : left(events);
     } catch (RecordMismatchException changed) {
       return left(events);
     }

@@ -106,7 +106,8 @@ final class HomePages {
             "See how it is done.",
             MORE,
             new Choice.Rehearse(true)));
-    items.add(item("history", "What was done", "", MORE, new Further.Records()));
+    String done = "Every session, and the history of each instrument.";
+    items.add(item("history", "What was done", done, MORE, new Further.Records()));
     if (!sessions().isEmpty()) {
       String kept = "It is kept, and its turns still count.";
       items.add(item(DISCARD, "Discard a session", kept, MORE, new Further.Discards()));
@@ -134,7 +135,13 @@ final class HomePages {
       Choice choice = begin(offer.procedure(), instrument);
       out.add(item(name, offer.start(), offer.about(), BEGIN, choice));
     }
-    out.add(item("stage", "One stage alone", "", BEGIN, new Further.Stages(instrument)));
+    out.add(
+        item(
+            "stage",
+            "One stage alone",
+            "A part of a set-up by itself.",
+            BEGIN,
+            new Further.Stages(instrument)));
     return out;
   }
 

@@ -115,6 +115,19 @@ class OneNeckTest {
   }
 
   @Test
+  void aTurnAskedForInADiscardedSessionMayHaveBeenMade() throws Exception {
+    String name;
+    try (Sessions.Opened opened = sessions.start(WISH)) {
+      name = opened.name();
+      toTurn(opened.bench());
+    }
+    assertThat(sessions.discard(name)).contains("in the middle of a rod turn, rod tightened 1/8");
+    try (Sessions.Opened opened = sessions.start(WISH)) {
+      assertThat(opened.bench().overview().today()).isEqualTo(Turn.QUARTER);
+    }
+  }
+
+  @Test
   void aStopInADiscardedSessionHolds() {
     List<Event> events =
         List.of(
