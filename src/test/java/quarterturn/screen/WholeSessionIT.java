@@ -37,7 +37,7 @@ class WholeSessionIT {
   void aBackBowedBassByKeysFromTheHomeView() throws Exception {
     gap = -0.12;
     try (PtyScreen screen = start(80, 24, Map.of())) {
-      screen.waitFor("Start neck relief").keys("\r");
+      screen.waitFor("1  Neck relief").keys("\r");
       play(screen, 0.24);
       assertThat(screen.sent()).contains("WARNING");
       assertThat(screen.exitStatus()).isEqualTo(0);
