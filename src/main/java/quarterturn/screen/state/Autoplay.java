@@ -57,7 +57,9 @@ public final class Autoplay {
   /** What it does now, in a few words. */
   public String words(Model model) {
     boolean stepped = step != null && step != model.prompt();
-    return (paused || stepped ? "paused" : "plays by itself") + ", speed " + Decimals.plain(faster);
+    return (paused || stepped ? "pausing" : "plays by itself")
+        + ", speed "
+        + Decimals.plain(faster);
   }
 
   /** Time until the next key. */

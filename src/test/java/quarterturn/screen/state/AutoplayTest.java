@@ -53,7 +53,7 @@ class AutoplayTest {
     assertThat(autoplay.pause(model)).isEqualTo(player.reading().dividedBy(2));
     assertThat(autoplay.paces(model, new Key.Typed('-'))).isTrue();
     assertThat(autoplay.paces(model, new Key.Typed(' '))).isTrue();
-    assertThat(autoplay.words(model)).isEqualTo("paused, speed 1");
+    assertThat(autoplay.words(model)).isEqualTo("pausing, speed 1");
     assertThat(autoplay.next(model)).isNull();
     assertThat(autoplay.pause(model)).isAtLeast(Duration.ofSeconds(30));
     assertThat(autoplay.paces(model, Key.Named.RIGHT)).isTrue();
@@ -61,9 +61,9 @@ class AutoplayTest {
     assertThat(autoplay.next(model)).isEqualTo(Key.Named.ENTER);
     bench.answer(bench.truth());
     Model then = model(bench);
-    assertThat(autoplay.words(then)).isEqualTo("paused, speed 1");
+    assertThat(autoplay.words(then)).isEqualTo("pausing, speed 1");
     assertThat(autoplay.next(then)).isNull();
-    assertThat(autoplay.words(then)).isEqualTo("paused, speed 1");
+    assertThat(autoplay.words(then)).isEqualTo("pausing, speed 1");
     assertThat(autoplay.paces(then, new Key.Typed(' '))).isTrue();
     assertThat(autoplay.next(then)).isNotNull();
     assertThat(autoplay.paces(then, new Key.Typed('w'))).isFalse();

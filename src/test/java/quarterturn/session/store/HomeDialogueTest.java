@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.condition.Role;
@@ -26,7 +27,8 @@ class HomeDialogueTest {
 
   private final HomeDialogue dialogue = dialogue(BEGUN);
 
-  private static HomeDialogue.Choice begin(String procedure, String instrument, Role role) {
+  private static HomeDialogue.Choice begin(
+      String procedure, @Nullable String instrument, Role role) {
     return new HomeDialogue.Choice.Begin(procedure, instrument, role);
   }
 
