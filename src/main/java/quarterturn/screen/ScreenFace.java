@@ -199,10 +199,14 @@ public final class ScreenFace {
     return effect;
   }
 
-  private Effect updated(Key key) throws IOException {
+  private Effect updated(Key key) {
     Next next = Update.key(model, key);
     // Only a key moves the text, so that a change of the window's size can be undone by another.
-    model = Page.settled(next.model(), zone, surface.width(), surface.height());
+    try {
+      model = Page.settled(next.model(), zone, surface.width(), surface.height());
+    } catch (IOException gone) {
+      model = next.model(); // the next painting finds that out too
+    }
     return next.effect();
   }
 
