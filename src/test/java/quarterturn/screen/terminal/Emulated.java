@@ -90,7 +90,7 @@ public final class Emulated implements AutoCloseable {
   public long[] fresh(Canvas canvas) throws IOException {
     anew.setSize(new Size(canvas.width(), canvas.height()));
     sentAnew.reset();
-    new Painter(new BridgeTerminal(anew, anew.output()), true).paint(canvas, false);
+    new Painter(new BridgeTerminal(anew, anew.output()), true).paint(canvas, true);
     ScreenTerminal window = new ScreenTerminal(canvas.width(), canvas.height());
     window.write(sentAnew.toString(StandardCharsets.UTF_8));
     return cells(window, canvas.width(), canvas.height());
