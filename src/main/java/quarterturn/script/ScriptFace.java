@@ -187,7 +187,7 @@ public final class ScriptFace {
    */
   private @Nullable Integer step(Bench bench) throws IOException {
     Prompt prompt = bench.prompt();
-    print(PromptJson.of(prompt));
+    print(PromptJson.of(prompt).put("place", Printable.of(bench.overview().place())));
     if (prompt.ended()) {
       return prompt instanceof Prompt.HandOver ? ExitStatus.HAND_OVER : ExitStatus.DONE;
     }
