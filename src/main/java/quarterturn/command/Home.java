@@ -75,6 +75,7 @@ record Home(Sessions sessions, Looks looks, List<String> said) {
         HomeItems.of(
             glances,
             Dues.pressing(dues, rechecks, now),
+            rules.results()::title,
             now,
             new Dates(sessions.clock().getZone()));
     return new HomeDialogue(
@@ -82,8 +83,9 @@ record Home(Sessions sessions, Looks looks, List<String> said) {
         begun,
         rules.results(),
         OwnProcedure.in(sessions.own(), rules.results()),
-        instruments,
-        this::prove);
+        instruments.stream().sorted().toList(),
+        this::prove,
+        new OnRecord(sessions, rules));
   }
 
   /** Refuses a choice whose procedure can't be found or has a fault, while there are others. */

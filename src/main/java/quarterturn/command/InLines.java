@@ -45,6 +45,7 @@ record InLines(Typing typing, ZoneId zone) implements Face {
 
   @Override
   public int watch(Player player) {
+    typing.out().println("This plays by itself. Ctrl-C leaves it; --speed sets its pace.");
     return run(player.bench(), new AutoSource(typing.source(), typing.out(), player));
   }
 

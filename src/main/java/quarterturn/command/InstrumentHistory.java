@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -38,11 +39,35 @@ final class InstrumentHistory extends Placed {
   @Option(names = "--json", description = "One JSON object.")
   private boolean json;
 
+  /** What is known of an instrument, and of how its neck answers. */
+  record Told(
+      ReadingHistory history,
+      @Nullable Window window,
+      @Nullable Known known,
+      Calibration came,
+      Calibration all) {
+    List<String> lines(Dates dates) {
+      return HistoryReport.lines(history, window, known, came, all, dates);
+    }
+  }
+
   @Override
   public Integer call() throws IOException, UnreadableException {
-    Store store = where.store();
+    Told told = told(where.store(), sessions().rules(), name, this::notice);
+    return print(
+        json
+            ? List.of(HistoryJson.of(told.history(), told.known(), told.came(), told.all()))
+            : told.lines(new Dates(clock.getZone())));
+  }
+
+  /**
+   * What is known of an instrument.
+   *
+   * @param notices takes a sentence for each record that can't be read in whole
+   */
+  static Told told(Store store, Library rules, String name, Consumer<String> notices)
+      throws IOException {
     Instrument instrument = store.instrument(name);
-    Library rules = sessions().rules();
     Kind kind = rules.kinds().get(instrument.kind());
     Calibration came = Calibration.NONE;
     Calibration all = Calibration.NONE;
@@ -56,16 +81,12 @@ final class InstrumentHistory extends Placed {
       }
     }
     ReadingHistory history =
-        ReadingHistory.of(instrument.name(), sessions(store, instrument.name()), turns);
+        ReadingHistory.of(instrument.name(), sessions(store, instrument.name(), notices), turns);
     Known known =
         kind == null
             ? null
             : Belief.of(Known.of(kind.prior()), Story.of(turns, rules.limits())).known();
-    if (json) {
-      return print(List.of(HistoryJson.of(history, known, came, all)));
-    }
-    Dates dates = new Dates(clock.getZone());
-    return print(HistoryReport.lines(history, window(instrument, kind), known, came, all, dates));
+    return new Told(history, window(instrument, kind), known, came, all);
   }
 
   /** How often a neck did what was expected. */
@@ -76,13 +97,14 @@ final class InstrumentHistory extends Placed {
         : Calibration.of(neck.turns(), Known.of(kind.prior()), rules.limits());
   }
 
-  private Map<String, List<Event>> sessions(Store store, String instrument) throws IOException {
+  private static Map<String, List<Event>> sessions(
+      Store store, String instrument, Consumer<String> notices) throws IOException {
     Map<String, List<Event>> sessions = new LinkedHashMap<>();
     for (Store.Glance glance : store.sessions()) {
       if (instrument.equals(glance.instrument())) {
         sessions.put(glance.name(), store.read(glance.name()).events());
         if (glance.notice() != null) {
-          notice("session " + glance.name() + ": " + glance.notice());
+          notices.accept("session " + glance.name() + ": " + glance.notice());
         }
       }
     }

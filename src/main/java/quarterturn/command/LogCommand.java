@@ -21,8 +21,10 @@ import quarterturn.report.sheet.RepairNote;
 import quarterturn.report.sheet.Sheet;
 import quarterturn.report.sheet.SheetFile;
 import quarterturn.report.sheet.SheetFormat;
+import quarterturn.session.Dialogue;
 import quarterturn.session.Event;
 import quarterturn.session.journal.Journal;
+import quarterturn.session.store.DiscardDialogue;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.unit.Dates;
@@ -141,6 +143,26 @@ final class LogCommand extends Timed implements Runnable {
       System.out.flush();
     }
     return 0;
+  }
+
+  @Command(
+      name = "discard",
+      mixinStandardHelpOptions = true,
+      description = {
+        "Discards an unfinished session: it is kept and marked, and not offered any more. Its turns",
+        "still count, and a stop in it still holds."
+      })
+  int discard(@Mixin Where where, @Parameters(paramLabel = "SESSION") String session)
+      throws IOException, UnreadableException, InterruptedException {
+    Sessions sessions = where.sessions(clock);
+    DiscardDialogue dialogue = new DiscardDialogue(session, sessions.standing(session));
+    try (Face face = Faces.asking(false, clock.getZone())) {
+      Dialogue.End end = face.ask(dialogue);
+      if (end == Dialogue.End.ANSWERED && dialogue.sure()) {
+        face.tell(List.of("Discarded: " + session + ". Left: " + sessions.discard(session) + "."));
+      }
+      return end.status();
+    }
   }
 
   private Labels labels(Where where, Journal.Contents contents)

@@ -23,7 +23,7 @@ final class BriefLines {
     List<String> lines = new ArrayList<>();
     lines.add("");
     if (!prompt.ended() && !part.equals(prompt.said().part())) {
-      lines.add(overview.stage() + ". " + PromptLines.place(prompt, overview) + ".");
+      lines.add(overview.place() + ".");
     }
     lines.addAll(PromptLines.warned(prompt));
     lines.addAll(PromptLines.told(prompt));

@@ -22,6 +22,9 @@ public final class DialogueLines {
   /** The text printed last, so that unchanged text is printed once. */
   private List<String> said = List.of();
 
+  /** The options printed last. */
+  private List<Question.Option> listed = List.of();
+
   /** The text of the last question that everybody was given time to think about. */
   private List<String> pondered = List.of();
 
@@ -35,13 +38,13 @@ public final class DialogueLines {
   public static Dialogue.End run(Dialogue dialogue, LineSource in, PrintWriter out)
       throws IOException {
     DialogueLines lines = new DialogueLines(dialogue, in, new Paper(out, in));
-    List<String> words =
-        Stream.concat(WORDS.stream(), dialogue.words().stream()).distinct().toList();
     try {
       for (Question now = dialogue.question(); now != null; now = dialogue.question()) {
         lines.introduce(now);
         String typed = "";
         if (now instanceof Question.Asked asked) {
+          List<String> words =
+              Stream.concat(WORDS.stream(), dialogue.words().stream()).distinct().toList();
           String line = in.readLine(asked.asks() + " > ", words);
           if (line == null) {
             return Dialogue.End.CUT_SHORT;
@@ -66,15 +69,24 @@ public final class DialogueLines {
     int both = Math.min(lines.size(), said.size());
     boolean goesOn = lines.subList(0, both).equals(said.subList(0, both));
     List<String> fresh = goesOn ? lines.subList(both, lines.size()) : lines;
-    if (!fresh.isEmpty() && !question.title().isEmpty()) {
+    List<Question.Option> options =
+        question instanceof Question.Choose choose && choose.listed()
+            ? choose.options()
+            : List.of();
+    boolean other = !options.isEmpty() && !options.equals(listed);
+    if ((other || !fresh.isEmpty()) && !question.title().isEmpty()) {
       paper.say("");
     }
+    if (other && lines.isEmpty()) {
+      paper.say(Printable.of(question.title()) + ".");
+    }
     paper.say(fresh.stream().map(Printable::of).toList());
-    if (!fresh.isEmpty() && question instanceof Question.Choose choose && choose.listed()) {
-      list(choose.options());
+    if (other || (!fresh.isEmpty() && !options.isEmpty())) {
+      list(options);
     }
     said = lines;
-    return !fresh.isEmpty();
+    listed = options;
+    return other || !fresh.isEmpty();
   }
 
   private void list(List<Question.Option> options) {
@@ -95,6 +107,7 @@ public final class DialogueLines {
   /** Forgets what was printed, so that the next question is printed in full. */
   void forget() {
     said = List.of();
+    listed = List.of();
   }
 
   /** Pauses before a question that everybody is to think about, once for each. */

@@ -15,6 +15,10 @@ final class Leaving {
     if (!in.typedByHand()) {
       return true;
     }
+    List<String> parting = bench.overview().parting();
+    if (!parting.isEmpty()) {
+      paper.say("Before you leave: " + String.join(" ", parting));
+    }
     paper.say(
         List.of(
             "If you leave now: " + bench.standing() + ".",

@@ -253,7 +253,12 @@ public final class LineFace {
   }
 
   private void leave() throws IOException {
-    paper.say(List.of("", "Left: " + sentence(bench.leave()), between.kept()));
+    List<String> parting = bench.overview().parting();
+    paper.say(List.of("", "Left: " + sentence(bench.leave())));
+    if (!parting.isEmpty()) {
+      paper.say("Now: " + String.join(" ", parting));
+    }
+    paper.say(between.kept());
   }
 
   private static String sentence(String text) {

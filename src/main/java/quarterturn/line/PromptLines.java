@@ -24,7 +24,7 @@ final class PromptLines {
     List<String> lines = new ArrayList<>();
     lines.add("");
     if (!prompt.ended()) {
-      lines.add(place(prompt, overview));
+      lines.add(overview.place());
     }
     lines.addAll(warned(prompt));
     lines.addAll(told(prompt));
@@ -56,16 +56,6 @@ final class PromptLines {
       lines.add(prompt.said().text());
     }
     return lines;
-  }
-
-  /** The place in the procedure: "Part 2 of 6, The key". */
-  static String place(Prompt prompt, Overview overview) {
-    List<String> parts = overview.parts();
-    int part = overview.part();
-    if (part < 0 || part >= parts.size()) {
-      return "Part: " + prompt.said().part();
-    }
-    return "Part " + (part + 1) + " of " + parts.size() + ", " + parts.get(part);
   }
 
   /** A hazard in full: the signal word, then what can happen and how to avoid it. */
@@ -115,10 +105,14 @@ final class PromptLines {
 
   /** How long a wait lasts, and until when. */
   static List<String> time(Prompt.Wait wait, Instant now, Dates dates) {
-    String until = dates.seenFrom(now, wait.until());
-    return List.of(
-        "Wait " + Dates.lasting(wait.length()) + ", until " + until + ".",
-        WaitWords.left(wait, now));
+    List<String> lines = new ArrayList<>();
+    String lasting = Dates.lasting(wait.length());
+    lines.add("Wait " + lasting + ", until " + dates.over(wait.until()) + ".");
+    lines.add(WaitWords.left(wait, now));
+    if (now.isBefore(wait.until())) {
+      lines.add("Meanwhile: " + wait.meanwhile());
+    }
+    return lines;
   }
 
   private static List<String> options(Prompt.Choose choose) {

@@ -78,15 +78,31 @@ public record Results(
   /**
    * A procedure that is offered.
    *
-   * @param name as a heading: "Neck relief"
-   * @param start after the word start: "neck relief"
-   * @param about what it is for; empty, as the others, where the procedure is only called by name
+   * @param name its title: "Neck relief"; empty where the procedure is only called by its id
+   * @param start what it is called on the home view; empty for a stage, which is offered apart
+   * @param about what it is for, or empty
    */
   public record Offer(String procedure, String name, String start, String about) {}
 
   /** The offers that the home view shows. */
   public List<Offer> shown() {
-    return offers.stream().filter(offer -> !offer.name().isEmpty()).toList();
+    return offers.stream().filter(offer -> !offer.start().isEmpty()).toList();
+  }
+
+  /** The stages that can be begun alone. */
+  public List<Offer> stages() {
+    return offers.stream()
+        .filter(offer -> offer.start().isEmpty() && !offer.name().isEmpty())
+        .toList();
+  }
+
+  /** The title of a procedure that is offered, or its id as words. */
+  public String title(String procedure) {
+    return offers.stream()
+        .filter(offer -> offer.procedure().equals(procedure) && !offer.name().isEmpty())
+        .map(Offer::name)
+        .findFirst()
+        .orElse(procedure.replace('-', ' '));
   }
 
   /** The procedure that is meant where none is named. */

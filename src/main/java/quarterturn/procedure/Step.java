@@ -321,6 +321,7 @@ public sealed interface Step {
    *
    * @param minutes how long, in minutes
    * @param rest whether this is the daily rest, which only a technician may lift, with a reason
+   * @param meanwhile what may be done with the instrument meanwhile, or null for what may always be
    */
   record Wait(
       String id,
@@ -329,6 +330,7 @@ public sealed interface Step {
       int minutes,
       boolean rest,
       Set<Fact> establishes,
+      @Nullable String meanwhile,
       String go)
       implements Straight, Passing {
     @Override

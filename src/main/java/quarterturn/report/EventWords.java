@@ -71,7 +71,8 @@ public final class EventWords {
             e -> corrected(Corrections.withdrawn(before)),
             e -> "Left: " + stopped(e.standing()),
             EventWords::resumed,
-            EventWords::ended));
+            EventWords::ended,
+            e -> "Discarded; its turns still count. The instrument: " + stopped(e.standing())));
   }
 
   private String chosen(Event.Chose chose, List<Event> before) {

@@ -1,5 +1,6 @@
 package quarterturn.report;
 
+import java.util.Objects;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
@@ -7,6 +8,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Step;
+import quarterturn.session.engine.EngineQuestions;
 
 /**
  * Words for the ids in a record. An id that the files no longer have is shown as words, since a
@@ -27,9 +29,10 @@ public record Labels(@Nullable Library library, @Nullable Procedure procedure) {
 
   /** The first sentence of what a step asks; where it is not known, the words of its id. */
   public String step(String id) {
-    Step step = procedure == null ? null : procedure.steps().get(id);
-    if (step == null) {
-      return words(id);
+    String own = EngineQuestions.title(id);
+    Step step = find(id);
+    if (own != null || step == null) {
+      return own != null ? own : words(id);
     }
     String text = step.words().text();
     String brief = step.words().brief();
@@ -38,9 +41,22 @@ public record Labels(@Nullable Library library, @Nullable Procedure procedure) {
     return first.isEmpty() ? words(id) : first;
   }
 
+  /** The step of an id, in the procedure itself or in one that it calls; or null. */
+  private @Nullable Step find(String id) {
+    Step step = procedure == null ? null : procedure.steps().get(id);
+    if (step != null || library == null || procedure == null) {
+      return step;
+    }
+    return library.procedures().values().stream()
+        .map(called -> called.steps().get(id))
+        .filter(Objects::nonNull)
+        .findFirst()
+        .orElse(null);
+  }
+
   /** The question that a step ends with; where it asks none, its first sentence. */
   public String asked(String id) {
-    Step step = procedure == null ? null : procedure.steps().get(id);
+    Step step = find(id);
     String text = step == null ? "" : step.words().text().replaceAll("\\s+", " ");
     String[] sentences = text.split("(?<=[.?!])\\s");
     String last = sentences[sentences.length - 1].strip();
@@ -49,7 +65,7 @@ public record Labels(@Nullable Library library, @Nullable Procedure procedure) {
 
   /** The shortest text for what a step asks. */
   public String brief(String id) {
-    Step step = procedure == null ? null : procedure.steps().get(id);
+    Step step = find(id);
     String brief = step == null ? null : step.words().brief();
     return brief == null ? step(id) : filled(brief);
   }
@@ -89,7 +105,7 @@ public record Labels(@Nullable Library library, @Nullable Procedure procedure) {
 
   /** An option's label, or the words of its id. */
   public String option(String stepId, String id) {
-    Step step = procedure == null ? null : procedure.steps().get(stepId);
+    Step step = find(stepId);
     if (step instanceof Step.Choose choose) {
       for (Step.Option option : choose.options()) {
         if (option.id().equals(id)) {

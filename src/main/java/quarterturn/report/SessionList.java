@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.InWindow;
+import quarterturn.procedure.Results;
 import quarterturn.session.Event;
 import quarterturn.unit.Dates;
 
@@ -44,11 +45,34 @@ public final class SessionList {
         return (summary.ended().handOver() ? "handed over: " : "ended: ")
             + InWindow.shown(summary.ended().outcome());
       }
+      if (!events.isEmpty() && events.get(events.size() - 1) instanceof Event.Discarded discarded) {
+        return "discarded: " + discarded.standing();
+      }
       if (!events.isEmpty() && events.get(events.size() - 1) instanceof Event.Left left) {
         return "open: " + left.standing();
       }
       return "open";
     }
+  }
+
+  /** A sentence for each session, or one that says there is none. */
+  public static List<String> sentences(List<Row> rows, Results results, Dates dates) {
+    if (rows.isEmpty()) {
+      return List.of("No session yet.");
+    }
+    return rows.stream()
+        .map(
+            r ->
+                (r.began() == null ? "" : dates.minute(r.began()) + ", ")
+                    + results.title(r.procedure())
+                    + " on "
+                    + r.instrument()
+                    + ": "
+                    + r.state()
+                    + ". Rod: "
+                    + r.rod()
+                    + ".")
+        .toList();
   }
 
   /** The table, or one line that says there is none. */

@@ -26,6 +26,7 @@ import quarterturn.unit.Turn;
  * @param moves how often the rod was turned
  * @param trail readings and turns, oldest first
  * @param ended how it ended, or null while it is open
+ * @param discarded whether it was discarded
  */
 public record Summary(
     Map<Which, Event.Read> asFound,
@@ -34,7 +35,8 @@ public record Summary(
     Turn total,
     int moves,
     List<Entry> trail,
-    Event.@Nullable Ended ended) {
+    Event.@Nullable Ended ended,
+    boolean discarded) {
 
   /** The summary of {@code events}, given oldest first. */
   public static Summary of(List<Event> events) {
@@ -73,7 +75,8 @@ public record Summary(
         ended = end;
       }
     }
-    return new Summary(asFound, asLeft, net, total, moves, trail, ended);
+    boolean discarded = events.stream().anyMatch(Event.Discarded.class::isInstance);
+    return new Summary(asFound, asLeft, net, total, moves, trail, ended, discarded);
   }
 
   /** The summary as labelled lines. */
@@ -93,7 +96,9 @@ public record Summary(
     if (!trail.isEmpty()) {
       lines.add("Row:       " + TrailLine.of(trail));
     }
-    lines.add("Ended:     " + (ended == null ? "still open" : EventWords.ended(ended)));
+    lines.add(
+        "Ended:     "
+            + (ended == null ? (discarded ? "discarded" : "still open") : EventWords.ended(ended)));
     return lines;
   }
 

@@ -43,7 +43,6 @@ public final class BoardFace {
       try {
         int width = surface.width();
         int height = surface.height();
-        keys.scrolledAtMost(BoardPage.mostScroll(keys.model(), dates, width, height));
         surface.paint(BoardPage.draw(keys.model(), dates, width, height));
         Input input = surface.next(toLook());
         if (input instanceof Input.Over over) {
@@ -81,6 +80,8 @@ public final class BoardFace {
       keys.say("Ctrl-Z does not work here. q leaves the board.");
     } else if (input instanceof Input.Pressed pressed) {
       Effect effect = keys.key(pressed.key());
+      keys.scrolledAtMost(
+          BoardPage.mostScroll(keys.model(), dates, surface.width(), surface.height()));
       if (effect instanceof Effect.Repaint) {
         surface.repaintWhole();
       }

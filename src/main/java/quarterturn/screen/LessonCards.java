@@ -42,6 +42,10 @@ public final class LessonCards {
   private String message;
   private String told;
   private int scroll;
+
+  /** Most lines that the card could be scrolled down as it was last drawn. */
+  private int most;
+
   private long since;
 
   /**
@@ -110,7 +114,7 @@ public final class LessonCards {
     boolean typing = card instanceof Question.Asked;
     String answer = Picks.answer(card, field, key);
     if (key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP) {
-      scroll = Math.max(0, scroll + (key == Key.Named.PAGE_DOWN ? PAGE : -PAGE));
+      scroll = Math.max(0, Math.min(most, scroll + (key == Key.Named.PAGE_DOWN ? PAGE : -PAGE)));
     } else if (key.equals(HELP) || (Update.isLetter(key, '?') && field.blank())) {
       message = (card == null ? "" : card.help() + " ") + String.join(" ", BenchWords.HELP);
     } else if (key.equals(LEAVE) || (!typing && Update.isLetter(key, 'q'))) {
@@ -167,7 +171,7 @@ public final class LessonCards {
     if (card == null) {
       throw new IllegalStateException("the session's own view is on top");
     }
-    scroll = Math.min(scroll, Math.max(0, CardView.lines(card, width) - 1));
+    most = CardView.mostScroll(card, width, height);
     return CardView.draw(card, field, scroll, message, overview, width, height);
   }
 

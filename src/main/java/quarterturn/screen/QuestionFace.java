@@ -26,8 +26,8 @@ public final class QuestionFace {
   public static Dialogue.End run(Surface surface, Dialogue dialogue) throws InterruptedException {
     Question question = dialogue.question();
     QuestionView view = null;
-    while (question instanceof Question.Asked asked) {
-      view = view == null ? new QuestionView(asked) : view;
+    while (question != null) {
+      view = view == null ? new QuestionView(question) : view;
       try {
         surface.paint(view.draw(surface.width(), surface.height()));
         Input input = surface.next(CALM);
@@ -43,7 +43,9 @@ public final class QuestionFace {
           if (view.leaves(key)) {
             return Dialogue.End.LEFT;
           }
-          view = key == Key.Named.ESC && dialogue.back() ? null : taken(view, key, dialogue);
+          QuestionView next =
+              key == Key.Named.ESC && dialogue.back() ? null : taken(view, key, dialogue);
+          view = next == null ? null : next.settled(surface.width(), surface.height());
         }
       } catch (IOException gone) {
         return Dialogue.End.CUT_SHORT;

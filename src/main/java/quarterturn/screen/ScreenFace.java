@@ -3,9 +3,11 @@ package quarterturn.screen;
 import java.io.IOException;
 import java.time.Duration;
 import java.time.ZoneId;
+import java.util.List;
 import org.jline.terminal.Terminal;
 import org.jspecify.annotations.Nullable;
 import quarterturn.screen.page.Page;
+import quarterturn.screen.page.TooSmall;
 import quarterturn.screen.state.Autoplay;
 import quarterturn.screen.state.Effect;
 import quarterturn.screen.state.Layer;
@@ -135,6 +137,11 @@ public final class ScreenFace {
       return surface.next(ticks ? TICK : CALM);
     }
     Input input = surface.next(autoplay.pause(model));
+    if (input instanceof Input.Pressed pressed && model.layer() == Layer.NONE) {
+      return autoplay.paces(model, pressed.key())
+          ? null
+          : new Input.Pressed(autoplay.meant(pressed.key()));
+    }
     Key key = input == null ? autoplay.next(model) : null;
     return key == null ? input : new Input.Pressed(key);
   }
@@ -148,9 +155,13 @@ public final class ScreenFace {
         surface.paint(cards.draw(model.overview(), width, height));
         return true;
       }
-      model = model.scrolledAtMost(Page.mostScroll(model, zone, width, height));
       Canvas page = Page.draw(model, zone, width, height);
-      surface.paint(cards == null ? page : LessonCards.marked(page));
+      surface.paint(
+          cards != null
+              ? LessonCards.marked(page)
+              : autoplay != null && !TooSmall.is(width, height)
+                  ? Watched.page(page, model, autoplay)
+                  : page);
       typed.shown(model.prompt());
       return true;
     } catch (IOException gone) {
@@ -190,7 +201,12 @@ public final class ScreenFace {
 
   private Effect updated(Key key) {
     Next next = Update.key(model, key);
-    model = next.model();
+    // Only a key moves the text, so that a change of the window's size can be undone by another.
+    try {
+      model = Page.settled(next.model(), zone, surface.width(), surface.height());
+    } catch (IOException gone) {
+      model = next.model(); // the next painting finds that out too
+    }
     return next.effect();
   }
 
@@ -229,8 +245,10 @@ public final class ScreenFace {
           ? new Outcome(ExitStatus.HAND_OVER, "For a repairer: " + end.words())
           : new Outcome(ExitStatus.DONE, "Done: " + end.words());
     }
+    List<String> parting = model.overview().parting();
     String standing = bench.leave();
+    String first = parting.isEmpty() ? "" : "Now: " + String.join(" ", parting) + "\n";
     String later = cards == null ? model.overview().later() : cards.kept();
-    return new Outcome(status, "Left: " + standing + "\n" + later);
+    return new Outcome(status, "Left: " + standing + "\n" + first + later);
   }
 }

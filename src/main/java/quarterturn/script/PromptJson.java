@@ -85,6 +85,7 @@ final class PromptJson {
   private static ObjectNode wait(ObjectNode json, Prompt.Wait wait) {
     json.put("minutes", Math.max(0, (wait.length().toSeconds() + 59) / 60));
     json.put("until", wait.until().toString());
+    json.put("meanwhile", clean(wait.meanwhile()));
     return json.put("rest", wait.rest());
   }
 

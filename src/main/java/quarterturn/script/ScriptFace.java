@@ -174,7 +174,10 @@ public final class ScriptFace {
   }
 
   private int left(Bench bench) throws IOException {
-    print(JsonNodeFactory.instance.objectNode().put("left", Printable.of(bench.leave())));
+    List<String> parting = bench.overview().parting();
+    ObjectNode left = JsonNodeFactory.instance.objectNode();
+    left.put("left", Printable.of(bench.leave()));
+    print(parting.isEmpty() ? left : QuestionJson.list(left, "do", parting));
     return ExitStatus.DONE;
   }
 
@@ -184,7 +187,7 @@ public final class ScriptFace {
    */
   private @Nullable Integer step(Bench bench) throws IOException {
     Prompt prompt = bench.prompt();
-    print(PromptJson.of(prompt));
+    print(PromptJson.of(prompt).put("place", Printable.of(bench.overview().place())));
     if (prompt.ended()) {
       return prompt instanceof Prompt.HandOver ? ExitStatus.HAND_OVER : ExitStatus.DONE;
     }

@@ -1,6 +1,7 @@
 package quarterturn.script;
 
 import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Answer;
@@ -54,8 +55,14 @@ final class ScriptReplyReader {
     return new Answer.Chose(option.id());
   }
 
-  private static Prompt.@Nullable Option chosen(Prompt.Choose choose, String id) {
-    return choose.options().stream().filter(o -> o.id().equals(id)).findFirst().orElse(null);
+  /** The option of an id, or of a number as in the other faces; or null. */
+  private static Prompt.@Nullable Option chosen(Prompt.Choose choose, String typed) {
+    List<Prompt.Option> options = choose.options();
+    boolean number = typed.matches("[1-9]\\d?") && Integer.parseInt(typed) <= options.size();
+    return options.stream()
+        .filter(option -> option.id().equals(typed))
+        .findFirst()
+        .orElse(number ? options.get(Integer.parseInt(typed) - 1) : null);
   }
 
   private static Answer waited(ReplyFields fields) {

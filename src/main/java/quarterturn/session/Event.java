@@ -581,6 +581,19 @@ public sealed interface Event {
   }
 
   /**
+   * The person will not go on with the session. It is kept and not offered any more; what was
+   * turned in it still counts.
+   *
+   * @param standing the state that the instrument is left in
+   */
+  record Discarded(Instant at, String standing) implements Kept, Still {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.discarded().apply(this);
+    }
+  }
+
+  /**
    * A function for each kind of event. A kind without a function does not compile.
    *
    * @param <R> the result of the functions
@@ -605,7 +618,8 @@ public sealed interface Event {
       Function<Corrected, R> corrected,
       Function<Left, R> left,
       Function<Resumed, R> resumed,
-      Function<Ended, R> ended) {}
+      Function<Ended, R> ended,
+      Function<Discarded, R> discarded) {}
 
   /** The result of the function for this event's kind. */
   <R> R match(Cases<R> cases);

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.ContactMap;
@@ -25,9 +26,11 @@ import quarterturn.unit.Turn;
  * @param kind null until chosen
  * @param window null until the kind and style are chosen
  * @param source where the window comes from, or null
- * @param stage the procedure's title
+ * @param stage the procedure's title, behind the title of the one that calls it: "Whole set-up:
+ *     Neck relief"
  * @param parts the parts of the procedure in order
  * @param part index of the present part
+ * @param done indices of the parts before it in which something was really done
  * @param trail readings and turns so far, oldest first
  * @param net the rod's position from as found, plus is tighter
  * @param today turns in the last {@code day}, added up without direction
@@ -36,6 +39,8 @@ import quarterturn.unit.Turn;
  * @param stages the state of each result of a set-up
  * @param contact where the player's stroke meets the frets, where enough was read and a picture of
  *     it is asked for; else null
+ * @param parting what to do with key and strings before one leaves, a sentence each; empty where
+ *     nothing is to be done
  * @param others the readings of other quantities than relief, oldest first
  * @param program how the program is called at a shell
  * @param guide what helps a person beside the steps
@@ -50,6 +55,7 @@ public record Overview(
     String stage,
     List<String> parts,
     int part,
+    Set<Integer> done,
     List<Entry> trail,
     Turn net,
     Turn today,
@@ -57,14 +63,17 @@ public record Overview(
     @Nullable String rodPlace,
     List<Stage> stages,
     @Nullable ContactMap contact,
+    List<String> parting,
     List<Entry.Other> others,
     Program program,
     Guide guide) {
   public Overview {
     others = List.copyOf(others);
     parts = List.copyOf(parts);
+    done = Set.copyOf(done);
     trail = List.copyOf(trail);
     stages = List.copyOf(stages);
+    parting = List.copyOf(parting);
   }
 
   /** An overview in a program that needs no options to be called again. */
@@ -78,13 +87,15 @@ public record Overview(
       String stage,
       List<String> parts,
       int part,
+      Set<Integer> done,
       List<Entry> trail,
       Turn net,
       Turn today,
       Duration day,
       @Nullable String rodPlace,
       List<Stage> stages,
-      @Nullable ContactMap contact) {
+      @Nullable ContactMap contact,
+      List<String> parting) {
     this(
         session,
         instrument,
@@ -95,6 +106,7 @@ public record Overview(
         stage,
         parts,
         part,
+        done,
         trail,
         net,
         today,
@@ -102,30 +114,37 @@ public record Overview(
         rodPlace,
         stages,
         contact,
+        parting,
         List.of(),
         Program.here(),
         Guide.NONE);
   }
 
+  /** This overview with other words on what to do before one leaves. */
+  public Overview parting(List<String> other) {
+    return with(other, others, program, guide);
+  }
+
   /** This overview with the readings of other quantities than relief. */
   public Overview reading(List<Entry.Other> more) {
-    return with(more, program, guide);
+    return with(parting, more, program, guide);
   }
 
   /** This overview with what helps a person beside the steps. */
   public Overview guided(Guide other) {
-    return with(others, program, other);
+    return with(parting, others, program, other);
   }
 
   /** This overview in a program that is called in its own way. */
   public Overview calledBy(Program other) {
-    return with(others, other, guide);
+    return with(parting, others, other, guide);
   }
 
-  private Overview with(List<Entry.Other> others, Program program, Guide guide) {
+  private Overview with(
+      List<String> parting, List<Entry.Other> others, Program program, Guide guide) {
     return new Overview(
-        session, instrument, kind, window, source, role, stage, parts, part, trail, net, today, day,
-        rodPlace, stages, contact, others, program, guide);
+        session, instrument, kind, window, source, role, stage, parts, part, done, trail, net, today,
+        day, rodPlace, stages, contact, parting, others, program, guide);
   }
 
   /** Every reading and turn, oldest first. */
@@ -141,8 +160,15 @@ public record Overview(
   /** This overview with another name for the instrument. */
   public Overview of(String other) {
     return new Overview(
-        session, other, kind, window, source, role, stage, parts, part, trail, net, today, day,
-        rodPlace, stages, contact, others, program, guide);
+        session, other, kind, window, source, role, stage, parts, part, done, trail, net, today,
+        day, rodPlace, stages, contact, parting, others, program, guide);
+  }
+
+  /** Where the session is: "Whole set-up: Neck relief, part 5 of 7: Turn". */
+  public String place() {
+    return part < 0 || part >= parts.size()
+        ? stage
+        : stage + ", part " + (part + 1) + " of " + parts.size() + ": " + parts.get(part);
   }
 
   /** Whether answers are recorded, so that the session can be resumed. */

@@ -131,8 +131,10 @@ public sealed interface Prompt {
    * @param until when the wait ends
    * @param rest whether this is the daily rest, during which the program may be closed
    * @param mayLift whether this person may end the wait early, with a reason
+   * @param meanwhile what may be done until then
    */
-  record Wait(PromptText said, Instant from, Instant until, boolean rest, boolean mayLift)
+  record Wait(
+      PromptText said, Instant from, Instant until, boolean rest, boolean mayLift, String meanwhile)
       implements Prompt {
     public Duration length() {
       return Duration.between(from, until);
@@ -196,7 +198,7 @@ public sealed interface Prompt {
                 new Measure(
                     more, p.quantity(), p.held(), p.readAt(), p.which(), p.string(), p.step()),
             p -> new TurnRod(more, p.turn(), p.limit(), p.expected(), p.canUndo()),
-            p -> new Wait(more, p.from(), p.until(), p.rest(), p.mayLift()),
+            p -> new Wait(more, p.from(), p.until(), p.rest(), p.mayLift(), p.meanwhile()),
             done -> new Done(more, done.outcome()),
             handOver -> new HandOver(more, handOver.outcome())));
   }

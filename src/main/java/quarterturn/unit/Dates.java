@@ -11,6 +11,8 @@ import java.util.Locale;
 public record Dates(ZoneId zone) {
   private static final DateTimeFormatter MINUTE =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+  private static final DateTimeFormatter OVER =
+      DateTimeFormatter.ofPattern("EEEE d MMMM uuuu, HH:mm", Locale.ENGLISH);
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
   /** A date: "2027-03-01". */
@@ -26,6 +28,11 @@ public record Dates(ZoneId zone) {
   /** A time of day: "10:05". */
   public String clock(Instant at) {
     return CLOCK.format(at.atZone(zone));
+  }
+
+  /** The day and time when something is over, never before it is: "Monday 1 March 2027, 10:05". */
+  public String over(Instant at) {
+    return OVER.format(at.plusSeconds(59).atZone(zone));
   }
 
   /** A time of day, "10:05", with its date unless {@code at} is on the same day as {@code now}. */

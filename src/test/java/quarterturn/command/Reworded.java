@@ -1,6 +1,8 @@
 package quarterturn.command;
 
 import java.util.Map;
+import java.util.regex.Pattern;
+import quarterturn.procedure.InWindow;
 
 /** What the first version printed, in the words that the program has for it now. */
 public final class Reworded {
@@ -31,6 +33,14 @@ public final class Reworded {
       said = said.replaceAll(word.getKey(), word.getValue());
     }
     return said;
+  }
+
+  /** What a log said then: its ids are words now. */
+  static String log(String then) {
+    return Pattern.compile(
+            "(?m)(\\d  Done: |\\d  Chose at \"|ended: |over: |Ended: |before \"|Passed over \"|Noted at \")[a-z-]+|(?<=Chose at \"[^\"]{1,60}\": )[a-z-]+")
+        .matcher(then.replace("welcome-back", "Went on after a break"))
+        .replaceAll(found -> InWindow.shown(found.group()));
   }
 
   /** A print without its line breaks and columns, which move with the length of a word. */

@@ -154,6 +154,21 @@ class SamplesTest {
   }
 
   @Test
+  void aSessionIsDiscardedAfterOneQuestion() throws Exception {
+    String session = "2027-03-01-relief-c15s";
+    Instant then = Instant.parse("2027-03-03T10:30:00Z");
+    String[] discard = {"log", "discard", session, "--data", data()};
+    assertThat(run(then, "no\n", discard)).contains("in the middle of a rod turn");
+    assertThat(run("log", "list", "--data", data())).doesNotContain("discarded:");
+    assertThat(run(then, "yes\n", discard)).contains("Discarded: " + session);
+    assertThat(run("log", "list", "--data", data()))
+        .contains("discarded: in the middle of a rod turn, rod tightened 1/4 turn");
+    assertThat(run("log", "show", session, "--data", data()))
+        .contains("Discarded; its turns still count.");
+    assertThat(run("due", "--data", data())).doesNotContain("resume " + session);
+  }
+
+  @Test
   void whatIsDueIsTheSame() throws Exception {
     same("exports/due.txt", run("due", "--data", data()));
     assertThat(run("due", "--json", "--data", data())).isEqualTo(export("due.json"));

@@ -137,8 +137,8 @@ class SettingsCommandTest {
   void atHomeOwnProceduresAreListedAndBeginInTypedLines() {
     Captured ran = run("torn\nmy-look\nnew-bass-34\nmy-bass\nmedium\nquit\n", "--plain");
     assertThat(flat(ran.out())).contains(said());
-    assertThat(ran.out()).contains("3. My own check (my-look): A procedure of your own.");
-    assertThat(flat(ran.out())).contains("4. torn: It can't be started. " + folder + "/bench/");
+    assertThat(ran.out()).contains("6. My own check (my-look): A procedure of your own.");
+    assertThat(flat(ran.out())).contains("7. torn: It can't be started. " + folder + "/bench/");
     assertThat(flat(ran.out())).contains("Not taken: It can't be started. " + folder);
     assertThat(ran.out()).contains("My own check");
     assertThat(ran.out()).contains("Look along the neck.");

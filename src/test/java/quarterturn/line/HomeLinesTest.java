@@ -27,7 +27,7 @@ class HomeLinesTest {
   private static final HomeDialogue.Item OPEN =
       new HomeDialogue.Item(
           new Question.Option(
-              "a-1", "relief on blue-guitar", "Begun 12:00. Go on", "Unfinished sessions"),
+              "a-1", "Neck relief on blue-guitar", "Begun 12:00. Go on", "Unfinished sessions"),
           new HomeDialogue.Choice.Resume("a-1"));
 
   private final StringWriter shown = new StringWriter();
@@ -56,23 +56,23 @@ class HomeLinesTest {
             1. practice-bass: A day on, read again. Due 2 hours ago (10:05)
 
             Unfinished sessions:
-            2. relief on blue-guitar (a-1): Begun 12:00. Go on
+            2. Neck relief on blue-guitar (a-1): Begun 12:00. Go on
 
             Begin:
-            3. Start neck relief (start): Bring the curve""");
-    assertThat(shown.toString()).contains("\n7. Quit (quit)\n\nWhat would you like to do? > ");
+            3. Neck relief (start): Bring the curve""");
+    assertThat(shown.toString()).contains("\n12. Quit (quit)\n\nWhat would you like to do? > ");
   }
 
   @Test
   void whereNothingIsDueNothingIsSaidOfIt() throws IOException {
     assertThat(typed(dialogue(), "quit\n")).isEqualTo(Dialogue.End.LEFT);
-    assertThat(shown.toString()).contains("come first.\n\nBegin:\n1. Start");
+    assertThat(shown.toString()).contains("come first.\n\nBegin:\n1. Neck relief");
   }
 
   @Test
   void whatIsNotTakenDoesNotShowTheListAgain() throws IOException {
-    assertThat(typed(dialogue(OPEN), "8\n")).isEqualTo(Dialogue.End.CUT_SHORT);
+    assertThat(typed(dialogue(OPEN), "13\n")).isEqualTo(Dialogue.End.CUT_SHORT);
     assertThat(shown.toString()).contains("Not taken: Type a number from the list");
-    assertThat(shown.toString().split("relief on blue-guitar", -1)).hasLength(2);
+    assertThat(shown.toString().split("Neck relief on blue-guitar", -1)).hasLength(2);
   }
 }

@@ -122,12 +122,18 @@ public final class Invented {
         BEGAN,
         BEGAN.plus(Duration.ofMinutes(10)),
         false,
-        false);
+        false,
+        "You may play another instrument.");
   }
 
   public static Prompt.Wait rest() {
     return new Prompt.Wait(
-        said("rest", "The rod rests."), BEGAN, BEGAN.plus(Duration.ofHours(24)), true, true);
+        said("rest", "The rod rests."),
+        BEGAN,
+        BEGAN.plus(Duration.ofHours(24)),
+        true,
+        true,
+        "You may play another instrument.");
   }
 
   public static Prompt.Tell curve() {

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Answer;
@@ -141,13 +142,15 @@ public final class ScriptedBench implements Bench {
         "Neck relief",
         List.of("Before you start", "The key", "The turn", "The end"),
         Math.min(3, at * 4 / prompts.size()),
+        Set.of(),
         trail,
         net,
         net.size(),
         Duration.ofHours(24),
         null,
         List.of(),
-        null);
+        null,
+        List.of());
   }
 
   @Override

@@ -40,20 +40,22 @@ class HomeItemsTest {
         null,
         false,
         ended == null ? null : began,
-        began);
+        began,
+        null);
   }
 
   private static List<HomeDialogue.Item> items(List<Store.Glance> sessions) {
     return HomeItems.of(
         sessions,
         Dues.pressing(Dues.of(sessions, Set.of("practice-bass"), RECHECKS, NOW), RECHECKS, NOW),
+        ShippedRules.ALL.results()::title,
         NOW,
         new Dates(ZoneOffset.UTC));
   }
 
-  private static HomeDialogue.Item resumed(String name, String detail) {
+  private static HomeDialogue.Item resumed(String name, String detail, String group) {
     return new HomeDialogue.Item(
-        new Question.Option(name, "relief on practice-bass", detail, "Due"),
+        new Question.Option(name, "Neck relief on practice-bass", detail, group),
         new HomeDialogue.Choice.Resume(name));
   }
 
@@ -80,10 +82,48 @@ class HomeItemsTest {
     Store.Glance open = glance("o-3", 30, null, null);
     assertThat(items(List.of(waits, over, open)))
         .containsExactly(
-            resumed("w-2", "Begun 09:00. The wait is over: read again"),
-            resumed("o-3", "Begun 2027-03-02 06:00. Left with strings at pitch"),
-            resumed("w-1", "Begun 09:00. Waiting, 14 minutes to go"))
+            resumed("w-2", "Begun 09:00. The wait is over: read again", "Due"),
+            resumed("o-3", "Begun 2027-03-02 06:00. Left with strings at pitch", "Due"),
+            new HomeDialogue.Item(
+                new Question.Option(
+                    "w-1",
+                    "Neck relief on practice-bass, 14 minutes left",
+                    "Begun 09:00. It waits until 12:14",
+                    "Waiting"),
+                new HomeDialogue.Choice.Resume("w-1")))
         .inOrder();
+  }
+
+  @Test
+  void whatIsDueSoonStandsApartFromWhatIsDue() {
+    Instant end = NOW.minus(Duration.ofHours(23));
+    Event.Ended ended = new Event.Ended(end, "done", false, "in-window", "It is in.");
+    List<HomeDialogue.Item> items = items(List.of(glance("a-1", 24, null, ended)));
+    assertThat(items.get(0).option().group()).isEqualTo("Due soon");
+    assertThat(items.get(0).option().detail()).endsWith("Due in 1 hour (13:00)");
+  }
+
+  @Test
+  void aDiscardedSessionIsNotListed() {
+    Store.Glance open = glance("o-3", 30, null, null);
+    Store.Glance gone =
+        new Store.Glance(
+            "o-3",
+            "relief",
+            "practice-bass",
+            "bass-34",
+            open.started(),
+            NOW,
+            null,
+            null,
+            null,
+            null,
+            false,
+            null,
+            null,
+            NOW);
+    assertThat(items(List.of(open))).hasSize(1);
+    assertThat(items(List.of(gone))).isEmpty();
   }
 
   @Test

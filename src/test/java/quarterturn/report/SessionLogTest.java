@@ -155,6 +155,9 @@ class SessionLogTest {
     assertThat(labels.option("rod-place", "gone")).isEqualTo("gone");
     assertThat(labels.hazard("string-whip")).startsWith("WARNING: A string can break");
     assertThat(Labels.of(library, "other").step("support-neck")).isEqualTo("support neck");
+    assertThat(labels.step("welcome-back")).isEqualTo("Went on after a break");
+    Event.Ended ended = new Event.Ended(Told.BEGAN, "x", false, "owner-relief", "");
+    assertThat(EventWords.ended(ended)).isEqualTo("Ended: cause: relief.");
     EventWords words = new EventWords(labels, Told.DATES);
     assertThat(words.of(new Event.Chose(Told.BEGAN, "rod-place", "headstock", null), List.of()))
         .isEqualTo("Chose at \"Where is the rod nut?\": At the headstock.");

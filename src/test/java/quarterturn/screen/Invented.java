@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
@@ -112,13 +114,15 @@ public final class Invented {
         "Neck relief",
         PARTS,
         part,
+        IntStream.range(0, part).filter(i -> i != 1).boxed().collect(Collectors.toSet()),
         trail,
         new Turn(net),
         new Turn(Math.abs(net)),
         Duration.ofHours(24),
         "headstock",
         List.of(),
-        null);
+        null,
+        List.of());
   }
 
   public static List<Overview.Entry> trail(int entries) {
@@ -259,7 +263,8 @@ public final class Invented {
         NOON,
         NOON.plus(Duration.ofMinutes(10)),
         false,
-        mayLift);
+        mayLift,
+        "You may play another instrument.");
   }
 
   public static final Prompt.Done DONE =

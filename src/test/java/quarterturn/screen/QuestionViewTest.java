@@ -18,8 +18,8 @@ import quarterturn.session.store.OwnProcedure;
 class QuestionViewTest {
   private static final List<Question.Option> UNFINISHED =
       List.of(
-          option("relief on practice-bass", "Begun 12:00. The wait is over: read again"),
-          option("relief on bass-34", "Begun 2027-03-02 06:00. Left with strings at pitch"));
+          option("Neck relief on practice-bass", "Begun 12:00. The wait is over: read again"),
+          option("Neck relief on bass-34", "Begun 2027-03-02 06:00. Left with strings at pitch"));
   private static final List<Question.Option> DUE =
       List.of(
           new Question.Option(
@@ -28,7 +28,10 @@ class QuestionViewTest {
               "A day after the rod was turned, read the relief again. Due 2 hours ago (10:05)",
               "Due"),
           new Question.Option(
-              "b-2", "relief on red-guitar", "Begun 12:00. Waiting, 14 minutes to go", "Due"));
+              "b-2",
+              "Neck relief on red-guitar, 14 minutes left",
+              "Begun 12:00. It waits until 12:14",
+              "Waiting"));
   private static final QuestionView HOME = view(UNFINISHED);
   private static final QuestionView ALL =
       view(Stream.concat(DUE.stream(), UNFINISHED.stream()).toList());
@@ -65,6 +68,9 @@ class QuestionViewTest {
     Golden.check("80x24-home-due", ALL.draw(80, 24));
     Golden.check("140x45-home-due", ALL.draw(140, 45));
     Golden.check("80x24-home-empty", view(List.of()).draw(80, 24));
+    Golden.check("60x18-home-due", ALL.draw(60, 18));
+    QuestionView last = ALL.key(new Key.Typed('1')).key(new Key.Typed('4')).settled(60, 18);
+    Golden.check("60x18-home-last", last.draw(60, 18));
   }
 
   /** At 60x18 the list scrolls to the marked line, and what is refused is said in whole. */
@@ -74,9 +80,13 @@ class QuestionViewTest {
     String said = "From settings.yaml: own files in /a/long/path/to/the/bench.";
     HomeDialogue home = HomeDialogues.of(List.of(said), List.of(), own, List.of());
     QuestionView view = new QuestionView(Objects.requireNonNull(home.question()));
-    String text = view.key(new Key.Typed('3')).draw(60, 18).text();
-    assertThat(text).contains("► 3  New strings");
-    assertThat(text.replaceAll("\\s+", " ")).contains(said);
+    String text = view.key(new Key.Typed('6')).draw(60, 18).text();
+    assertThat(text).contains("► 6  New strings");
+    QuestionView end = view;
+    for (int i = 0; i < 9; i++) {
+      end = end.key(Key.Named.PAGE_DOWN).settled(60, 18);
+    }
+    assertThat(end.draw(60, 18).text().replaceAll("\\s+", " ")).contains(said);
     String fault = "a fault that is too long for one row of a window that has sixty columns only";
     assertThat(view.saying(fault).draw(60, 18).text().replaceAll("\\s+", " ")).contains(fault);
   }
@@ -92,7 +102,12 @@ class QuestionViewTest {
   void theNumbersGoOnOverTheGroupsAndThereIsNoneBeyondTheLast() {
     assertThat(after(ALL, new Key.Typed('5'), Key.Named.ENTER)).isEqualTo("5");
     assertThat(after(ALL, new Key.Typed('9'), Key.Named.ENTER)).isEqualTo("9");
-    assertThat(after(HOME, new Key.Typed('3'), new Key.Typed('8'), Key.Named.ENTER)).isEqualTo("3");
+    assertThat(after(HOME, new Key.Typed('3'), new Key.Typed('0'), Key.Named.ENTER)).isEqualTo("3");
+    assertThat(after(HOME, new Key.Typed('9'), new Key.Typed('9'), Key.Named.ENTER)).isEqualTo("9");
+    assertThat(after(HOME, new Key.Typed('1'), new Key.Typed('2'), Key.Named.ENTER))
+        .isEqualTo("12");
+    assertThat(after(HOME, new Key.Typed('1'), Key.Named.DOWN, new Key.Typed('2'), Key.Named.ENTER))
+        .isEqualTo("2");
   }
 
   @Test
@@ -116,8 +131,8 @@ class QuestionViewTest {
     for (int i = 0; i < 40; i++) {
       view = view.key(Key.Named.DOWN);
     }
-    assertThat(top.draw(80, 24).text()).doesNotContain("►35  Quit");
-    assertThat(view.draw(80, 24).text()).contains("►35  Quit");
+    assertThat(top.draw(80, 24).text()).doesNotContain("►40  Quit");
+    assertThat(view.draw(80, 24).text()).contains("►40  Quit");
   }
 
   @Test

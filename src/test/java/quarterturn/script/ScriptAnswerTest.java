@@ -50,6 +50,8 @@ class ScriptAnswerTest {
   @Test
   void choose() {
     takes(Invented.place(), "{\"answer\":\"sound-hole\"}", new Answer.Chose("sound-hole"));
+    takes(Invented.place(), "{\"answer\":\"2\"}", new Answer.Chose("sound-hole"));
+    refuses(Invented.place(), "{\"answer\":\"9\"}", "not one of the options");
     refuses(Invented.place(), "{\"answer\":\"sound\"}", "not one of the options");
     refuses(Invented.place(), "{\"answer\":2}", "must be a text");
   }

@@ -12,8 +12,13 @@ import quarterturn.session.PromptText;
 import quarterturn.unit.Turn;
 
 class ScriptPromptTest {
+  private static final String PLACE = ",\"place\":\"Neck relief, part 1 of 4: Before you start\"}";
+
+  /** A prompt's line without its place, which each has at its end. */
   private static String shown(Prompt prompt) {
-    return ScriptPlay.of(new ScriptedBench(prompt), new byte[0]).printed().get(0);
+    String line = ScriptPlay.of(new ScriptedBench(prompt), new byte[0]).printed().get(0);
+    assertThat(line).endsWith(PLACE);
+    return line.replace(PLACE, "}");
   }
 
   @Test
@@ -71,7 +76,9 @@ class ScriptPromptTest {
   @Test
   void waitSaysHowLongAndUntilWhen() {
     assertThat(shown(Invented.settle()))
-        .endsWith("\"minutes\":10,\"until\":\"2027-03-01T10:10:00Z\",\"rest\":false}");
+        .endsWith(
+            "\"minutes\":10,\"until\":\"2027-03-01T10:10:00Z\","
+                + "\"meanwhile\":\"You may play another instrument.\",\"rest\":false}");
     assertThat(shown(Invented.rest())).contains("\"minutes\":1440,");
   }
 
@@ -83,7 +90,8 @@ class ScriptPromptTest {
         .containsExactly(
             "{\"prompt\":\"done\",\"step\":\"end\",\"text\":\"The relief stands in the"
                 + " window.\",\"hazards\":[],\"why\":\"The relief stands in the"
-                + " window.\",\"outcome\":\"in window\"}");
+                + " window.\",\"outcome\":\"in window\""
+                + PLACE);
     ScriptPlay over = ScriptPlay.of(new ScriptedBench(Invented.handOver()));
     assertThat(over.status()).isEqualTo(1);
     assertThat(over.printed().get(0)).startsWith("{\"prompt\":\"hand-over\"");

@@ -150,8 +150,9 @@ class ScriptQuestionsTest {
     happened(example);
     assertThat(bytes.toString(StandardCharsets.UTF_8))
         .contains(
-            "\"options\":[\"start\",\"setup\",\"rehearse\",\"watch\",\"quit\"],"
-                + "\"listed\":[{\"name\":\"start\",\"label\":\"Start neck relief\",\"detail\":");
+            "\"options\":[\"start\",\"setup\",\"relief-check\",\"buzz\",\"stage\",\"rehearse\","
+                + "\"watch\",\"history\",\"quit\"],"
+                + "\"listed\":[{\"name\":\"start\",\"label\":\"Neck relief\",\"detail\":");
   }
 
   @Test

@@ -130,15 +130,22 @@ public final class BenchDialogue implements Dialogue {
     return left;
   }
 
+  private List<String> leaving() {
+    List<String> parting = session.overview().parting();
+    List<String> lines = new ArrayList<>();
+    if (!parting.isEmpty()) {
+      lines.add("Before you leave: " + String.join(" ", parting));
+    }
+    lines.add("If you leave now: " + session.standing() + ".");
+    return lines;
+  }
+
   /** Asks whether to leave. */
   public void leave() {
     asking =
         new Asking(
             Question.Choose.sure(
-                "Leave now?",
-                List.of("If you leave now: " + session.standing() + "."),
-                "Type yes to leave",
-                "Anything else stays."),
+                "Leave now?", leaving(), "Type yes to leave", "Anything else stays."),
             answer -> left = answer.toLowerCase(Locale.ROOT).matches("y|yes|quit"));
   }
 

@@ -116,6 +116,7 @@ final class SchemaKeys {
               "^(advised|undo|(tighten|loosen) " + TURN + ")$");
       case "limit" -> amount("At most this far: 1/4 turn or less.", "^" + TURN + "$");
       case "felt" -> felt();
+      case "meanwhile" -> text("What may be done until it is over.");
       case "for" -> amount("How long: 10 min, 24 h, 2 days.", "^[0-9]{1,4} ?(min|h|days?)$");
       case "short" ->
           word(

@@ -194,11 +194,12 @@ final class StepReader {
     Integer minutes = values.parsed(step.fields().required("for"), Amounts::minutes);
     boolean rest = values.truth(step.fields().optional("rest"));
     Set<Fact> facts = establishes(step.fields());
+    String meanwhile = values.fixed(step.fields().optional("meanwhile"));
     Words said = step.said().with(words.shortcut(step.fields()));
     Scalar go = forks.way(step.fields().required("go"));
     return minutes == null || go == null
         ? null
-        : new Step.Wait(step.id(), said, step.mark(), minutes, rest, facts, go.text());
+        : new Step.Wait(step.id(), said, step.mark(), minutes, rest, facts, meanwhile, go.text());
   }
 
   private @Nullable Step call(Begun step) {

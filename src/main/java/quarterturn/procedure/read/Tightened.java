@@ -51,6 +51,7 @@ record Tightened(Limits own, Limits program) {
           minutes(wait),
           wait.rest(),
           wait.establishes(),
+          wait.meanwhile(),
           wait.go());
     }
     return step;

@@ -125,7 +125,8 @@ final class SheetFold {
                 this::unsaid,
                 left -> () -> standing = left.standing(),
                 this::unsaid,
-                end -> () -> ended = end))
+                end -> () -> ended = end,
+                discarded -> () -> standing = discarded.standing()))
         .run();
   }
 

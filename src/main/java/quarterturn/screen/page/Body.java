@@ -1,6 +1,7 @@
 package quarterturn.screen.page;
 
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.screen.state.Model;
@@ -10,20 +11,21 @@ import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Prompt;
 
 /**
- * Draws the middle of the page: the step's text, picture, controls and a line for hints. Where
- * there is too little room the text goes first, then the controls, then the picture.
+ * Draws the middle of the page: the step's text, picture, controls and what is said of the last
+ * key. Where there is too little room the picture goes first; then the text scrolls, and answers to
+ * choose from scroll with it, below their question.
  */
 final class Body {
-  private static final int LEAST_TEXT = 3;
   private static final int WIDEST_TEXT = 92;
   private static final int LEAST_PICTURE = 3;
+  private static final int MOST_PINNED = 2;
   private static final int NARROWEST_TEXT = 28;
 
   private final Model model;
   private final int width;
   private final int rows;
-  private final List<Line> text;
-  private final int textRows;
+  private final List<String> said;
+  private final Pane text;
   private final List<Line> facts;
   private final Canvas controls;
   private final @Nullable Canvas beside;
@@ -35,9 +37,9 @@ final class Body {
     this.width = width;
     this.rows = rows;
     int inner = width - 4;
-    // A blank row above the text, one between the text and the rest, and one for the hint. A longer
-    // hint covers what is above it for a moment, so that nothing jumps.
-    int room = rows - 3;
+    said = model.message().isEmpty() ? List.of() : Wrap.lines(model.message(), width - 6);
+    // A blank row above the text, one between the text and the rest, and one for the hint at least.
+    int room = rows - 2 - Math.max(1, said.size());
     boolean turning = model.prompt() instanceof Prompt.TurnRod;
     beside = turning ? Pictures.of(model, inner - NARROWEST_TEXT - 2, room - 1) : null;
     int column = beside == null ? inner : inner - beside.width() - 2;
@@ -48,18 +50,57 @@ final class Body {
             : List.of();
     List<Line> full = Flow.of(model, wide, false);
     List<Line> brief = Flow.of(model, wide, true);
-    int least = Math.min(LEAST_TEXT, full.size());
-    controls = Controls.of(model, zone, Math.min(inner, WIDEST_TEXT), room - least);
-    int most = room - controls.height() - (facts.isEmpty() ? 0 : facts.size() + 1);
-    // A picture has a blank row of its own; at a reading a hint may rather cover the last control.
-    int left = most - (model.prompt() instanceof Prompt.Measure ? 0 : 1);
-    Canvas withFull = picture(inner, left - full.size());
-    Canvas withBrief = picture(inner, left - brief.size());
+    Options options = Options.of(model, Math.min(inner, WIDEST_TEXT));
+    Canvas drawn =
+        options.none()
+            ? Controls.of(model, zone, Math.min(inner, WIDEST_TEXT))
+            : drawn(options, inner);
+    int most = Math.max(0, room - drawn.height() - (facts.isEmpty() ? 0 : facts.size() + 1));
+    Canvas withFull = picture(inner, most - full.size() - 1);
+    Canvas withBrief = picture(inner, most - brief.size() - 1);
     // Hazards that were accepted before are only named where that makes room for the step itself.
     boolean shorten = full.size() > most || (withFull == null && withBrief != null);
-    text = shorten ? brief : full;
+    List<Line> lines = shorten ? brief : full;
     below = shorten ? withBrief : withFull;
-    textRows = Math.min(text.size(), most);
+    boolean together = !options.none() && lines.size() > most;
+    controls = together ? new Canvas(inner, 0) : drawn;
+    text = together ? flow(lines, options, wide, room) : pane(lines, Math.min(lines.size(), most));
+  }
+
+  private Pane pane(List<Line> lines, int shown) {
+    return Pane.of(lines, lines.size(), List.of(), shown, model.scroll(), -1, -1);
+  }
+
+  /** The text and the answers below it, in which the marked answer is in view. */
+  private Pane flow(List<Line> lines, Options options, int wide, int room) {
+    List<Line> all = new ArrayList<>(lines);
+    all.add(Line.BLANK);
+    int before = all.size();
+    all.addAll(options.lines());
+    List<Line> pinned = question(wide);
+    boolean follow = !model.byHand() && options.first() >= 0;
+    return Pane.of(
+        all,
+        Math.max(0, lines.size() - pinned.size()),
+        pinned,
+        room,
+        model.scroll(),
+        follow ? before + options.first() : -1,
+        follow ? before + options.last() : -1);
+  }
+
+  /** The last sentence of the step's text, which asks for the answer. */
+  private List<Line> question(int wide) {
+    String[] sentences = model.prompt().said().text().strip().split("(?<=[.?!:])\\s+");
+    List<Line> lines =
+        Line.wrapped("►", Ink.STRONG, sentences[sentences.length - 1], Ink.PLAIN, wide);
+    return lines.subList(0, Math.min(MOST_PINNED, lines.size()));
+  }
+
+  private static Canvas drawn(Options options, int inner) {
+    Canvas canvas = new Canvas(inner, options.lines().size());
+    Line.draw(canvas, 0, 0, options.lines(), 0, options.lines().size());
+    return canvas;
   }
 
   private @Nullable Canvas picture(int inner, int left) {
@@ -71,43 +112,36 @@ final class Body {
     return beside == null && below == null && Pictures.of(model, 2 * width, 2 * rows) != null;
   }
 
-  /** Most lines that the text can be scrolled down. */
-  int mostScroll() {
-    return Math.max(0, text.size() - textRows);
+  /** The first line of the text that is in view. */
+  int scroll() {
+    return text.from();
   }
 
   Canvas draw() {
     Canvas canvas = new Canvas(width, rows);
-    int at = 1 + textRows + 1;
+    int at = 1 + text.rows() + 1;
     if (beside != null) {
       canvas.paste(2, 1, beside);
-      int column = 2 + beside.width() + 2;
-      Line.draw(canvas, column, at, facts, 0, facts.size());
+      Line.draw(canvas, 2 + beside.width() + 2, at, facts, 0, facts.size());
       at = Math.max(at + facts.size(), 1 + beside.height()) + 1;
-      drawText(canvas, column);
-    } else {
-      drawText(canvas, 2);
     }
+    text.draw(canvas, beside == null ? 2 : 2 + beside.width() + 2, 1);
     if (below != null) {
       canvas.paste(2, at, below);
       at += below.height() + 1;
     }
     canvas.paste(2, at, controls);
-    history(canvas, at + controls.height() + 2, rows - 1);
+    history(canvas, at + controls.height() + 2, rows - Math.max(1, said.size()));
     message(canvas);
     return canvas;
   }
 
   private void message(Canvas canvas) {
-    if (model.message().isEmpty()) {
-      return;
-    }
-    List<String> lines = Wrap.lines(model.message(), width - 6);
-    for (int i = 0; i < lines.size(); i++) {
-      int row = rows - lines.size() + i;
+    for (int i = 0; i < said.size(); i++) {
+      int row = rows - said.size() + i;
       canvas.row(0, row, width, ' ', Ink.PLAIN);
       canvas.put(2, row, i == 0 ? "!" : " ", Ink.STRONG);
-      canvas.put(4, row, lines.get(i), Ink.STRONG);
+      canvas.put(4, row, said.get(i), Ink.STRONG);
     }
   }
 
@@ -120,21 +154,5 @@ final class Body {
     if (history != null) {
       canvas.paste(2, to - history.height() - 1, history);
     }
-  }
-
-  private void drawText(Canvas canvas, int column) {
-    int from = Math.min(model.scroll(), mostScroll());
-    Line.draw(canvas, column, 1, text, from, textRows);
-    int below = text.size() - from - textRows;
-    if (below > 0) {
-      mark(canvas, textRows + 1, "▼ PgDn, " + below + " more");
-    }
-    if (from > 0) {
-      mark(canvas, 0, "▲ PgUp");
-    }
-  }
-
-  private static void mark(Canvas canvas, int row, String words) {
-    canvas.put(canvas.width() - 2 - Canvas.cells(words), row, words, Ink.STRONG);
   }
 }

@@ -14,6 +14,7 @@ import quarterturn.unit.Printable;
 public final class CardView {
   private static final int WIDEST = 92;
   private static final int FOOT = 2;
+  private static final int TOP = Head.ROWS + 3;
 
   private CardView() {}
 
@@ -38,18 +39,13 @@ public final class CardView {
     Head.draw(canvas, overview);
     int inner = Math.min(width - 4, WIDEST);
     canvas.put(2, Head.ROWS + 1, " " + Wrap.cut(card.title(), inner - 2) + " ", Ink.NOW);
+    List<String> said = message.isEmpty() ? List.of() : Wrap.lines(message, width - 6);
     List<Line> text = text(card, inner);
-    List<String> asks =
-        card instanceof Question.Asked asked ? Wrap.lines(asked.asks(), inner) : List.of();
-    int controls = asks.isEmpty() ? 1 : asks.size() + 1;
-    int top = Head.ROWS + 3;
-    int room = height - top - controls - FOOT - 3;
-    int from = Math.max(0, Math.min(scroll, text.size() - room));
-    Line.draw(canvas, 2, top, text, from, room);
-    if (text.size() > from + room) {
-      canvas.put(2, top + room, "▼ PgDn, more below");
-    }
-    int at = top + Math.min(room, text.size()) + 1;
+    List<String> asks = asks(card, inner);
+    int room = room(asks, said.size(), height);
+    Pane pane = Pane.of(text, text.size(), List.of(), Math.min(room, text.size()), scroll, -1, -1);
+    pane.draw(canvas, 2, TOP);
+    int at = TOP + pane.rows() + 1;
     for (String line : asks) {
       canvas.put(2, at++, line, Ink.STRONG);
     }
@@ -63,15 +59,31 @@ public final class CardView {
           card instanceof Question.Asked asked && asked.hidden(),
           Math.min(62, inner - 4));
     }
-    message(canvas, message, height - FOOT - 1, width - 6);
+    for (int i = 0; i < said.size(); i++) {
+      int row = height - FOOT - said.size() + i;
+      canvas.row(0, row, canvas.width(), ' ', Ink.PLAIN);
+      canvas.put(2, row, i == 0 ? "!" : " ", Ink.STRONG);
+      canvas.put(4, row, said.get(i), Ink.STRONG);
+    }
     canvas.row(0, height - FOOT, width, '─', Ink.PLAIN);
     Foot.keys(canvas, height - 1, hints(card), width - 4);
     return canvas;
   }
 
-  /** How many lines a card takes at a width. */
-  public static int lines(Question card, int width) {
-    return text(card, Math.min(width - 4, WIDEST)).size();
+  private static List<String> asks(Question card, int width) {
+    return card instanceof Question.Asked asked ? Wrap.lines(asked.asks(), width) : List.of();
+  }
+
+  /** Rows for a card's text, above what it asks, the field, and what is said of the last key. */
+  private static int room(List<String> asks, int said, int height) {
+    int controls = asks.isEmpty() ? 1 : asks.size() + 1;
+    return Math.max(1, height - TOP - controls - FOOT - 2 - Math.max(1, said));
+  }
+
+  /** Most lines that a card can be scrolled down. */
+  public static int mostScroll(Question card, int width, int height) {
+    int inner = Math.min(width - 4, WIDEST);
+    return Math.max(0, text(card, inner).size() - room(asks(card, inner), 1, height));
   }
 
   private static List<Line> text(Question card, int width) {
@@ -95,16 +107,6 @@ public final class CardView {
         Wrap.cut(hidden ? "*".repeat(rest.length()) : rest, cells - Canvas.cells(before)));
     canvas.cursor(cursor, row);
     canvas.put(at + cells, row, " ]", Ink.STRONG);
-  }
-
-  private static void message(Canvas canvas, String message, int bottom, int width) {
-    List<String> lines = message.isEmpty() ? List.of() : Wrap.lines(message, width);
-    for (int i = 0; i < lines.size(); i++) {
-      int row = bottom - lines.size() + 1 + i;
-      canvas.row(0, row, canvas.width(), ' ', Ink.PLAIN);
-      canvas.put(2, row, i == 0 ? "!" : " ", Ink.STRONG);
-      canvas.put(4, row, lines.get(i), Ink.STRONG);
-    }
   }
 
   private static List<KeyHints.Hint> hints(Question card) {

@@ -2,12 +2,8 @@ package quarterturn.screen.page;
 
 import java.time.Duration;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
-import quarterturn.procedure.condition.Feel;
 import quarterturn.quick.TypedAhead;
 import quarterturn.screen.state.Draft;
 import quarterturn.screen.state.Field;
@@ -19,19 +15,17 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Prompt;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Decimals;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
 /** Draws what the person answers with: options, a field or a bar. */
 final class Controls {
-  private static final DateTimeFormatter UNTIL =
-      DateTimeFormatter.ofPattern("EEEE d MMMM, HH:mm", Locale.ENGLISH);
-
   private Controls() {}
 
-  /** A canvas with the controls, of the given width and as high as needed. */
-  static Canvas of(Model model, ZoneId zone, int width, int mostRows) {
+  /** A canvas with the controls, as high as needed; answers to choose from are {@link Options}. */
+  static Canvas of(Model model, ZoneId zone, int width) {
     Prompt prompt = model.prompt();
     Draft draft = model.draft();
     if (draft instanceof Draft.Naming naming) {
@@ -46,19 +40,14 @@ final class Controls {
         new Prompt.Cases<>(
             tell -> lines(width, "Press Enter when it is done."),
             caution -> lines(width, "Press u: I have read this and will do it. (Not Enter.)"),
-            choose -> options(choose, (Draft.Picking) draft, width, mostRows),
+            choose -> new Canvas(width, 0),
             write -> writing((Draft.Writing) draft, width),
             measure -> reading(measure, (Draft.Reading) draft, width),
-            turn -> turning(turn, draft, width, mostRows),
+            turn -> turning(turn, draft, width),
             wait -> waiting(model, wait, zone, width),
             done -> lines(width, "Press Enter to close."),
             over -> lines(width, "Press Enter to close."));
     return prompt.match(cases);
-  }
-
-  private static Canvas options(Prompt.Choose choose, Draft.Picking draft, int width, int rows) {
-    List<String> labels = choose.options().stream().map(Prompt.Option::label).toList();
-    return Options.draw(labels, draft.at(), width, rows);
   }
 
   private static Canvas writing(Draft.Writing draft, int width) {
@@ -68,11 +57,7 @@ final class Controls {
     return canvas;
   }
 
-  private static Canvas turning(Prompt.TurnRod turn, Draft draft, int width, int rows) {
-    if (draft instanceof Draft.Feeling feeling) {
-      List<String> labels = Stream.of(Feel.values()).map(Feel::label).toList();
-      return Options.draw(labels, feeling.at(), width, rows);
-    }
+  private static Canvas turning(Prompt.TurnRod turn, Draft draft, int width) {
     return draft instanceof Draft.Amount amount
         ? amount(turn, amount, width)
         : lines(width, "Press Enter once turned, or when it would not turn.");
@@ -144,10 +129,8 @@ final class Controls {
       words.add("It is over. Press Enter to go on.");
     } else {
       Duration left = Duration.between(model.now(), wait.until());
-      words.add(
-          TimerBar.words(left)
-              + " left, until "
-              + UNTIL.withZone(zone).format(wait.until().plusSeconds(59)));
+      words.add(TimerBar.words(left) + " left, until " + new Dates(zone).over(wait.until()));
+      words.addAll(Wrap.lines("Meanwhile: " + wait.meanwhile(), width));
       words.addAll(Wrap.lines("You can close the program; it will go on waiting.", width));
     }
     boolean lifting = model.draft() instanceof Draft.Lifting;

@@ -37,13 +37,18 @@ public final class Foot {
     keys(canvas, canvas.height() - 1, KeyHints.of(model, pictureHidden), room);
   }
 
-  /** Draws as many key hints as fit; the last, which leads to all the keys, always does. */
+  /**
+   * Draws as many key hints as fit, closer together where that makes room for all; the last, which
+   * leads to all the keys, always does.
+   */
   public static void keys(Canvas canvas, int row, List<KeyHints.Hint> hints, int room) {
+    int cells = hints.stream().mapToInt(KeyHints.Hint::cells).sum();
+    int gap = cells + 3 * (hints.size() - 1) <= room ? 3 : 2;
     KeyHints.Hint last = hints.get(hints.size() - 1);
     int at = 2;
     for (KeyHints.Hint hint : hints.subList(0, hints.size() - 1)) {
-      if (at + hint.cells() + 3 + last.cells() <= room + 2) {
-        at = hint.draw(canvas, at, row) + 3;
+      if (at + hint.cells() + gap + last.cells() <= room + 2) {
+        at = hint.draw(canvas, at, row) + gap;
       }
     }
     last.draw(canvas, at, row);

@@ -18,18 +18,22 @@ public final class Head {
 
   public static void draw(Canvas canvas, Overview overview) {
     int room = canvas.width() - 4;
-    String right = Wrap.cut(overview.stage() + "  ·  " + overview.role().word(), room / 2);
+    String whole = overview.stage() + "  ·  " + overview.role().word();
+    String right =
+        Canvas.cells(whole) <= room / 2 ? whole : Wrap.cut(overview.stage(), room * 2 / 3);
     String left = Wrap.cut(overview.instrument(), room - Canvas.cells(right) - 2);
     canvas.put(2, 0, left, Ink.STRONG);
     canvas.put(canvas.width() - 2 - Canvas.cells(right), 0, right);
     if (!overview.parts().isEmpty()) {
-      parts(canvas, overview.parts(), overview.part(), room);
+      parts(canvas, overview, room);
     }
     canvas.row(0, 2, canvas.width(), '─', Ink.PLAIN);
   }
 
   /** Draws the present part's name and as many of its neighbours' as fit. */
-  private static void parts(Canvas canvas, List<String> parts, int now, int room) {
+  private static void parts(Canvas canvas, Overview overview, int room) {
+    List<String> parts = overview.parts();
+    int now = overview.part();
     String count = (now + 1) + " of " + parts.size();
     int from = now;
     int to = now + 1;
@@ -51,17 +55,17 @@ public final class Head {
       if (i > from) {
         at = canvas.put(at, 1, "  ");
       }
-      at = part(canvas, at, parts.get(i), i, now);
+      at = part(canvas, at, parts.get(i), i == now, overview.done().contains(i));
     }
     canvas.put(at, 1, to < parts.size() ? " …" : "");
     canvas.put(canvas.width() - 2 - Canvas.cells(count), 1, count);
   }
 
-  private static int part(Canvas canvas, int at, String part, int index, int now) {
-    if (index == now) {
+  private static int part(Canvas canvas, int at, String part, boolean now, boolean done) {
+    if (now) {
       return canvas.put(at, 1, " " + NOW + " " + part + " ", Ink.NOW);
     }
-    return canvas.put(at, 1, (index < now ? DONE : LATER) + " " + part);
+    return canvas.put(at, 1, (done ? DONE : LATER) + " " + part);
   }
 
   private static int cells(String part) {

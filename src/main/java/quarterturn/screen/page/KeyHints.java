@@ -2,6 +2,7 @@ package quarterturn.screen.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.screen.state.Command;
 import quarterturn.screen.state.Draft;
 import quarterturn.screen.state.Model;
@@ -14,7 +15,6 @@ import quarterturn.session.Prompt;
 /** The keys that work at present, the most useful first and the key for the list of keys last. */
 public final class KeyHints {
   private static final Hint ACCEPT = new Hint("Enter", "accept");
-  private static final List<Hint> MARKING = List.of(new Hint("1-9 ↑ ↓", "mark"), ACCEPT);
   private static final List<Hint> CLOSING = List.of(new Hint("Enter", "close"));
 
   private KeyHints() {}
@@ -48,18 +48,18 @@ public final class KeyHints {
   private static List<Hint> onTop(Model model, boolean pictureHidden) {
     List<Hint> out = new ArrayList<>(own(model));
     boolean typing = model.draft().typing();
-    if (pictureHidden) {
-      out.add(new Hint(Command.PICTURE.shown(typing), "picture"));
-    }
     if (NamingKeys.may(model) && !(model.draft() instanceof Draft.Naming)) {
       out.add(new Hint(Command.LINE.shown(typing), "by name"));
-    }
-    if (model.prompt().said().why() != null) {
-      out.add(new Hint(Command.WHY.shown(typing), "why"));
     }
     if (!model.prompt().ended()) {
       out.add(new Hint(Command.BACK.shown(typing), "take back"));
       out.add(new Hint(Command.LEAVE.shown(typing), "leave"));
+    }
+    if (model.prompt().said().why() != null) {
+      out.add(new Hint(Command.WHY.shown(typing), "why"));
+    }
+    if (pictureHidden) {
+      out.add(new Hint(Command.PICTURE.shown(typing), "picture"));
     }
     out.add(new Hint(Command.LOG.shown(typing), "log"));
     out.add(new Hint(Command.KEYS.shown(typing), "keys"));
@@ -79,7 +79,7 @@ public final class KeyHints {
             new Prompt.Cases<>(
                 tell -> List.of(new Hint("Enter", "done")),
                 caution -> List.of(new Hint("u", "understood")),
-                choose -> MARKING,
+                choose -> marking(choose.options().size()),
                 write -> List.of(ACCEPT),
                 measure -> reading((Draft.Reading) draft),
                 turn -> turning(draft, turn),
@@ -88,15 +88,19 @@ public final class KeyHints {
                 over -> CLOSING));
   }
 
+  private static List<Hint> marking(int size) {
+    return List.of(new Hint("1-" + size + " ↑ ↓", "mark"), ACCEPT);
+  }
+
   private static List<Hint> reading(Draft.Reading draft) {
     return draft.typing()
-        ? List.of(ACCEPT, new Hint("Esc", "out of field"))
+        ? List.of(ACCEPT, new Hint("Esc", "out"))
         : List.of(new Hint("Enter", "into the field"));
   }
 
   private static List<Hint> turning(Draft draft, Prompt.TurnRod turn) {
     if (draft instanceof Draft.Feeling) {
-      return MARKING;
+      return marking(Feel.values().length);
     }
     if (draft instanceof Draft.Amount) {
       return List.of(ACCEPT, new Hint("Tab", "other way"), new Hint("Esc", "back"));

@@ -2,48 +2,59 @@ package quarterturn.screen.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import quarterturn.screen.terminal.Canvas;
+import java.util.stream.Stream;
+import quarterturn.procedure.condition.Feel;
+import quarterturn.screen.state.Draft;
+import quarterturn.screen.state.Model;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
+import quarterturn.session.Prompt;
 
-/** Draws numbered options, one of which can be marked. */
-final class Options {
-  private Options() {}
+/**
+ * Numbered answers, one of which can be marked.
+ *
+ * @param lines the answers, wrapped
+ * @param first index of the marked answer's first line, or -1
+ * @param last index of its last line, or -1
+ */
+record Options(List<Line> lines, int first, int last) {
+  private static final int INDENT = 5;
 
-  /**
-   * The options; where not all fit, those around the marked one.
-   *
-   * @param at index of the marked option, or -1
-   */
-  static Canvas draw(List<String> labels, int at, int width, int mostRows) {
-    List<Integer> owner = new ArrayList<>();
-    List<String> lines = new ArrayList<>();
-    for (int i = 0; i < labels.size(); i++) {
-      for (String line : Wrap.lines(labels.get(i), width - 6)) {
-        boolean first = owner.isEmpty() || owner.get(owner.size() - 1) != i;
-        lines.add((first ? String.format("%2d  ", i + 1) : "    ") + line);
-        owner.add(i);
-      }
+  /** The answers that the model's prompt and draft have; none where nothing is chosen. */
+  static Options of(Model model, int width) {
+    if (model.draft() instanceof Draft.Feeling feeling) {
+      return of(Stream.of(Feel.values()).map(Feel::label).toList(), feeling.at(), width);
     }
-    int rows = Math.min(lines.size(), Math.max(1, mostRows));
-    int marked = Math.max(0, owner.indexOf(at));
-    int from = Math.max(0, Math.min(marked - rows / 2, lines.size() - rows));
-    Canvas canvas = new Canvas(width, rows);
-    for (int r = 0; r < rows; r++) {
-      boolean on = owner.get(from + r) == at;
-      canvas.put(0, r, on ? "►" : " ", Ink.STRONG);
-      canvas.put(1, r, lines.get(from + r) + " ", on ? Ink.NOW : Ink.PLAIN);
-    }
-    if (from > 0) {
-      more(canvas, 0, "▲ more");
-    }
-    if (from + rows < lines.size()) {
-      more(canvas, rows - 1, "▼ more");
-    }
-    return canvas;
+    return model.prompt() instanceof Prompt.Choose choose
+            && model.draft() instanceof Draft.Picking picking
+        ? of(choose.options().stream().map(Prompt.Option::label).toList(), picking.at(), width)
+        : new Options(List.of(), -1, -1);
   }
 
-  private static void more(Canvas canvas, int row, String words) {
-    canvas.put(canvas.width() - Canvas.cells(words), row, words, Ink.STRONG);
+  private static Options of(List<String> labels, int at, int width) {
+    List<Line> lines = new ArrayList<>();
+    int first = -1;
+    int last = -1;
+    for (int i = 0; i < labels.size(); i++) {
+      boolean on = i == at;
+      first = on ? lines.size() : first;
+      String lead = number(on, i);
+      for (String line : Wrap.lines(labels.get(i), width - INDENT - 2)) {
+        Ink ink = on ? Ink.NOW : Ink.PLAIN;
+        lines.add(new Line(lead, Ink.STRONG, INDENT - 1, " " + line + " ", ink));
+        lead = "";
+      }
+      last = on ? lines.size() - 1 : last;
+    }
+    return new Options(lines, first, last);
+  }
+
+  /** The mark and the number before an answer. */
+  static String number(boolean on, int index) {
+    return (on ? "►" : " ") + String.format("%2d", index + 1);
+  }
+
+  boolean none() {
+    return lines.isEmpty();
   }
 }

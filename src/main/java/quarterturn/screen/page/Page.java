@@ -40,16 +40,17 @@ public final class Page {
     return canvas;
   }
 
-  /** Most lines that the view on top can be scrolled down at this size. */
-  public static int mostScroll(Model model, ZoneId zone, int width, int height) {
+  /** The model with the line on top that is on top at this size. */
+  public static Model settled(Model model, ZoneId zone, int width, int height) {
     if (TooSmall.is(width, height)) {
-      return model.scroll();
+      return model;
     }
     int rows = height - Head.ROWS - Foot.rows(height);
     int main = mainWidth(width);
-    return model.layer() == Layer.NONE
-        ? new Body(model, zone, main, rows).mostScroll()
-        : Layers.mostScroll(lines(model, zone, main), rows);
+    return model.scrolledTo(
+        model.layer() == Layer.NONE
+            ? new Body(model, zone, main, rows).scroll()
+            : Math.min(model.scroll(), Layers.mostScroll(lines(model, zone, main), rows)));
   }
 
   private static int mainWidth(int width) {
@@ -110,6 +111,12 @@ public final class Page {
 
   private static List<Line> leave(Model model, int width) {
     List<Line> out = new ArrayList<>();
+    List<String> parting = model.overview().parting();
+    if (!parting.isEmpty()) {
+      out.add(Line.heading("Before you leave:"));
+      parting.forEach(one -> out.addAll(Line.wrapped("►", Ink.STRONG, one, Ink.PLAIN, width)));
+      out.add(Line.BLANK);
+    }
     out.addAll(Line.wrapped("The instrument would be left like this:", width));
     out.addAll(Line.wrapped("►", Ink.STRONG, model.standing(), Ink.STRONG, width));
     out.add(Line.BLANK);

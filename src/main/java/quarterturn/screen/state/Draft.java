@@ -32,8 +32,14 @@ public sealed interface Draft {
    * A choice of one of several options.
    *
    * @param at index of the marked option, or -1 before the person has marked one
+   * @param typed whether it was marked by its number, which a further digit may go on with
    */
-  record Picking(int at) implements Keyed {}
+  record Picking(int at, boolean typed) implements Keyed {
+    /** A choice that was not marked by a number. */
+    public Picking(int at) {
+      this(at, false);
+    }
+  }
 
   /**
    * A reading being typed.

@@ -33,15 +33,9 @@ final class Keystrokes {
     return choose.options().stream().map(Prompt.Option::id).toList().indexOf(option);
   }
 
-  /** The keys that mark an option: a digit, then arrows for the tenth and later ones. */
+  /** The keys that mark an option by its number, and take it. */
   private static List<Key> marked(int index) {
-    List<Key> keys = new ArrayList<>();
-    keys.add(new Key.Typed('1' + Math.min(8, index)));
-    for (int i = 8; i < index; i++) {
-      keys.add(Key.Named.DOWN);
-    }
-    keys.add(Key.Named.ENTER);
-    return keys;
+    return typed(String.valueOf(index + 1));
   }
 
   private static List<Key> typed(String text) {

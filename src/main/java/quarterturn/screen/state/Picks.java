@@ -11,10 +11,11 @@ public final class Picks {
   private Picks() {}
 
   static Next key(Model model, Prompt.Choose choose, Key key) {
-    int now = ((Draft.Picking) model.draft()).at();
-    int to = moved(now, choose.options().size(), key);
-    if (to != now) {
-      return Next.show(model.with(new Draft.Picking(to)));
+    Draft.Picking draft = (Draft.Picking) model.draft();
+    int now = draft.at();
+    int to = moved(now, draft.typed(), choose.options().size(), key);
+    if (to != now || (now >= 0 && digit(key) == now + 1)) {
+      return Next.show(model.with(new Draft.Picking(to, digit(key) >= 0)));
     }
     if (key == Key.Named.ENTER && now >= 0) {
       return Next.send(model, new Answer.Chose(choose.options().get(now).id()));
@@ -38,9 +39,20 @@ public final class Picks {
 
   /** The index that a key marks: a digit's own, or the neighbour for an arrow. */
   public static int moved(int now, int size, Key key) {
-    if (key instanceof Key.Typed typed) {
-      int number = Character.digit(typed.codePoint(), 10) - 1;
-      return number >= 0 && number < size ? number : now;
+    return moved(now, false, size, key);
+  }
+
+  /**
+   * The index that a key marks, where a number may have two digits.
+   *
+   * @param typed whether what is marked was marked by a digit, which this one may go on with
+   */
+  public static int moved(int now, boolean typed, int size, Key key) {
+    int digit = digit(key);
+    if (digit >= 0) {
+      int longer = typed ? 10 * (now + 1) + digit : 0;
+      int number = longer > 0 && longer <= size ? longer : digit;
+      return number > 0 && number <= size ? number - 1 : now;
     }
     if (key == Key.Named.DOWN) {
       return Math.min(size - 1, now + 1);
@@ -49,5 +61,10 @@ public final class Picks {
       return now < 0 ? size - 1 : Math.max(0, now - 1);
     }
     return now;
+  }
+
+  /** The digit that a key types, or -1. */
+  public static int digit(Key key) {
+    return key instanceof Key.Typed typed ? Character.digit(typed.codePoint(), 10) : -1;
   }
 }

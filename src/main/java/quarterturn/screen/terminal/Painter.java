@@ -13,11 +13,13 @@ import java.util.Map;
 
 /** Paints a {@link Canvas} on the terminal, sending only what changed. */
 final class Painter {
+  private final BridgeTerminal terminal;
   private final TerminalScreen screen;
   private final boolean colour;
   private final Map<Ink, Map<Integer, TextCharacter>> known = new EnumMap<>(Ink.class);
 
   Painter(BridgeTerminal terminal, boolean colour) throws IOException {
+    this.terminal = terminal;
     this.screen = new TerminalScreen(terminal);
     this.colour = colour;
     screen.startScreen();
@@ -26,13 +28,19 @@ final class Painter {
   /**
    * Paints a canvas.
    *
-   * @param whole whether to send every cell
+   * @param whole whether to clear the window first and send every cell
    */
   void paint(Canvas canvas, boolean whole) throws IOException {
     screen.doResizeIfNecessary();
+    if (whole) {
+      // Else a terminal may clear its window with the ink of the last letter.
+      terminal.resetColorAndSGR();
+    }
+    screen.clear();
     for (int r = 0; r < canvas.height(); r++) {
       for (int c = 0; c < canvas.width(); c++) {
-        if (canvas.at(c, r) != Canvas.TAIL) {
+        boolean blank = canvas.at(c, r) == ' ' && canvas.inkAt(c, r) == Ink.PLAIN;
+        if (!blank && canvas.at(c, r) != Canvas.TAIL) {
           screen.setCharacter(c, r, character(canvas.at(c, r), canvas.inkAt(c, r)));
         }
       }

@@ -27,9 +27,43 @@ public final class Answers {
           corrected -> new Answer.Correct(),
           Answers::none,
           Answers::none,
+          Answers::none,
           Answers::none);
 
+  private static final Event.Cases<String> STEP =
+      new Event.Cases<>(
+          Answers::nowhere,
+          Answers::nowhere,
+          Event.Told::step,
+          Event.Noted::step,
+          Event.Adjusted::step,
+          Event.Chose::step,
+          Event.Read::step,
+          Answers::nowhere,
+          Answers::nowhere,
+          Event.Turned::step,
+          Event.Recalled::step,
+          Answers::nowhere,
+          Event.Waited::step,
+          Answers::nowhere,
+          Event.ReadBack::step,
+          Answers::nowhere,
+          Answers::nowhere,
+          Answers::nowhere,
+          Answers::nowhere,
+          Answers::nowhere,
+          Answers::nowhere);
+
   private Answers() {}
+
+  /** Id of the step at which an event says that something was done; empty for any other event. */
+  static String step(Event event) {
+    return event.match(STEP);
+  }
+
+  private static String nowhere(Event event) {
+    return "";
+  }
 
   /** Whether an event records an answer; the engine writes the other events of its own accord. */
   public static boolean is(Event event) {

@@ -2,10 +2,13 @@ package quarterturn.session.engine;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.BuzzCure;
 import quarterturn.craft.ContactMap;
@@ -18,6 +21,7 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.session.Answer;
+import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.session.Handover;
 import quarterturn.session.Overview;
@@ -147,6 +151,25 @@ public final class Engine {
     return places;
   }
 
+  /**
+   * The state that a session left its instrument in.
+   *
+   * @param events all its events, oldest first
+   */
+  public String standing(List<Event> events) {
+    try {
+      State state = replay(events);
+      return state.pending().open() == null ? Standing.of(state) : left(events);
+    } catch (RecordMismatchException changed) {
+      return left(events);
+    }
+  }
+
+  /** As {@link #standing}, from the events alone, where the procedure can't be read. */
+  public static String left(List<Event> events) {
+    return Standing.of(events);
+  }
+
   /** The last end of each procedure that leaves something to a repairer. */
   List<Handover.Point> forRepairer(State state) {
     Map<String, Handover.Point> points = new LinkedHashMap<>();
@@ -180,24 +203,53 @@ public final class Engine {
     String source =
         kind == null || state.style() == null ? null : kind.target(state.style()).source();
     return new Overview(
-            session,
-            instrument,
-            kind,
-            window,
-            source,
-            state.started().role(),
-            procedure.title(),
-            parts,
-            Math.max(0, parts.indexOf(part)),
-            trail(state),
-            state.history().net(),
-            state.history().today(now),
-            library.limits().day(),
-            rodPlace(state, procedure),
-            walk.stages(state, now).all(),
-            contact(state, kind))
+        session,
+        instrument,
+        kind,
+        window,
+        source,
+        state.started().role(),
+        stage(state, procedure),
+        parts,
+        Math.max(0, parts.indexOf(part)),
+        done(state, procedure, parts, parts.indexOf(part)),
+        trail(state),
+        state.history().net(),
+        state.history().today(now),
+        library.limits().day(),
+        rodPlace(state, procedure),
+        walk.stages(state, now).all(),
+        contact(state, kind),
+        Standing.parting(state))
         .reading(others(state))
         .guided(library.results().guide());
+  }
+
+  /** The titles of the procedures that the session is in, callers first. */
+  private String stage(State state, Procedure procedure) {
+    return state.position().nowhere()
+        ? procedure.title()
+        : state.position().places().stream()
+            .map(place -> library.procedure(place.procedure()).title())
+            .distinct()
+            .collect(Collectors.joining(": "));
+  }
+
+  /** The parts before the present one in which a step was answered since the procedure began. */
+  private static Set<Integer> done(
+      State state, Procedure procedure, List<String> parts, int present) {
+    List<Place> path = state.position().path();
+    int from = Math.max(0, path.lastIndexOf(new Place(procedure.id(), procedure.begin())));
+    Set<String> answered = new HashSet<>();
+    Corrections.standing(state.log()).forEach(event -> answered.add(Answers.step(event)));
+    Set<Integer> done = new HashSet<>();
+    for (Place place : path.subList(from, path.size())) {
+      if (place.procedure().equals(procedure.id()) && answered.contains(place.step())) {
+        done.add(parts.indexOf(procedure.step(place.step()).words().part()));
+      }
+    }
+    done.removeIf(part -> part < 0 || part >= present);
+    return done;
   }
 
   /** The readings of other quantities than relief. */

@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Fact;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.session.Event;
@@ -78,6 +80,26 @@ public final class EngineQuestions {
   static final String BEFORE = "Read this before you go on.";
 
   private EngineQuestions() {}
+
+  /** What may be done during a wait whose sheet says nothing of it. */
+  static String meanwhile(State state) {
+    return "You may play another instrument. Leave this one "
+        + (state.bench().has(Fact.AT_PITCH) ? "at pitch" : "as it is")
+        + ", without a capo, away from sun and heat.";
+  }
+
+  /** What a question of the engine's own is called in a record, or null for any other. */
+  public static @Nullable String title(String id) {
+    return switch (id) {
+      case RESUME -> "Went on after a break";
+      case RECALL -> "Was the turn made before the break";
+      case KIND -> "What instrument is it";
+      case STYLE -> "How does the player play";
+      case NEEDS -> "Results that are missing or stale";
+      case SINCE -> "What was done since the last session";
+      default -> null;
+    };
+  }
 
   /**
    * Words after a break: when the person left, in what state, the last three actions, what went
@@ -160,7 +182,8 @@ public final class EngineQuestions {
             corrected -> "took the last answer back",
             left -> "",
             resumed -> "",
-            ended -> ""));
+            ended -> "",
+            discarded -> ""));
   }
 
   /** The shortest text for what a step says, without blanks to fill. */

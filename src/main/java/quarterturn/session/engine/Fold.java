@@ -70,7 +70,8 @@ final class Fold {
             corrected -> correct(before, corrected),
             left -> state,
             resumed -> comeback.resumed(state.backTo(null), before, resumed),
-            ended -> state.backTo(null).with(state.pending().ended(ended))));
+            ended -> state.backTo(null).with(state.pending().ended(ended)),
+            discarded -> state));
   }
 
   /**

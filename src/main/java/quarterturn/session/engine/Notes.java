@@ -42,7 +42,8 @@ final class Notes {
                 corrected -> notes("The last answer was taken back. Give it again."),
                 left -> notes(),
                 resumed -> notes(),
-                ended -> notes()));
+                ended -> notes(),
+                discarded -> notes()));
   }
 
   private static List<String> notes(String... notes) {

@@ -175,7 +175,7 @@ final class Prompter {
     Guard.Ruling ruling = null;
     if (step instanceof Step.TurnRod && state.pending().waiting() != null) {
       PromptText said = said(state, step.id(), EngineQuestions.REST, null);
-      return show(wait(state, said, state.pending().waiting(), true));
+      return show(wait(state, said, state.pending().waiting(), true, null));
     }
     if (step instanceof Step.TurnRod turn) {
       ruling = walk.rule(state, turn, now);
@@ -233,7 +233,7 @@ final class Prompter {
       Instant until = now.plus(Duration.ofMinutes(wait.minutes()));
       return record(new Event.WaitBegan(now, wait.id(), until));
     }
-    return show(wait(state, said(state, wait, null, now), waiting, wait.rest()));
+    return show(wait(state, said(state, wait, null, now), waiting, wait.rest(), wait.meanwhile()));
   }
 
   private Next ended(State state, Step.End end, boolean handOver, Instant now) {
@@ -301,9 +301,15 @@ final class Prompter {
         .toList();
   }
 
-  private static Prompt wait(State state, PromptText said, Event.WaitBegan waiting, boolean rest) {
+  private static Prompt wait(
+      State state,
+      PromptText said,
+      Event.WaitBegan waiting,
+      boolean rest,
+      @Nullable String meanwhile) {
     boolean mayLift = state.started().role() == Role.TECHNICIAN;
-    return new Prompt.Wait(said, waiting.at(), waiting.until(), rest, mayLift);
+    String may = meanwhile != null ? meanwhile : EngineQuestions.meanwhile(state);
+    return new Prompt.Wait(said, waiting.at(), waiting.until(), rest, mayLift, may);
   }
 
   private Next turn(State state, Step.TurnRod step, Guard.@Nullable Ruling ruling, Instant now) {

@@ -1,5 +1,6 @@
 package quarterturn.session.engine;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
@@ -110,6 +111,27 @@ final class Standing {
             ? "relief not yet read"
             : "relief last read: " + last.read().bracket();
     return (pitch ? "strings at pitch, " : "strings as found, ") + rod + ", " + read;
+  }
+
+  /** What to do with key and strings before one leaves, a sentence each. */
+  static List<String> parting(State state) {
+    boolean turning = state.pending().open() != null;
+    boolean turned = !state.history().turns().isEmpty() && readSinceTurn(state) == null;
+    boolean slack =
+        state.bench().has(Fact.DETUNED) || (turned && !state.bench().has(Fact.AT_PITCH));
+    if (state.pending().ended() != null || !(turning || slack)) {
+      return List.of();
+    }
+    List<String> parting = new ArrayList<>();
+    parting.add("Take the key out of the truss rod nut.");
+    parting.add(
+        state.bench().has(Fact.NECK_LOOSE)
+            ? "Leave the strings slack, and lay the instrument flat: its neck is loose."
+            : "Tune all strings back to pitch.");
+    if (turning) {
+      parting.add("When you come back, you are asked how far the nut was turned.");
+    }
+    return parting;
   }
 
   /** Whether the rod did not move when it was last tried. */

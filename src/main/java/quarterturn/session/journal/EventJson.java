@@ -86,7 +86,8 @@ final class EventJson {
         .kind("corrected", Event.Corrected.class, "at step")
         .kind("left", Event.Left.class, "at standing")
         .kind("resumed", Event.Resumed.class, "at elsewhere? carried?")
-        .kind("ended", Event.Ended.class, "at step hand-over outcome why");
+        .kind("ended", Event.Ended.class, "at step hand-over outcome why")
+        .kind("discarded", Event.Discarded.class, "at standing");
   }
 
   /** The JSON of an earlier reading, without frets where the kind's convention was used. */

@@ -67,6 +67,7 @@ public final class Dues {
     Event.Ended ended = glance.ended();
     return possible(glance.last())
         && possible(glance.waitingUntil())
+        && possible(glance.discarded())
         && possible(ended == null ? null : ended.at());
   }
 
@@ -96,16 +97,16 @@ public final class Dues {
   }
 
   /**
-   * The re-check after the last finished session that turned the rod, or null. There is none where
-   * the rod was turned again since, or the instrument was handed over.
+   * The re-check after the last session that is over and turned the rod, or null. There is none
+   * where the rod was turned again since, or the instrument was handed over.
    */
   private static @Nullable Due afterTurn(
       String name, List<Store.Glance> of, Limits.Rechecks rechecks) {
-    Store.Glance turned = lastEnded(of.stream().filter(g -> g.turned() != null).toList());
-    if (turned == null || turned.ended() == null || turned.ended().handOver()) {
+    Store.Glance turned = lastOver(of.stream().filter(g -> g.turned() != null).toList());
+    Instant end = turned == null ? null : turned.over();
+    if (turned == null || end == null || handedOver(turned) != null) {
       return null;
     }
-    Instant end = turned.ended().at();
     Instant read = Instant.MIN;
     for (Store.Glance other : of) {
       if (after(other.turned(), end) || after(handedOver(other), end)) {
@@ -123,13 +124,15 @@ public final class Dues {
         : null;
   }
 
-  /** The re-check a season after the last finished session, or null where another began since. */
+  /**
+   * The re-check a season after the last session that is over, or null where another began since.
+   */
   private static @Nullable Due season(String name, List<Store.Glance> of, Limits.Recheck season) {
-    Store.Glance last = lastEnded(of);
-    if (last == null || last.ended() == null) {
+    Store.Glance last = lastOver(of);
+    Instant end = last == null ? null : last.over();
+    if (last == null || end == null) {
       return null;
     }
-    Instant end = last.ended().at();
     boolean later = of.stream().anyMatch(g -> after(g.started(), end));
     return later ? null : due(name, last, end, Due.Why.SEASON, season);
   }
@@ -146,10 +149,10 @@ public final class Dues {
         end);
   }
 
-  private static Store.@Nullable Glance lastEnded(List<Store.Glance> of) {
+  private static Store.@Nullable Glance lastOver(List<Store.Glance> of) {
     return of.stream()
-        .filter(g -> g.ended() != null)
-        .max(Comparator.comparing(g -> Objects.requireNonNull(g.ended()).at()))
+        .filter(g -> g.over() != null)
+        .max(Comparator.comparing(g -> Objects.requireNonNull(g.over())))
         .orElse(null);
   }
 

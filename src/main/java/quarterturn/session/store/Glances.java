@@ -34,7 +34,8 @@ final class Glances {
         contents.notice(),
         contents.damaged(),
         at(last(events, Event.OnRod.class, e -> e.changes() != null)),
-        at(last(events, Event.Read.class, e -> e.quantity() == Quantity.RELIEF && !e.missing())));
+        at(last(events, Event.Read.class, e -> e.quantity() == Quantity.RELIEF && !e.missing())),
+        at(last(events, Event.Discarded.class, e -> true)));
   }
 
   /** Whether a wait begins or ends with an event. */
@@ -60,6 +61,6 @@ final class Glances {
   /** The glance for a file that can't be read. */
   static Store.Glance unreadable(String name, String notice) {
     return new Store.Glance(
-        name, null, null, null, null, null, null, null, null, notice, true, null, null);
+        name, null, null, null, null, null, null, null, null, notice, true, null, null, null);
   }
 }

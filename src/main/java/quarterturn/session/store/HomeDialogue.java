@@ -1,7 +1,10 @@
 package quarterturn.session.store;
 
+import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
@@ -11,35 +14,45 @@ import quarterturn.procedure.Results;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.NotUnderstoodException;
 
-/** Asks what to do: go on with something due or unfinished, or begin something new. */
+/**
+ * Asks what to do: go on with something due or unfinished, begin something new, or look at what was
+ * done. What has several answers of its own is a page, from which Esc, typed {@code back}, leads
+ * back.
+ */
 public final class HomeDialogue implements Dialogue {
-  private static final List<String> GREETING =
-      List.of(
-          "quarterturn: setting up a fretted instrument, one safe turn at a time.",
-          "It does not replace a qualified repairer. Local rules come first.");
-  private static final String REHEARSE =
-      "Practise without an instrument. Nothing can break, and at the end you see the neck as it"
-          + " really was.";
+  private static final String BACK = "back";
 
-  private static final String BEGIN = "Begin";
-
-  private final List<String> greeting;
-  private final List<Item> begun;
-  private final List<Item> offered;
-  private final List<Item> own;
-  private final List<Item> further;
   private final Results results;
   private final List<String> instruments;
   private final Consumer<Choice> proving;
+  private final Past past;
+  private final HomePages pages;
+  private final Deque<HomePages.Page> open = new ArrayDeque<>();
   private @Nullable Choice choice;
 
   /** An option to go on with or begin something, and the choice it stands for. */
   public record Item(Question.Option option, Choice choice) {}
 
+  /** What is on record, to look at or to discard. */
+  public interface Past {
+    /** Every session in a sentence, the newest first. */
+    List<String> all() throws IOException;
+
+    /** What was read and turned on an instrument. */
+    List<String> history(String instrument) throws IOException;
+
+    /** The state that an unfinished session left its instrument in. */
+    String standing(String session) throws IOException;
+
+    void discard(String session) throws IOException;
+  }
+
   /** The person's choice. */
-  public sealed interface Choice {
+  public sealed interface Choice
+      permits Choice.Resume, Choice.Begin, Choice.Rehearse, Choice.Quit, Further {
     record Resume(String session) implements Choice {}
 
     /**
@@ -59,6 +72,41 @@ public final class HomeDialogue implements Dialogue {
     record Quit() implements Choice {}
   }
 
+  /** What a choice leads to within the dialogue. */
+  sealed interface Further extends Choice {
+    /** What can be done with one instrument. */
+    record Instrument(String name) implements Further {}
+
+    /**
+     * The stages that can be begun alone.
+     *
+     * @param instrument the user's instrument, or null where it is asked for
+     */
+    record Stages(@Nullable String instrument) implements Further {}
+
+    /** The records that can be looked at. */
+    record Records() implements Further {}
+
+    /**
+     * What was done.
+     *
+     * @param instrument the user's instrument, or null for every session
+     */
+    record History(@Nullable String instrument) implements Further {}
+
+    /** The sessions that can be discarded. */
+    record Discards() implements Further {}
+
+    /** The question whether to discard a session. */
+    record Discard(String session) implements Further {}
+
+    /** The discarding of a session. */
+    record Discarded(String session) implements Further {}
+
+    /** The page before. */
+    record Back() implements Further {}
+  }
+
   /**
    * A dialogue without a choice yet.
    *
@@ -75,45 +123,14 @@ public final class HomeDialogue implements Dialogue {
       Results results,
       List<OwnProcedure> own,
       Collection<String> instruments,
-      Consumer<Choice> proving) {
-    this.greeting = Stream.concat(GREETING.stream(), said.stream()).toList();
-    this.begun = List.copyOf(begun);
+      Consumer<Choice> proving,
+      Past past) {
     this.results = results;
     this.instruments = List.copyOf(instruments);
     this.proving = proving;
-    this.offered = offered(results);
-    this.own = own.stream().map(one -> new Item(one.option(own, BEGIN), begin(one.id()))).toList();
-    this.further = further();
-  }
-
-  private static Choice begin(String procedure) {
-    return new Choice.Begin(procedure, null, Role.BEGINNER);
-  }
-
-  /** The options to begin a procedure of the program, the usual one first. */
-  private static List<Item> offered(Results results) {
-    List<Item> out = new ArrayList<>();
-    for (Results.Offer offer : results.shown()) {
-      String name = out.isEmpty() ? "start" : offer.procedure();
-      out.add(offered(name, "Start " + offer.start(), offer.about(), begin(offer.procedure())));
-    }
-    return out;
-  }
-
-  /** The options to rehearse and to quit. */
-  private static List<Item> further() {
-    return List.of(
-        offered("rehearse", "Rehearse on a simulated neck", REHEARSE, new Choice.Rehearse(false)),
-        offered(
-            "watch",
-            "Watch a rehearsal that plays by itself",
-            "See how it is done.",
-            new Choice.Rehearse(true)),
-        offered("quit", "Quit", "", new Choice.Quit()));
-  }
-
-  private static Item offered(String name, String label, String detail, Choice choice) {
-    return new Item(new Question.Option(name, label, detail, BEGIN), choice);
+    this.past = past;
+    this.pages = new HomePages(said, begun, results, own, this.instruments);
+    open.push(pages.home());
   }
 
   /** The choice; to quit, where nothing was chosen. */
@@ -121,81 +138,106 @@ public final class HomeDialogue implements Dialogue {
     return choice == null ? new Choice.Quit() : choice;
   }
 
-  private List<Item> items() {
-    return Stream.of(begun, offered, own, further).flatMap(List::stream).toList();
-  }
-
   @Override
-  public Question.@Nullable Choose question() {
-    return choice != null
-        ? null
-        : new Question.Choose(
-            "",
-            greeting,
-            "What would you like to do?",
-            help(),
-            items().stream().map(Item::option).toList());
-  }
-
-  private String help() {
-    List<String> names =
-        Stream.of(offered, own, further)
-            .flatMap(List::stream)
-            .map(item -> item.option().name())
-            .toList();
-    return "Type a number from the list, "
-        + String.join(", ", names).replaceAll(", (?=quit$)", " or ")
-        + "; or a procedure and one of your instruments, and technician for short texts.";
+  public @Nullable Question question() {
+    return choice != null ? null : open.getFirst().question();
   }
 
   @Override
   public List<String> words() {
-    Stream<String> names = items().stream().map(item -> item.option().name());
+    Stream<String> names = open.getFirst().items().stream().map(item -> item.option().name());
     Stream<String> procedures = results.offers().stream().map(Results.Offer::procedure);
-    return Stream.of(names, procedures, instruments.stream(), Stream.of(Role.TECHNICIAN.word()))
+    return Stream.of(
+            names, procedures, instruments.stream(), Stream.of(BACK, Role.TECHNICIAN.word()))
         .flatMap(words -> words)
         .distinct()
         .toList();
   }
 
   @Override
-  public Taken take(String typed) {
+  public boolean back() {
+    boolean some = open.size() > 1;
+    if (some) {
+      open.pop();
+    }
+    return some;
+  }
+
+  @Override
+  public Taken take(String typed) throws RefusedException, IOException {
+    HomePages.Page page = open.getFirst();
     String wish = typed.strip().toLowerCase(Locale.ROOT);
+    if (page.shows() || (wish.equals(BACK) && open.size() > 1)) {
+      back();
+      return Taken.SILENTLY;
+    }
     Choice named = named(wish);
-    Choice wanted = named != null ? named : listed(wish);
+    Choice wanted = named != null ? named : page.listed(wish);
     if (wanted == null) {
-      throw new NotUnderstoodException(help());
+      throw new NotUnderstoodException(page.help());
+    }
+    if (wanted instanceof Further further) {
+      return go(further);
     }
     proving.accept(wanted);
     choice = wanted;
     return Taken.SILENTLY;
   }
 
+  private Taken go(Further further) throws RefusedException, IOException {
+    if (further instanceof Further.Discarded discarded) {
+      try {
+        past.discard(discarded.session());
+      } catch (IOException e) {
+        throw new RefusedException(String.valueOf(e.getMessage()));
+      }
+      pages.without(discarded.session());
+      open.clear();
+      open.push(pages.home());
+      return Taken.briefly("Discarded: " + discarded.session() + ". It is kept, and marked so.");
+    }
+    if (further instanceof Further.Back) {
+      back();
+    } else {
+      open.push(page(further));
+    }
+    return Taken.SILENTLY;
+  }
+
+  private HomePages.Page page(Further further) throws RefusedException {
+    try {
+      if (further instanceof Further.Instrument of) {
+        return pages.instrument(of.name());
+      } else if (further instanceof Further.Stages of) {
+        return pages.stages(of.instrument());
+      } else if (further instanceof Further.History of) {
+        String instrument = of.instrument();
+        return instrument == null
+            ? HomePages.shown("Every session", past.all())
+            : HomePages.shown("History of " + instrument, past.history(instrument));
+      } else if (further instanceof Further.Discard of) {
+        return HomePages.sure(of.session(), past.standing(of.session()));
+      }
+      return further instanceof Further.Records ? pages.records() : pages.discards();
+    } catch (IOException e) {
+      throw new RefusedException(String.valueOf(e.getMessage()));
+    }
+  }
+
   /**
-   * The choice for a typed line such as "relief-check blue-bass technician", or null for any other.
+   * The choice for a typed line such as "relief-check blue-bass technician" or "discard SESSION",
+   * or null for any other.
    */
   private @Nullable Choice named(String wish) {
-    List<String> words = List.of(wish.split("\\s+"));
+    List<String> words = new ArrayList<>(List.of(wish.split("\\s+")));
     boolean technician = words.size() == 3 && words.get(2).equals(Role.TECHNICIAN.word());
+    if (words.size() == 2 && words.get(0).equals(HomePages.DISCARD)) {
+      return pages.unfinished(words.get(1)) ? new Further.Discard(words.get(1)) : null;
+    }
     if ((words.size() != 2 && !technician) || !instruments.contains(words.get(1))) {
       return null;
     }
     return new Choice.Begin(
         words.get(0), words.get(1), technician ? Role.TECHNICIAN : Role.BEGINNER);
-  }
-
-  /** The choice of a listed option, or null; the program's own words go before the user's names. */
-  private @Nullable Choice listed(String wish) {
-    List<Item> items = items();
-    if (wish.matches("[1-9]\\d{0,3}") && Integer.parseInt(wish) <= items.size()) {
-      return items.get(Integer.parseInt(wish) - 1).choice();
-    }
-    String name = wish.equals("s") ? "start" : wish.equals("q") ? "quit" : wish;
-    return Stream.of(offered, further, own, begun)
-        .flatMap(List::stream)
-        .filter(item -> name.equals(item.option().name()))
-        .map(Item::choice)
-        .findFirst()
-        .orElse(null);
   }
 }

@@ -3,6 +3,7 @@ package quarterturn.session.store;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import quarterturn.procedure.InWindow;
 import quarterturn.session.Carried.Stop;
 import quarterturn.session.Event;
 import quarterturn.session.Neck;
@@ -68,7 +69,7 @@ record OpeningQuestions(Dates dates) {
     double net = neck.counted().stream().mapToDouble(past -> past.turn().turns()).sum();
     String way = net > 0 ? " tighter" : " looser";
     parts.add("in all " + (net == 0 ? "as found" : new Turn(net) + way + " than found"));
-    neck.stops().forEach(stop -> parts.add("stopped: " + stop.outcome()));
+    neck.stops().forEach(stop -> parts.add("stopped: " + InWindow.shown(stop.outcome())));
     return String.join("; ", parts) + ".";
   }
 

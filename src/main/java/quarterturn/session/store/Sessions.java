@@ -144,8 +144,10 @@ public record Sessions(
     if (events.isEmpty() || !(events.get(0) instanceof Event.Started started)) {
       throw new IOException("session " + session + " holds nothing yet; start a new one");
     }
-    if (events.get(events.size() - 1) instanceof Event.Ended) {
-      throw new RecordMismatchException("this session has ended");
+    Event last = events.get(events.size() - 1);
+    if (last instanceof Event.Ended || last instanceof Event.Discarded) {
+      throw new RecordMismatchException(
+          last instanceof Event.Ended ? "this session has ended" : "this session was discarded");
     }
     return started;
   }
@@ -159,6 +161,44 @@ public record Sessions(
     String kind = was.kind() != null ? was.kind() : opening.neck().kind();
     Wish wish = new Wish(was.procedure(), was.instrument(), kind, was.style(), was.role());
     return new Beginning(library, wish, session, opening.ofKind(kind));
+  }
+
+  /**
+   * The state that an unfinished session left its instrument in.
+   *
+   * @throws RecordMismatchException where it has ended or was discarded
+   */
+  public String standing(String session) throws IOException {
+    started(session);
+    return standing(store.read(session).events());
+  }
+
+  private String standing(List<Event> events) throws IOException {
+    Library library;
+    try {
+      library = library(((Event.Started) events.get(0)).procedure());
+    } catch (IOException | UnreadableException lost) {
+      return Engine.left(events);
+    }
+    return new Engine(library, new BeliefAdvisor()).standing(events);
+  }
+
+  /**
+   * Discards an unfinished session: it is kept and not offered any more.
+   *
+   * @return the state that its instrument is left in
+   * @throws RecordMismatchException where it has ended or was discarded
+   */
+  public String discard(String session) throws IOException {
+    started(session);
+    try (Journal journal = store.open(session)) {
+      List<Event> events = journal.found().events();
+      Instant last = events.get(events.size() - 1).at();
+      String standing = standing(events);
+      Instant at = now().isBefore(last) ? last : now();
+      journal.append(List.of(new Event.Discarded(at, standing)));
+      return standing;
+    }
   }
 
   private Instant now() {

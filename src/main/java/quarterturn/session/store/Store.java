@@ -61,6 +61,7 @@ public final class Store {
    * @param damaged whether the session can't be resumed
    * @param turned when the rod last moved, or null
    * @param relief when the relief was last read, or null
+   * @param discarded when it was discarded, or null
    */
   public record Glance(
       String name,
@@ -75,13 +76,19 @@ public final class Store {
       @Nullable String notice,
       boolean damaged,
       @Nullable Instant turned,
-      @Nullable Instant relief) {
+      @Nullable Instant relief,
+      @Nullable Instant discarded) {
     /**
      * Whether the session can be resumed. One that was broken off before its start was recorded has
      * nothing to resume.
      */
     public boolean unfinished() {
-      return started != null && ended == null && !damaged;
+      return started != null && ended == null && discarded == null && !damaged;
+    }
+
+    /** When the session ended or was discarded, or null. */
+    @Nullable Instant over() {
+      return ended == null ? discarded : ended.at();
     }
 
     /** The name of the session's instrument, or of its kind where the instrument has none. */

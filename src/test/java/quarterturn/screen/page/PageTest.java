@@ -185,14 +185,69 @@ public class PageTest {
   }
 
   @Test
+  void whoLeavesIsToldFirstWhatToDoWithKeyAndStrings() {
+    Overview turning =
+        Invented.overview(4, List.of(), 0).parting(List.of("Take the key out.", "Tune up."));
+    Model model =
+        Model.of(Invented.LOOSEN, turning, "in the middle of a rod turn", Invented.NOON)
+            .with(Layer.LEAVE);
+    String text = Page.draw(model, ZoneOffset.UTC, 60, 18).text();
+    assertThat(text.indexOf("Take the key out.")).isGreaterThan(text.indexOf("Before you leave:"));
+    assertThat(text.indexOf("in the middle")).isGreaterThan(text.indexOf("Tune up."));
+  }
+
+  /** A list that is too long for the window scrolls below its question, which stays in view. */
+  @Test
+  void aLongListOfAnswersIsReachedAtTheSmallestSize() {
+    List<Prompt.Option> options = new ArrayList<>();
+    for (int i = 1; i <= 14; i++) {
+      options.add(new Prompt.Option("o" + i, "Answer number " + i));
+    }
+    String asked = "Look at all of it, in good light, and take your time. Which is it?";
+    PromptText said = Invented.said("list", asked, null, List.of(Invented.FORCE));
+    Model model = model(new Prompt.Choose(said, options), 1, 0);
+    String top = Page.draw(model, ZoneOffset.UTC, 60, 18).text();
+    assertThat(top).contains("Which is it?");
+    assertThat(top).contains("▼ PgDn, more below");
+    Model down = model;
+    for (int i = 0; i < 5; i++) {
+      Model next = Update.key(down, Key.Named.PAGE_DOWN).model();
+      down = Page.settled(next, ZoneOffset.UTC, 60, 18);
+    }
+    String end = Page.draw(down, ZoneOffset.UTC, 60, 18).text();
+    assertThat(end).contains("14  Answer number 14");
+    assertThat(end).contains("▲ PgUp, more above");
+    assertThat(end).contains("► Which is it?");
+    Model typed = Update.key(model, new Key.Typed('1')).model();
+    typed = Update.key(typed, new Key.Typed('3')).model();
+    assertThat(typed.draft()).isEqualTo(new Draft.Picking(12, true));
+    String marked =
+        Page.draw(typed.saying("A refusal that is said."), ZoneOffset.UTC, 60, 18).text();
+    assertThat(marked).contains("►13  Answer number 13");
+    assertThat(marked).contains("► Which is it?");
+    assertThat(marked).contains("! A refusal that is said.");
+  }
+
+  /** The step's own keys come first, then how to take an answer back and how to leave. */
+  @Test
+  void aReadingFieldNamesTheKeysThatTakeBackAndLeave() {
+    for (int width : new int[] {60, 80, 140}) {
+      String text = Page.draw(model(Invented.MEASURE, 2, 0), ZoneOffset.UTC, width, 24).text();
+      assertThat(text).contains("F4 take back");
+      assertThat(text).contains("F10 leave");
+    }
+  }
+
+  @Test
   void scrollingStopsAtTheEnd() {
     Model far = model(Invented.CAUTION, 0, 0).scrolled(500);
-    int most = Page.mostScroll(far, ZoneOffset.UTC, 60, 18);
-    assertThat(most).isGreaterThan(0);
-    String text = Page.draw(far.scrolledAtMost(most), ZoneOffset.UTC, 60, 18).text();
+    Model settled = Page.settled(far, ZoneOffset.UTC, 60, 18);
+    assertThat(settled.scroll()).isGreaterThan(0);
+    assertThat(settled.scroll()).isLessThan(500);
+    String text = Page.draw(settled, ZoneOffset.UTC, 60, 18).text();
     assertThat(text).contains("Tune every string");
     assertThat(text).doesNotContain("PgDn");
-    assertThat(Page.mostScroll(far, ZoneOffset.UTC, 80, 24)).isEqualTo(0);
+    assertThat(Page.settled(far, ZoneOffset.UTC, 80, 24).scroll()).isEqualTo(0);
   }
 
   @Test
@@ -289,13 +344,15 @@ public class PageTest {
             evil,
             List.of(evil),
             0,
+            java.util.Set.of(),
             List.of(),
             quarterturn.unit.Turn.NONE,
             quarterturn.unit.Turn.NONE,
             java.time.Duration.ofHours(24),
             evil,
             List.of(),
-            null);
+            null,
+            List.of());
     Prompt prompt = new Prompt.Choose(said, List.of(new Prompt.Option("a", evil)));
     for (Layer layer : Layer.values()) {
       Model model = Model.of(prompt, overview, evil, Invented.NOON).with(layer).saying(evil);

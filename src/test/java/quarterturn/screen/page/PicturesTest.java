@@ -6,6 +6,7 @@ import static com.google.common.truth.Truth.assertWithMessage;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.Window;
@@ -46,13 +47,15 @@ class PicturesTest {
         "t",
         List.of(),
         0,
+        Set.of(),
         trail,
         Turn.NONE,
         Turn.NONE,
         Duration.ofHours(24),
         null,
         List.of(),
-        null);
+        null,
+        List.of());
   }
 
   /**

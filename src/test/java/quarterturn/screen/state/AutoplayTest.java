@@ -3,6 +3,7 @@ package quarterturn.screen.state;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,6 +39,36 @@ class AutoplayTest {
     }
     assertThat(bench.prompt().ended()).isTrue();
     assertThat(autoplay.next(model)).isNull();
+  }
+
+  @Test
+  void thePersonPausesItStepsItAndSetsItsPace() throws Exception {
+    PracticeBench bench = Practising.on(NamedNeck.RIGHT);
+    Player player = new Player(bench, bench::truth, 1);
+    Autoplay autoplay = new Autoplay(player);
+    Model model = model(bench);
+    assertThat(autoplay.words(model)).isEqualTo("plays by itself, speed 1");
+    assertThat(autoplay.paces(model, new Key.Typed('+'))).isTrue();
+    assertThat(autoplay.words(model)).isEqualTo("plays by itself, speed 2");
+    assertThat(autoplay.pause(model)).isEqualTo(player.reading().dividedBy(2));
+    assertThat(autoplay.paces(model, new Key.Typed('-'))).isTrue();
+    assertThat(autoplay.paces(model, new Key.Typed(' '))).isTrue();
+    assertThat(autoplay.words(model)).isEqualTo("pausing, speed 1");
+    assertThat(autoplay.next(model)).isNull();
+    assertThat(autoplay.pause(model)).isAtLeast(Duration.ofSeconds(30));
+    assertThat(autoplay.paces(model, Key.Named.RIGHT)).isTrue();
+    assertThat(autoplay.pause(model)).isEqualTo(player.typing());
+    assertThat(autoplay.next(model)).isEqualTo(Key.Named.ENTER);
+    bench.answer(bench.truth());
+    Model then = model(bench);
+    assertThat(autoplay.words(then)).isEqualTo("pausing, speed 1");
+    assertThat(autoplay.next(then)).isNull();
+    assertThat(autoplay.words(then)).isEqualTo("pausing, speed 1");
+    assertThat(autoplay.paces(then, new Key.Typed(' '))).isTrue();
+    assertThat(autoplay.next(then)).isNotNull();
+    assertThat(autoplay.paces(then, new Key.Typed('w'))).isFalse();
+    assertThat(autoplay.meant(new Key.Typed('q'))).isEqualTo(new Key.Function(10));
+    assertThat(autoplay.meant(new Key.Typed('w'))).isEqualTo(new Key.Typed('w'));
   }
 
   @Test

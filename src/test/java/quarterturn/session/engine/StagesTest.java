@@ -17,6 +17,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
+import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 import quarterturn.session.Stage;
 import quarterturn.unit.Bracket;
@@ -140,6 +141,34 @@ class StagesTest {
     play.to("read-low").read("0.40..0.45");
     stale.removeAll(Set.of("pitch", "relief"));
     assertThat(stale(play.bench.overview().stages())).isEqualTo(stale);
+  }
+
+  /** A whine leads past the parts that find a buzz on a fret. */
+  @Test
+  void aPartThatABranchPassedOverIsNotTicked() throws Exception {
+    Play play = Play.of(Play.library("buzz"), Role.BEGINNER, "bass-34", Style.MEDIUM, all(1));
+    while (!(play.prompt() instanceof Prompt.Choose)) {
+      play.ok();
+    }
+    assertThat(play.bench.overview().done()).isEmpty();
+    play.choose("whine");
+    Overview now = play.bench.overview();
+    assertThat(now.parts().get(now.part())).isEqualTo("Other noises");
+    assertThat(now.part()).isGreaterThan(3);
+    assertThat(now.done()).containsExactly(0);
+    assertThat(now.place()).startsWith("Buzz, part " + (now.part() + 1) + " of ");
+    play.give(new Answer.Correct());
+    assertThat(play.bench.overview().done()).isEmpty();
+  }
+
+  @Test
+  void aStageOfASetUpIsNamedBehindIt() throws Exception {
+    Play play = Play.of(SETUP, Role.BEGINNER, "bass-34", Style.MEDIUM);
+    assertThat(play.bench.overview().place()).isEqualTo("Whole set-up, part 1 of 1: Set-up");
+    while (play.prompt().said().procedure().equals("setup")) {
+      play.ok();
+    }
+    assertThat(play.bench.overview().place()).startsWith("Whole set-up: Intake, part 1 of ");
   }
 
   @Test

@@ -1,5 +1,7 @@
 package quarterturn.session.store;
 
+import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import quarterturn.procedure.ShippedRules;
 
@@ -18,6 +20,34 @@ public final class HomeDialogues {
       List<OwnProcedure> own,
       List<String> instruments) {
     return new HomeDialogue(
-        said, begun, ShippedRules.ALL.results(), own, instruments, choice -> {});
+        said, begun, ShippedRules.ALL.results(), own, instruments, choice -> {}, new Told());
+  }
+
+  /** Records that hold two lines; what is discarded is noted. */
+  public static final class Told implements HomeDialogue.Past {
+    public final List<String> discarded = new ArrayList<>();
+
+    @Override
+    public List<String> all() {
+      return List.of("2027-03-01 10:00, Neck relief on practice-bass: open.");
+    }
+
+    @Override
+    public List<String> history(String instrument) {
+      return List.of("History of " + instrument);
+    }
+
+    @Override
+    public String standing(String session) {
+      return "strings detuned, rod turned";
+    }
+
+    @Override
+    public void discard(String session) throws IOException {
+      if (!discarded.isEmpty()) {
+        throw new IOException("session " + session + " is open in another window");
+      }
+      discarded.add(session);
+    }
   }
 }

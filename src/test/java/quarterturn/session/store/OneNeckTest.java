@@ -8,17 +8,25 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
+import quarterturn.session.Due;
+import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.Prompt;
+import quarterturn.session.RecordMismatchException;
+import quarterturn.session.SessionRecord;
+import quarterturn.session.engine.EngineQuestions;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -71,6 +79,65 @@ class OneNeckTest {
       // Freeing it moves it by as much again.
       assertThat(opened.bench().overview().today()).isEqualTo(Turn.QUARTER);
     }
+  }
+
+  @Test
+  void aDiscardedSessionIsNeverOfferedAgainAndItsTurnsCount() throws Exception {
+    String name;
+    Turn today;
+    try (Sessions.Opened opened = sessions.start(WISH)) {
+      name = opened.name();
+      toTurn(opened.bench());
+      opened.bench().answer(new Answer.Turned(Turn.EIGHTH, Feel.SMOOTH));
+      assertThat(assertThrows(IOException.class, () -> sessions.discard(name)))
+          .hasMessageThat()
+          .contains("is open in another window");
+      today = opened.bench().overview().today();
+    }
+    assertThat(today.turns()).isGreaterThan(0.0);
+    assertThat(sessions.dues(NOON).stream().map(Due::resumes)).contains(name);
+    String standing = sessions.standing(name);
+    assertThat(standing).isEqualTo("rod turned, strings not yet back at pitch");
+    assertThat(sessions.discard(name)).isEqualTo(standing);
+    assertThat(sessions.store().sessions().get(0).unfinished()).isFalse();
+    assertThat(sessions.store().sessions().get(0).discarded()).isAtLeast(NOON);
+    // The neck is still to be read a day after its rod was turned.
+    List<Due> dues = sessions.dues(NOON);
+    assertThat(dues.stream().map(Due::why)).containsExactly(Due.Why.DAY, Due.Why.SEASON);
+    assertThat(dues.get(0).come(NOON)).isFalse();
+    assertThat(assertThrows(RecordMismatchException.class, () -> sessions.resume(name)))
+        .hasMessageThat()
+        .isEqualTo("this session was discarded");
+    assertThrows(RecordMismatchException.class, () -> sessions.discard(name));
+    try (Sessions.Opened opened = sessions.start(WISH)) {
+      assertThat(opened.bench().overview().today()).isEqualTo(today);
+    }
+  }
+
+  @Test
+  void aTurnAskedForInADiscardedSessionMayHaveBeenMade() throws Exception {
+    String name;
+    try (Sessions.Opened opened = sessions.start(WISH)) {
+      name = opened.name();
+      toTurn(opened.bench());
+    }
+    assertThat(sessions.discard(name)).contains("in the middle of a rod turn, rod tightened 1/8");
+    try (Sessions.Opened opened = sessions.start(WISH)) {
+      assertThat(opened.bench().overview().today()).isEqualTo(Turn.QUARTER);
+    }
+  }
+
+  @Test
+  void aStopInADiscardedSessionHolds() {
+    List<Event> events =
+        List.of(
+            Samples.started(0, "practice-bass"),
+            new Event.Turned(NOON, "turn", Turn.EIGHTH, Feel.SLIPPED),
+            new Event.Discarded(NOON, "rod turned"));
+    SessionRecord record =
+        SessionRecord.of("a-1", events, ShippedRules.LIMITS, EngineQuestions.KIND);
+    assertThat(Objects.requireNonNull(record).stops()).hasSize(1);
+    assertThat(record.turns()).hasSize(1);
   }
 
   @Test

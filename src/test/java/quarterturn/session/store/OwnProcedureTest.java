@@ -45,9 +45,11 @@ class OwnProcedureTest {
         }) {
       write(name, "");
     }
-    write("nut-clearance.yaml", Files.readString(Path.of("procedures/nut-clearance.yaml")));
+    String nut = Files.readString(Path.of("procedures/nut-clearance.yaml"));
+    write("nut-clearance.yaml", nut);
+    write("my-nut.yaml", nut.replace("procedure: nut-clearance", "procedure: my-nut"));
     assertThat(OwnProcedure.in(own, RESULTS).stream().map(OwnProcedure::id).toList())
-        .containsExactly("nut-clearance");
+        .containsExactly("my-nut");
     assertThat(OwnProcedure.in(null, RESULTS)).isEmpty();
   }
 }

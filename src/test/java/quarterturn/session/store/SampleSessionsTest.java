@@ -36,9 +36,9 @@ import quarterturn.unit.Turn;
 @Tag("slow")
 @Isolated
 class SampleSessionsTest {
-  /** What a procedure that comes with the program words, and may word anew. */
+  /** What the program words, and may word anew; place and meanwhile are said since. */
   private static final Set<String> WORDS =
-      Set.of("text", "first", "why", "labels", "harm", "avoid", "options");
+      Set.of("text", "first", "why", "labels", "harm", "avoid", "options", "place", "meanwhile");
 
   private static final ObjectMapper JSON = new ObjectMapper();
 

@@ -172,6 +172,7 @@ public final class Samples {
         new Event.Noted(at(60), "complaint", "buzzes low down"),
         new Event.Adjusted(at(60), "set-saddles", "saddle-height", "E1", -1.5),
         new Event.Ended(at(29), "finished", false, "in-window", "The relief is in its window."),
-        new Event.Ended(at(29), "stop", true, "no-answer", "The neck gave no answer."));
+        new Event.Ended(at(29), "stop", true, "no-answer", "The neck gave no answer."),
+        new Event.Discarded(at(61), "rod turned, strings not yet back at pitch"));
   }
 }

@@ -140,6 +140,7 @@ class StoreTest {
                 null,
                 false,
                 null,
+                null,
                 null));
   }
 

@@ -1,0 +1,220 @@
+package quarterturn.session.store;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.condition.Role;
+import quarterturn.session.Question;
+import quarterturn.session.store.HomeDialogue.Choice;
+import quarterturn.session.store.HomeDialogue.Further;
+import quarterturn.session.store.HomeDialogue.Item;
+
+/** The pages of the home view: what each of them lists. */
+final class HomePages {
+  static final String DISCARD = "discard";
+
+  private static final List<String> GREETING =
+      List.of(
+          "quarterturn: setting up a fretted instrument, one safe turn at a time.",
+          "It does not replace a qualified repairer. Local rules come first.");
+  private static final String ASKS = "What would you like to do?";
+  private static final String REHEARSE =
+      "Nothing can break, and at the end you see the neck as it really was.";
+  private static final String BEGIN = "Begin";
+  private static final String INSTRUMENTS = "Your instruments";
+  private static final String OWN = "Your own procedures";
+  private static final String MORE = "More";
+
+  private final List<String> greeting;
+  private final List<Item> begun;
+  private final Results results;
+  private final List<OwnProcedure> own;
+  private final List<String> instruments;
+
+  HomePages(
+      List<String> said,
+      List<Item> begun,
+      Results results,
+      List<OwnProcedure> own,
+      List<String> instruments) {
+    this.greeting = Stream.concat(GREETING.stream(), said.stream()).toList();
+    this.begun = new ArrayList<>(begun);
+    this.results = results;
+    this.own = own;
+    this.instruments = instruments;
+  }
+
+  /**
+   * A page.
+   *
+   * @param items what can be chosen; none where it only shows lines
+   * @param help what may be typed
+   */
+  record Page(String title, List<String> lines, String asks, List<Item> items, String help) {
+    boolean shows() {
+      return items.isEmpty();
+    }
+
+    Question question() {
+      return shows()
+          ? new Question.Show(title, lines)
+          : new Question.Choose(
+              title, lines, asks, help, items.stream().map(Item::option).toList());
+    }
+
+    /** The choice of a number or a name, or null; of the same names the program's own wins. */
+    @Nullable Choice listed(String wish) {
+      if (wish.matches("[1-9]\\d{0,3}") && Integer.parseInt(wish) <= items.size()) {
+        return items.get(Integer.parseInt(wish) - 1).choice();
+      }
+      String name = wish.equals("s") ? "start" : wish.equals("q") ? "quit" : wish;
+      return Stream.of(false, true)
+          .flatMap(theirs -> items.stream().filter(item -> theirs(item) == theirs))
+          .filter(item -> name.equals(item.option().name()))
+          .map(Item::choice)
+          .findFirst()
+          .orElse(null);
+    }
+
+    /** Whether an option has a name that the user gave. */
+    private static boolean theirs(Item item) {
+      String group = item.option().group();
+      return !group.equals(BEGIN) && !group.equals(MORE) && !group.isEmpty();
+    }
+  }
+
+  Page home() {
+    List<Item> items = new ArrayList<>(begun);
+    items.addAll(offered(null));
+    own.forEach(one -> items.add(new Item(one.option(own, OWN), begin(one.id(), null))));
+    for (String name : instruments) {
+      items.add(item(name, name, "", INSTRUMENTS, new Further.Instrument(name)));
+    }
+    items.add(
+        item(
+            "rehearse",
+            "Practise on a simulated neck",
+            REHEARSE,
+            MORE,
+            new Choice.Rehearse(false)));
+    items.add(
+        item(
+            "watch",
+            "Watch a session that plays by itself",
+            "See how it is done.",
+            MORE,
+            new Choice.Rehearse(true)));
+    String done = "Every session, and the history of each instrument.";
+    items.add(item("history", "What was done", done, MORE, new Further.Records()));
+    if (!sessions().isEmpty()) {
+      String kept = "It is kept, and its turns still count.";
+      items.add(item(DISCARD, "Discard a session", kept, MORE, new Further.Discards()));
+    }
+    items.add(item("quit", "Quit", "", MORE, new Choice.Quit()));
+    return new Page("", greeting, ASKS, items, help(items));
+  }
+
+  private static String help(List<Item> items) {
+    List<String> names =
+        items.stream()
+            .filter(item -> !Page.theirs(item))
+            .map(item -> item.option().name())
+            .toList();
+    return "Type a number from the list, "
+        + String.join(", ", names).replaceAll(", (?=quit$)", " or ")
+        + "; or a procedure and one of your instruments, and technician for short texts.";
+  }
+
+  /** The options to begin a procedure of the program, the usual one first. */
+  private List<Item> offered(@Nullable String instrument) {
+    List<Item> out = new ArrayList<>();
+    for (Results.Offer offer : results.shown()) {
+      String name = out.isEmpty() ? "start" : offer.procedure();
+      Choice choice = begin(offer.procedure(), instrument);
+      out.add(item(name, offer.start(), offer.about(), BEGIN, choice));
+    }
+    out.add(
+        item(
+            "stage",
+            "One stage alone",
+            "A part of a set-up by itself.",
+            BEGIN,
+            new Further.Stages(instrument)));
+    return out;
+  }
+
+  Page instrument(String name) {
+    List<Item> items = new ArrayList<>(offered(name));
+    items.add(item("history", "What was done", "", MORE, new Further.History(name)));
+    return page(name, List.of(), ASKS, items);
+  }
+
+  Page stages(@Nullable String instrument) {
+    List<Item> items = new ArrayList<>();
+    for (Results.Offer offer : results.stages()) {
+      Choice choice = begin(offer.procedure(), instrument);
+      items.add(item(offer.procedure(), offer.name(), offer.about(), "", choice));
+    }
+    return page("One stage alone", List.of(), "Which one?", items);
+  }
+
+  Page records() {
+    List<Item> items = new ArrayList<>();
+    for (String name : instruments) {
+      items.add(item(name, name, "", "", new Further.History(name)));
+    }
+    items.add(item("all", "Every session", "", "", new Further.History(null)));
+    return page("What was done", List.of(), "Of what?", items);
+  }
+
+  Page discards() {
+    List<Item> items = new ArrayList<>();
+    for (Item one : sessions()) {
+      String session = ((Choice.Resume) one.choice()).session();
+      Question.Option option = one.option();
+      items.add(item(session, option.label(), option.detail(), "", new Further.Discard(session)));
+    }
+    return page("Discard a session", List.of(), "Which one?", items);
+  }
+
+  /** The last question before a session is discarded. */
+  static Page sure(String session, String standing) {
+    Question.Choose asked = DiscardDialogue.question(session, standing);
+    List<Item> items =
+        List.of(
+            new Item(asked.options().get(0), new Further.Discarded(session)),
+            new Item(asked.options().get(1), new Further.Back()));
+    return new Page(asked.title(), asked.lines(), asked.asks(), items, asked.help());
+  }
+
+  static Page shown(String title, List<String> lines) {
+    return new Page(title, lines, "", List.of(), "");
+  }
+
+  private static Page page(String title, List<String> lines, String asks, List<Item> items) {
+    return new Page(title, lines, asks, items, "Type a number or a name from the list, or back.");
+  }
+
+  private List<Item> sessions() {
+    return begun.stream().filter(item -> item.choice() instanceof Choice.Resume).toList();
+  }
+
+  boolean unfinished(String session) {
+    return begun.stream().anyMatch(item -> item.choice().equals(new Choice.Resume(session)));
+  }
+
+  /** Lists a session no more. */
+  void without(String session) {
+    begun.removeIf(item -> item.choice().equals(new Choice.Resume(session)));
+  }
+
+  private static Choice begin(String procedure, @Nullable String instrument) {
+    return new Choice.Begin(procedure, instrument, Role.BEGINNER);
+  }
+
+  private static Item item(String name, String label, String detail, String group, Choice choice) {
+    return new Item(new Question.Option(name, label, detail, group), choice);
+  }
+}
