@@ -60,7 +60,7 @@ class HomeItemsTest {
   }
 
   @Test
-  void aReCheckBeginsReliefOnItsInstrument() {
+  void aReCheckBeginsTheShortCheckOnItsInstrument() {
     Instant end = NOW.minus(Duration.ofHours(26));
     Event.Ended ended = new Event.Ended(end, "done", false, "in-window", "It is in.");
     assertThat(items(List.of(glance("a-1", 27, null, ended))))
@@ -72,7 +72,7 @@ class HomeItemsTest {
                     "A day after the rod was turned, read the relief again."
                         + " Due 2 hours ago (10:00)",
                     "Due"),
-                new HomeDialogue.Choice.Begin("relief", "practice-bass", Role.BEGINNER)));
+                new HomeDialogue.Choice.Begin("relief-check", "practice-bass", Role.BEGINNER)));
   }
 
   @Test

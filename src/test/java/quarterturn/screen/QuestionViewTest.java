@@ -128,11 +128,11 @@ class QuestionViewTest {
   void theMarkedLineIsAlwaysInView() {
     QuestionView top = view(Collections.nCopies(30, option("x", "y")));
     QuestionView view = top;
-    for (int i = 0; i < 40; i++) {
+    for (int i = 0; i < 41; i++) {
       view = view.key(Key.Named.DOWN);
     }
-    assertThat(top.draw(80, 24).text()).doesNotContain("►40  Quit");
-    assertThat(view.draw(80, 24).text()).contains("►40  Quit");
+    assertThat(top.draw(80, 24).text()).doesNotContain("►41  Quit");
+    assertThat(view.draw(80, 24).text()).contains("►41  Quit");
   }
 
   @Test

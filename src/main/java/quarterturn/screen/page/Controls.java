@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.quick.TypedAhead;
 import quarterturn.screen.state.Draft;
 import quarterturn.screen.state.Field;
@@ -58,8 +60,8 @@ final class Controls {
   }
 
   private static Canvas turning(Prompt.TurnRod turn, Draft draft, int width) {
-    return draft instanceof Draft.Amount amount
-        ? amount(turn, amount, width)
+    return draft instanceof Draft.Made made
+        ? made(turn, made, width)
         : lines(width, "Press Enter once turned, or when it would not turn.");
   }
 
@@ -101,25 +103,25 @@ final class Controls {
     return canvas.put(at + cells, row, " ]", Ink.STRONG);
   }
 
-  private static Canvas amount(Prompt.TurnRod turn, Draft.Amount amount, int width) {
-    Canvas canvas = new Canvas(width, 5);
-    canvas.put(0, 0, "Part of a turn, as it really was", Ink.STRONG);
-    int end = field(canvas, 1, amount.field(), true, 14);
-    Turn way = amount.otherWay() ? turn.turn().opposite() : turn.turn();
-    int at = canvas.put(end + 2, 1, way.turns() > 0 ? " tightened " : " loosened ", Ink.NOW);
-    canvas.put(at + 1, 1, way.sense());
-    canvas.put(0, 2, Wrap.cut("that is " + inDegrees(turn, amount), width));
-    canvas.put(0, 3, Wrap.cut("like  1/8   or  45 deg   or  0 when it did not move", width));
-    canvas.put(0, 4, Wrap.cut("Tab = it was the other way", width));
+  private static Canvas made(Prompt.TurnRod turn, Draft.Made made, int width) {
+    List<Line> feels =
+        Options.of(Stream.of(Feel.values()).map(Feel::label).toList(), made.feel(), width).lines();
+    Canvas canvas = new Canvas(width, 2 + feels.size());
+    int end = field(canvas, 0, made.field(), true, 12);
+    Turn way = made.otherWay() ? turn.turn().opposite() : turn.turn();
+    int at = canvas.put(end + 1, 0, way.turns() > 0 ? " tightened " : " loosened ", Ink.NOW);
+    canvas.put(at + 1, 0, Wrap.cut(inDegrees(turn, made), width - at - 1));
+    canvas.put(0, 1, Wrap.cut("like 1/8, 45 deg, or 0; Tab = the other way; feel:", width));
+    Line.draw(canvas, 0, 2, feels, 0, feels.size());
     return canvas;
   }
 
-  private static String inDegrees(Prompt.TurnRod turn, Draft.Amount amount) {
+  private static String inDegrees(Prompt.TurnRod turn, Draft.Made made) {
     try {
-      double degrees = Turns.turned(turn, amount).size().degrees();
+      double degrees = Turns.turned(turn, made).size().degrees();
       return Decimals.print(degrees, 0) + " degrees";
     } catch (NotUnderstoodException notYet) {
-      return "not an amount yet";
+      return "how far?";
     }
   }
 

@@ -29,13 +29,9 @@ final class Flow {
   static List<Line> of(Model model, int width, boolean brief) {
     Prompt prompt = model.prompt();
     List<Line> out = new ArrayList<>();
-    if (model.draft() instanceof Draft.Feeling) {
-      return Line.wrapped(DO, Ink.STRONG, "How did the truss rod nut feel?", Ink.STRONG, width);
-    }
-    if (model.draft() instanceof Draft.Amount amount) {
-      out.addAll(Line.wrapped(NOTE, amount.feel().label() + ".", width));
-      out.addAll(Line.wrapped(DO, Ink.STRONG, "How far did it really turn?", Ink.STRONG, width));
-      return out;
+    if (model.draft() instanceof Draft.Made) {
+      return Line.wrapped(
+          DO, Ink.STRONG, "How far did it really turn, and how did it feel?", Ink.STRONG, width);
     }
     if (prompt instanceof Prompt.Caution caution) {
       return caution(caution, width);

@@ -2,7 +2,6 @@ package quarterturn.screen.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import quarterturn.procedure.condition.Feel;
 import quarterturn.screen.state.Command;
 import quarterturn.screen.state.Draft;
 import quarterturn.screen.state.Model;
@@ -38,8 +37,7 @@ public final class KeyHints {
   static List<Hint> of(Model model, boolean pictureHidden) {
     return switch (model.layer()) {
       case LEAVE -> List.of(new Hint("y", "leave"), new Hint("Esc", "stay"));
-      case KEYS -> List.of(new Hint("any key", "back to the step"));
-      case WHY, LOG, OVERVIEW, PICTURE ->
+      case KEYS, WHY, LOG, OVERVIEW, PICTURE ->
           List.of(new Hint("↑ ↓", "scroll"), new Hint("Esc", "back to the step"));
       case NONE -> onTop(model, pictureHidden);
     };
@@ -99,11 +97,9 @@ public final class KeyHints {
   }
 
   private static List<Hint> turning(Draft draft, Prompt.TurnRod turn) {
-    if (draft instanceof Draft.Feeling) {
-      return marking(Feel.values().length);
-    }
-    if (draft instanceof Draft.Amount) {
-      return List.of(ACCEPT, new Hint("Tab", "other way"), new Hint("Esc", "back"));
+    if (draft instanceof Draft.Made) {
+      return List.of(
+          ACCEPT, new Hint("↑ ↓", "feel"), new Hint("Tab", "other way"), new Hint("Esc", "back"));
     }
     Hint turned = new Hint("Enter", "turned");
     return turn.canUndo()

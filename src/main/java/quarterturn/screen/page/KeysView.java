@@ -1,53 +1,65 @@
 package quarterturn.screen.page;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import quarterturn.procedure.Guide;
 import quarterturn.screen.state.Command;
 import quarterturn.screen.state.Model;
 import quarterturn.screen.state.NamingKeys;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
-import quarterturn.screen.terminal.Wrap;
+import quarterturn.session.PromptText;
 
-/** The list of all keys: the step's at the left, those of every view at the right. */
+/** The keys of the step, the words it uses, and the keys of every view. */
 final class KeysView {
   private static final int KEY = 10;
 
   private KeysView() {}
 
-  static Canvas draw(Model model, int width, int rows) {
-    Canvas canvas = new Canvas(width, rows);
-    canvas.put(2, 1, "Keys of this step", Ink.STRONG);
-    int row = 3;
-    int right = width < 76 ? 30 : 38;
-    for (KeyHints.Hint hint : KeyHints.own(model)) {
-      key(canvas, 2, row++, hint.key(), hint.meaning());
-    }
-    key(canvas, 2, row++, "PgUp PgDn", "scroll the text");
-    key(canvas, 2, row++, "Esc", "one view back");
-    key(canvas, 2, row++, "Ctrl-C", "leave in order");
-    key(canvas, 2, row++, "Ctrl-Z", "pause, fg resumes");
-    canvas.put(right, 1, "Keys of every step", Ink.STRONG);
-    int other = 3;
+  static List<Line> lines(Model model, int width) {
+    List<Line> out = new ArrayList<>();
+    out.add(Line.heading("Keys of this step"));
+    KeyHints.own(model).forEach(hint -> out.add(key(hint.key(), hint.meaning())));
+    words(model, width, out);
+    out.add(Line.BLANK);
+    out.add(Line.heading("Keys of every step"));
     for (Command command : Command.values()) {
-      if (command == Command.LINE && !NamingKeys.may(model)) {
-        continue;
-      }
-      key(canvas, right, other++, command.both(), command.meaning());
-    }
-    String typing = "While you type, letters are text: use the F keys, or press Esc first.";
-    String signs = "In the line on top: √ done, ► now, · not yet.";
-    List<String> last = model.draft().typing() ? List.of(typing, signs) : List.of(signs);
-    int at = Math.max(row, other) + 1;
-    for (String line : last) {
-      for (String part : Wrap.lines(line, width - 4)) {
-        canvas.put(2, at++, part);
+      if (command != Command.LINE || NamingKeys.may(model)) {
+        out.add(key(command.both(), command.meaning()));
       }
     }
-    return canvas;
+    out.add(key("PgUp PgDn", "scroll the text"));
+    out.add(key("Esc", "one view back"));
+    out.add(key("Ctrl-C", "leave in order"));
+    out.add(key("Ctrl-Z", "pause, fg resumes"));
+    out.add(Line.BLANK);
+    if (model.draft().typing()) {
+      String typing = "While you type, letters are text: use the F keys, or press Esc first.";
+      out.addAll(Line.wrapped(typing, width));
+    }
+    out.addAll(Line.wrapped("In the line on top: √ done, ► now, · not yet.", width));
+    return out;
   }
 
-  private static void key(Canvas canvas, int column, int row, String key, String meaning) {
-    canvas.put(column, row, key, Ink.STRONG);
-    canvas.put(column + KEY, row, Wrap.cut(meaning, canvas.width() - column - KEY - 1));
+  private static void words(Model model, int width, List<Line> out) {
+    PromptText said = model.prompt().said();
+    String text =
+        Stream.concat(said.first().stream().map(PromptText.First::text), Stream.of(said.text()))
+            .collect(Collectors.joining(" "));
+    List<Guide.Entry> words = model.overview().guide().of(text);
+    if (words.isEmpty()) {
+      return;
+    }
+    out.add(Line.BLANK);
+    out.add(Line.heading("Words of this step"));
+    for (Guide.Entry word : words) {
+      out.addAll(Line.wrapped(word.name() + ":", Ink.STRONG, word.means(), Ink.PLAIN, width));
+    }
+  }
+
+  private static Line key(String key, String meaning) {
+    return new Line(key, Ink.STRONG, Math.max(KEY, Canvas.cells(key) + 1), meaning, Ink.PLAIN);
   }
 }

@@ -2,8 +2,6 @@ package quarterturn.screen.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
-import quarterturn.procedure.condition.Feel;
 import quarterturn.screen.state.Draft;
 import quarterturn.screen.state.Model;
 import quarterturn.screen.terminal.Ink;
@@ -22,16 +20,13 @@ record Options(List<Line> lines, int first, int last) {
 
   /** The answers that the model's prompt and draft have; none where nothing is chosen. */
   static Options of(Model model, int width) {
-    if (model.draft() instanceof Draft.Feeling feeling) {
-      return of(Stream.of(Feel.values()).map(Feel::label).toList(), feeling.at(), width);
-    }
     return model.prompt() instanceof Prompt.Choose choose
             && model.draft() instanceof Draft.Picking picking
         ? of(choose.options().stream().map(Prompt.Option::label).toList(), picking.at(), width)
         : new Options(List.of(), -1, -1);
   }
 
-  private static Options of(List<String> labels, int at, int width) {
+  static Options of(List<String> labels, int at, int width) {
     List<Line> lines = new ArrayList<>();
     int first = -1;
     int last = -1;

@@ -60,15 +60,15 @@ public final class Page {
   private static Canvas main(Model model, ZoneId zone, Body body, int width, int rows) {
     return switch (model.layer()) {
       case NONE -> body.draw();
-      case KEYS -> KeysView.draw(model, width, rows);
       case PICTURE -> Layers.picture(model, width, rows);
-      case WHY, LOG, OVERVIEW, LEAVE ->
+      case KEYS, WHY, LOG, OVERVIEW, LEAVE ->
           Layers.draw(title(model.layer()), lines(model, zone, width), model, width, rows);
     };
   }
 
   private static String title(Layer layer) {
     return switch (layer) {
+      case KEYS -> "Keys and words";
       case WHY -> "Why";
       case LOG -> "All readings and turns";
       case OVERVIEW -> "What is fresh, and what is stale";
@@ -79,6 +79,7 @@ public final class Page {
   private static List<Line> lines(Model model, ZoneId zone, int width) {
     int inner = Math.min(width - 4, 90);
     return switch (model.layer()) {
+      case KEYS -> KeysView.lines(model, inner);
       case WHY -> why(model, inner);
       case LOG -> Trail.lines(model.overview(), zone, inner);
       case OVERVIEW -> StageLines.of(model.overview().stages(), zone, inner);

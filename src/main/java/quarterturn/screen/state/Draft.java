@@ -1,7 +1,6 @@
 package quarterturn.screen.state;
 
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Prompt;
 
 /** The answer that the person has begun to give. */
@@ -51,16 +50,16 @@ public sealed interface Draft {
   /** The rod turn that was asked for, not yet made. */
   record Turning() implements Keyed {}
 
-  /** The feel of the turn that was made, being chosen. */
-  record Feeling(int at) implements Keyed {}
-
   /**
-   * The amount of the turn that was made, being typed after its feel was chosen.
+   * How far the rod was turned, being typed, and how that felt, being marked.
    *
+   * @param feel index of the marked feel, or -1 before the person has marked one
    * @param otherWay whether the rod was turned in the opposite direction
    * @param sure the unusual text that the person was already asked to confirm, or null
    */
-  record Amount(Feel feel, Field field, boolean otherWay, @Nullable String sure) implements Typed {}
+  record Made(int feel, Field field, boolean otherWay, @Nullable String sure) implements Typed {
+    public static final Made NOTHING = new Made(-1, Field.EMPTY, false, null);
+  }
 
   /** A line of words being typed. */
   record Writing(Field field) implements Typed {}

@@ -2,7 +2,6 @@ package quarterturn.screen.state;
 
 import java.util.ArrayList;
 import java.util.List;
-import quarterturn.procedure.condition.Feel;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
@@ -48,10 +47,11 @@ final class Keystrokes {
   private static List<Key> turned(Prompt.TurnRod asked, Answer.Turned turned) {
     List<Key> keys = new ArrayList<>();
     keys.add(Key.Named.ENTER);
-    keys.addAll(marked(List.of(Feel.values()).indexOf(turned.feel())));
-    keys.add(new Key.Ctrl('u'));
     if (turned.turn().turns() * asked.turn().turns() < 0) {
       keys.add(Key.Named.TAB);
+    }
+    for (int i = 0; i <= turned.feel().ordinal(); i++) {
+      keys.add(Key.Named.DOWN);
     }
     keys.addAll(typed(Turns.typedForm(turned.turn())));
     return keys;

@@ -1,6 +1,5 @@
 package quarterturn.screen.state;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.screen.terminal.Key;
@@ -10,23 +9,19 @@ import quarterturn.unit.Decimals;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
-/** Handles keys at a rod turn: the turn, how it felt, then how far it went. */
+/** Handles keys at a rod turn: the turn, then how far it went and how it felt. */
 public final class Turns {
   private Turns() {}
 
   static Next key(Model model, Prompt.TurnRod turn, Key key) {
-    Draft draft = model.draft();
-    if (draft instanceof Draft.Feeling feeling) {
-      return feeling(model, turn, feeling, key);
-    }
-    return draft instanceof Draft.Amount amount
-        ? amount(model, turn, amount, key)
+    return model.draft() instanceof Draft.Made made
+        ? made(model, turn, made, key)
         : turning(model, turn, key);
   }
 
   private static Next turning(Model model, Prompt.TurnRod turn, Key key) {
     if (key == Key.Named.ENTER) {
-      return Next.show(model.with(new Draft.Feeling(-1)));
+      return Next.show(model.with(Draft.Made.NOTHING));
     }
     if (Update.isLetter(key, 'z') && turn.canUndo()) {
       return Next.send(model, new Answer.Undo());
@@ -34,25 +29,45 @@ public final class Turns {
     return Update.onlyHint(model, key, "Turn first; then press Enter to say how it went.");
   }
 
-  private static Next feeling(Model model, Prompt.TurnRod turn, Draft.Feeling feeling, Key key) {
-    Feel[] feels = Feel.values();
-    int to = Picks.moved(feeling.at(), feels.length, key);
-    if (to != feeling.at()) {
-      return Next.show(model.with(new Draft.Feeling(to)));
-    }
-    if (key == Key.Named.ENTER && to >= 0) {
-      return Next.show(
-          model.with(new Draft.Amount(feels[to], Field.of(preset(feels[to], turn)), false, null)));
-    }
+  private static Next made(Model model, Prompt.TurnRod turn, Draft.Made made, Key key) {
     if (key == Key.Named.ESC) {
       return Next.show(model.with(new Draft.Turning()));
     }
-    return Next.show(model.saying("Mark how it felt with its number or the arrows, then Enter."));
+    if (key == Key.Named.ENTER) {
+      return given(model, turn, made);
+    }
+    boolean marks = key == Key.Named.UP || key == Key.Named.DOWN;
+    boolean turns = key == Key.Named.TAB || key == Key.Named.BACK_TAB;
+    return Next.show(
+        model.with(
+            new Draft.Made(
+                marks ? Picks.moved(made.feel(), Feel.values().length, key) : made.feel(),
+                made.field().with(key),
+                turns != made.otherWay(),
+                null)));
   }
 
-  /** The amount asked for as text; empty where the feel says that it may not have been reached. */
-  private static String preset(Feel feel, Prompt.TurnRod turn) {
-    return feel == Feel.JAMMED || feel == Feel.SLIPPED ? "" : typedForm(turn.turn());
+  private static Next given(Model model, Prompt.TurnRod asked, Draft.Made made) {
+    if (made.feel() < 0) {
+      return Next.show(model.saying("Mark how it felt with ↑ or ↓, then Enter."));
+    }
+    Feel feel = Feel.values()[made.feel()];
+    Turn turned;
+    try {
+      turned = turned(asked, made);
+    } catch (NotUnderstoodException refused) {
+      // A sign to stop counts, whatever else is wrong; any other feel is refused.
+      return Next.send(model, new Answer.Felt(feel));
+    }
+    String doubt = doubt(asked, turned);
+    String text = made.field().text();
+    if (doubt != null && !text.equals(made.sure())) {
+      return Next.show(
+          model
+              .with(new Draft.Made(made.feel(), made.field(), made.otherWay(), text))
+              .saying(doubt + " If it is so, press Enter again."));
+    }
+    return Next.send(model, new Answer.Turned(turned, feel));
   }
 
   /** A turn as it would be typed: "1/8". */
@@ -61,56 +76,22 @@ public final class Turns {
     return words.matches("\\d+(/\\d+)?|\\d+\\.\\d+") ? words : Decimals.plain(turn.size().turns());
   }
 
-  private static Next amount(Model model, Prompt.TurnRod turn, Draft.Amount amount, Key key) {
-    if (key == Key.Named.ESC) {
-      return Next.show(
-          model.with(new Draft.Feeling(List.of(Feel.values()).indexOf(amount.feel()))));
-    }
-    if (key == Key.Named.TAB || key == Key.Named.BACK_TAB) {
-      return Next.show(
-          model.with(new Draft.Amount(amount.feel(), amount.field(), !amount.otherWay(), null)));
-    }
-    if (key != Key.Named.ENTER) {
-      return Next.show(
-          model.with(
-              new Draft.Amount(amount.feel(), amount.field().with(key), amount.otherWay(), null)));
-    }
-    try {
-      return given(model, turn, amount);
-    } catch (NotUnderstoodException refused) {
-      return Next.show(model.saying(String.valueOf(refused.getMessage())));
-    }
-  }
-
-  private static Next given(Model model, Prompt.TurnRod asked, Draft.Amount amount) {
-    Turn turned = turned(asked, amount);
-    String doubt = doubt(asked, turned);
-    String text = amount.field().text();
-    if (doubt != null && !text.equals(amount.sure())) {
-      return Next.show(
-          model
-              .with(new Draft.Amount(amount.feel(), amount.field(), amount.otherWay(), text))
-              .saying(doubt + " If it is so, press Enter again."));
-    }
-    return Next.send(model, new Answer.Turned(turned, amount.feel()));
-  }
-
   /**
    * The turn that a draft tells of; plus tightens.
    *
    * @throws NotUnderstoodException with the amounts that may be typed
    */
-  public static Turn turned(Prompt.TurnRod asked, Draft.Amount amount) {
-    if (amount.field().blank()) {
+  public static Turn turned(Prompt.TurnRod asked, Draft.Made made) {
+    if (made.field().blank()) {
       throw new NotUnderstoodException(
           "Type how far it turned, for example 1/8; 0 if it did not move.");
     }
-    Turn typed = Turn.parse(amount.field().text());
+    Turn typed = Turn.parse(made.field().text());
     if (typed.turns() < 0) {
       throw new NotUnderstoodException(
           "Type it without a sign; Tab says that it was the other way.");
     }
-    boolean tightened = (asked.turn().turns() > 0) != amount.otherWay();
+    boolean tightened = (asked.turn().turns() > 0) != made.otherWay();
     return tightened ? typed : typed.opposite();
   }
 

@@ -39,8 +39,7 @@ public final class Update {
       return Next.show(stay ? model.with(Layer.NONE) : model);
     }
     int lines = Scrolling.lines(key, PAGE);
-    boolean scrolls = lines != 0 && model.layer() != Layer.KEYS;
-    return Next.show(scrolls ? model.scrolled(lines) : model.with(Layer.NONE));
+    return Next.show(lines != 0 ? model.scrolled(lines) : model.with(Layer.NONE));
   }
 
   private static Next run(Model model, Command command) {

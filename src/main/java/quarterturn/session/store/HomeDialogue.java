@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Guide;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Dialogue;
@@ -103,6 +104,12 @@ public final class HomeDialogue implements Dialogue {
     /** The discarding of a session. */
     record Discarded(String session) implements Further {}
 
+    /** What helps beside the steps. */
+    record Guides() implements Further {}
+
+    /** The words, what the work needs, or when one may play. */
+    record Entries(String title, List<Guide.Entry> entries) implements Further {}
+
     /** The page before. */
     record Back() implements Further {}
   }
@@ -171,7 +178,7 @@ public final class HomeDialogue implements Dialogue {
       back();
       return Taken.SILENTLY;
     }
-    Choice named = named(wish);
+    Choice named = wish.equals("?") ? new Further.Guides() : named(wish);
     Choice wanted = named != null ? named : page.listed(wish);
     if (wanted == null) {
       throw new NotUnderstoodException(page.help());
@@ -217,6 +224,10 @@ public final class HomeDialogue implements Dialogue {
             : HomePages.shown("History of " + instrument, past.history(instrument));
       } else if (further instanceof Further.Discard of) {
         return HomePages.sure(of.session(), past.standing(of.session()));
+      } else if (further instanceof Further.Guides) {
+        return pages.guides();
+      } else if (further instanceof Further.Entries shown) {
+        return HomePages.entries(shown);
       }
       return further instanceof Further.Records ? pages.records() : pages.discards();
     } catch (IOException e) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Guide;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Question;
@@ -26,6 +27,7 @@ final class HomePages {
   private static final String INSTRUMENTS = "Your instruments";
   private static final String OWN = "Your own procedures";
   private static final String MORE = "More";
+  private static final String WORDS = "Words, and what you need";
 
   private final List<String> greeting;
   private final List<Item> begun;
@@ -112,6 +114,7 @@ final class HomePages {
       String kept = "It is kept, and its turns still count.";
       items.add(item(DISCARD, "Discard a session", kept, MORE, new Further.Discards()));
     }
+    items.add(item("words", WORDS, "What each word means.", MORE, new Further.Guides()));
     items.add(item("quit", "Quit", "", MORE, new Choice.Quit()));
     return new Page("", greeting, ASKS, items, help(items));
   }
@@ -167,6 +170,27 @@ final class HomePages {
     }
     items.add(item("all", "Every session", "", "", new Further.History(null)));
     return page("What was done", List.of(), "Of what?", items);
+  }
+
+  /** What helps beside the steps. */
+  Page guides() {
+    Guide guide = results.guide();
+    List<Item> items =
+        List.of(
+            guide("words", "All words", guide.words()),
+            guide("needs", "What you need", guide.needs()),
+            guide("meanwhile", "May I play it meanwhile?", guide.meanwhile()));
+    return page(WORDS, List.of(), "Which?", items);
+  }
+
+  private static Item guide(String name, String title, List<Guide.Entry> entries) {
+    return item(name, title, "", "", new Further.Entries(title, entries));
+  }
+
+  static Page entries(Further.Entries shown) {
+    return shown(
+        shown.title(),
+        shown.entries().stream().map(entry -> entry.name() + ": " + entry.means()).toList());
   }
 
   Page discards() {

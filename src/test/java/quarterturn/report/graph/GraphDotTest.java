@@ -115,7 +115,7 @@ class GraphDotTest {
             .map(edge -> edge.to() + ": " + edge.attributes().get("label"))
             .toList();
     assertThat(labels).hasSize(1);
-    assertThat(labels.get(0)).startsWith("Measure as found: key-fit is fits;");
+    assertThat(labels.get(0)).startsWith("Turn: key-fit is fits;");
   }
 
   @Test

@@ -65,12 +65,11 @@ public class PageTest {
     out.add(new View("curve", model(Invented.CURVE, 3, 2)));
     out.add(new View("turn-loosen", model(Invented.LOOSEN, 4, 2)));
     out.add(new View("turn-tighten", model(Invented.TIGHTEN, 4, 5)));
-    out.add(new View("turn-felt", model(Invented.LOOSEN, 4, 2).with(new Draft.Feeling(0))));
     out.add(
         new View(
-            "turn-amount",
+            "turn-made",
             model(Invented.LOOSEN, 4, 2)
-                .with(new Draft.Amount(Feel.SMOOTH, Field.of("1/8"), false, null))));
+                .with(new Draft.Made(0, Field.of("1/8"), false, null))));
     out.add(new View("wait", model(Invented.settle(false), 5, 3)));
     out.add(
         new View(
@@ -170,8 +169,7 @@ public class PageTest {
       String text = Page.draw(view.model(), ZoneOffset.UTC, 60, 18).text();
       boolean layered = view.model().layer() != Layer.NONE;
       boolean answering =
-          view.model().draft() instanceof Draft.Feeling
-              || view.model().draft() instanceof Draft.Amount;
+          view.model().draft() instanceof Draft.Made;
       String said = view.model().prompt().said().text();
       boolean shown = text.replaceAll("\\s+", " ").contains(said.substring(0, 20));
       assertThat(layered || answering || shown || text.contains("PgDn")).isTrue();
