@@ -22,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.Draws;
+import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Feel;
@@ -190,8 +191,10 @@ class HostileProcedureTest {
             "bass-34",
             Style.MEDIUM);
     play.to("read").read("1.20..1.25").ok();
-    assertThat(play.prompt()).isInstanceOf(Prompt.Caution.class);
-    play.ok().ok().ok();
+    List<String> shown =
+        ((Prompt.Caution) play.prompt()).hazards().stream().map(Hazard::id).toList();
+    assertThat(shown).containsExactlyElementsIn(library(text("10 min", "slack", "advised", "tune")).limits().turnHazards());
+    play.ok();
     assertThat(play.prompt()).isInstanceOf(Prompt.TurnRod.class);
   }
 

@@ -149,6 +149,11 @@ public final class Play {
     return give(new Answer.Measured(BracketParser.parse(typed, 0.05)));
   }
 
+  /** The relief as found: twice on the lowest string, once on the highest. */
+  public Play found(String reading) {
+    return to("found-low").read(reading).read(reading).read(reading);
+  }
+
   public Play read(Bracket bracket) {
     return give(new Answer.Measured(bracket));
   }

@@ -12,8 +12,8 @@ import quarterturn.unit.Turn;
 class PocketTest {
   @Test
   void aTurnThatMovedTheNeckTheWrongWayIsTakenBackWithTheNeckOff() throws Exception {
-    Play play = Play.technician("bass-34").to("rod-place").choose("pocket").to("found-low");
-    play.read("1.20..1.25").read("1.20..1.25").read("1.20..1.25").to("pocket-turn");
+    Play play = Play.technician("bass-34").found("1.20..1.25").to("rod-place").choose("pocket");
+    play.to("pocket-turn");
     assertThat(play.state().bench().has(Fact.NECK_LOOSE)).isTrue();
     assertThat(((Prompt.TurnRod) play.prompt()).limit()).isEqualTo(Turn.EIGHTH);
     play.turned(Feel.SMOOTH).to("read-low").read("1.40..1.45").choose("alike");
