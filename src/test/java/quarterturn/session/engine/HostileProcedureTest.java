@@ -193,7 +193,9 @@ class HostileProcedureTest {
     play.to("read").read("1.20..1.25").ok();
     List<String> shown =
         ((Prompt.Caution) play.prompt()).hazards().stream().map(Hazard::id).toList();
-    assertThat(shown).containsExactlyElementsIn(library(text("10 min", "slack", "advised", "tune")).limits().turnHazards());
+    assertThat(shown)
+        .containsExactlyElementsIn(
+            library(text("10 min", "slack", "advised", "tune")).limits().turnHazards());
     play.ok();
     assertThat(play.prompt()).isInstanceOf(Prompt.TurnRod.class);
   }

@@ -90,6 +90,31 @@ public final class Play {
             null));
   }
 
+  /** On a named instrument of which earlier sessions were told how it is made. */
+  public static Play known(Library library, Role role, String kind, Event.Known... known)
+      throws IOException {
+    String procedure = library.main().id();
+    return new Play(
+        library,
+        new Event.Started(
+            NOON,
+            procedure,
+            1,
+            "digest",
+            role,
+            "demo",
+            kind,
+            Style.MEDIUM,
+            null,
+            List.of(),
+            List.of(),
+            null,
+            null,
+            null,
+            null,
+            List.of(known)));
+  }
+
   public static Library library(String procedure) {
     try {
       return new Shelf(null).load(procedure);
