@@ -184,20 +184,13 @@ class HostileProcedureTest {
 
   @Test
   void aTurnWhoseFileNamesNoHazardShowsThemAllTheSame() throws Exception {
-    Play play =
-        Play.of(
-            library(text("10 min", "slack", "advised", "tune")),
-            Role.TECHNICIAN,
-            "bass-34",
-            Style.MEDIUM);
+    Library library = library(text("10 min", "slack", "advised", "tune"));
+    Play play = Play.of(library, Role.TECHNICIAN, "bass-34", Style.MEDIUM);
     play.to("read").read("1.20..1.25").ok();
-    List<String> shown =
-        ((Prompt.Caution) play.prompt()).hazards().stream().map(Hazard::id).toList();
-    assertThat(shown)
-        .containsExactlyElementsIn(
-            library(text("10 min", "slack", "advised", "tune")).limits().turnHazards());
-    play.ok();
-    assertThat(play.prompt()).isInstanceOf(Prompt.TurnRod.class);
+    List<Hazard> shown = ((Prompt.Caution) play.prompt()).hazards();
+    assertThat(shown.stream().map(Hazard::id).toList())
+        .containsExactlyElementsIn(library.limits().turnHazards());
+    assertThat(play.ok().prompt()).isInstanceOf(Prompt.TurnRod.class);
   }
 
   /** The shipped procedure with its ways on, facts and hazards shuffled. */
