@@ -12,6 +12,7 @@ import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.simulated.NamedNeck;
 import quarterturn.rehearsal.simulated.Practising;
 import quarterturn.session.Event;
+import quarterturn.session.Prompt;
 import quarterturn.unit.Dates;
 
 /** What a technician types for more than the prompt at hand, on simulated instruments. */
@@ -21,11 +22,23 @@ class TypedFurtherTest {
   private PracticeBench type(String procedure, NamedNeck neck, Role role, String... lines)
       throws Exception {
     PracticeBench bench = Practising.on(neck, procedure, "bass-34", role);
-    PrintWriter writer = new PrintWriter(out);
-    String typed = String.join("\n", lines) + "\n";
-    LineSource source = new PipeSource(new StringReader(typed), writer, false);
-    LineFace.run(bench, source, writer, new Dates(ZoneOffset.UTC));
+    further(bench, String.join("\n", lines));
     return bench;
+  }
+
+  /** A technician on a neck with too much relief, up to a step. */
+  private static PracticeBench at(String step) throws Exception {
+    PracticeBench bench = Practising.on(NamedNeck.TOO_MUCH, "relief", "bass-34", Role.TECHNICIAN);
+    while (!bench.prompt().said().step().equals(step)) {
+      bench.answer(bench.truth());
+    }
+    return bench;
+  }
+
+  private void further(PracticeBench bench, String line) throws Exception {
+    PrintWriter writer = new PrintWriter(out);
+    LineSource source = new PipeSource(new StringReader(line + "\n"), writer, false);
+    LineFace.run(bench, source, writer, new Dates(ZoneOffset.UTC));
   }
 
   private static long count(PracticeBench bench, Class<? extends Event> kind) {
@@ -35,10 +48,20 @@ class TypedFurtherTest {
   @Test
   void wordsForTheNextQuestionsAreTakenUpToWhatTheyDoNotFit() throws Exception {
     PracticeBench bench =
-        type("intake", NamedNeck.RIGHT, Role.TECHNICIAN, "u", "-", "ordinary; sound; snug; even");
-    // A hazard comes before the question about the frets, so that its answer is not taken.
-    assertThat(count(bench, Event.Chose.class)).isEqualTo(3);
+        type("intake", NamedNeck.RIGHT, Role.TECHNICIAN, "u", "-", "ordinary; sound; even; snug");
+    // Nothing but an answer to the question about the hardware is taken there.
+    assertThat(count(bench, Event.Chose.class)).isEqualTo(2);
     assertThat(out.toString()).contains("The other answers on that line are not used");
+  }
+
+  @Test
+  void wordsForTheNextQuestionsAreTakenUpToAHazard() throws Exception {
+    PracticeBench bench = at("changed");
+    int before = (int) count(bench, Event.Chose.class);
+    further(bench, "nothing; under-plate; lifts; single");
+    assertThat(count(bench, Event.Chose.class)).isEqualTo(before + 2);
+    assertThat(bench.prompt()).isInstanceOf(Prompt.Caution.class);
+    assertThat(out.toString()).contains("not used: something else comes first");
   }
 
   @Test
@@ -78,7 +101,7 @@ class TypedFurtherTest {
             NamedNeck.RIGHT,
             Role.TECHNICIAN,
             "u; complaint it buzzes, low down; build ordinary; inspect sound; hardware snug",
-            "u; frets even; strings-known known; gauges .105 .085 .065 .045");
+            "frets even; gauges .105 .085 .065 .045");
     assertThat(bench.events().toString()).contains("text=it buzzes, low down");
     assertThat(bench.events().toString()).contains("text=.105 .085 .065 .045");
   }
@@ -86,15 +109,8 @@ class TypedFurtherTest {
   /** The list before the first turn: nothing that was typed before it is on view answers it. */
   @Test
   void aPauseIsReadBeforeItIsAnswered() throws Exception {
-    PracticeBench bench = Practising.on(NamedNeck.TOO_MUCH, "relief", "bass-34", Role.TECHNICIAN);
-    while (!bench.prompt().said().step().equals("found-high")) {
-      bench.answer(bench.truth());
-    }
-    String high = AutoSource.typed(bench.prompt(), bench.truth()).replace(",", "");
-    PrintWriter writer = new PrintWriter(out);
-    String typed = "relief " + high + " high; rod-place headstock; direction tighten\n";
-    LineSource source = new PipeSource(new StringReader(typed), writer, false);
-    LineFace.run(bench, source, writer, new Dates(ZoneOffset.UTC));
+    PracticeBench bench = at("key-fit");
+    further(bench, "key-fit fits; rod-place headstock; direction tighten");
     assertThat(count(bench, Event.ReadBack.class)).isEqualTo(0);
     assertThat(out.toString()).contains("1 of 4  rod-place: ?");
     assertThat(out.toString()).contains("Not used");

@@ -30,7 +30,7 @@ class ScriptClockTest {
     Event.Started started =
         new Event.Started(
             NOON,
-            "relief",
+            "intake",
             1,
             "digest",
             Role.BEGINNER,
@@ -42,17 +42,19 @@ class ScriptClockTest {
             List.of(),
             null,
             null);
-    Engine engine = new Engine(new Shelf(null).load("relief"), new BeliefAdvisor());
+    Engine engine = new Engine(new Shelf(null).load("intake"), new BeliefAdvisor());
     LiveBench bench =
         LiveBench.start(engine, events::addAll, "test", started, Clock.fixed(NOON, ZoneOffset.UTC));
     String script =
         """
         {"answer":true}
         {"answer":true}
-        {"answer":true}
-        {"answer":true}
+        {"answer":"-"}
+        {"answer":"ordinary"}
         {"answer":"sound"}
-        {"answer":"same"}
+        {"answer":"snug"}
+        {"answer":"even"}
+        {"answer":"-"}
         {"answer":150,"at":"2027-03-05T12:00:00Z"}
         {"answer":50}
         """;

@@ -34,9 +34,9 @@ class ScriptPromptTest {
     assertThat(shown(Invented.caution()))
         .isEqualTo(
             "{\"prompt\":\"hazard\",\"step\":\"retune\",\"text\":\"Bring all strings to"
-                + " pitch.\",\"hazards\":[\"string-whip\"],\"word\":\"WARNING\",\"harm\":\"A string"
+                + " pitch.\",\"hazards\":[\"string-whip\"],\"page\":[{\"word\":\"WARNING\",\"harm\":\"A string"
                 + " can break under tension and whip; it can hurt an eye.\",\"avoid\":\"Wear eye"
-                + " protection and keep your face out of the string's line.\"}");
+                + " protection and keep your face out of the string's line.\"}]}");
   }
 
   @Test

@@ -153,7 +153,7 @@ class ChangedProcedureTest {
 
   @Test
   void itHoldsAfterEveryFurtherBreakAndChange() throws Exception {
-    rename("relief", "welcome", "good-day");
+    rename("relief", "prepare", "lay-out");
     rename("relief", "detune", "let-down");
     for (String session : List.of(NAMED, UNNAMED)) {
       String name = session;
@@ -168,23 +168,25 @@ class ChangedProcedureTest {
         }
       }
       try (Sessions.Opened opened = Openings.resumeAnother(sessions(), name)) {
-        opened.bench().answer(new Answer.Confirmed());
-        opened.bench().answer(new Answer.Confirmed());
+        // What is shown after a break, the hazards, and the first step.
+        for (int i = 0; i < 3; i++) {
+          opened.bench().answer(new Answer.Confirmed());
+        }
         opened.bench().leave();
       }
-      rename("relief", "good-day", "good-morning");
+      rename("relief", "lay-out", "get-ready");
       try (Sessions.Opened opened = Openings.resumeAnother(sessions(), name)) {
         assertThat(opened.name()).isNotEqualTo(name);
         assertThat(opened.bench().overview().net()).isEqualTo(new Turn(0.375));
         assertThat(opened.bench().overview().kind()).isNotNull();
       }
-      rename("relief", "good-morning", "good-day");
+      rename("relief", "get-ready", "lay-out");
     }
   }
 
   @Test
   void theDayIsNotCountedTwice() throws Exception {
-    rename("relief", "welcome", "good-day");
+    rename("relief", "prepare", "lay-out");
     sessions().resume(NAMED).close();
     Sessions.Wish wish =
         new Sessions.Wish("relief", "turn-bass", null, Style.MEDIUM, Role.BEGINNER);
@@ -195,7 +197,7 @@ class ChangedProcedureTest {
 
   @Test
   void aCalledProcedureThatWasChangedIsNoRefusalEither() throws Exception {
-    rename("intake", "room", "room");
+    rename("intake", "complaint", "complaint");
     String name;
     Sessions.Wish wish = new Sessions.Wish("setup", null, "bass-34", Style.MEDIUM, Role.BEGINNER);
     try (Sessions.Opened opened = sessions().start(wish)) {
@@ -205,7 +207,7 @@ class ChangedProcedureTest {
       opened.bench().leave();
       name = opened.name();
     }
-    rename("intake", "room", "quiet-room");
+    rename("intake", "prepare", "lay-out");
     try (Sessions.Opened opened = sessions().resume(name)) {
       assertThat(opened.name()).isNotEqualTo(name);
       assertThat(opened.bench().prompt().said().text()).contains("rod not turned");
@@ -226,7 +228,7 @@ class ChangedProcedureTest {
             List.of(),
             false,
             List.of());
-    rename("relief", "welcome", "good-day");
+    rename("relief", "prepare", "lay-out");
     Store work = Store.at(samples.in("work-of-the-bench"));
     Sessions sessions = new Sessions(work, samples.in("own"), CLOCK);
     StoredSessions course = new StoredSessions(sessions, plan, real);
@@ -236,7 +238,7 @@ class ChangedProcedureTest {
         bench.answer(OrdinaryAnswers.to(bench, new Bracket(0.6, 0.65)));
       }
     }
-    rename("relief", "good-day", "good-morning");
+    rename("relief", "lay-out", "get-ready");
     Clock later = Clock.offset(CLOCK, Duration.ofHours(1));
     StoredSessions next =
         new StoredSessions(new Sessions(work, samples.in("own"), later), plan, real);

@@ -14,7 +14,7 @@ import quarterturn.unit.Turn;
 /** No turn without a known direction. The readings are invented; the window is 0.30 to 0.45 mm. */
 class DirectionTest {
   private static Play found(String reading) throws Exception {
-    return Play.beginner("bass-34").to("found-low").read(reading).read(reading).read(reading);
+    return Play.beginner("bass-34").found(reading);
   }
 
   @ParameterizedTest
@@ -32,13 +32,15 @@ class DirectionTest {
     assertThat(play.step()).isEqualTo("finer");
     play.read(reading);
     assertThat(play.step()).isEqualTo("no-direction");
-    play.choose("try-again").read("0.60 passes 0.65 lifts");
-    assertThat(play.step()).isEqualTo("plan-tighten");
+    play.choose("try-again").read("0.60 passes 0.65 lifts").to("turn-rod");
+    assertThat(((Prompt.TurnRod) play.prompt()).direction()).isEqualTo("tighten");
   }
 
   @Test
   void whereNoBetterReadingCanBeHadTheSessionEnds() throws Exception {
     Play play = found("card lifts").give(new Answer.CannotMeasure()).choose("stop");
+    assertThat(play.step()).isEqualTo(EngineQuestions.ENDS);
+    play.choose("end");
     assertThat(((Prompt.Done) play.prompt()).outcome()).isEqualTo("not-measured");
   }
 

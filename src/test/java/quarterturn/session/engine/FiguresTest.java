@@ -14,6 +14,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
+import quarterturn.session.Prompt;
 import quarterturn.session.RefusedException;
 import quarterturn.unit.Bracket;
 
@@ -55,6 +56,23 @@ class FiguresTest {
     assertThat(adjusted.string()).isEqualTo("E1");
     assertThat(adjusted.amount()).isWithin(1e-9).of(-1.0);
     assertThat(play.step()).isEqualTo("tune");
+  }
+
+  @Test
+  void aStringThatASaddleChangeDidNotTouchIsNotReadAgain() throws Exception {
+    Play play = at("action", "set-saddles", 2.75, 2.3, 2.2, 2.0).ok().to("read");
+    assertThat(((Prompt.Measure) play.prompt()).string()).isEqualTo("E1");
+    play.give(new Answer.Value(2.3));
+    assertThat(((Prompt.Done) play.prompt()).outcome()).isEqualTo("in-window");
+  }
+
+  /** A number behind the letter is a technician's way to name a note. */
+  @Test
+  void aBeginnerReadsTheLetterOfAString() throws Exception {
+    Play beginner = Play.beginner("bass-34").to("found-low");
+    assertThat(beginner.prompt().said().text()).contains("Press E, the lowest string, down");
+    Play technician = Play.technician("bass-34").to("found-low");
+    assertThat(technician.prompt().said().text()).startsWith("Relief on E1,");
   }
 
   /** Only strings out of their windows are set; the windows between lie evenly. */

@@ -16,7 +16,7 @@ import quarterturn.unit.Turn;
  */
 class FreeTurnTest {
   private static Play found(String reading) throws Exception {
-    return Play.beginner("bass-34").to("found-low").read(reading).read(reading).read(reading);
+    return Play.beginner("bass-34").found(reading);
   }
 
   /** One turn without resistance, and the same gap as before. */
@@ -65,8 +65,7 @@ class FreeTurnTest {
   /** A technician crosses the slack of a two-way rod by eighths; common practice, no source. */
   @Test
   void theSlackOfATwoWayRodIsCrossedByEighths() throws Exception {
-    Play play = Play.technician("bass-34").to("rod-kind").choose("two-way").to("found-low");
-    play.read("0.60..0.65").read("0.60..0.65").read("0.60..0.65");
+    Play play = Play.technician("bass-34").found("0.60..0.65").to("rod-kind").choose("two-way");
     for (int i = 0; i < 4; i++) {
       if (play.prompt() instanceof Prompt.Wait) {
         play.give(new Answer.Waited("the nut turns freely")).to("confirm").read("0.60..0.65");
@@ -84,8 +83,8 @@ class FreeTurnTest {
   /** The first resistance ends it: what does not answer then is a repairer's. */
   @Test
   void theCrossingEndsAtTheFirstResistance() throws Exception {
-    Play play = Play.technician("bass-34").to("rod-kind").choose("two-way").to("found-low");
-    freeTurn(play.read("0.60..0.65").read("0.60..0.65").read("0.60..0.65"), "0.60..0.65");
+    Play play = Play.technician("bass-34").found("0.60..0.65").to("rod-kind").choose("two-way");
+    freeTurn(play, "0.60..0.65");
     play.to("soak-read").read("0.60..0.65").to("turn-rod").turned(Feel.SMOOTH);
     play.to("read-low").read("0.60..0.65");
     assertThat(play.step()).isEqualTo("slack-zone");

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.Draws;
+import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Feel;
@@ -183,16 +184,13 @@ class HostileProcedureTest {
 
   @Test
   void aTurnWhoseFileNamesNoHazardShowsThemAllTheSame() throws Exception {
-    Play play =
-        Play.of(
-            library(text("10 min", "slack", "advised", "tune")),
-            Role.TECHNICIAN,
-            "bass-34",
-            Style.MEDIUM);
+    Library library = library(text("10 min", "slack", "advised", "tune"));
+    Play play = Play.of(library, Role.TECHNICIAN, "bass-34", Style.MEDIUM);
     play.to("read").read("1.20..1.25").ok();
-    assertThat(play.prompt()).isInstanceOf(Prompt.Caution.class);
-    play.ok().ok().ok();
-    assertThat(play.prompt()).isInstanceOf(Prompt.TurnRod.class);
+    List<Hazard> shown = ((Prompt.Caution) play.prompt()).hazards();
+    assertThat(shown.stream().map(Hazard::id).toList())
+        .containsExactlyElementsIn(library.limits().turnHazards());
+    assertThat(play.ok().prompt()).isInstanceOf(Prompt.TurnRod.class);
   }
 
   /** The shipped procedure with its ways on, facts and hazards shuffled. */

@@ -10,6 +10,7 @@ import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Style;
+import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.BracketParser;
@@ -20,7 +21,7 @@ import quarterturn.unit.BracketParser;
  */
 class LeftAsIsTest {
   private static Play found(Play play, String reading) {
-    return play.to("found-low").read(reading).read(reading).read(reading);
+    return play.found(reading);
   }
 
   private static Play out(Play play) {
@@ -96,7 +97,7 @@ class LeftAsIsTest {
   @Test
   void whereNoFinerLeavesAreToHandItMayBeLeftToo() throws Exception {
     Play play = found(Play.beginner("bass-30"), "0.40..0.50");
-    play.give(new quarterturn.session.Answer.CannotMeasure());
+    play.give(new Answer.CannotMeasure());
     assertThat(play.step()).isEqualTo("nearly");
   }
 
@@ -117,8 +118,9 @@ class LeftAsIsTest {
   void aNeckThatIsPlainlyOutIsNotOfferedIt(String reading) throws Exception {
     Play play = found(Play.beginner("bass-30"), reading);
     assertThat(play.step()).isNotEqualTo("nearly");
-    play.to(
-        "plan-" + (reading.startsWith("0.5") || reading.startsWith("0.6") ? "tighten" : "loosen"));
+    boolean above = reading.startsWith("0.5") || reading.startsWith("0.6");
+    assertThat(((Prompt.TurnRod) play.to("turn-rod").prompt()).direction())
+        .isEqualTo(above ? "tighten" : "loosen");
     assertThat(play.state().log().toString()).doesNotContain("step=nearly");
   }
 
@@ -136,12 +138,16 @@ class LeftAsIsTest {
   }
 
   @Test
-  void aNeckWithoutARodMayBeLeftInsteadOfHandedOver() throws Exception {
-    Play play = Play.beginner("bass-30").to("rod-place").choose("none");
-    found(play, "0.45..0.50");
+  void aNeckWhoseRodNobodyHasFoundMayBeLeftInsteadOfHandedOver() throws Exception {
+    Play play = found(Play.beginner("bass-30"), "0.45..0.50");
     assertThat(play.step()).isEqualTo("nearly");
     assertThat(play.prompt().said().text()).contains("With a rod that works");
+    play.choose("go-on").to("rod-place").choose("none");
+    assertThat(play.step()).isEqualTo(EngineQuestions.ENDS);
+    play.choose(EngineQuestions.TAKE_BACK).give(new Answer.Correct()).give(new Answer.Correct());
+    assertThat(play.step()).isEqualTo("nearly");
     assertThat(outcome(play.choose("leave"))).isEqualTo("left-as-is");
+    assertThat(play.state().history().turns()).isEmpty();
   }
 
   @Test

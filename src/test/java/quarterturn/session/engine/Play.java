@@ -90,6 +90,31 @@ public final class Play {
             null));
   }
 
+  /** On a named instrument of which earlier sessions were told how it is made. */
+  public static Play known(Library library, Role role, String kind, Event.Known... known)
+      throws IOException {
+    String procedure = library.main().id();
+    return new Play(
+        library,
+        new Event.Started(
+            NOON,
+            procedure,
+            1,
+            "digest",
+            role,
+            "demo",
+            kind,
+            Style.MEDIUM,
+            null,
+            List.of(),
+            List.of(),
+            null,
+            null,
+            null,
+            null,
+            List.of(known)));
+  }
+
   public static Library library(String procedure) {
     try {
       return new Shelf(null).load(procedure);
@@ -147,6 +172,11 @@ public final class Play {
 
   public Play read(String typed) {
     return give(new Answer.Measured(BracketParser.parse(typed, 0.05)));
+  }
+
+  /** The relief as found: twice on the lowest string, once on the highest. */
+  public Play found(String reading) {
+    return to("found-low").read(reading).read(reading).read(reading);
   }
 
   public Play read(Bracket bracket) {

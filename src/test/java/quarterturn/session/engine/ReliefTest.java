@@ -109,17 +109,18 @@ class ReliefTest {
 
   @Test
   void aNeckWithoutARodIsLeftToARepairerWithItsReading() throws Exception {
-    Play play = Play.beginner("bass-34").to("rod-place").choose("none").to("found-low");
-    play.read("0.60..0.65").read("0.60..0.65").read("0.60..0.65");
+    Play play = Play.beginner("bass-34").found("0.60..0.65").to("rod-place").choose("none");
+    assertThat(play.step()).isEqualTo(EngineQuestions.ENDS);
+    play.choose("end");
     assertThat(((Prompt.Done) play.prompt()).outcome()).isEqualTo("no-rod");
     assertThat(play.prompt().said().text()).contains("0.60 to 0.65 mm");
   }
 
   @Test
   void aKeyForARodInThePocketIsTriedOnlyOnceTheNeckIsLifted() throws Exception {
-    Play play = Play.technician("bass-34").to("rod-place").choose("pocket").choose("single");
-    assertThat(play.step()).isEqualTo("hold-ready");
-    play.to("found-low").read("0.60..0.65").read("0.60..0.65").read("0.60..0.65").to("pocket-fit");
+    Play play = Play.technician("bass-34").found("0.60..0.65").to("rod-place").choose("pocket");
+    play.choose("single").to("pocket-fit");
+    assertThat(play.state().position().chosen()).doesNotContainKey("key-fit");
     assertThat(play.bench.standing()).contains("neck loose in its pocket");
     play.choose("no-tool").to("pocket-no-key");
     assertThat(((Prompt.Done) play.prompt()).outcome()).isEqualTo("get-key");
@@ -129,12 +130,12 @@ class ReliefTest {
 
   @Test
   void aRodInThePocketIsForARepairerUnlessATechnicianIsAtTheBench() throws Exception {
-    Play beginner = Play.beginner("bass-34").to("rod-place").choose("pocket").to("found-low");
-    beginner.read("0.60..0.65").read("0.60..0.65").read("0.60..0.65");
+    Play beginner = Play.beginner("bass-34").found("0.60..0.65").to("rod-place");
+    beginner.choose("pocket").choose("single").choose("end");
     assertThat(beginner.step()).isEqualTo("pocket-repairer");
 
-    Play technician = Play.technician("bass-34").to("rod-place").choose("pocket").to("found-low");
-    technician.read("0.60..0.65").read("0.60..0.65").read("0.60..0.65").to("pocket-turn");
+    Play technician = Play.technician("bass-34").found("0.60..0.65").to("rod-place");
+    technician.choose("pocket").to("pocket-turn");
     assertThat(turn(technician).turn()).isEqualTo(Turn.EIGHTH);
     assertThat(technician.bench.standing()).contains("neck loose in its pocket");
     technician.turned(Feel.SMOOTH).to("read-low");
@@ -245,7 +246,7 @@ class ReliefTest {
     Play play = Play.beginner("bass-34").to("found-low");
     play.read("0.60..0.65").read("0.60..0.65").read("0.40..0.45");
     assertThat(play.step()).isEqualTo("sight");
-    play.choose("crossed");
+    play.choose("crossed").choose("end");
     assertThat(((Prompt.HandOver) play.prompt()).outcome()).isEqualTo("twist");
   }
 

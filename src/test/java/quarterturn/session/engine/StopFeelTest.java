@@ -18,6 +18,7 @@ import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.session.Answer;
+import quarterturn.session.Event;
 import quarterturn.session.Prompt;
 import quarterturn.session.RefusedException;
 import quarterturn.unit.Turn;
@@ -120,6 +121,43 @@ class StopFeelTest {
               "A sign to stop is not taken back. The rod is not turned again here; let a repairer"
                   + " look at it.");
     }
+  }
+
+  /** Nobody looks at a mark while something creaks: what it felt like counts without an amount. */
+  @Test
+  void aStopSignWithoutAnAmountCountsAsFarAsWasAsked() throws Exception {
+    Library library = library("hostile", "advised", "tune");
+    for (Feel feel : library.limits().stopFeels()) {
+      Play play = Play.of(library, Role.BEGINNER, "bass-34", Style.MEDIUM);
+      play.to("read").read("1.20..1.25").to("turn");
+      Turn asked = ((Prompt.TurnRod) play.prompt()).turn();
+      play.give(new Answer.Felt(feel));
+      Event.Recalled recalled = (Event.Recalled) play.events.get(play.events.size() - 1);
+      assertThat(recalled.feel()).isEqualTo(feel);
+      assertThat(recalled.sure()).isFalse();
+      assertThat(play.state().history().net()).isEqualTo(asked);
+      goesOn(play, new Random(3));
+      assertThat(play.state().history().turns()).hasSize(1);
+    }
+  }
+
+  /** So does one with an amount that can't be right; another feel needs the amount. */
+  @Test
+  void anAmountThatCannotBeRightIsNoReasonToRefuseAStopSign() throws Exception {
+    Library library = library("hostile", "advised", "tune");
+    Play play = Play.of(library, Role.BEGINNER, "bass-34", Style.MEDIUM);
+    play.to("read").read("1.20..1.25").to("turn");
+    Prompt before = play.prompt();
+    for (Answer wrong :
+        List.of(
+            new Answer.Felt(Feel.SMOOTH),
+            new Answer.Felt(Feel.STIFF),
+            new Answer.Turned(new Turn(4), Feel.SMOOTH))) {
+      assertThrows(RefusedException.class, () -> play.bench.answer(wrong));
+      assertThat(play.prompt()).isEqualTo(before);
+    }
+    play.turned(4, Feel.NOISE);
+    assertThat(play.state().history().net()).isEqualTo(((Prompt.TurnRod) before).turn());
   }
 
   @Test

@@ -1,0 +1,90 @@
+package quarterturn.session.engine;
+
+import static com.google.common.truth.Truth.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import quarterturn.procedure.Fact;
+import quarterturn.procedure.Recorded;
+import quarterturn.procedure.condition.Role;
+import quarterturn.session.Event;
+import quarterturn.session.Prompt;
+
+/** What earlier sessions were told of an instrument comes back. All is invented. */
+class AsRecordedTest {
+  private static Event.Known known(Recorded what, String answer) {
+    return new Event.Known(Play.NOON, what, answer);
+  }
+
+  /** On a neck that needs a turn, up to where its rod is asked about. */
+  private static Play rod(Role role) throws Exception {
+    Play play =
+        Play.known(
+            Play.relief(),
+            role,
+            "bass-34",
+            known(Recorded.ROD_PLACE, "under-plate"),
+            known(Recorded.ROD, "two-way"),
+            known(Recorded.ROD_NUT, "slot"));
+    return play.found("0.60..0.65").to("changed").choose("nothing");
+  }
+
+  @Test
+  void aBeginnerIsShownOnePageOfItAndConfirmsIt() throws Exception {
+    Play play = rod(Role.BEGINNER);
+    assertThat(play.step()).isEqualTo(EngineQuestions.AS_RECORDED);
+    String text = play.prompt().said().text();
+    assertThat(text.lines().toList())
+        .containsExactly(
+            "Where is the truss rod nut? At the headstock, under a small plate.",
+            "Kind of rod? Two-way (it can bend the neck either way).",
+            "Truss rod nut? A slot or a cross.",
+            "As recorded?")
+        .inOrder();
+    play.choose(EngineQuestions.SAME).to("key-fit").choose("fits").to("turn-rod");
+    assertThat(chosen(play)).containsNoneOf("rod-place", "rod-kind", "nut-form");
+    assertThat(play.events.toString()).contains("why=on record: under-plate");
+    assertThat(play.state().bench().has(Fact.ROD_IDENTIFIED)).isTrue();
+  }
+
+  @Test
+  void whereSomethingDiffersEachIsAskedAnew() throws Exception {
+    Play play = rod(Role.BEGINNER).choose("differs");
+    assertThat(play.step()).isEqualTo("rod-place");
+    play.choose("headstock").choose("single").choose("socket").to("key-fit").choose("fits");
+    play.to("turn-rod");
+    assertThat(chosen(play)).containsAtLeast("rod-place", "rod-kind", "nut-form");
+    assertThat(play.events.toString()).doesNotContain("why=on record");
+  }
+
+  @Test
+  void aTechnicianIsNotAskedWhetherItIsStillSo() throws Exception {
+    Play play = rod(Role.TECHNICIAN);
+    assertThat(play.step()).isEqualTo("plate");
+    play.to("key-fit");
+    assertThat(chosen(play)).containsNoneOf(EngineQuestions.AS_RECORDED, "rod-place", "nut-form");
+  }
+
+  /** Whether the key fits is seen at the nut, not in a record. */
+  @Test
+  void theKeyIsTriedHoweverMuchIsKnown() throws Exception {
+    for (Role role : Role.values()) {
+      Play play = rod(role).to("key-fit");
+      assertThat(play.prompt()).isInstanceOf(Prompt.Choose.class);
+      assertThat(play.bench.onRecord()).isNull();
+    }
+  }
+
+  @Test
+  void ofANewInstrumentNothingIsShown() throws Exception {
+    Play play = Play.known(Play.relief(), Role.BEGINNER, "bass-34").found("0.60..0.65");
+    assertThat(play.to("changed").choose("nothing").step()).isEqualTo("rod-place");
+  }
+
+  private static List<String> chosen(Play play) {
+    return play.events.stream()
+        .filter(Event.Chose.class::isInstance)
+        .map(event -> ((Event.Chose) event).step())
+        .toList();
+  }
+}
