@@ -117,6 +117,11 @@ final class Body {
     return text.from();
   }
 
+  /** Whether the text goes on below what is in view. */
+  boolean more() {
+    return text.more();
+  }
+
   Canvas draw() {
     Canvas canvas = new Canvas(width, rows);
     int at = 1 + text.rows() + 1;

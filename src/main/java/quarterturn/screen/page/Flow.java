@@ -33,12 +33,13 @@ final class Flow {
       return Line.wrapped(
           DO, Ink.STRONG, "How far did it really turn, and how did it feel?", Ink.STRONG, width);
     }
-    if (prompt instanceof Prompt.Caution caution) {
-      return caution(caution, width);
-    }
     PromptText said = prompt.said();
     for (String note : said.notes()) {
       out.addAll(Line.wrapped(NOTE, note, width));
+    }
+    if (prompt instanceof Prompt.Caution caution) {
+      out.addAll(caution(caution, width, brief));
+      return out;
     }
     for (Hazard hazard : Warning.worstFirst(said.hazards())) {
       String text = brief ? hazard.id().replace('-', ' ') + " (w)" : hazard.brief();
@@ -100,8 +101,8 @@ final class Flow {
     return String.join(", ", out);
   }
 
-  private static List<Line> caution(Prompt.Caution caution, int width) {
-    List<Line> out = new ArrayList<>(Warning.page(caution.hazards(), width));
+  private static List<Line> caution(Prompt.Caution caution, int width, boolean brief) {
+    List<Line> out = new ArrayList<>(Warning.page(caution.hazards(), width, brief));
     out.add(Line.BLANK);
     out.addAll(Line.wrapped(caution.said().text(), width));
     return out;

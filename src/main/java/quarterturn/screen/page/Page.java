@@ -47,10 +47,12 @@ public final class Page {
     }
     int rows = height - Head.ROWS - Foot.rows(height);
     int main = mainWidth(width);
-    return model.scrolledTo(
-        model.layer() == Layer.NONE
-            ? new Body(model, zone, main, rows).scroll()
-            : Math.min(model.scroll(), Layers.mostScroll(lines(model, zone, main), rows)));
+    if (model.layer() != Layer.NONE) {
+      int most = Layers.mostScroll(lines(model, zone, main), rows);
+      return model.scrolledTo(Math.min(model.scroll(), most), model.scroll() < most);
+    }
+    Body body = new Body(model, zone, main, rows);
+    return model.scrolledTo(body.scroll(), body.more());
   }
 
   private static int mainWidth(int width) {

@@ -41,6 +41,10 @@ public record Pane(List<Line> lines, List<Line> pinned, int rows, int from) {
     return from;
   }
 
+  boolean more() {
+    return from + shown() < lines.size();
+  }
+
   /** How many lines are in view. */
   private int shown() {
     return Math.min(lines.size() - from, Math.max(1, rows - pinned.size()));
@@ -53,7 +57,7 @@ public record Pane(List<Line> lines, List<Line> pinned, int rows, int from) {
     if (from > 0) {
       mark(canvas, row - 1, "▲ PgUp, more above");
     }
-    if (from + shown() < lines.size()) {
+    if (more()) {
       mark(canvas, row + rows, "▼ PgDn, more below");
     }
   }

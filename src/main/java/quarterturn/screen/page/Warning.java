@@ -36,14 +36,18 @@ final class Warning {
     return new Line("", Ink.PLAIN, 0, "║ " + text + fill + " ║", Ink.PLAIN);
   }
 
-  /** The hazards of one page: a single one in its frame, several below each other. */
-  static List<Line> page(List<Hazard> hazards, int width) {
-    if (hazards.size() == 1) {
+  /**
+   * The hazards of one page: a single one in its frame, several below each other.
+   *
+   * @param brief whether to save rows
+   */
+  static List<Line> page(List<Hazard> hazards, int width, boolean brief) {
+    if (hazards.size() == 1 && !brief) {
       return lines(hazards.get(0), width);
     }
     List<Line> out = new ArrayList<>();
     for (Hazard hazard : hazards) {
-      if (!out.isEmpty()) {
+      if (!out.isEmpty() && !brief) {
         out.add(Line.BLANK);
       }
       out.addAll(plain(hazard, width));

@@ -11,6 +11,7 @@ import quarterturn.session.Prompt;
  * @param draft the answer as far as it was given
  * @param layer the view over the prompt
  * @param scroll lines scrolled down in the view on top
+ * @param more whether the text goes on below what is in view
  * @param byHand whether it was scrolled since the draft changed; else the marked answer is in view
  * @param message a hint, or why an answer was not taken; empty for none
  */
@@ -22,38 +23,39 @@ public record Model(
     Draft draft,
     Layer layer,
     int scroll,
+    boolean more,
     boolean byHand,
     String message) {
 
   /** The model for a new prompt. */
   public static Model of(Prompt prompt, Overview overview, String standing, Instant now) {
-    return new Model(prompt, overview, standing, now, Draft.of(prompt), Layer.NONE, 0, false, "");
+    return new Model(prompt, overview, standing, now, Draft.of(prompt), Layer.NONE, 0, false, false, "");
   }
 
   public Model with(Draft next) {
-    return new Model(prompt, overview, standing, now, next, layer, scroll, false, "");
+    return new Model(prompt, overview, standing, now, next, layer, scroll, more, false, "");
   }
 
   public Model with(Layer next) {
-    return new Model(prompt, overview, standing, now, draft, next, 0, false, "");
+    return new Model(prompt, overview, standing, now, draft, next, 0, false, false, "");
   }
 
   public Model at(Instant time) {
-    return new Model(prompt, overview, standing, time, draft, layer, scroll, byHand, message);
+    return new Model(prompt, overview, standing, time, draft, layer, scroll, more, byHand, message);
   }
 
   public Model saying(String next) {
-    return new Model(prompt, overview, standing, now, draft, layer, scroll, byHand, next);
+    return new Model(prompt, overview, standing, now, draft, layer, scroll, more, byHand, next);
   }
 
-  /** The model with the line that is on top of the view. */
-  public Model scrolledTo(int line) {
-    return new Model(prompt, overview, standing, now, draft, layer, line, byHand, message);
+  /** The model with the line that is on top of the view, and whether more is below it. */
+  public Model scrolledTo(int line, boolean below) {
+    return new Model(prompt, overview, standing, now, draft, layer, line, below, byHand, message);
   }
 
   /** The model after the person scrolled this many lines down. */
   public Model scrolled(int lines) {
     int to = Math.max(0, scroll + lines);
-    return new Model(prompt, overview, standing, now, draft, layer, to, true, message);
+    return new Model(prompt, overview, standing, now, draft, layer, to, more, true, message);
   }
 }

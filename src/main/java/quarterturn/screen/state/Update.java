@@ -81,13 +81,20 @@ public final class Update {
 
   private static Next doing(Model model, Key key) {
     return key == Key.Named.ENTER
-        ? Next.send(model, new Answer.Confirmed())
+        ? confirmed(model)
         : onlyHint(model, key, "Press Enter when it is done.");
+  }
+
+  /** Confirms what was read to its end; else shows what comes below. */
+  private static Next confirmed(Model model) {
+    return model.more()
+        ? Next.show(model.scrolled(PAGE).saying("There was more to read; now the same key again."))
+        : Next.send(model, new Answer.Confirmed());
   }
 
   private static Next accepting(Model model, Key key) {
     return isLetter(key, 'u')
-        ? Next.send(model, new Answer.Confirmed())
+        ? confirmed(model)
         : onlyHint(model, key, "Enter does not accept this. Read it, then press u.");
   }
 

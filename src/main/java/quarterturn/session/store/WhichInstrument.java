@@ -14,7 +14,10 @@ import quarterturn.session.Names;
 import quarterturn.session.Question;
 import quarterturn.unit.NotUnderstoodException;
 
-/** Asks which instrument a session is about: one on record, or a new one and its name. */
+/**
+ * Asks which instrument a session is about: one on record, or a new one, which gets the name of its
+ * kind, or one that is typed behind it.
+ */
 public final class WhichInstrument implements Dialogue {
   private static final String NEW = "new-";
 
@@ -50,7 +53,7 @@ public final class WhichInstrument implements Dialogue {
 
   @Override
   public Question.@Nullable Asked question() {
-    return name != null ? null : kind == null ? which() : naming();
+    return name != null ? null : which();
   }
 
   private Question.Choose which() {
@@ -58,7 +61,7 @@ public final class WhichInstrument implements Dialogue {
         "The instrument",
         List.of(),
         "Which instrument is it?",
-        "Type a number from the list, or a name in it; it is kept for the next time.",
+        "Type a number from the list, or a name in it; a new one may be named, as in 1 blue-bass.",
         options());
   }
 
@@ -74,14 +77,6 @@ public final class WhichInstrument implements Dialogue {
     return options;
   }
 
-  private Question.Words naming() {
-    return new Question.Words(
-        "A new instrument",
-        List.of("A name tells its sessions from those on other instruments."),
-        "What do you call it? [" + offered() + "]",
-        "Enter takes the name in brackets.");
-  }
-
   /** The kind's id as a name, with a number where it is taken. */
   private String offered() {
     String name = String.valueOf(kind);
@@ -93,32 +88,22 @@ public final class WhichInstrument implements Dialogue {
 
   @Override
   public Taken take(String typed) {
-    String text = typed.strip().toLowerCase(Locale.ROOT);
-    if (kind != null) {
-      named(text.isEmpty() ? offered() : Names.check("an instrument", text));
+    String[] words = typed.strip().toLowerCase(Locale.ROOT).split("\\s+", 2);
+    String chosen = which().chosen(words[0]);
+    if (words.length == 1 && instruments.stream().anyMatch(one -> one.name().equals(chosen))) {
+      name = chosen;
       return Taken.SILENTLY;
     }
-    String chosen = which().chosen(text);
-    if (instruments.stream().anyMatch(one -> one.name().equals(chosen))) {
-      name = chosen;
-    } else {
-      kind = chosen.substring(NEW.length());
+    if (!chosen.startsWith(NEW)) {
+      throw new NotUnderstoodException(chosen + " has its name already; type it alone");
     }
-    return Taken.SILENTLY;
-  }
-
-  private void named(String free) {
+    kind = chosen.substring(NEW.length());
+    String free = words.length == 1 ? offered() : Names.check("an instrument", words[1]);
     if (taken.contains(free)) {
       throw new NotUnderstoodException(
           "there is an instrument " + free + " already; choose another name");
     }
     name = free;
-  }
-
-  @Override
-  public boolean back() {
-    boolean some = kind != null;
-    kind = null;
-    return some;
+    return Taken.briefly("It is kept as " + free + ".");
   }
 }
