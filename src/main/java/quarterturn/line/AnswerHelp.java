@@ -118,7 +118,8 @@ final class AnswerHelp {
     lines.add("0 jammed: it did not move.");
     lines.add("other way 1/8 smooth: it was turned the wrong way, this much.");
     lines.add("tighten 1/8 stiff, or loosen 1/8 stiff: what was really done.");
-    lines.add("The feel is its word, its beginning, or its number: " + String.join(", ", feels()) + ".");
+    lines.add(
+        "The feel is its word, its beginning, or its number: " + String.join(", ", feels()) + ".");
     if (turn.canUndo()) {
       lines.add("undo: take the last turn back instead; back still takes an answer back.");
     }

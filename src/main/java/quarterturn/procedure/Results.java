@@ -33,7 +33,8 @@ public record Results(
   public static final String CLIMATE = "climate";
 
   /** No results, changes or offers. */
-  public static final Results NONE = new Results(Map.of(), Map.of(), List.of(), List.of(), Guide.NONE);
+  public static final Results NONE =
+      new Results(Map.of(), Map.of(), List.of(), List.of(), Guide.NONE);
 
   public Results {
     results = Collections.unmodifiableMap(new LinkedHashMap<>(results));

@@ -143,8 +143,27 @@ public record Overview(
   private Overview with(
       List<String> parting, List<Entry.Other> others, Program program, Guide guide) {
     return new Overview(
-        session, instrument, kind, window, source, role, stage, parts, part, done, trail, net, today,
-        day, rodPlace, stages, contact, parting, others, program, guide);
+        session,
+        instrument,
+        kind,
+        window,
+        source,
+        role,
+        stage,
+        parts,
+        part,
+        done,
+        trail,
+        net,
+        today,
+        day,
+        rodPlace,
+        stages,
+        contact,
+        parting,
+        others,
+        program,
+        guide);
   }
 
   /** Every reading and turn, oldest first. */

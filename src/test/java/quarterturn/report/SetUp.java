@@ -148,7 +148,8 @@ public final class SetUp {
               "climate",
               change("climate", "the air changed", "relief", "action", "intonation")),
           List.of(),
-          List.of("Keep it in its case (invented)."), Guide.NONE);
+          List.of("Keep it in its case (invented)."),
+          Guide.NONE);
 
   public static final Library LIBRARY =
       new Library(

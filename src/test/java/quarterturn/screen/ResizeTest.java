@@ -42,7 +42,8 @@ class ResizeTest {
     Map<String, BiFunction<Integer, Integer, Canvas>> all = new LinkedHashMap<>();
     Question home = HomeDialogues.of(List.of(), List.of("my-bass", "blue")).question();
     all.put("home", new QuestionView(Objects.requireNonNull(home))::draw);
-    Question form = new InstrumentDialogue("demo", Map.of(), new Shelf(null).rules().kinds()).question();
+    Question form =
+        new InstrumentDialogue("demo", Map.of(), new Shelf(null).rules().kinds()).question();
     all.put("form", new QuestionView(Objects.requireNonNull(form))::draw);
     Question card =
         new Question.Words("Before the turn", List.of("Think first."), "Which way?", "Type it.");

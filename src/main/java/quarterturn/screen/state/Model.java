@@ -29,7 +29,8 @@ public record Model(
 
   /** The model for a new prompt. */
   public static Model of(Prompt prompt, Overview overview, String standing, Instant now) {
-    return new Model(prompt, overview, standing, now, Draft.of(prompt), Layer.NONE, 0, false, false, "");
+    return new Model(
+        prompt, overview, standing, now, Draft.of(prompt), Layer.NONE, 0, false, false, "");
   }
 
   public Model with(Draft next) {

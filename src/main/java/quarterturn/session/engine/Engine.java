@@ -203,24 +203,24 @@ public final class Engine {
     String source =
         kind == null || state.style() == null ? null : kind.target(state.style()).source();
     return new Overview(
-        session,
-        instrument,
-        kind,
-        window,
-        source,
-        state.started().role(),
-        stage(state, procedure),
-        parts,
-        Math.max(0, parts.indexOf(part)),
-        done(state, procedure, parts, parts.indexOf(part)),
-        trail(state),
-        state.history().net(),
-        state.history().today(now),
-        library.limits().day(),
-        rodPlace(state, procedure),
-        walk.stages(state, now).all(),
-        contact(state, kind),
-        Standing.parting(state))
+            session,
+            instrument,
+            kind,
+            window,
+            source,
+            state.started().role(),
+            stage(state, procedure),
+            parts,
+            Math.max(0, parts.indexOf(part)),
+            done(state, procedure, parts, parts.indexOf(part)),
+            trail(state),
+            state.history().net(),
+            state.history().today(now),
+            library.limits().day(),
+            rodPlace(state, procedure),
+            walk.stages(state, now).all(),
+            contact(state, kind),
+            Standing.parting(state))
         .reading(others(state))
         .guided(library.results().guide());
   }

@@ -236,7 +236,8 @@ final class Examiner {
       return new Event.Recalled(now, step, prompt.turn(), false, stop);
     }
     if (!(answer instanceof Answer.Turned turned)) {
-      throw new RefusedException("Say how far it really turned, and how it felt, for example 1/8 smooth; 0 jammed where it"
+      throw new RefusedException(
+          "Say how far it really turned, and how it felt, for example 1/8 smooth; 0 jammed where it"
               + " did not move.");
     }
     if (turned.turn().size().compareTo(most) > 0) {

@@ -215,7 +215,7 @@ record Judge(
     Reading last = state.history().last(Which.LOWEST);
     Bracket bracket = last == null ? null : last.read().bracket();
     TurnMade turn = state.history().lastMoved();
-    if (bracket == null || window == null || turn == null) {
+    if (last == null || bracket == null || window == null || turn == null) {
       return false;
     }
     if (!last.at().isBefore(turn.at().plus(library.limits().rest()))) {

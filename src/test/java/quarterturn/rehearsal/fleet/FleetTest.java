@@ -71,7 +71,9 @@ class FleetTest {
       assertWithMessage(where + ", " + fault).that(touching.within(5)).isEqualTo(1);
     }
     // A crack is looked for before anything is tuned, a rounded nut once a turn is needed.
-    assertWithMessage(where).that(faulty.of(NeckFault.CRACKED, FirstGap.NOT_READ).within(0)).isEqualTo(1);
+    assertWithMessage(where)
+        .that(faulty.of(NeckFault.CRACKED, FirstGap.NOT_READ).within(0))
+        .isEqualTo(1);
     for (FirstGap gap : FirstGap.read()) {
       Tally stripped = faulty.of(NeckFault.STRIPPED, gap);
       assertWithMessage(where + ", " + gap).that(stripped.within(0)).isEqualTo(1);

@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import quarterturn.procedure.Hazard;
-import quarterturn.procedure.condition.Feel;
 import quarterturn.screen.Golden;
 import quarterturn.screen.Invented;
 import quarterturn.screen.state.Draft;
@@ -68,8 +67,7 @@ public class PageTest {
     out.add(
         new View(
             "turn-made",
-            model(Invented.LOOSEN, 4, 2)
-                .with(new Draft.Made(0, Field.of("1/8"), false, null))));
+            model(Invented.LOOSEN, 4, 2).with(new Draft.Made(0, Field.of("1/8"), false, null))));
     out.add(new View("wait", model(Invented.settle(false), 5, 3)));
     out.add(
         new View(
@@ -168,8 +166,7 @@ public class PageTest {
     for (View view : views()) {
       String text = Page.draw(view.model(), ZoneOffset.UTC, 60, 18).text();
       boolean layered = view.model().layer() != Layer.NONE;
-      boolean answering =
-          view.model().draft() instanceof Draft.Made;
+      boolean answering = view.model().draft() instanceof Draft.Made;
       String said = view.model().prompt().said().text();
       boolean shown = text.replaceAll("\\s+", " ").contains(said.substring(0, 20));
       assertThat(layered || answering || shown || text.contains("PgDn")).isTrue();

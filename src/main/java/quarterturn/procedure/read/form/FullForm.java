@@ -63,8 +63,7 @@ public final class FullForm {
           return own == null ? step : ((Mapping) step).with("ask", own);
         });
     if (faults != null) {
-      List<String> ids =
-          asked.stream().map(StepIds::id).filter(known -> !known.isEmpty()).toList();
+      List<String> ids = asked.stream().map(StepIds::id).filter(known -> !known.isEmpty()).toList();
       for (Map.Entry<String, Entry> one : open.entrySet()) {
         faults.add(
             Slip.UNKNOWN_ID,
