@@ -35,7 +35,9 @@ record Renaming(Map<String, String> names) {
           "establishes",
           "hazards",
           "changes",
-          "picture");
+          "picture",
+          "records",
+          "short");
 
   /** The steps with the ids that {@code names} has for theirs. */
   static List<Node> of(Map<String, String> names, List<Node> steps) {
