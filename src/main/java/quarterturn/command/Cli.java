@@ -1,5 +1,7 @@
 package quarterturn.command;
 
+import picocli.CommandLine.Model.UsageMessageSpec;
+import java.util.ArrayList;
 import java.io.IOException;
 import java.time.Clock;
 import java.util.Arrays;
@@ -132,7 +134,7 @@ public final class Cli extends Placed {
 
   /** A command line that turns each error into one line and an exit status. */
   static CommandLine answering(CommandLine line) {
-    WholeSentences.in(line);
+    wholeSentences(line);
     line.setParameterExceptionHandler((e, typed) -> mistyped(e));
     line.setExecutionExceptionHandler((e, commands, parsed) -> failed(e, commands));
     return line;
@@ -193,5 +195,32 @@ public final class Cli extends Placed {
       @Nullable String version = Cli.class.getPackage().getImplementationVersion();
       return new String[] {"quarterturn " + (version == null ? "unpackaged" : version)};
     }
+  }
+
+  /**
+   * Joins the lines of the help texts of a command and of all under it, so that a sentence is broken
+   * only where the page ends.
+   */
+  private static void wholeSentences(CommandLine line) {
+    UsageMessageSpec usage = line.getCommandSpec().usageMessage();
+    usage.description(joined(usage.description()));
+    usage.footer(joined(usage.footer()));
+    // An option's own lines can't be set anew, so they are sentences as they stand: a test asks.
+    line.getSubcommands().values().forEach(Cli::wholeSentences);
+  }
+
+  /** Lines of which each that goes on in the next is joined with it. */
+  private static String[] joined(String... lines) {
+    List<String> out = new ArrayList<>();
+    for (String line : lines) {
+      String before = out.isEmpty() ? "" : out.get(out.size() - 1);
+      boolean open = !before.isEmpty() && !before.matches(".*[.!?:]");
+      if (open && !line.isEmpty() && !Character.isUpperCase(line.codePointAt(0))) {
+        out.set(out.size() - 1, before + " " + line);
+      } else {
+        out.add(line);
+      }
+    }
+    return out.toArray(String[]::new);
   }
 }

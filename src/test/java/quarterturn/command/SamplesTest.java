@@ -171,7 +171,7 @@ class SamplesTest {
   @Test
   void whatIsDueIsTheSame() throws Exception {
     same("exports/due.txt", run("due", "--data", data()));
-    assertThat(run("due", "--json", "--data", data())).isEqualTo(export("due.json"));
+    same("exports/due.json", run("due", "--json", "--data", data()));
     String calendar = run("due", "--ics", "--data", data()).replace("\r\n ", "");
     same("exports/due.ics", calendar);
   }

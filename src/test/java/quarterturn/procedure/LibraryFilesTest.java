@@ -136,12 +136,12 @@ public class LibraryFilesTest {
                 new Limits.Rechecks(
                     new Limits.Recheck(
                         Duration.ofHours(24),
-                        "relief",
+                        "relief-check",
                         "A day after the rod was turned, read the relief again.",
                         "a day after the last turn: the relief"),
                     new Limits.Recheck(
                         Duration.ofDays(7),
-                        "relief",
+                        "relief-check",
                         "A week after the rod was turned, read the relief again.",
                         "a week on: pitch, relief and action, as the wood comes to rest"),
                     new Limits.Recheck(

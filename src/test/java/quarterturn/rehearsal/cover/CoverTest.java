@@ -46,13 +46,14 @@ class CoverTest {
 
   @Test
   void everyWayOfReliefIsTakenButThoseWithinALargerJob() throws Exception {
-    Covered covered = Cover.of(library("relief"), 1, 300, TIME);
+    Covered covered = Cover.of(library("relief"), 3, 300, TIME);
     assertThat(covered.open()).isEmpty();
     assertThat(covered.never().stream().map(CoverTest::words).toList())
         .containsExactly(
-            "welcome-only-if -> find-rod-unless: "
-                + "\"key-fit is not fits and not called by setup or season\" always holds here",
-            "find-rod-unless -> hold-ready: no way leads from key-fit to find-rod-unless",
+            "prepare-unless -> tune: setup does not call it in this job; "
+                + "season does not call it in this job",
+            "as-left -> turned-or-not: setup does not call it in this job; "
+                + "season does not call it in this job",
             "play-gate -> turned-or-not: setup does not call it in this job; "
                 + "season does not call it in this job");
     assertThat(covered.outcomes())
@@ -89,8 +90,8 @@ class CoverTest {
             "setup: see-action -> paused (sign-off reached at least 4 times)");
     assertThat(covered.taken().stream().map(Way::toString).toList())
         .containsAtLeast(
-            "relief: welcome-only-if -> find-rod-unless (otherwise)",
-            "relief: find-rod-unless -> hold-ready (key-fit is fits)",
+            "relief: prepare-unless -> tune (called by setup or season)",
+            "relief: as-left -> turned-or-not (called by setup or season)",
             "relief: play-gate -> turned-or-not (called by setup or season)",
             "spring-bridge: held-before -> set-free (hold is blocked or own-gap)");
     assertThat(covered.stuck()).isEmpty();
@@ -168,7 +169,7 @@ class CoverTest {
     Covered covered = Cover.of(library, 1, 300, TIME);
     assertThat(covered.taken()).containsAtLeastElementsIn(Ways.of(library.main()));
     assertThat(covered.taken().stream().map(Way::toString).toList())
-        .contains("relief: welcome-only-if -> find-rod-unless (otherwise)");
+        .contains("relief: prepare-unless -> tune (called by setup or season)");
     assertThat(covered.stuck()).isEmpty();
   }
 

@@ -72,6 +72,8 @@ class EventJsonTest {
             "carried",
             "from",
             "by",
+            "also",
+            "known",
             "elsewhere");
     for (Event event : Samples.everyKind()) {
       ObjectNode whole = EventJson.EVENTS.write(event);

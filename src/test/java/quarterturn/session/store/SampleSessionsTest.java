@@ -5,6 +5,7 @@ import static com.google.common.truth.Truth.assertWithMessage;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,7 +39,12 @@ import quarterturn.unit.Turn;
 class SampleSessionsTest {
   /** What the program words, and may word anew; place and meanwhile are said since. */
   private static final Set<String> WORDS =
-      Set.of("text", "first", "why", "labels", "harm", "avoid", "options", "place", "meanwhile");
+      Set.of(
+          "text", "first", "why", "labels", "word", "harm", "avoid", "page", "options", "place",
+          "meanwhile");
+
+  /** Steps that are asked now, and were not then. */
+  private static final Set<String> ASKED_NOW = Set.of("nearly", "as-recorded");
 
   private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -50,9 +56,13 @@ class SampleSessionsTest {
     samples = SampleFolder.copied(folder);
   }
 
+  /** The sheets of the version before, as a user's own. */
+  private static final Path SHEETS = Path.of("src/test/resources/quarterturn/samples/v2/own");
+
   private Sessions sessions(String at, @Nullable String own) {
     Clock clock = Clock.fixed(Instant.parse(at), ZoneOffset.UTC);
-    return new Sessions(samples.store(), own == null ? null : samples.in(own), clock);
+    Path folder = own == null ? null : own.equals("sheets") ? SHEETS : samples.in(own);
+    return new Sessions(samples.store(), folder, clock);
   }
 
   /** What is asked after the break is told of, at the same session. */
@@ -76,7 +86,7 @@ class SampleSessionsTest {
             "2027-03-01-relief-1e5x", "tune-again",
             "2027-03-01-relief-r2cw", "tune-again");
     for (Map.Entry<String, String> one : asked.entrySet()) {
-      Prompt prompt = resumed(one.getKey(), later, null);
+      Prompt prompt = resumed(one.getKey(), later, "sheets");
       assertWithMessage(one.getKey()).that(prompt.said().step()).isEqualTo(one.getValue());
       if (prompt instanceof Prompt.Wait wait) {
         assertThat(wait.until()).isEqualTo(Instant.parse("2027-03-02T10:23:00Z"));
@@ -122,27 +132,27 @@ class SampleSessionsTest {
     said(
         "in-window",
         "2027-02-10T10:00:00Z",
-        39,
+        37,
         "relief",
         "--instrument",
         "sample-bass",
         "--own",
-        samples.in("kinds").toString());
+        SHEETS.toString());
     said(
         "technician",
         "2027-02-20T14:00:00Z",
-        34,
+        32,
         "relief",
         "--instrument",
         "brief-bass",
         "--role",
         "technician",
         "--own",
-        samples.in("kinds").toString());
+        SHEETS.toString());
     said(
         "own",
         "2027-02-25T09:00:00Z",
-        15,
+        13,
         "house-relief",
         "--instrument",
         "house-bass",
@@ -164,33 +174,71 @@ class SampleSessionsTest {
     args.add(data.toString());
     args.addAll(List.of(start));
     Clock clock = Clock.fixed(Instant.parse(at), ZoneOffset.UTC);
-    String in = samples.text("lines/" + name + ".in.jsonl");
+    List<JsonNode> then = all(Reworded.now(samples.text("lines/" + name + ".out.jsonl")));
+    String in = onOnePage(samples.text("lines/" + name + ".in.jsonl"), then);
     in = name.equals("in-window") ? wentOn(in) : in;
     Captured ran = Captured.of(clock, in, args.toArray(String[]::new));
     assertThat(ran.status()).isEqualTo(0);
-    List<JsonNode> out = lines(Reworded.now(samples.text("lines/" + name + ".out.jsonl")));
-    List<JsonNode> now = lines(ran.out());
+    List<JsonNode> out = lines(then);
+    List<JsonNode> now = lines(all(ran.out()));
     // A nut with no turn on record is freed first, which counts: the day is spent a turn sooner.
     assertThat(now.subList(0, alike)).isEqualTo(out.subList(0, alike));
   }
 
   /**
-   * Answers with one more after a reading just outside its window: that one wants to go on. The
-   * samples are older than this question.
+   * Answers with one more after a reading just outside its window: that one wants to go on; and one
+   * before the kind of rod, which is another than on record. The samples are older than these
+   * questions.
    */
   private static String wentOn(String in) {
     return in.replaceAll(
-        "(?m)^(.*\"lifts_mm\": 0.45, (\"at\".*))$", "$1\n{\"answer\": \"go-on\", $2");
+            "(?m)^(.*\"lifts_mm\": 0.45, (\"at\".*))$", "$1\n{\"answer\": \"go-on\", $2")
+        .replaceAll(
+            "(?m)^(\\{\"answer\": \"single\", (\"at\".*))$",
+            "{\"answer\": \"differs\", $2\n$1");
   }
 
-  /** The prompts without that question, its notes at the prompt after it. */
-  private static List<JsonNode> lines(String text) throws Exception {
+  private static List<JsonNode> all(String text) throws Exception {
+    List<JsonNode> all = new ArrayList<>();
+    for (String line : text.split("\n")) {
+      all.add(JSON.readTree(line));
+    }
+    return all;
+  }
+
+  /** Whether a prompt is of a hazard of the step whose hazards the one before began. */
+  private static boolean onPage(List<JsonNode> prompts, int at) {
+    return at > 0
+        && prompts.get(at).path("prompt").asText().equals("hazard")
+        && prompts.get(at - 1).path("prompt").asText().equals("hazard")
+        && prompts.get(at - 1).path("step").equals(prompts.get(at).path("step"));
+  }
+
+  /** Answers with one for all hazards of a step. The samples are older than such pages. */
+  private static String onOnePage(String in, List<JsonNode> prompts) {
+    String[] answers = in.split("\n");
+    List<String> kept = new ArrayList<>();
+    for (int i = 0; i < answers.length; i++) {
+      if (i >= prompts.size() || !onPage(prompts, i)) {
+        kept.add(answers[i]);
+      }
+    }
+    return String.join("\n", kept) + "\n";
+  }
+
+  /** The prompts without those questions, their notes at the prompt after it, and hazards as pages. */
+  private static List<JsonNode> lines(List<JsonNode> all) {
     List<JsonNode> lines = new ArrayList<>();
     JsonNode notes = null;
-    for (String line : text.split("\n")) {
-      ObjectNode json = (ObjectNode) JSON.readTree(line);
-      if (json.path("step").asText().equals("nearly")) {
+    for (int i = 0; i < all.size(); i++) {
+      ObjectNode json = all.get(i).deepCopy();
+      if (ASKED_NOW.contains(json.path("step").asText())) {
         notes = json.get("notes");
+        continue;
+      }
+      if (onPage(all, i)) {
+        ((ArrayNode) lines.get(lines.size() - 1).get("hazards"))
+            .addAll((ArrayNode) json.get("hazards"));
         continue;
       }
       if (notes != null) {
