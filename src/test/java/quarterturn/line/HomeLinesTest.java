@@ -60,7 +60,7 @@ class HomeLinesTest {
 
             Begin:
             3. Neck relief (start): Bring the curve""");
-    assertThat(shown.toString()).contains("\n12. Quit (quit)\n\nWhat would you like to do? > ");
+    assertThat(shown.toString()).contains("\n13. Quit (quit)\n\nWhat would you like to do? > ");
   }
 
   @Test

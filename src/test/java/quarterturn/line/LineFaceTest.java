@@ -3,6 +3,7 @@ package quarterturn.line;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Answer;
@@ -35,12 +36,12 @@ class LineFaceTest {
 
   @Test
   void turnsKeepTheirDirection() {
-    assertThat(answers(Invented.loosen(), "1/16", "1", "other way 1/8", "stiff"))
+    assertThat(answers(Invented.loosen(), "1/16 1", "other way 1/8 stiff"))
         .containsExactly(
             new Answer.Turned(new Turn(-1 / 16.0), Feel.SMOOTH),
             new Answer.Turned(new Turn(1 / 8.0), Feel.STIFF))
         .inOrder();
-    assertThat(answers(Invented.tighten(), "", "smooth", "loosened 1/4 noise"))
+    assertThat(answers(Invented.tighten(), "1/4 sm", "loosened 1/4 noise"))
         .containsExactly(
             new Answer.Turned(new Turn(1 / 4.0), Feel.SMOOTH),
             new Answer.Turned(new Turn(-1 / 4.0), Feel.NOISE))
@@ -48,6 +49,16 @@ class LineFaceTest {
     assertThat(answers(Invented.tighten(), "undo")).containsExactly(new Answer.Undo());
     assertThat(answers(Invented.loosen(), "0 jammed"))
         .containsExactly(new Answer.Turned(Turn.NONE, Feel.JAMMED));
+  }
+
+  @Test
+  void anAmountAloneIsNoAnswerAndAFeelAloneOnlyWhereItIsOneToStopAt() {
+    for (Feel feel : Feel.values()) {
+      boolean stops = Set.of(Feel.JAMMED, Feel.NOISE, Feel.SLIPPED).contains(feel);
+      List<Answer> felt = stops ? List.of(new Answer.Felt(feel)) : List.of();
+      assertThat(answers(Invented.loosen(), feel.word())).isEqualTo(felt);
+    }
+    assertThat(answers(Invented.loosen(), "1/8", "0", "other way 1/8", "1", "3")).isEmpty();
   }
 
   @Test

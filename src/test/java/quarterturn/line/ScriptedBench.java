@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Answer;
@@ -18,10 +20,14 @@ import quarterturn.unit.Turn;
 
 /** A bench that plays a list of invented prompts and keeps what it was answered. */
 public final class ScriptedBench implements Bench {
+  /** The feels to stop at, which are recorded even where nobody says how far it turned. */
+  private static final Set<Feel> STOPS = EnumSet.of(Feel.JAMMED, Feel.NOISE, Feel.SLIPPED);
+
   private final List<Prompt> prompts;
   private final List<Answer> answers = new ArrayList<>();
   private final List<String> accepted = new ArrayList<>();
   private int at;
+  private final List<Entry> trail = new ArrayList<>();
   private Instant now = Invented.BEGAN;
   private boolean left;
   private boolean broken;
@@ -93,7 +99,9 @@ public final class ScriptedBench implements Bench {
           || answer instanceof Answer.CannotMeasure;
     }
     if (prompt instanceof Prompt.TurnRod) {
-      return answer instanceof Answer.Turned || answer instanceof Answer.Undo;
+      return answer instanceof Answer.Turned
+          || answer instanceof Answer.Felt
+          || answer instanceof Answer.Undo;
     }
     return answer instanceof Answer.Waited;
   }
@@ -115,20 +123,30 @@ public final class ScriptedBench implements Bench {
         && measured.bracket().lowMm() > 3) {
       throw new RefusedException("a relief over 3 mm is not plausible; measure again");
     }
+    if (answer instanceof Answer.Felt felt && !STOPS.contains(felt.feel())) {
+      throw new RefusedException("Say how far it really turned, and how it felt.");
+    }
     if (prompt instanceof Prompt.Caution caution) {
       caution.hazards().forEach(hazard -> accepted.add(hazard.id()));
+    }
+    record(prompt, answer);
+  }
+
+  private void record(Prompt prompt, Answer answer) {
+    if (answer instanceof Answer.Measured measured) {
+      trail.add(new Entry.Reading(Invented.BEGAN, Which.LOWEST, measured.bracket(), false));
+    } else if (answer instanceof Answer.Turned turned) {
+      trail.add(new Entry.Turned(Invented.BEGAN, turned.turn(), turned.feel()));
+    } else if (prompt instanceof Prompt.TurnRod asked && answer instanceof Answer.Felt felt) {
+      trail.add(new Entry.Turned(Invented.BEGAN, asked.turn(), felt.feel()));
     }
   }
 
   @Override
   public Overview overview() {
-    List<Entry> trail = new ArrayList<>();
     Turn net = Turn.NONE;
-    for (Answer answer : answers) {
-      if (answer instanceof Answer.Measured measured) {
-        trail.add(new Entry.Reading(Invented.BEGAN, Which.LOWEST, measured.bracket(), false));
-      } else if (answer instanceof Answer.Turned turned) {
-        trail.add(new Entry.Turned(Invented.BEGAN, turned.turn(), turned.feel()));
+    for (Entry entry : trail) {
+      if (entry instanceof Entry.Turned turned) {
         net = net.plus(turned.turn());
       }
     }
@@ -143,7 +161,7 @@ public final class ScriptedBench implements Bench {
         List.of("Before you start", "The key", "The turn", "The end"),
         Math.min(3, at * 4 / prompts.size()),
         Set.of(),
-        trail,
+        List.copyOf(trail),
         net,
         net.size(),
         Duration.ofHours(24),

@@ -4,7 +4,10 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Overview;
@@ -13,6 +16,9 @@ import quarterturn.session.RefusedException;
 
 /** Plays a list of prompts, whatever is answered, and remembers what was answered. */
 public final class ScriptedBench implements Bench {
+  /** The feels to stop at, which are recorded even where nobody says how far it turned. */
+  private static final Set<Feel> STOPS = EnumSet.of(Feel.JAMMED, Feel.NOISE, Feel.SLIPPED);
+
   private final List<Prompt> prompts;
   private final List<Answer> answers = new ArrayList<>();
   private Clock clock;
@@ -54,6 +60,9 @@ public final class ScriptedBench implements Bench {
     }
     if (answer instanceof Answer.Measured measured && measured.bracket().middleMm() > 3) {
       throw new RefusedException("A gap of more than 3 mm is not plausible; read it again.");
+    }
+    if (answer instanceof Answer.Felt felt && !STOPS.contains(felt.feel())) {
+      throw new RefusedException("Say how far it really turned, and how it felt.");
     }
     answers.add(answer);
     at++;

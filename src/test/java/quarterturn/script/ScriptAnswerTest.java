@@ -110,7 +110,8 @@ class ScriptAnswerTest {
   @Test
   void turnNeedsAmountAndFeel() {
     refuses(Invented.loosen(), "{\"turned\":0.125}", "\\\"feel\\\" must be a text");
-    refuses(Invented.loosen(), "{\"feel\":\"smooth\"}", "\\\"turned\\\" must be a number");
+    refuses(Invented.loosen(), "{\"feel\":\"smooth\"}", "how far it really turned");
+    takes(Invented.loosen(), "{\"feel\":\"jammed\"}", new Answer.Felt(Feel.JAMMED));
     refuses(Invented.loosen(), "{\"turned\":0.125,\"feel\":\"fine\"}", "one of smooth, stiff");
     refuses(Invented.loosen(), "{\"answer\":true}", "no such answer");
     takes(Invented.tighten(), "{\"answer\":\"undo\"}", new Answer.Undo());

@@ -87,6 +87,20 @@ class UpdateTest {
         .containsExactly(send(new Answer.Confirmed()));
   }
 
+  /** What stands below the view is read before it is confirmed. */
+  @Test
+  void whatGoesOnBelowIsScrolledToBeforeItIsConfirmed() {
+    for (Prompt prompt : List.of(Invented.CAUTION, Invented.TELL)) {
+      String key = prompt instanceof Prompt.Caution ? "u" : "ENTER";
+      Model more = model(prompt).scrolledTo(0, true);
+      assertThat(effects(more, key)).isEmpty();
+      assertThat(after(more, key).scroll()).isGreaterThan(0);
+      assertThat(after(more, key).message()).contains("more to read");
+      assertThat(effects(more.scrolledTo(5, false), key))
+          .containsExactly(send(new Answer.Confirmed()));
+    }
+  }
+
   @Test
   void escNeverLeavesNorAnswers() {
     for (PageTest.View view : PageTest.views()) {
@@ -132,10 +146,16 @@ class UpdateTest {
   }
 
   @Test
-  void anyKeyClosesTheKeys() {
+  void theKeysScrollAndAnyOtherKeyClosesThem() {
     Model keys = after(model(Invented.TELL), "?");
     assertThat(keys.layer()).isEqualTo(Layer.KEYS);
-    for (String key : List.of("ENTER", "ESC", "q", "u", "DOWN")) {
+    for (String key : List.of("DOWN", "UP", "PAGE_DOWN", "PAGE_UP")) {
+      assertThat(after(keys, key).layer()).isEqualTo(Layer.KEYS);
+      assertThat(effects(keys, key)).isEmpty();
+    }
+    assertThat(after(keys, "DOWN").scroll()).isEqualTo(1);
+    assertThat(after(keys, "PAGE_DOWN", "UP").scroll()).isGreaterThan(1);
+    for (String key : List.of("ENTER", "ESC", "q", "u", "LEFT")) {
       assertThat(after(keys, key).layer()).isEqualTo(Layer.NONE);
       assertThat(effects(keys, key)).isEmpty();
     }
@@ -176,26 +196,42 @@ class UpdateTest {
   }
 
   @Test
-  void aTurnIsFeltThenMeasured() {
+  void aTurnAndItsFeelAreOneAnswerAndNothingIsPreset() {
     Model turn = model(Invented.LOOSEN);
-    assertThat(effects(turn, "ENTER", "ENTER", "ENTER")).isEmpty();
-    assertThat(effects(turn, "ENTER", "1", "ENTER", "ENTER"))
+    Model opened = after(turn, "ENTER");
+    assertThat(effects(turn, "ENTER")).isEmpty();
+    assertThat(opened.draft()).isEqualTo(Draft.Made.NOTHING);
+    assertThat(effects(opened, "ENTER", "ENTER", "ENTER")).isEmpty();
+    assertThat(effects(opened, "1/8", "ENTER", "ENTER")).isEmpty();
+    assertThat(after(opened, "1/8", "ENTER").message()).contains("Mark how it felt");
+    assertThat(effects(opened, "1/8", "DOWN", "ENTER"))
         .containsExactly(send(new Answer.Turned(new Turn(-0.125), Feel.SMOOTH)));
-    assertThat(effects(model(Invented.TIGHTEN), "ENTER", "2", "ENTER", "ENTER"))
+    assertThat(effects(model(Invented.TIGHTEN), "ENTER", "DOWN", "DOWN", "1/4", "ENTER"))
         .containsExactly(send(new Answer.Turned(Turn.QUARTER, Feel.STIFF)));
   }
 
   @Test
   void aTurnThatDidNotReachItsEndIsSaidAsItWas() {
-    Model amount = after(model(Invented.LOOSEN), "ENTER", "3", "ENTER");
-    assertThat(effects(amount, "ENTER")).isEmpty();
-    assertThat(effects(amount, "0", "ENTER"))
+    Model jammed = after(model(Invented.LOOSEN), "ENTER", "DOWN", "DOWN", "DOWN");
+    assertThat(effects(jammed, "0", "ENTER"))
         .containsExactly(send(new Answer.Turned(Turn.NONE, Feel.JAMMED)));
+  }
+
+  /** The engine knows which feel is one to stop at, and refuses any other. */
+  @Test
+  void aFeelWithoutAnAmountThatCanBeReadIsGivenAlone() {
+    Model jammed = after(model(Invented.LOOSEN), "ENTER", "DOWN", "DOWN", "DOWN");
+    for (String typed : List.of("", "a bit", "-1/8")) {
+      assertThat(effects(jammed, typed, "ENTER"))
+          .containsExactly(send(new Answer.Felt(Feel.JAMMED)));
+    }
+    assertThat(effects(model(Invented.LOOSEN), "ENTER", "UP", "ENTER"))
+        .containsExactly(send(new Answer.Felt(Feel.SLIPPED)));
   }
 
   @Test
   void theOtherWayAndTooMuchAreAskedAboutOnce() {
-    Model amount = after(model(Invented.LOOSEN), "ENTER", "1", "ENTER");
+    Model amount = after(model(Invented.LOOSEN), "ENTER", "DOWN", "1/8");
     assertThat(effects(amount, "TAB", "ENTER")).isEmpty();
     assertThat(after(amount, "TAB", "ENTER").message()).contains("other way");
     assertThat(effects(amount, "TAB", "ENTER", "ENTER"))
