@@ -69,7 +69,7 @@ class QuestionViewTest {
     Golden.check("140x45-home-due", ALL.draw(140, 45));
     Golden.check("80x24-home-empty", view(List.of()).draw(80, 24));
     Golden.check("60x18-home-due", ALL.draw(60, 18));
-    QuestionView last = ALL.key(new Key.Typed('1')).key(new Key.Typed('4')).settled(60, 18);
+    QuestionView last = ALL.key(new Key.Typed('1')).key(new Key.Typed('5')).settled(60, 18);
     Golden.check("60x18-home-last", last.draw(60, 18));
   }
 

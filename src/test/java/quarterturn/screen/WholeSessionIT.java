@@ -24,6 +24,9 @@ class WholeSessionIT {
 
   private double gap;
 
+  /** How far the last turn was, as it is typed. */
+  private String amount = "";
+
   private PtyScreen start(int columns, int rows, Map<String, String> environment, String... args)
       throws IOException {
     List<String> words = new ArrayList<>(List.of("3000"));
@@ -89,7 +92,7 @@ class WholeSessionIT {
       screen.waitFor("How does the player play?").resize(140, 45);
       screen.waitFor("Hard attack").resize(40, 10).waitUntilGone("Hard attack");
       screen.waitFor("60").resize(80, 24).waitFor("How does the player play?");
-      screen.keys("1\r").waitFor("local rules come");
+      screen.keys("1\r").waitFor("Press u:").keys("u").waitFor("local rules come");
       screen.signal("TERM", screen.handle());
       screen.exitStatus();
       assertThat(screen.onAlternateScreen()).isFalse();
@@ -101,13 +104,19 @@ class WholeSessionIT {
   @Test
   void ctrlCLeavesInOrderAndResumeGoesOn() throws Exception {
     try (PtyScreen screen = start(80, 24, Map.of(), "start", "relief", "--kind", "bass-34")) {
-      screen.waitFor("How does the player play?").keys("1\r").waitFor("local rules come");
+      screen
+          .waitFor("How does the player play?")
+          .keys("1\r")
+          .waitFor("Press u:")
+          .keys("u")
+          .waitFor("local rules come");
       screen.keys("\u0003");
       assertThat(screen.exitStatus()).isEqualTo(130);
     }
     assertThat(journal()).contains("\"event\":\"left\"");
     try (PtyScreen screen = start(80, 24, Map.of(), "resume")) {
-      screen.waitFor("Welcome back").keys("\r").waitFor("local rules come").keys("q");
+      screen.waitFor("Welcome back").keys("\r").waitFor("Press u:").keys("u");
+      screen.waitFor("local rules come").keys("q");
       screen.waitFor("Leave now?").keys("y");
       assertThat(screen.exitStatus()).isEqualTo(0);
     }
@@ -153,8 +162,8 @@ class WholeSessionIT {
     } else if (text.contains("Enter turned")) {
       turn(text, response);
       return "\r";
-    } else if (text.contains("How far did it really turn")) {
-      return "\r";
+    } else if (text.contains("Tab = the other way")) {
+      return "\u001b[B" + amount + "\r";
     } else if (text.contains("Gap in mm")) {
       return reading() + "\r";
     } else if (text.contains("humidity") && text.contains("[")) {
@@ -172,6 +181,7 @@ class WholeSessionIT {
     if (!m.find()) {
       throw new AssertionError("no turn on the screen\n" + text);
     }
+    amount = m.group(2) + "/" + m.group(3);
     double turn = Double.parseDouble(m.group(2)) / Double.parseDouble(m.group(3));
     gap -= (m.group(1).equals("TIGHTEN") ? turn : -turn) * 4 * response;
   }

@@ -151,7 +151,7 @@ class ScriptQuestionsTest {
     assertThat(bytes.toString(StandardCharsets.UTF_8))
         .contains(
             "\"options\":[\"start\",\"setup\",\"relief-check\",\"buzz\",\"stage\",\"rehearse\","
-                + "\"watch\",\"history\",\"quit\"],"
+                + "\"watch\",\"history\",\"words\",\"quit\"],"
                 + "\"listed\":[{\"name\":\"start\",\"label\":\"Neck relief\",\"detail\":");
   }
 

@@ -235,7 +235,9 @@ public class PageTest {
 
   @Test
   void scrollingStopsAtTheEnd() {
-    Model far = model(Invented.CAUTION, 0, 0).scrolled(500);
+    PromptText tune = Invented.said("tune", "Tune every string to pitch.", null, List.of());
+    List<Hazard> three = List.of(Invented.WHIP, Invented.SLIP, Invented.FORCE);
+    Model far = model(new Prompt.Caution(tune, three), 0, 0).scrolled(500);
     Model settled = Page.settled(far, ZoneOffset.UTC, 60, 18);
     assertThat(settled.scroll()).isGreaterThan(0);
     assertThat(settled.scroll()).isLessThan(500);

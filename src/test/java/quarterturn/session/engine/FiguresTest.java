@@ -96,7 +96,7 @@ class FiguresTest {
 
   @Test
   void aPickupGoesByItsGap() throws Exception {
-    Play play = at("pickups", "set-pickups", 2.0, 3.0, 2.5, 2.5);
+    Play play = at("pickups", "set-pickups", 2.0, 2.5);
     assertThat(play.prompt().said().text()).contains("E1 2 mm, range 2.5 to 3.5 mm. Lower");
     assertThat(play.prompt().said().text()).contains("by 1.0 mm");
   }
@@ -104,8 +104,8 @@ class FiguresTest {
   /** 19 mm apart over 241 mm: the inner strings stand 1.5 mm higher than the outer (derived). */
   @Test
   void theArcIsReckonedFromRadiusAndSpread() throws Exception {
-    Play play = at("action", "saddles", 3.0, 2.3, 2.2, 2.0);
-    assertThat(play.prompt().said().first()).hasSize(1);
+    Play play = at("action", "saddles", 3.0, 2.3, 2.2, 2.0).choose("adjustable");
+    assertThat(play.to("set-saddles").prompt().said().first()).hasSize(1);
     assertThat(play.prompt().said().first().get(0).text()).doesNotContain("{");
     Play beginner =
         Play.of(Play.library("action"), Role.BEGINNER, "bass-34", Style.MEDIUM, relief(), action());
@@ -113,6 +113,7 @@ class FiguresTest {
     for (double value : new double[] {3.0, 2.3, 2.2, 2.0}) {
       beginner.give(new Answer.Value(value));
     }
+    beginner.choose("adjustable").to("slacken");
     assertThat(beginner.prompt().said().text()).contains("241 mm radius");
     assertThat(beginner.prompt().said().text()).contains("1.5 mm higher");
   }
@@ -176,10 +177,7 @@ class FiguresTest {
   private static String shim(String end, double... values) throws Exception {
     Play play = at("action", "set-saddles", values);
     while (!play.step().equals("travel")) {
-      play.to("read");
-      for (double value : values) {
-        play.give(new Answer.Value(value));
-      }
+      play.to("read").give(new Answer.Value(values[0]));
     }
     return play.choose(end).choose("screws").prompt().said().text();
   }
@@ -196,14 +194,14 @@ class FiguresTest {
   @Test
   void aThickerSetPullsMore() throws Exception {
     Play play = Play.of(Play.library("strings"), Role.BEGINNER, "bass-34", Style.MEDIUM);
-    play.choose("other-set").give(new Answer.Wrote(".110 .090 .068 .047"));
-    assertThat(play.prompt().said().text()).containsMatch("(8|9|10|11) % more, so expect more");
+    play.choose("other-set").give(new Answer.Wrote(".110 .090 .068 .047")).ok();
+    assertThat(play.prompt().said().why()).containsMatch("(8|9|10|11) % more, so expect more");
     Play light = Play.of(Play.library("strings"), Role.BEGINNER, "bass-34", Style.MEDIUM);
-    light.choose("other-set").give(new Answer.Wrote("95 75 55 40 thou"));
-    assertThat(light.prompt().said().text()).contains("% less, so expect less relief");
+    light.choose("other-set").give(new Answer.Wrote("95 75 55 40 thou")).ok();
+    assertThat(light.prompt().said().why()).contains("% less, so expect less relief");
     Play words = Play.of(Play.library("strings"), Role.BEGINNER, "bass-34", Style.MEDIUM);
-    words.choose("other-set").give(new Answer.Wrote("-"));
-    assertThat(words.prompt().said().text()).contains("its pull can't be reckoned");
+    words.choose("other-set").give(new Answer.Wrote("-")).ok();
+    assertThat(words.prompt().said().why()).contains("its pull can't be reckoned");
   }
 
   /** A note of the diameters is as many as there are strings, each as thick as a string can be. */
@@ -235,8 +233,8 @@ class FiguresTest {
     Play play = Play.of(Play.library("strings"), Role.BEGINNER, "bass-34", Style.MEDIUM);
     play.choose("other-set");
     play.events.add(new Event.Noted(play.bench.now(), "new-gauges", "the red packet"));
-    play.resumeAfter(Duration.ZERO).ok();
-    assertThat(play.prompt().said().text()).contains("its pull can't be reckoned");
+    play.resumeAfter(Duration.ZERO).to("other-one-by-one");
+    assertThat(play.prompt().said().why()).contains("its pull can't be reckoned");
   }
 
   @Test

@@ -79,6 +79,7 @@ class HomeDialogueTest {
             "watch",
             "history",
             "discard",
+            "words",
             "quit")
         .inOrder();
     assertThat(question().options().stream().map(Question.Option::group).distinct().toList())
@@ -156,7 +157,7 @@ class HomeDialogueTest {
     assertThat(chosen("7")).isEqualTo(new HomeDialogue.Choice.Begin("buzz", null, Role.BEGINNER));
     assertThat(chosen("11")).isEqualTo(new HomeDialogue.Choice.Rehearse(false));
     assertThat(chosen("12")).isEqualTo(new HomeDialogue.Choice.Rehearse(true));
-    assertThat(chosen("15")).isEqualTo(QUIT);
+    assertThat(chosen("16")).isEqualTo(QUIT);
   }
 
   @Test
@@ -188,7 +189,7 @@ class HomeDialogueTest {
         List.of(
             "",
             "0",
-            "16",
+            "17",
             "99999",
             "back",
             "discard b-2",
@@ -200,7 +201,7 @@ class HomeDialogueTest {
           .hasMessageThat()
           .isEqualTo(
               "Type a number from the list, start, setup, relief-check, buzz, stage, rehearse, watch,"
-                  + " history, discard or quit; or a procedure and one of your instruments, and"
+                  + " history, discard, words or quit; or a procedure and one of your instruments, and"
                   + " technician for short texts.");
       assertThat(dialogue.question()).isNotNull();
     }
@@ -263,6 +264,17 @@ class HomeDialogueTest {
     dialogue.take("history");
     dialogue.take("back");
     assertThat(question().title()).isEmpty();
+  }
+
+  @Test
+  void wordsAreOpenedByTheirNameAndByAQuestionMark() throws Exception {
+    for (String typed : List.of("words", "?", "15")) {
+      HomeDialogue home = dialogue(BEGUN);
+      home.take(typed);
+      assertThat(names(home)).containsExactly("words", "needs", "meanwhile").inOrder();
+      assertThat(home.back()).isTrue();
+      assertThat(question(home).title()).isEmpty();
+    }
   }
 
   @Test
