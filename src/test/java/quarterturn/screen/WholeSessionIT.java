@@ -115,7 +115,8 @@ class WholeSessionIT {
     }
     assertThat(journal()).contains("\"event\":\"left\"");
     try (PtyScreen screen = start(80, 24, Map.of(), "resume")) {
-      screen.waitFor("Welcome back").keys("\r").waitFor("local rules come").keys("q");
+      screen.waitFor("Welcome back").keys("\r").waitFor("Press u:").keys("u");
+      screen.waitFor("local rules come").keys("q");
       screen.waitFor("Leave now?").keys("y");
       assertThat(screen.exitStatus()).isEqualTo(0);
     }
