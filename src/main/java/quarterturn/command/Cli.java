@@ -1,9 +1,8 @@
 package quarterturn.command;
 
-import picocli.CommandLine.Model.UsageMessageSpec;
-import java.util.ArrayList;
 import java.io.IOException;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -13,6 +12,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Program;
 import quarterturn.session.RecordMismatchException;
@@ -198,8 +198,8 @@ public final class Cli extends Placed {
   }
 
   /**
-   * Joins the lines of the help texts of a command and of all under it, so that a sentence is broken
-   * only where the page ends.
+   * Joins the lines of the help texts of a command and of all under it, so that a sentence is
+   * broken only where the page ends.
    */
   private static void wholeSentences(CommandLine line) {
     UsageMessageSpec usage = line.getCommandSpec().usageMessage();

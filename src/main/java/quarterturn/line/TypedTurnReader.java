@@ -38,7 +38,7 @@ final class TypedTurnReader {
       return Reply.Give.one(new Answer.Turned(amount(much, prompt), feel));
     } catch (NotUnderstoodException refused) {
       // A sign to stop counts, whatever else is wrong; the engine refuses any other.
-      return Reply.Give.one(new Answer.Felt(feel));
+      return Reply.Give.one(new Answer.Felt(feel, String.valueOf(refused.getMessage())));
     }
   }
 

@@ -96,7 +96,7 @@ final class ScriptReplyReader {
             .orElseThrow(() -> new BadAnswerException("\"feel\" must be one of " + Takes.feels()));
     return fields.has("turned")
         ? new Answer.Turned(new Turn(signed(fields.number("turned"), fields, prompt)), feel)
-        : new Answer.Felt(feel);
+        : new Answer.Felt(feel, "beside this feel, \"turned\" must say how far");
   }
 
   /** The amount of a turn with its sign; plus tightens. */

@@ -71,8 +71,10 @@ public sealed interface Answer {
   /**
    * A report of a rod turn that gave a sign to stop, where nobody can say how far it went. It is
    * taken to have gone as far as was asked.
+   *
+   * @param why what is wrong with the amount, for a feel that is no sign to stop
    */
-  record Felt(Feel feel) implements Answer {
+  record Felt(Feel feel, String why) implements Answer {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.felt().apply(this);

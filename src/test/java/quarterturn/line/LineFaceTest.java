@@ -55,8 +55,9 @@ class LineFaceTest {
   void anAmountAloneIsNoAnswerAndAFeelAloneOnlyWhereItIsOneToStopAt() {
     for (Feel feel : Feel.values()) {
       boolean stops = Set.of(Feel.JAMMED, Feel.NOISE, Feel.SLIPPED).contains(feel);
-      List<Answer> felt = stops ? List.of(new Answer.Felt(feel)) : List.of();
-      assertThat(answers(Invented.loosen(), feel.word())).isEqualTo(felt);
+      List<Answer> given = answers(Invented.loosen(), feel.word());
+      assertThat(given).hasSize(stops ? 1 : 0);
+      given.forEach(answer -> assertThat(((Answer.Felt) answer).feel()).isEqualTo(feel));
     }
     assertThat(answers(Invented.loosen(), "1/8", "0", "other way 1/8", "1", "3")).isEmpty();
   }

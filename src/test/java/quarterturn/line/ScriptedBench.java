@@ -124,7 +124,7 @@ public final class ScriptedBench implements Bench {
       throw new RefusedException("a relief over 3 mm is not plausible; measure again");
     }
     if (answer instanceof Answer.Felt felt && !STOPS.contains(felt.feel())) {
-      throw new RefusedException("Say how far it really turned, and how it felt.");
+      throw new RefusedException(felt.why());
     }
     if (prompt instanceof Prompt.Caution caution) {
       caution.hazards().forEach(hazard -> accepted.add(hazard.id()));

@@ -62,7 +62,7 @@ public final class ScriptedBench implements Bench {
       throw new RefusedException("A gap of more than 3 mm is not plausible; read it again.");
     }
     if (answer instanceof Answer.Felt felt && !STOPS.contains(felt.feel())) {
-      throw new RefusedException("Say how far it really turned, and how it felt.");
+      throw new RefusedException(felt.why());
     }
     answers.add(answer);
     at++;

@@ -110,8 +110,11 @@ class ScriptAnswerTest {
   @Test
   void turnNeedsAmountAndFeel() {
     refuses(Invented.loosen(), "{\"turned\":0.125}", "\\\"feel\\\" must be a text");
-    refuses(Invented.loosen(), "{\"feel\":\"smooth\"}", "how far it really turned");
-    takes(Invented.loosen(), "{\"feel\":\"jammed\"}", new Answer.Felt(Feel.JAMMED));
+    refuses(Invented.loosen(), "{\"feel\":\"smooth\"}", "must say how far");
+    takes(
+        Invented.loosen(),
+        "{\"feel\":\"jammed\"}",
+        new Answer.Felt(Feel.JAMMED, "beside this feel, \"turned\" must say how far"));
     refuses(Invented.loosen(), "{\"turned\":0.125,\"feel\":\"fine\"}", "one of smooth, stiff");
     refuses(Invented.loosen(), "{\"answer\":true}", "no such answer");
     takes(Invented.tighten(), "{\"answer\":\"undo\"}", new Answer.Undo());

@@ -57,7 +57,7 @@ public final class Turns {
       turned = turned(asked, made);
     } catch (NotUnderstoodException refused) {
       // A sign to stop counts, whatever else is wrong; any other feel is refused.
-      return Next.send(model, new Answer.Felt(feel));
+      return Next.send(model, new Answer.Felt(feel, String.valueOf(refused.getMessage())));
     }
     String doubt = doubt(asked, turned);
     String text = made.field().text();

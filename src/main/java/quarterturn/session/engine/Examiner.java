@@ -224,6 +224,10 @@ final class Examiner {
         step.quantity().unit());
   }
 
+  private static final String HOW_FAR =
+      "Say how far it really turned, and how it felt, for example 1/8 smooth; 0 jammed where it did"
+          + " not move.";
+
   private Event turned(Prompt.TurnRod prompt, Answer answer, Instant now) throws RefusedException {
     String step = prompt.said().step();
     if (answer instanceof Answer.Undo) {
@@ -236,9 +240,7 @@ final class Examiner {
       return new Event.Recalled(now, step, prompt.turn(), false, stop);
     }
     if (!(answer instanceof Answer.Turned turned)) {
-      throw new RefusedException(
-          "Say how far it really turned, and how it felt, for example 1/8 smooth; 0 jammed where it"
-              + " did not move.");
+      throw new RefusedException(answer instanceof Answer.Felt felt ? felt.why() : HOW_FAR);
     }
     if (turned.turn().size().compareTo(most) > 0) {
       throw new RefusedException(

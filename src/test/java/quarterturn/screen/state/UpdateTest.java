@@ -5,6 +5,7 @@ import static com.google.common.truth.Truth.assertThat;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.screen.Invented;
@@ -217,16 +218,25 @@ class UpdateTest {
         .containsExactly(send(new Answer.Turned(Turn.NONE, Feel.JAMMED)));
   }
 
+  private static Answer.Felt felt(List<Effect> effects) {
+    assertThat(effects).hasSize(1);
+    return (Answer.Felt) ((Effect.Send) effects.get(0)).answer();
+  }
+
   /** The engine knows which feel is one to stop at, and refuses any other. */
   @Test
   void aFeelWithoutAnAmountThatCanBeReadIsGivenAlone() {
     Model jammed = after(model(Invented.LOOSEN), "ENTER", "DOWN", "DOWN", "DOWN");
-    for (String typed : List.of("", "a bit", "-1/8")) {
-      assertThat(effects(jammed, typed, "ENTER"))
-          .containsExactly(send(new Answer.Felt(Feel.JAMMED)));
-    }
-    assertThat(effects(model(Invented.LOOSEN), "ENTER", "UP", "ENTER"))
-        .containsExactly(send(new Answer.Felt(Feel.SLIPPED)));
+    Map<String, String> wrong =
+        Map.of("", "Type how far it turned", "a bit", "a bit", "-1/8", "without a sign");
+    wrong.forEach(
+        (typed, why) -> {
+          Answer.Felt felt = felt(effects(jammed, typed, "ENTER"));
+          assertThat(felt.feel()).isEqualTo(Feel.JAMMED);
+          assertThat(felt.why()).contains(why);
+        });
+    assertThat(felt(effects(model(Invented.LOOSEN), "ENTER", "UP", "ENTER")).feel())
+        .isEqualTo(Feel.SLIPPED);
   }
 
   @Test

@@ -131,7 +131,7 @@ class StopFeelTest {
       Play play = Play.of(library, Role.BEGINNER, "bass-34", Style.MEDIUM);
       play.to("read").read("1.20..1.25").to("turn");
       Turn asked = ((Prompt.TurnRod) play.prompt()).turn();
-      play.give(new Answer.Felt(feel));
+      play.give(new Answer.Felt(feel, "?"));
       Event.Recalled recalled = (Event.Recalled) play.events.get(play.events.size() - 1);
       assertThat(recalled.feel()).isEqualTo(feel);
       assertThat(recalled.sure()).isFalse();
@@ -150,8 +150,8 @@ class StopFeelTest {
     Prompt before = play.prompt();
     for (Answer wrong :
         List.of(
-            new Answer.Felt(Feel.SMOOTH),
-            new Answer.Felt(Feel.STIFF),
+            new Answer.Felt(Feel.SMOOTH, "How far?"),
+            new Answer.Felt(Feel.STIFF, "How far?"),
             new Answer.Turned(new Turn(4), Feel.SMOOTH))) {
       assertThrows(RefusedException.class, () -> play.bench.answer(wrong));
       assertThat(play.prompt()).isEqualTo(before);

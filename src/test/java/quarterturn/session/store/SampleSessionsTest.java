@@ -40,7 +40,16 @@ class SampleSessionsTest {
   /** What the program words, and may word anew; place and meanwhile are said since. */
   private static final Set<String> WORDS =
       Set.of(
-          "text", "first", "why", "labels", "word", "harm", "avoid", "page", "options", "place",
+          "text",
+          "first",
+          "why",
+          "labels",
+          "word",
+          "harm",
+          "avoid",
+          "page",
+          "options",
+          "place",
           "meanwhile");
 
   /** Steps that are asked now, and were not then. */
@@ -194,8 +203,7 @@ class SampleSessionsTest {
     return in.replaceAll(
             "(?m)^(.*\"lifts_mm\": 0.45, (\"at\".*))$", "$1\n{\"answer\": \"go-on\", $2")
         .replaceAll(
-            "(?m)^(\\{\"answer\": \"single\", (\"at\".*))$",
-            "{\"answer\": \"differs\", $2\n$1");
+            "(?m)^(\\{\"answer\": \"single\", (\"at\".*))$", "{\"answer\": \"differs\", $2\n$1");
   }
 
   private static List<JsonNode> all(String text) throws Exception {
@@ -226,7 +234,9 @@ class SampleSessionsTest {
     return String.join("\n", kept) + "\n";
   }
 
-  /** The prompts without those questions, their notes at the prompt after it, and hazards as pages. */
+  /**
+   * The prompts without those questions, their notes at the prompt after it, and hazards as pages.
+   */
   private static List<JsonNode> lines(List<JsonNode> all) {
     List<JsonNode> lines = new ArrayList<>();
     JsonNode notes = null;
