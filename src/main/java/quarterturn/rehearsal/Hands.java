@@ -159,6 +159,13 @@ public final class Hands {
         && !done.contains(key(choose));
   }
 
+  /** The answer on how the instrument is made, which nobody can see of a simulated one; or null. */
+  Prompt.@Nullable Option made(Prompt.Choose choose) {
+    Recorded what = records(choose);
+    Prompt.Option first = choose.options().get(0);
+    return what != null && what.names(first.id()) ? first : null;
+  }
+
   private @Nullable Recorded records(Prompt prompt) {
     Step step = step(prompt);
     return step == null ? null : step.records();

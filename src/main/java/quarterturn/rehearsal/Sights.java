@@ -39,7 +39,11 @@ final class Sights {
 
   private static List<String> chosen(Prompt prompt, Hands hands) {
     Prompt.Option seen = prompt instanceof Prompt.Choose choose ? hands.seen(choose) : null;
-    return seen == null ? List.of() : List.of("What you see: " + seen.label() + ".");
+    if (seen != null) {
+      return List.of("What you see: " + seen.label() + ".");
+    }
+    Prompt.Option made = prompt instanceof Prompt.Choose choose ? hands.made(choose) : null;
+    return made == null ? List.of() : List.of("You could answer: " + made.label() + ".");
   }
 
   /** A sentence with a small first letter, to stand within another sentence. */

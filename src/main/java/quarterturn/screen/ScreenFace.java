@@ -200,14 +200,18 @@ public final class ScreenFace {
   }
 
   private Effect updated(Key key) {
-    Next next = Update.key(model, key);
     // Only a key moves the text, so that a change of the window's size can be undone by another.
-    try {
-      model = Page.settled(next.model(), zone, surface.width(), surface.height());
-    } catch (IOException gone) {
-      model = next.model(); // the next painting finds that out too
-    }
+    Next next = Update.key(settled(model), key);
+    model = settled(next.model());
     return next.effect();
+  }
+
+  private Model settled(Model shown) {
+    try {
+      return Page.settled(shown, zone, surface.width(), surface.height());
+    } catch (IOException gone) {
+      return shown; // the next painting finds that out too
+    }
   }
 
   /**

@@ -53,7 +53,7 @@ final class Body {
     Options options = Options.of(model, Math.min(inner, WIDEST_TEXT));
     Canvas drawn =
         options.none()
-            ? Controls.of(model, zone, Math.min(inner, WIDEST_TEXT))
+            ? Controls.of(model, zone, Math.min(inner, WIDEST_TEXT), saves(full, room))
             : drawn(options, inner);
     int most = Math.max(0, room - drawn.height() - (facts.isEmpty() ? 0 : facts.size() + 1));
     Canvas withFull = picture(inner, most - full.size() - 1);
@@ -65,6 +65,11 @@ final class Body {
     boolean together = !options.none() && lines.size() > most;
     controls = together ? new Canvas(inner, 0) : drawn;
     text = together ? flow(lines, options, wide, room) : pane(lines, Math.min(lines.size(), most));
+  }
+
+  /** Whether the text can hardly stand above four rows of controls. */
+  private static boolean saves(List<Line> text, int room) {
+    return text.size() > room - 4;
   }
 
   private Pane pane(List<Line> lines, int shown) {

@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.quick.TypedAhead;
 import quarterturn.screen.state.Draft;
@@ -27,7 +26,7 @@ final class Controls {
   private Controls() {}
 
   /** A canvas with the controls, as high as needed; answers to choose from are {@link Options}. */
-  static Canvas of(Model model, ZoneId zone, int width) {
+  static Canvas of(Model model, ZoneId zone, int width, boolean brief) {
     Prompt prompt = model.prompt();
     Draft draft = model.draft();
     if (draft instanceof Draft.Naming naming) {
@@ -44,7 +43,7 @@ final class Controls {
             caution -> lines(width, "Press u: I have read this and will do it. (Not Enter.)"),
             choose -> new Canvas(width, 0),
             write -> writing((Draft.Writing) draft, width),
-            measure -> reading(measure, (Draft.Reading) draft, width),
+            measure -> reading(measure, (Draft.Reading) draft, width, brief),
             turn -> turning(turn, draft, width),
             wait -> waiting(model, wait, zone, width),
             done -> lines(width, "Press Enter to close."),
@@ -69,25 +68,30 @@ final class Controls {
     return Canvas.of(Wrap.lines(text, width), width, Ink.STRONG);
   }
 
-  private static Canvas reading(Prompt.Measure measure, Draft.Reading reading, int width) {
+  private static Canvas reading(
+      Prompt.Measure measure, Draft.Reading reading, int width, boolean brief) {
     boolean gap = measure.quantity().bracket();
-    Canvas canvas = new Canvas(width, 4);
+    int at = brief ? 0 : 1;
+    Canvas canvas = new Canvas(width, brief ? 2 : 4);
+    int end = field(canvas, at, reading.field(), reading.typing(), Math.min(36, width - 32));
+    canvas.put(
+        end + 2, at, Wrap.cut(Readings.readAs(reading.field().text(), measure), width - end - 2));
+    String words =
+        gap ? "t = it touches, no gap      c = I can't measure it" : "c = I can't measure it";
+    canvas.put(0, at + 1, words);
+    if (brief) {
+      return canvas;
+    }
     String label =
         gap
             ? "Gap in mm, gauges in steps of " + Decimals.plain(measure.step())
             : measure.quantity().said() + " in " + measure.quantity().unit();
     canvas.put(0, 0, Character.toUpperCase(label.charAt(0)) + label.substring(1), Ink.STRONG);
-    int end = field(canvas, 1, reading.field(), reading.typing(), Math.min(36, width - 32));
-    canvas.put(
-        end + 2, 1, Wrap.cut(Readings.readAs(reading.field().text(), measure), width - end - 2));
     String example =
         gap
             ? "like  0.30 passes 0.35 lifts   or  0.30..0.35   or  12 thou"
             : "like  " + measure.quantity().example();
     canvas.put(0, 3, Wrap.cut(example, width));
-    String words =
-        gap ? "t = it touches, no gap      c = I can't measure it" : "c = I can't measure it";
-    canvas.put(0, 2, words);
     return canvas;
   }
 
@@ -104,14 +108,18 @@ final class Controls {
   }
 
   private static Canvas made(Prompt.TurnRod turn, Draft.Made made, int width) {
-    List<Line> feels =
-        Options.of(Stream.of(Feel.values()).map(Feel::label).toList(), made.feel(), width).lines();
+    List<Line> feels = new ArrayList<>();
+    for (Feel feel : Feel.values()) {
+      boolean on = feel.ordinal() == made.feel();
+      Ink ink = on ? Ink.NOW : Ink.PLAIN;
+      feels.add(new Line(on ? "►" : "", Ink.STRONG, 2, " " + feel.label() + " ", ink));
+    }
     Canvas canvas = new Canvas(width, 2 + feels.size());
     int end = field(canvas, 0, made.field(), true, 12);
     Turn way = made.otherWay() ? turn.turn().opposite() : turn.turn();
     int at = canvas.put(end + 1, 0, way.turns() > 0 ? " tightened " : " loosened ", Ink.NOW);
     canvas.put(at + 1, 0, Wrap.cut(inDegrees(turn, made), width - at - 1));
-    canvas.put(0, 1, Wrap.cut("like 1/8, 45 deg, or 0; Tab = the other way; feel:", width));
+    canvas.put(0, 1, Wrap.cut("like 1/8, or 0.  Tab: the other way.  ↑ ↓: how it felt.", width));
     Line.draw(canvas, 0, 2, feels, 0, feels.size());
     return canvas;
   }

@@ -28,7 +28,16 @@ final class DialPicture {
 
   /** Direction and amount, the dial, and its angle in words; null where that does not fit. */
   static @Nullable Canvas draw(Prompt.TurnRod turn, int width, int rows) {
-    int radius = Math.max(LEAST, Math.min(LARGEST, (rows - 6) / 2));
+    for (int radius = LARGEST; radius >= LEAST; radius--) {
+      Canvas drawn = draw(turn, radius, width, rows);
+      if (drawn != null) {
+        return drawn;
+      }
+    }
+    return null;
+  }
+
+  private static @Nullable Canvas draw(Prompt.TurnRod turn, int radius, int width, int rows) {
     Canvas dial = dial(turn.turn().degrees(), radius);
     List<String> words =
         Stream.of(angle(turn), turn.turn().clock(), "facing the truss rod nut's end")

@@ -29,13 +29,17 @@ final class Flow {
   static List<Line> of(Model model, int width, boolean brief) {
     Prompt prompt = model.prompt();
     List<Line> out = new ArrayList<>();
-    if (model.draft() instanceof Draft.Made) {
-      return Line.wrapped(
-          DO, Ink.STRONG, "How far did it really turn, and how did it feel?", Ink.STRONG, width);
-    }
     PromptText said = prompt.said();
+    boolean questionFirst = brief && prompt instanceof Prompt.Measure && said.hazards().isEmpty();
+    if (questionFirst) {
+      asked(said, width, true, out);
+    }
     for (String note : said.notes()) {
       out.addAll(Line.wrapped(NOTE, note, width));
+    }
+    if (model.draft() instanceof Draft.Made) {
+      out.addAll(Line.wrapped(DO, Ink.STRONG, MADE, Ink.STRONG, width));
+      return out;
     }
     if (prompt instanceof Prompt.Caution caution) {
       out.addAll(caution(caution, width, brief));
@@ -51,14 +55,20 @@ final class Flow {
     if (prompt instanceof Prompt.Ending end) {
       out.addAll(0, ending(end, width));
       out.addAll(account(model.overview(), width));
-    } else {
-      for (PromptText.First first : said.first()) {
-        out.addAll(Line.wrapped("First ", Ink.STRONG, first.text(), Ink.PLAIN, width));
-      }
-      String text = brief ? said.text() : said.text().replace("\n", "\n\n");
-      out.addAll(Line.wrapped(DO, Ink.STRONG, text, Ink.PLAIN, width));
+    } else if (!questionFirst) {
+      asked(said, width, brief, out);
     }
     return out;
+  }
+
+  private static final String MADE = "How far did it really turn, and how did it feel?";
+
+  private static void asked(PromptText said, int width, boolean brief, List<Line> out) {
+    for (PromptText.First first : said.first()) {
+      out.addAll(Line.wrapped("First ", Ink.STRONG, first.text(), Ink.PLAIN, width));
+    }
+    String text = brief ? said.text() : said.text().replace("\n", "\n\n");
+    out.addAll(Line.wrapped(DO, Ink.STRONG, text, Ink.PLAIN, width));
   }
 
   private static List<Line> ending(Prompt.Ending end, int width) {

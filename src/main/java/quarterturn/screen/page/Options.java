@@ -26,7 +26,7 @@ record Options(List<Line> lines, int first, int last) {
         : new Options(List.of(), -1, -1);
   }
 
-  static Options of(List<String> labels, int at, int width) {
+  private static Options of(List<String> labels, int at, int width) {
     List<Line> lines = new ArrayList<>();
     int first = -1;
     int last = -1;

@@ -11,6 +11,9 @@ import quarterturn.unit.Turn;
 
 /** Handles keys at a rod turn: the turn, then how far it went and how it felt. */
 public final class Turns {
+  /** The part of a turn below which a slip of the pen is likelier. */
+  private static final double LEAST = 1 / 32.0;
+
   private Turns() {}
 
   static Next key(Model model, Prompt.TurnRod turn, Key key) {
@@ -21,7 +24,7 @@ public final class Turns {
 
   private static Next turning(Model model, Prompt.TurnRod turn, Key key) {
     if (key == Key.Named.ENTER) {
-      return Next.show(model.with(Draft.Made.NOTHING));
+      return model.more() ? Update.onward(model) : Next.show(model.with(Draft.Made.NOTHING));
     }
     if (Update.isLetter(key, 'z') && turn.canUndo()) {
       return Next.send(model, new Answer.Undo());
@@ -103,6 +106,10 @@ public final class Turns {
           + " ("
           + Decimals.print(turned.size().degrees(), 0)
           + " degrees), more than the limit.";
+    }
+    double size = turned.size().turns();
+    if (size > 0 && size < LEAST) {
+      return "That is hardly a turn: " + Decimals.print(turned.size().degrees(), 0) + " degrees.";
     }
     boolean other = turned.turns() * asked.turn().turns() < 0;
     return other ? "That is the other way than asked." : null;

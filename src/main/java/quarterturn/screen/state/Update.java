@@ -87,9 +87,13 @@ public final class Update {
 
   /** Confirms what was read to its end; else shows what comes below. */
   private static Next confirmed(Model model) {
-    return model.more()
-        ? Next.show(model.scrolled(PAGE).saying("There was more to read; now the same key again."))
-        : Next.send(model, new Answer.Confirmed());
+    return model.more() ? onward(model) : Next.send(model, new Answer.Confirmed());
+  }
+
+  /** Shows what comes below, where a key would go on. */
+  static Next onward(Model model) {
+    return Next.show(
+        model.scrolled(PAGE).saying("There was more to read; now the same key again."));
   }
 
   private static Next accepting(Model model, Key key) {

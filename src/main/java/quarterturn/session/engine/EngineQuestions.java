@@ -233,9 +233,9 @@ public final class EngineQuestions {
 
   /** What comes before the first tightening of a nut that nobody has turned. */
   static String freeing(Turn back) {
-    return "No turn of this nut is on record, so free it first: turn it back by "
+    return "No turn of this nut is on record, so free it first: loosen it by "
         + back
-        + ", then to its mark again.";
+        + ", anticlockwise, then turn it to its mark again.";
   }
 
   private static String words(String id) {

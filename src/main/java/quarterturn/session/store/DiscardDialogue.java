@@ -34,8 +34,8 @@ public final class DiscardDialogue implements Dialogue {
         "Discard it?",
         "Type yes or no.",
         List.of(
-            new Question.Option(YES, "Discard it", "", ""),
-            new Question.Option("no", "Keep it as it is", "", "")));
+            new Question.Option("no", "Keep it as it is", "", ""),
+            new Question.Option(YES, "Discard it", "", "")));
   }
 
   /** Whether the person said yes. */

@@ -208,8 +208,8 @@ final class HomePages {
     Question.Choose asked = DiscardDialogue.question(session, standing);
     List<Item> items =
         List.of(
-            new Item(asked.options().get(0), new Further.Discarded(session)),
-            new Item(asked.options().get(1), new Further.Back()));
+            new Item(asked.options().get(0), new Further.Back()),
+            new Item(asked.options().get(1), new Further.Discarded(session)));
     return new Page(asked.title(), asked.lines(), asked.asks(), items, asked.help());
   }
 
