@@ -1,6 +1,7 @@
 package quarterturn.session.store;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -177,7 +178,10 @@ final class HomePages {
     Guide guide = results.guide();
     List<Item> items =
         List.of(
-            guide("words", "All words", guide.words()),
+            guide(
+                "words",
+                "All words",
+                guide.words().stream().sorted(Comparator.comparing(Guide.Entry::name)).toList()),
             guide("needs", "What you need", guide.needs()),
             guide("meanwhile", "May I play it meanwhile?", guide.meanwhile()));
     return page(WORDS, List.of(), "Which?", items);
