@@ -246,7 +246,8 @@ public final class ScreenFace {
   private Outcome left(int status) throws IOException {
     if (model.prompt() instanceof Prompt.Ending end) {
       return end instanceof Prompt.HandOver
-          ? new Outcome(ExitStatus.HAND_OVER, "For a repairer: " + end.words())
+          ? new Outcome(
+              ExitStatus.HAND_OVER, "For a repairer: " + end.words() + ". " + end.said().text())
           : new Outcome(ExitStatus.DONE, "Done: " + end.words());
     }
     List<String> parting = model.overview().parting();

@@ -21,7 +21,7 @@ final class AdviceWords {
     }
     Known known = belief.known();
     String source =
-        course.moves() == 0 && !known.answered()
+        !known.answered()
             ? " How far this neck moves is not known yet; most move about %s mm for a quarter turn."
             : " Going by its turns so far, this neck moves about %s mm for a quarter turn.";
     return gap + way + source.formatted(Decimals.print(known.mmPerQuarter(), 2));

@@ -1,7 +1,9 @@
 package quarterturn.screen.page;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.kind.Which;
@@ -45,10 +47,7 @@ final class Flow {
       out.addAll(caution(caution, width, brief));
       return out;
     }
-    for (Hazard hazard : Warning.worstFirst(said.hazards())) {
-      String text = brief ? hazard.id().replace('-', ' ') + " (w)" : hazard.brief();
-      out.addAll(Line.wrapped(" " + hazard.word() + " ", Ink.SIGNAL, text, Ink.PLAIN, width));
-    }
+    hazards(said, width, brief, out);
     if (!out.isEmpty()) {
       out.add(Line.BLANK);
     }
@@ -59,6 +58,24 @@ final class Flow {
       asked(said, width, brief, out);
     }
     return out;
+  }
+
+  /** A line for each hazard that was accepted before; to save rows, for each signal word. */
+  private static void hazards(PromptText said, int width, boolean brief, List<Line> out) {
+    List<Hazard> hazards = Warning.worstFirst(said.hazards());
+    if (!brief) {
+      hazards.forEach(one -> out.addAll(signal(one.word(), one.brief(), width)));
+      return;
+    }
+    Map<Hazard.Word, List<String>> words = new EnumMap<>(Hazard.Word.class);
+    for (Hazard one : hazards) {
+      words.computeIfAbsent(one.word(), word -> new ArrayList<>()).add(one.id().replace('-', ' '));
+    }
+    words.forEach((word, all) -> out.addAll(signal(word, String.join(", ", all) + " (w)", width)));
+  }
+
+  private static List<Line> signal(Hazard.Word word, String text, int width) {
+    return Line.wrapped(" " + word + " ", Ink.SIGNAL, text, Ink.PLAIN, width);
   }
 
   private static final String MADE = "How far did it really turn, and how did it feel?";
