@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.stream.Stream;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Recorded;
-import quarterturn.procedure.Step;
 
 /** Finds what earlier sessions on an instrument were told of how it is made. */
 public final class PastAnswers {
@@ -22,16 +21,29 @@ public final class PastAnswers {
     Map<Recorded, Event.Known> last = new EnumMap<>(Recorded.class);
     for (Event event : standing(sessions).toList()) {
       if (event instanceof Event.Chose chose) {
-        library.procedures().values().stream()
-            .map(procedure -> procedure.steps().get(chose.step()))
-            .filter(Step.Choose.class::isInstance)
-            .map(Step::records)
-            .filter(what -> what != null && what.names(chose.option()))
+        recorded(library, chose.step())
+            .filter(what -> what.names(chose.option()))
             .findFirst()
             .ifPresent(what -> last.put(what, new Event.Known(chose.at(), what, chose.option())));
+      } else if (event instanceof Event.Noted noted && !noted.text().equals("-")) {
+        // The strings that went on are those that are on from then.
+        recorded(library, noted.step())
+            .filter(Recorded::gauges)
+            .findFirst()
+            .ifPresent(
+                what ->
+                    last.put(
+                        Recorded.GAUGES,
+                        new Event.Known(noted.at(), Recorded.GAUGES, noted.text())));
       }
     }
     return List.copyOf(last.values());
+  }
+
+  private static Stream<Recorded> recorded(Library library, String step) {
+    return library.procedures().values().stream()
+        .flatMap(procedure -> Stream.ofNullable(procedure.steps().get(step)))
+        .flatMap(one -> Stream.ofNullable(one.records()));
   }
 
   private static Stream<Event> standing(List<List<Event>> sessions) {

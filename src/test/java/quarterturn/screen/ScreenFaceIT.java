@@ -79,7 +79,12 @@ class ScreenFaceIT {
       screen.keys("\r").waitFor("LOOSEN  1/8 turn").keys("\r").waitFor("Tab = the other way");
       screen.keys("\u001b[B").waitFor("► 1").keys("1/8").waitFor("45 degrees").keys("\r");
       screen.waitFor("You can close the program").keys("e").waitFor("Why may it end early?");
-      screen.keys("known neck\r").waitFor("TIGHTEN  1/4 turn").keys("z");
+      screen
+          .keys("known neck\r")
+          .waitFor("TIGHTEN  1/4 turn")
+          .keys("z")
+          .waitFor("once more")
+          .keys("z");
       screen.waitFor("Humidity in %").keys("c\r").waitFor("As found").keys("\r");
       screen.waitFor("after=");
       assertThat(screen.exitStatus()).isEqualTo(0);

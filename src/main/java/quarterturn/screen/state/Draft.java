@@ -47,8 +47,16 @@ public sealed interface Draft {
    */
   record Reading(Field field, boolean typing) implements Draft {}
 
-  /** The rod turn that was asked for, not yet made. */
-  record Turning() implements Keyed {}
+  /**
+   * The rod turn that was asked for, not yet made.
+   *
+   * @param back whether the person was asked to confirm that the last turn is taken back instead
+   */
+  record Turning(boolean back) implements Keyed {
+    public Turning() {
+      this(false);
+    }
+  }
 
   /**
    * How far the rod was turned, being typed, and how that felt, being marked.

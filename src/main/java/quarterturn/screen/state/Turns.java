@@ -14,6 +14,9 @@ public final class Turns {
   /** The part of a turn below which a slip of the pen is likelier. */
   private static final double LEAST = 1 / 32.0;
 
+  private static final String BACK =
+      "z takes the last turn back, in place of this one. If you mean that, press z once more.";
+
   private Turns() {}
 
   static Next key(Model model, Prompt.TurnRod turn, Key key) {
@@ -27,7 +30,9 @@ public final class Turns {
       return model.more() ? Update.onward(model) : Next.show(model.with(Draft.Made.NOTHING));
     }
     if (Update.isLetter(key, 'z') && turn.canUndo()) {
-      return Next.send(model, new Answer.Undo());
+      return model.draft().equals(new Draft.Turning(true))
+          ? Next.send(model, new Answer.Undo())
+          : Next.show(model.with(new Draft.Turning(true)).saying(BACK));
     }
     return Update.onlyHint(model, key, "Turn first; then press Enter to say how it went.");
   }

@@ -296,6 +296,10 @@ final class Fold {
     if (walk.step(state) instanceof Step.Measure read && read.id().equals(passed.step())) {
       return walk.go(state, read.then(), passed.at(), null);
     }
+    if (walk.step(state) instanceof Step.Note note && note.id().equals(passed.step())) {
+      String noted = String.valueOf(new ShortPath(walk).strings(state, note));
+      return walk.go(state.with(state.position().chose(note.id(), noted)), 0, passed.at());
+    }
     if (walk.step(state) instanceof Step.Choose choose && choose.id().equals(passed.step())) {
       String known = new ShortPath(walk).known(state, choose);
       return chosen(state, new Event.Chose(passed.at(), choose.id(), String.valueOf(known), null));

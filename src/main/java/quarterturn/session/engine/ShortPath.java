@@ -4,7 +4,9 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.WireList;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
@@ -16,6 +18,7 @@ import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.Lists;
+import quarterturn.unit.Length;
 import quarterturn.unit.Worded;
 
 /**
@@ -33,7 +36,10 @@ record ShortPath(Walk walk) {
 
   /** Why the present step is skipped, or null where it is not. */
   @Nullable String skipped(State state, Step step, Instant now) {
-    String known = step instanceof Step.Choose choose ? known(state, choose) : null;
+    String known =
+        step instanceof Step.Choose choose
+            ? known(state, choose)
+            : step instanceof Step.Note note ? strings(state, note) : null;
     if (known != null) {
       return "on record: " + known;
     }
@@ -64,6 +70,20 @@ record ShortPath(Walk walk) {
   @Nullable String known(State state, Step.Choose choose) {
     Step.Option on = onRecord(state, choose);
     return on == null || toConfirm(state, choose) ? null : on.id();
+  }
+
+  /** The diameters of the strings that are on, as last noted or as on file; else null. */
+  @Nullable String strings(State state, Step.Note note) {
+    if (note.records() != Recorded.GAUGES) {
+      return null;
+    }
+    String noted = made(state, walk.library(), Recorded.GAUGES);
+    Event.Own own = state.started().own();
+    return noted != null || own == null || own.gaugesMm().isEmpty()
+        ? noted
+        : own.gaugesMm().stream()
+            .map(mm -> WireList.inch(Length.mm(mm)))
+            .collect(Collectors.joining(" "));
   }
 
   private Step.@Nullable Option onRecord(State state, Step.Choose choose) {

@@ -5,8 +5,11 @@ import static com.google.common.truth.Truth.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Fact;
+import quarterturn.procedure.Library;
 import quarterturn.procedure.Recorded;
 import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.read.Shelf;
+import quarterturn.session.Answer;
 import quarterturn.session.Event;
 import quarterturn.session.Prompt;
 
@@ -63,6 +66,20 @@ class AsRecordedTest {
     assertThat(play.step()).isEqualTo("plate");
     play.to("key-fit");
     assertThat(chosen(play)).containsNoneOf(EngineQuestions.AS_RECORDED, "rod-place", "nut-form");
+  }
+
+  @Test
+  void stringsThatWereNotedOnceAreNotWrittenDownAgain() throws Exception {
+    Library library = new Shelf(null).load("intake");
+    for (boolean noted : new boolean[] {true, false}) {
+      List<Event.Known> earlier =
+          noted ? List.of(known(Recorded.GAUGES, ".105 .085 .065 .045")) : List.of();
+      Play play =
+          Play.known(library, Role.BEGINNER, "bass-34", earlier.toArray(Event.Known[]::new));
+      play.to("complaint").give(new Answer.Wrote("It buzzes (invented)"));
+      play.to("frets").choose("even");
+      assertThat(play.step()).isEqualTo(noted ? "humidity" : "gauges");
+    }
   }
 
   /** Whether the key fits is seen at the nut, not in a record. */
