@@ -139,7 +139,8 @@ class CommandsIT {
     turnedAndEnded(25);
     JarProcess.Ran table = bench.run("due");
     assertThat(table.status()).isEqualTo(0);
-    assertThat(table.out()).containsMatch("(?m)^  java -jar .*start relief --instrument my-bass");
+    assertThat(table.out())
+        .containsMatch("(?m)^  java -jar .*start relief-check --instrument my-bass");
     assertThat(table.out()).contains("ago (");
     assertThat(bench.run("due", "--json").json().get(0).get("due")).hasSize(2);
     JarProcess.Ran calendar = bench.run("due", "--ics");

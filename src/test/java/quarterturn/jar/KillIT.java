@@ -189,7 +189,7 @@ class KillIT {
     assertThat(list.status()).isEqualTo(0);
     assertThat(list.err()).isEmpty();
     try (JarProcess jar = bench.start()) {
-      assertThat(Bench.is(jar.prompt(), "welcome")).isTrue();
+      assertThat(Bench.is(jar.prompt(), "prepare")).isTrue();
     }
   }
 }

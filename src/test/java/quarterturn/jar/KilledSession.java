@@ -30,9 +30,8 @@ final class KilledSession {
           "tune-again",
           "settle-again",
           "nearly",
+          "key-socket",
           "confirm",
-          "plan-tighten",
-          "plan-loosen",
           "detune",
           "seat");
 

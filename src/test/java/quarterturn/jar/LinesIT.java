@@ -93,7 +93,7 @@ class LinesIT {
             "[".repeat(70_000));
     try (JarProcess jar = bench.start()) {
       int answers = 0;
-      for (String step : List.of("tools", "inspect", "settle-first", "found-low", "turn-rod")) {
+      for (String step : List.of("prepare", "inspect", "settle-first", "found-low", "turn-rod")) {
         List<JsonNode> prompts = bench.playTo(jar, neck, step);
         answers += prompts.size();
         JsonNode prompt = last(prompts);

@@ -116,7 +116,7 @@ class RehearseIT {
   void theHomeViewLeadsThere() throws Exception {
     JarProcess.Ran ran = JarProcess.inside("rehearse\nquit\n", "--data", folder.toString());
     assertThat(ran.status()).isEqualTo(0);
-    assertThat(ran.out()).contains("Watch a rehearsal that plays by itself");
+    assertThat(ran.out()).contains("Watch a session that plays by itself");
     assertThat(ran.out()).contains("Session rehearsal.");
     assertThat(ran.out()).containsMatch("rehearse --seed \\d+");
   }
@@ -129,7 +129,7 @@ class RehearseIT {
     List<String> lines = ran.out().lines().toList();
     assertThat(lines).hasSize(3);
     assertThat(lines.get(0)).contains("\"name\":\"rehearse\"");
-    assertThat(lines.get(1)).startsWith("{\"prompt\":\"tell\"");
+    assertThat(lines.get(1)).startsWith("{\"prompt\":\"hazard\"");
     assertThat(lines.get(2)).startsWith("{\"left\":");
   }
 }

@@ -2,6 +2,7 @@ package quarterturn.jar;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +23,7 @@ record Said(Instant at, String what) {
     String what =
         switch (prompt.path("prompt").textValue()) {
           case "tell" -> "told " + step;
-          case "hazard" -> "accepted " + prompt.path("hazards").path(0).textValue();
+          case "hazard" -> "accepted " + hazards(prompt.path("hazards"));
           case "measure" -> "read " + step + reading(sent);
           case "turn" ->
               "turned " + step + turns(sent.path("turned").doubleValue()) + sent.path("feel");
@@ -30,6 +31,12 @@ record Said(Instant at, String what) {
           default -> "chose " + step + sent.path("answer").textValue();
         };
     return new Said(Instant.parse(sent.path("at").textValue()), what);
+  }
+
+  private static String hazards(JsonNode page) {
+    List<String> ids = new ArrayList<>();
+    page.forEach(one -> ids.add(one.textValue()));
+    return String.join(", ", ids);
   }
 
   private static String reading(JsonNode sent) {

@@ -76,8 +76,8 @@ class ScreenFaceIT {
       screen.keys("9\r").waitFor("not plausible");
       screen.keys("\u007f0.60 passes 0.65 lifts").waitFor("read as: 0.60 to 0.65 mm");
       screen.keys("\r").waitFor("times as deep");
-      screen.keys("\r").waitFor("LOOSEN  1/8 turn").keys("\r").waitFor("Tab = the other way");
-      screen.keys("\u001b[B").waitFor("► 1").keys("1/8").waitFor("45 degrees").keys("\r");
+      screen.keys("\r").waitFor("LOOSEN  1/8 turn").keys("\r").waitFor("Tab: the other way");
+      screen.keys("\u001b[B").waitFor("►  It turned").keys("1/8").waitFor("45 degrees").keys("\r");
       screen.waitFor("You can close the program").keys("e").waitFor("Why may it end early?");
       screen
           .keys("known neck\r")

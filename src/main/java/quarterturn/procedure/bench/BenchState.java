@@ -260,9 +260,13 @@ public record BenchState(long bits) {
     return step instanceof Step.Measure || (!given(step).isEmpty() && changes(step) == null);
   }
 
-  /** Whether a step that is done once is passed over, since all that it gives holds already. */
+  /**
+   * Whether a step that is done once, or a wait that may be skipped, is passed over, since all that
+   * it gives holds already.
+   */
   public boolean passes(Step step) {
-    return Shortcut.once(step)
+    boolean skipped = step instanceof Step.Wait wait && wait.words().shortcut() != null;
+    return (Shortcut.once(step) || skipped)
         && lasting(step)
         && hasAll(given(step))
         && (!(step instanceof Step.Measure measure) || holds(measure));

@@ -112,7 +112,7 @@ record ShortPath(Walk walk) {
     return on != null
         && state.started().role() == Role.BEGINNER
         && !state.position().chosen().containsKey(EngineQuestions.AS_RECORDED)
-        && !on.establishes().isEmpty();
+        && !state.bench().hasAll(on.establishes());
   }
 
   /** What is on record of this procedure's questions, a line each. */
