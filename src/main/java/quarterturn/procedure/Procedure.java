@@ -47,4 +47,9 @@ public record Procedure(
     }
     return step;
   }
+
+  /** The names of the parts its steps stand in, each once, in the file's order. */
+  public List<String> parts() {
+    return steps.values().stream().map(step -> step.words().part()).distinct().toList();
+  }
 }

@@ -122,26 +122,35 @@ public record Overview(
 
   /** This overview with other words on what to do before one leaves. */
   public Overview parting(List<String> other) {
-    return with(other, others, program, guide);
+    return with(instrument, other, others, program, guide);
   }
 
   /** This overview with the readings of other quantities than relief. */
   public Overview reading(List<Entry.Other> more) {
-    return with(parting, more, program, guide);
+    return with(instrument, parting, more, program, guide);
   }
 
   /** This overview with what helps a person beside the steps. */
   public Overview guided(Guide other) {
-    return with(parting, others, program, other);
+    return with(instrument, parting, others, program, other);
   }
 
   /** This overview in a program that is called in its own way. */
   public Overview calledBy(Program other) {
-    return with(parting, others, other, guide);
+    return with(instrument, parting, others, other, guide);
+  }
+
+  /** This overview with another name for the instrument. */
+  public Overview of(String other) {
+    return with(other, parting, others, program, guide);
   }
 
   private Overview with(
-      List<String> parting, List<Entry.Other> others, Program program, Guide guide) {
+      String instrument,
+      List<String> parting,
+      List<Entry.Other> others,
+      Program program,
+      Guide guide) {
     return new Overview(
         session,
         instrument,
@@ -175,13 +184,6 @@ public record Overview(
 
   /** The name of a session that is not recorded. */
   public static final String REHEARSAL = "rehearsal";
-
-  /** This overview with another name for the instrument. */
-  public Overview of(String other) {
-    return new Overview(
-        session, other, kind, window, source, role, stage, parts, part, done, trail, net, today,
-        day, rodPlace, stages, contact, parting, others, program, guide);
-  }
 
   /** Where the session is: "Whole set-up: Neck relief, part 5 of 7: Turn". */
   public String place() {

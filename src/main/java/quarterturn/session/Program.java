@@ -25,6 +25,9 @@ public record Program(String call, List<String> options) {
   /** A variable of the environment by which a launcher says its name. */
   static final String VARIABLE = "QUARTERTURN_LAUNCHER";
 
+  /** Where this class was found; it is asked for often and never changes. */
+  private static final @Nullable Path SOURCE = source();
+
   public Program {
     options = List.copyOf(options);
   }
@@ -33,7 +36,7 @@ public record Program(String call, List<String> options) {
   public static Program here() {
     String property = System.getProperty(LAUNCHER);
     String launcher = property == null ? System.getenv(VARIABLE) : property;
-    return of(launcher, System.getProperty("java.class.path", ""), source());
+    return of(launcher, System.getProperty("java.class.path", ""), SOURCE);
   }
 
   /**

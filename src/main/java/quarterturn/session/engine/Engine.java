@@ -195,8 +195,7 @@ public final class Engine {
     Kind kind = walk.kind(state);
     Window window = walk.window(state);
     Procedure procedure = library.procedure(state.procedure());
-    List<String> parts =
-        procedure.steps().values().stream().map(s -> s.words().part()).distinct().toList();
+    List<String> parts = procedure.parts();
     String part = state.position().nowhere() ? parts.get(0) : walk.step(state).words().part();
     String named = state.started().instrument();
     String instrument = named != null ? named : kind == null ? "unnamed" : kind.name();

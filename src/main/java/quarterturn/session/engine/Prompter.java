@@ -270,8 +270,7 @@ final class Prompter {
         || state.position().chosen().containsKey(EngineQuestions.ENDS)) {
       return List.of();
     }
-    List<String> parts =
-        procedure.steps().values().stream().map(step -> step.words().part()).distinct().toList();
+    List<String> parts = procedure.parts();
     Set<String> seen =
         state.position().path().stream()
             .filter(place -> place.procedure().equals(procedure.id()))
