@@ -43,6 +43,8 @@ public enum Recorded implements Worded {
   ROD_PLACE(RodPlace.values()),
   /** What its nut looks like, likewise. */
   ROD_NUT(RodNut.values()),
+  /** The size of the key that fits it, as it is written; one on record is not asked for. */
+  ROD_KEY,
   /** The kind of pickup, likewise. */
   PICKUP(PickupKind.values());
 
@@ -52,9 +54,9 @@ public enum Recorded implements Worded {
     this.kinds = Worded.words(kinds);
   }
 
-  /** Whether an answer names a kind that an instrument can have, so that it is asked for once. */
+  /** Whether an answer says how an instrument is made, so that it is asked for once. */
   public boolean names(String answer) {
-    return kinds.contains(answer);
+    return kinds.contains(answer) || (this == ROD_KEY && !answer.equals("-"));
   }
 
   /** Whether the note is of the strings' diameters, one for each, and of nothing else. */

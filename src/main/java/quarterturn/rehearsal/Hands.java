@@ -221,6 +221,9 @@ public final class Hands {
     if (what == Recorded.SADDLE_STANDS) {
       return "6 5.5";
     }
+    if (what == Recorded.ROD_KEY) {
+      return "5 mm";
+    }
     return what == Recorded.GAUGES
         ? gauges(1)
         : what == Recorded.NEW_GAUGES ? gauges(HEAVIER) : NOTHING;

@@ -109,8 +109,11 @@ final class QuestionPage {
       }
       String lead = (on ? "►" : " ") + String.format("%2d", i + 1);
       String name = option.label().isEmpty() ? option.name() : option.label();
-      String label = " " + Wrap.cut(Printable.of(name), width - INDENT - 5) + " ";
-      lines.add(new Line(lead, Ink.STRONG, INDENT - 1, label, on ? Ink.NOW : Ink.STRONG));
+      for (String label : Wrap.lines(Printable.of(name), width - INDENT - 5)) {
+        Ink ink = on ? Ink.NOW : Ink.STRONG;
+        lines.add(new Line(lead, Ink.STRONG, INDENT - 1, " " + label + " ", ink));
+        lead = "";
+      }
       if ((whole || on) && !option.detail().isEmpty()) {
         Wrap.lines(Printable.of(option.detail()), Math.min(width - INDENT - 4, WIDEST))
             .forEach(line -> lines.add(new Line("", Ink.PLAIN, INDENT, line, Ink.PLAIN)));

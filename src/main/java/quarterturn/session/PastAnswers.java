@@ -1,5 +1,6 @@
 package quarterturn.session;
 
+import java.time.Instant;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -19,25 +20,26 @@ public final class PastAnswers {
    */
   public static List<Event.Known> of(List<List<Event>> sessions, Library library) {
     Map<Recorded, Event.Known> last = new EnumMap<>(Recorded.class);
-    for (Event event : standing(sessions).toList()) {
-      if (event instanceof Event.Chose chose) {
-        recorded(library, chose.step())
-            .filter(what -> what.names(chose.option()))
-            .findFirst()
-            .ifPresent(what -> last.put(what, new Event.Known(chose.at(), what, chose.option())));
-      } else if (event instanceof Event.Noted noted && !noted.text().equals("-")) {
-        // The strings that went on are those that are on from then.
-        recorded(library, noted.step())
-            .filter(Recorded::gauges)
-            .findFirst()
-            .ifPresent(
-                what ->
-                    last.put(
-                        Recorded.GAUGES,
-                        new Event.Known(noted.at(), Recorded.GAUGES, noted.text())));
-      }
-    }
+    standing(sessions)
+        .forEach(
+            event -> {
+              if (event instanceof Event.Chose chose) {
+                keep(last, recorded(library, chose.step()), chose.at(), chose.option());
+              } else if (event instanceof Event.Noted noted && !noted.text().equals("-")) {
+                keep(last, recorded(library, noted.step()), noted.at(), noted.text());
+              }
+            });
     return List.copyOf(last.values());
+  }
+
+  private static void keep(
+      Map<Recorded, Event.Known> last, Stream<Recorded> about, Instant at, String answer) {
+    about
+        .filter(what -> what.names(answer) || what.gauges())
+        // The strings that went on are those that are on from then.
+        .map(what -> what.gauges() ? Recorded.GAUGES : what)
+        .findFirst()
+        .ifPresent(what -> last.put(what, new Event.Known(at, what, answer)));
   }
 
   private static Stream<Recorded> recorded(Library library, String step) {

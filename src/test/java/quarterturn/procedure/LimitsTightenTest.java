@@ -8,8 +8,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collection;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -40,14 +43,6 @@ class LimitsTightenTest {
       settle | 4 min | 10 min | 5 min
       retune-after | 61 min | 30 min | 60 min
       reading-holds | 121 min | 60 min | 120 min
-      stop-feels | [jammed, noise] | [jammed, noise, slipped, stiff] | slipped
-      finding-needed | [jammed, noise, stiffer, stripped, no-response, wrong-way, end-of-travel, limit] \
-      | [jammed, noise, slipped, stiffer, stripped, no-response, wrong-way, end-of-travel, limit, other] \
-      | slipped
-      turn-needs | [rod-identified] | [rod-identified, key-fits, at-pitch] | key-fits
-      tighten-needs | [] | [detuned, key-fits] | detuned
-      apart-needs | [] | [detuned, key-fits] | detuned
-      turn-hazards | [tool-slip, rod-force] | [tool-slip, rod-force, wrong-key, finish] | wrong-key
       most-reported | 2 turns | 1/2 turn | 1 turn
       put-off | 4 | 2 | 3
       seen | 0.04 mm | 0.08 mm | 0.05 mm
@@ -65,6 +60,25 @@ class LimitsTightenTest {
       answered-at | 3 | 1 | 2
       ahead | 6 days | 8 days | 7 days
       """;
+
+  /** Lists that hold what the program names, whatever a user's own leaves out of them, and more. */
+  private static final Map<String, Function<Limits, Collection<?>>> LISTS =
+      Map.of(
+          "stop-feels", Limits::stopFeels,
+          "finding-needed", Limits::findingNeeded,
+          "turn-needs", Limits::turnNeeds,
+          "tighten-needs", Limits::tightenNeeds,
+          "apart-needs", Limits::apartNeeds,
+          "turn-hazards", Limits::turnHazards);
+
+  private static final Map<String, String> MORE =
+      Map.of(
+          "stop-feels", "[stiff]",
+          "finding-needed", "[other]",
+          "turn-needs", "[at-pitch]",
+          "tighten-needs", "[key-fits]",
+          "apart-needs", "[key-fits]",
+          "turn-hazards", "[finish]");
 
   @TempDir Path own;
 
@@ -101,6 +115,26 @@ class LimitsTightenTest {
     assertThat(limits(key.name(), key.stricter())).isNotEqualTo(ShippedRules.LIMITS);
   }
 
+  @Test
+  void aListOfOnesOwnIsAddedToThatOfTheProgram() throws Exception {
+    for (Map.Entry<String, Function<Limits, Collection<?>>> list : LISTS.entrySet()) {
+      Collection<?> shipped = list.getValue().apply(ShippedRules.LIMITS);
+      assertThat(list.getValue().apply(limits(list.getKey(), "[]")))
+          .containsExactlyElementsIn(shipped);
+      Collection<?> more = list.getValue().apply(limits(list.getKey(), MORE.get(list.getKey())));
+      assertThat(more).hasSize(shipped.size() + 1);
+      assertThat(more).containsAtLeastElementsIn(shipped);
+    }
+  }
+
+  /** The list as the version before wrote it out, which knew no damage. */
+  @Test
+  void aStopThatTheProgramNamesNowHoldsBesideAnOlderList() throws Exception {
+    String before =
+        "[jammed, noise, slipped, stiffer, stripped, no-response, wrong-way, end-of-travel, limit]";
+    assertThat(limits("finding-needed", before)).isEqualTo(ShippedRules.LIMITS);
+  }
+
   /** A new key gets its line above, so that nobody forgets which way it is stricter. */
   @Test
   void everyKeyIsThere() {
@@ -110,7 +144,8 @@ class LimitsTightenTest {
       there.add(key.group(1));
     }
     assertThat(there).hasSize(37);
-    assertThat(keys().map(Key::name).toList()).containsExactlyElementsIn(there);
+    assertThat(Stream.concat(keys().map(Key::name), LISTS.keySet().stream()).toList())
+        .containsExactlyElementsIn(there);
   }
 
   @Test

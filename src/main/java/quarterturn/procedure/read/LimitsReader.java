@@ -80,12 +80,12 @@ record LimitsReader(
             larger("settle", this::minutes, 0),
             smaller("retune-after", this::minutes, 0),
             smaller("reading-holds", this::minutes, 0),
-            more("stop-feels", node -> values.words(node, "a feel", Feel.values()), Feel::word),
-            more("finding-needed", this::outcomes, outcome -> outcome),
-            more("turn-needs", this::facts, Fact::word),
-            more("tighten-needs", this::facts, Fact::word),
-            more("apart-needs", this::facts, Fact::word),
-            List.copyOf(more("turn-hazards", node -> hazards(node, hazards), id -> id)),
+            more("stop-feels", node -> values.words(node, "a feel", Feel.values())),
+            more("finding-needed", this::outcomes),
+            more("turn-needs", this::facts),
+            more("tighten-needs", this::facts),
+            more("apart-needs", this::facts),
+            List.copyOf(more("turn-hazards", node -> hazards(node, hazards))),
             // A rest that outlasts the day would end with it.
             day.compareTo(rest) < 0 ? rest : day,
             smaller("most-reported", this::turn, Turn.NONE),
@@ -158,15 +158,12 @@ record LimitsReader(
     return held(key, read, Comparator.reverseOrder(), none);
   }
 
-  /** Reads a list that is stricter the more it holds. */
-  private <T> Set<T> more(
-      String key, Function<@Nullable Node, Collection<T>> read, Function<T, String> word) {
-    Collection<T> all = read.apply(fields.required(key));
-    if (shipped != null) {
-      Collection<T> least = read.apply(shipped.optional(key));
-      new Stricter(faults).all(fields.key(key), key, all, least, word);
-    }
-    return new LinkedHashSet<>(all);
+  /** Reads a list that is stricter the more it holds: what the program names is always in it. */
+  private <T> Set<T> more(String key, Function<@Nullable Node, Collection<T>> read) {
+    Set<T> all =
+        new LinkedHashSet<>(shipped == null ? List.of() : read.apply(shipped.optional(key)));
+    all.addAll(read.apply(fields.required(key)));
+    return all;
   }
 
   /**

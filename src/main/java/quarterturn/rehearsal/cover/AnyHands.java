@@ -14,6 +14,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Way;
 import quarterturn.procedure.condition.Feel;
@@ -161,12 +162,19 @@ final class AnyHands {
             tell -> new Answer.Confirmed(),
             caution -> new Answer.Confirmed(),
             choose -> new Answer.Chose(option(choose, place)),
-            write -> new Answer.Wrote(random.nextBoolean() ? "-" : gauges),
+            write -> new Answer.Wrote(written(write)),
             measure -> measured(measure, place),
             turn -> turned(turn, place),
             wait -> new Answer.Waited(wait.mayLift() ? "a simulated session" : null),
             done -> new Answer.Confirmed(),
             handOver -> new Answer.Confirmed()));
+  }
+
+  private String written(Prompt.Write write) {
+    Step step = step(write);
+    // Nothing depends on the size of a key.
+    boolean size = step != null && step.records() == Recorded.ROD_KEY;
+    return size || random.nextBoolean() ? "-" : gauges;
   }
 
   private Answer measured(Prompt.Measure measure, Place place) {

@@ -25,10 +25,10 @@ public final class LifeRules {
     NONE,
     SMALLER("per-reading: 1/16 turn", "first-move: 1/16 turn"),
     FEWER("beginner-day: 1/4 turn", "settle: 10 min"),
+    FEWER_STOPS("stop-feels: [noise]", "finding-needed: [noise]"),
     LARGER_MOVE("first-move: 1/4 turn"),
     LARGER_DAY("beginner-day: 2 turns"),
     FARTHER("from-as-found: 3 turns"),
-    NO_STOPS("stop-feels: [noise]", "finding-needed: [noise]"),
     NO_REST("day: 1 h", "rest: 1 h");
 
     private final List<String> lines;
@@ -38,7 +38,7 @@ public final class LifeRules {
     }
 
     boolean looser() {
-      return ordinal() > FEWER.ordinal();
+      return ordinal() > FEWER_STOPS.ordinal();
     }
   }
 

@@ -51,13 +51,18 @@ final class Body {
     List<Line> full = Flow.of(model, wide, false);
     List<Line> brief = Flow.of(model, wide, true);
     Options options = Options.of(model, Math.min(inner, WIDEST_TEXT));
-    Canvas drawn =
-        options.none()
-            ? Controls.of(model, zone, Math.min(inner, WIDEST_TEXT), saves(full, room))
-            : drawn(options, inner);
-    int most = Math.max(0, room - drawn.height() - (facts.isEmpty() ? 0 : facts.size() + 1));
-    Canvas withFull = picture(inner, most - full.size() - 1);
-    Canvas withBrief = picture(inner, most - brief.size() - 1);
+    int above = room - (facts.isEmpty() ? 0 : facts.size() + 1);
+    Canvas drawn = options.none() ? controls(zone, false) : drawn(options, inner);
+    Canvas small = options.none() ? controls(zone, true) : drawn;
+    // Without the example that helps to type, the text or the picture may have room.
+    if (saves(full, room)
+        || (picture(above - drawn.height(), brief) == null
+            && picture(above - small.height(), brief) != null)) {
+      drawn = small;
+    }
+    int most = Math.max(0, above - drawn.height());
+    Canvas withFull = picture(most, full);
+    Canvas withBrief = picture(most, brief);
     // Hazards that were accepted before are only named where that makes room for the step itself.
     boolean shorten = full.size() > most || (withFull == null && withBrief != null);
     List<Line> lines = shorten ? brief : full;
@@ -108,8 +113,14 @@ final class Body {
     return canvas;
   }
 
-  private @Nullable Canvas picture(int inner, int left) {
-    return beside != null || left < LEAST_PICTURE ? null : Pictures.of(model, inner, left);
+  private Canvas controls(ZoneId zone, boolean brief) {
+    return Controls.of(model, zone, Math.min(width - 4, WIDEST_TEXT), brief);
+  }
+
+  /** The picture in what a text leaves of so many rows, or null. */
+  private @Nullable Canvas picture(int rows, List<Line> lines) {
+    int left = rows - lines.size() - 1;
+    return beside != null || left < LEAST_PICTURE ? null : Pictures.of(model, width - 4, left);
   }
 
   /** Whether there is a picture but no room for it. */

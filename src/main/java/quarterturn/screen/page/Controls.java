@@ -71,27 +71,25 @@ final class Controls {
   private static Canvas reading(
       Prompt.Measure measure, Draft.Reading reading, int width, boolean brief) {
     boolean gap = measure.quantity().bracket();
-    int at = brief ? 0 : 1;
-    Canvas canvas = new Canvas(width, brief ? 2 : 4);
-    int end = field(canvas, at, reading.field(), reading.typing(), Math.min(36, width - 32));
-    canvas.put(
-        end + 2, at, Wrap.cut(Readings.readAs(reading.field().text(), measure), width - end - 2));
+    Canvas canvas = new Canvas(width, brief ? 2 : 3);
+    int end = field(canvas, 0, reading.field(), reading.typing(), Math.min(36, width - 32)) + 2;
+    String wanted =
+        gap
+            ? "gap in mm, steps of " + Decimals.plain(measure.step())
+            : measure.quantity().said() + " in " + measure.quantity().unit();
+    String typed = reading.field().text();
+    String told = reading.field().blank() ? wanted : Readings.readAs(typed, measure);
+    canvas.put(end, 0, Wrap.cut(told, width - end));
     String words =
         gap ? "t = it touches, no gap      c = I can't measure it" : "c = I can't measure it";
-    canvas.put(0, at + 1, words);
-    if (brief) {
-      return canvas;
+    canvas.put(0, 1, words);
+    if (!brief) {
+      String example =
+          gap
+              ? "like  0.30 passes 0.35 lifts,  0.30..0.35  or  12 thou"
+              : "like  " + measure.quantity().example();
+      canvas.put(0, 2, Wrap.cut(example, width));
     }
-    String label =
-        gap
-            ? "Gap in mm, gauges in steps of " + Decimals.plain(measure.step())
-            : measure.quantity().said() + " in " + measure.quantity().unit();
-    canvas.put(0, 0, Character.toUpperCase(label.charAt(0)) + label.substring(1), Ink.STRONG);
-    String example =
-        gap
-            ? "like  0.30 passes 0.35 lifts   or  0.30..0.35   or  12 thou"
-            : "like  " + measure.quantity().example();
-    canvas.put(0, 3, Wrap.cut(example, width));
     return canvas;
   }
 

@@ -4,23 +4,19 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 
-/** Draws a key in its socket in section, fully seated and not fully seated. */
+/** Draws a key at its nut, of whatever form, fully seated and not fully seated. */
 final class KeyPicture {
   private static final String[] SEATED = {
-    "         ║ ║  key",
-    "  ┌──────╢ ╟──────┐",
-    "  │ rod  ║ ║  nut │",
-    "  │      ╚═╝      │",
-    "  └───────────────┘",
-    "SEATED: to the bottom, no rock"
+    "─────────────┬───────┐",
+    "     key     │  nut  ╞════ rod",
+    "─────────────┴───────┘",
+    "SEATED: full depth, no rock"
   };
   private static final String[] NOT = {
-    "         ║ ║  key",
-    "  ┌──────╢ ╟──────┐",
-    "  │ rod  ╚═╝  nut │",
-    "  │      ░░░      │ ◄ empty",
-    "  └───────────────┘",
-    "NOT SEATED: it stops short, or rocks"
+    "─────────────┐   ┌───────┐",
+    "     key     │░░░│  nut  ╞════ rod",
+    "─────────────┘ ▲ └───────┘",
+    "NOT SEATED: a gap, or it rocks"
   };
   private static final int APART = 34;
 

@@ -297,7 +297,7 @@ final class Fold {
       return walk.go(state, read.then(), passed.at(), null);
     }
     if (walk.step(state) instanceof Step.Note note && note.id().equals(passed.step())) {
-      String noted = String.valueOf(new ShortPath(walk).strings(state, note));
+      String noted = String.valueOf(new ShortPath(walk).noted(state, note));
       return walk.go(state.with(state.position().chose(note.id(), noted)), 0, passed.at());
     }
     if (walk.step(state) instanceof Step.Choose choose && choose.id().equals(passed.step())) {

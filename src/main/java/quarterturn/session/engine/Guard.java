@@ -1,5 +1,6 @@
 package quarterturn.session.engine;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -83,17 +84,33 @@ record Guard(Limits limits, Advisor advisor) {
   }
 
   /**
-   * Whether a reading has grown old by the person's pace alone. A wait between the reading and the
-   * turn, however long, is the procedure's doing.
+   * Whether a reading has grown old, or tuning had when it was taken, more by the person's pace
+   * than by the time that the procedure waits.
    */
   static boolean slow(State state) {
-    Reading reading = fresh(state);
-    if (reading == null) {
+    Instant from = grewOld(state);
+    if (from == null) {
       return false;
     }
-    List<Event> since =
-        state.log().subList(state.log().lastIndexOf(reading.read()), state.log().size());
-    return since.stream().noneMatch(event -> event instanceof Event.Waited);
+    Duration waits = Duration.ZERO;
+    for (Event event : state.log()) {
+      if (event instanceof Event.WaitBegan wait && !wait.at().isBefore(from)) {
+        waits = waits.plus(Duration.between(wait.at(), wait.until()));
+      }
+    }
+    return waits.multipliedBy(2).compareTo(Duration.between(from, state.last())) < 0;
+  }
+
+  /** When what is too old now was done: the reading, or else the tuning before it; or null. */
+  private static @Nullable Instant grewOld(State state) {
+    Reading fresh = fresh(state);
+    if (fresh != null) {
+      return fresh.at();
+    }
+    Instant tuned = state.history().tuned();
+    Reading last = state.history().last(Which.LOWEST);
+    boolean late = last != null && tuned != null && state.history().old(tuned, last.at());
+    return late ? tuned : null;
   }
 
   /**

@@ -237,7 +237,7 @@ final class Prompter {
   }
 
   private Next ended(State state, Step.End end, boolean handOver, Instant now) {
-    List<String> undone = undone(state, end);
+    List<String> undone = undone(state);
     if (!undone.isEmpty()) {
       String text =
           "With this answer the session ends. "
@@ -254,10 +254,9 @@ final class Prompter {
 
   /**
    * The parts that are left undone where an answer, and nothing that was read or felt, ends the
-   * session before its time; none where that was asked about. A stop that holds until a repairer
-   * has looked is on record at once.
+   * session before its time; none where that was asked about.
    */
-  private List<String> undone(State state, Step.End end) {
+  private List<String> undone(State state) {
     Event last = Notes.lastAnswer(state);
     Procedure procedure = library.procedure(state.place().procedure());
     String id =
@@ -265,9 +264,7 @@ final class Prompter {
             ? chose.step()
             : last instanceof Event.Read read && read.missing() ? read.step() : "";
     Step answered = procedure.steps().get(id);
-    if (answered == null
-        || library.limits().findingNeeded().contains(end.outcome())
-        || state.position().chosen().containsKey(EngineQuestions.ENDS)) {
+    if (answered == null || state.position().chosen().containsKey(EngineQuestions.ENDS)) {
       return List.of();
     }
     List<String> parts = procedure.parts();

@@ -1,9 +1,10 @@
 package quarterturn.session.engine;
 
 import java.time.Instant;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.WireList;
@@ -39,7 +40,7 @@ record ShortPath(Walk walk) {
     String known =
         step instanceof Step.Choose choose
             ? known(state, choose)
-            : step instanceof Step.Note note ? strings(state, note) : null;
+            : step instanceof Step.Note note ? noted(state, note) : null;
     if (known != null) {
       return "on record: " + known;
     }
@@ -72,12 +73,19 @@ record ShortPath(Walk walk) {
     return on == null || toConfirm(state, choose) ? null : on.id();
   }
 
-  /** The diameters of the strings that are on, as last noted or as on file; else null. */
-  @Nullable String strings(State state, Step.Note note) {
-    if (note.records() != Recorded.GAUGES) {
+  /**
+   * What is on record of a note on how the instrument is made, such as the diameters of the strings
+   * that are on, as last noted or as on file; else null.
+   */
+  @Nullable String noted(State state, Step.Note note) {
+    Recorded what = note.records();
+    if ((what != Recorded.GAUGES && what != Recorded.ROD_KEY) || note.words().neverSkip()) {
       return null;
     }
-    String noted = made(state, walk.library(), Recorded.GAUGES);
+    String noted = made(state, walk.library(), what);
+    if (what != Recorded.GAUGES) {
+      return noted;
+    }
     Event.Own own = state.started().own();
     return noted != null || own == null || own.gaugesMm().isEmpty()
         ? noted
@@ -117,14 +125,16 @@ record ShortPath(Walk walk) {
 
   /** What is on record of this procedure's questions, a line each. */
   List<String> record(State state) {
-    List<String> lines = new ArrayList<>();
+    Set<String> lines = new LinkedHashSet<>();
     for (Step step : walk.library().procedure(state.place().procedure()).steps().values()) {
       Step.Option on = step instanceof Step.Choose choose ? onRecord(state, choose) : null;
-      if (on != null) {
-        lines.add(step.words().forRole(Role.TECHNICIAN) + " " + on.label() + ".");
+      String answer =
+          on != null ? on.label() : step instanceof Step.Note note ? noted(state, note) : null;
+      if (answer != null) {
+        lines.add(step.words().forRole(Role.TECHNICIAN) + " " + answer + ".");
       }
     }
-    return lines;
+    return List.copyOf(lines);
   }
 
   /**

@@ -11,6 +11,7 @@ import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
+import quarterturn.session.PastAnswers;
 import quarterturn.session.Prompt;
 
 /** What earlier sessions were told of an instrument comes back. All is invented. */
@@ -80,6 +81,31 @@ class AsRecordedTest {
       play.to("frets").choose("even");
       assertThat(play.step()).isEqualTo(noted ? "humidity" : "gauges");
     }
+  }
+
+  /** Its fit is looked at all the same; one that rocks is followed by another, which is written. */
+  @Test
+  void aKeyThatFittedOnceIsNotLookedForAgain() throws Exception {
+    Play play =
+        Play.known(
+            Play.relief(),
+            Role.BEGINNER,
+            "bass-34",
+            known(Recorded.ROD_PLACE, "headstock"),
+            known(Recorded.ROD, "single"),
+            known(Recorded.ROD_NUT, "socket"),
+            known(Recorded.ROD_KEY, "5 mm"));
+    play.found("0.60..0.65").to("changed").choose("nothing");
+    assertThat(play.prompt().said().text()).contains("\nKey that seats fully? 5 mm.\nAs recorded?");
+    play.choose(EngineQuestions.SAME);
+    assertThat(play.step()).isEqualTo("key-fit");
+    play.choose("rocks");
+    assertThat(play.step()).isEqualTo("next-size");
+    play.give(new Answer.Wrote("3/16 in"));
+    assertThat(play.step()).isEqualTo("key-fit");
+    assertThat(
+            PastAnswers.of(List.of(play.events), Play.relief()).stream().map(Event.Known::answer))
+        .contains("3/16 in");
   }
 
   /** Whether the key fits is seen at the nut, not in a record. */

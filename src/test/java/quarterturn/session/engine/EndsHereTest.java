@@ -58,10 +58,12 @@ class EndsHereTest {
     assertThat(play.state().position().chosen("inspect")).isEqualTo("damage");
   }
 
-  /** What holds until a repairer has looked is on record at once. */
+  /** A slip of the pen is not to hold until a repairer has looked. */
   @Test
-  void anEndThatNeedsARepairersFindingIsNotAskedAbout() throws Exception {
+  void anEndThatNeedsARepairersFindingIsAskedAboutToo() throws Exception {
     Play play = Play.beginner("bass-34").found("0.60..0.65").to("key-fit").choose("rounded");
+    assertThat(play.step()).isEqualTo(EngineQuestions.ENDS);
+    play.choose("end");
     assertThat(((Prompt.HandOver) play.prompt()).outcome()).isEqualTo("stripped");
   }
 

@@ -70,7 +70,7 @@ class FiguresTest {
   @Test
   void aBeginnerReadsTheLetterOfAString() throws Exception {
     Play beginner = Play.beginner("bass-34").to("found-low");
-    assertThat(beginner.prompt().said().text()).contains("Press E, the lowest string, down");
+    assertThat(beginner.prompt().said().text()).contains("Press E, the lowest string, on top");
     Play technician = Play.technician("bass-34").to("found-low");
     assertThat(technician.prompt().said().text()).startsWith("Relief on E1,");
   }

@@ -79,4 +79,20 @@ class FreshReadingTest {
     play.to("turn-rod");
     assertThat(play.prompt()).isInstanceOf(Prompt.TurnRod.class);
   }
+
+  /** Tuning has grown old before each reading, so that none of them counts. */
+  @Test
+  void norIsALongPauseBeforeEachReading() throws Exception {
+    Play play = found().to("seat");
+    later(play, Duration.ofHours(5));
+    play.ok();
+    for (int i = 0; i < 6; i++) {
+      play.to("confirm");
+      later(play, Duration.ofHours(5));
+      play.read("1.20..1.25").to("seat").ok();
+      assertThat(play.step()).isEqualTo("tune-again");
+    }
+    play.to("confirm").read("1.20..1.25").to("turn-rod");
+    assertThat(play.prompt()).isInstanceOf(Prompt.TurnRod.class);
+  }
 }

@@ -230,6 +230,8 @@ public final class Play {
       return choose(choose.options().get(0).id());
     } else if (prompt instanceof Prompt.Wait) {
       return waited();
+    } else if (prompt instanceof Prompt.Write) {
+      return give(new Answer.Wrote("-"));
     } else if (prompt instanceof Prompt.Measure measure && !measure.quantity().bracket()) {
       return give(new Answer.Value(50));
     }

@@ -170,7 +170,7 @@ class PromiseTest {
         }
         return new Answer.Waited(null);
       }
-      return new Answer.Confirmed();
+      return prompt instanceof Prompt.Write ? new Answer.Wrote("-") : new Answer.Confirmed();
     }
 
     private Answer anything() {

@@ -187,6 +187,6 @@ class OneNeckTest {
       bench.setClock(wait.until().isAfter(bench.now()) ? wait.until() : bench.now());
       return new Answer.Waited(null);
     }
-    return new Answer.Confirmed();
+    return prompt instanceof Prompt.Write ? new Answer.Wrote("-") : new Answer.Confirmed();
   }
 }

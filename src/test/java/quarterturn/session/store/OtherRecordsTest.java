@@ -219,6 +219,18 @@ class OtherRecordsTest {
   }
 
   @Test
+  void aCrackHoldsUntilAFindingIsOnRecordToo() throws Exception {
+    Instant at = NOON.minus(Duration.ofDays(40));
+    recorded("blue", at, List.of(new Event.Ended(at, "damaged", true, "damage", "A crack.")));
+    try (Sessions.Opened opened = Openings.start(sessions, BLUE, "not-yet")) {
+      assertThat(((Prompt.HandOver) toTurn(opened.bench())).outcome()).isEqualTo("damage");
+    }
+    try (Sessions.Opened opened = Openings.start(sessions, BLUE, "finding", "glued")) {
+      assertThat(asked(opened.bench())).isEqualTo(Turn.EIGHTH);
+    }
+  }
+
+  @Test
   void aStopThatWasOfAnotherInstrumentIsForgottenOnceThatIsSaid() throws Exception {
     Instant at = NOON.minus(Duration.ofDays(1));
     recorded(null, at, List.of(new Event.Turned(at, "turn-rod", Turn.NONE, Feel.JAMMED)));
