@@ -9,12 +9,15 @@ import quarterturn.lesson.student.LessonSession;
 import quarterturn.lesson.teacher.BoardDialogue;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.report.HomeItems;
 import quarterturn.session.Bench;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Player;
 import quarterturn.session.store.Beginning;
 import quarterturn.session.store.FormField;
 import quarterturn.session.store.FormFields;
+import quarterturn.session.store.GoOnDialogue;
+import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.OpeningDialogue;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
@@ -60,7 +63,7 @@ interface Face extends Closeable {
     // What is wrong with the procedure is said before anything is asked.
     Library library = sessions.proven(wish.procedure());
     if (wish.instrument() != null) {
-      return play(sessions, sessions.beginning(wish, library));
+      return begin(sessions, sessions.beginning(wish, library));
     }
     Store store = sessions.store();
     WhichInstrument which =
@@ -77,7 +80,35 @@ interface Face extends Closeable {
     }
     Sessions.Wish named =
         new Sessions.Wish(wish.procedure(), name, null, wish.style(), wish.role());
-    return play(sessions, sessions.beginning(named, library));
+    return begin(sessions, sessions.beginning(named, library));
+  }
+
+  /**
+   * Asks whether to go on with what is not over on the instrument, then plays that or a new
+   * session; returns the exit status.
+   */
+  default int begin(Sessions sessions, Beginning beginning)
+      throws IOException, UnreadableException, InterruptedException {
+    String instrument = beginning.wish().instrument();
+    List<HomeDialogue.Item> unfinished =
+        HomeItems.of(
+            sessions.store().sessions().stream()
+                .filter(one -> instrument != null && instrument.equals(one.instrument()))
+                .toList(),
+            List.of(),
+            beginning.library().results()::title,
+            sessions.clock().instant(),
+            new Dates(sessions.clock().getZone()));
+    if (unfinished.isEmpty()) {
+      return play(sessions, beginning);
+    }
+    GoOnDialogue which = new GoOnDialogue(String.valueOf(instrument), unfinished);
+    Dialogue.End end = ask(which);
+    if (end != Dialogue.End.ANSWERED) {
+      return end.status();
+    }
+    String session = which.session();
+    return play(sessions, session == null ? beginning : sessions.beginning(session));
   }
 
   /** Asks what is open about other records, then plays a session; returns the exit status. */

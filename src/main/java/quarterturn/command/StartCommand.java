@@ -58,7 +58,7 @@ final class StartCommand extends Placed {
     }
     Beginning beginning = sessions.beginning(wish);
     try (Face face = open(faces, Settings.Key.values())) {
-      return face.play(sessions, beginning);
+      return face.begin(sessions, beginning);
     }
   }
 }

@@ -12,6 +12,8 @@ public enum Blank implements Worded {
   LAST("the last fret"),
   LOWEST("the note of the lowest string"),
   HIGHEST("the note of the highest string"),
+  NOTES("the notes of the open strings, the lowest first"),
+  TONE_DOWN("the same notes, each with the one a whole tone below"),
   WINDOW("the range for this player"),
   SOURCE("where the range comes from"),
   READING("the last reading"),

@@ -3,6 +3,7 @@ package quarterturn.session.engine;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
@@ -11,6 +12,7 @@ import quarterturn.procedure.Library;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.Note;
 import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
@@ -24,6 +26,8 @@ final class Blanks {
           Blank.LAST,
           Blank.LOWEST,
           Blank.HIGHEST,
+          Blank.NOTES,
+          Blank.TONE_DOWN,
           Blank.WINDOW,
           Blank.KIND);
 
@@ -93,6 +97,8 @@ final class Blanks {
       case READ_AT -> kind == null ? "in the middle" : String.valueOf(readAt(kind));
       case LOWEST -> kind == null ? "lowest" : called(kind, kind.string(Which.LOWEST), true);
       case HIGHEST -> kind == null ? "highest" : called(kind, kind.string(Which.HIGHEST), true);
+      case NOTES -> notes(Blanks::letter, " ");
+      case TONE_DOWN -> notes(note -> letter(note) + " to " + letter(lowered(note)), ", ");
       case WINDOW -> window == null ? "the range" : window.toString();
       case SOURCE -> source == null ? "common practice, no source" : source;
       case READING -> reading();
@@ -134,6 +140,20 @@ final class Blanks {
     String letter = letter(note);
     boolean one = known.strings().stream().filter(n -> letter(n).equals(letter)).count() == 1;
     return ShortPath.taken(state) || !(outer || one) ? note : letter;
+  }
+
+  /** Each note of the open strings in other words, once; the two of a pair count as one. */
+  private String notes(UnaryOperator<String> words, String between) {
+    return kind == null
+        ? "as it is strung"
+        : kind.strings().stream()
+            .map(note -> words.apply(note.replace("'", "")))
+            .distinct()
+            .collect(Collectors.joining(between));
+  }
+
+  private static String lowered(String note) {
+    return new Note(Note.parse(note).number() - 2).toString();
   }
 
   private static String letter(String note) {

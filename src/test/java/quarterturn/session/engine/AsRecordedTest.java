@@ -41,7 +41,7 @@ class AsRecordedTest {
     assertThat(text.lines().toList())
         .containsExactly(
             "Where is the truss rod nut? At the headstock, under a small plate.",
-            "Kind of rod? Two-way (it can bend the neck either way).",
+            "Kind of rod? Two-way: it can bend the neck either way.",
             "Truss rod nut? A slot or a cross.",
             "As recorded?")
         .inOrder();

@@ -34,10 +34,11 @@ public final class WhichString {
   private static final Pattern EDGES =
       Pattern.compile("\\b(on both edges|both edges are|free of twist|is no twist|not twisted)\\b");
 
-  /** One string in words, and the other's blank right behind it. */
+  /** One string in words, and the other's blank right behind it or before it. */
   private static final Pattern CROSSED =
       Pattern.compile(
-          "(?i)(?:thickest|lowest) string,? \\{highest}|(?:thinnest|highest) string,? \\{lowest}");
+          "(?i)(?:thickest|lowest) string,? \\{highest}|(?:thinnest|highest) string,? \\{lowest}"
+              + "|\\{highest}, the (?:thickest|lowest) string|\\{lowest}, the (?:thinnest|highest) string");
 
   private WhichString() {}
 

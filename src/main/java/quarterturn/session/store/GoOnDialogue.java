@@ -1,0 +1,58 @@
+package quarterturn.session.store;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import quarterturn.session.Dialogue;
+import quarterturn.session.Question;
+
+/**
+ * Asks whether to go on with an unfinished session on an instrument, where another is about to
+ * begin on it.
+ */
+public final class GoOnDialogue implements Dialogue {
+  private static final String ANOTHER = "another";
+
+  private final String instrument;
+  private final List<HomeDialogue.Item> unfinished;
+  private @Nullable String answer;
+
+  /**
+   * A dialogue without an answer yet.
+   *
+   * @param unfinished the sessions, of which there is at least one
+   */
+  public GoOnDialogue(String instrument, List<HomeDialogue.Item> unfinished) {
+    this.instrument = instrument;
+    this.unfinished = List.copyOf(unfinished);
+  }
+
+  /** The session to go on with, or null to begin another. */
+  public @Nullable String session() {
+    return ANOTHER.equals(answer) ? null : answer;
+  }
+
+  @Override
+  public Question.@Nullable Choose question() {
+    return answer == null ? which() : null;
+  }
+
+  private Question.Choose which() {
+    List<Question.Option> options = new ArrayList<>();
+    for (HomeDialogue.Item item : unfinished) {
+      Question.Option one = item.option();
+      options.add(new Question.Option(one.name(), "Go on: " + one.label(), one.detail(), ""));
+    }
+    options.add(new Question.Option(ANOTHER, "Begin another session", "", ""));
+    String asks = instrument + " has work that is not over. Go on with it?";
+    return new Question.Choose(
+        "The instrument", List.of(), asks, "Type a number from the list, or another.", options);
+  }
+
+  @Override
+  public Taken take(String typed) {
+    answer = which().chosen(typed.strip().toLowerCase(Locale.ROOT));
+    return Taken.SILENTLY;
+  }
+}
