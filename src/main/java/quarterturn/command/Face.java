@@ -29,6 +29,12 @@ interface Face extends Closeable {
   /** Puts a dialogue's questions until all are answered or the person leaves. */
   Dialogue.End ask(Dialogue dialogue) throws IOException, InterruptedException;
 
+  /**
+   * Sets whether what is asked was begun from the home view, so that going back from it leads
+   * there.
+   */
+  default void underHome(boolean now) {}
+
   /** Shows lines that belong to no session. */
   void tell(List<String> lines);
 

@@ -30,24 +30,38 @@ import quarterturn.unit.NotUnderstoodException;
  * @param said what the file of settings sets, in a line, or none
  */
 record Home(Sessions sessions, Looks looks, List<String> said) {
+  /** Shows it until it is left: at a terminal, what was begun from it leads back to it. */
   int open() throws IOException, UnreadableException, InterruptedException {
-    HomeDialogue dialogue = dialogue();
     try (Face face = looks.faces(sessions.clock().getZone()).open()) {
-      if (face.ask(dialogue) == Dialogue.End.INTERRUPTED) {
-        return ExitStatus.INTERRUPTED;
+      while (true) {
+        HomeDialogue dialogue = dialogue();
+        face.underHome(false);
+        Dialogue.End end = face.ask(dialogue);
+        if (end != Dialogue.End.ANSWERED) {
+          return end.status();
+        }
+        face.underHome(true);
+        int status = begun(face, dialogue.choice());
+        boolean over = dialogue.choice() instanceof HomeDialogue.Choice.Quit;
+        if (over || status == ExitStatus.INTERRUPTED || !Faces.atATerminal()) {
+          return status;
+        }
       }
-      HomeDialogue.Choice choice = dialogue.choice();
-      if (choice instanceof HomeDialogue.Choice.Resume resume) {
-        return face.play(sessions, sessions.beginning(resume.session()));
-      } else if (choice instanceof HomeDialogue.Choice.Begin begin) {
-        Sessions.Wish wish =
-            new Sessions.Wish(begin.procedure(), begin.instrument(), null, null, begin.role());
-        return face.start(sessions, wish);
-      } else if (choice instanceof HomeDialogue.Choice.Rehearse rehearse) {
-        return rehearsed(face, rehearse.watch());
-      }
-      return ExitStatus.DONE;
     }
+  }
+
+  private int begun(Face face, HomeDialogue.Choice choice)
+      throws IOException, UnreadableException, InterruptedException {
+    if (choice instanceof HomeDialogue.Choice.Resume resume) {
+      return face.play(sessions, sessions.beginning(resume.session()));
+    } else if (choice instanceof HomeDialogue.Choice.Begin begin) {
+      return face.start(
+          sessions,
+          new Sessions.Wish(begin.procedure(), begin.instrument(), null, null, begin.role()));
+    } else if (choice instanceof HomeDialogue.Choice.Rehearse rehearse) {
+      return rehearsed(face, rehearse.watch());
+    }
+    return ExitStatus.DONE;
   }
 
   /** Plays a rehearsal: a neck with too much relief to watch, any simulated neck to practise on. */

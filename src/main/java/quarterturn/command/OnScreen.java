@@ -26,6 +26,7 @@ final class OnScreen implements Face {
   private final ZoneId zone;
   private ScreenFace.Outcome outcome = new ScreenFace.Outcome(ExitStatus.DONE, "");
   private String notice = "";
+  private boolean underHome;
 
   /** What was told before a session, to be shown on its first page. */
   private String told = "";
@@ -38,7 +39,12 @@ final class OnScreen implements Face {
 
   @Override
   public Dialogue.End ask(Dialogue dialogue) throws InterruptedException {
-    return QuestionFace.run(surface, dialogue);
+    return QuestionFace.run(surface, dialogue, underHome);
+  }
+
+  @Override
+  public void underHome(boolean now) {
+    underHome = now;
   }
 
   @Override

@@ -17,7 +17,7 @@ import quarterturn.unit.Dates;
 
 /** The options of the home view: what is due and the unfinished sessions. */
 public final class HomeItems {
-  private static final String DUE = "Due";
+  private static final String DUE = "To go on with, or due";
   private static final String SOON = "Due soon";
   private static final String WAITS = "Waiting";
   private static final String UNFINISHED = "Unfinished sessions";

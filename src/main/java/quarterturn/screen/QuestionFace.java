@@ -22,8 +22,10 @@ public final class QuestionFace {
    * Asks until every question is answered, the person leaves or the terminal is gone.
    *
    * @param surface the surface to paint on, which is not closed, so that a session can use it next
+   * @param under whether Esc at the first question leads to where the dialogue was begun
    */
-  public static Dialogue.End run(Surface surface, Dialogue dialogue) throws InterruptedException {
+  public static Dialogue.End run(Surface surface, Dialogue dialogue, boolean under)
+      throws InterruptedException {
     Question question = dialogue.question();
     QuestionView view = null;
     while (question != null) {
@@ -43,8 +45,11 @@ public final class QuestionFace {
           if (view.leaves(key)) {
             return Dialogue.End.LEFT;
           }
-          QuestionView next =
-              key == Key.Named.ESC && dialogue.back() ? null : taken(view, key, dialogue);
+          boolean back = key == Key.Named.ESC && dialogue.back();
+          if (key == Key.Named.ESC && !back && under) {
+            return Dialogue.End.LEFT;
+          }
+          QuestionView next = back ? null : taken(view, key, dialogue);
           view = next == null ? null : next.settled(surface.width(), surface.height());
         }
       } catch (IOException gone) {

@@ -84,7 +84,7 @@ record QuestionView(
     }
     return saying(
         key == Key.Named.ESC
-            ? "Esc never leaves; " + leaving() + " does."
+            ? "Nothing comes before this; " + leaving() + " leaves."
             : options().isEmpty()
                 ? question.help()
                 : help
