@@ -15,7 +15,7 @@ public final class Turns {
   private static final double LEAST = 1 / 32.0;
 
   private static final String BACK =
-      "z takes the last turn back, in place of this one. If you mean that, press z once more.";
+      "To take the last turn back instead, press z again.";
 
   private Turns() {}
 

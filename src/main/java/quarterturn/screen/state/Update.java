@@ -110,7 +110,7 @@ public final class Update {
 
   private static Next writing(Model model, Draft.Writing draft, Key key) {
     if (key == Key.Named.ESC) {
-      return onlyHint(model, key, "F1 shows the keys.");
+      return onlyHint(model, key, "");
     }
     if (key != Key.Named.ENTER) {
       return Next.show(model.with(new Draft.Writing(draft.field().with(key))));
@@ -122,8 +122,9 @@ public final class Update {
 
   /** Shows a hint for a key that does nothing here; Esc, with no view to leave, has another. */
   static Next onlyHint(Model model, Key key, String hint) {
+    String leave = Command.LEAVE.shown(model.draft().typing());
     return Next.show(
-        model.saying(key == Key.Named.ESC ? "Esc never leaves; q does. " + hint : hint));
+        model.saying(key == Key.Named.ESC ? "Esc never leaves; " + leave + " does." : hint));
   }
 
   public static boolean isLetter(Key key, char letter) {

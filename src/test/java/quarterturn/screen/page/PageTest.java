@@ -278,8 +278,16 @@ public class PageTest {
                     view,
                     new View(
                         view.name() + " after long words",
-                        model(
-                            view.model().prompt().noting(List.of("A note. ".repeat(90))), 4, 5))));
+                        model(view.model().prompt().noting(List.of("A note. ".repeat(90))), 4, 5)),
+                    new View(
+                        view.name() + " under a message",
+                        view.model().saying("It could not be saved. ".repeat(9).strip())),
+                    new View(view.name() + " under Esc", after(view, Key.Named.ESC)),
+                    new View(view.name() + " under z", after(view, new Key.Typed('z')))));
+  }
+
+  private static Model after(View view, Key key) {
+    return Update.key(view.model(), key).model();
   }
 
   /** Dial, direction, amount, limit and expectation, whatever the step says. */
