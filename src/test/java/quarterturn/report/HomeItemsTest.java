@@ -26,6 +26,15 @@ class HomeItemsTest {
 
   private static Store.Glance glance(
       String name, int hoursAgo, @Nullable Instant until, Event.@Nullable Ended ended) {
+    return glance(name, hoursAgo, until, ended, "strings at pitch");
+  }
+
+  private static Store.Glance glance(
+      String name,
+      int hoursAgo,
+      @Nullable Instant until,
+      Event.@Nullable Ended ended,
+      String standing) {
     Instant began = NOW.minus(Duration.ofHours(hoursAgo));
     return new Store.Glance(
         name,
@@ -35,7 +44,7 @@ class HomeItemsTest {
         began,
         began,
         ended,
-        "strings at pitch",
+        standing,
         until,
         null,
         false,
@@ -77,7 +86,7 @@ class HomeItemsTest {
 
   @Test
   void anUnfinishedSessionThatIsDueIsResumedAndSaysHowItStands() {
-    Store.Glance waits = glance("w-1", 3, NOW.plus(Duration.ofMinutes(14)), null);
+    Store.Glance waits = glance("w-1", 3, NOW.plus(Duration.ofMinutes(13)).plusSeconds(20), null);
     Store.Glance over = glance("w-2", 3, NOW.minus(Duration.ofMinutes(1)), null);
     Store.Glance open = glance("o-3", 30, null, null);
     assertThat(items(List.of(waits, over, open)))
@@ -92,6 +101,13 @@ class HomeItemsTest {
                     "Waiting"),
                 new HomeDialogue.Choice.Resume("w-1")))
         .inOrder();
+  }
+
+  @Test
+  void aSessionLeftInATurnSaysSo() {
+    Store.Glance open = glance("o-3", 30, null, null, "in the middle of a rod turn");
+    assertThat(items(List.of(open)).get(0).option().detail())
+        .endsWith(". Left in the middle of a rod turn");
   }
 
   @Test
