@@ -10,6 +10,7 @@ import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.session.Prompt.Option;
 import quarterturn.unit.BracketParser;
+import quarterturn.unit.Digits;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
@@ -129,7 +130,7 @@ final class TypedReplyReader {
     if (text.isEmpty()) {
       throw new NotUnderstoodException(AnswerHelp.of(measure));
     }
-    if (text.equalsIgnoreCase("cannot")) {
+    if (Digits.unended(text).equalsIgnoreCase("cannot")) {
       return new Answer.CannotMeasure();
     }
     return measure.quantity().bracket()

@@ -9,6 +9,7 @@ import quarterturn.procedure.condition.Feel;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
+import quarterturn.unit.Digits;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
@@ -22,7 +23,8 @@ final class TypedTurnReader {
 
   private TypedTurnReader() {}
 
-  static Reply read(String word, Prompt.TurnRod prompt) {
+  static Reply read(String typed, Prompt.TurnRod prompt) {
+    String word = Digits.unended(typed);
     if (word.equals("undo")) {
       return prompt.canUndo()
           ? Reply.Give.one(new Answer.Undo())

@@ -178,6 +178,15 @@ class UpdateTest {
     Model measure = model(Invented.MEASURE);
     assertThat(effects(measure, "0.60 passes 0.65 lifts", "ENTER"))
         .containsExactly(send(new Answer.Measured(new Bracket(0.60, 0.65))));
+    assertThat(effects(measure, "0.60 passes, 0.65 lifts.", "ENTER"))
+        .containsExactly(send(new Answer.Measured(new Bracket(0.60, 0.65))));
+    assertThat(effects(measure, "touches.", "ENTER"))
+        .containsExactly(send(new Answer.Measured(Bracket.touches())));
+    assertThat(effects(measure, "0.", "ENTER")).isEmpty();
+    assertThat(effects(measure, "can't measure.", "ENTER"))
+        .containsExactly(send(new Answer.CannotMeasure()));
+    assertThat(effects(model(Invented.HUMIDITY), "48 %.", "ENTER"))
+        .containsExactly(send(new Answer.Value(48)));
     assertThat(effects(measure, "t", "ENTER"))
         .containsExactly(send(new Answer.Measured(Bracket.touches())));
     assertThat(effects(measure, "c", "ENTER")).containsExactly(send(new Answer.CannotMeasure()));
