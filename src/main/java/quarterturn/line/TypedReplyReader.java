@@ -19,6 +19,8 @@ final class TypedReplyReader {
   /** What is typed by habit, for understood, done, yes, no and quit: it names no option. */
   static final Set<String> ROUTINE = Set.of("u", "d", "y", "n", "q");
 
+  private static final String CLOSE = "Press Enter to close.";
+
   private TypedReplyReader() {}
 
   /**
@@ -70,7 +72,7 @@ final class TypedReplyReader {
       String text, String word, List<String> parts, Prompt prompt, Instant now) {
     return prompt.match(
         new Prompt.Cases<>(
-            tell -> done(text, word),
+            tell -> done(text, word, tell.enter()),
             caution -> accepted(word),
             choose -> choice(text, word, choose.options()),
             write ->
@@ -80,14 +82,14 @@ final class TypedReplyReader {
             measure -> readings(parts, measure),
             turn -> TypedTurnReader.read(word, turn),
             wait -> waited(text, word, wait, now),
-            done -> done(text, word),
-            over -> done(text, word)));
+            done -> done(text, word, CLOSE),
+            over -> done(text, word, CLOSE)));
   }
 
-  private static Reply done(String text, String word) {
+  private static Reply done(String text, String word, String takes) {
     return List.of("", "done", "d", "yes", "y", "ok").contains(word)
         ? Reply.Give.one(new Answer.Confirmed())
-        : bad(text, "Press Enter when it is done.");
+        : bad(text, takes);
   }
 
   private static Reply accepted(String word) {

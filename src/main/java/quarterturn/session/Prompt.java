@@ -18,8 +18,22 @@ import quarterturn.unit.Turn;
 public sealed interface Prompt {
   PromptText said();
 
-  /** An instruction to carry out and confirm. Answered by {@link Answer.Confirmed}. */
-  record Tell(PromptText said) implements Prompt {
+  /**
+   * An instruction to carry out and confirm. Answered by {@link Answer.Confirmed}.
+   *
+   * @param informs whether it only tells something, so that there is nothing to carry out
+   */
+  record Tell(PromptText said, boolean informs) implements Prompt {
+    /** An instruction that is carried out. */
+    public Tell(PromptText said) {
+      this(said, false);
+    }
+
+    /** What an answer is for, in a short line. */
+    public String enter() {
+      return informs ? "Press Enter to go on." : "Press Enter when it is done.";
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.tell().apply(this);
@@ -190,7 +204,7 @@ public sealed interface Prompt {
   default Prompt saying(PromptText more) {
     return match(
         new Cases<>(
-            tell -> new Tell(more),
+            tell -> new Tell(more, tell.informs()),
             caution -> new Caution(more, caution.hazards()),
             choose -> new Choose(more, choose.options()),
             write -> new Write(more),

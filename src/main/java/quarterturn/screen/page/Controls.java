@@ -39,7 +39,7 @@ final class Controls {
     }
     Prompt.Cases<Canvas> cases =
         new Prompt.Cases<>(
-            tell -> lines(width, "Press Enter when it is done."),
+            tell -> lines(width, tell.enter()),
             caution -> lines(width, "Press u: I have read this and will do it. (Not Enter.)"),
             choose -> new Canvas(width, 0),
             write -> writing((Draft.Writing) draft, width),

@@ -75,7 +75,7 @@ public final class KeyHints {
         .prompt()
         .match(
             new Prompt.Cases<>(
-                tell -> List.of(new Hint("Enter", "done")),
+                tell -> List.of(new Hint("Enter", tell.informs() ? "go on" : "done")),
                 caution -> List.of(new Hint("u", "understood")),
                 choose -> marking(choose.options().size()),
                 write -> List.of(ACCEPT),

@@ -67,7 +67,7 @@ public final class Update {
     }
     Prompt.Cases<Next> cases =
         new Prompt.Cases<>(
-            tell -> doing(model, key),
+            tell -> doing(model, tell, key),
             caution -> accepting(model, key),
             choose -> Picks.key(model, choose, key),
             write -> writing(model, (Draft.Writing) model.draft(), key),
@@ -79,10 +79,8 @@ public final class Update {
     return model.prompt().match(cases);
   }
 
-  private static Next doing(Model model, Key key) {
-    return key == Key.Named.ENTER
-        ? confirmed(model)
-        : onlyHint(model, key, "Press Enter when it is done.");
+  private static Next doing(Model model, Prompt.Tell tell, Key key) {
+    return key == Key.Named.ENTER ? confirmed(model) : onlyHint(model, key, tell.enter());
   }
 
   /** Confirms what was read to its end; else shows what comes below. */

@@ -66,7 +66,7 @@ final class Prompter {
     if (state.pending().away() != null) {
       Procedure procedure = library.procedure(state.procedure());
       String recap = EngineQuestions.recap(state, state.pending().away(), procedure);
-      return show(new Prompt.Tell(said(state, EngineQuestions.RESUME, recap, null)));
+      return show(new Prompt.Tell(said(state, EngineQuestions.RESUME, recap, null), true));
     }
     if (state.kind() == null || !library.kinds().containsKey(state.kind())) {
       return show(

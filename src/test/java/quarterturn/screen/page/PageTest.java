@@ -234,6 +234,18 @@ public class PageTest {
   }
 
   @Test
+  void whatOnlyInformsAsksForNothingToBeDone() {
+    String text = text60(model(new Prompt.Tell(Invented.TELL.said(), true), 4, 3));
+    assertThat(text).contains("Press Enter to go on.");
+    assertThat(text).doesNotContain("done.");
+    assertThat(text60(model(Invented.TELL, 4, 3))).contains("Press Enter when it is done.");
+  }
+
+  private static String text60(Model model) {
+    return Page.draw(model, ZoneOffset.UTC, 60, 18).text();
+  }
+
+  @Test
   void scrollingStopsAtTheEnd() {
     PromptText tune = Invented.said("tune", "Tune every string to pitch.", null, List.of());
     List<Hazard> three = List.of(Invented.WHIP, Invented.SLIP, Invented.FORCE);
