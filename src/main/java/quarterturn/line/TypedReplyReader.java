@@ -3,9 +3,8 @@ package quarterturn.line;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import quarterturn.quick.Begun;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.session.Prompt.Option;
@@ -16,9 +15,6 @@ import quarterturn.unit.Printable;
 
 /** Reads a typed line as a command or as an answer to the prompt at hand. */
 final class TypedReplyReader {
-  /** What is typed by habit, for understood, done, yes, no and quit: it names no option. */
-  static final Set<String> ROUTINE = Set.of("u", "d", "y", "n", "q");
-
   private static final String CLOSE = "Press Enter to close.";
 
   private TypedReplyReader() {}
@@ -34,7 +30,7 @@ final class TypedReplyReader {
     if (prompt instanceof Prompt.Choose choose) {
       // An option that is called like a command is meant first: it is what was asked.
       for (Option option : choose.options()) {
-        if (option.id().equals(word) && !ROUTINE.contains(word)) {
+        if (option.id().equals(word) && !Begun.ROUTINE.contains(word)) {
           return Reply.Give.one(new Answer.Chose(option.id()));
         }
       }
@@ -105,22 +101,12 @@ final class TypedReplyReader {
         return Reply.Give.one(new Answer.Chose(options.get(number - 1).id()));
       }
     }
-    Option begun = begun(word, options, Option::id);
+    Option begun = Begun.only(word, options, Option::id);
     if (begun != null) {
       return Reply.Give.one(new Answer.Chose(begun.id()));
     }
     String which = String.join(", ", options.stream().map(Option::id).toList());
     return bad(text, "Type 1 to " + options.size() + ", or one of: " + which + ".");
-  }
-
-  /**
-   * The only one whose name begins with a word, or null. A letter that is typed out of habit begins
-   * none: typed once too often, at the next prompt it would be an answer.
-   */
-  static <T> @Nullable T begun(String word, List<T> all, Function<T, String> name) {
-    List<T> begun =
-        all.stream().filter(o -> name.apply(o).toLowerCase(Locale.ROOT).startsWith(word)).toList();
-    return !word.isEmpty() && !ROUTINE.contains(word) && begun.size() == 1 ? begun.get(0) : null;
   }
 
   private static Reply readings(List<String> parts, Prompt.Measure measure) {

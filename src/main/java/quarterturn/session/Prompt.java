@@ -3,10 +3,12 @@ package quarterturn.session;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.InWindow;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Turn;
@@ -116,10 +118,20 @@ public sealed interface Prompt {
    * @param limit the largest amount between two readings
    * @param expected the relief to expect afterwards, or null where nothing can be expected
    * @param canUndo whether the last turn may be taken back instead
+   * @param stops the feels that end the work on the rod
    */
   record TurnRod(
-      PromptText said, Turn turn, Turn limit, @Nullable Expected expected, boolean canUndo)
+      PromptText said,
+      Turn turn,
+      Turn limit,
+      @Nullable Expected expected,
+      boolean canUndo,
+      Set<Feel> stops)
       implements Prompt {
+    public TurnRod {
+      stops = Set.copyOf(stops);
+    }
+
     /** The direction of the turn: "tighten" or "loosen". */
     public String direction() {
       return turn.turns() > 0 ? "tighten" : "loosen";
@@ -211,7 +223,7 @@ public sealed interface Prompt {
             p ->
                 new Measure(
                     more, p.quantity(), p.held(), p.readAt(), p.which(), p.string(), p.step()),
-            p -> new TurnRod(more, p.turn(), p.limit(), p.expected(), p.canUndo()),
+            p -> new TurnRod(more, p.turn(), p.limit(), p.expected(), p.canUndo(), p.stops()),
             p -> new Wait(more, p.from(), p.until(), p.rest(), p.mayLift(), p.meanwhile()),
             done -> new Done(more, done.outcome()),
             handOver -> new HandOver(more, handOver.outcome())));

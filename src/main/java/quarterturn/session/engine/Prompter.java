@@ -17,6 +17,7 @@ import quarterturn.procedure.Picture;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Words;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
@@ -335,7 +336,8 @@ final class Prompter {
             && step.amount() instanceof Step.Amount.Advised;
     Turn most = library.limits().perReading();
     Turn limit = step.limit().compareTo(most) < 0 ? step.limit() : most;
-    return show(new Prompt.TurnRod(said, turn, limit, walk.expected(state, turn), canUndo));
+    Set<Feel> stops = library.limits().stopFeels();
+    return show(new Prompt.TurnRod(said, turn, limit, walk.expected(state, turn), canUndo, stops));
   }
 
   /**

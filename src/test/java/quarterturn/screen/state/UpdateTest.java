@@ -223,7 +223,31 @@ class UpdateTest {
   @Test
   void aTurnThatDidNotReachItsEndIsSaidAsItWas() {
     Model jammed = after(model(Invented.LOOSEN), "ENTER", "DOWN", "DOWN", "DOWN");
-    assertThat(effects(jammed, "0", "ENTER"))
+    assertThat(effects(jammed, "0", "ENTER", "ENTER"))
+        .containsExactly(send(new Answer.Turned(Turn.NONE, Feel.JAMMED)));
+  }
+
+  /** One arrow too far would else end the work on a rod that is well. */
+  @Test
+  void aFeelToStopAtIsAskedAboutOnce() {
+    Model once = after(model(Invented.LOOSEN), "ENTER", "0", "DOWN", "DOWN", "DOWN", "ENTER");
+    assertThat(once.message()).contains("ends the work on the rod");
+    assertThat(effects(once, "UP", "BACKSPACE", "1/8", "ENTER"))
+        .containsExactly(send(new Answer.Turned(new Turn(-0.125), Feel.STIFF)));
+    assertThat(effects(once, "DOWN", "UP", "ENTER")).isEmpty();
+  }
+
+  @Test
+  void aFeelMayBeTypedBehindTheAmount() {
+    Model made = after(model(Invented.LOOSEN), "ENTER");
+    Effect smooth = send(new Answer.Turned(new Turn(-0.125), Feel.SMOOTH));
+    for (String typed : List.of("1/8 smooth", "1/8 sm", "1/8 turn smooth.", "45 deg 1")) {
+      assertThat(effects(made, typed, "ENTER")).containsExactly(smooth);
+    }
+    assertThat(effects(made, "1/8 stiff", "UP", "ENTER")).containsExactly(smooth);
+    assertThat(effects(made, "1/8 sti", "BACKSPACE", "BACKSPACE", "ENTER")).isEmpty();
+    assertThat(effects(made, "1/8 s", "ENTER")).isEmpty();
+    assertThat(effects(made, "0 jammed", "ENTER", "ENTER"))
         .containsExactly(send(new Answer.Turned(Turn.NONE, Feel.JAMMED)));
   }
 
@@ -240,11 +264,11 @@ class UpdateTest {
         Map.of("", "Type how far it turned", "a bit", "a bit", "-1/8", "without a sign");
     wrong.forEach(
         (typed, why) -> {
-          Answer.Felt felt = felt(effects(jammed, typed, "ENTER"));
+          Answer.Felt felt = felt(effects(jammed, typed, "ENTER", "ENTER"));
           assertThat(felt.feel()).isEqualTo(Feel.JAMMED);
           assertThat(felt.why()).contains(why);
         });
-    assertThat(felt(effects(model(Invented.LOOSEN), "ENTER", "UP", "ENTER")).feel())
+    assertThat(felt(effects(model(Invented.LOOSEN), "ENTER", "UP", "ENTER", "ENTER")).feel())
         .isEqualTo(Feel.SLIPPED);
   }
 
