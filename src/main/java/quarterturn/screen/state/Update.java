@@ -23,7 +23,9 @@ public final class Update {
     if (key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP) {
       return Next.show(model.scrolled(key == Key.Named.PAGE_DOWN ? PAGE : -PAGE));
     }
-    Command command = Command.of(key, model.draft().typing());
+    // Nothing that is typed begins with a question mark.
+    boolean asks = isLetter(key, '?') && model.draft().blank();
+    Command command = asks ? Command.KEYS : Command.of(key, model.draft().typing());
     if (command == null || (command == Command.LINE && !NamingKeys.may(model))) {
       return answering(model.saying(""), key);
     }

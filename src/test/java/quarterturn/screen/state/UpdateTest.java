@@ -132,6 +132,8 @@ class UpdateTest {
     assertThat(typed.layer()).isEqualTo(Layer.NONE);
     assertThat(typed.draft().toString()).contains("qwlb?");
     assertThat(after(typed, "F1").layer()).isEqualTo(Layer.KEYS);
+    assertThat(after(model(Invented.MEASURE), "?").layer()).isEqualTo(Layer.KEYS);
+    assertThat(after(model(Invented.LOOSEN), "ENTER", "?").layer()).isEqualTo(Layer.KEYS);
     assertThat(after(typed, "F2").layer()).isEqualTo(Layer.WHY);
     assertThat(after(typed, "F3").layer()).isEqualTo(Layer.LOG);
     assertThat(after(typed, "F10").layer()).isEqualTo(Layer.LEAVE);
