@@ -43,8 +43,9 @@ public final class QuestionFace {
           if (view.leaves(key)) {
             return Dialogue.End.LEFT;
           }
+          QuestionView now = view.settled(surface.width(), surface.height());
           QuestionView next =
-              key == Key.Named.ESC && dialogue.back() ? null : taken(view, key, dialogue);
+              key == Key.Named.ESC && dialogue.back() ? null : taken(now, key, dialogue);
           view = next == null ? null : next.settled(surface.width(), surface.height());
         }
       } catch (IOException gone) {

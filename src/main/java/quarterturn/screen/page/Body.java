@@ -140,6 +140,11 @@ final class Body {
     return text.from();
   }
 
+  /** How many lines of the text are in view. */
+  int inView() {
+    return text.shown();
+  }
+
   /** Whether the text goes on below what is in view. */
   boolean more() {
     return text.more();

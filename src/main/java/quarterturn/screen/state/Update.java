@@ -9,8 +9,6 @@ import quarterturn.session.Prompt;
  * of one kind of prompt are in a class of their own.
  */
 public final class Update {
-  private static final int PAGE = 5;
-
   private Update() {}
 
   public static Next key(Model model, Key key) {
@@ -21,7 +19,7 @@ public final class Update {
       return onLayer(model, key);
     }
     if (key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP) {
-      return Next.show(model.scrolled(key == Key.Named.PAGE_DOWN ? PAGE : -PAGE));
+      return Next.show(model.scrolled(Scrolling.lines(key, model.page())));
     }
     // Nothing that is typed begins with a question mark.
     boolean asks = isLetter(key, '?') && model.draft().blank();
@@ -40,7 +38,7 @@ public final class Update {
       boolean stay = key == Key.Named.ESC || isLetter(key, 'n');
       return Next.show(stay ? model.with(Layer.NONE) : model);
     }
-    int lines = Scrolling.lines(key, PAGE);
+    int lines = Scrolling.lines(key, model.page());
     return Next.show(lines != 0 ? model.scrolled(lines) : model.with(Layer.NONE));
   }
 
@@ -93,7 +91,7 @@ public final class Update {
   /** Shows what comes below, where a key would go on. */
   static Next onward(Model model) {
     return Next.show(
-        model.scrolled(PAGE).saying("There was more to read; now the same key again."));
+        model.scrolled(model.page()).saying("There was more to read; now the same key again."));
   }
 
   private static Next accepting(Model model, Key key) {
