@@ -21,7 +21,7 @@ final class AnswerHelp {
   static String of(Prompt prompt) {
     return prompt.match(
         new Prompt.Cases<>(
-            tell -> "Press Enter when it is done.",
+            tell -> tell.enter(),
             caution -> "Type understood (or u) to go on. Enter alone does not.",
             choose -> "Type the number or the word of your answer.",
             write -> "Type one line; a hyphen stands for nothing to write.",
@@ -70,7 +70,7 @@ final class AnswerHelp {
   private static List<String> own(Prompt prompt) {
     return prompt.match(
         new Prompt.Cases<>(
-            tell -> List.of("Enter or done: it is done."),
+            tell -> List.of(tell.informs() ? "Enter: go on." : "Enter or done: it is done."),
             caution ->
                 List.of("understood, or u: you have read the hazard and know how to avoid it."),
             choose ->

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.kind.Which;
+import quarterturn.quick.Begun;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
@@ -140,7 +141,6 @@ final class PromptLines {
   }
 
   private static List<String> feels() {
-    return numbered(
-        TypedTurnReader.FEELS.stream().map(f -> f.label() + " (" + f.word() + ")").toList());
+    return numbered(Begun.FEELS.stream().map(f -> f.label() + " (" + f.word() + ")").toList());
   }
 }

@@ -3,20 +3,19 @@ package quarterturn.line;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import quarterturn.quick.Begun;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.session.Prompt.Option;
 import quarterturn.unit.BracketParser;
+import quarterturn.unit.Digits;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /** Reads a typed line as a command or as an answer to the prompt at hand. */
 final class TypedReplyReader {
-  /** What is typed by habit, for understood, done, yes, no and quit: it names no option. */
-  static final Set<String> ROUTINE = Set.of("u", "d", "y", "n", "q");
+  private static final String CLOSE = "Press Enter to close.";
 
   private TypedReplyReader() {}
 
@@ -31,7 +30,7 @@ final class TypedReplyReader {
     if (prompt instanceof Prompt.Choose choose) {
       // An option that is called like a command is meant first: it is what was asked.
       for (Option option : choose.options()) {
-        if (option.id().equals(word) && !ROUTINE.contains(word)) {
+        if (option.id().equals(word) && !Begun.ROUTINE.contains(word)) {
           return Reply.Give.one(new Answer.Chose(option.id()));
         }
       }
@@ -69,7 +68,7 @@ final class TypedReplyReader {
       String text, String word, List<String> parts, Prompt prompt, Instant now) {
     return prompt.match(
         new Prompt.Cases<>(
-            tell -> done(text, word),
+            tell -> done(text, word, tell.enter()),
             caution -> accepted(word),
             choose -> choice(text, word, choose.options()),
             write ->
@@ -79,14 +78,14 @@ final class TypedReplyReader {
             measure -> readings(parts, measure),
             turn -> TypedTurnReader.read(word, turn),
             wait -> waited(text, word, wait, now),
-            done -> done(text, word),
-            over -> done(text, word)));
+            done -> done(text, word, CLOSE),
+            over -> done(text, word, CLOSE)));
   }
 
-  private static Reply done(String text, String word) {
+  private static Reply done(String text, String word, String takes) {
     return List.of("", "done", "d", "yes", "y", "ok").contains(word)
         ? Reply.Give.one(new Answer.Confirmed())
-        : bad(text, "Press Enter when it is done.");
+        : bad(text, takes);
   }
 
   private static Reply accepted(String word) {
@@ -102,22 +101,12 @@ final class TypedReplyReader {
         return Reply.Give.one(new Answer.Chose(options.get(number - 1).id()));
       }
     }
-    Option begun = begun(word, options, Option::id);
+    Option begun = Begun.only(word, options, Option::id);
     if (begun != null) {
       return Reply.Give.one(new Answer.Chose(begun.id()));
     }
     String which = String.join(", ", options.stream().map(Option::id).toList());
     return bad(text, "Type 1 to " + options.size() + ", or one of: " + which + ".");
-  }
-
-  /**
-   * The only one whose name begins with a word, or null. A letter that is typed out of habit begins
-   * none: typed once too often, at the next prompt it would be an answer.
-   */
-  static <T> @Nullable T begun(String word, List<T> all, Function<T, String> name) {
-    List<T> begun =
-        all.stream().filter(o -> name.apply(o).toLowerCase(Locale.ROOT).startsWith(word)).toList();
-    return !word.isEmpty() && !ROUTINE.contains(word) && begun.size() == 1 ? begun.get(0) : null;
   }
 
   private static Reply readings(List<String> parts, Prompt.Measure measure) {
@@ -129,7 +118,7 @@ final class TypedReplyReader {
     if (text.isEmpty()) {
       throw new NotUnderstoodException(AnswerHelp.of(measure));
     }
-    if (text.equalsIgnoreCase("cannot")) {
+    if (Digits.unended(text).equalsIgnoreCase("cannot")) {
       return new Answer.CannotMeasure();
     }
     return measure.quantity().bracket()

@@ -1,14 +1,13 @@
 package quarterturn.line;
 
-import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Feel;
+import quarterturn.quick.Begun;
 import quarterturn.report.TurnWords;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
+import quarterturn.unit.Digits;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
@@ -17,12 +16,10 @@ final class TypedTurnReader {
   private static final Pattern WAY =
       Pattern.compile("(other way|other|wrong way|tightened|tighten|loosened|loosen)\\s*(.*)");
 
-  /** The feels in the order in which they are numbered. */
-  static final List<Feel> FEELS = List.of(Feel.values());
-
   private TypedTurnReader() {}
 
-  static Reply read(String word, Prompt.TurnRod prompt) {
+  static Reply read(String typed, Prompt.TurnRod prompt) {
+    String word = Digits.unended(typed);
     if (word.equals("undo")) {
       return prompt.canUndo()
           ? Reply.Give.one(new Answer.Undo())
@@ -30,7 +27,7 @@ final class TypedTurnReader {
     }
     int last = word.lastIndexOf(' ') + 1;
     String much = word.substring(0, last).strip();
-    Feel feel = much.isEmpty() && word.matches("\\d") ? null : feel(word.substring(last));
+    Feel feel = much.isEmpty() && word.matches("\\d") ? null : Begun.feel(word.substring(last));
     if (feel == null) {
       throw new NotUnderstoodException(AnswerHelp.of(prompt));
     }
@@ -72,26 +69,6 @@ final class TypedTurnReader {
               + size.size());
     }
     return size;
-  }
-
-  /** The feel named by its number, its word or a beginning of it that no other has; or null. */
-  static @Nullable Feel feel(String typed) {
-    String word = typed.strip().toLowerCase(Locale.ROOT);
-    if (word.matches("\\d")) {
-      int number = Integer.parseInt(word);
-      return number >= 1 && number <= FEELS.size() ? FEELS.get(number - 1) : null;
-    }
-    Feel exact = exact(word);
-    return exact != null ? exact : TypedReplyReader.begun(word, FEELS, Feel::word);
-  }
-
-  private static @Nullable Feel exact(String word) {
-    for (Feel feel : FEELS) {
-      if (feel.word().equals(word)) {
-        return feel;
-      }
-    }
-    return null;
   }
 
   /** A turn and its feel, to repeat to the person. */

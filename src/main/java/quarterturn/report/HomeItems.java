@@ -92,11 +92,14 @@ public final class HomeItems {
   private static String standing(Store.Glance glance, Instant now, Dates dates) {
     Instant until = glance.waitingUntil();
     if (until != null && until.isAfter(now)) {
-      return "It waits until " + dates.seenFrom(now, until);
+      return "It waits until " + dates.overSeenFrom(now, until);
     }
     if (until != null) {
       return "The wait is over: read again";
     }
-    return glance.standing() == null ? "Go on" : "Left with " + glance.standing();
+    String standing = glance.standing();
+    return standing == null
+        ? "Go on"
+        : (standing.startsWith("in the middle") ? "Left " : "Left with ") + standing;
   }
 }

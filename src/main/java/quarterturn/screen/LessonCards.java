@@ -12,6 +12,7 @@ import quarterturn.screen.page.Foot;
 import quarterturn.screen.state.Effect;
 import quarterturn.screen.state.Field;
 import quarterturn.screen.state.Picks;
+import quarterturn.screen.state.Scrolling;
 import quarterturn.screen.state.Update;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
@@ -29,7 +30,6 @@ public final class LessonCards {
 
   private static final Key HELP = new Key.Function(1);
   private static final Key LEAVE = new Key.Function(10);
-  private static final int PAGE = 5;
   private static final String MARK = " s or F8: stop the bench ";
 
   private final LessonSession session;
@@ -45,6 +45,9 @@ public final class LessonCards {
 
   /** Most lines that the card could be scrolled down as it was last drawn. */
   private int most;
+
+  /** Lines that a key for a page scrolled as it was last drawn. */
+  private int page;
 
   private long since;
 
@@ -114,7 +117,7 @@ public final class LessonCards {
     boolean typing = card instanceof Question.Asked;
     String answer = Picks.answer(card, field, key);
     if (key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP) {
-      scroll = Math.max(0, Math.min(most, scroll + (key == Key.Named.PAGE_DOWN ? PAGE : -PAGE)));
+      scroll = Math.max(0, Math.min(most, scroll + Scrolling.lines(key, page)));
     } else if (key.equals(HELP) || (Update.isLetter(key, '?') && field.blank())) {
       message = (card == null ? "" : card.help() + " ") + String.join(" ", BenchWords.HELP);
     } else if (key.equals(LEAVE) || (!typing && Update.isLetter(key, 'q'))) {
@@ -172,6 +175,7 @@ public final class LessonCards {
       throw new IllegalStateException("the session's own view is on top");
     }
     most = CardView.mostScroll(card, width, height);
+    page = CardView.page(card, width, height);
     return CardView.draw(card, field, scroll, message, overview, width, height);
   }
 

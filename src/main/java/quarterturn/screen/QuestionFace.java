@@ -49,7 +49,8 @@ public final class QuestionFace {
           if (key == Key.Named.ESC && !back && under) {
             return Dialogue.End.LEFT;
           }
-          QuestionView next = back ? null : taken(view, key, dialogue);
+          QuestionView now = view.settled(surface.width(), surface.height());
+          QuestionView next = back ? null : taken(now, key, dialogue);
           view = next == null ? null : next.settled(surface.width(), surface.height());
         }
       } catch (IOException gone) {

@@ -136,11 +136,9 @@ final class QuestionPage {
         follow ? last : -1);
   }
 
-  /** The line on top at this size. */
-  static int top(QuestionView view, int width, int height) {
-    return TooSmall.is(width, height)
-        ? view.scroll()
-        : new QuestionPage(view, width, height).pane().from();
+  /** What is in view at this size. */
+  static Pane pane(QuestionView view, int width, int height) {
+    return new QuestionPage(view, width, height).pane();
   }
 
   static Canvas draw(QuestionView view, int width, int height) {

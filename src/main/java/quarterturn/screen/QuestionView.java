@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.screen.page.KeyHints;
+import quarterturn.screen.page.Pane;
+import quarterturn.screen.page.TooSmall;
 import quarterturn.screen.state.Field;
 import quarterturn.screen.state.Picks;
 import quarterturn.screen.state.Scrolling;
@@ -19,6 +21,7 @@ import quarterturn.session.Question;
  * @param at index of the marked option
  * @param typed whether it was marked by its number, which a further digit may go on with
  * @param scroll the line on top
+ * @param page lines that a key for a page scrolls
  * @param byHand whether the list was scrolled since an option was marked
  * @param message a hint; empty for none
  */
@@ -27,28 +30,28 @@ record QuestionView(
     int at,
     boolean typed,
     int scroll,
+    int page,
     boolean byHand,
     Field field,
     String message) {
   private static final Key LEAVE = new Key.Function(10);
-  private static final int PAGE = 5;
 
   /** A view with the first option marked. */
   QuestionView(Question question) {
-    this(question, 0, false, 0, false, Field.EMPTY, "");
+    this(question, 0, false, 0, 1, false, Field.EMPTY, "");
   }
 
   QuestionView saying(String said) {
-    return new QuestionView(question, at, typed, scroll, byHand, field, said);
+    return new QuestionView(question, at, typed, scroll, page, byHand, field, said);
   }
 
   private QuestionView scrolled(int lines) {
     int to = Math.max(0, scroll + lines);
-    return new QuestionView(question, at, typed, to, true, field, "");
+    return new QuestionView(question, at, typed, to, page, true, field, "");
   }
 
   private QuestionView typing(Field now) {
-    return new QuestionView(question, at, typed, scroll, byHand, now, "");
+    return new QuestionView(question, at, typed, scroll, page, byHand, now, "");
   }
 
   List<Question.Option> options() {
@@ -62,8 +65,12 @@ record QuestionView(
 
   /** The view with the line on top that is on top at this size. */
   QuestionView settled(int width, int height) {
-    int top = QuestionPage.top(this, width, height);
-    return new QuestionView(question, at, typed, top, byHand, field, message);
+    if (TooSmall.is(width, height)) {
+      return this;
+    }
+    Pane pane = QuestionPage.pane(this, width, height);
+    int lines = Math.max(1, pane.shown() - 1);
+    return new QuestionView(question, at, typed, pane.from(), lines, byHand, field, message);
   }
 
   /** The view after a key that answers nothing. */
@@ -71,11 +78,11 @@ record QuestionView(
     int to = Picks.moved(at, typed, options().size(), key);
     if (to != at || (Picks.digit(key) == at + 1 && !options().isEmpty())) {
       boolean digit = Picks.digit(key) >= 0;
-      return new QuestionView(question, to, digit, scroll, false, field, "");
+      return new QuestionView(question, to, digit, scroll, page, false, field, "");
     }
-    int lines = Scrolling.lines(key, PAGE);
-    boolean page = key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP;
-    if (page || (lines != 0 && options().isEmpty())) {
+    int lines = Scrolling.lines(key, page);
+    boolean paged = key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP;
+    if (paged || (lines != 0 && options().isEmpty())) {
       return scrolled(lines);
     }
     boolean help = Update.isLetter(key, '?') || key.equals(new Key.Function(1));

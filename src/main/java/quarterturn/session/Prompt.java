@@ -3,10 +3,12 @@ package quarterturn.session;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.InWindow;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Turn;
@@ -18,8 +20,22 @@ import quarterturn.unit.Turn;
 public sealed interface Prompt {
   PromptText said();
 
-  /** An instruction to carry out and confirm. Answered by {@link Answer.Confirmed}. */
-  record Tell(PromptText said) implements Prompt {
+  /**
+   * An instruction to carry out and confirm. Answered by {@link Answer.Confirmed}.
+   *
+   * @param informs whether it only tells something, so that there is nothing to carry out
+   */
+  record Tell(PromptText said, boolean informs) implements Prompt {
+    /** An instruction that is carried out. */
+    public Tell(PromptText said) {
+      this(said, false);
+    }
+
+    /** What an answer is for, in a short line. */
+    public String enter() {
+      return informs ? "Press Enter to go on." : "Press Enter when it is done.";
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.tell().apply(this);
@@ -102,10 +118,20 @@ public sealed interface Prompt {
    * @param limit the largest amount between two readings
    * @param expected the relief to expect afterwards, or null where nothing can be expected
    * @param canUndo whether the last turn may be taken back instead
+   * @param stops the feels that end the work on the rod
    */
   record TurnRod(
-      PromptText said, Turn turn, Turn limit, @Nullable Expected expected, boolean canUndo)
+      PromptText said,
+      Turn turn,
+      Turn limit,
+      @Nullable Expected expected,
+      boolean canUndo,
+      Set<Feel> stops)
       implements Prompt {
+    public TurnRod {
+      stops = Set.copyOf(stops);
+    }
+
     /** The direction of the turn: "tighten" or "loosen". */
     public String direction() {
       return turn.turns() > 0 ? "tighten" : "loosen";
@@ -190,14 +216,14 @@ public sealed interface Prompt {
   default Prompt saying(PromptText more) {
     return match(
         new Cases<>(
-            tell -> new Tell(more),
+            tell -> new Tell(more, tell.informs()),
             caution -> new Caution(more, caution.hazards()),
             choose -> new Choose(more, choose.options()),
             write -> new Write(more),
             p ->
                 new Measure(
                     more, p.quantity(), p.held(), p.readAt(), p.which(), p.string(), p.step()),
-            p -> new TurnRod(more, p.turn(), p.limit(), p.expected(), p.canUndo()),
+            p -> new TurnRod(more, p.turn(), p.limit(), p.expected(), p.canUndo(), p.stops()),
             p -> new Wait(more, p.from(), p.until(), p.rest(), p.mayLift(), p.meanwhile()),
             done -> new Done(more, done.outcome()),
             handOver -> new HandOver(more, handOver.outcome())));

@@ -50,7 +50,7 @@ public final class BracketParser {
    * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Bracket parse(String typed, double stepMm) {
-    String text = Digits.plain(typed);
+    String text = Digits.unended(Digits.plain(typed));
     if (text.length() > LONGEST) {
       throw no(text.substring(0, 20) + "...");
     }

@@ -42,6 +42,11 @@ public record Dates(ZoneId zone) {
     return sameDay ? CLOCK.format(at.atZone(zone)) : minute(at);
   }
 
+  /** The time when something is over, never before it is, as {@link #seenFrom} prints it. */
+  public String overSeenFrom(Instant now, Instant at) {
+    return seenFrom(now, at.plusSeconds(59));
+  }
+
   /**
    * A time relative to {@code now}: "now", "in 23 hours (2027-03-02 10:05)", "2 days ago (10:05)".
    */

@@ -23,6 +23,13 @@ public final class Digits {
     return typed.strip().toLowerCase(Locale.ROOT);
   }
 
+  /** A typed sentence without its full stop; "0." stays, since a number may be half typed. */
+  public static String unended(String typed) {
+    String text = typed.strip();
+    boolean ended = text.endsWith(".") && !text.matches("[-+]?\\d*\\.");
+    return ended ? text.substring(0, text.length() - 1).strip() : text;
+  }
+
   /**
    * A typed whole number.
    *

@@ -21,7 +21,7 @@ public record Humidity(double percent) {
    * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Humidity parse(String typed) {
-    Matcher m = TYPED.matcher(Digits.plain(typed));
+    Matcher m = TYPED.matcher(Digits.unended(Digits.plain(typed)));
     if (!m.matches()) {
       throw Typed.no(typed, "a humidity", "48 or 48 %");
     }

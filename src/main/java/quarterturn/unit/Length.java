@@ -38,7 +38,7 @@ public record Length(double mm) {
    * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Length parse(String typed) {
-    Matcher m = TYPED.matcher(Digits.plain(typed));
+    Matcher m = TYPED.matcher(Digits.unended(Digits.plain(typed)));
     if (!m.matches()) {
       throw no(typed);
     }

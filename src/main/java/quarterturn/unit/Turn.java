@@ -41,7 +41,7 @@ public record Turn(double turns) implements Comparable<Turn> {
    * @throws NotUnderstoodException with the spellings that are understood
    */
   public static Turn parse(String typed) {
-    Matcher m = TYPED.matcher(Digits.plain(typed));
+    Matcher m = TYPED.matcher(Digits.unended(Digits.plain(typed)));
     if (!m.matches()) {
       throw no(typed);
     }

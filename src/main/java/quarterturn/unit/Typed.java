@@ -17,7 +17,7 @@ record Typed(double number, String unit) {
    * Reads {@code text}; where that is not a number with a unit, the unit is one that nothing has.
    */
   static Typed read(String text) {
-    Matcher m = TYPED.matcher(Digits.plain(text));
+    Matcher m = TYPED.matcher(Digits.unended(Digits.plain(text)));
     if (!m.matches()) {
       return new Typed(0, "?");
     }

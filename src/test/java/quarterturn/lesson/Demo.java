@@ -3,6 +3,7 @@ package quarterturn.lesson;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.student.Moment;
@@ -55,7 +56,7 @@ public final class Demo {
 
   public static Prompt turn() {
     Prompt.Expected expected = new Prompt.Expected(0.2, 0.4);
-    return new Prompt.TurnRod(said("turn"), Turn.EIGHTH, Turn.QUARTER, expected, false);
+    return new Prompt.TurnRod(said("turn"), Turn.EIGHTH, Turn.QUARTER, expected, false, Set.of());
   }
 
   public static Moment moment(Prompt prompt, int asked, @Nullable Value before) {

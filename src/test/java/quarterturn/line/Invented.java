@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
@@ -113,7 +114,8 @@ public final class Invented {
         turn,
         Turn.QUARTER,
         new Prompt.Expected(turn.turns() < 0 ? 0.62 : Double.NEGATIVE_INFINITY, 0.71),
-        canUndo);
+        canUndo,
+        Set.of());
   }
 
   public static Prompt.Wait settle() {

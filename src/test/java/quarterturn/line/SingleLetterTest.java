@@ -14,6 +14,7 @@ import quarterturn.Draws;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.read.Shelf;
+import quarterturn.quick.Begun;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.session.PromptText;
@@ -81,9 +82,9 @@ class SingleLetterTest {
   @Test
   void norDoesItNameAFeel() {
     for (String letter : ROUTINE) {
-      assertWithMessage("%s", letter).that(TypedTurnReader.feel(letter)).isNull();
+      assertWithMessage("%s", letter).that(Begun.feel(letter)).isNull();
     }
-    assertThat(TypedTurnReader.feel("no")).isEqualTo(Feel.NOISE);
-    assertThat(TypedTurnReader.feel("j")).isEqualTo(Feel.JAMMED);
+    assertThat(Begun.feel("no")).isEqualTo(Feel.NOISE);
+    assertThat(Begun.feel("j")).isEqualTo(Feel.JAMMED);
   }
 }

@@ -26,6 +26,15 @@ class HomeItemsTest {
 
   private static Store.Glance glance(
       String name, int hoursAgo, @Nullable Instant until, Event.@Nullable Ended ended) {
+    return glance(name, hoursAgo, until, ended, "strings at pitch");
+  }
+
+  private static Store.Glance glance(
+      String name,
+      int hoursAgo,
+      @Nullable Instant until,
+      Event.@Nullable Ended ended,
+      String standing) {
     Instant began = NOW.minus(Duration.ofHours(hoursAgo));
     return new Store.Glance(
         name,
@@ -35,7 +44,7 @@ class HomeItemsTest {
         began,
         began,
         ended,
-        "strings at pitch",
+        standing,
         until,
         null,
         false,
@@ -71,19 +80,22 @@ class HomeItemsTest {
                     "practice-bass",
                     "A day after the rod was turned, read the relief again."
                         + " Due 2 hours ago (10:00)",
-                    "Due"),
+                    "To go on with, or due"),
                 new HomeDialogue.Choice.Begin("relief-check", "practice-bass", Role.BEGINNER)));
   }
 
   @Test
   void anUnfinishedSessionThatIsDueIsResumedAndSaysHowItStands() {
-    Store.Glance waits = glance("w-1", 3, NOW.plus(Duration.ofMinutes(14)), null);
+    Store.Glance waits = glance("w-1", 3, NOW.plus(Duration.ofMinutes(13)).plusSeconds(20), null);
     Store.Glance over = glance("w-2", 3, NOW.minus(Duration.ofMinutes(1)), null);
     Store.Glance open = glance("o-3", 30, null, null);
     assertThat(items(List.of(waits, over, open)))
         .containsExactly(
-            resumed("w-2", "Begun 09:00. The wait is over: read again", "Due"),
-            resumed("o-3", "Begun 2027-03-02 06:00. Left with strings at pitch", "Due"),
+            resumed("w-2", "Begun 09:00. The wait is over: read again", "To go on with, or due"),
+            resumed(
+                "o-3",
+                "Begun 2027-03-02 06:00. Left with strings at pitch",
+                "To go on with, or due"),
             new HomeDialogue.Item(
                 new Question.Option(
                     "w-1",
@@ -92,6 +104,13 @@ class HomeItemsTest {
                     "Waiting"),
                 new HomeDialogue.Choice.Resume("w-1")))
         .inOrder();
+  }
+
+  @Test
+  void aSessionLeftInATurnSaysSo() {
+    Store.Glance open = glance("o-3", 30, null, null, "in the middle of a rod turn");
+    assertThat(items(List.of(open)).get(0).option().detail())
+        .endsWith(". Left in the middle of a rod turn");
   }
 
   @Test
@@ -139,7 +158,13 @@ class HomeItemsTest {
         .inOrder();
     assertThat(options.stream().map(Question.Option::group).toList())
         .containsExactly(
-            "Due", "Due", "Due", "Due", "Due", "Unfinished sessions", "Unfinished sessions")
+            "To go on with, or due",
+            "To go on with, or due",
+            "To go on with, or due",
+            "To go on with, or due",
+            "To go on with, or due",
+            "Unfinished sessions",
+            "Unfinished sessions")
         .inOrder();
   }
 }

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -235,6 +236,8 @@ public final class Invented {
               Picture.CURVE,
               List.of("Relief on E1: 0.60 to 0.65 mm. Window: 0.30 to 0.45 mm.")));
 
+  private static final Set<Feel> STOPS = Set.of(Feel.JAMMED, Feel.NOISE, Feel.SLIPPED);
+
   public static final Prompt.TurnRod LOOSEN =
       new Prompt.TurnRod(
           said(
@@ -247,7 +250,8 @@ public final class Invented {
           new Turn(-0.125),
           Turn.QUARTER,
           new Prompt.Expected(0.65, 0.75),
-          false);
+          false,
+          STOPS);
 
   public static final Prompt.TurnRod TIGHTEN =
       new Prompt.TurnRod(
@@ -255,7 +259,8 @@ public final class Invented {
           Turn.QUARTER,
           Turn.QUARTER,
           new Prompt.Expected(0.35, 0.50),
-          true);
+          true,
+          STOPS);
 
   public static Prompt.Wait settle(boolean mayLift) {
     return new Prompt.Wait(

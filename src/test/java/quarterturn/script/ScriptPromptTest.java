@@ -3,6 +3,7 @@ package quarterturn.script;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import quarterturn.line.Invented;
 import quarterturn.line.ScriptedBench;
@@ -69,7 +70,8 @@ class ScriptPromptTest {
   void expectedIsOpenWhereTheStringMayStillTouchAndAbsentWhereNothingIsKnown() {
     assertThat(shown(Invented.tighten())).contains("\"expected_mm\":[null,0.71],\"can_undo\":true");
     Prompt unknown =
-        new Prompt.TurnRod(Invented.said("turn", "Turn."), Turn.EIGHTH, Turn.QUARTER, null, false);
+        new Prompt.TurnRod(
+            Invented.said("turn", "Turn."), Turn.EIGHTH, Turn.QUARTER, null, false, Set.of());
     assertThat(shown(unknown)).doesNotContain("expected_mm");
   }
 

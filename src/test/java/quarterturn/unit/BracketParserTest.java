@@ -35,6 +35,8 @@ class BracketParserTest {
       value = {
         "0.30 passes 0.35 lifts|0.30|0.35",
         "0.30 passes, 0.35 lifts|0.30|0.35",
+        "0.30 passes, 0.35 lifts.|0.30|0.35",
+        "0.30..0.35 mm.|0.30|0.35",
         "0.35 lifts; 0.30 passes|0.30|0.35",
         "0.30 p 0.35 l|0.30|0.35",
         "0.30p 0.35l|0.30|0.35",

@@ -51,7 +51,8 @@ public final class Fade {
                     p.turn(),
                     p.limit(),
                     level == Level.WORKED ? p.expected() : null,
-                    p.canUndo()),
+                    p.canUndo(),
+                    p.stops()),
             p -> p,
             p -> p,
             p -> p));

@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.screen.state.Draft;
 import quarterturn.screen.state.Model;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
@@ -37,7 +38,11 @@ final class Body {
     this.width = width;
     this.rows = rows;
     int inner = width - 4;
-    said = model.message().isEmpty() ? List.of() : Wrap.lines(model.message(), width - 6);
+    List<String> message =
+        model.message().isEmpty() ? List.of() : Wrap.lines(model.message(), width - 6);
+    // Below a turn there is one row for a message; a longer one begins the text, which scrolls.
+    boolean begins = model.draft() instanceof Draft.Turning && message.size() > 1;
+    said = begins ? List.of() : message;
     // A blank row above the text, one between the text and the rest, and one for the hint at least.
     int room = rows - 2 - Math.max(1, said.size());
     boolean turning = model.prompt() instanceof Prompt.TurnRod;
@@ -48,8 +53,10 @@ final class Body {
         beside != null && model.prompt() instanceof Prompt.TurnRod turn
             ? DialPicture.facts(turn, wide)
             : List.of();
-    List<Line> full = Flow.of(model, wide, false);
-    List<Line> brief = Flow.of(model, wide, true);
+    List<Line> full = begins ? Line.wrapped("!", model.message(), wide) : new ArrayList<>();
+    List<Line> brief = new ArrayList<>(full);
+    full.addAll(Flow.of(model, wide, false));
+    brief.addAll(Flow.of(model, wide, true));
     Options options = Options.of(model, Math.min(inner, WIDEST_TEXT));
     int above = room - (facts.isEmpty() ? 0 : facts.size() + 1);
     Canvas drawn = options.none() ? controls(zone, false) : drawn(options, inner);
@@ -131,6 +138,11 @@ final class Body {
   /** The first line of the text that is in view. */
   int scroll() {
     return text.from();
+  }
+
+  /** How many lines of the text are in view. */
+  int inView() {
+    return text.shown();
   }
 
   /** Whether the text goes on below what is in view. */

@@ -80,6 +80,11 @@ public final class CardView {
     return Math.max(1, height - TOP - controls - FOOT - 2 - Math.max(1, said));
   }
 
+  /** Lines that a key for a page scrolls. */
+  public static int page(Question card, int width, int height) {
+    return Math.max(1, room(asks(card, Math.min(width - 4, WIDEST)), 1, height) - 1);
+  }
+
   /** Most lines that a card can be scrolled down. */
   public static int mostScroll(Question card, int width, int height) {
     int inner = Math.min(width - 4, WIDEST);

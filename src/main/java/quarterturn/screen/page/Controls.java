@@ -39,7 +39,7 @@ final class Controls {
     }
     Prompt.Cases<Canvas> cases =
         new Prompt.Cases<>(
-            tell -> lines(width, "Press Enter when it is done."),
+            tell -> lines(width, tell.enter()),
             caution -> lines(width, "Press u: I have read this and will do it. (Not Enter.)"),
             choose -> new Canvas(width, 0),
             write -> writing((Draft.Writing) draft, width),
@@ -80,16 +80,20 @@ final class Controls {
     String typed = reading.field().text();
     String told = reading.field().blank() ? wanted : Readings.readAs(typed, measure);
     canvas.put(end, 0, Wrap.cut(told, width - end));
+    String example = measure.quantity().example();
+    if (brief) {
+      String words =
+          gap
+              ? "like 0.30 passes 0.35 lifts; t touches; c can't measure"
+              : "like " + example + "; c can't measure";
+      canvas.put(0, 1, Wrap.cut(words, width));
+      return canvas;
+    }
     String words =
         gap ? "t = it touches, no gap      c = I can't measure it" : "c = I can't measure it";
     canvas.put(0, 1, words);
-    if (!brief) {
-      String example =
-          gap
-              ? "like  0.30 passes 0.35 lifts,  0.30..0.35  or  12 thou"
-              : "like  " + measure.quantity().example();
-      canvas.put(0, 2, Wrap.cut(example, width));
-    }
+    String like = gap ? "0.30 passes 0.35 lifts,  0.30..0.35  or  12 thou" : example;
+    canvas.put(0, 2, Wrap.cut("like  " + like, width));
     return canvas;
   }
 

@@ -10,10 +10,15 @@ import quarterturn.screen.state.Waits;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Prompt;
+import quarterturn.session.PromptText;
 
 /** The keys that work at present, the most useful first and the key for the list of keys last. */
 public final class KeyHints {
   private static final Hint ACCEPT = new Hint("Enter", "accept");
+
+  /** Rows and columns in which every picture has room. */
+  private static final int WIDE = 200;
+
   private static final List<Hint> CLOSING = List.of(new Hint("Enter", "close"));
 
   private KeyHints() {}
@@ -44,24 +49,43 @@ public final class KeyHints {
   }
 
   private static List<Hint> onTop(Model model, boolean pictureHidden) {
-    List<Hint> out = new ArrayList<>(own(model));
+    List<Hint> own = own(model);
+    // The way out of a field is of less use than the keys that work in it.
+    int first = model.draft() instanceof Draft.Reading ? 1 : own.size();
+    List<Hint> out = new ArrayList<>(own.subList(0, first));
     boolean typing = model.draft().typing();
-    if (NamingKeys.may(model) && !(model.draft() instanceof Draft.Naming)) {
+    if (works(Command.LINE, model) && !(model.draft() instanceof Draft.Naming)) {
       out.add(new Hint(Command.LINE.shown(typing), "by name"));
     }
-    if (!model.prompt().ended()) {
+    if (works(Command.BACK, model)) {
       out.add(new Hint(Command.BACK.shown(typing), "take back"));
       out.add(new Hint(Command.LEAVE.shown(typing), "leave"));
     }
-    if (model.prompt().said().why() != null) {
+    int picture = out.size();
+    out.addAll(own.subList(first, own.size()));
+    if (works(Command.WHY, model)) {
       out.add(new Hint(Command.WHY.shown(typing), "why"));
     }
     if (pictureHidden) {
-      out.add(new Hint(Command.PICTURE.shown(typing), "picture"));
+      // How to hold a string for its reading is seen sooner than read.
+      int at = model.draft() instanceof Draft.Reading ? picture : out.size();
+      out.add(at, new Hint(Command.PICTURE.shown(typing), "picture"));
     }
     out.add(new Hint(Command.LOG.shown(typing), "log"));
     out.add(new Hint(Command.KEYS.shown(typing), "keys"));
     return out;
+  }
+
+  /** Whether a command does something at the model's prompt. */
+  static boolean works(Command command, Model model) {
+    PromptText said = model.prompt().said();
+    return switch (command) {
+      case WHY -> said.why() != null || !said.hazards().isEmpty();
+      case PICTURE -> Pictures.of(model, WIDE, WIDE) != null;
+      case LINE -> NamingKeys.may(model);
+      case BACK -> !model.prompt().ended();
+      case KEYS, LOG, OVERVIEW, LEAVE -> true;
+    };
   }
 
   /** The hints for the present prompt and draft. */
@@ -75,7 +99,7 @@ public final class KeyHints {
         .prompt()
         .match(
             new Prompt.Cases<>(
-                tell -> List.of(new Hint("Enter", "done")),
+                tell -> List.of(new Hint("Enter", tell.informs() ? "go on" : "done")),
                 caution -> List.of(new Hint("u", "understood")),
                 choose -> marking(choose.options().size()),
                 write -> List.of(ACCEPT),
@@ -92,7 +116,7 @@ public final class KeyHints {
 
   private static List<Hint> reading(Draft.Reading draft) {
     return draft.typing()
-        ? List.of(ACCEPT, new Hint("Esc", "out"))
+        ? List.of(new Hint("Enter", "give"), new Hint("Esc", "out"))
         : List.of(new Hint("Enter", "into the field"));
   }
 

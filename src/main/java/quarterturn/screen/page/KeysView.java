@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import quarterturn.procedure.Guide;
 import quarterturn.screen.state.Command;
 import quarterturn.screen.state.Model;
-import quarterturn.screen.state.NamingKeys;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.session.PromptText;
@@ -26,7 +25,7 @@ final class KeysView {
     out.add(Line.BLANK);
     out.add(Line.heading("Keys of every step"));
     for (Command command : Command.values()) {
-      if (command != Command.LINE || NamingKeys.may(model)) {
+      if (KeyHints.works(command, model)) {
         out.add(key(command.both(), command.meaning()));
       }
     }

@@ -13,13 +13,18 @@ final class Layers {
   private Layers() {}
 
   static int mostScroll(List<Line> lines, int rows) {
-    return Math.max(0, lines.size() - (rows - AROUND));
+    return Math.max(0, lines.size() - inView(rows));
+  }
+
+  /** How many lines are in view. */
+  static int inView(int rows) {
+    return rows - AROUND;
   }
 
   static Canvas draw(String title, List<Line> lines, Model model, int width, int rows) {
     Canvas canvas = new Canvas(width, rows);
     canvas.put(2, 1, title, Ink.STRONG);
-    int room = rows - AROUND;
+    int room = inView(rows);
     int from = Math.min(model.scroll(), mostScroll(lines, rows));
     Line.draw(canvas, 2, 3, lines, from, room);
     if (from + room < lines.size()) {

@@ -49,10 +49,11 @@ public final class Page {
     int main = mainWidth(width);
     if (model.layer() != Layer.NONE) {
       int most = Layers.mostScroll(lines(model, zone, main), rows);
-      return model.scrolledTo(Math.min(model.scroll(), most), model.scroll() < most);
+      int top = Math.min(model.scroll(), most);
+      return model.scrolledTo(top, Layers.inView(rows), top < most);
     }
     Body body = new Body(model, zone, main, rows);
-    return model.scrolledTo(body.scroll(), body.more());
+    return model.scrolledTo(body.scroll(), body.inView(), body.more());
   }
 
   private static int mainWidth(int width) {

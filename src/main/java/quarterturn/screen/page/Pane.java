@@ -46,7 +46,7 @@ public record Pane(List<Line> lines, List<Line> pinned, int rows, int from) {
   }
 
   /** How many lines are in view. */
-  private int shown() {
+  public int shown() {
     return Math.min(lines.size() - from, Math.max(1, rows - pinned.size()));
   }
 

@@ -29,7 +29,7 @@ public final class TooSmall {
                 + " by "
                 + ROWS
                 + " or larger; 80 by 24 is comfortable.\n"
-                + "Or leave with Ctrl-C (all is saved) and start again with --plain.",
+                + "Or leave with Ctrl-C and start again with --plain.",
             Math.max(1, width - 2));
     canvas.paste(1, 0, Canvas.of(lines, width, Ink.PLAIN));
     return canvas;

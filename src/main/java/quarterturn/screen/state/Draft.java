@@ -8,19 +8,34 @@ public sealed interface Draft {
   /** Whether letters are text, and not commands. */
   boolean typing();
 
+  /** Whether no text is typed. */
+  boolean blank();
+
   /** A draft that keys change without typing. */
   sealed interface Keyed extends Draft {
     @Override
     default boolean typing() {
       return false;
     }
+
+    @Override
+    default boolean blank() {
+      return true;
+    }
   }
 
   /** A draft that has a field for text. */
   sealed interface Typed extends Draft {
+    Field field();
+
     @Override
     default boolean typing() {
       return true;
+    }
+
+    @Override
+    default boolean blank() {
+      return field().blank();
     }
   }
 
@@ -45,7 +60,12 @@ public sealed interface Draft {
    *
    * @param typing whether letters go into the field
    */
-  record Reading(Field field, boolean typing) implements Draft {}
+  record Reading(Field field, boolean typing) implements Draft {
+    @Override
+    public boolean blank() {
+      return field.blank();
+    }
+  }
 
   /**
    * The rod turn that was asked for, not yet made.

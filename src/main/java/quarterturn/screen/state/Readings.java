@@ -8,6 +8,7 @@ import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.BracketParser;
 import quarterturn.unit.Decimals;
+import quarterturn.unit.Digits;
 import quarterturn.unit.NotUnderstoodException;
 
 /** Handles keys while a reading is typed, and reads the typed text. */
@@ -81,7 +82,7 @@ public final class Readings {
   }
 
   private static String plain(String typed) {
-    return typed.strip().toLowerCase(Locale.ROOT).replace('’', '\'');
+    return Digits.unended(typed).toLowerCase(Locale.ROOT).replace('’', '\'');
   }
 
   /**

@@ -1,11 +1,15 @@
 package quarterturn.screen.state;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Feel;
+import quarterturn.quick.Begun;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Decimals;
+import quarterturn.unit.Digits;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 
@@ -14,8 +18,7 @@ public final class Turns {
   /** The part of a turn below which a slip of the pen is likelier. */
   private static final double LEAST = 1 / 32.0;
 
-  private static final String BACK =
-      "z takes the last turn back, in place of this one. If you mean that, press z once more.";
+  private static final String BACK = "To take the last turn back instead, press z again.";
 
   private Turns() {}
 
@@ -46,13 +49,31 @@ public final class Turns {
     }
     boolean marks = key == Key.Named.UP || key == Key.Named.DOWN;
     boolean turns = key == Key.Named.TAB || key == Key.Named.BACK_TAB;
+    // A feel typed behind the amount is marked; what is marked by hand replaces it.
+    Feel named = feel(made.field());
+    Field field = marks && named != null ? Field.of(amount(made.field())) : made.field().with(key);
+    Feel names = feel(field);
+    int feel = names != null ? names.ordinal() : named != null && !marks ? -1 : made.feel();
     return Next.show(
         model.with(
             new Draft.Made(
-                marks ? Picks.moved(made.feel(), Feel.values().length, key) : made.feel(),
-                made.field().with(key),
+                marks ? Picks.moved(feel, Feel.values().length, key) : feel,
+                field,
                 turns != made.otherWay(),
                 null)));
+  }
+
+  /** The feel that is typed behind an amount, as in "1/8 smooth"; or null. */
+  private static @Nullable Feel feel(Field field) {
+    String text = Digits.unended(field.text());
+    int last = text.lastIndexOf(' ') + 1;
+    return last == 0 ? null : Begun.feel(text.substring(last));
+  }
+
+  /** The typed text without the feel behind it. */
+  private static String amount(Field field) {
+    String text = field.text().strip();
+    return feel(field) == null ? text : text.substring(0, text.lastIndexOf(' ')).strip();
   }
 
   private static Next given(Model model, Prompt.TurnRod asked, Draft.Made made) {
@@ -60,22 +81,27 @@ public final class Turns {
       return Next.show(model.saying("Mark how it felt with ↑ or ↓, then Enter."));
     }
     Feel feel = Feel.values()[made.feel()];
-    Turn turned;
+    List<String> doubts = new ArrayList<>();
+    Answer answer;
     try {
-      turned = turned(asked, made);
+      Turn turned = turned(asked, made);
+      answer = new Answer.Turned(turned, feel);
+      doubts.addAll(doubt(asked, turned));
     } catch (NotUnderstoodException refused) {
       // A sign to stop counts, whatever else is wrong; any other feel is refused.
-      return Next.send(model, new Answer.Felt(feel, String.valueOf(refused.getMessage())));
+      answer = new Answer.Felt(feel, String.valueOf(refused.getMessage()));
     }
-    String doubt = doubt(asked, turned);
+    if (asked.stops().contains(feel)) {
+      doubts.add("It ends the work on the rod.");
+    }
     String text = made.field().text();
-    if (doubt != null && !text.equals(made.sure())) {
-      return Next.show(
-          model
-              .with(new Draft.Made(made.feel(), made.field(), made.otherWay(), text))
-              .saying(doubt + " If it is so, press Enter again."));
+    if (doubts.isEmpty() || text.equals(made.sure())) {
+      return Next.send(model, answer);
     }
-    return Next.send(model, new Answer.Turned(turned, feel));
+    return Next.show(
+        model
+            .with(new Draft.Made(made.feel(), made.field(), made.otherWay(), text))
+            .saying(String.join(" ", doubts) + " Enter again if it is so."));
   }
 
   /** A turn as it would be typed: "1/8". */
@@ -94,7 +120,7 @@ public final class Turns {
       throw new NotUnderstoodException(
           "Type how far it turned, for example 1/8; 0 if it did not move.");
     }
-    Turn typed = Turn.parse(made.field().text());
+    Turn typed = Turn.parse(amount(made.field()));
     if (typed.turns() < 0) {
       throw new NotUnderstoodException(
           "Type it without a sign; Tab says that it was the other way.");
@@ -103,20 +129,22 @@ public final class Turns {
     return tightened ? typed : typed.opposite();
   }
 
-  /** A question about a turn that differs oddly from the one asked for, or null. */
-  private static @Nullable String doubt(Prompt.TurnRod asked, Turn turned) {
+  /** What is odd in a turn beside the one asked for; empty for nothing. */
+  private static List<String> doubt(Prompt.TurnRod asked, Turn turned) {
     if (!asked.limit().size().atLeast(turned.size())) {
-      return "That is "
-          + turned
-          + " ("
-          + Decimals.print(turned.size().degrees(), 0)
-          + " degrees), more than the limit.";
+      return List.of(
+          "That is "
+              + turned
+              + " ("
+              + Decimals.print(turned.size().degrees(), 0)
+              + " degrees), more than the limit.");
     }
     double size = turned.size().turns();
     if (size > 0 && size < LEAST) {
-      return "That is hardly a turn: " + Decimals.print(turned.size().degrees(), 0) + " degrees.";
+      return List.of(
+          "That is hardly a turn: " + Decimals.print(turned.size().degrees(), 0) + " degrees.");
     }
     boolean other = turned.turns() * asked.turn().turns() < 0;
-    return other ? "That is the other way than asked." : null;
+    return other ? List.of("That is the other way than asked.") : List.of();
   }
 }

@@ -9,8 +9,6 @@ import quarterturn.session.Prompt;
  * of one kind of prompt are in a class of their own.
  */
 public final class Update {
-  private static final int PAGE = 5;
-
   private Update() {}
 
   public static Next key(Model model, Key key) {
@@ -21,9 +19,11 @@ public final class Update {
       return onLayer(model, key);
     }
     if (key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP) {
-      return Next.show(model.scrolled(key == Key.Named.PAGE_DOWN ? PAGE : -PAGE));
+      return Next.show(model.scrolled(Scrolling.lines(key, model.page())));
     }
-    Command command = Command.of(key, model.draft().typing());
+    // Nothing that is typed begins with a question mark.
+    boolean asks = isLetter(key, '?') && model.draft().blank();
+    Command command = asks ? Command.KEYS : Command.of(key, model.draft().typing());
     if (command == null || (command == Command.LINE && !NamingKeys.may(model))) {
       return answering(model.saying(""), key);
     }
@@ -38,7 +38,7 @@ public final class Update {
       boolean stay = key == Key.Named.ESC || isLetter(key, 'n');
       return Next.show(stay ? model.with(Layer.NONE) : model);
     }
-    int lines = Scrolling.lines(key, PAGE);
+    int lines = Scrolling.lines(key, model.page());
     return Next.show(lines != 0 ? model.scrolled(lines) : model.with(Layer.NONE));
   }
 
@@ -67,7 +67,7 @@ public final class Update {
     }
     Prompt.Cases<Next> cases =
         new Prompt.Cases<>(
-            tell -> doing(model, key),
+            tell -> doing(model, tell, key),
             caution -> accepting(model, key),
             choose -> Picks.key(model, choose, key),
             write -> writing(model, (Draft.Writing) model.draft(), key),
@@ -79,10 +79,8 @@ public final class Update {
     return model.prompt().match(cases);
   }
 
-  private static Next doing(Model model, Key key) {
-    return key == Key.Named.ENTER
-        ? confirmed(model)
-        : onlyHint(model, key, "Press Enter when it is done.");
+  private static Next doing(Model model, Prompt.Tell tell, Key key) {
+    return key == Key.Named.ENTER ? confirmed(model) : onlyHint(model, key, tell.enter());
   }
 
   /** Confirms what was read to its end; else shows what comes below. */
@@ -93,7 +91,7 @@ public final class Update {
   /** Shows what comes below, where a key would go on. */
   static Next onward(Model model) {
     return Next.show(
-        model.scrolled(PAGE).saying("There was more to read; now the same key again."));
+        model.scrolled(model.page()).saying("There was more to read; now the same key again."));
   }
 
   private static Next accepting(Model model, Key key) {
@@ -110,7 +108,7 @@ public final class Update {
 
   private static Next writing(Model model, Draft.Writing draft, Key key) {
     if (key == Key.Named.ESC) {
-      return onlyHint(model, key, "F1 shows the keys.");
+      return onlyHint(model, key, "");
     }
     if (key != Key.Named.ENTER) {
       return Next.show(model.with(new Draft.Writing(draft.field().with(key))));
@@ -122,8 +120,9 @@ public final class Update {
 
   /** Shows a hint for a key that does nothing here; Esc, with no view to leave, has another. */
   static Next onlyHint(Model model, Key key, String hint) {
+    String leave = Command.LEAVE.shown(model.draft().typing());
     return Next.show(
-        model.saying(key == Key.Named.ESC ? "Esc never leaves; q does. " + hint : hint));
+        model.saying(key == Key.Named.ESC ? "Esc never leaves; " + leave + " does." : hint));
   }
 
   public static boolean isLetter(Key key, char letter) {

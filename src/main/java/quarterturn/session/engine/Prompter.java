@@ -17,6 +17,7 @@ import quarterturn.procedure.Picture;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.Words;
+import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
@@ -66,7 +67,7 @@ final class Prompter {
     if (state.pending().away() != null) {
       Procedure procedure = library.procedure(state.procedure());
       String recap = EngineQuestions.recap(state, state.pending().away(), procedure);
-      return show(new Prompt.Tell(said(state, EngineQuestions.RESUME, recap, null)));
+      return show(new Prompt.Tell(said(state, EngineQuestions.RESUME, recap, null), true));
     }
     if (state.kind() == null || !library.kinds().containsKey(state.kind())) {
       return show(
@@ -335,7 +336,8 @@ final class Prompter {
             && step.amount() instanceof Step.Amount.Advised;
     Turn most = library.limits().perReading();
     Turn limit = step.limit().compareTo(most) < 0 ? step.limit() : most;
-    return show(new Prompt.TurnRod(said, turn, limit, walk.expected(state, turn), canUndo));
+    Set<Feel> stops = library.limits().stopFeels();
+    return show(new Prompt.TurnRod(said, turn, limit, walk.expected(state, turn), canUndo, stops));
   }
 
   /**

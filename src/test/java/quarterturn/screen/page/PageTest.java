@@ -234,6 +234,44 @@ public class PageTest {
   }
 
   @Test
+  void onlyKeysThatDoSomethingAreListed() {
+    PromptText bare =
+        new PromptText("p", "s", "x", "Put the capo on.", null, List.of(), null, List.of());
+    String keys = keys(new Prompt.Tell(bare));
+    assertThat(keys).doesNotContain("p or F5");
+    assertThat(keys).doesNotContain("w or F2");
+    assertThat(keys).contains("b or F4");
+    assertThat(keys(Invented.TELL)).contains("w or F2");
+    assertThat(keys(Invented.CHOOSE)).contains("p or F5");
+    assertThat(keys(Invented.DONE)).doesNotContain("b or F4");
+  }
+
+  private static String keys(Prompt prompt) {
+    return Page.draw(model(prompt, 4, 3).with(Layer.KEYS), ZoneOffset.UTC, 140, 45).text();
+  }
+
+  /** Where there is least room, how to type a reading is still shown, and the picture's key. */
+  @Test
+  void aReadingShowsHowItIsTypedAtTheSmallestSize() {
+    Prompt noted = Invented.MEASURE.noting(List.of("A note. ".repeat(30)));
+    String text = text60(model(noted, 2, 0));
+    assertThat(text).contains("like 0.30 passes 0.35 lifts; t touches; c can't measure");
+    assertThat(text).contains("F5 picture");
+  }
+
+  @Test
+  void whatOnlyInformsAsksForNothingToBeDone() {
+    String text = text60(model(new Prompt.Tell(Invented.TELL.said(), true), 4, 3));
+    assertThat(text).contains("Press Enter to go on.");
+    assertThat(text).doesNotContain("done.");
+    assertThat(text60(model(Invented.TELL, 4, 3))).contains("Press Enter when it is done.");
+  }
+
+  private static String text60(Model model) {
+    return Page.draw(model, ZoneOffset.UTC, 60, 18).text();
+  }
+
+  @Test
   void scrollingStopsAtTheEnd() {
     PromptText tune = Invented.said("tune", "Tune every string to pitch.", null, List.of());
     List<Hazard> three = List.of(Invented.WHIP, Invented.SLIP, Invented.FORCE);
@@ -278,8 +316,16 @@ public class PageTest {
                     view,
                     new View(
                         view.name() + " after long words",
-                        model(
-                            view.model().prompt().noting(List.of("A note. ".repeat(90))), 4, 5))));
+                        model(view.model().prompt().noting(List.of("A note. ".repeat(90))), 4, 5)),
+                    new View(
+                        view.name() + " under a message",
+                        view.model().saying("It could not be saved. ".repeat(9).strip())),
+                    new View(view.name() + " under Esc", after(view, Key.Named.ESC)),
+                    new View(view.name() + " under z", after(view, new Key.Typed('z')))));
+  }
+
+  private static Model after(View view, Key key) {
+    return Update.key(view.model(), key).model();
   }
 
   /** Dial, direction, amount, limit and expectation, whatever the step says. */

@@ -194,7 +194,8 @@ class PicturesTest {
             new Turn(1 / 16.0),
             Turn.QUARTER,
             new Prompt.Expected(Double.NEGATIVE_INFINITY, 0.2),
-            false);
+            false,
+            Set.of());
     Canvas dial = drawn(DialPicture.draw(sixteenth, 76, 16));
     Golden.check("picture-dial-sixteenth", dial);
     assertThat(dial.text()).contains("22.5 degrees clockwise");

@@ -3,12 +3,14 @@ package quarterturn.screen.state;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.time.Duration;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.screen.Invented;
+import quarterturn.screen.page.Page;
 import quarterturn.screen.page.PageTest;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Answer;
@@ -93,12 +95,27 @@ class UpdateTest {
   void whatGoesOnBelowIsScrolledToBeforeItIsConfirmed() {
     for (Prompt prompt : List.of(Invented.CAUTION, Invented.TELL)) {
       String key = prompt instanceof Prompt.Caution ? "u" : "ENTER";
-      Model more = model(prompt).scrolledTo(0, true);
+      Model more = model(prompt).scrolledTo(0, 6, true);
       assertThat(effects(more, key)).isEmpty();
       assertThat(after(more, key).scroll()).isGreaterThan(0);
       assertThat(after(more, key).message()).contains("more to read");
-      assertThat(effects(more.scrolledTo(5, false), key))
+      assertThat(effects(more.scrolledTo(5, 6, false), key))
           .containsExactly(send(new Answer.Confirmed()));
+    }
+  }
+
+  @Test
+  void whatWasReadStaysReadThroughALook() {
+    for (int[] size : List.of(new int[] {60, 18}, new int[] {80, 24})) {
+      Prompt caution = Invented.CAUTION.noting(List.of("A note. ".repeat(200)));
+      Model read = Page.settled(model(caution).scrolled(500), ZoneOffset.UTC, size[0], size[1]);
+      assertThat(read.scroll()).isGreaterThan(0);
+      for (String key : List.of("?", "w", "l", "o", "q")) {
+        Model looked = Page.settled(after(read, key), ZoneOffset.UTC, size[0], size[1]);
+        Model back = Page.settled(after(looked, "ESC"), ZoneOffset.UTC, size[0], size[1]);
+        assertThat(back.scroll()).isEqualTo(read.scroll());
+        assertThat(effects(back, "u")).containsExactly(send(new Answer.Confirmed()));
+      }
     }
   }
 
@@ -132,6 +149,8 @@ class UpdateTest {
     assertThat(typed.layer()).isEqualTo(Layer.NONE);
     assertThat(typed.draft().toString()).contains("qwlb?");
     assertThat(after(typed, "F1").layer()).isEqualTo(Layer.KEYS);
+    assertThat(after(model(Invented.MEASURE), "?").layer()).isEqualTo(Layer.KEYS);
+    assertThat(after(model(Invented.LOOSEN), "ENTER", "?").layer()).isEqualTo(Layer.KEYS);
     assertThat(after(typed, "F2").layer()).isEqualTo(Layer.WHY);
     assertThat(after(typed, "F3").layer()).isEqualTo(Layer.LOG);
     assertThat(after(typed, "F10").layer()).isEqualTo(Layer.LEAVE);
@@ -148,14 +167,14 @@ class UpdateTest {
 
   @Test
   void theKeysScrollAndAnyOtherKeyClosesThem() {
-    Model keys = after(model(Invented.TELL), "?");
+    Model keys = after(model(Invented.TELL), "?").scrolledTo(0, 10, true);
     assertThat(keys.layer()).isEqualTo(Layer.KEYS);
     for (String key : List.of("DOWN", "UP", "PAGE_DOWN", "PAGE_UP")) {
       assertThat(after(keys, key).layer()).isEqualTo(Layer.KEYS);
       assertThat(effects(keys, key)).isEmpty();
     }
     assertThat(after(keys, "DOWN").scroll()).isEqualTo(1);
-    assertThat(after(keys, "PAGE_DOWN", "UP").scroll()).isGreaterThan(1);
+    assertThat(after(keys, "PAGE_DOWN", "UP").scroll()).isEqualTo(8);
     for (String key : List.of("ENTER", "ESC", "q", "u", "LEFT")) {
       assertThat(after(keys, key).layer()).isEqualTo(Layer.NONE);
       assertThat(effects(keys, key)).isEmpty();
@@ -178,6 +197,15 @@ class UpdateTest {
     Model measure = model(Invented.MEASURE);
     assertThat(effects(measure, "0.60 passes 0.65 lifts", "ENTER"))
         .containsExactly(send(new Answer.Measured(new Bracket(0.60, 0.65))));
+    assertThat(effects(measure, "0.60 passes, 0.65 lifts.", "ENTER"))
+        .containsExactly(send(new Answer.Measured(new Bracket(0.60, 0.65))));
+    assertThat(effects(measure, "touches.", "ENTER"))
+        .containsExactly(send(new Answer.Measured(Bracket.touches())));
+    assertThat(effects(measure, "0.", "ENTER")).isEmpty();
+    assertThat(effects(measure, "can't measure.", "ENTER"))
+        .containsExactly(send(new Answer.CannotMeasure()));
+    assertThat(effects(model(Invented.HUMIDITY), "48 %.", "ENTER"))
+        .containsExactly(send(new Answer.Value(48)));
     assertThat(effects(measure, "t", "ENTER"))
         .containsExactly(send(new Answer.Measured(Bracket.touches())));
     assertThat(effects(measure, "c", "ENTER")).containsExactly(send(new Answer.CannotMeasure()));
@@ -214,7 +242,31 @@ class UpdateTest {
   @Test
   void aTurnThatDidNotReachItsEndIsSaidAsItWas() {
     Model jammed = after(model(Invented.LOOSEN), "ENTER", "DOWN", "DOWN", "DOWN");
-    assertThat(effects(jammed, "0", "ENTER"))
+    assertThat(effects(jammed, "0", "ENTER", "ENTER"))
+        .containsExactly(send(new Answer.Turned(Turn.NONE, Feel.JAMMED)));
+  }
+
+  /** One arrow too far would else end the work on a rod that is well. */
+  @Test
+  void aFeelToStopAtIsAskedAboutOnce() {
+    Model once = after(model(Invented.LOOSEN), "ENTER", "0", "DOWN", "DOWN", "DOWN", "ENTER");
+    assertThat(once.message()).contains("ends the work on the rod");
+    assertThat(effects(once, "UP", "BACKSPACE", "1/8", "ENTER"))
+        .containsExactly(send(new Answer.Turned(new Turn(-0.125), Feel.STIFF)));
+    assertThat(effects(once, "DOWN", "UP", "ENTER")).isEmpty();
+  }
+
+  @Test
+  void aFeelMayBeTypedBehindTheAmount() {
+    Model made = after(model(Invented.LOOSEN), "ENTER");
+    Effect smooth = send(new Answer.Turned(new Turn(-0.125), Feel.SMOOTH));
+    for (String typed : List.of("1/8 smooth", "1/8 sm", "1/8 turn smooth.", "45 deg 1")) {
+      assertThat(effects(made, typed, "ENTER")).containsExactly(smooth);
+    }
+    assertThat(effects(made, "1/8 stiff", "UP", "ENTER")).containsExactly(smooth);
+    assertThat(effects(made, "1/8 sti", "BACKSPACE", "BACKSPACE", "ENTER")).isEmpty();
+    assertThat(effects(made, "1/8 s", "ENTER")).isEmpty();
+    assertThat(effects(made, "0 jammed", "ENTER", "ENTER"))
         .containsExactly(send(new Answer.Turned(Turn.NONE, Feel.JAMMED)));
   }
 
@@ -231,11 +283,11 @@ class UpdateTest {
         Map.of("", "Type how far it turned", "a bit", "a bit", "-1/8", "without a sign");
     wrong.forEach(
         (typed, why) -> {
-          Answer.Felt felt = felt(effects(jammed, typed, "ENTER"));
+          Answer.Felt felt = felt(effects(jammed, typed, "ENTER", "ENTER"));
           assertThat(felt.feel()).isEqualTo(Feel.JAMMED);
           assertThat(felt.why()).contains(why);
         });
-    assertThat(felt(effects(model(Invented.LOOSEN), "ENTER", "UP", "ENTER")).feel())
+    assertThat(felt(effects(model(Invented.LOOSEN), "ENTER", "UP", "ENTER", "ENTER")).feel())
         .isEqualTo(Feel.SLIPPED);
   }
 
