@@ -61,10 +61,11 @@ public record PromptText(
    */
   public record First(String procedure, String step, String text, boolean stands) {}
 
-  /** This text with some sentences before it. */
-  public PromptText leading(String sentences) {
-    String all = sentences + " " + text;
-    return new PromptText(procedure, step, part, all, why, hazards, picture, notes, first);
+  /** This text with another instruction of the same step before it. */
+  public PromptText leading(String instruction) {
+    List<First> done = new ArrayList<>(first);
+    done.add(new First(procedure, step, instruction, true));
+    return new PromptText(procedure, step, part, text, why, hazards, picture, notes, done);
   }
 
   /**
@@ -83,6 +84,11 @@ public record PromptText(
     done.addAll(first);
     List<Hazard> all = List.copyOf(warned);
     return new PromptText(procedure, step, part, text, both(before.why), all, picture, noted, done);
+  }
+
+  /** This text without what is to be done before. */
+  public PromptText alone() {
+    return new PromptText(procedure, step, part, text, why, hazards, picture, notes);
   }
 
   private @Nullable String both(@Nullable String first) {

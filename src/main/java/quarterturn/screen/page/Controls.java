@@ -61,7 +61,11 @@ final class Controls {
   private static Canvas turning(Prompt.TurnRod turn, Draft draft, int width) {
     return draft instanceof Draft.Made made
         ? made(turn, made, width)
-        : lines(width, "Press Enter once turned, or when it would not turn.");
+        : lines(
+            width,
+            draft instanceof Draft.Before
+                ? "Press Enter when it is done, or when it would not turn."
+                : "Press Enter once turned, or when it would not turn.");
   }
 
   private static Canvas lines(int width, String text) {

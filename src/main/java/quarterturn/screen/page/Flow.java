@@ -36,7 +36,10 @@ final class Flow {
     if (questionFirst) {
       asked(said, width, true, out);
     }
-    for (String note : said.notes()) {
+    // What is to be done before a turn has a page of its own, and the notes stand there.
+    boolean before = model.draft() instanceof Draft.Before;
+    boolean turning = model.draft() instanceof Draft.Turning && !said.first().isEmpty();
+    for (String note : turning ? List.<String>of() : said.notes()) {
       out.addAll(Line.wrapped(NOTE, note, width));
     }
     if (model.draft() instanceof Draft.Made) {
@@ -54,8 +57,11 @@ final class Flow {
     if (prompt instanceof Prompt.Ending end) {
       out.addAll(0, ending(end, width));
       out.addAll(account(model.overview(), width));
+    } else if (before) {
+      said.first()
+          .forEach(one -> out.addAll(Line.wrapped(DO, Ink.STRONG, one.text(), Ink.PLAIN, width)));
     } else if (!questionFirst) {
-      asked(said, width, brief, out);
+      asked(turning ? said.alone() : said, width, brief, out);
     }
     return out;
   }

@@ -67,6 +67,9 @@ public sealed interface Draft {
     }
   }
 
+  /** What is to be done before a rod turn, not yet done. */
+  record Before() implements Keyed {}
+
   /**
    * The rod turn that was asked for, not yet made.
    *
@@ -107,7 +110,7 @@ public sealed interface Draft {
             choose -> new Picking(-1),
             write -> new Writing(Field.EMPTY),
             measure -> new Reading(Field.EMPTY, true),
-            turn -> new Turning(),
+            turn -> turn.said().first().isEmpty() ? new Turning() : new Before(),
             wait -> new Simple(),
             done -> new Simple(),
             over -> new Simple()));

@@ -29,8 +29,16 @@ public final class Turns {
   }
 
   private static Next turning(Model model, Prompt.TurnRod turn, Key key) {
+    if (key == Key.Named.ENTER && model.more()) {
+      return Update.onward(model);
+    }
+    if (model.draft() instanceof Draft.Before) {
+      return key == Key.Named.ENTER
+          ? Next.show(model.with(new Draft.Turning()))
+          : Update.onlyHint(model, key, "Do this first; then press Enter.");
+    }
     if (key == Key.Named.ENTER) {
-      return model.more() ? Update.onward(model) : Next.show(model.with(Draft.Made.NOTHING));
+      return Next.show(model.with(Draft.Made.NOTHING));
     }
     if (Update.isLetter(key, 'z') && turn.canUndo()) {
       return model.draft().equals(new Draft.Turning(true))

@@ -233,9 +233,9 @@ public final class EngineQuestions {
 
   /** What comes before the first tightening of a nut that nobody has turned. */
   static String freeing(Turn back) {
-    return "No turn of this nut is on record, so free it first: loosen it by "
+    return "No turn of this truss rod nut is on record, so free it: loosen it by "
         + back
-        + ", anticlockwise, then turn it to its mark again.";
+        + ", anticlockwise, then turn it to its mark again. Stop at a creak or a sharp resistance.";
   }
 
   private static String words(String id) {
