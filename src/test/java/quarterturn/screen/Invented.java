@@ -262,6 +262,16 @@ public final class Invented {
           true,
           STOPS);
 
+  /** A turn with something to be done before it. */
+  public static final Prompt.TurnRod FREED =
+      new Prompt.TurnRod(
+          TIGHTEN.said().leading("Free the nut first: loosen it by 1/16 turn, and back."),
+          TIGHTEN.turn(),
+          TIGHTEN.limit(),
+          TIGHTEN.expected(),
+          false,
+          STOPS);
+
   public static Prompt.Wait settle(boolean mayLift) {
     return new Prompt.Wait(
         said("settle", "Let the neck settle. Leave the strings at pitch.", null, List.of()),

@@ -63,6 +63,7 @@ public class PageTest {
     out.add(new View("humidity", model(Invented.HUMIDITY, 0, 0)));
     out.add(new View("curve", model(Invented.CURVE, 3, 2)));
     out.add(new View("turn-loosen", model(Invented.LOOSEN, 4, 2)));
+    out.add(new View("turn-before", model(Invented.FREED, 4, 2)));
     out.add(new View("turn-tighten", model(Invented.TIGHTEN, 4, 5)));
     out.add(
         new View(
@@ -167,7 +168,9 @@ public class PageTest {
       String text = Page.draw(view.model(), ZoneOffset.UTC, 60, 18).text();
       boolean layered = view.model().layer() != Layer.NONE;
       boolean answering = view.model().draft() instanceof Draft.Made;
-      String said = view.model().prompt().said().text();
+      PromptText all = view.model().prompt().said();
+      boolean before = view.model().draft() instanceof Draft.Before;
+      String said = before ? all.first().get(0).text() : all.text();
       boolean shown = text.replaceAll("\\s+", " ").contains(said.substring(0, 20));
       assertThat(layered || answering || shown || text.contains("PgDn")).isTrue();
     }

@@ -224,6 +224,20 @@ class UpdateTest {
     assertThat(after(model(Invented.MEASURE), "ENTER").message()).isNotEmpty();
   }
 
+  /** The dial is not in view before that is done, since it would order the other way. */
+  @Test
+  void whatComesBeforeATurnHasItsOwnPage() {
+    Model before = model(Invented.FREED);
+    String page = Page.draw(before, ZoneOffset.UTC, 80, 24).text();
+    assertThat(page).contains("Free the nut first");
+    assertThat(page).doesNotContain("TIGHTEN");
+    Model turn = after(before, "ESC", "z", "ENTER");
+    assertThat(turn.draft()).isEqualTo(new Draft.Turning());
+    assertThat(Page.draw(turn, ZoneOffset.UTC, 80, 24).text()).contains("TIGHTEN");
+    assertThat(Page.draw(turn, ZoneOffset.UTC, 80, 24).text()).doesNotContain("Free the nut");
+    assertThat(after(turn, "ENTER").draft()).isEqualTo(Draft.Made.NOTHING);
+  }
+
   @Test
   void aTurnAndItsFeelAreOneAnswerAndNothingIsPreset() {
     Model turn = model(Invented.LOOSEN);
