@@ -21,6 +21,7 @@ import quarterturn.report.Calibration;
 import quarterturn.report.HistoryReport;
 import quarterturn.report.ReadingHistory;
 import quarterturn.script.HistoryJson;
+import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.Neck;
@@ -39,15 +40,20 @@ final class InstrumentHistory extends Placed {
   @Option(names = "--json", description = "One JSON object.")
   private boolean json;
 
-  /** What is known of an instrument, and of how its neck answers. */
+  /**
+   * What is known of an instrument, and of how its neck answers.
+   *
+   * @param stops why its rod is not turned, until a repairer's finding is on record
+   */
   record Told(
+      List<Carried.Stop> stops,
       ReadingHistory history,
       @Nullable Window window,
       @Nullable Known known,
       Calibration came,
       Calibration all) {
     List<String> lines(Dates dates) {
-      return HistoryReport.lines(history, window, known, came, all, dates);
+      return HistoryReport.lines(history, stops, window, known, came, all, dates);
     }
   }
 
@@ -72,12 +78,14 @@ final class InstrumentHistory extends Placed {
     Calibration came = Calibration.NONE;
     Calibration all = Calibration.NONE;
     List<Event.Past> turns = List.of();
+    List<Carried.Stop> stops = List.of();
     for (Neck neck : store.necks(rules.limits())) {
       Calibration one = calibration(neck, rules);
       all = all.plus(one);
       if (instrument.name().equals(neck.instrument())) {
         came = one;
         turns = neck.turns();
+        stops = neck.stops();
       }
     }
     ReadingHistory history =
@@ -86,7 +94,7 @@ final class InstrumentHistory extends Placed {
         kind == null
             ? null
             : Belief.of(Known.of(kind.prior()), Story.of(turns, rules.limits())).known();
-    return new Told(history, window(instrument, kind), known, came, all);
+    return new Told(stops, history, window(instrument, kind), known, came, all);
   }
 
   /** How often a neck did what was expected. */

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Known;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.session.Carried;
 import quarterturn.unit.Dates;
 
 /** An instrument's history as text: a table, plots over time, and how its neck answers the rod. */
@@ -22,6 +23,7 @@ public final class HistoryReport {
   /**
    * The whole report as lines of text, no plot wider than 78 columns.
    *
+   * @param stops why the rod is not turned, until a repairer's finding is on record
    * @param window the relief window, or null where there is none
    * @param known how the neck answers the rod, or null where the kind is unknown
    * @param came how often this neck did what was expected
@@ -29,6 +31,7 @@ public final class HistoryReport {
    */
   public static List<String> lines(
       ReadingHistory history,
+      List<Carried.Stop> stops,
       @Nullable Window window,
       @Nullable Known known,
       Calibration came,
@@ -37,6 +40,11 @@ public final class HistoryReport {
     List<String> lines = new ArrayList<>();
     lines.add("History of " + history.instrument());
     lines.add("");
+    for (Carried.Stop stop : stops) {
+      String text = dates.minute(stop.at()) + ": " + stop.why() + " " + Carried.Stop.HOLDS;
+      lines.addAll(Paragraph.wrap(text, TimePlot.COLUMNS, 0));
+      lines.add("");
+    }
     if (history.visits().isEmpty()) {
       lines.add("No session yet.");
       return lines;

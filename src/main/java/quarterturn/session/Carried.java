@@ -45,7 +45,11 @@ public record Carried(
    * @param outcome the outcome's word
    * @param why in a sentence
    */
-  public record Stop(Instant at, String session, String outcome, String why) {}
+  public record Stop(Instant at, String session, String outcome, String why) {
+    /** What it means, in a sentence. */
+    public static final String HOLDS =
+        "The rod is not turned in any session until a qualified repairer's finding is on record.";
+  }
 
   /**
    * What the person said of a record.

@@ -14,6 +14,7 @@ import quarterturn.craft.rod.Belief;
 import quarterturn.craft.rod.Known;
 import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.ShippedRules;
+import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.engine.Story;
 import quarterturn.unit.Turn;
@@ -28,7 +29,8 @@ class HistoryReportTest {
   }
 
   private static String report(ReadingHistory history, Window window) {
-    return String.join("\n", HistoryReport.lines(history, window, known(), CAME, ALL, Told.DATES))
+    return String.join(
+            "\n", HistoryReport.lines(history, List.of(), window, known(), CAME, ALL, Told.DATES))
         + "\n";
   }
 
@@ -61,7 +63,9 @@ class HistoryReportTest {
     ReadingHistory history = ReadingHistory.of("short", one, turns);
     Known known = Known.of(Prior.GUITAR);
     assertThat(
-            String.join("\n", HistoryReport.lines(history, null, known, CAME, ALL, Told.DATES))
+            String.join(
+                    "\n",
+                    HistoryReport.lines(history, List.of(), null, known, CAME, ALL, Told.DATES))
                 + "\n")
         .isEqualTo(golden("history-short.txt"));
   }
@@ -69,7 +73,8 @@ class HistoryReportTest {
   @Test
   void noLineIsWiderThanItsPaperAndAllArePlain() {
     for (String line :
-        HistoryReport.lines(Storied.withAction(), WINDOW, known(), CAME, ALL, Told.DATES)) {
+        HistoryReport.lines(
+            Storied.withAction(), List.of(), WINDOW, known(), CAME, ALL, Told.DATES)) {
       assertThat(line.length()).isAtMost(78);
       assertThat(line).matches("[ -~]*");
     }
@@ -101,8 +106,29 @@ class HistoryReportTest {
   void noneYet() {
     assertThat(
             HistoryReport.lines(
-                ReadingHistory.of("demo", Map.of(), List.of()), null, null, CAME, ALL, Told.DATES))
+                ReadingHistory.of("demo", Map.of(), List.of()),
+                List.of(),
+                null,
+                null,
+                CAME,
+                ALL,
+                Told.DATES))
         .containsExactly("History of demo", "", "No session yet.")
+        .inOrder();
+  }
+
+  @Test
+  void aStopThatHoldsStandsOnTop() {
+    Carried.Stop stop = new Carried.Stop(Told.minute(3), "s", "damage", "There is a crack.");
+    ReadingHistory none = ReadingHistory.of("demo", Map.of(), List.of());
+    assertThat(HistoryReport.lines(none, List.of(stop), null, null, CAME, ALL, Told.DATES))
+        .containsExactly(
+            "History of demo",
+            "",
+            "2027-03-01 10:03: There is a crack. The rod is not turned in any session until",
+            "a qualified repairer's finding is on record.",
+            "",
+            "No session yet.")
         .inOrder();
   }
 

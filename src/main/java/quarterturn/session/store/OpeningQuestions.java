@@ -96,8 +96,7 @@ record OpeningQuestions(Dates dates) {
     for (Stop stop : stops) {
       lines.add(dates.minute(stop.at()) + ", " + stop.session() + ": " + stop.why());
     }
-    lines.add(
-        "The rod is not turned in any session until a qualified repairer's finding is on record.");
+    lines.add(Stop.HOLDS);
     List<Question.Option> options = new ArrayList<>();
     options.add(option(NOT_YET, "Not yet: go on without turning the rod"));
     options.add(option(FINDING, "A repairer has looked at it since"));
