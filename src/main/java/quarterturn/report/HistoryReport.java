@@ -20,7 +20,7 @@ public final class HistoryReport {
   private HistoryReport() {}
 
   /**
-   * The whole report as lines of text, no plot wider than 78 columns.
+   * The whole report as lines of text, no plot wider than 56 columns.
    *
    * @param window the relief window, or null where there is none
    * @param known how the neck answers the rod, or null where the kind is unknown
