@@ -30,9 +30,7 @@ public final class Foot {
     canvas.row(0, top, canvas.width(), '─', Ink.PLAIN);
     canvas.put(2, top + 1, Trail.row(model.overview(), room));
     if (rows == ROWS) {
-      String window = Trail.window(model.overview());
-      String gap = window.isEmpty() ? "" : "  ";
-      canvas.put(2, top + 2, Wrap.cut(window + gap + Trail.rod(model.overview()), room));
+      canvas.put(2, top + 2, Trail.standing(model.overview(), room));
     }
     keys(canvas, canvas.height() - 1, KeyHints.of(model, pictureHidden), room);
   }
