@@ -141,7 +141,6 @@ final class PromptLines {
   }
 
   private static List<String> feels() {
-    return numbered(
-        Begun.FEELS.stream().map(f -> f.label() + " (" + f.word() + ")").toList());
+    return numbered(Begun.FEELS.stream().map(f -> f.label() + " (" + f.word() + ")").toList());
   }
 }

@@ -61,7 +61,8 @@ class LevelsTest {
         new PromptText(
             "relief", "turn", "Turn", "Turn.", "Why.", List.of(hazard), null, List.of("Note."));
     Prompt.TurnRod like = (Prompt.TurnRod) Demo.turn();
-    Prompt turn = new Prompt.TurnRod(said, like.turn(), like.limit(), like.expected(), false, like.stops());
+    Prompt turn =
+        new Prompt.TurnRod(said, like.turn(), like.limit(), like.expected(), false, like.stops());
     Prompt caution = new Prompt.Caution(said, List.of(hazard));
     int shown = Integer.MAX_VALUE;
     for (Level level : Level.values()) {

@@ -14,8 +14,8 @@ import quarterturn.Draws;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.read.Shelf;
-import quarterturn.session.Answer;
 import quarterturn.quick.Begun;
+import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.session.PromptText;
 

@@ -70,7 +70,8 @@ class ScriptPromptTest {
   void expectedIsOpenWhereTheStringMayStillTouchAndAbsentWhereNothingIsKnown() {
     assertThat(shown(Invented.tighten())).contains("\"expected_mm\":[null,0.71],\"can_undo\":true");
     Prompt unknown =
-        new Prompt.TurnRod(Invented.said("turn", "Turn."), Turn.EIGHTH, Turn.QUARTER, null, false, Set.of());
+        new Prompt.TurnRod(
+            Invented.said("turn", "Turn."), Turn.EIGHTH, Turn.QUARTER, null, false, Set.of());
     assertThat(shown(unknown)).doesNotContain("expected_mm");
   }
 

@@ -4,7 +4,6 @@ import java.util.List;
 import quarterturn.screen.state.Model;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
-import quarterturn.screen.terminal.Wrap;
 
 /** Draws the bottom rows: readings and turns, window and rod, and the keys that work. */
 public final class Foot {

@@ -18,8 +18,7 @@ public final class Turns {
   /** The part of a turn below which a slip of the pen is likelier. */
   private static final double LEAST = 1 / 32.0;
 
-  private static final String BACK =
-      "To take the last turn back instead, press z again.";
+  private static final String BACK = "To take the last turn back instead, press z again.";
 
   private Turns() {}
 
