@@ -82,8 +82,7 @@ final class OnScreen implements Face {
   public void close() throws IOException {
     try (terminal) {
       surface.close();
-      terminal.writer().print(notice);
-      ScreenFace.say(terminal, outcome);
+      ScreenFace.say(terminal, notice + outcome.farewell());
     }
   }
 }

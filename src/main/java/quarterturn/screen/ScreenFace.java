@@ -18,6 +18,7 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Input;
 import quarterturn.screen.terminal.Key;
 import quarterturn.screen.terminal.Surface;
+import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.ExitStatus;
@@ -59,9 +60,13 @@ public final class ScreenFace {
     return Model.of(bench.prompt(), bench.overview(), bench.standing(), bench.now());
   }
 
-  /** Prints a session's farewell, after the terminal was given back. */
-  public static void say(Terminal terminal, Outcome outcome) {
-    outcome.farewell().lines().map(Printable::of).forEach(terminal.writer()::println);
+  /** Prints words of farewell, after the terminal was given back. */
+  public static void say(Terminal terminal, String words) {
+    int width = terminal.getWidth() > 0 ? terminal.getWidth() : Integer.MAX_VALUE;
+    words
+        .lines()
+        .flatMap(line -> Wrap.lines(Printable.of(line), width).stream())
+        .forEach(terminal.writer()::println);
     terminal.flush();
   }
 

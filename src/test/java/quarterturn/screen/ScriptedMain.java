@@ -54,7 +54,7 @@ public final class ScriptedMain {
       try (Surface surface = Surface.open(terminal, settings)) {
         outcome = ScreenFace.run(surface, bench, ZoneOffset.UTC, "");
       }
-      ScreenFace.say(terminal, outcome);
+      ScreenFace.say(terminal, outcome.farewell());
       int status = outcome.status();
       System.out.println("left in order " + bench.timesLeft() + ", status " + status);
       System.out.flush();

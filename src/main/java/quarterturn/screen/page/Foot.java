@@ -4,7 +4,6 @@ import java.util.List;
 import quarterturn.screen.state.Model;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
-import quarterturn.screen.terminal.Wrap;
 
 /** Draws the bottom rows: readings and turns, window and rod, and the keys that work. */
 public final class Foot {
@@ -30,9 +29,7 @@ public final class Foot {
     canvas.row(0, top, canvas.width(), '─', Ink.PLAIN);
     canvas.put(2, top + 1, Trail.row(model.overview(), room));
     if (rows == ROWS) {
-      String window = Trail.window(model.overview());
-      String gap = window.isEmpty() ? "" : "  ";
-      canvas.put(2, top + 2, Wrap.cut(window + gap + Trail.rod(model.overview()), room));
+      canvas.put(2, top + 2, Trail.standing(model.overview(), room));
     }
     keys(canvas, canvas.height() - 1, KeyHints.of(model, pictureHidden), room);
   }

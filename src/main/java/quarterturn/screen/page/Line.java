@@ -10,10 +10,16 @@ import quarterturn.screen.terminal.Wrap;
  * One line of running text, which may begin with a sign or word.
  *
  * @param lead the sign or word at the start; empty on continued lines
+ * @param leadAt cells from the left edge to the sign or word
  * @param indent cells from the left edge to the text
  */
-public record Line(String lead, Ink leadInk, int indent, String text, Ink ink) {
+public record Line(String lead, Ink leadInk, int leadAt, int indent, String text, Ink ink) {
   public static final Line BLANK = new Line("", Ink.PLAIN, 0, "", Ink.PLAIN);
+
+  /** A line whose lead stands at the left edge. */
+  public Line(String lead, Ink leadInk, int indent, String text, Ink ink) {
+    this(lead, leadInk, 0, indent, text, ink);
+  }
 
   /** {@code text} wrapped into lines; the first one begins with {@code lead}. */
   public static List<Line> wrapped(String lead, Ink leadInk, String text, Ink ink, int width) {
@@ -43,8 +49,8 @@ public record Line(String lead, Ink leadInk, int indent, String text, Ink ink) {
       Canvas canvas, int column, int row, List<Line> lines, int from, int rows) {
     for (int i = 0; i < rows && from + i < lines.size(); i++) {
       Line line = lines.get(from + i);
-      canvas.put(column, row + i, line.lead(), line.leadInk());
       canvas.put(column + line.indent(), row + i, line.text(), line.ink());
+      canvas.put(column + line.leadAt(), row + i, line.lead(), line.leadInk());
     }
   }
 }

@@ -5,11 +5,13 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Which;
 import quarterturn.screen.state.Turns;
 import quarterturn.screen.terminal.Canvas;
+import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Overview;
 import quarterturn.session.Overview.Entry;
 import quarterturn.unit.Bracket;
@@ -95,6 +97,19 @@ final class Trail {
     boolean moved = overview.today().turns() > 1e-9;
     String in = " in " + overview.day().toHours() + " h";
     return stands + (moved ? ", moved " + Turns.typedForm(overview.today()) + in : "");
+  }
+
+  /** Window and rod in one line, in fewer words where there is less room. */
+  static String standing(Overview overview, int width) {
+    String window = window(overview);
+    String gap = window.isEmpty() ? "" : "  ";
+    String rod = rod(overview);
+    String brief = window.replace("Relief range", "Range").replace(" to ", "-").replace(" mm", "");
+    String tight = brief + gap + rod.replace(" than found", "");
+    return Stream.of(window + gap + rod, brief + gap + rod, tight)
+        .filter(one -> Canvas.cells(one) <= width)
+        .findFirst()
+        .orElse(Wrap.cut(tight, width));
   }
 
   static String window(Overview overview) {

@@ -21,13 +21,13 @@ final class Warning {
   private static List<Line> lines(Hazard hazard, int width) {
     int inner = Math.min(width, 90) - 4;
     String word = "  " + hazard.word().name() + "  ";
-    int rest = Math.max(0, inner + 3 - Canvas.cells(word));
+    String edge = "═".repeat(inner + 2);
     List<Line> out = new ArrayList<>();
-    out.add(new Line(word, Ink.SIGNAL, Canvas.cells(word), "═".repeat(rest) + "╗", Ink.PLAIN));
+    out.add(new Line(word, Ink.SIGNAL, 2, 0, "╔" + edge + "╗", Ink.PLAIN));
     Wrap.lines(hazard.harm(), inner).forEach(line -> out.add(side(line, inner)));
     out.add(side("", inner));
     Wrap.lines("To avoid it: " + hazard.avoid(), inner).forEach(line -> out.add(side(line, inner)));
-    out.add(new Line("", Ink.PLAIN, 0, "╚" + "═".repeat(inner + 2) + "╝", Ink.PLAIN));
+    out.add(new Line("", Ink.PLAIN, 0, "╚" + edge + "╝", Ink.PLAIN));
     return out;
   }
 

@@ -249,6 +249,20 @@ public class PageTest {
     assertThat(keys(Invented.DONE)).doesNotContain("b or F4");
   }
 
+  @Test
+  void windowAndRodStandInOneLineThatIsNotCut() {
+    for (double net : new double[] {0, 1 / 16.0, -13 / 16.0}) {
+      Overview overview = Invented.overview(4, Invented.trail(3), net);
+      Model model = Model.of(Invented.TELL, overview, "", Invented.NOON);
+      for (int width : new int[] {60, 80, 140}) {
+        String row = Page.draw(model, ZoneOffset.UTC, width, 24).text().split("\n")[22];
+        assertThat(row).doesNotContain("…");
+        assertThat(row).containsMatch("ange 0.30(-| to )0.45.*Rod ");
+        assertThat(row.contains("moved") && row.contains("in 24 h")).isEqualTo(net != 0);
+      }
+    }
+  }
+
   private static String keys(Prompt prompt) {
     return Page.draw(model(prompt, 4, 3).with(Layer.KEYS), ZoneOffset.UTC, 140, 45).text();
   }
