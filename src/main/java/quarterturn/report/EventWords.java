@@ -67,7 +67,7 @@ public final class EventWords {
             EventWords::waited,
             e -> at("Passed over", e, e.step(), e.why()),
             e -> "Said once more, " + e.line() + ": " + stopped(e.value()),
-            e -> "Doubted, step by step from here: " + stopped(e.why()),
+            e -> "Doubted: " + stopped(e.why()),
             e -> corrected(Corrections.withdrawn(before)),
             e -> "Left: " + stopped(e.standing()),
             EventWords::resumed,

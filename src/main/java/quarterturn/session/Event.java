@@ -518,8 +518,8 @@ public sealed interface Event {
   }
 
   /**
-   * A technician gave a reading that can hardly be true; it does not count, and the procedure goes
-   * step by step from then on.
+   * A reading was given that can hardly be true. It does not count, and a technician goes on step
+   * by step from then on.
    *
    * @param why what is wrong with it, in a sentence
    */

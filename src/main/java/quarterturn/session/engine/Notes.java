@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
@@ -37,8 +38,7 @@ final class Notes {
                 waited -> notes(),
                 passed -> notes(),
                 back -> readBack(state, back),
-                doubted ->
-                    notes(doubted.why(), "From here this stage goes step by step, in full words."),
+                doubted -> doubted(state, doubted),
                 corrected -> notes("The last answer was taken back. Give it again."),
                 left -> notes(),
                 resumed -> notes(),
@@ -56,6 +56,12 @@ final class Notes {
       reading(state, read, window, notes);
     }
     return notes;
+  }
+
+  private static List<String> doubted(State state, Event.Doubted doubted) {
+    return state.started().role() == Role.TECHNICIAN
+        ? notes(doubted.why(), "From here this stage goes step by step, in full words.")
+        : notes(doubted.why());
   }
 
   private static List<String> turned(State state, Event.Turned turned) {
