@@ -87,7 +87,7 @@ public record Summary(
         "As left:   "
             + readings(
                 asLeft,
-                moves > 0 ? "relief was not read after the last turn" : "relief was not read"));
+                moves > 0 ? "relief was not read since the last turn" : "relief was not read"));
     lines.add(
         "Rod:       "
             + (moves == 0

@@ -90,7 +90,7 @@ class SessionLogTest {
     assertThat(summary.lines())
         .containsExactly(
             "As found:  lowest string (E) 0.60 to 0.65 mm",
-            "As left:   relief was not read after the last turn",
+            "As left:   relief was not read since the last turn",
             "Rod:       1/8 turn tighter than as found; 1/8 turn in all, in 1 move",
             "Row:       0.60 to 0.65 > tightened 1/8 (stiff) > not turned (jammed)",
             "Ended:     still open")
