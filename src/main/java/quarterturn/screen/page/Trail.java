@@ -5,7 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Which;
 import quarterturn.screen.state.Turns;
@@ -51,7 +51,7 @@ final class Trail {
 
   private static String brief(Entry entry, Overview overview) {
     if (entry instanceof Entry.Reading reading) {
-      return string(reading.which(), overview.kind()) + " " + compact(reading.bracket());
+      return string(reading.which(), overview) + " " + compact(reading.bracket());
     }
     return entry instanceof Entry.Turned turned ? brief(turned.turn()) : "";
   }
@@ -74,12 +74,14 @@ final class Trail {
         .replace("over ", ">");
   }
 
-  /** The string's note, or "low" and "high" where both strings have the same note. */
-  static String string(Which which, @Nullable Kind kind) {
+  /** A string as the texts call it, or "low" and "high" where both have the same note. */
+  static String string(Which which, Overview overview) {
+    Kind kind = overview.kind();
     if (kind == null || kind.string(Which.LOWEST).equals(kind.string(Which.HIGHEST))) {
       return which == Which.LOWEST ? "low" : "high";
     }
-    return kind.string(which);
+    String note = kind.string(which);
+    return overview.role() == Role.TECHNICIAN ? note : kind.called(note, false);
   }
 
   /** The rod's position and recent turning: "Rod 1/8 looser than found, 1/8 in 24 h". */
@@ -116,7 +118,7 @@ final class Trail {
 
   private static String full(Entry entry, Overview overview) {
     if (entry instanceof Entry.Reading reading) {
-      return string(reading.which(), overview.kind())
+      return string(reading.which(), overview)
           + " "
           + reading.bracket()
           + (reading.stale() ? ", stale" : "");
