@@ -95,8 +95,8 @@ public final class EventWords {
 
   private static String recalled(Event.Recalled recalled) {
     return "After a break, said of the rod: "
-        + TurnWords.done(recalled.turned())
-        + (recalled.sure() ? "." : ", but not sure.")
+        + TurnWords.done(recalled.turned(), recalled.sure())
+        + "."
         + (recalled.feel() == null ? "" : " " + recalled.feel().label() + ".");
   }
 

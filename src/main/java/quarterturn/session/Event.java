@@ -460,7 +460,7 @@ public sealed interface Event {
    * @param feel how it felt, or null where the rod was not tried or the person could not tell
    */
   record Recalled(Instant at, String step, Turn turned, boolean sure, @Nullable Feel feel)
-      implements Kept, OnRod {
+      implements Given, OnRod {
     @Override
     public Turn moved() {
       return turned;

@@ -98,7 +98,8 @@ final class HistoryPicture {
   private static void entry(
       Canvas canvas, Entry entry, int column, int base, int high, Overview overview) {
     if (entry instanceof Entry.Turned turned) {
-      canvas.put(column, high + 2, Wrap.cut("► " + Trail.brief(turned.turn()), CELL));
+      canvas.put(
+          column, high + 2, Wrap.cut("► " + Trail.brief(turned).replace("about ", "~"), CELL));
     } else if (entry instanceof Entry.Reading reading) {
       Bracket bracket = reading.bracket();
       String name = Trail.string(reading.which(), overview);

@@ -53,14 +53,22 @@ final class Trail {
     if (entry instanceof Entry.Reading reading) {
       return string(reading.which(), overview) + " " + compact(reading.bracket());
     }
-    return entry instanceof Entry.Turned turned ? brief(turned.turn()) : "";
+    return entry instanceof Entry.Turned turned ? turned(turned) : "";
   }
 
-  static String brief(Turn turn) {
+  /** "1/8 loosen", "about 1/8 loosen (not sure)". */
+  private static String turned(Entry.Turned turned) {
+    return turned.sure() ? brief(turned) : brief(turned) + " (not sure)";
+  }
+
+  static String brief(Entry.Turned turned) {
+    Turn turn = turned.turn();
     if (turn.turns() == 0) {
       return "not moved";
     }
-    return Turns.typedForm(turn) + (turn.turns() > 0 ? " tighten" : " loosen");
+    return (turned.sure() ? "" : "about ")
+        + Turns.typedForm(turn)
+        + (turn.turns() > 0 ? " tighten" : " loosen");
   }
 
   /** A bracket without its unit: "0.60-0.65", "touches", "<0.05", ">1.00". */
@@ -87,13 +95,16 @@ final class Trail {
   /** The rod's position and recent turning: "Rod 1/8 looser than found, 1/8 in 24 h". */
   static String rod(Overview overview) {
     double net = overview.net().turns();
+    boolean sure = Entry.sure(overview.trail());
     String stands =
         Math.abs(net) < 1e-9
             ? "Rod as found"
             : "Rod "
+                + (sure ? "" : "about ")
                 + Turns.typedForm(overview.net())
                 + (net > 0 ? " tighter" : " looser")
-                + " than found";
+                + " than found"
+                + (sure ? "" : " (not sure)");
     boolean moved = overview.today().turns() > 1e-9;
     String in = " in " + overview.day().toHours() + " h";
     return stands + (moved ? ", moved " + Turns.typedForm(overview.today()) + in : "");
@@ -127,7 +138,7 @@ final class Trail {
       return other.words() + (other.stale() ? ", stale" : "");
     }
     return entry instanceof Entry.Turned turned
-        ? "► " + brief(turned.turn()) + ", " + turned.feel().word()
+        ? "► " + turned(turned) + (turned.feel() == null ? "" : ", " + turned.feel().word())
         : "";
   }
 }
