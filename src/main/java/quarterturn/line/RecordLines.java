@@ -28,7 +28,7 @@ final class RecordLines {
                   .collect(Collectors.joining("; "))
               + ".");
     }
-    lines.add("Rod: " + TurnWords.net(overview.net()) + ".");
+    lines.add("Rod: " + TurnWords.net(overview.net(), Overview.Entry.sure(overview.trail())) + ".");
     lines.add(
         overview.window() == null ? "Range: not set yet." : "Range: " + overview.window() + ".");
     return lines;

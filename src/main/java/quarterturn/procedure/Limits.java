@@ -91,9 +91,10 @@ public record Limits(
    *
    * @param seenMm a change of relief that can be told from the noise of a gauge
    * @param wrongMm the least that counts as a move the wrong way
+   * @param farMm a reading this far outside what was expected is taken once more
    * @param expectedFrom the least turn of which an answer is expected
    */
-  public record Answers(double seenMm, double wrongMm, Turn expectedFrom) {}
+  public record Answers(double seenMm, double wrongMm, double farMm, Turn expectedFrom) {}
 
   /**
    * The figures by which the air counts as another climate.

@@ -15,6 +15,7 @@ import quarterturn.rehearsal.simulated.SimulatedInstrument;
 import quarterturn.rehearsal.simulated.SimulatedNeck;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
+import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.session.Ledger;
 import quarterturn.session.Overview;
@@ -178,9 +179,14 @@ public final class PracticeBench implements Bench {
   @Override
   public void answer(Answer answer) throws RefusedException, IOException {
     Prompt asked = bench.prompt();
+    int before = events.size();
     bench.answer(answer);
     begun = true;
-    unveiling.answered(asked, answer, truth);
+    for (Event event : events.subList(before, events.size())) {
+      if (event instanceof Event.Read read) {
+        unveiling.read(read, truth);
+      }
+    }
     hands.act(asked, answer);
     unveiling.see();
     bench.setClock(hands.now());
@@ -212,7 +218,7 @@ public final class PracticeBench implements Bench {
       // What is on record is said from memory, not seen once more.
       notes.addAll(record == null ? Sights.of(prompt, truth, hands) : List.of());
     } else {
-      notes.addAll(unveiling.lines());
+      notes.addAll(unveiling.lines(Corrections.standing(events)));
     }
     shown = prompt.noting(notes);
   }

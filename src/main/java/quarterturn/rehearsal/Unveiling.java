@@ -1,7 +1,9 @@
 package quarterturn.rehearsal;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.kind.Quantity;
@@ -10,7 +12,7 @@ import quarterturn.rehearsal.simulated.NeckTraits;
 import quarterturn.rehearsal.simulated.SimulatedInstrument;
 import quarterturn.rehearsal.simulated.SimulatedNeck;
 import quarterturn.session.Answer;
-import quarterturn.session.Prompt;
+import quarterturn.session.Event;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
 
@@ -24,7 +26,7 @@ final class Unveiling {
   private final Crossings crossings;
   private final double asFound;
   private boolean actionRead;
-  private final List<String> readings = new ArrayList<>();
+  private final Map<Event.Read, String> readings = new LinkedHashMap<>();
 
   Unveiling(SimulatedInstrument instrument, Window window) {
     this.instrument = instrument;
@@ -41,23 +43,24 @@ final class Unveiling {
   }
 
   /** Records a reading before anything more is done to the neck. */
-  void answered(Prompt asked, Answer answer, @Nullable Answer truth) {
-    actionRead |= asked instanceof Prompt.Measure read && read.quantity() == Quantity.ACTION;
-    boolean lowest =
-        asked instanceof Prompt.Measure m
-            && m.which() == Which.LOWEST
-            && m.quantity() == Quantity.RELIEF;
-    if (!lowest || !(answer instanceof Answer.Measured said)) {
+  void read(Event.Read read, @Nullable Answer truth) {
+    actionRead |= read.quantity() == Quantity.ACTION;
+    Bracket said = read.bracket();
+    if (read.which() != Which.LOWEST || read.quantity() != Quantity.RELIEF || said == null) {
       return;
     }
-    Bracket leaves =
-        truth instanceof Answer.Measured measured ? measured.bracket() : said.bracket();
-    String other = leaves.equals(said.bracket()) ? "" : ", the gauges showed " + leaves;
-    readings.add(
-        Decimals.print(neck.relief(), DIGITS) + " (given as " + said.bracket() + other + ")");
+    Bracket leaves = truth instanceof Answer.Measured measured ? measured.bracket() : said;
+    String other = leaves.equals(said) ? "" : ", the gauges showed " + leaves;
+    readings.put(read, Decimals.print(neck.relief(), DIGITS) + " (given as " + said + other + ")");
   }
 
-  List<String> lines() {
+  /**
+   * The lines for the end.
+   *
+   * @param standing the events that were not withdrawn
+   */
+  List<String> lines(List<Event> standing) {
+    readings.keySet().retainAll(standing);
     NeckTraits traits = neck.traits();
     List<String> lines = new ArrayList<>();
     lines.add(
@@ -66,7 +69,7 @@ final class Unveiling {
             + (traits.fault().answers() ? "; " + answers(traits) : "")
             + ".");
     if (!readings.isEmpty()) {
-      lines.add("True relief in mm at each reading: " + String.join(", ", readings) + ".");
+      lines.add("True relief in mm at each reading: " + String.join(", ", readings.values()) + ".");
     }
     lines.add(
         "True relief as found "

@@ -67,7 +67,7 @@ public final class EventWords {
             EventWords::waited,
             e -> at("Passed over", e, e.step(), e.why()),
             e -> "Said once more, " + e.line() + ": " + stopped(e.value()),
-            e -> "Doubted, step by step from here: " + stopped(e.why()),
+            e -> "Doubted: " + stopped(e.why()),
             e -> corrected(Corrections.withdrawn(before)),
             e -> "Left: " + stopped(e.standing()),
             EventWords::resumed,
@@ -95,8 +95,8 @@ public final class EventWords {
 
   private static String recalled(Event.Recalled recalled) {
     return "After a break, said of the rod: "
-        + TurnWords.done(recalled.turned())
-        + (recalled.sure() ? "." : ", but not sure.")
+        + TurnWords.done(recalled.turned(), recalled.sure())
+        + "."
         + (recalled.feel() == null ? "" : " " + recalled.feel().label() + ".");
   }
 

@@ -27,7 +27,7 @@ final class HistoryTable {
       row.add(visit.session());
       row.add(gap(visit.asFound()));
       row.add(gap(visit.asLeft()));
-      row.add(visit.moves() == 0 ? "-" : net(visit.net()));
+      row.add(visit.moves() == 0 ? "-" : net(visit));
       read.forEach(
           quantity -> row.add(read(history, visit, quantity).map(HistoryTable::value).orElse("-")));
       rows.add(row);
@@ -62,7 +62,11 @@ final class HistoryTable {
         : bracket.toString().replace(" mm", "").replace(" (no gap)", "").replace(" to ", "-");
   }
 
-  /** A net rod turn, plus for tighter: "+1/8", "-3/16", "0". */
+  /** A net rod turn, plus for tighter: "+1/8", "about -3/16, not sure", "0". */
+  private static String net(ReadingHistory.Visit visit) {
+    return visit.sure() ? net(visit.net()) : "about " + net(visit.net()) + ", not sure";
+  }
+
   private static String net(Turn net) {
     if (net.size().turns() < 0.001) {
       return "0";

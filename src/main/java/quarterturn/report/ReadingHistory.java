@@ -38,6 +38,7 @@ public record ReadingHistory(
    * @param asFound relief on the lowest string before any turn, or null where it was not read
    * @param asLeft relief on the lowest string after the last turn, or null where it was not read
    * @param moves how often the rod was turned
+   * @param sure whether it is known how far
    */
   public record Visit(
       String session,
@@ -45,7 +46,8 @@ public record ReadingHistory(
       @Nullable Bracket asFound,
       @Nullable Bracket asLeft,
       Turn net,
-      int moves) {}
+      int moves,
+      boolean sure) {}
 
   /**
    * A reading. Low and high are equal for a single number, and infinite where a bracket is open.
@@ -139,7 +141,8 @@ public record ReadingHistory(
         found == null ? null : found.bracket(),
         left == null ? null : left.bracket(),
         summary.net(),
-        summary.moves());
+        summary.moves(),
+        summary.sure());
   }
 
   /** A session's last comparable reading of a quantity, on the lowest string or on none. */

@@ -28,7 +28,8 @@ public final class SessionList {
     /** The row for a session with these events. */
     public static Row of(String session, List<Event> events) {
       Summary summary = Summary.of(events);
-      String rod = summary.moves() == 0 ? "not turned" : TurnWords.net(summary.net());
+      String rod =
+          summary.moves() == 0 ? "not turned" : TurnWords.net(summary.net(), summary.sure());
       if (!events.isEmpty() && events.get(0) instanceof Event.Started started) {
         String instrument =
             started.instrument() != null

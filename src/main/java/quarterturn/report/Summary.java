@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Corrections;
@@ -62,8 +61,8 @@ public record Summary(
         trail.add(new Entry.Turned(turned.at(), turned.turn(), turned.feel()));
       }
       if (event instanceof Event.Recalled recalled && recalled.changes() != null) {
-        // How it felt is not known; smooth is the feel that the row does not print.
-        trail.add(new Entry.Turned(recalled.at(), recalled.turned(), Feel.SMOOTH));
+        trail.add(
+            new Entry.Turned(recalled.at(), recalled.turned(), recalled.feel(), recalled.sure()));
       }
       if (event instanceof Event.OnRod rod && rod.changes() != null) {
         moves++;
@@ -79,6 +78,11 @@ public record Summary(
     return new Summary(asFound, asLeft, net, total, moves, trail, ended, discarded);
   }
 
+  /** Whether it is known how far the rod was turned. */
+  boolean sure() {
+    return Entry.sure(trail);
+  }
+
   /** The summary as labelled lines. */
   public List<String> lines() {
     List<String> lines = new ArrayList<>();
@@ -87,12 +91,16 @@ public record Summary(
         "As left:   "
             + readings(
                 asLeft,
-                moves > 0 ? "relief was not read after the last turn" : "relief was not read"));
+                moves > 0 ? "relief was not read since the last turn" : "relief was not read"));
     lines.add(
         "Rod:       "
             + (moves == 0
                 ? "not turned"
-                : TurnWords.net(net) + "; " + total + " in all, in " + Counted.of(moves, "move")));
+                : TurnWords.net(net, sure())
+                    + "; "
+                    + total
+                    + " in all, in "
+                    + Counted.of(moves, "move")));
     if (!trail.isEmpty()) {
       lines.add("Row:       " + TrailLine.of(trail));
     }

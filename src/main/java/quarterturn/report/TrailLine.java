@@ -31,8 +31,9 @@ public final class TrailLine {
       return string + gap(reading.bracket()) + (reading.stale() ? " (stale)" : "");
     }
     Entry.Turned turned = (Entry.Turned) entry;
-    String feel = turned.feel() == Feel.SMOOTH ? "" : " (" + turned.feel().word() + ")";
-    return TurnWords.done(turned.turn()).replaceAll(" turns?$", "") + feel;
+    Feel felt = turned.feel();
+    String feel = felt == null || felt == Feel.SMOOTH ? "" : " (" + felt.word() + ")";
+    return TurnWords.done(turned.turn(), turned.sure()).replaceAll(" turns?(?=,|$)", "") + feel;
   }
 
   /** A reading without its unit: "0.60 to 0.65", "touches". */

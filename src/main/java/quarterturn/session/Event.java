@@ -460,7 +460,7 @@ public sealed interface Event {
    * @param feel how it felt, or null where the rod was not tried or the person could not tell
    */
   record Recalled(Instant at, String step, Turn turned, boolean sure, @Nullable Feel feel)
-      implements Kept, OnRod {
+      implements Given, OnRod {
     @Override
     public Turn moved() {
       return turned;
@@ -518,8 +518,8 @@ public sealed interface Event {
   }
 
   /**
-   * A technician gave a reading that can hardly be true; it does not count, and the procedure goes
-   * step by step from then on.
+   * A reading was given that can hardly be true. It does not count, and a technician goes on step
+   * by step from then on.
    *
    * @param why what is wrong with it, in a sentence
    */

@@ -218,7 +218,7 @@ public record Overview(
     /**
      * A reading of another quantity: a part of the bow, an action, the air.
      *
-     * @param string the string's note, or empty
+     * @param string the string as texts call it, or empty
      * @param value with its unit
      * @param stale whether something done since has made it stale
      */
@@ -230,7 +230,22 @@ public record Overview(
       }
     }
 
-    /** A rod turn, plus tightened. */
-    record Turned(Instant at, Turn turn, Feel feel) implements Entry {}
+    /**
+     * A rod turn, plus tightened.
+     *
+     * @param feel how it felt, or null where that is not known
+     * @param sure false where nobody could tell after a break how far it was turned
+     */
+    record Turned(Instant at, Turn turn, @Nullable Feel feel, boolean sure) implements Entry {
+      /** A turn that was reported when it was made. */
+      public Turned(Instant at, Turn turn, Feel feel) {
+        this(at, turn, feel, true);
+      }
+    }
+
+    /** Whether the size of every turn is known. */
+    static boolean sure(List<Entry> trail) {
+      return trail.stream().allMatch(entry -> !(entry instanceof Turned turned) || turned.sure());
+    }
   }
 }

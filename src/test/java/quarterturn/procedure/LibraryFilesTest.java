@@ -132,7 +132,7 @@ public class LibraryFilesTest {
                 Duration.ofDays(7),
                 0.15,
                 0.25,
-                new Limits.Answers(0.05, 0.02, Turn.EIGHTH),
+                new Limits.Answers(0.05, 0.02, 0.20, Turn.EIGHTH),
                 new Limits.Climate(Duration.ofDays(7), 10),
                 new Limits.Rechecks(
                     new Limits.Recheck(

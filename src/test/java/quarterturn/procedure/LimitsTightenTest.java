@@ -121,7 +121,8 @@ class LimitsTightenTest {
       Collection<?> shipped = list.getValue().apply(ShippedRules.LIMITS);
       assertThat(list.getValue().apply(limits(list.getKey(), "[]")))
           .containsExactlyElementsIn(shipped);
-      Collection<?> more = list.getValue().apply(limits(list.getKey(), MORE.get(list.getKey())));
+      Collection<?> more =
+          list.getValue().apply(limits(list.getKey(), MORE.getOrDefault(list.getKey(), "")));
       assertThat(more).hasSize(shipped.size() + 1);
       assertThat(more).containsAtLeastElementsIn(shipped);
     }

@@ -148,4 +148,17 @@ class PracticeBenchTest {
       assertThat(NamedNeck.of(neck.word())).isEqualTo(neck);
     }
   }
+
+  @Test
+  void aReadingThatWasTakenBackIsNotAmongThoseToldAtTheEnd() throws Exception {
+    PracticeBench bench = Practising.on(NamedNeck.RIGHT);
+    while (!(bench.prompt() instanceof Prompt.Measure)) {
+      bench.answer(bench.truth());
+    }
+    bench.answer(new Answer.Measured(new Bracket(2.0, 2.05)));
+    bench.answer(new Answer.Correct());
+    playedOut(bench);
+    assertThat(notes(bench)).contains("True relief in mm at each reading: ");
+    assertThat(notes(bench)).doesNotContain("2.00 to 2.05");
+  }
 }

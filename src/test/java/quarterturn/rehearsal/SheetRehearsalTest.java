@@ -148,10 +148,10 @@ class SheetRehearsalTest {
                 .filter(Overview.Entry.Other.class::isInstance)
                 .map(entry -> ((Overview.Entry.Other) entry).words()))
         .containsExactly(
-            "bow at the nut end E1 0.15 to 0.20 mm",
-            "bow in the middle E1 0.10 to 0.15 mm",
-            "bow before the joint E1 0.20 to 0.25 mm",
-            "bow at the body end E1 under 0.05 mm")
+            "bow at the nut end E 0.15 to 0.20 mm",
+            "bow in the middle E 0.10 to 0.15 mm",
+            "bow before the joint E 0.20 to 0.25 mm",
+            "bow at the body end E under 0.05 mm")
         .inOrder();
     assertThat(bench.overview().all().size()).isEqualTo(bench.overview().trail().size() + 4);
     Sheet sheet = Sheet.of("x", bench.events(), new Shelf(null).load("ladder"));

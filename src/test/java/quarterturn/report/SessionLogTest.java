@@ -59,7 +59,7 @@ class SessionLogTest {
             "2027-03-01 10:24  Asked to take the last turn back.",
             "2027-03-01 10:25  Left: the rod may be half way through a turn.",
             "2027-03-01 20:00  Taken up again.",
-            "2027-03-01 20:01  After a break, said of the rod: tightened 1/8 turn, but not sure.",
+            "2027-03-01 20:01  After a break, said of the rod: tightened about 1/8 turn, not sure.",
             "2027-03-01 20:02  Began to wait until 2027-03-02 20:02.",
             "2027-03-01 20:03  The wait was ended early: the neck is known.",
             "2027-03-01 20:04  Read relief on the lowest string (E): touches (no gap), held at frets"
@@ -68,9 +68,9 @@ class SessionLogTest {
             "",
             "As found:  lowest string (E) 0.60 to 0.65 mm; highest string (G) 0.55 to 0.60 mm",
             "As left:   lowest string (E) touches (no gap)",
-            "Rod:       as found; 1/4 turn in all, in 2 moves",
+            "Rod:       as found, not sure; 1/4 turn in all, in 2 moves",
             "Row:       lowest 0.60 to 0.65 > highest 0.55 to 0.60 > loosened 1/8 > lowest 0.65 to"
-                + " 0.70 > tightened 1/8 > lowest touches",
+                + " 0.70 > tightened about 1/8, not sure > lowest touches",
             "Ended:     Handed over to a repairer: no answer. The rod did not move the neck.")
         .inOrder();
   }
@@ -90,7 +90,7 @@ class SessionLogTest {
     assertThat(summary.lines())
         .containsExactly(
             "As found:  lowest string (E) 0.60 to 0.65 mm",
-            "As left:   relief was not read after the last turn",
+            "As left:   relief was not read since the last turn",
             "Rod:       1/8 turn tighter than as found; 1/8 turn in all, in 1 move",
             "Row:       0.60 to 0.65 > tightened 1/8 (stiff) > not turned (jammed)",
             "Ended:     still open")

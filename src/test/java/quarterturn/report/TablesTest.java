@@ -32,7 +32,7 @@ class TablesTest {
     assertThat(SessionList.lines(ROWS, Told.DATES))
         .containsExactly(
             "Session  Began             Procedure  Instrument  Rod                             State",
-            "a-1      2027-03-01 10:00  relief     Demo bass   as found                       "
+            "a-1      2027-03-01 10:00  relief     Demo bass   as found, not sure             "
                 + " handed over: no answer",
             "b-2      2027-03-01 10:00  relief     demo-bass   1/8 turn tighter than as found"
                 + "  open: strings not yet at pitch",
@@ -80,6 +80,12 @@ class TablesTest {
             new Entry.Reading(Told.BEGAN, Which.LOWEST, Bracket.passes(1), false));
     assertThat(TrailLine.of(trail)).isEqualTo("0.60 to 0.65 (stale) > loosened 1/8 > over 1.00");
     assertThat(TrailLine.of(List.of())).isEmpty();
+    assertThat(
+            TrailLine.of(
+                List.of(
+                    new Entry.Turned(Told.BEGAN, Turn.EIGHTH.opposite(), null, false),
+                    new Entry.Turned(Told.BEGAN, Turn.EIGHTH, Feel.NOISE, false))))
+        .isEqualTo("loosened about 1/8, not sure > tightened about 1/8, not sure (noise)");
   }
 
   @Test

@@ -25,7 +25,8 @@ class HistoryJsonTest {
     ReadingHistory history =
         new ReadingHistory(
             "demo",
-            List.of(new ReadingHistory.Visit("a-1", AT, Bracket.touches(), null, Turn.EIGHTH, 1)),
+            List.of(
+                new ReadingHistory.Visit("a-1", AT, Bracket.touches(), null, Turn.EIGHTH, 1, true)),
             List.of(
                 new ReadingHistory.Point(
                     AT, "a-1", "relief", "mm", true, "E1", 8, Double.NEGATIVE_INFINITY, 0),

@@ -151,6 +151,22 @@ public record Kind(
     return new Target(ends.at(index, strings.size(), make.course()), ends.source());
   }
 
+  /**
+   * A string as a player calls it: "E" for E1, unless another is called so too.
+   *
+   * @param outer whether it is said which of two it is
+   */
+  public String called(String note, boolean outer) {
+    String letter = letter(note);
+    boolean one = strings.stream().filter(other -> letter(other).equals(letter)).count() == 1;
+    return outer || one ? letter : note;
+  }
+
+  /** A note without its octave. */
+  public static String letter(String note) {
+    return note.replaceAll("^(\\D+)\\d+$", "$1");
+  }
+
   /** The note of the string a reading is taken on. */
   public String string(Which which) {
     return which == Which.HIGHEST ? strings.get(strings.size() - 1) : strings.get(0);

@@ -97,6 +97,7 @@ record LimitsReader(
             new Limits.Answers(
                 larger("seen", this::mm, 0.0),
                 smaller("wrong-way", this::mm, 0.0),
+                smaller("far-off", this::mm, 0.0),
                 smaller("answer-expected", this::turn, Turn.NONE)),
             new Limits.Climate(
                 smaller("climate-after", this::time, Duration.ZERO),

@@ -29,6 +29,11 @@ final class ReadingWords {
     return sharp ? "+" + words : words;
   }
 
+  /** A value as left, which a reading taken before the last change does not tell. */
+  static String left(Sheet.Taken last) {
+    return last.spoiled() == null ? value(last.read()) : "not read since";
+  }
+
   /** A window in its quantity's unit: "0.30 to 0.45 mm", "-2 to 2 cents". */
   static String window(Quantity quantity, Window window) {
     return range(quantity, window) + " " + quantity.unit();

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
-import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.report.TrailLine;
@@ -148,9 +147,7 @@ final class ReliefPlot {
       if (point.bracket() != null) {
         trail.add(new Entry.Reading(point.at(), Which.LOWEST, point.bracket(), false));
       } else if (move != null) {
-        trail.add(
-            new Entry.Turned(
-                move.at(), move.turn(), move.feel() == null ? Feel.SMOOTH : move.feel()));
+        trail.add(new Entry.Turned(move.at(), move.turn(), move.feel(), move.sure()));
       }
     }
     String band = window == null ? "" : " The range is " + window + ".";

@@ -182,7 +182,7 @@ public final class RepairNote {
         ReadingWords.name(row.quantity()) + ", " + row.quantity().unit(),
         row.string().isEmpty() ? "-" : row.string(),
         row.found() == null ? "not read" : ReadingWords.value(row.found().read()),
-        ReadingWords.value(row.left().read()) + (row.left().spoiled() == null ? "" : " (stale)"),
+        ReadingWords.left(row.left()),
         row.window() == null ? "-" : ReadingWords.range(row.quantity(), row.window()));
   }
 

@@ -177,8 +177,8 @@ final class SheetParts {
               row.string().isEmpty() ? "-" : row.string(),
               found == null ? "not read" : ReadingWords.value(found.read()),
               found == null ? "-" : ReadingWords.stands(found),
-              ReadingWords.value(left.read()),
-              left.spoiled() == null ? ReadingWords.stands(left) : "stale",
+              ReadingWords.left(left),
+              left.spoiled() == null ? ReadingWords.stands(left) : "-",
               row.window() == null ? "-" : ReadingWords.range(quantity, row.window())));
     }
     double step = rows.get(0).left().read().gaugeStep();

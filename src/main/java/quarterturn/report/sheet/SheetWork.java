@@ -55,7 +55,7 @@ record SheetWork(Sheet sheet, Dates dates) {
     return turns == 0
         ? "The rod was not turned."
         : "The rod stands "
-            + TurnWords.net(rod.net())
+            + TurnWords.net(rod.net(), rod.moves().stream().allMatch(Sheet.Move::sure))
             + "; "
             + rod.total()
             + " in all, in "
@@ -65,10 +65,7 @@ record SheetWork(Sheet sheet, Dates dates) {
 
   private List<String> move(Sheet.Move move) {
     String felt = move.feel() == null ? "not known" : move.feel().label();
-    return List.of(
-        dates.minute(move.at()),
-        TurnWords.done(move.turn()) + (move.sure() ? "" : ", not sure"),
-        felt);
+    return List.of(dates.minute(move.at()), TurnWords.done(move.turn(), move.sure()), felt);
   }
 
   private List<String> wait(Sheet.Pause wait) {

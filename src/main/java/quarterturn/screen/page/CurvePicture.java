@@ -87,7 +87,7 @@ final class CurvePicture {
     for (Which which : Which.values()) {
       Entry.@Nullable Reading reading = Latest.of(overview.trail(), which);
       if (reading != null) {
-        String name = Trail.string(which, overview.kind());
+        String name = Trail.string(which, overview);
         out.add(new ScaleBar.Mark(name + (reading.stale() ? " (stale)" : ""), reading.bracket()));
       }
     }

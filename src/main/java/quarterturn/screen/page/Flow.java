@@ -125,7 +125,7 @@ final class Flow {
           found ? Latest.first(overview.trail(), which) : Latest.of(overview.trail(), which);
       if (reading != null) {
         out.add(
-            Trail.string(which, overview.kind())
+            Trail.string(which, overview)
                 + " "
                 + reading.bracket()
                 + (!found && reading.stale() ? " (stale: not read again since)" : ""));

@@ -98,10 +98,11 @@ final class HistoryPicture {
   private static void entry(
       Canvas canvas, Entry entry, int column, int base, int high, Overview overview) {
     if (entry instanceof Entry.Turned turned) {
-      canvas.put(column, high + 2, Wrap.cut("► " + Trail.brief(turned.turn()), CELL));
+      canvas.put(
+          column, high + 2, Wrap.cut("► " + Trail.brief(turned).replace("about ", "~"), CELL));
     } else if (entry instanceof Entry.Reading reading) {
       Bracket bracket = reading.bracket();
-      String name = Trail.string(reading.which(), overview.kind());
+      String name = Trail.string(reading.which(), overview);
       canvas.put(column + 3, high + 2, Wrap.cut(name, CELL - 4));
       double low = bracket.noGap() ? 0 : bracket.lowMm();
       double top = bracket.beyondGauge() ? (base + high) * STEP_MM : bracket.highMm();

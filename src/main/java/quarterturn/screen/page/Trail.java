@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Which;
 import quarterturn.screen.state.Turns;
@@ -53,16 +53,24 @@ final class Trail {
 
   private static String brief(Entry entry, Overview overview) {
     if (entry instanceof Entry.Reading reading) {
-      return string(reading.which(), overview.kind()) + " " + compact(reading.bracket());
+      return string(reading.which(), overview) + " " + compact(reading.bracket());
     }
-    return entry instanceof Entry.Turned turned ? brief(turned.turn()) : "";
+    return entry instanceof Entry.Turned turned ? turned(turned) : "";
   }
 
-  static String brief(Turn turn) {
+  /** "1/8 loosen", "about 1/8 loosen (not sure)". */
+  private static String turned(Entry.Turned turned) {
+    return turned.sure() ? brief(turned) : brief(turned) + " (not sure)";
+  }
+
+  static String brief(Entry.Turned turned) {
+    Turn turn = turned.turn();
     if (turn.turns() == 0) {
       return "not moved";
     }
-    return Turns.typedForm(turn) + (turn.turns() > 0 ? " tighten" : " loosen");
+    return (turned.sure() ? "" : "about ")
+        + Turns.typedForm(turn)
+        + (turn.turns() > 0 ? " tighten" : " loosen");
   }
 
   /** A bracket without its unit: "0.60-0.65", "touches", "<0.05", ">1.00". */
@@ -76,24 +84,29 @@ final class Trail {
         .replace("over ", ">");
   }
 
-  /** The string's note, or "low" and "high" where both strings have the same note. */
-  static String string(Which which, @Nullable Kind kind) {
+  /** A string as the texts call it, or "low" and "high" where both have the same note. */
+  static String string(Which which, Overview overview) {
+    Kind kind = overview.kind();
     if (kind == null || kind.string(Which.LOWEST).equals(kind.string(Which.HIGHEST))) {
       return which == Which.LOWEST ? "low" : "high";
     }
-    return kind.string(which);
+    String note = kind.string(which);
+    return overview.role() == Role.TECHNICIAN ? note : kind.called(note, false);
   }
 
   /** The rod's position and recent turning: "Rod 1/8 looser than found, 1/8 in 24 h". */
   static String rod(Overview overview) {
     double net = overview.net().turns();
+    boolean sure = Entry.sure(overview.trail());
     String stands =
         Math.abs(net) < 1e-9
             ? "Rod as found"
             : "Rod "
+                + (sure ? "" : "about ")
                 + Turns.typedForm(overview.net())
                 + (net > 0 ? " tighter" : " looser")
-                + " than found";
+                + " than found"
+                + (sure ? "" : " (not sure)");
     boolean moved = overview.today().turns() > 1e-9;
     String in = " in " + overview.day().toHours() + " h";
     return stands + (moved ? ", moved " + Turns.typedForm(overview.today()) + in : "");
@@ -131,7 +144,7 @@ final class Trail {
 
   private static String full(Entry entry, Overview overview) {
     if (entry instanceof Entry.Reading reading) {
-      return string(reading.which(), overview.kind())
+      return string(reading.which(), overview)
           + " "
           + reading.bracket()
           + (reading.stale() ? ", stale" : "");
@@ -140,7 +153,7 @@ final class Trail {
       return other.words() + (other.stale() ? ", stale" : "");
     }
     return entry instanceof Entry.Turned turned
-        ? "► " + brief(turned.turn()) + ", " + turned.feel().word()
+        ? "► " + turned(turned) + (turned.feel() == null ? "" : ", " + turned.feel().word())
         : "";
   }
 }

@@ -95,10 +95,12 @@ final class Blanks {
       case JOINT -> kind == null ? "at the body joint" : String.valueOf(kind.jointFret());
       case LAST -> kind == null ? "the last one" : String.valueOf(kind.frets());
       case READ_AT -> kind == null ? "in the middle" : String.valueOf(readAt(kind));
-      case LOWEST -> kind == null ? "lowest" : called(kind, kind.string(Which.LOWEST), true);
-      case HIGHEST -> kind == null ? "highest" : called(kind, kind.string(Which.HIGHEST), true);
-      case NOTES -> notes(Blanks::letter, " ");
-      case TONE_DOWN -> notes(note -> letter(note) + " to " + letter(lowered(note)), ", ");
+      case LOWEST -> kind == null ? "lowest" : called(state, kind, kind.string(Which.LOWEST), true);
+      case HIGHEST ->
+          kind == null ? "highest" : called(state, kind, kind.string(Which.HIGHEST), true);
+      case NOTES -> notes(Kind::letter, " ");
+      case TONE_DOWN ->
+          notes(note -> Kind.letter(note) + " to " + Kind.letter(lowered(note)), ", ");
       case WINDOW -> window == null ? "the range" : window.toString();
       case SOURCE -> source == null ? "common practice, no source" : source;
       case READING -> reading();
@@ -112,7 +114,7 @@ final class Blanks {
       case STRING ->
           kind == null
               ? "string"
-              : called(kind, kind.strings().get(state.position().string()), false);
+              : called(state, kind, kind.strings().get(state.position().string()), false);
       case VALUE -> at == null ? "not read" : at.value();
       case TARGET -> at == null ? "the range" : at.target();
       case ORDER -> figures == null || at == null ? "" : at.order(figures);
@@ -131,15 +133,13 @@ final class Blanks {
   }
 
   /**
-   * A string as a player calls it: "E" for E1, unless another is called so too. On the short path,
-   * whose typed names have it, it keeps its octave.
+   * A string as a player calls it. On the short path, whose typed names have it, it keeps its
+   * octave.
    *
    * @param outer whether the text says which of two it is
    */
-  private String called(Kind known, String note, boolean outer) {
-    String letter = letter(note);
-    boolean one = known.strings().stream().filter(n -> letter(n).equals(letter)).count() == 1;
-    return ShortPath.taken(state) || !(outer || one) ? note : letter;
+  static String called(State state, Kind known, String note, boolean outer) {
+    return ShortPath.taken(state) ? note : known.called(note, outer);
   }
 
   /** Each note of the open strings in other words, once; the two of a pair count as one. */
@@ -154,10 +154,6 @@ final class Blanks {
 
   private static String lowered(String note) {
     return new Note(Note.parse(note).number() - 2).toString();
-  }
-
-  private static String letter(String note) {
-    return note.replaceAll("\\d+$", "");
   }
 
   /** The fret of the reading at hand where it is of a part of the bow, or else of the relief. */

@@ -24,6 +24,7 @@ import quarterturn.session.Answer;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.session.Handover;
+import quarterturn.session.Lists;
 import quarterturn.session.Overview;
 import quarterturn.session.Place;
 import quarterturn.session.Prompt;
@@ -254,6 +255,7 @@ public final class Engine {
   /** The readings of other quantities than relief. */
   private List<Overview.Entry.Other> others(State state) {
     List<Overview.Entry.Other> others = new ArrayList<>();
+    Kind kind = walk.kind(state);
     for (Reading reading : state.history().readings()) {
       Event.Read read = reading.read();
       if (!reading.relief() && !read.missing()) {
@@ -261,6 +263,7 @@ public final class Engine {
             state.history().changesSince(reading.changesBefore()).stream()
                 .anyMatch(one -> library.results().spoils(one.change(), read.quantity()));
         String string = read.string() == null ? "" : read.string();
+        string = kind == null ? string : Blanks.called(state, kind, string, false);
         others.add(
             new Overview.Entry.Other(
                 read.at(), read.quantity(), string, EngineQuestions.value(read), stale));
@@ -302,7 +305,7 @@ public final class Engine {
     for (int i = 0; i < readings.size(); i++) {
       Reading reading = readings.get(i);
       for (; turn < Math.min(reading.turnsBefore(), turns.size()); turn++) {
-        trail.add(entry(turns.get(turn)));
+        trail.add(entry(state, turns.get(turn)));
       }
       Event.Read read = reading.read();
       if (reading.relief() && read.which() != null && read.bracket() != null) {
@@ -310,11 +313,16 @@ public final class Engine {
         trail.add(new Overview.Entry.Reading(read.at(), read.which(), read.bracket(), stale));
       }
     }
-    turns.subList(turn, turns.size()).forEach(made -> trail.add(entry(made)));
+    turns.subList(turn, turns.size()).forEach(made -> trail.add(entry(state, made)));
     return trail;
   }
 
-  private static Overview.Entry entry(TurnMade made) {
-    return new Overview.Entry.Turned(made.at(), made.turn(), made.feel());
+  private static Overview.Entry entry(State state, TurnMade made) {
+    Event said =
+        Lists.last(
+            state.log(), event -> event instanceof Event.OnRod && event.at().equals(made.at()));
+    return said instanceof Event.Recalled recalled
+        ? new Overview.Entry.Turned(made.at(), made.turn(), recalled.feel(), recalled.sure())
+        : new Overview.Entry.Turned(made.at(), made.turn(), made.feel());
   }
 }

@@ -12,8 +12,10 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
+import quarterturn.session.Lists;
 import quarterturn.session.Prompt;
 import quarterturn.session.RefusedException;
 import quarterturn.session.engine.figures.BridgeEnds;
@@ -186,6 +188,10 @@ final class Examiner {
       require(ShortPath.taken(state), doubt);
       return new Event.Doubted(now, step.id(), doubt);
     }
+    String far = bracket == null ? null : far(state, measure, bracket);
+    if (far != null) {
+      return new Event.Doubted(now, step.id(), far);
+    }
     return new Event.Read(
         now,
         step.id(),
@@ -197,6 +203,26 @@ final class Examiner {
         measure.step(),
         bracket,
         value);
+  }
+
+  /**
+   * Why a reading is taken once more before anything is decided on it, or null: it is far from what
+   * the last turn should do, and none was doubted since that turn.
+   */
+  private static @Nullable String far(State state, Prompt.Measure measure, Bracket bracket) {
+    Prompt.Expected expected =
+        measure.quantity() == Quantity.RELIEF && measure.which() == Which.LOWEST
+            ? state.history().farFrom(bracket)
+            : null;
+    Event last =
+        Lists.last(
+            state.log(), event -> event instanceof Event.Doubted || event instanceof Event.OnRod);
+    return expected == null || last instanceof Event.Doubted
+        ? null
+        : bracket
+            + " is far from what this turn should do ("
+            + Notes.range(expected)
+            + "). Take the gauges out and read it once more.";
   }
 
   private static @Nullable String doubt(Step.Measure step, Bracket bracket) {

@@ -61,7 +61,7 @@ final class Fold {
             offered -> state.with(state.pending().offered(offered)),
             undoAsked -> undoAsked(state, event.at()),
             turned -> turned(state.backTo(reported(before)), turned),
-            recalled -> recalled(state.backTo(null), recalled),
+            recalled -> recalled(state.backTo(reported(before)), recalled),
             began -> state.with(state.pending().waiting(began)),
             waited -> waited(state.backTo(before), waited),
             passed -> passed(state, passed),

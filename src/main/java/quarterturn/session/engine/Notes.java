@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.condition.Verdict;
+import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
@@ -18,7 +20,7 @@ final class Notes {
   private Notes() {}
 
   /** The notes for the prompt after the last event. */
-  static List<String> of(State state, @Nullable Window window) {
+  static List<String> of(State state, @Nullable Kind kind, @Nullable Window window) {
     return lastAnswer(state)
         .match(
             new Event.Cases<>(
@@ -28,7 +30,7 @@ final class Notes {
                 noted -> notes(),
                 adjusted -> notes(),
                 chose -> notes(),
-                read -> read(state, read, window),
+                read -> read(state, read, kind, window),
                 offered -> notes(),
                 undoAsked -> notes(),
                 turned -> turned(state, turned),
@@ -37,8 +39,7 @@ final class Notes {
                 waited -> notes(),
                 passed -> notes(),
                 back -> readBack(state, back),
-                doubted ->
-                    notes(doubted.why(), "From here this stage goes step by step, in full words."),
+                doubted -> doubted(state, doubted),
                 corrected -> notes("The last answer was taken back. Give it again."),
                 left -> notes(),
                 resumed -> notes(),
@@ -50,12 +51,19 @@ final class Notes {
     return new ArrayList<>(List.of(notes));
   }
 
-  private static List<String> read(State state, Event.Read read, @Nullable Window window) {
+  private static List<String> read(
+      State state, Event.Read read, @Nullable Kind kind, @Nullable Window window) {
     List<String> notes = notes();
     if (read.quantity() == Quantity.RELIEF) {
-      reading(state, read, window, notes);
+      reading(state, read, kind, window, notes);
     }
     return notes;
+  }
+
+  private static List<String> doubted(State state, Event.Doubted doubted) {
+    return state.started().role() == Role.TECHNICIAN
+        ? notes(doubted.why(), "From here this stage goes step by step, in full words.")
+        : notes(doubted.why());
   }
 
   private static List<String> turned(State state, Event.Turned turned) {
@@ -93,13 +101,18 @@ final class Notes {
   }
 
   private static void reading(
-      State state, Event.Read read, @Nullable Window window, List<String> notes) {
+      State state,
+      Event.Read read,
+      @Nullable Kind kind,
+      @Nullable Window window,
+      List<String> notes) {
     Bracket bracket = read.bracket();
     // Decisions rest on the lowest string; the highest is only held against it.
-    if (bracket == null || window == null || read.which() != Which.LOWEST) {
+    if (bracket == null || kind == null || window == null || read.which() != Which.LOWEST) {
       return;
     }
-    String string = read.string() == null ? "" : " on " + read.string();
+    String string =
+        read.string() == null ? "" : " on " + Blanks.called(state, kind, read.string(), false);
     notes.add(
         "Relief"
             + string
@@ -117,7 +130,10 @@ final class Notes {
 
   private static String verdict(Bracket bracket, Window window) {
     return switch (Verdict.of(bracket, window)) {
-      case TOUCHES -> "The string touches: there is no relief, and there may be back bow.";
+      case TOUCHES ->
+          bracket.equals(Bracket.touches())
+              ? "The string touches: there is no relief, and there may be back bow."
+              : "There is hardly any relief, if any.";
       case BELOW -> "That is too little.";
       case IN -> "That is in range.";
       case ABOVE -> "That is too much.";

@@ -444,7 +444,7 @@ final class Prompter {
   }
 
   private List<String> notes(State state, Step step, Instant now) {
-    List<String> notes = Notes.of(state, walk.window(state));
+    List<String> notes = Notes.of(state, walk.kind(state), walk.window(state));
     if (ShortPath.taken(state)) {
       notes.addAll(new Answered(library, walk).notes(state, step, Notes.lastAnswer(state), now));
     }

@@ -14,6 +14,7 @@ import quarterturn.procedure.kind.Which;
 import quarterturn.session.Changed;
 import quarterturn.session.Event;
 import quarterturn.session.Lists;
+import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -271,6 +272,23 @@ record SessionHistory(
       }
     }
     return false;
+  }
+
+  /**
+   * What the relief was expected to be after the last turn, where a reading of the lowest string is
+   * far from that; else null. Null too where nobody knows how far it was turned, or where something
+   * else was changed since.
+   */
+  Prompt.@Nullable Expected farFrom(Bracket bracket) {
+    TurnMade made = lastTurn();
+    Prompt.Expected expected = made == null || !made.sure() ? null : made.expected();
+    if (made == null
+        || expected == null
+        || changes.stream().anyMatch(change -> change.at().isAfter(made.at()))) {
+      return null;
+    }
+    double off = Math.max(bracket.lowMm() - expected.highMm(), expected.lowMm() - bracket.highMm());
+    return off > limits.answers().farMm() + SLACK ? expected : null;
   }
 
   /** How the neck answered the last turn. */

@@ -150,8 +150,8 @@ class HostileSheetTest {
             shown(SheetRows.string(sheet.readings().get(0).read())),
             "0.60 to 0.65",
             "-",
-            "0.35 to 0.40",
-            "stale", // by a change that nobody knows
+            "not read since", // a change that nobody knows
+            "-",
             "-")
         .inOrder();
     assertThat(page.select("li:has(strong:contains(Complaint))").text())

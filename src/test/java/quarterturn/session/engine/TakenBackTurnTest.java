@@ -1,12 +1,17 @@
 package quarterturn.session.engine;
 
 import static com.google.common.truth.Truth.assertThat;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Answer;
 import quarterturn.session.Corrections;
+import quarterturn.session.Lists;
+import quarterturn.session.Overview;
+import quarterturn.session.PastTurns;
+import quarterturn.session.RefusedException;
 import quarterturn.unit.Turn;
 
 /** Going back from a turn that is asked for never asks for it twice. The readings are invented. */
@@ -59,5 +64,46 @@ class TakenBackTurnTest {
     assertThat(play.step()).isEqualTo(EngineQuestions.RECALL);
     play.choose(Recall.NOT_MADE.word());
     assertThat(play.state().history().net()).isEqualTo(Turn.EIGHTH);
+  }
+
+  private static Play saidUnsure() throws Exception {
+    return atTheTurn().resumeAfter(Duration.ofMinutes(1)).ok().choose(Recall.UNSURE.word());
+  }
+
+  @Test
+  void aTurnThatNobodyIsSureOfIsShownSo() throws Exception {
+    Overview.Entry.Turned turned =
+        (Overview.Entry.Turned) Lists.last(saidUnsure().bench.overview().trail(), entry -> true);
+    assertThat(turned.turn()).isEqualTo(Turn.EIGHTH);
+    assertThat(turned.sure()).isFalse();
+    assertThat(turned.feel()).isNull();
+  }
+
+  @Test
+  void aTurnWithoutABreakIsSure() throws Exception {
+    Overview overview = atTheTurn().turned(Feel.STIFF).bench.overview();
+    assertThat(Lists.last(overview.trail(), entry -> true))
+        .isEqualTo(
+            new Overview.Entry.Turned(
+                overview.trail().get(overview.trail().size() - 1).at(), Turn.EIGHTH, Feel.STIFF));
+  }
+
+  @Test
+  void whatWasSaidOfItIsTakenBackAndAskedAgain() throws Exception {
+    Play play = saidUnsure().give(new Answer.Correct());
+    assertThat(play.step()).isEqualTo(EngineQuestions.RECALL);
+    assertThat(play.state().history().turns()).isEmpty();
+    play.choose(Recall.MADE.word());
+    assertThat(play.state().history().net()).isEqualTo(Turn.EIGHTH);
+    assertThat(PastTurns.of(play.events)).hasSize(1);
+    assertThat(play.resumeAfter(Duration.ofMinutes(1)).state().history().turns()).hasSize(1);
+  }
+
+  @Test
+  void aStopSignSaidAfterABreakIsNotTakenBack() throws Exception {
+    Play play = atTheTurn().resumeAfter(Duration.ofMinutes(1)).ok().choose(Recall.NOISE.word());
+    RefusedException refused =
+        assertThrows(RefusedException.class, () -> play.bench.answer(new Answer.Correct()));
+    assertThat(refused).hasMessageThat().contains("sign to stop");
   }
 }
