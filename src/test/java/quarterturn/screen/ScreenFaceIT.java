@@ -83,9 +83,9 @@ class ScreenFaceIT {
           .keys("known neck\r")
           .waitFor("TIGHTEN  1/4 turn")
           .keys("z")
-          .waitFor("once more")
+          .waitFor("press z again")
           .keys("z");
-      screen.waitFor("Humidity in %").keys("c\r").waitFor("As found").keys("\r");
+      screen.waitFor("humidity in %").keys("c\r").waitFor("As found").keys("\r");
       screen.waitFor("after=");
       assertThat(screen.exitStatus()).isEqualTo(0);
       assertThat(screen.sent()).contains("status=0");

@@ -166,10 +166,12 @@ class WholeSessionIT {
       return "\r";
     } else if (text.contains("Tab: the other way")) {
       return "\u001b[B" + amount + "\r";
-    } else if (text.contains("it touches, no gap")) {
+    } else if (text.contains("gap in mm")) {
       return reading() + "\r";
     } else if (text.matches("(?s).*mark +Enter accept.*")) {
       return "1\r";
+    } else if (text.contains("nothing to write")) {
+      return "-\r";
     } else if (text.contains("left, until")) {
       return "";
     }
