@@ -41,7 +41,8 @@ class FarReadingTest {
   @Test
   void aSecondAsExpectedStandsAndTheFirstIsForgotten() throws Exception {
     Play play = loosened().read("0.90..1.00").read("0.10..0.15");
-    assertThat(play.state().history().readings().stream().map(r -> r.read().bracket().toString()))
+    assertThat(
+            play.state().history().readings().stream().map(r -> String.valueOf(r.read().bracket())))
         .doesNotContain("0.90 to 1.00 mm");
   }
 

@@ -4,6 +4,7 @@ import static com.google.common.truth.Truth.assertThat;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.time.Duration;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Answer;
@@ -72,11 +73,11 @@ class TakenBackTurnTest {
 
   @Test
   void aTurnThatNobodyIsSureOfIsShownSo() throws Exception {
-    Overview.Entry.Turned turned =
-        (Overview.Entry.Turned) Lists.last(saidUnsure().bench.overview().trail(), entry -> true);
-    assertThat(turned.turn()).isEqualTo(Turn.EIGHTH);
-    assertThat(turned.sure()).isFalse();
-    assertThat(turned.feel()).isNull();
+    Overview.Entry last = Lists.last(saidUnsure().bench.overview().trail(), entry -> true);
+    assertThat(last).isInstanceOf(Overview.Entry.Turned.class);
+    assertThat(last)
+        .isEqualTo(
+            new Overview.Entry.Turned(Objects.requireNonNull(last).at(), Turn.EIGHTH, null, false));
   }
 
   @Test
