@@ -285,7 +285,9 @@ public final class Hands {
   public void begin(Prompt prompt) {
     for (PromptText.First first : prompt.said().first()) {
       Step step = library.procedure(first.procedure()).steps().get(first.step());
-      pass(step instanceof Step.Wait ? Duration.ZERO : PACE);
+      // What a step says before its own order takes part of that step's time.
+      boolean same = step == null || step.id().equals(prompt.said().step());
+      pass(same || step instanceof Step.Wait ? Duration.ZERO : PACE);
       told(step);
     }
   }

@@ -21,7 +21,7 @@ public final class HistoryReport {
   private HistoryReport() {}
 
   /**
-   * The whole report as lines of text, no plot wider than 56 columns.
+   * The whole report as lines of text, no plot wider than 78 columns.
    *
    * @param stops why the rod is not turned, until a repairer's finding is on record
    * @param window the relief window, or null where there is none

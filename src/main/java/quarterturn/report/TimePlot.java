@@ -18,8 +18,8 @@ import quarterturn.unit.Decimals;
  * bound.
  */
 final class TimePlot {
-  /** Most columns that any line of a plot takes, so that the narrowest screen cuts none. */
-  static final int COLUMNS = 56;
+  /** Most columns that any line of a plot takes. */
+  static final int COLUMNS = 78;
 
   static final char READ = 'o';
   static final char OTHER = 'x';

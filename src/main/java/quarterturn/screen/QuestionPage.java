@@ -77,7 +77,7 @@ final class QuestionPage {
   /** A paragraph, wrapped; a row of a table or a plot is cut, since its columns must stay. */
   private List<Line> paragraph(String text) {
     return text.strip().contains("  ") || text.startsWith(" ")
-        ? List.of(new Line("", Ink.PLAIN, 0, Wrap.cut(text, width - 4), Ink.PLAIN))
+        ? List.of(new Line("", Ink.PLAIN, 0, Wrap.cut(text, width - 2), Ink.PLAIN))
         : Line.wrapped(text, width - 4);
   }
 

@@ -2,8 +2,10 @@ package quarterturn.session;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Hazard;
@@ -129,7 +131,8 @@ public sealed interface Prompt {
       Set<Feel> stops)
       implements Prompt {
     public TurnRod {
-      stops = Set.copyOf(stops);
+      // In the order of the feels, so that two prompts with the same print alike.
+      stops = Collections.unmodifiableSet(new TreeSet<>(stops));
     }
 
     /** The direction of the turn: "tighten" or "loosen". */

@@ -155,7 +155,11 @@ public final class LiveBench implements Bench {
     boolean back = answer instanceof Answer.Correct;
     State from = back ? state : merged.state();
     Prompt asked = back ? own : merged.prompt();
-    State after = engine.apply(from, engine.examine(from, asked, answer, now()));
+    Event event = engine.examine(from, asked, answer, now());
+    State after = engine.apply(from, event);
+    if (event instanceof Event.Doubted) {
+      after = engine.apply(after, engine.examine(after, asked, answer, now()));
+    }
     int before =
         Math.min(merged.state().position().passages().size(), after.position().passages().size());
     return after.position().passages().subList(before, after.position().passages().size());

@@ -46,7 +46,7 @@ class CoverTest {
 
   @Test
   void everyWayOfReliefIsTakenButThoseWithinALargerJob() throws Exception {
-    Covered covered = Cover.of(library("relief"), 3, 300, TIME);
+    Covered covered = Cover.of(library("relief"), 4, 300, TIME);
     assertThat(covered.open()).isEmpty();
     assertThat(covered.never().stream().map(CoverTest::words).toList())
         .containsExactly(
