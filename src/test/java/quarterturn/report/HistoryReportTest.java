@@ -97,7 +97,7 @@ class HistoryReportTest {
             "  1.10 |",
             "  1.05 |",
             "  1.00 |^",
-            "       +" + "-".repeat(48),
+            "       +" + "-".repeat(70),
             "        2027-03-01 10:00")
         .inOrder();
   }
