@@ -56,7 +56,8 @@ final class Neck {
   ObjectNode answer(JsonNode prompt) {
     ObjectNode answer = JsonNodeFactory.instance.objectNode();
     String step = prompt.path("step").textValue();
-    technician |= prompt.has("first");
+    // What comes before a turn is told to a beginner too.
+    technician |= prompt.has("first") && !prompt.path("prompt").textValue().equals("turn");
     switch (prompt.path("prompt").textValue()) {
       case "tell", "hazard" -> {
         if (prompt.path("prompt").textValue().equals("tell")) {
@@ -68,6 +69,7 @@ final class Neck {
         String first = prompt.path("options").path(0).textValue();
         answer.put("answer", step.equals("rod-place") ? place : first);
       }
+      case "write" -> answer.put("answer", "-");
       case "measure" -> measure(prompt, answer);
       case "turn" -> {
         turn(prompt);

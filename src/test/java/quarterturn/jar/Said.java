@@ -28,6 +28,7 @@ record Said(Instant at, String what) {
           case "turn" ->
               "turned " + step + turns(sent.path("turned").doubleValue()) + sent.path("feel");
           case "wait" -> "waited " + step;
+          case "write" -> "noted " + step + sent.path("answer").textValue();
           default -> "chose " + step + sent.path("answer").textValue();
         };
     return new Said(Instant.parse(sent.path("at").textValue()), what);
@@ -63,6 +64,8 @@ record Said(Instant at, String what) {
       return "accepted " + String.join(", ", accepted.hazards());
     } else if (event instanceof Event.Chose chose) {
       return "chose " + chose.step() + " " + chose.option();
+    } else if (event instanceof Event.Noted noted) {
+      return "noted " + noted.step() + " " + noted.text();
     } else if (event instanceof Event.Read read) {
       return "read " + read.step() + " " + reading(read);
     } else if (event instanceof Event.Turned turned) {

@@ -43,6 +43,7 @@ class WholeSessionIT {
       screen.waitFor("1  Neck relief").keys("\r");
       play(screen, 0.24);
       assertThat(screen.sent()).contains("WARNING");
+      screen.keys("q");
       assertThat(screen.exitStatus()).isEqualTo(0);
       assertThat(screen.onAlternateScreen()).isFalse();
     }
@@ -81,6 +82,7 @@ class WholeSessionIT {
     try (PtyScreen screen = start(80, 24, Map.of())) {
       screen.waitFor("Watch a session").keys("7\r").waitFor("A rehearsal on a simulated neck");
       screen.keys("q").waitFor("nothing of it is saved").keys("y");
+      screen.waitFor("Watch a session").keys("q");
       assertThat(screen.exitStatus()).isEqualTo(0);
       assertThat(screen.sent()).contains("Of a rehearsal nothing is kept.");
     }
@@ -129,13 +131,19 @@ class WholeSessionIT {
     }
   }
 
-  /** Answers whatever is on the screen until the session has ended. */
+  private static final String HOME = "setting up a fretted instrument";
+
+  /**
+   * Answers whatever is on the screen until the session has ended, and with it the program, or the
+   * home view is back.
+   */
   private void play(PtyScreen screen, double response) throws Exception {
     String before = "";
     long end = System.nanoTime() + java.time.Duration.ofSeconds(100).toNanos();
     while (System.nanoTime() < end) {
       String text = changed(screen, before);
-      if (!screen.onAlternateScreen()) {
+      boolean home = !before.isEmpty() && text.contains(HOME);
+      if (home || !screen.onAlternateScreen()) {
         return;
       }
       before = text;
