@@ -122,7 +122,7 @@ interface Face extends Closeable {
       throws IOException, InterruptedException {
     OpeningDialogue opening = new OpeningDialogue(beginning, new Dates(sessions.clock().getZone()));
     Dialogue.End end = ask(opening);
-    if (end != Dialogue.End.ANSWERED) {
+    if (end != Dialogue.End.ANSWERED || opening.left()) {
       return end.status();
     }
     try (Sessions.Opened opened = sessions.open(opening.answered())) {

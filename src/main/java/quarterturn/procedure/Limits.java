@@ -31,6 +31,7 @@ import quarterturn.unit.Turn;
  * @param stopFeels feels after which the rod is not turned again
  * @param findingNeeded outcomes of a hand-over after which the rod is not turned in any session
  *     until a repairer's finding is on record
+ * @param keptSlack those of them after which nothing is begun on the instrument, until then
  * @param turnNeeds what must be true of every turn
  * @param tightenNeeds what must be true before tightening
  * @param apartNeeds what must be true before the neck is loosened in its pocket
@@ -63,6 +64,7 @@ public record Limits(
     int readingHoldsMinutes,
     Set<Feel> stopFeels,
     Set<String> findingNeeded,
+    Set<String> keptSlack,
     Set<Fact> turnNeeds,
     Set<Fact> tightenNeeds,
     Set<Fact> apartNeeds,
@@ -80,6 +82,7 @@ public record Limits(
   public Limits {
     stopFeels = Set.copyOf(stopFeels);
     findingNeeded = Set.copyOf(findingNeeded);
+    keptSlack = Set.copyOf(keptSlack);
     turnNeeds = Set.copyOf(turnNeeds);
     tightenNeeds = Set.copyOf(tightenNeeds);
     apartNeeds = Set.copyOf(apartNeeds);

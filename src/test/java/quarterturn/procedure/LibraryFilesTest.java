@@ -121,6 +121,7 @@ public class LibraryFilesTest {
                     "end-of-travel",
                     "limit",
                     "damage"),
+                Set.of("noise", "damage"),
                 Set.of(Fact.ROD_IDENTIFIED, Fact.KEY_FITS),
                 Set.of(Fact.DETUNED),
                 Set.of(Fact.DETUNED),

@@ -68,6 +68,7 @@ class LimitsTightenTest {
       Map.of(
           "stop-feels", Limits::stopFeels,
           "finding-needed", Limits::findingNeeded,
+          "kept-slack", Limits::keptSlack,
           "turn-needs", Limits::turnNeeds,
           "tighten-needs", Limits::tightenNeeds,
           "apart-needs", Limits::apartNeeds,
@@ -77,6 +78,7 @@ class LimitsTightenTest {
       Map.of(
           "stop-feels", "[stiff]",
           "finding-needed", "[other]",
+          "kept-slack", "[jammed]",
           "turn-needs", "[at-pitch]",
           "tighten-needs", "[key-fits]",
           "apart-needs", "[key-fits]",
@@ -146,7 +148,7 @@ class LimitsTightenTest {
     for (Matcher key = Pattern.compile("(?m)^  ([a-z-]+):").matcher(text); key.find(); ) {
       there.add(key.group(1));
     }
-    assertThat(there).hasSize(38);
+    assertThat(there).hasSize(39);
     assertThat(Stream.concat(keys().map(Key::name), LISTS.keySet().stream()).toList())
         .containsExactlyElementsIn(there);
   }

@@ -82,6 +82,7 @@ record LimitsReader(
             smaller("reading-holds", this::minutes, 0),
             more("stop-feels", node -> values.words(node, "a feel", Feel.values())),
             more("finding-needed", this::outcomes),
+            more("kept-slack", this::outcomes),
             more("turn-needs", this::facts),
             more("tighten-needs", this::facts),
             more("apart-needs", this::facts),

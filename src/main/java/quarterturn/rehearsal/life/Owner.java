@@ -27,7 +27,7 @@ record Owner(Subject subject, Path sessions, Limits limits, SplittableRandom ran
   String answer(Question.Asked question) {
     if (question instanceof Question.Choose choose) {
       List<String> names = choose.options().stream().map(Question.Option::name).toList();
-      if (names.contains("not-yet")) {
+      if (names.contains("finding")) {
         return stopped(names);
       }
       Matcher file = FILE.matcher(choose.lines().get(0));
@@ -53,7 +53,7 @@ record Owner(Subject subject, Path sessions, Limits limits, SplittableRandom ran
       return "finding";
     }
     boolean anew = names.contains("new-start") && !subject.history().stopped();
-    return anew && random.nextInt(3) > 0 ? "new-start" : "not-yet";
+    return anew && random.nextInt(3) > 0 ? "new-start" : names.get(0);
   }
 
   private String lost(String file, List<String> names) {

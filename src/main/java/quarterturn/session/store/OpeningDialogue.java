@@ -77,7 +77,7 @@ public final class OpeningDialogue implements Dialogue {
   public Question.@Nullable Asked question() {
     Stage now = now();
     Opening opening = now.opening();
-    if (!beginning.turns()) {
+    if (left() || !(beginning.turns() || slack(opening))) {
       return null;
     }
     if (!now.asked().isEmpty()) {
@@ -91,7 +91,19 @@ public final class OpeningDialogue implements Dialogue {
     if (!unread.isEmpty()) {
       return OpeningQuestions.unread(unread.get(0));
     }
-    return now.stopped() || opening.stops().isEmpty() ? null : questions.stopped(opening.stops());
+    return now.stopped() || opening.stops().isEmpty()
+        ? null
+        : questions.stopped(opening.stops(), slack(opening));
+  }
+
+  /** Whether the strings stay slack and nothing is begun. */
+  public boolean left() {
+    return now().asked().equals(OpeningQuestions.LEAVE);
+  }
+
+  private static boolean slack(Opening opening) {
+    return opening.stops().stream()
+        .anyMatch(stop -> opening.limits().keptSlack().contains(stop.outcome()));
   }
 
   @Override

@@ -20,9 +20,14 @@ import quarterturn.unit.Turn;
 record OpeningQuestions(Dates dates) {
   static final String ANOTHER = "another";
   static final String UNSURE = "not-sure";
+  private static final String SLACK =
+      "Leave the strings slack. Nothing is begun before a qualified repairer's finding is on"
+          + " record.";
+
   static final String NONE = "none";
   static final String TURNED = "turned";
   static final String NOT_YET = "not-yet";
+  static final String LEAVE = "leave";
   static final String FINDING = "finding";
   static final String NEW_START = "new-start";
 
@@ -90,15 +95,22 @@ record OpeningQuestions(Dates dates) {
     return choose("A record that can't be read", lines, "What do you know?", options);
   }
 
-  /** What is new since the work on the rod was stopped. */
-  Question.Choose stopped(List<Stop> stops) {
+  /**
+   * What is new since the work on the rod was stopped.
+   *
+   * @param slack whether nothing is begun until a finding is on record
+   */
+  Question.Choose stopped(List<Stop> stops, boolean slack) {
     List<String> lines = new ArrayList<>();
     for (Stop stop : stops) {
       lines.add(dates.minute(stop.at()) + ", " + stop.session() + ": " + stop.why());
     }
-    lines.add(Stop.HOLDS);
+    lines.add(slack ? SLACK : Stop.HOLDS);
     List<Question.Option> options = new ArrayList<>();
-    options.add(option(NOT_YET, "Not yet: go on without turning the rod"));
+    options.add(
+        slack
+            ? option(LEAVE, "Not yet: leave the strings slack, and stop here")
+            : option(NOT_YET, "Not yet: go on, and the rod is not turned"));
     options.add(option(FINDING, "A repairer has looked at it since"));
     if (stops.stream().allMatch(OpeningQuestions::counted)) {
       options.add(option(NEW_START, "Count anew: the rod is taken as found where it stands now"));

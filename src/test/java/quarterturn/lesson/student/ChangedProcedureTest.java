@@ -114,7 +114,7 @@ class ChangedProcedureTest {
           List.of(new Event.Turned(CLOCK.instant(), asked.step(), asked.turn(), Feel.NOISE)));
     }
     rename("house-relief", "slacken", "let-down");
-    try (Sessions.Opened opened = Openings.resume(sessions(), MID_TURN, "another", "not-yet")) {
+    try (Sessions.Opened opened = Openings.resume(sessions(), MID_TURN, "another", "leave")) {
       Bench bench = opened.bench();
       while (!bench.prompt().ended()) {
         assertThat(bench.prompt()).isNotInstanceOf(Prompt.TurnRod.class);

@@ -29,8 +29,10 @@ import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.Prompt;
+import quarterturn.session.Question;
 import quarterturn.session.journal.Journal;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.Dates;
 import quarterturn.unit.Turn;
 
 /** What the records of other sessions mean for one that begins; limits are those of safety/. */
@@ -219,10 +221,25 @@ class OtherRecordsTest {
   }
 
   @Test
-  void aCrackHoldsUntilAFindingIsOnRecordToo() throws Exception {
+  void nothingIsBegunOnACrackedNeckBeforeAFindingIsOnRecord() throws Exception {
     Instant at = NOON.minus(Duration.ofDays(40));
-    recorded("blue", at, List.of(new Event.Ended(at, "damaged", true, "damage", "A crack.")));
-    try (Sessions.Opened opened = Openings.start(sessions, BLUE, "not-yet")) {
+    Event crack = new Event.Ended(at, "damaged", true, "damage", "A crack.");
+    String name = recorded("blue", at, List.of(crack));
+    for (String procedure : List.of("relief", "relief-check")) {
+      Sessions.Wish wish = new Sessions.Wish(procedure, "blue", null, null, Role.BEGINNER);
+      OpeningDialogue opening =
+          new OpeningDialogue(sessions.beginning(wish), new Dates(ZoneOffset.UTC));
+      Question.Choose asked = (Question.Choose) opening.question();
+      assertThat(asked.lines()).contains("2027-01-20 12:00, " + name + ": A crack.");
+      assertThat(asked.options().stream().map(Question.Option::name).toList())
+          .containsExactly("leave", "finding")
+          .inOrder();
+      opening.take("leave");
+      assertThat(opening.question()).isNull();
+      assertThat(opening.left()).isTrue();
+    }
+    // Whatever begins all the same turns nothing.
+    try (Sessions.Opened opened = Openings.start(sessions, BLUE, "leave")) {
       assertThat(((Prompt.HandOver) toTurn(opened.bench())).outcome()).isEqualTo("damage");
     }
     try (Sessions.Opened opened = Openings.start(sessions, BLUE, "finding", "glued")) {
