@@ -239,9 +239,15 @@ public final class Hands {
             .collect(Collectors.joining(" "));
   }
 
-  /** Applies recorded events to the instrument: saddles and pickups that were set. */
+  /**
+   * Applies recorded events to the instrument: saddles and pickups that were set, and a turn that
+   * was only told of when it was asked about.
+   */
   public void happened(List<Event> events) {
     for (Event event : events) {
+      if (event instanceof Event.Recalled recalled) {
+        neck.turn(recalled.turned());
+      }
       if (event instanceof Event.Adjusted adjusted) {
         int string = instrument.kind().strings().indexOf(adjusted.string());
         for (Adjustment what : Adjustment.values()) {

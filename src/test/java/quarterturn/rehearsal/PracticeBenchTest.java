@@ -161,4 +161,20 @@ class PracticeBenchTest {
     assertThat(notes(bench)).contains("True relief in mm at each reading: ");
     assertThat(notes(bench)).doesNotContain("2.00 to 2.05");
   }
+
+  /** Whoever asks to take a turn back and says that it was made has turned this neck too. */
+  @Test
+  void aTurnThatIsToldWhenItIsAskedAboutMovesTheNeck() throws Exception {
+    PracticeBench bench = Practising.on(NamedNeck.TOO_MUCH);
+    while (!(bench.prompt() instanceof Prompt.TurnRod)) {
+      bench.answer(bench.truth());
+    }
+    bench.answer(new Answer.Correct());
+    bench.answer(new Answer.Chose("made"));
+    while (!(bench.prompt() instanceof Prompt.Measure)) {
+      bench.answer(bench.truth());
+    }
+    Bracket read = ((Answer.Measured) bench.truth()).bracket();
+    assertThat(read.highMm()).isLessThan(0.66);
+  }
 }

@@ -64,7 +64,7 @@ final class Controls {
         : lines(
             width,
             draft instanceof Draft.Before
-                ? "Press Enter when it is done, or when it would not turn."
+                ? "Press Enter when it is done; n if it creaked or would not turn."
                 : "Press Enter once turned, or when it would not turn.");
   }
 

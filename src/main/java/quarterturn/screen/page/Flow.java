@@ -39,11 +39,12 @@ final class Flow {
     // What is to be done before a turn has a page of its own, and the notes stand there.
     boolean before = model.draft() instanceof Draft.Before;
     boolean turning = model.draft() instanceof Draft.Turning && !said.first().isEmpty();
-    for (String note : turning ? List.<String>of() : said.notes()) {
-      out.addAll(Line.wrapped(NOTE, note, width));
+    if (!(model.draft() instanceof Draft.Turning)) {
+      said.notes().forEach(note -> out.addAll(Line.wrapped(NOTE, note, width)));
     }
-    if (model.draft() instanceof Draft.Made) {
-      out.addAll(Line.wrapped(DO, Ink.STRONG, MADE, Ink.STRONG, width));
+    if (model.draft() instanceof Draft.Made && prompt instanceof Prompt.TurnRod turn) {
+      String asked = "Asked: " + turn.direction() + " " + turn.turn().size() + ". " + MADE;
+      out.addAll(Line.wrapped(DO, Ink.STRONG, asked, Ink.STRONG, width));
       return out;
     }
     if (prompt instanceof Prompt.Caution caution) {
@@ -62,6 +63,10 @@ final class Flow {
           .forEach(one -> out.addAll(Line.wrapped(DO, Ink.STRONG, one.text(), Ink.PLAIN, width)));
     } else if (!questionFirst) {
       asked(turning ? said.alone() : said, width, brief, out);
+    }
+    if (model.draft() instanceof Draft.Turning && !turning) {
+      // The order comes first where there is little room.
+      said.notes().forEach(note -> out.addAll(Line.wrapped(NOTE, note, width)));
     }
     return out;
   }

@@ -125,7 +125,10 @@ public final class KeyHints {
       return List.of(
           ACCEPT, new Hint("↑ ↓", "feel"), new Hint("Tab", "other way"), new Hint("Esc", "back"));
     }
-    Hint turned = new Hint("Enter", draft instanceof Draft.Before ? "done" : "turned");
+    if (draft instanceof Draft.Before) {
+      return List.of(new Hint("Enter", "done"), new Hint("n", "creaked, or would not"));
+    }
+    Hint turned = new Hint("Enter", "turned");
     return turn.canUndo()
         ? List.of(turned, new Hint("z", "undo last turn instead"))
         : List.of(turned);

@@ -22,16 +22,18 @@ final class KeyPicture {
 
   private KeyPicture() {}
 
+  /** The two beside each other, or one below the other. */
   static @Nullable Canvas draw(int width, int rows) {
-    if (width < APART + 38 || rows < NOT.length) {
+    boolean beside = width >= APART + 34;
+    int high = beside ? NOT.length : 2 * NOT.length + 1;
+    if (rows < high || width < APART) {
       return null;
     }
-    Canvas canvas = new Canvas(width, NOT.length);
-    int words = NOT.length - 1;
+    Canvas canvas = new Canvas(width, high);
     for (int r = 0; r < NOT.length; r++) {
-      Ink ink = r == words ? Ink.STRONG : Ink.PLAIN;
+      Ink ink = r == NOT.length - 1 ? Ink.STRONG : Ink.PLAIN;
       canvas.put(2, r, SEATED[r], ink);
-      canvas.put(2 + APART, r, NOT[r], ink);
+      canvas.put(beside ? 2 + APART : 2, beside ? r : r + NOT.length + 1, NOT[r], ink);
     }
     return canvas;
   }

@@ -9,6 +9,7 @@ import quarterturn.screen.state.Command;
 import quarterturn.screen.state.Model;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
+import quarterturn.session.Prompt;
 import quarterturn.session.PromptText;
 
 /** The keys of the step, the words it uses, and the keys of every view. */
@@ -25,7 +26,8 @@ final class KeysView {
     out.add(Line.BLANK);
     out.add(Line.heading("Keys of every step"));
     for (Command command : Command.values()) {
-      if (KeyHints.works(command, model)) {
+      boolean drawn = command != Command.PICTURE || Pictures.of(model, width, width) != null;
+      if (drawn && KeyHints.works(command, model)) {
         out.add(key(command.both(), command.meaning()));
       }
     }
@@ -45,7 +47,14 @@ final class KeysView {
   private static void words(Model model, int width, List<Line> out) {
     PromptText said = model.prompt().said();
     String text =
-        Stream.concat(said.first().stream().map(PromptText.First::text), Stream.of(said.text()))
+        Stream.of(
+                said.first().stream().map(PromptText.First::text),
+                Stream.of(said.text()),
+                said.notes().stream(),
+                model.prompt() instanceof Prompt.Choose choose
+                    ? choose.options().stream().map(Prompt.Option::label)
+                    : Stream.<String>of())
+            .flatMap(texts -> texts)
             .collect(Collectors.joining(" "));
     List<Guide.Entry> words = model.overview().guide().of(text);
     if (words.isEmpty()) {

@@ -20,6 +20,9 @@ public final class Picks {
     if (key == Key.Named.ENTER && now >= 0) {
       return Next.send(model, new Answer.Chose(choose.options().get(now).id()));
     }
+    if (key == Key.Named.ENTER && model.more()) {
+      return Update.onward(model);
+    }
     if (key == Key.Named.ESC && now >= 0) {
       return Next.show(model.with(new Draft.Picking(-1)));
     }

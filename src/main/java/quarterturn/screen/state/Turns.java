@@ -34,8 +34,10 @@ public final class Turns {
     }
     if (model.draft() instanceof Draft.Before) {
       return key == Key.Named.ENTER
-          ? Next.show(model.with(new Draft.Turning()))
-          : Update.onlyHint(model, key, "Do this first; then press Enter.");
+          ? Next.show(model.with(new Draft.Turning()).scrolled(-model.scroll()))
+          : Update.isLetter(key, 'n')
+              ? Next.show(model.with(Draft.Made.NOTHING))
+              : Update.onlyHint(model, key, "Do this first; then press Enter.");
     }
     if (key == Key.Named.ENTER) {
       return Next.show(model.with(Draft.Made.NOTHING));

@@ -9,6 +9,8 @@ import quarterturn.session.Prompt;
  * of one kind of prompt are in a class of their own.
  */
 public final class Update {
+  private static final String TURN_BACK = "Once more to say whether this turn was made.";
+
   private Update() {}
 
   public static Next key(Model model, Key key) {
@@ -50,15 +52,21 @@ public final class Update {
       case PICTURE -> Next.show(model.with(Layer.PICTURE));
       case OVERVIEW -> Next.show(model.with(Layer.OVERVIEW));
       case LINE -> Next.show(model.with(new Draft.Naming(Field.EMPTY)));
-      case BACK ->
-          model.prompt().ended()
-              ? Next.show(model.saying("The session has ended; nothing can be taken back here."))
-              : Next.send(model, new Answer.Correct());
+      case BACK -> back(model);
       case LEAVE ->
           model.prompt().ended()
               ? new Next(model, new Effect.Leave())
               : Next.show(model.with(Layer.LEAVE));
     };
+  }
+
+  private static Next back(Model model) {
+    if (model.prompt().ended()) {
+      return Next.show(model.saying("The session has ended; nothing can be taken back here."));
+    }
+    // Whether the turn was made is asked then, and the gap is read anew: no work for a slip.
+    boolean asks = model.prompt() instanceof Prompt.TurnRod && !model.message().equals(TURN_BACK);
+    return asks ? Next.show(model.saying(TURN_BACK)) : Next.send(model, new Answer.Correct());
   }
 
   private static Next answering(Model model, Key key) {
@@ -91,7 +99,7 @@ public final class Update {
   /** Shows what comes below, where a key would go on. */
   static Next onward(Model model) {
     return Next.show(
-        model.scrolled(model.page()).saying("There was more to read; now the same key again."));
+        model.scrolled(model.page()).saying("There was more to read; the same key goes on."));
   }
 
   private static Next accepting(Model model, Key key) {

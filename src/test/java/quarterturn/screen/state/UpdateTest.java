@@ -236,6 +236,23 @@ class UpdateTest {
     assertThat(Page.draw(turn, ZoneOffset.UTC, 80, 24).text()).contains("TIGHTEN");
     assertThat(Page.draw(turn, ZoneOffset.UTC, 80, 24).text()).doesNotContain("Free the nut");
     assertThat(after(turn, "ENTER").draft()).isEqualTo(Draft.Made.NOTHING);
+    assertThat(after(before, "n").draft()).isEqualTo(Draft.Made.NOTHING);
+  }
+
+  /** What follows takes a quarter of an hour, which one key too many is not to cost. */
+  @Test
+  void aTurnIsAskedAboutAtTheSecondKeyForTakingBack() {
+    Model turn = model(Invented.TIGHTEN);
+    assertThat(effects(turn, "b")).isEmpty();
+    assertThat(effects(turn, "b", "DOWN", "b")).isEmpty();
+    assertThat(effects(turn, "b", "b")).containsExactly(send(new Answer.Correct()));
+  }
+
+  @Test
+  void enterShowsTheAnswersThatAreBelow() {
+    Model below = model(Invented.CHOOSE).scrolledTo(0, 5, true);
+    assertThat(effects(below, "ENTER")).isEmpty();
+    assertThat(after(below, "ENTER").scroll()).isGreaterThan(0);
   }
 
   @Test
