@@ -15,6 +15,9 @@ public final class Begun {
   /** The feels in the order in which they are numbered. */
   public static final List<Feel> FEELS = List.of(Feel.values());
 
+  /** The fewest letters of a label's words by which a feel is known. */
+  private static final int FEWEST = 4;
+
   private Begun() {}
 
   /**
@@ -37,6 +40,18 @@ public final class Begun {
     return FEELS.stream()
         .filter(feel -> feel.word().equals(word))
         .findFirst()
-        .orElseGet(() -> only(word, FEELS, Feel::word));
+        .orElseGet(() -> said(word));
+  }
+
+  /** The feel whose word alone begins so, or whose label alone has these words. */
+  private static @Nullable Feel said(String words) {
+    Feel begun = only(words, FEELS, Feel::word);
+    List<Feel> told =
+        words.length() < FEWEST
+            ? List.of()
+            : FEELS.stream()
+                .filter(feel -> (feel.label() + " ").toLowerCase(Locale.ROOT).contains(" " + words))
+                .toList();
+    return begun != null || told.size() != 1 ? begun : told.get(0);
   }
 }

@@ -121,6 +121,8 @@ public sealed interface Prompt {
    * @param expected the relief to expect afterwards, or null where nothing can be expected
    * @param canUndo whether the last turn may be taken back instead
    * @param stops the feels that end the work on the rod
+   * @param back whether the key's handle stands where the last turn left it, and is turned back
+   *     from there to where it began
    */
   record TurnRod(
       PromptText said,
@@ -128,8 +130,20 @@ public sealed interface Prompt {
       Turn limit,
       @Nullable Expected expected,
       boolean canUndo,
-      Set<Feel> stops)
+      Set<Feel> stops,
+      boolean back)
       implements Prompt {
+    /** A turn that begins where the key's handle was seated. */
+    public TurnRod(
+        PromptText said,
+        Turn turn,
+        Turn limit,
+        @Nullable Expected expected,
+        boolean canUndo,
+        Set<Feel> stops) {
+      this(said, turn, limit, expected, canUndo, stops, false);
+    }
+
     public TurnRod {
       // In the order of the feels, so that two prompts with the same print alike.
       stops = Collections.unmodifiableSet(new TreeSet<>(stops));

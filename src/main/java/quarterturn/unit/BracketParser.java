@@ -51,6 +51,10 @@ public final class BracketParser {
    */
   public static Bracket parse(String typed, double stepMm) {
     String text = Digits.unended(Digits.plain(typed));
+    // A bare fraction is a turn, or lacks its inch sign: no gauge is a fraction of a millimetre.
+    if (text.matches("\\d+ ?/ ?\\d+")) {
+      throw no(typed);
+    }
     if (text.length() > LONGEST) {
       throw no(text.substring(0, 20) + "...");
     }

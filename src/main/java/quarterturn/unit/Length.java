@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
  * A length in millimetres.
  *
  * <p>{@link #parse} takes what people type: {@code 0.3}, {@code 0,30 mm}, {@code .012"}, {@code 12
- * thou}, {@code 1/64 in}, {@code 34in}. A bare number is millimetres, and a bare fraction nothing.
+ * thou}, {@code 1/64 in}, {@code 34in}. A bare number is millimetres.
  */
 public record Length(double mm) {
   /** Millimetres in one inch, exact since 1959. */
@@ -39,8 +39,7 @@ public record Length(double mm) {
    */
   public static Length parse(String typed) {
     Matcher m = TYPED.matcher(Digits.unended(Digits.plain(typed)));
-    // Nobody writes millimetres as a fraction: a bare one is a turn, or lacks its inch sign.
-    if (!m.matches() || (m.group(2) != null && m.group(5) == null)) {
+    if (!m.matches()) {
       throw no(typed);
     }
     double number = Typed.number(m.group(2), m.group(3), m.group(4));

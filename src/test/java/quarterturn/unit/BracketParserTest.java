@@ -123,6 +123,7 @@ class BracketParserTest {
         "0.30 passes 0.35 passes",
         "0.3 lifts 0.2 lifts",
         "0.30 sings",
+        "1/8",
         "a lot",
         "0.30..",
         "..0.35",

@@ -52,7 +52,8 @@ public final class Fade {
                     p.limit(),
                     level == Level.WORKED ? p.expected() : null,
                     p.canUndo(),
-                    p.stops()),
+                    p.stops(),
+                    p.back()),
             p -> p,
             p -> p,
             p -> p));

@@ -38,9 +38,10 @@ final class DialPicture {
   }
 
   private static @Nullable Canvas draw(Prompt.TurnRod turn, int radius, int width, int rows) {
-    Canvas dial = dial(turn.turn().degrees(), radius);
+    Canvas dial = dial(turn.turn().degrees(), turn.back(), radius);
+    String hours = turn.back() ? "back to 12" : turn.turn().clock();
     List<String> words =
-        Stream.of(angle(turn), turn.turn().clock(), "facing the truss rod nut's end")
+        Stream.of(angle(turn), hours, "facing the truss rod nut's end")
             .filter(line -> !line.isEmpty())
             .toList();
     int shown = Math.min(words.size(), rows - 1 - dial.height());
@@ -66,34 +67,42 @@ final class DialPicture {
   }
 
   /**
-   * The dial alone, with the key pointing up at first and the hours of a clock around it.
+   * The dial alone, with the hours of a clock around it. The key points up at first or, where it is
+   * turned back, at last.
    *
    * @param degrees plus clockwise, as {@link quarterturn.unit.Turn#sense} says of tightening
    */
-  static Canvas dial(double degrees, int radius) {
+  static Canvas dial(double degrees, boolean back, int radius) {
     int middle = 2 * radius + MARGIN;
     int row = radius > LEAST ? radius + 1 : radius;
     Canvas canvas = new Canvas(2 * middle + 1, row + radius + 1);
     for (int a = 0; a < 360; a += 3) {
       plot(canvas, middle, row, a, radius, '·');
     }
-    int way = degrees < 0 ? -1 : 1;
+    double aside = back ? -degrees : degrees;
+    int side = aside < 0 ? -1 : 1;
     for (double a = 0; a < Math.abs(degrees); a += 2) {
-      plot(canvas, middle, row, way * a, radius, '■');
+      plot(canvas, middle, row, side * a, radius, '■');
     }
     for (int r = 1; r < radius; r++) {
       plot(canvas, middle, row, 0, r, '│');
     }
     for (double r = 1; r < radius; r += 0.5) {
-      plot(canvas, middle, row, degrees, r, '•');
+      plot(canvas, middle, row, aside, r, '•');
     }
     hours(canvas, middle, row, radius);
     canvas.put(middle - 1, row, "(○)", Ink.STRONG);
-    canvas.put(middle, row - radius - 1, "▼ start", Ink.STRONG);
-    int column = column(middle, degrees, radius);
-    int at = row(row, degrees, radius);
-    canvas.put(way > 0 ? column + 1 : column - 4, at, way > 0 ? " end" : "end ");
-    canvas.set(column, at, arrow(degrees), Ink.STRONG);
+    canvas.put(middle, row - radius - 1, back ? "▼ end" : "▼ start", Ink.STRONG);
+    int column = column(middle, aside, radius);
+    int at = row(row, aside, radius);
+    String word = back ? "start" : "end";
+    canvas.put(
+        side > 0 ? column + 1 : column - 1 - word.length(), at, side > 0 ? " " + word : word + " ");
+    if (back) {
+      canvas.set(middle, row - radius, degrees < 0 ? '◄' : '►', Ink.STRONG);
+    } else {
+      canvas.set(column, at, arrow(degrees), Ink.STRONG);
+    }
     return canvas;
   }
 

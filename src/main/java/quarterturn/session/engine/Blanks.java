@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Blank;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Step;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Which;
 import quarterturn.unit.Bracket;
@@ -42,6 +43,9 @@ final class Blanks {
   private final @Nullable AtString at;
   private final @Nullable Figures figures;
 
+  /** Whether the turn at hand goes back from where the last one ended. */
+  private final boolean back;
+
   /**
    * The values of the blanks at one step.
    *
@@ -65,6 +69,11 @@ final class Blanks {
         kind == null || state.style() == null
             ? null
             : new Figures(state, library, kind, state.style());
+    this.back =
+        !state.position().nowhere()
+            && library.procedure(state.place().procedure()).steps().get(state.place().step())
+                instanceof Step.TurnRod rod
+            && rod.amount() instanceof Step.Amount.Undo;
     this.state = state;
     this.kind = kind;
     this.window =
@@ -162,8 +171,9 @@ final class Blanks {
   }
 
   /** The direction, and where the key's handle goes to as on a clock. */
-  private static String sense(Turn turn) {
-    return turn.sense() + (turn.clock().isEmpty() ? "" : ", " + turn.clock());
+  private String sense(Turn turn) {
+    String clock = back ? "back to 12" : turn.clock();
+    return turn.sense() + (clock.isEmpty() ? "" : ", " + clock);
   }
 
   private String reading() {

@@ -233,9 +233,12 @@ public final class EngineQuestions {
 
   /** What comes before the first tightening of a nut that nobody has turned. */
   static String freeing(Turn back) {
-    return "No turn of this truss rod nut is on record, so free it: loosen it by "
+    return "No turn of this truss rod nut is on record, so free it. Facing its end, loosen it by "
         + back
-        + ", anticlockwise, then turn it to its mark again. Stop at a creak or a sharp resistance.";
+        + ", anticlockwise ("
+        + Decimals.print(back.degrees(), 0)
+        + " degrees), then turn it to its mark again. Stop at a creak or a sharp resistance. Both"
+        + " ways count as turned today.";
   }
 
   private static String words(String id) {

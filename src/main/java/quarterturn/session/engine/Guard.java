@@ -299,7 +299,7 @@ record Guard(Limits limits, Advisor advisor) {
             advisor.chance(question, turn),
             expected(question, turn),
             state.bench().has(Fact.ROD_IDENTIFIED),
-            restDue(state, now),
+            restDue(state, now) ? limits.restHours() : 0,
             beyond(state, turn));
   }
 

@@ -12,7 +12,7 @@ import quarterturn.unit.Turn;
  * @param then the chance that it stands there after the turn
  * @param relief where it stands then, nine times in ten
  * @param found whether there is known to be a rod
- * @param rests whether the rod has to rest before it
+ * @param rests how many hours the rod has to rest before it; 0 for none
  * @param beyond whether it is more than the limits allow
  */
 record Outlook(
@@ -21,7 +21,7 @@ record Outlook(
     double then,
     Prompt.Expected relief,
     boolean found,
-    boolean rests,
+    int rests,
     boolean beyond) {
   /**
    * Where the relief stands now and after the turn, in two sentences, the last without its stop.
@@ -39,7 +39,7 @@ record Outlook(
         + percent(then)
         + (beyond
             ? "; but that is further than this program goes"
-            : rests ? "; the rod rests before that" : "");
+            : rests > 0 ? "; the rod rests " + rests + " hours before that" : "");
   }
 
   private static String percent(double chance) {

@@ -337,7 +337,9 @@ final class Prompter {
     Turn most = library.limits().perReading();
     Turn limit = step.limit().compareTo(most) < 0 ? step.limit() : most;
     Set<Feel> stops = library.limits().stopFeels();
-    return show(new Prompt.TurnRod(said, turn, limit, walk.expected(state, turn), canUndo, stops));
+    boolean back = step.amount() instanceof Step.Amount.Undo;
+    return show(
+        new Prompt.TurnRod(said, turn, limit, walk.expected(state, turn), canUndo, stops, back));
   }
 
   /**

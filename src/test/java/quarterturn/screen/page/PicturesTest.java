@@ -164,17 +164,18 @@ class PicturesTest {
    * this program uses the words.
    */
   @Test
-  void tighteningIsDrawnClockwise() {
+  void tighteningIsDrawnClockwise() throws IOException {
     assertThat(endColumn(90)).isGreaterThan(endColumn(0));
     assertThat(endColumn(-90)).isLessThan(endColumn(0));
     assertThat(endColumn(45) - endColumn(0)).isEqualTo(endColumn(0) - endColumn(-45));
-    assertThat(DialPicture.dial(45, 7).text()).contains("► end");
-    assertThat(DialPicture.dial(-45, 7).text()).contains("end");
-    assertThat(DialPicture.dial(-45, 7).text()).contains("◄");
+    assertThat(DialPicture.dial(45, false, 7).text()).contains("► end");
+    Golden.check("picture-dial-back", DialPicture.dial(-45, true, 5));
+    assertThat(DialPicture.dial(-45, false, 7).text()).contains("end");
+    assertThat(DialPicture.dial(-45, false, 7).text()).contains("◄");
   }
 
   private static int endColumn(double degrees) {
-    Canvas dial = DialPicture.dial(degrees, 7);
+    Canvas dial = DialPicture.dial(degrees, false, 7);
     for (int r = 1; r < dial.height(); r++) {
       for (int c = 0; c < dial.width(); c++) {
         boolean arrow = "►◄▼▲".indexOf(dial.at(c, r)) >= 0;
