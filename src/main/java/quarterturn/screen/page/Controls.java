@@ -125,7 +125,7 @@ final class Controls {
     Turn way = made.otherWay() ? turn.turn().opposite() : turn.turn();
     int at = canvas.put(end + 1, 0, way.turns() > 0 ? " tightened " : " loosened ", Ink.NOW);
     canvas.put(at + 1, 0, Wrap.cut(inDegrees(turn, made), width - at - 1));
-    canvas.put(0, 1, Wrap.cut("like 1/8 smooth; 0 if it did not move.  Tab: other way.", width));
+    canvas.put(0, 1, Wrap.cut("like 1/8 smooth, or 0 jammed.  Tab: the other way.", width));
     Line.draw(canvas, 0, 2, feels, 0, feels.size());
     return canvas;
   }

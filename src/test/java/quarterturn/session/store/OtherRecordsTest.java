@@ -15,6 +15,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
@@ -229,7 +230,7 @@ class OtherRecordsTest {
       Sessions.Wish wish = new Sessions.Wish(procedure, "blue", null, null, Role.BEGINNER);
       OpeningDialogue opening =
           new OpeningDialogue(sessions.beginning(wish), new Dates(ZoneOffset.UTC));
-      Question.Choose asked = (Question.Choose) opening.question();
+      Question.Choose asked = (Question.Choose) Objects.requireNonNull(opening.question());
       assertThat(asked.lines()).contains("2027-01-20 12:00, " + name + ": A crack.");
       assertThat(asked.options().stream().map(Question.Option::name).toList())
           .containsExactly("leave", "finding")
