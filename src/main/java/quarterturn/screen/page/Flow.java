@@ -43,7 +43,7 @@ final class Flow {
       said.notes().forEach(note -> out.addAll(Line.wrapped(NOTE, note, width)));
     }
     if (model.draft() instanceof Draft.Made && prompt instanceof Prompt.TurnRod turn) {
-      String asked = "Asked: " + turn.direction() + " " + turn.turn().size() + ". " + MADE;
+      String asked = "Asked: " + turn.turn().size() + ". " + MADE;
       out.addAll(Line.wrapped(DO, Ink.STRONG, asked, Ink.STRONG, width));
       return out;
     }
@@ -89,7 +89,7 @@ final class Flow {
     return Line.wrapped(" " + word + " ", Ink.SIGNAL, text, Ink.PLAIN, width);
   }
 
-  private static final String MADE = "How far did it really turn, and how did it feel?";
+  private static final String MADE = "How far was it, and how did it feel?";
 
   private static void asked(PromptText said, int width, boolean brief, List<Line> out) {
     for (PromptText.First first : said.first()) {
