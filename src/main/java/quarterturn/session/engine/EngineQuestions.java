@@ -237,7 +237,7 @@ public final class EngineQuestions {
         + back
         + ", anticlockwise ("
         + Decimals.print(back.degrees(), 0)
-        + " degrees), then turn it to its mark again. Stop at a creak or a sharp resistance. Both"
+        + " degrees), then turn it back to where it was. Stop at a creak or a sharp resistance. Both"
         + " ways count as turned today.";
   }
 
