@@ -43,6 +43,8 @@ public enum Recorded implements Worded {
   ROD_PLACE(RodPlace.values()),
   /** What its nut looks like, likewise. */
   ROD_NUT(RodNut.values()),
+  /** What is special in how the instrument is built; one on record is not asked for. */
+  BUILD,
   /** The size of the key that fits it, as it is written; one on record is not asked for. */
   ROD_KEY,
   /** The kind of pickup, likewise. */
@@ -56,7 +58,7 @@ public enum Recorded implements Worded {
 
   /** Whether an answer says how an instrument is made, so that it is asked for once. */
   public boolean names(String answer) {
-    return kinds.contains(answer) || (this == ROD_KEY && !answer.equals("-"));
+    return kinds.contains(answer) || this == BUILD || (this == ROD_KEY && !answer.equals("-"));
   }
 
   /** Whether the note is of the strings' diameters, one for each, and of nothing else. */

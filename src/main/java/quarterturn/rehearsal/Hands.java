@@ -163,7 +163,9 @@ public final class Hands {
   Prompt.@Nullable Option made(Prompt.Choose choose) {
     Recorded what = records(choose);
     Prompt.Option first = choose.options().get(0);
-    return what != null && what.names(first.id()) ? first : null;
+    // How it is built can be told from its name.
+    boolean unseen = what != null && what != Recorded.BUILD && what.names(first.id());
+    return unseen ? first : null;
   }
 
   private @Nullable Recorded records(Prompt prompt) {

@@ -83,6 +83,21 @@ class AsRecordedTest {
     }
   }
 
+  @Test
+  void howAnInstrumentIsBuiltIsAskedOnce() throws Exception {
+    Play play =
+        Play.known(
+            new Shelf(null).load("intake"),
+            Role.TECHNICIAN,
+            "bass-34",
+            known(Recorded.BUILD, "left-handed"));
+    play.to("complaint").give(new Answer.Wrote("It buzzes (invented)"));
+    assertThat(play.events.toString()).contains("step=build, why=on record: left-handed");
+    assertThat(play.prompt().said().toString()).contains("only the strings change sides");
+    play.choose("sound");
+    assertThat(chosen(play)).containsExactly("inspect");
+  }
+
   /** Its fit is looked at all the same; one that rocks is followed by another, which is written. */
   @Test
   void aKeyThatFittedOnceIsNotLookedForAgain() throws Exception {
