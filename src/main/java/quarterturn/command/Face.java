@@ -96,10 +96,13 @@ interface Face extends Closeable {
   default int begin(Sessions sessions, Beginning beginning)
       throws IOException, UnreadableException, InterruptedException {
     String instrument = beginning.wish().instrument();
+    if (instrument == null) {
+      return play(sessions, beginning);
+    }
     List<HomeDialogue.Item> unfinished =
         HomeItems.of(
             sessions.store().sessions().stream()
-                .filter(one -> instrument != null && instrument.equals(one.instrument()))
+                .filter(one -> instrument.equals(one.instrument()))
                 .toList(),
             List.of(),
             beginning.library().results()::title,
@@ -108,7 +111,7 @@ interface Face extends Closeable {
     if (unfinished.isEmpty()) {
       return play(sessions, beginning);
     }
-    GoOnDialogue which = new GoOnDialogue(String.valueOf(instrument), unfinished);
+    GoOnDialogue which = new GoOnDialogue(instrument, unfinished);
     Dialogue.End end = ask(which);
     if (end != Dialogue.End.ANSWERED) {
       return end.status();

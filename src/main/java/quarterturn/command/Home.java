@@ -2,6 +2,7 @@ package quarterturn.command;
 
 import java.io.IOException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
@@ -12,6 +13,7 @@ import quarterturn.rehearsal.Practice;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.simulated.NamedNeck;
 import quarterturn.report.HomeItems;
+import quarterturn.report.SessionList;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Due;
 import quarterturn.session.ExitStatus;
@@ -115,6 +117,38 @@ record Home(Sessions sessions, Looks looks, List<String> said) {
       throw new NotUnderstoodException("It can't be started. " + e.faults().get(0).brief());
     } catch (IOException e) {
       throw new NotUnderstoodException(Complaint.of(e));
+    }
+  }
+
+  /** What the home view shows of a user's folder, and what it discards there. */
+  private record OnRecord(Sessions sessions, Library rules) implements HomeDialogue.Past {
+    private Dates dates() {
+      return new Dates(sessions.clock().getZone());
+    }
+
+    @Override
+    public List<String> all() throws IOException {
+      List<SessionList.Row> rows = new ArrayList<>();
+      for (Store.Glance glance : sessions.store().sessions()) {
+        rows.add(LogCommand.row(sessions.store(), glance));
+      }
+      return SessionList.sentences(rows, rules.results(), dates());
+    }
+
+    @Override
+    public List<String> history(String instrument) throws IOException {
+      return InstrumentHistory.told(sessions.store(), rules, instrument, notice -> {})
+          .lines(dates());
+    }
+
+    @Override
+    public String standing(String session) throws IOException {
+      return sessions.standing(session);
+    }
+
+    @Override
+    public void discard(String session) throws IOException {
+      sessions.discard(session);
     }
   }
 }
