@@ -5,11 +5,19 @@ import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Clock;
+import java.util.stream.Stream;
 import quarterturn.session.store.UserFolders;
 
 /** A command line that was run in this process, and what it printed. */
 public record Captured(int status, String out, String err) {
+  /** Arguments with the folder of the data behind them. */
+  static String[] at(Path data, String... args) {
+    return Stream.concat(Stream.of(args), Stream.of("--data", data.toString()))
+        .toArray(String[]::new);
+  }
+
   public static Captured of(Clock clock, String in, String... args) {
     return of(clock, new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)), args);
   }

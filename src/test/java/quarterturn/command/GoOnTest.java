@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
@@ -31,10 +30,7 @@ class GoOnTest {
   }
 
   private Captured run(String in, String... args) {
-    String[] all = Arrays.copyOf(args, args.length + 2);
-    all[args.length] = "--data";
-    all[args.length + 1] = folder.toString();
-    return Captured.of(CLOCK, in, all);
+    return Captured.of(CLOCK, in, Captured.at(folder, args));
   }
 
   private static String session(Captured run) {

@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -27,10 +26,7 @@ class SwappedFileTest {
   @TempDir Path data;
 
   private Captured run(InputStream in, String... args) {
-    String[] all = Arrays.copyOf(args, args.length + 2);
-    all[args.length] = "--data";
-    all[args.length + 1] = data.toString();
-    return Captured.of(CLOCK, in, all);
+    return Captured.of(CLOCK, in, Captured.at(data, args));
   }
 
   private static InputStream typed(String lines) {

@@ -10,7 +10,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -79,8 +78,7 @@ class TypedCommandsTest {
   }
 
   private String[] in(String... args) {
-    return Stream.concat(Arrays.stream(args), Stream.of("--data", data.toString()))
-        .toArray(String[]::new);
+    return Captured.at(data, args);
   }
 
   @Test
