@@ -50,8 +50,8 @@ class DataStaysDataTest {
       a word of English: report/DueList now
       a word of English: unit/Dates now
       a folder: session/store/UserFolders share
-      a word at the board: lesson/teacher/BoardDialogue level
-      a word at the board: screen/BoardPage level
+      a word at the desk: lesson/teacher/DeskDialogue level
+      a word at the desk: screen/DeskPage level
       a quantity in a message: procedure/condition/Amounts temperature
       a quantity: report/ReadingHistory action
       a quantity: report/HistoryTable action humidity
@@ -76,13 +76,13 @@ class DataStaysDataTest {
       a command: reckon/IntonationTopic intonation
       a command: reckon/MoistureTopic moisture
       a command: reckon/ShimTopic shim
-      a word at the board: line/LineBoard taken
-      a word at the board: lesson/teacher/BoardDialogue hold
-      a word at the board: screen/BoardPage hold
+      a word at the desk: line/LineDesk taken
+      a word at the desk: lesson/teacher/DeskDialogue hold
+      a word at the desk: screen/DeskPage hold
       a kind of question: session/Question hold
       a word typed of a reading: quick/Terms high low
       a string's side: screen/page/Trail high low
-      a state of a question: lesson/teacher/BoardView taken
+      a state of a question: lesson/teacher/DeskView taken
       a bench's name in an example: command/LessonNew left
       an example in a message: lesson/Planning relief/confirm
       a simulated neck: rehearsal/simulated/NamedNeck twisted

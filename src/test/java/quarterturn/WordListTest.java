@@ -33,7 +33,6 @@ class WordListTest {
       List.of(
           new Except("(another|This) window|the window is closed", ".*java", "a terminal's"),
           new Except("sunny windows", ".*results.yaml", "a house's"),
-          new Except("boards?", ".*([Ll]esson|Board).*java|README.md", "a teacher's"),
           new Except("a maple board", ".*MoistureTopic.java", "a plank"),
           new Except("a leaf passes|under a leaf|leaves of", ".*(FirstGap|Condition).java", "JSON"),
           new Except("window (low|high)|in window", ".*SheetCsv.java", "in its head"),

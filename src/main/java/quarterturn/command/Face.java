@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.student.LessonSession;
-import quarterturn.lesson.teacher.BoardDialogue;
+import quarterturn.lesson.teacher.DeskDialogue;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.report.HomeItems;
@@ -57,8 +57,8 @@ interface Face extends Closeable {
   int lesson(LessonSession session, String again, String welcome)
       throws IOException, UnreadableException, InterruptedException;
 
-  /** Shows a lesson's board and takes its orders until it is left; returns the exit status. */
-  int board(BoardDialogue dialogue) throws IOException, InterruptedException;
+  /** Shows a lesson's desk and takes its orders until it is left; returns the exit status. */
+  int desk(DeskDialogue dialogue) throws IOException, InterruptedException;
 
   /**
    * Starts a session, on an instrument that is asked for where none is named, and plays it; returns

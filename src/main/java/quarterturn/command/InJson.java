@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.student.LessonSession;
-import quarterturn.lesson.teacher.BoardDialogue;
+import quarterturn.lesson.teacher.DeskDialogue;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.script.AutoLines;
 import quarterturn.script.ScriptFace;
@@ -45,8 +45,8 @@ record InJson(ScriptFace face) implements Face {
   }
 
   @Override
-  public int board(BoardDialogue dialogue) throws IOException {
-    return face.board(dialogue);
+  public int desk(DeskDialogue dialogue) throws IOException {
+    return face.desk(dialogue);
   }
 
   @Override

@@ -5,11 +5,11 @@ import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.student.LessonSession;
-import quarterturn.lesson.teacher.BoardDialogue;
+import quarterturn.lesson.teacher.DeskDialogue;
 import quarterturn.line.AutoSource;
 import quarterturn.line.DialogueLines;
 import quarterturn.line.LessonLine;
-import quarterturn.line.LineBoard;
+import quarterturn.line.LineDesk;
 import quarterturn.line.LineFace;
 import quarterturn.line.LineSource;
 import quarterturn.line.Typing;
@@ -61,8 +61,8 @@ record InLines(Typing typing, ZoneId zone) implements Face {
   }
 
   @Override
-  public int board(BoardDialogue dialogue) throws IOException {
-    return LineBoard.run(dialogue, typing.source(), typing.out());
+  public int desk(DeskDialogue dialogue) throws IOException {
+    return LineDesk.run(dialogue, typing.source(), typing.out());
   }
 
   @Override

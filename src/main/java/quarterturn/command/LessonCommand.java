@@ -14,9 +14,9 @@ import quarterturn.session.store.Sessions;
 /** {@code lesson}: a teacher's lesson in a folder. */
 @Command(
     name = "lesson",
-    description = "A teacher's lesson: benches that predict before they read, and a board.",
+    description = "A teacher's lesson: benches that predict before they read, and a desk.",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {LessonNew.class, LessonJoin.class, LessonBoard.class, LessonSheetsCommand.class})
+    subcommands = {LessonNew.class, LessonJoin.class, LessonDesk.class, LessonSheetsCommand.class})
 final class LessonCommand extends Timed implements Runnable {
   /** What a lesson's sheets call its steps. */
   static StepTitles titles(Plan plan, Sessions sessions) throws IOException, UnreadableException {
@@ -31,6 +31,6 @@ final class LessonCommand extends Timed implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "Say what to do: lesson new, lesson join, lesson board or lesson sheets, and a FOLDER.");
+        "Say what to do: lesson new, lesson join, lesson desk or lesson sheets, and a FOLDER.");
   }
 }

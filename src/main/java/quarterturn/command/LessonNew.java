@@ -161,7 +161,7 @@ final class LessonNew extends Placed {
         "The plan of lesson " + id + " is in " + file + ".",
         "At each bench: "
             + program.typed("lesson join " + Program.word(folder.toString()) + " --bench " + bench),
-        "At your own desk: " + program.typed("lesson board " + Program.word(folder.toString())));
+        "At your own desk: " + program.typed("lesson desk " + Program.word(folder.toString())));
   }
 
   /** Ids of the lessons that the folder has held. */

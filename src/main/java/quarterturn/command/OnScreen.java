@@ -6,9 +6,9 @@ import java.util.List;
 import org.jline.terminal.Terminal;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.student.LessonSession;
-import quarterturn.lesson.teacher.BoardDialogue;
+import quarterturn.lesson.teacher.DeskDialogue;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.screen.BoardFace;
+import quarterturn.screen.DeskFace;
 import quarterturn.screen.LessonFace;
 import quarterturn.screen.QuestionFace;
 import quarterturn.screen.ScreenFace;
@@ -73,8 +73,8 @@ final class OnScreen implements Face {
   }
 
   @Override
-  public int board(BoardDialogue dialogue) throws IOException, InterruptedException {
-    outcome = BoardFace.run(surface, dialogue, new Dates(zone));
+  public int desk(DeskDialogue dialogue) throws IOException, InterruptedException {
+    outcome = DeskFace.run(surface, dialogue, new Dates(zone));
     return outcome.status();
   }
 

@@ -5,7 +5,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Decides how a bench takes the boards' orders, one after the other. Where two boards release the
+ * Decides how a bench takes the desks' orders, one after the other. Where two desks release the
  * same hold, the first that the bench can take is taken, and the other is told that it came late.
  */
 public final class Acceptance {
@@ -13,7 +13,7 @@ public final class Acceptance {
 
   /**
    * The next event a bench has to write about orders it has not answered, or null where there is
-   * none. A release of a board's hold waits until that hold is there, since files of two boards may
+   * none. A release of a desk's hold waits until that hold is there, since files of two desks may
    * arrive in any order.
    */
   public static @Nullable LessonEvent next(BenchLesson lesson, Map<Ref, Order> orders, Instant at) {

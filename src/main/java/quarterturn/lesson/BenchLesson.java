@@ -8,7 +8,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The state of one bench, added up from its events. An order of a board counts from the moment the
+ * The state of one bench, added up from its events. An order of a desk counts from the moment the
  * bench accepted it, and the acceptance carries the order, so that the bench's own file holds
  * everything.
  *

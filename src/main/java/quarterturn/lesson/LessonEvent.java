@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
 
 /**
- * Something that happened at a bench or a board. Each writer numbers its own, from one; {@code
+ * Something that happened at a bench or a desk. Each writer numbers its own, from one; {@code
  * round} below is the number of the {@link Opened} of the same writer.
  *
  * <p>The times are the writer's own and are only shown: nothing is decided by them.
@@ -202,7 +202,7 @@ public sealed interface LessonEvent {
   }
 
   /**
-   * A board's order.
+   * A desk's order.
    *
    * @param bench the writer it is for, or null for every bench
    */

@@ -2,12 +2,12 @@ package quarterturn.lesson;
 
 import org.jspecify.annotations.Nullable;
 
-/** What a board asks of a bench. An order holds from the moment the bench accepts it. */
+/** What a desk asks of a bench. An order holds from the moment the bench accepts it. */
 public sealed interface Order {
   /**
    * Lets a bench go on.
    *
-   * @param keeps what is released: a hold point or a stop of the bench, or a hold of a board
+   * @param keeps what is released: a hold point or a stop of the bench, or a hold of a desk
    * @param value what was read back
    */
   record Release(Ref keeps, Value value) implements Order {}

@@ -11,7 +11,7 @@ public record Ref(String writer, int n) implements Comparable<Ref> {
   public static Ref parse(String text) {
     int at = text.lastIndexOf('#');
     if (at < 1 || !text.substring(at + 1).matches("[1-9]\\d{0,8}")) {
-      throw new NotUnderstoodException("it names no event; an event is named like board-k3f9#7");
+      throw new NotUnderstoodException("it names no event; an event is named like desk-k3f9#7");
     }
     return new Ref(text.substring(0, at), Integer.parseInt(text.substring(at + 1)));
   }
@@ -22,7 +22,7 @@ public record Ref(String writer, int n) implements Comparable<Ref> {
     return byWriter != 0 ? byWriter : Integer.compare(n, other.n);
   }
 
-  /** The writer and the number: "board-k3f9#7". */
+  /** The writer and the number: "desk-k3f9#7". */
   @Override
   public String toString() {
     return writer + "#" + n;

@@ -11,7 +11,7 @@ import quarterturn.unit.Bracket;
 
 /**
  * What all benches predicted and read at one step. A prediction counts here only when the bench has
- * shown its reading, and a reading only when it is no longer hidden: a board may hang on a wall.
+ * shown its reading, and a reading only when it is no longer hidden: a desk may hang on a wall.
  *
  * @param step as PROCEDURE/STEP; with its time where a bench came there more than once, since a
  *     turn lies between

@@ -14,7 +14,7 @@ import quarterturn.lesson.student.LessonSession;
 import quarterturn.session.RefusedException;
 import quarterturn.unit.Printable;
 
-/** Looks for the boards' orders while a line is being typed, and prints what they changed. */
+/** Looks for the desks' orders while a line is being typed, and prints what they changed. */
 final class LessonWatch implements AutoCloseable {
   private final LessonSession session;
   private final Consumer<String> say;

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.EverySecond;
 import quarterturn.lesson.student.BenchDialogue;
 import quarterturn.lesson.student.LessonSession;
-import quarterturn.lesson.teacher.BoardDialogue;
+import quarterturn.lesson.teacher.DeskDialogue;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Bench;
 import quarterturn.session.Dialogue;
@@ -119,8 +119,8 @@ public final class ScriptFace {
     return taken(dialogue) ? null : left(session);
   }
 
-  /** Takes a teacher's orders until the script leaves the board; returns the exit status. */
-  public int board(BoardDialogue dialogue) throws IOException {
+  /** Takes a teacher's orders until the script leaves the desk; returns the exit status. */
+  public int desk(DeskDialogue dialogue) throws IOException {
     try (EverySecond looks = EverySecond.begin("follow the lesson", () -> news(dialogue))) {
       print(QuestionJson.of(dialogue.question()));
       tell(dialogue.show());
@@ -133,8 +133,8 @@ public final class ScriptFace {
     return ExitStatus.DONE;
   }
 
-  /** Gives a line to a board and asks what its order still needs; false where the script leaves. */
-  private boolean ordered(BoardDialogue dialogue, TypedLines.Line line) throws IOException {
+  /** Gives a line to a desk and asks what its order still needs; false where the script leaves. */
+  private boolean ordered(DeskDialogue dialogue, TypedLines.Line line) throws IOException {
     synchronized (dialogue) {
       boolean stays = taken(dialogue, line);
       news(dialogue);
@@ -145,7 +145,7 @@ public final class ScriptFace {
     }
   }
 
-  private void news(BoardDialogue dialogue) {
+  private void news(DeskDialogue dialogue) {
     synchronized (dialogue) {
       tell(dialogue.news());
     }

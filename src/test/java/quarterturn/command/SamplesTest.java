@@ -192,7 +192,7 @@ class SamplesTest {
     }
     String typed = "show\nshow left\nshow right\nspread\norders\nquit\n";
     assertThat(run(then, typed, "lesson", "board", lesson, "--plain", "--name", "looker"))
-        .isEqualTo(export("lesson-board.txt"));
+        .isEqualTo(Reworded.now(export("lesson-board.txt")));
   }
 
   @Test

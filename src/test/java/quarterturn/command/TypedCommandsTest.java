@@ -111,7 +111,7 @@ class TypedCommandsTest {
     assertWithMessage(planned.err()).that(commands(planned.out())).hasSize(2);
     commands(planned.out()).forEach(TypedCommandsTest::parses);
     Captured nowhere =
-        run("", in("lesson", "board", folder.resolve("no lesson").toString(), "--plain"));
+        run("", in("lesson", "desk", folder.resolve("no lesson").toString(), "--plain"));
     assertThat(commands(nowhere.err())).hasSize(1);
     commands(nowhere.err()).forEach(TypedCommandsTest::parses);
   }

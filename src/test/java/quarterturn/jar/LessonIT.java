@@ -127,11 +127,10 @@ class LessonIT {
     WriterLog log = left();
     String id = requireNonNull(log.header()).lesson();
     Keep stop = BenchLesson.of("left", Level.WORKED, log.events()).keptBy().get(0);
-    WriterLog.Header header = new WriterLog.Header(id, "board", WriterLog.Part.BOARD);
-    try (WriterFile board = WriterFile.create(lesson, header)) {
+    WriterLog.Header header = new WriterLog.Header(id, "desk", WriterLog.Part.BOARD);
+    try (WriterFile desk = WriterFile.create(lesson, header)) {
       Order order = new Order.Release(stop.ref(), stop.value());
-      board.append(
-          List.of(new LessonEvent.Ordered(Instant.now().minusSeconds(600), "left", order)));
+      desk.append(List.of(new LessonEvent.Ordered(Instant.now().minusSeconds(600), "left", order)));
     }
   }
 

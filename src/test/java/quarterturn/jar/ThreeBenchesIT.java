@@ -15,8 +15,8 @@ import quarterturn.lesson.store.LessonFolder;
 import quarterturn.lesson.store.WriterLog;
 
 /**
- * A whole lesson in the real jar: three benches and a board on one folder, one of the benches
- * killed on the way. The necks are invented.
+ * A whole lesson in the real jar: three benches and a desk on one folder, one of the benches killed
+ * on the way. The necks are invented.
  */
 class ThreeBenchesIT {
   private static final String SEEN = "What the gauges show";
@@ -93,7 +93,7 @@ class ThreeBenchesIT {
             "--neck=middle=" + NECKS.get("middle"),
             "--neck=right=" + NECKS.get("right"));
     assertThat(made.status()).isEqualTo(0);
-    try (JarProcess board = JarProcess.start(List.of("lesson", "board", lesson().toString()))) {
+    try (JarProcess desk = JarProcess.start(List.of("lesson", "desk", lesson().toString()))) {
       for (String name : List.of("left", "middle", "right")) {
         join(name);
       }
@@ -101,36 +101,36 @@ class ThreeBenchesIT {
         toThePrediction(jar);
       }
       bench("right").send("stop the leaf is bent");
-      board.lineWith("the leaf is bent");
+      desk.lineWith("the leaf is bent");
       for (String name : List.of("left", "middle")) {
         bench(name).send("0.4 it looks so");
         unseenUpTo(bench(name), "HOLD POINT");
       }
       bench("middle").kill();
-      board.send("release left");
-      board.lineWith("Released left");
+      desk.send("release left");
+      desk.lineWith("Released left");
       readAndReflect(bench("left"));
       join("middle");
       bench("middle").lineWith("goes on where it was with middle-student");
       unseenUpTo(bench("middle"), "HOLD POINT");
-      board.send("release middle");
-      board.lineWith("Released middle");
+      desk.send("release middle");
+      desk.lineWith("Released middle");
       readAndReflect(bench("middle"));
-      board.send("release right");
-      board.lineWith("Released right: the stop");
+      desk.send("release right");
+      desk.lineWith("Released right: the stop");
       bench("right").lineWith("The teacher lets this bench go on.");
       bench("right").send("0.4 it looks so");
       unseenUpTo(bench("right"), "HOLD POINT");
-      board.send("release right");
+      desk.send("release right");
       readAndReflect(bench("right"));
       for (JarProcess jar : benches.values()) {
         unseenUpTo(jar, "Predict it before you take it.");
       }
-      board.send("end");
-      board.send("yes");
-      board.lineWith("The sheets are in");
-      board.send("quit");
-      assertThat(board.ended().status()).isEqualTo(0);
+      desk.send("end");
+      desk.send("yes");
+      desk.lineWith("The sheets are in");
+      desk.send("quit");
+      assertThat(desk.ended().status()).isEqualTo(0);
       for (JarProcess jar : benches.values()) {
         assertThat(jar.end().status()).isEqualTo(0);
       }
@@ -139,7 +139,7 @@ class ThreeBenchesIT {
         jar.close();
       }
     }
-    String sheet = Files.readString(lesson().resolve("sheets-board/class.txt"));
+    String sheet = Files.readString(lesson().resolve("sheets-desk/class.txt"));
     assertThat(sheet).contains("left-student");
     assertThat(sheet).contains("middle-student");
     assertThat(sheet).contains("right-student");

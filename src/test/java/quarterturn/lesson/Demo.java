@@ -105,7 +105,7 @@ public final class Demo {
     return log(LESSON, writer, WriterLog.Part.BENCH, events);
   }
 
-  public static WriterLog board(String writer, LessonEvent... events) {
+  public static WriterLog desk(String writer, LessonEvent... events) {
     return log(LESSON, writer, WriterLog.Part.BOARD, events);
   }
 

@@ -68,7 +68,7 @@ public final class DemoCourse implements BenchSessions {
   public static void release(LessonSession session, Path folder) throws Exception {
     Keep keep = session.lesson().keptBy().get(0);
     WriterLog.Header header =
-        new WriterLog.Header(session.plan().lesson(), "board", WriterLog.Part.BOARD);
+        new WriterLog.Header(session.plan().lesson(), "desk", WriterLog.Part.BOARD);
     try (WriterFile file = WriterFile.create(folder, header)) {
       Order order = new Order.Release(keep.ref(), keep.value());
       file.append(List.of(new LessonEvent.Ordered(T, "left", order)));

@@ -17,14 +17,14 @@ import quarterturn.lesson.store.PlanFile;
 import quarterturn.lesson.store.WriterFile;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.student.LessonBench;
-import quarterturn.lesson.teacher.BoardView;
+import quarterturn.lesson.teacher.DeskView;
 import quarterturn.lesson.teacher.Sight;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /**
  * A lesson of our own invention in its middle: three benches, whose clocks are ten minutes apart
- * each, and a board. The red bench waits for its turn to be released, the blue one was stopped, at
+ * each, and a desk. The red bench waits for its turn to be released, the blue one was stopped, at
  * the green one three have read a gap blind.
  */
 public final class InventedLesson {
@@ -116,10 +116,10 @@ public final class InventedLesson {
     Value read = new Value.Gap(new Bracket(0.60, 0.65));
     w.then(new LessonEvent.Shown(w.at, 6), new LessonEvent.Resulted(w.at, 6, read)).pass(2);
     w.then(reflected(w.at, 6, "Ana", "The forward bow shows at the middle.", false));
-    w.then(reflected(w.at, 6, "Ben", "I looked at the strings, not at the board.", true));
+    w.then(reflected(w.at, 6, "Ben", "I looked at the strings, not at the fingerboard.", true));
     w.then(
         new LessonEvent.Accepted(
-            w.at, new Ref("board", 1), new Order.SetLevel("Ben", Level.LAST_MISSING, true)));
+            w.at, new Ref("desk", 1), new Order.SetLevel("Ben", Level.LAST_MISSING, true)));
     w.at("turn", "The turn", 3).opened("turn", "The turn", 3, true, false);
     w.expects(15, "Ana", Direction.MORE, 0.125, "Tightening pulls the bow flat.");
     w.expects(15, "Ben", Direction.MORE, 0.25, "It is far out.");
@@ -157,7 +157,7 @@ public final class InventedLesson {
     return w.events;
   }
 
-  private static List<LessonEvent> board() {
+  private static List<LessonEvent> desk() {
     Order level = new Order.SetLevel("Ben", Level.LAST_MISSING, true);
     return List.of(new LessonEvent.Ordered(Demo.T, "red", level));
   }
@@ -168,22 +168,22 @@ public final class InventedLesson {
         log("red", WriterLog.Part.BENCH, red()),
         log("blue", WriterLog.Part.BENCH, blue()),
         log("green", WriterLog.Part.BENCH, green()),
-        log("board", WriterLog.Part.BOARD, board()));
+        log("desk", WriterLog.Part.BOARD, desk()));
   }
 
   private static WriterLog log(String writer, WriterLog.Part part, List<LessonEvent> events) {
     return new WriterLog(new WriterLog.Header(ID, writer, part), events, null, 0);
   }
 
-  /** What a board sees of it, the red bench just heard of. */
+  /** What a desk sees of it, the red bench just heard of. */
   public static Sight sight() {
     return sight(logs());
   }
 
-  /** What a board sees of some files. */
+  /** What a desk sees of some files. */
   public static Sight sight(List<WriterLog> logs) {
     Map<String, Instant> grown = new TreeMap<>(Map.of("red", NOW.minusSeconds(4)));
-    return new Sight(PLAN, "board", NOW, BoardView.of(PLAN, logs), grown, List.of(), "");
+    return new Sight(PLAN, "desk", NOW, DeskView.of(PLAN, logs), grown, List.of(), "");
   }
 
   /** Some files, with events added to those of one writer. */
@@ -238,7 +238,7 @@ public final class InventedLesson {
     }
   }
 
-  /** Makes it in a folder and plays its benches for a while, to look at a board by hand. */
+  /** Makes it in a folder and plays its benches for a while, to look at a desk by hand. */
   public static void main(String[] args) throws Exception {
     Path folder = Path.of(args[0]);
     write(folder);

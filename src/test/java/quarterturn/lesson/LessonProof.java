@@ -8,7 +8,7 @@ import quarterturn.lesson.store.WriterLog;
 /**
  * Proves from the files alone that a bench kept to the order of a lesson, or refutes it: nothing
  * was shown before every prediction was locked, no hidden reading before all were in, nothing went
- * on that was stopped or held, and every order that was taken was given, by a board, as it stands.
+ * on that was stopped or held, and every order that was taken was given, by a desk, as it stands.
  */
 public final class LessonProof {
   private LessonProof() {}
@@ -19,7 +19,7 @@ public final class LessonProof {
   /**
    * What speaks against a bench's file; nothing where it is proven.
    *
-   * @param all the files at hand; where a board's is not among them, its orders are not looked up
+   * @param all the files at hand; where a desk's is not among them, its orders are not looked up
    */
   public static List<Objection> of(WriterLog bench, List<WriterLog> all) {
     List<Objection> out = new ArrayList<>();
@@ -52,7 +52,7 @@ public final class LessonProof {
         Order order = WriterLog.orders(bench, List.of(log)).get(accepted.ref());
         return accepted.order().equals(order)
             ? null
-            : "The board " + accepted.ref().writer() + " gave no such order.";
+            : "The desk " + accepted.ref().writer() + " gave no such order.";
       }
     }
     return null;

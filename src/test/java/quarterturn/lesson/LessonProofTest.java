@@ -94,13 +94,12 @@ class LessonProofTest {
   }
 
   @Test
-  void aReleaseThatNoBoardGaveIsRefuted() {
+  void aReleaseThatNoDeskGaveIsRefuted() {
     Order order = new Order.Release(new Ref(BENCH, 1), Value.NONE);
-    LessonEvent accepted = new LessonEvent.Accepted(T, new Ref("board-a", 1), order);
+    LessonEvent accepted = new LessonEvent.Accepted(T, new Ref("desk-a", 1), order);
     WriterLog bench = Demo.bench(BENCH, STOPPED, accepted);
-    WriterLog gave = Demo.board("board-a", Demo.release(new Ref(BENCH, 1), Value.NONE));
-    WriterLog other =
-        Demo.board("board-a", new LessonEvent.Ordered(T, BENCH, new Order.Hold("no")));
+    WriterLog gave = Demo.desk("desk-a", Demo.release(new Ref(BENCH, 1), Value.NONE));
+    WriterLog other = Demo.desk("desk-a", new LessonEvent.Ordered(T, BENCH, new Order.Hold("no")));
     assertThat(LessonProof.of(bench, List.of(bench, gave))).isEmpty();
     assertThat(LessonProof.of(bench, List.of(bench))).isEmpty();
     assertThat(LessonProof.of(bench, List.of(bench, other)).get(0).why()).contains("no such order");

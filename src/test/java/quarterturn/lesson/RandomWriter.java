@@ -10,7 +10,7 @@ import java.util.Random;
 import quarterturn.lesson.store.WriterFile;
 import quarterturn.lesson.store.WriterLog;
 
-/** What is alike in a bench and a board that do this and that: a wrong clock, and crashes. */
+/** What is alike in a bench and a desk that do this and that: a wrong clock, and crashes. */
 public abstract class RandomWriter {
   public final Random random;
   public final String writer;

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.jar.Packaged;
 
-/** A bench and a board of a lesson at two terminals, in the real jar. The neck is invented. */
+/** A bench and a desk of a lesson at two terminals, in the real jar. The neck is invented. */
 class LessonScreenIT {
   @TempDir Path folder;
 
@@ -21,12 +21,12 @@ class LessonScreenIT {
   }
 
   @Test
-  void aBenchPredictsAndTheBoardSeesItAndItsStop() throws Exception {
+  void aBenchPredictsAndTheDeskSeesItAndItsStop() throws Exception {
     String plan = folder.resolve("lesson").toString();
     try (PtyScreen made = lesson("new", plan, "--procedure=relief-check", "--neck=too-much")) {
       assertThat(made.exitStatus()).isEqualTo(0);
     }
-    try (PtyScreen board = lesson("board", plan);
+    try (PtyScreen desk = lesson("desk", plan);
         PtyScreen bench = lesson("join", plan, "--bench=left", "--as=Ana")) {
       bench.waitFor("Keep it").keys("\r");
       bench.waitFor("Press u").keys("u");
@@ -34,12 +34,12 @@ class LessonScreenIT {
       bench.waitFor("It is over").keys("\r");
       bench.waitFor("Predict first");
       assertThat(bench.text()).doesNotContain("What the gauges show");
-      board.waitFor("Ana");
+      desk.waitFor("Ana");
       // The stop works before the time to think is over.
       bench.keys("\u001b[19~").waitFor("To stop is always right").keys("the leaf is bent\r");
       bench.waitFor("STOPPED");
-      board.waitFor("STOPPED").keys("?");
-      board.waitFor("back").keys("\u001b");
+      desk.waitFor("STOPPED").keys("?");
+      desk.waitFor("back").keys("\u001b");
     }
   }
 }

@@ -58,9 +58,9 @@ class ResizeTest {
                 Invented.overview(1, List.of(), 0),
                 width,
                 height));
-    BoardModel board = BoardModel.of(InventedLesson.sight());
+    DeskModel desk = DeskModel.of(InventedLesson.sight());
     Dates dates = new Dates(ZoneOffset.UTC);
-    all.put("board", (width, height) -> BoardPage.draw(board, dates, width, height));
+    all.put("desk", (width, height) -> DeskPage.draw(desk, dates, width, height));
     for (PageTest.View view : PageTest.views()) {
       if (PAGES.contains(view.name())) {
         all.put(

@@ -21,8 +21,8 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.DemoCourse;
 import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.student.LessonSession;
-import quarterturn.lesson.teacher.Board;
-import quarterturn.lesson.teacher.BoardDialogue;
+import quarterturn.lesson.teacher.Desk;
+import quarterturn.lesson.teacher.DeskDialogue;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.Practice;
 import quarterturn.session.Dialogue;
@@ -94,18 +94,18 @@ class ScriptQuestionsTest {
     happened(example);
   }
 
-  private Board board() throws Exception {
+  private Desk desk() throws Exception {
     InventedLesson.write(folder);
     Clock clock = Clock.fixed(InventedLesson.NOW, ZoneOffset.UTC);
-    return Board.open(folder, "board", clock, (plan, logs) -> folder);
+    return Desk.open(folder, "desk", clock, (plan, logs) -> folder);
   }
 
   @Test
   void aTeacherGivesOrders() throws Exception {
     List<String> example = example(3);
-    try (Board board = board()) {
-      BoardDialogue dialogue = new BoardDialogue(board, new Dates(ZoneOffset.UTC));
-      assertThat(new ScriptFace(typed(example), out).board(dialogue)).isEqualTo(ExitStatus.DONE);
+    try (Desk desk = desk()) {
+      DeskDialogue dialogue = new DeskDialogue(desk, new Dates(ZoneOffset.UTC));
+      assertThat(new ScriptFace(typed(example), out).desk(dialogue)).isEqualTo(ExitStatus.DONE);
     }
     happened(example);
   }
@@ -114,10 +114,10 @@ class ScriptQuestionsTest {
   @Test
   void whatHappensAtTheBenchesIsToldByItself() throws Exception {
     PipedOutputStream script = new PipedOutputStream();
-    try (Board board = board();
+    try (Desk desk = desk();
         PipedInputStream in = new PipedInputStream(script)) {
-      BoardDialogue dialogue = new BoardDialogue(board, new Dates(ZoneOffset.UTC));
-      FutureTask<Integer> face = new FutureTask<>(() -> new ScriptFace(in, out).board(dialogue));
+      DeskDialogue dialogue = new DeskDialogue(desk, new Dates(ZoneOffset.UTC));
+      FutureTask<Integer> face = new FutureTask<>(() -> new ScriptFace(in, out).desk(dialogue));
       new Thread(face).start();
       script.write("{\"answer\":\"release blue\"}\n".getBytes(StandardCharsets.UTF_8));
       script.flush();
@@ -127,7 +127,7 @@ class ScriptQuestionsTest {
       script.close();
       assertThat(face.get()).isEqualTo(ExitStatus.DONE);
     }
-    said("{\"left\":\"The board is left;");
+    said("{\"left\":\"The desk is left;");
   }
 
   /** Waits, at most a minute, until something has been said. */

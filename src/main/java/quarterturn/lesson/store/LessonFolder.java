@@ -13,7 +13,7 @@ import quarterturn.session.journal.LogFormat;
 import quarterturn.unit.Printable;
 
 /**
- * A lesson's folder: {@code lesson.yaml} and one {@code WRITER.jsonl} of each bench and board. It
+ * A lesson's folder: {@code lesson.yaml} and one {@code WRITER.jsonl} of each bench and desk. It
  * may be shared or synced, since each file has one writer only.
  */
 public final class LessonFolder {

@@ -73,7 +73,7 @@ public final class WriterFile extends EventFile<LessonEvent, WriterLog> {
         file.close();
         throw new NotUnderstoodException(
             writer
-                + (part == WriterLog.Part.BENCH ? " is the teacher's board" : " is a bench")
+                + (part == WriterLog.Part.BENCH ? " is the teacher's desk" : " is a bench")
                 + " of this folder; choose another name");
       }
       file.close();

@@ -25,7 +25,7 @@ public record WriterLog(
   public static final LogFormat<Header, LessonEvent, WriterLog> FORMAT =
       new LogFormat<>(
           "a lesson's file",
-          "bench or board in it; join the lesson anew",
+          "bench or desk in it; join the lesson anew",
           "Join the lesson anew under another name.",
           new Shapes()
               .words(Part.class, Part::word)
@@ -36,7 +36,7 @@ public record WriterLog(
           name -> "Go on with the same command as before.",
           WriterLog::new);
 
-  /** The kinds of writer: a bench or a board. */
+  /** The kinds of writer: a bench or a desk, which is written "board". */
   public enum Part implements Worded {
     BENCH,
     BOARD
@@ -81,7 +81,7 @@ public record WriterLog(
     return events.stream().filter(kind::isInstance).map(kind::cast);
   }
 
-  /** The orders for a bench in all boards' files, by who gave them and in which order. */
+  /** The orders for a bench in all desks' files, by who gave them and in which order. */
   public static Map<Ref, Order> orders(String bench, List<WriterLog> logs) {
     Map<Ref, Order> out = new TreeMap<>();
     for (WriterLog log : logs) {

@@ -1,6 +1,6 @@
 /**
  * Floor 6: a lesson's folder and the files in it: the plan, and one file of events for each bench
- * and board. What the events mean is in {@code lesson}.
+ * and desk. What the events mean is in {@code lesson}.
  */
 @NullMarked
 package quarterturn.lesson.store;

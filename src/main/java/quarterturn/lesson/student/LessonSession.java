@@ -43,7 +43,7 @@ import quarterturn.unit.Bracket;
  * prompt is given out only when nothing comes before it, so that no face can show a reading early.
  *
  * <p>An answer goes on record in the session first. What came of it is read from that record and
- * written into the lesson, after a crash as at any other time. One thread may look for the board's
+ * written into the lesson, after a crash as at any other time. One thread may look for the desk's
  * orders while another answers.
  */
 public final class LessonSession implements Bench, Closeable {
@@ -146,7 +146,7 @@ public final class LessonSession implements Bench, Closeable {
     }
   }
 
-  /** Takes the boards' orders, and says now and then that the bench is there. */
+  /** Takes the desks' orders, and says now and then that the bench is there. */
   public synchronized void look() throws RefusedException, IOException {
     try {
       Map<String, Long> now = LessonFolder.lengths(folder, lesson().bench());

@@ -33,11 +33,11 @@ public record BenchRecord(
 
   /** Every bench of the lesson, by their ids. */
   public static List<BenchRecord> of(Plan plan, List<WriterLog> logs) {
-    return BoardView.benches(plan, logs).stream().map(log -> of(log, plan.level())).toList();
+    return DeskView.benches(plan, logs).stream().map(log -> of(log, plan.level())).toList();
   }
 
   private static BenchRecord of(WriterLog log, Level begin) {
-    BenchLesson lesson = BenchLesson.of(BoardView.writer(log), begin, log.events());
+    BenchLesson lesson = BenchLesson.of(DeskView.writer(log), begin, log.events());
     Map<Ref, Instant> taken = new HashMap<>();
     log.all(LessonEvent.Accepted.class).forEach(e -> taken.putIfAbsent(e.ref(), e.at()));
     List<Kept> kept = new ArrayList<>();

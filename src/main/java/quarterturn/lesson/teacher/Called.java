@@ -16,17 +16,17 @@ public final class Called {
   private Called() {}
 
   /** A bench, and what was typed after its name. */
-  public record Bench(BoardView.Row row, String rest) {}
+  public record Bench(DeskView.Row row, String rest) {}
 
   /** A student at a bench, and what was typed after the name. */
-  public record Student(BoardView.Row row, String name, String rest) {}
+  public record Student(DeskView.Row row, String name, String rest) {}
 
   /**
    * The bench that {@code typed} begins with, by its name or its id.
    *
    * @throws RefusedException naming those there are
    */
-  public static Bench bench(List<BoardView.Row> rows, String typed) throws RefusedException {
+  public static Bench bench(List<DeskView.Row> rows, String typed) throws RefusedException {
     List<Bench> found = benches(rows, typed);
     if (found.size() == 1) {
       return found.get(0);
@@ -50,7 +50,7 @@ public final class Called {
    *
    * @throws RefusedException naming those there are
    */
-  public static Student student(List<BoardView.Row> rows, String typed) throws RefusedException {
+  public static Student student(List<DeskView.Row> rows, String typed) throws RefusedException {
     List<Student> found = longest(students(rows, typed));
     for (Bench bench : benches(rows, typed)) {
       List<Student> there = longest(students(List.of(bench.row()), bench.rest()));
@@ -81,7 +81,7 @@ public final class Called {
   }
 
   /** A bench's name as it can be shown. */
-  public static String name(BoardView.Row row) {
+  public static String name(DeskView.Row row) {
     return Printable.of(row.bench().name());
   }
 
@@ -89,10 +89,10 @@ public final class Called {
     return student.row().bench().students().contains(student.name());
   }
 
-  private static List<Bench> benches(List<BoardView.Row> rows, String typed) {
+  private static List<Bench> benches(List<DeskView.Row> rows, String typed) {
     List<Bench> found = new ArrayList<>();
     int most = 0;
-    for (BoardView.Row row : rows) {
+    for (DeskView.Row row : rows) {
       for (String name : List.of(row.bench().name(), row.bench().bench())) {
         String rest = after(typed, name);
         int length = Printable.of(name).strip().length();
@@ -109,9 +109,9 @@ public final class Called {
     return found;
   }
 
-  private static List<Student> students(List<BoardView.Row> rows, String typed) {
+  private static List<Student> students(List<DeskView.Row> rows, String typed) {
     List<Student> found = new ArrayList<>();
-    for (BoardView.Row row : rows) {
+    for (DeskView.Row row : rows) {
       for (String name : row.bench().levels().keySet()) {
         String rest = after(typed, name);
         if (rest != null) {

@@ -54,7 +54,7 @@ public final class ReadBack {
   }
 
   /**
-   * An example of how a value of this kind is written; never the value itself, which the board does
+   * An example of how a value of this kind is written; never the value itself, which the desk does
    * not tell.
    */
   public static String example(Value kept) {

@@ -98,10 +98,10 @@ public final class Roster {
    */
   public static List<Share> of(Plan plan, List<WriterLog> logs, Set<String> saddleSteps) {
     List<Share> out = new ArrayList<>();
-    for (WriterLog log : BoardView.benches(plan, logs)) {
-      BenchLesson lesson = BenchLesson.of(BoardView.writer(log), plan.level(), log.events());
+    for (WriterLog log : DeskView.benches(plan, logs)) {
+      BenchLesson lesson = BenchLesson.of(DeskView.writer(log), plan.level(), log.events());
       Roster roster = new Roster(lesson.name(), saddleSteps);
-      BenchLesson before = BenchLesson.empty(BoardView.writer(log), plan.level());
+      BenchLesson before = BenchLesson.empty(DeskView.writer(log), plan.level());
       for (LessonEvent event : log.events()) {
         BenchLesson after = before.after(event);
         roster.take(event, before, after);

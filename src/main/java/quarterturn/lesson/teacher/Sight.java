@@ -10,32 +10,31 @@ import quarterturn.lesson.Order;
 import quarterturn.lesson.Plan;
 
 /**
- * What a board shows at one moment.
+ * What a desk shows at one moment.
  *
- * @param board its name
- * @param now by the board's clock
- * @param grown when this board saw a bench's file grow, by its own clock; no two clocks are
- *     compared
+ * @param desk its name
+ * @param now by the desk's clock
+ * @param grown when this desk saw a bench's file grow, by its own clock; no two clocks are compared
  * @param notices what is wrong with files right now
  * @param sheets where the sheets are, or why they could not be written; empty before
  */
 public record Sight(
     Plan plan,
-    String board,
+    String desk,
     Instant now,
-    BoardView view,
+    DeskView view,
     Map<String, Instant> grown,
     List<String> notices,
     String sheets) {
   /** The row of a bench, or null. */
-  public BoardView.@Nullable Row row(String bench) {
+  public DeskView.@Nullable Row row(String bench) {
     return view.rows().stream()
         .filter(r -> r.bench().bench().equals(bench))
         .findFirst()
         .orElse(null);
   }
 
-  /** Whether a board has ended the lesson. */
+  /** Whether a desk has ended the lesson. */
   public boolean ended() {
     return view.given().stream().anyMatch(g -> g.order() instanceof Order.End);
   }
@@ -45,8 +44,8 @@ public record Sight(
     return !view.rows().isEmpty() && view.rows().stream().allMatch(r -> r.bench().over());
   }
 
-  /** What keeps a bench and no board has released yet, stops first. */
-  public List<Keep> toRelease(BoardView.Row row) {
+  /** What keeps a bench and no desk has released yet, stops first. */
+  public List<Keep> toRelease(DeskView.Row row) {
     return row.releases().stream().filter(keep -> pending(row, keep) == null).toList();
   }
 
@@ -54,11 +53,11 @@ public record Sight(
    * The order that will release a bench once the bench looks, or null; an order the bench will
    * refuse does not count.
    */
-  public BoardView.@Nullable Given pending(BoardView.Row row, Keep keep) {
-    for (BoardView.Given given : view.given()) {
+  public DeskView.@Nullable Given pending(DeskView.Row row, Keep keep) {
+    for (DeskView.Given given : view.given()) {
       if (given.order() instanceof Order.Release release
           && release.keeps().equals(keep.ref())
-          && BoardView.NOT_SEEN.equals(given.answers().get(row.bench().bench()))
+          && DeskView.NOT_SEEN.equals(given.answers().get(row.bench().bench()))
           && Acceptance.refusal(row.bench(), release) == null) {
         return given;
       }
@@ -67,9 +66,7 @@ public record Sight(
   }
 
   /** The orders that some bench has not answered. */
-  public List<BoardView.Given> unanswered() {
-    return view.given().stream()
-        .filter(g -> g.answers().containsValue(BoardView.NOT_SEEN))
-        .toList();
+  public List<DeskView.Given> unanswered() {
+    return view.given().stream().filter(g -> g.answers().containsValue(DeskView.NOT_SEEN)).toList();
   }
 }

@@ -54,14 +54,14 @@ public record StudentRecord(
    *
    * @param at by the bench's clock
    * @param spot where the bench was, or null
-   * @param byTeacher whether a board set it
+   * @param byTeacher whether a desk set it
    */
   public record Stood(
       String bench, Instant at, @Nullable Spot spot, Levels.Standing standing, boolean byTeacher) {}
 
   /** Everybody who sat at a bench of this lesson, in the order of their names. */
   public static List<StudentRecord> of(Plan plan, List<WriterLog> logs) {
-    List<WriterLog> benches = BoardView.benches(plan, logs);
+    List<WriterLog> benches = DeskView.benches(plan, logs);
     return benches.stream()
         .flatMap(bench -> bench.all(LessonEvent.Came.class).map(LessonEvent.Came::student))
         .distinct()
@@ -96,7 +96,7 @@ public record StudentRecord(
     }
 
     void read(WriterLog log, Level begin) {
-      BenchLesson lesson = BenchLesson.empty(BoardView.writer(log), begin);
+      BenchLesson lesson = BenchLesson.empty(DeskView.writer(log), begin);
       List<Stood> stood = new ArrayList<>();
       List<LessonEvent.Reflected> reflected =
           log.all(LessonEvent.Reflected.class).filter(e -> e.student().equals(student)).toList();

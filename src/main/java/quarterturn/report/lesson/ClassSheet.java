@@ -12,8 +12,8 @@ import quarterturn.lesson.Spread;
 import quarterturn.lesson.StepSpread;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.teacher.BenchRecord;
-import quarterturn.lesson.teacher.BoardView;
-import quarterturn.lesson.teacher.BoardWords;
+import quarterturn.lesson.teacher.DeskView;
+import quarterturn.lesson.teacher.DeskWords;
 import quarterturn.lesson.teacher.Roster;
 import quarterturn.lesson.teacher.StudentRecord;
 import quarterturn.report.sheet.SheetCsv;
@@ -41,7 +41,7 @@ final class ClassSheet {
     this.plan = plan;
     this.benches = BenchRecord.of(plan, logs);
     this.students = StudentRecord.of(plan, logs);
-    this.spreads = BoardView.of(plan, logs).spreads();
+    this.spreads = DeskView.of(plan, logs).spreads();
   }
 
   /**
@@ -110,7 +110,7 @@ final class ClassSheet {
   private SheetPart.Block spread() {
     List<String> points = new ArrayList<>();
     for (StepSpread spread : spreads) {
-      List<String> words = BoardWords.spread(spread);
+      List<String> words = DeskWords.spread(spread);
       String said = words.isEmpty() ? "Nothing yet." : String.join(" ", words);
       points.add(titles.title(spread.step()) + ". " + said);
     }

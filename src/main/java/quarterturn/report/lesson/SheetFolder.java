@@ -15,13 +15,13 @@ public final class SheetFolder {
   private SheetFolder() {}
 
   /**
-   * Writes the sheets into a new folder beside the benches' files: {@code sheets-BOARD}, with a
+   * Writes the sheets into a new folder beside the benches' files: {@code sheets-DESK}, with a
    * number added where that exists.
    */
-  public static Path write(Path lesson, String board, List<LessonSheets.File> files)
+  public static Path write(Path lesson, String desk, List<LessonSheets.File> files)
       throws IOException {
     for (int n = 1; n < MOST; n++) {
-      Path folder = lesson.resolve("sheets-" + board + (n == 1 ? "" : "-" + n));
+      Path folder = lesson.resolve("sheets-" + desk + (n == 1 ? "" : "-" + n));
       try {
         Files.createDirectory(folder);
         into(folder, files);

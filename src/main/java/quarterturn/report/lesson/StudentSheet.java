@@ -11,7 +11,7 @@ import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Value;
-import quarterturn.lesson.teacher.BoardWords;
+import quarterturn.lesson.teacher.DeskWords;
 import quarterturn.lesson.teacher.Roster;
 import quarterturn.lesson.teacher.StudentRecord;
 import quarterturn.lesson.teacher.StudentRecord.Tried;
@@ -187,7 +187,7 @@ final class StudentSheet {
         stood.bench(),
         dates.clock(stood.at()),
         stood.spot() == null ? "" : titles.title(stood.spot().key()),
-        BoardWords.level(stood.standing()),
+        DeskWords.level(stood.standing()),
         stood.byTeacher() ? "the teacher" : "");
   }
 }

@@ -21,10 +21,10 @@ import quarterturn.lesson.Demo;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.LessonProof;
 import quarterturn.lesson.RandomBench;
-import quarterturn.lesson.RandomBoard;
-import quarterturn.lesson.teacher.BoardView;
+import quarterturn.lesson.RandomDesk;
+import quarterturn.lesson.teacher.DeskView;
 
-/** Three benches and two boards in any order, with crashes, late joins and wrong clocks. */
+/** Three benches and two desks in any order, with crashes, late joins and wrong clocks. */
 @Tag("slow")
 class InterleavingTest {
   private static final int MOVES = 350;
@@ -43,33 +43,32 @@ class InterleavingTest {
     for (int i = 0; i < 3; i++) {
       benches.add(new RandomBench(folder, "bench-" + (char) ('a' + i), random));
     }
-    List<RandomBoard> boards =
-        List.of(
-            new RandomBoard(folder, "board-a", random), new RandomBoard(folder, "board-b", random));
+    List<RandomDesk> desks =
+        List.of(new RandomDesk(folder, "desk-a", random), new RandomDesk(folder, "desk-b", random));
     for (int move = 0; move < MOVES; move++) {
       // One bench joins late.
       int who = random.nextInt(move < MOVES / 3 ? 2 : 3);
       List<WriterLog> seen = LessonFolder.read(folder).logs();
       Collections.shuffle(seen = new ArrayList<>(seen), random);
       if (random.nextInt(4) == 0) {
-        boards.get(random.nextInt(2)).move(seen);
+        desks.get(random.nextInt(2)).move(seen);
       } else {
         benches.get(who).move(seen);
       }
     }
     List<WriterLog> logs = new ArrayList<>(LessonFolder.read(folder).logs());
-    BoardView view = BoardView.of(Demo.PLAN, logs);
+    DeskView view = DeskView.of(Demo.PLAN, logs);
     assertThat(view.rows()).hasSize(3);
     for (RandomBench bench : benches) {
-      assertThat(view.rows().stream().map(BoardView.Row::bench)).contains(bench.lesson());
+      assertThat(view.rows().stream().map(DeskView.Row::bench)).contains(bench.lesson());
       bench.close();
     }
-    for (RandomBoard board : boards) {
-      board.close();
+    for (RandomDesk desk : desks) {
+      desk.close();
     }
     for (int i = 0; i < 5; i++) {
       Collections.shuffle(logs, random);
-      assertThat(BoardView.of(Demo.PLAN, logs)).isEqualTo(view);
+      assertThat(DeskView.of(Demo.PLAN, logs)).isEqualTo(view);
     }
     int results = 0;
     for (WriterLog log : logs) {

@@ -62,13 +62,13 @@ class LostWriterFileTest {
   @Test
   void aBoardsOrdersKeepTheirNames() throws IOException {
     LessonEvent order = new LessonEvent.Ordered(T, BENCH, new Order.Hold("Wait."));
-    try (WriterFile file = open("board", WriterLog.Part.BOARD)) {
+    try (WriterFile file = open("desk", WriterLog.Part.BOARD)) {
       file.append(List.of(order));
-      Files.delete(folder.resolve("board.jsonl"));
+      Files.delete(folder.resolve("desk.jsonl"));
       assertThrows(DisplacedException.class, () -> file.append(List.of(order)));
     }
     assertThat(WriterLog.orders(BENCH, LessonFolder.read(folder).logs()).keySet())
-        .containsExactly(new Ref("board", 1), new Ref("board", 2));
+        .containsExactly(new Ref("desk", 1), new Ref("desk", 2));
   }
 
   @Test

@@ -27,7 +27,7 @@ import quarterturn.unit.Turn;
 class WriterLogTest {
   private static final WriterLog.Header HEADER =
       new WriterLog.Header(Demo.LESSON, BENCH, WriterLog.Part.BENCH);
-  private static final Ref REF = new Ref("board-b", 3);
+  private static final Ref REF = new Ref("desk-b", 3);
 
   private static final List<LessonEvent> EVERY_KIND =
       List.of(

@@ -116,7 +116,7 @@ class GatekeeperTest {
     assertThat(LessonRules.objection(lesson, Demo.resulted(round())))
         .contains("waits for the teacher");
     Ref ref = held.hold().ref();
-    Ref order = new Ref("board-a", 1);
+    Ref order = new Ref("desk-a", 1);
     Order wrong = new Order.Release(ref, new Value.Rod(Turn.EIGHTH.opposite()));
     assertThat(Acceptance.refusal(lesson, wrong)).isEqualTo(Refusal.VALUE_DIFFERS);
     assertThat(LessonRules.objection(lesson, new LessonEvent.Accepted(T, order, wrong)))
@@ -133,15 +133,15 @@ class GatekeeperTest {
     Moment reading = Demo.moment(Demo.measure(), 1, null);
     Gate.Stopped stopped = (Gate.Stopped) gate(reading);
     Order hold = new Order.Hold("Look here.");
-    happen(new LessonEvent.Accepted(T, new Ref("board-a", 1), hold));
+    happen(new LessonEvent.Accepted(T, new Ref("desk-a", 1), hold));
     assertThat(gate(reading)).isEqualTo(stopped);
     Order go = new Order.Release(stopped.stop().ref(), Value.NONE);
-    happen(new LessonEvent.Accepted(T, new Ref("board-a", 2), go));
+    happen(new LessonEvent.Accepted(T, new Ref("desk-a", 2), go));
     assertThat(((Gate.Held) gate(reading)).hold().what()).isEqualTo("Look here.");
-    Order on = new Order.Release(new Ref("board-a", 1), Value.NONE);
-    happen(new LessonEvent.Accepted(T, new Ref("board-b", 1), on));
+    Order on = new Order.Release(new Ref("desk-a", 1), Value.NONE);
+    happen(new LessonEvent.Accepted(T, new Ref("desk-b", 1), on));
     assertThat(gate(reading)).isInstanceOf(Gate.Predict.class);
-    happen(new LessonEvent.Accepted(T, new Ref("board-b", 2), new Order.End()));
+    happen(new LessonEvent.Accepted(T, new Ref("desk-b", 2), new Order.End()));
     assertThat(gate(reading)).isEqualTo(new Gate.Over());
   }
 

@@ -241,8 +241,8 @@ class StoredSessionsTest {
     assertThat(stopped.stop().what()).isEqualTo("the string creaks");
     RefusedException e = assertThrows(RefusedException.class, () -> session.answer(reading));
     assertThat(e).hasMessageThat().contains("has stopped");
-    release("board-a", plan, stopped.stop());
-    release("board-b", plan, stopped.stop());
+    release("desk-a", plan, stopped.stop());
+    release("desk-b", plan, stopped.stop());
     session.look();
     assertThat(session.gate()).isInstanceOf(Gate.Open.class);
     session.answer(reading);
@@ -260,8 +260,8 @@ class StoredSessionsTest {
     return requireNonNull(log.header()).writer();
   }
 
-  private void release(String board, Plan plan, Keep keep) throws Exception {
-    WriterLog.Header header = new WriterLog.Header(plan.lesson(), board, WriterLog.Part.BOARD);
+  private void release(String desk, Plan plan, Keep keep) throws Exception {
+    WriterLog.Header header = new WriterLog.Header(plan.lesson(), desk, WriterLog.Part.BOARD);
     try (WriterFile file = WriterFile.create(in, header)) {
       Order order = new Order.Release(keep.ref(), keep.value());
       // Ten minutes off: no clock decides.
@@ -333,7 +333,7 @@ class StoredSessionsTest {
     }
     assertThat(hold.value()).isInstanceOf(Value.Rod.class);
     assertThat(session.prompt()).isInstanceOf(Prompt.Tell.class);
-    release("board", plan, hold);
+    release("desk", plan, hold);
     session = join(plan);
     session.look();
     assertThat(session.gate()).isInstanceOf(Gate.Open.class);

@@ -13,8 +13,8 @@ import quarterturn.lesson.store.WriterLog;
 import quarterturn.session.RefusedException;
 
 class CalledTest {
-  private static final List<BoardView.Row> ROWS =
-      BoardView.of(
+  private static final List<DeskView.Row> ROWS =
+      DeskView.of(
               Demo.PLAN,
               List.of(
                   bench("a", "By the door", came("Ana"), came("Ben")),

@@ -79,7 +79,7 @@ class ReadBackTest {
     assertThrows(NotUnderstoodException.class, () -> ReadBack.of("twelve", NUMBER));
   }
 
-  /** An example that was the value would let the board tell what only the bench may. */
+  /** An example that was the value would let the desk tell what only the bench may. */
   @Test
   void noExampleIsTheValue() {
     Value loosen = new Value.Rod(new Turn(-3 / 16.0));

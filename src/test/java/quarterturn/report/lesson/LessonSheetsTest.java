@@ -177,7 +177,7 @@ class LessonSheetsTest {
             InventedLesson.logs(),
             "blue",
             new LessonEvent.Accepted(
-                at, new Ref("board", 9), new Order.Release(InventedLesson.BLUE_STOP, Value.NONE)),
+                at, new Ref("desk", 9), new Order.Release(InventedLesson.BLUE_STOP, Value.NONE)),
             new LessonEvent.Opened(
                 at, new Spot("relief", "read", "Measure", 3), false, true, null, 0.05, null),
             new LessonEvent.Predicted(

@@ -1,0 +1,98 @@
+package quarterturn.screen;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.teacher.DeskView;
+import quarterturn.lesson.teacher.Sight;
+import quarterturn.screen.state.Field;
+import quarterturn.session.Question;
+
+/**
+ * The state of a desk's screen.
+ *
+ * @param marked id of the bench that keys act on, or empty; the mark moves with its row
+ * @param asked the question for what an order needs, shown over everything else, or null
+ * @param field the text being typed
+ * @param pick index of the marked student of the bench
+ * @param scroll lines scrolled down in the open view
+ * @param message a hint, or what is new; empty for none
+ */
+record DeskModel(
+    Sight sight,
+    String marked,
+    DeskLayer layer,
+    @Nullable Question asked,
+    Field field,
+    int pick,
+    int scroll,
+    String message) {
+
+  static DeskModel of(Sight sight) {
+    return new DeskModel(sight, "", DeskLayer.NONE, null, Field.EMPTY, 0, 0, "")
+        .seeing(sight, null);
+  }
+
+  /** The model with newly read benches; the first row is marked if the marked bench is gone. */
+  DeskModel seeing(Sight now, @Nullable Question asks) {
+    boolean there = now.row(marked) != null;
+    List<DeskView.Row> rows = now.view().rows();
+    String mark = there ? marked : rows.isEmpty() ? "" : rows.get(0).bench().bench();
+    return Objects.equals(asks, asked)
+        ? new DeskModel(now, mark, layer, asks, field, pick, scroll, message)
+        : new DeskModel(now, mark, DeskLayer.NONE, asks, Field.EMPTY, 0, 0, message);
+  }
+
+  DeskModel saying(String words) {
+    return new DeskModel(sight, marked, layer, asked, field, pick, scroll, words);
+  }
+
+  DeskModel marking(String bench) {
+    return new DeskModel(sight, bench, layer, asked, field, pick, scroll, "");
+  }
+
+  /** The model with another view open over the benches. */
+  DeskModel with(DeskLayer other) {
+    return new DeskModel(sight, marked, other, null, Field.EMPTY, 0, 0, "");
+  }
+
+  DeskModel typing(Field typed) {
+    return new DeskModel(sight, marked, layer, asked, typed, pick, scroll, "");
+  }
+
+  DeskModel picking(int student) {
+    return new DeskModel(sight, marked, layer, asked, field, student, scroll, "");
+  }
+
+  /** The model scrolled to a line; a negative line is the first. */
+  DeskModel scrolledTo(int line) {
+    int from = Math.max(0, line);
+    return new DeskModel(sight, marked, layer, asked, field, pick, from, message);
+  }
+
+  /** The marked bench, or null where there is none. */
+  DeskView.@Nullable Row row() {
+    return sight.row(marked);
+  }
+
+  /** Index of the marked bench among the rows, or -1. */
+  int at() {
+    DeskView.Row row = row();
+    return row == null ? -1 : sight.view().rows().indexOf(row);
+  }
+
+  /** The students of the marked bench. */
+  List<String> students() {
+    DeskView.Row row = row();
+    return row == null ? List.of() : List.copyOf(new TreeMap<>(row.bench().levels()).keySet());
+  }
+
+  /** Name of the marked student, or empty. */
+  String student() {
+    List<String> students = students();
+    return students.isEmpty()
+        ? ""
+        : Objects.requireNonNull(students.get(Math.min(pick, students.size() - 1)));
+  }
+}
