@@ -85,6 +85,12 @@ final class LessonNew extends Placed {
   private List<String> students = List.of();
 
   @Option(
+      names = "--questions",
+      paramLabel = "MANY",
+      description = "How many of the procedures' questions are asked: few, some or all; else some.")
+  private @Nullable String questions;
+
+  @Option(
       names = "--next",
       description = "Follows the lesson that is in the folder; what was missed there comes back.")
   private boolean next;
@@ -126,6 +132,7 @@ final class LessonNew extends Placed {
     put(out, PlanPart.HOLDS, joined(holds));
     put(out, PlanPart.BLIND, blind ? "yes" : null);
     put(out, PlanPart.STUDENTS, joined(students));
+    put(out, PlanPart.QUESTIONS, questions);
     return out;
   }
 

@@ -15,6 +15,7 @@ import quarterturn.rehearsal.simulated.NamedNeck;
  * @param holds steps that wait for the teacher, each STEP or PROCEDURE/STEP
  * @param blind whether every student reads a gap for themselves
  * @param students who is expected; others may come too
+ * @param questions how many of the procedures' questions are asked
  */
 public record Plan(
     String lesson,
@@ -25,7 +26,8 @@ public record Plan(
     boolean everyTurn,
     List<String> holds,
     boolean blind,
-    List<String> students) {
+    List<String> students,
+    Questioning questions) {
   /** How a plan states that each rod turn waits for the teacher. */
   public static final String EVERY_TURN = "every turn";
 

@@ -54,7 +54,8 @@ public final class DemoCourse implements BenchSessions {
             true,
             List.of(),
             blind,
-            List.of());
+            List.of(),
+            Questioning.SOME);
     WriterLog.Header header = new WriterLog.Header(plan.lesson(), "left", WriterLog.Part.BENCH);
     LessonBench bench = LessonBench.at(WriterFile.create(folder, header), plan.level());
     for (String student : students) {

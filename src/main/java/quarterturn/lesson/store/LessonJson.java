@@ -28,7 +28,7 @@ final class LessonJson {
     shapes.object(Value.class, new ValueJson());
     shapes.inline(Spot.class, shapes.record(Spot.class, "procedure step part asked"));
     shapes.inline(
-        Prediction.class, shapes.record(Prediction.class, "direction size reason helped"));
+        Prediction.class, shapes.record(Prediction.class, "direction? size reason? helped"));
     shapes.object(
         Order.class,
         new KindsJson<Order>("order", shapes)
@@ -51,7 +51,7 @@ final class LessonJson {
         .kind(
             "reflected",
             LessonEvent.Reflected.class,
-            "at round student reason question? answer? missed")
+            "at round student reason? question? answer? missed")
         .kind("held", LessonEvent.Held.class, "at spot waits-for value")
         .kind("stopped", LessonEvent.Stopped.class, "at reason?")
         .kind(

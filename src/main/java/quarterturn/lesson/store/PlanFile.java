@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Plan;
+import quarterturn.lesson.Questioning;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Form;
 import quarterturn.rehearsal.simulated.NamedNeck;
@@ -27,7 +28,15 @@ import quarterturn.session.Program;
 public final class PlanFile {
   private static final List<String> KEYS =
       List.of(
-          "lesson", "title", "procedures", "instruments", "level", "holds", "blind", "students");
+          "lesson",
+          "title",
+          "procedures",
+          "instruments",
+          "level",
+          "holds",
+          "blind",
+          "students",
+          "questions");
   private static final List<String> SETUP = List.of("bench", "kind", "neck", "seed");
   private static final int MOST_SEED = 999_999;
   private static final String HEAD = "# A lesson of quarterturn.\n";
@@ -86,6 +95,11 @@ public final class PlanFile {
     }
     boolean blind = form.truth("blind");
     List<String> students = form.lines("students");
+    // Plans of earlier versions say nothing of it.
+    Questioning questions =
+        form.has("questions")
+            ? form.word("questions", "how many", Questioning.values(), Questioning::word)
+            : null;
     form.end();
     return new Plan(
         Objects.requireNonNullElse(lesson, ""),
@@ -96,7 +110,8 @@ public final class PlanFile {
         everyTurn,
         holds,
         blind,
-        students);
+        students,
+        Objects.requireNonNullElse(questions, Questioning.SOME));
   }
 
   private static Plan.Setup setup(Form piece, List<Plan.Setup> before) {
@@ -136,6 +151,7 @@ public final class PlanFile {
     }
     plan.holds().forEach(holds::add);
     node.put("blind", plan.blind());
+    node.put("questions", plan.questions().word());
     if (!plan.students().isEmpty()) {
       ArrayNode students = node.putArray("students");
       plan.students().forEach(students::add);

@@ -121,18 +121,19 @@ public record StudentRecord(
         benches.add(lesson.name());
         levels.addAll(stood);
         for (Round round : lesson.rounds()) {
-          tries(lesson.name(), round, reflected);
+          tries(lesson.name(), round, lesson.about(round), reflected);
         }
       }
     }
 
-    private void tries(String bench, Round round, List<LessonEvent.Reflected> reflected) {
+    private void tries(
+        String bench, Round round, Spot about, List<LessonEvent.Reflected> reflected) {
       Prediction prediction = round.predictions().get(student);
       if (prediction != null) {
         tries.add(
             new Tried(
                 bench,
-                round.opened(),
+                round.opened().about(about),
                 prediction,
                 round.unveiled() == null ? null : round.blind().get(student),
                 round.result(),
