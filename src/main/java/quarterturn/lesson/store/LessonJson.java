@@ -35,6 +35,7 @@ final class LessonJson {
             .kind("release", Order.Release.class, "keeps value")
             .kind("hold", Order.Hold.class, "reason")
             .kind("level", Order.SetLevel.class, "student level? frozen")
+            .kind("come-back", Order.ComeBack.class, "student question again")
             .kind("end", Order.End.class, ""));
     return new KindsJson<LessonEvent>("event", shapes)
         .kind("joined", LessonEvent.Joined.class, "at name")
