@@ -21,6 +21,7 @@ import quarterturn.lesson.PlanDialogue;
 import quarterturn.lesson.PlanPart;
 import quarterturn.lesson.Planning;
 import quarterturn.lesson.store.LessonFolder;
+import quarterturn.lesson.store.PastPace;
 import quarterturn.lesson.store.PlanFile;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.procedure.UnreadableException;
@@ -105,7 +106,7 @@ final class LessonNew extends Placed {
       throw new NotUnderstoodException(
           folder + " holds a lesson already; choose another folder, or follow it with --next");
     }
-    PlanChecks checks = new PlanChecks(sessions());
+    PlanChecks checks = new PlanChecks(sessions(), PastPace.near(folder));
     Map<PlanPart, String> given = given();
     if (!lines && !given.isEmpty()) {
       return print(make(plan, given, checks));
@@ -153,7 +154,8 @@ final class LessonNew extends Placed {
     String titled = typed.getOrDefault(PlanPart.TITLE, PlanPart.TITLE.usual());
     String id = Planning.id(LocalDate.ofInstant(clock.instant(), clock.getZone()), titled, before);
     Plan plan = checks.plan(id, typed);
-    byte[] text = PlanFile.text(plan).getBytes(StandardCharsets.UTF_8);
+    String time = checks.time(plan);
+    byte[] text = PlanFile.text(plan, time).getBytes(StandardCharsets.UTF_8);
     PlanFile.read(LessonFolder.PLAN, text);
     Files.createDirectories(folder);
     if (Files.exists(file)) {
@@ -166,6 +168,7 @@ final class LessonNew extends Placed {
     Program program = where.program();
     return List.of(
         "The plan of lesson " + id + " is in " + file + ".",
+        time,
         "At each bench: "
             + program.typed("lesson join " + Program.word(folder.toString()) + " --bench " + bench),
         "At your own desk: " + program.typed("lesson desk " + Program.word(folder.toString())));

@@ -136,6 +136,11 @@ public final class PlanFile {
         seed == null ? 1 : seed);
   }
 
+  /** The plan's text, with a note for its reader. */
+  public static String text(Plan plan, String note) {
+    return HEAD + "# " + note + "\n" + text(plan).substring(HEAD.length());
+  }
+
   /** The plan's text. */
   public static String text(Plan plan) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
