@@ -100,7 +100,7 @@ class LessonIT {
       jar.lineWith("It read: 0.70 to 0.75 mm.");
       jar.lineWith("Now another case");
       jar.send("tighten");
-      jar.lineWith("Not taken: \"tighten\" is none of the letters a to b.");
+      jar.lineWith("Not taken: \"tighten\" is no answer here. The letter, a to b.");
       jar.send("b");
       jar.lineWith("Ana: taken.");
       jar.lineWith("A good answer");

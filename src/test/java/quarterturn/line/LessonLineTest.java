@@ -140,7 +140,7 @@ class LessonLineTest {
     int told = said.indexOf("It came as predicted by Ana.");
     assertThat(told).isGreaterThan(said.indexOf("Ana: taken."));
     assertThat(said.indexOf("Ana: taken.")).isGreaterThan(said.indexOf("Ben: taken."));
-    assertThat(said).contains("\"d\" is none of the letters a to b.");
+    assertThat(said).contains("\"d\" is no answer here. The letter, a to b.");
     assertThat(said.indexOf("A good answer: No. Read it as it is played")).isGreaterThan(told);
   }
 

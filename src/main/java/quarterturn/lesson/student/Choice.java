@@ -46,7 +46,7 @@ record Choice(LessonQuestion ask) {
 
   String asks() {
     int last = options().size() - 1;
-    return last < 0 ? "A few words" : "a to " + letter(last);
+    return last < 0 ? "A few words" : "The letter, a to " + letter(last);
   }
 
   boolean fits(String typed) {
@@ -70,7 +70,7 @@ record Choice(LessonQuestion ask) {
     }
     if (!fits(typed)) {
       throw new NotUnderstoodException(
-          "\"" + Printable.of(typed) + "\" is none of the letters " + asks() + ".");
+          "\"" + Printable.of(typed) + "\" is no answer here. " + asks() + ".");
     }
     String answer = options().get(index(typed));
     return new Made(answer, !answer.equals(Questions.right(ask)));
