@@ -61,7 +61,11 @@ record Rows(List<String> students, List<String> missing) {
     String typed = line.strip();
     if (missing.size() == 1) {
       String own = after(typed, missing.get(0));
-      out.put(missing.get(0), own != null && fits.test(own) ? own : typed);
+      boolean numbered = own != null && fits.test(own);
+      if (!numbered) {
+        students.stream().filter(s -> after(typed, s) != null).forEach(this::wanted);
+      }
+      out.put(missing.get(0), numbered ? own : typed);
       return out;
     }
     List<String> pieces = List.of(typed.split(BETWEEN));
@@ -88,14 +92,18 @@ record Rows(List<String> students, List<String> missing) {
   private String whose(String piece) {
     for (String student : students) {
       if (after(piece, student) != null) {
-        if (!missing.contains(student)) {
-          throw new NotUnderstoodException(row(student) + " " + student + " is locked already.");
-        }
+        wanted(student);
         return student;
       }
     }
     throw new NotUnderstoodException(
         "\"" + Printable.of(piece) + "\" says not whose it is. Begin with the row's number.");
+  }
+
+  private void wanted(String student) {
+    if (!missing.contains(student)) {
+      throw new NotUnderstoodException(row(student) + " " + student + " is locked already.");
+    }
   }
 
   /** The text after a student's number or name, or null where it does not begin with it. */

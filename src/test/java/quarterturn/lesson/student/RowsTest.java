@@ -47,6 +47,8 @@ class RowsTest {
         "0.30|Ana-Ben|says not whose it is. Begin with the row's number.",
         "4 0.30|Ana-Ben|says not whose it is",
         "1 0.30|Ben-Cleo|1 Ana is locked already.",
+        "1 a|Ben|1 Ana is locked already.",
+        "ana 0.30|Ben|1 Ana is locked already.",
       })
   void whoseItIsHasToBeClear(String line, String missing, String says) {
     NotUnderstoodException e =
