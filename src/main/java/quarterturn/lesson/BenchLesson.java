@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Lists;
 
@@ -82,10 +83,18 @@ public record BenchLesson(
     return (early ? rounds.get(next) : round).opened().spot();
   }
 
+  /** The last rounds, in which something may still come or be corrected, oldest first. */
+  public List<Round> recent() {
+    Round way = Lists.last(rounds, round -> round.opened().turn());
+    List<Round> last = rounds.subList(Math.max(0, rounds.size() - 2), rounds.size());
+    return way == null || last.contains(way)
+        ? last
+        : Stream.concat(Stream.of(way), last.stream()).toList();
+  }
+
   /** The round that students who are here have still to think about, or null. */
   public @Nullable Round reflecting() {
-    // A turn's way and what the turn did are two rounds.
-    return rounds.subList(Math.max(0, rounds.size() - 2), rounds.size()).stream()
+    return recent().stream()
         .filter(round -> !round.toReflect(students).isEmpty())
         .findFirst()
         .orElse(null);

@@ -71,7 +71,8 @@ public sealed interface LessonEvent {
    * @param blind whether every student reads for themselves
    * @param before the reading before, or null
    * @param step the gauge's step
-   * @param question to think about meanwhile, or null
+   * @param question to answer afterwards, or null
+   * @param unasked true where nobody is asked, and the reading is only noted; else null
    */
   record Opened(
       Instant at,
@@ -80,11 +81,24 @@ public sealed interface LessonEvent {
       boolean blind,
       @Nullable Value before,
       double step,
-      @Nullable String question)
+      @Nullable String question,
+      @Nullable Boolean unasked)
       implements LessonEvent {
+    /** One that everybody at the bench is asked about. */
+    public Opened(
+        Instant at,
+        Spot spot,
+        boolean turn,
+        boolean blind,
+        @Nullable Value before,
+        double step,
+        @Nullable String question) {
+      this(at, spot, turn, blind, before, step, question, null);
+    }
+
     /** This as if it had been asked at another step. */
     public Opened about(Spot other) {
-      return new Opened(at, other, turn, blind, before, step, question);
+      return new Opened(at, other, turn, blind, before, step, question, unasked);
     }
 
     @Override

@@ -68,7 +68,9 @@ public record Round(
 
   /** The {@code students} whose prediction is not locked. */
   public List<String> toPredict(Collection<String> students) {
-    return students.stream().filter(s -> !predictions.containsKey(s)).toList();
+    return opened.unasked() != null
+        ? List.of()
+        : students.stream().filter(s -> !predictions.containsKey(s)).toList();
   }
 
   /** The students who have not read for themselves. */

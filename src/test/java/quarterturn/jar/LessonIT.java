@@ -145,7 +145,8 @@ class LessonIT {
             .filter(kind -> kind.matches("Predicted|Shown|Resulted|Reflected|Stopped|Accepted"))
             .toList();
     assertThat(kinds)
-        .containsExactly("Predicted", "Shown", "Resulted", "Reflected", "Stopped", "Accepted")
+        .containsExactly(
+            "Predicted", "Shown", "Resulted", "Reflected", "Shown", "Stopped", "Accepted")
         .inOrder();
     assertThat(Files.list(lesson.resolve("left/sessions")).count()).isEqualTo(1);
   }

@@ -79,9 +79,8 @@ public record Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant a
     if (moment.again()) {
       return null;
     }
-    if (prompt instanceof Prompt.Measure measure) {
-      boolean learned = measure.quantity().onString() && !moment.repeats();
-      return learned || lesson.pending(false) != null ? predicted(false) : null;
+    if (prompt instanceof Prompt.Measure) {
+      return predicted(false);
     }
     boolean turn = prompt instanceof Prompt.TurnRod;
     Gate way = turn || moment.turns() ? predicted(true) : null;
@@ -106,13 +105,23 @@ public record Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant a
   }
 
   private LessonEvent opened(boolean turn) {
-    boolean number =
-        moment.prompt() instanceof Prompt.Measure measure && !measure.quantity().bracket();
-    boolean blind = !turn && !number && plan.blind();
-    String question =
-        turn ? null : plan.questions().choose(moment.asks(), lesson.rounds(), moment.spot());
+    boolean number = false;
+    boolean unasked = false;
+    if (moment.prompt() instanceof Prompt.Measure measure) {
+      number = !measure.quantity().bracket();
+      // The air and what repeats teach nothing about this neck.
+      unasked = moment.repeats() || !measure.quantity().onString();
+    }
+    boolean asked = !turn && !unasked;
     return new LessonEvent.Opened(
-        at, moment.spot(), turn, blind, moment.before(), moment.step(), question);
+        at,
+        moment.spot(),
+        turn,
+        asked && !number && plan.blind(),
+        moment.before(),
+        moment.step(),
+        asked ? plan.questions().choose(moment.asks(), lesson.rounds(), moment.spot()) : null,
+        unasked ? true : null);
   }
 
   /**

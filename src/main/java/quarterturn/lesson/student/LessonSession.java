@@ -125,7 +125,7 @@ public final class LessonSession implements Bench, Closeable {
     Round way = lesson().pending(true);
     // Once it is locked, it stands until the turn is made.
     boolean turns = (way == null || way.shown() == null) && run.asksForTurn();
-    return moments().at(asked, lesson().rounds(), turns, asks);
+    return moments().at(asked, lesson().recent(), turns, asks);
   }
 
   private Moments moments() {
@@ -136,8 +136,7 @@ public final class LessonSession implements Bench, Closeable {
 
   /** Notes an answer that was given again as its round's result, in place of the first. */
   private void correct() throws RefusedException, IOException {
-    List<Round> rounds = lesson().rounds();
-    for (Round round : rounds.subList(Math.max(0, rounds.size() - 2), rounds.size())) {
+    for (Round round : lesson().recent()) {
       Value came = round.result() == null ? null : moments().came(round);
       if (came != null && !came.equals(round.result()) && lesson().keptBy().isEmpty()) {
         file.record(new LessonEvent.Resulted(time(), round.n(), came));
@@ -298,8 +297,8 @@ public final class LessonSession implements Bench, Closeable {
   synchronized List<String> debrief(Round round) {
     String question = round.opened().question();
     LessonQuestion ask = question == null ? null : Questions.named(libraries, question);
-    boolean told = round.opened().turn() && ask == null;
-    return told ? List.of() : Debrief.lines(round, lesson(), ask);
+    boolean nothing = round.predictions().isEmpty() || (round.opened().turn() && ask == null);
+    return nothing ? List.of() : Debrief.lines(round, lesson(), ask);
   }
 
   /** Questions that a student missed in earlier lessons and was not asked again yet. */

@@ -34,7 +34,7 @@ final class Moments {
    * answered, what is asked of the break belongs to no round, and that prompt goes on with the
    * round.
    *
-   * @param rounds of the bench, oldest first
+   * @param rounds the bench's last ones, oldest first
    * @param turns whether the last reading asks for a turn of the rod
    * @param asks the step's questions
    */
@@ -44,7 +44,7 @@ final class Moments {
     boolean again =
         !answers.isEmpty() && answers.get(answers.size() - 1) instanceof Event.Corrected;
     Map<Integer, Value> came = new TreeMap<>();
-    for (Round round : rounds.subList(Math.max(0, rounds.size() - 2), rounds.size())) {
+    for (Round round : rounds) {
       Value value = came(round);
       if (value != null) {
         came.put(round.n(), value);
