@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import quarterturn.procedure.Library;
@@ -23,6 +24,7 @@ import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.OwnProcedure;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
+import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
 import quarterturn.unit.NotUnderstoodException;
 
@@ -86,10 +88,11 @@ record Home(Sessions sessions, Looks looks, List<String> said) {
     Limits.Rechecks rechecks = rules.limits().rechecks();
     List<Store.Glance> glances = sessions.store().sessions();
     Set<String> instruments = sessions.store().instrumentNames();
+    Map<String, String> tickets = sessions.store().tickets();
     List<Due> dues = Dues.of(glances, instruments, rechecks, now);
     List<HomeDialogue.Item> begun =
         HomeItems.of(
-            glances,
+            Work.of(glances, tickets, now),
             Dues.pressing(dues, rechecks, now),
             rules.results()::title,
             now,
@@ -100,6 +103,7 @@ record Home(Sessions sessions, Looks looks, List<String> said) {
         rules.results(),
         OwnProcedure.in(sessions.own(), rules.results()),
         instruments.stream().sorted().toList(),
+        tickets,
         this::prove,
         new OnRecord(sessions, rules));
   }
@@ -130,15 +134,14 @@ record Home(Sessions sessions, Looks looks, List<String> said) {
     public List<String> all() throws IOException {
       List<SessionList.Row> rows = new ArrayList<>();
       for (Store.Glance glance : sessions.store().sessions()) {
-        rows.add(LogCommand.row(sessions.store(), glance));
+        rows.add(LogCommand.row(sessions.store(), glance, sessions.clock().instant(), dates()));
       }
       return SessionList.sentences(rows, rules.results(), dates());
     }
 
     @Override
     public List<String> history(String instrument) throws IOException {
-      return InstrumentHistory.told(sessions.store(), rules, instrument, notice -> {})
-          .lines(dates());
+      return InstrumentHistory.told(sessions, rules, instrument, notice -> {}).lines(dates());
     }
 
     @Override

@@ -24,6 +24,7 @@ import quarterturn.report.PlayedKind;
 import quarterturn.report.SessionSteps;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
+import quarterturn.session.Overview;
 import quarterturn.session.engine.EngineQuestions;
 import quarterturn.unit.Turn;
 
@@ -253,7 +254,9 @@ final class SheetFold {
         known == null ? played.id() : known.name(),
         played.style(),
         started == null ? null : started.role(),
-        started == null ? null : started.by(),
+        BenchTime.by(all),
+        null,
+        session.equals(Overview.REHEARSAL) ? null : BenchTime.of(all),
         procedure == null ? id : procedure.title(),
         started == null ? null : started.at(),
         ended == null ? null : ended.at());
