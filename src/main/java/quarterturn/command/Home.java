@@ -10,6 +10,7 @@ import java.util.Set;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.condition.Role;
 import quarterturn.rehearsal.Practice;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.simulated.NamedNeck;
@@ -31,9 +32,10 @@ import quarterturn.unit.NotUnderstoodException;
 /**
  * The home view: unfinished sessions, what is due, and a start.
  *
+ * @param role of who begins something where no role is typed with it
  * @param said what the file of settings sets, in a line, or none
  */
-record Home(Sessions sessions, Looks looks, List<String> said) {
+record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
   /** Shows it until it is left: at a terminal, what was begun from it leads back to it. */
   int open() throws IOException, UnreadableException, InterruptedException {
     try (Face face = looks.faces(sessions.clock().getZone()).open()) {
@@ -61,7 +63,12 @@ record Home(Sessions sessions, Looks looks, List<String> said) {
     } else if (choice instanceof HomeDialogue.Choice.Begin begin) {
       return face.start(
           sessions,
-          new Sessions.Wish(begin.procedure(), begin.instrument(), null, null, begin.role()));
+          new Sessions.Wish(
+              begin.procedure(),
+              begin.instrument(),
+              null,
+              null,
+              begin.role() == Role.BEGINNER ? role : begin.role()));
     } else if (choice instanceof HomeDialogue.Choice.Rehearse rehearse) {
       return rehearsed(face, rehearse.watch());
     }
@@ -71,7 +78,9 @@ record Home(Sessions sessions, Looks looks, List<String> said) {
   /** Plays a rehearsal: a neck with too much relief to watch, any simulated neck to practise on. */
   private int rehearsed(Face face, boolean watch)
       throws IOException, UnreadableException, InterruptedException {
-    Practice practice = Practice.usual(sessions);
+    Practice practice =
+        new Practice(
+            sessions, sessions.named(null), Practice.USUAL_KIND, Practice.USUAL_STYLE, role);
     if (!watch) {
       return face.play(practice.on(new Random().nextInt(Practice.NUMBERED)), null);
     }

@@ -46,8 +46,11 @@ final class StartCommand extends Placed {
       description = "How the player plays: light, medium, hard or slide. It sets the range.")
   private @Nullable Style style;
 
-  @Option(names = "--role", paramLabel = "ROLE", description = "beginner or technician.")
-  private Role role = Role.BEGINNER;
+  @Option(
+      names = "--role",
+      paramLabel = "ROLE",
+      description = "beginner or technician; else as your settings say.")
+  private @Nullable Role role;
 
   @Mixin private final Looks looks = new Looks();
 
@@ -56,7 +59,8 @@ final class StartCommand extends Placed {
     complainIf(another && instrument == null, "--another goes with --instrument.");
     Sessions sessions = sessions();
     Sessions.Wish wish =
-        new Sessions.Wish(sessions.named(procedure), instrument, kind, style, role);
+        new Sessions.Wish(
+            sessions.named(procedure), instrument, kind, style, role == null ? where.role() : role);
     Faces faces = looks.faces(clock.getZone());
     boolean unnamed = kind != null || faces.kind() == Faces.Kind.SCRIPT;
     if (instrument == null && !unnamed) {

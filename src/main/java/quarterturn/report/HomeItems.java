@@ -47,11 +47,10 @@ public final class HomeItems {
     String session = work.glance().name();
     Instant started = work.glance().started();
     String begun = started == null ? "" : "Begun " + dates.seenFrom(work.now(), started) + ". ";
-    String brief = work.brief().isEmpty() ? "" : ": " + work.brief();
     String label = titles.apply(String.valueOf(work.glance().procedure())) + " on " + work.on();
     return new HomeDialogue.Item(
         new Question.Option(
-            session, label + brief, begun + Quote.sentence(work.words(dates)), BEGUN),
+            session, label + ": " + work.brief(), begun + Quote.sentence(work.words(dates)), BEGUN),
         new HomeDialogue.Choice.Resume(session),
         !work.ready());
   }

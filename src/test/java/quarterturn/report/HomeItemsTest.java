@@ -96,7 +96,7 @@ class HomeItemsTest {
     assertThat(items(List.of(waits, over, open)))
         .containsExactly(
             resumed("w-2", ": settled, ready", "Begun 09:00. Settled, ready", false),
-            resumed("o-3", "", "Begun 2027-03-02 06:00. Strings at pitch", false),
+            resumed("o-3", ": strings at pitch", "Begun 2027-03-02 06:00. Strings at pitch", false),
             resumed(
                 "w-1",
                 ": 14 minutes left",

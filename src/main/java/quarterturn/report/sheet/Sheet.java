@@ -86,6 +86,11 @@ public record Sheet(
     return heading.session().equals(Overview.REHEARSAL);
   }
 
+  /** Whether its session was given up: it is over and has no outcome. */
+  public boolean discarded() {
+    return ended == null && heading.ended() != null;
+  }
+
   /**
    * The data at the top of a sheet.
    *
@@ -96,7 +101,7 @@ public record Sheet(
    * @param bench the time from the first answer to the last, without waits and breaks; null where
    *     there is none, and for a rehearsal, whose clock is simulated
    * @param procedure the procedure's title, or its id
-   * @param ended null while it is open
+   * @param ended when it ended or was discarded; null while it is open
    */
   public record Heading(
       String session,

@@ -220,7 +220,10 @@ final class SheetParts {
     if (ended == null) {
       String standing = sheet.standing();
       return points(
-          List.of("Still open." + (standing == null ? "" : " Left: " + standing + ".")), "");
+          List.of(
+              (sheet.discarded() ? "Discarded" : "Still open")
+                  + (standing == null ? "." : ": " + standing + ".")),
+          "");
     }
     String how = ended.handOver() ? "Handed over to a repairer: " : "Ended: ";
     List<String> lines = new ArrayList<>(List.of(how + InWindow.shown(ended.outcome()) + "."));

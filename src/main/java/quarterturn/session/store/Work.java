@@ -87,7 +87,13 @@ public record Work(Store.Glance glance, @Nullable String ticket, Instant now) {
       case HALF_TURN -> "rod turn half made";
       case READY -> "settled, ready";
       case WAITS -> left() + " left";
-      case OPEN -> glance.unread() ? "rod turned" : "";
+      case OPEN -> {
+        String standing = glance.standing();
+        // The rest of it stands in the details.
+        yield glance.unread()
+            ? "rod turned"
+            : standing == null ? "broken off" : standing.split(",", 2)[0];
+      }
     };
   }
 
