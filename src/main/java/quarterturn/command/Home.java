@@ -39,19 +39,29 @@ record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
   /** Shows it until it is left: at a terminal, what was begun from it leads back to it. */
   int open() throws IOException, UnreadableException, InterruptedException {
     try (Face face = looks.faces(sessions.clock().getZone()).open()) {
-      while (true) {
-        HomeDialogue dialogue = dialogue();
-        face.underHome(false);
-        Dialogue.End end = face.ask(dialogue);
-        if (end != Dialogue.End.ANSWERED) {
-          return end.status();
-        }
-        face.underHome(true);
-        int status = begun(face, dialogue.choice());
-        boolean over = dialogue.choice() instanceof HomeDialogue.Choice.Quit;
-        if (over || status == ExitStatus.INTERRUPTED || !Faces.atATerminal()) {
-          return status;
-        }
+      return open(face, Faces.atATerminal());
+    }
+  }
+
+  /**
+   * Shows it on a face until it is left.
+   *
+   * @param again whether what was begun from it leads back to it
+   */
+  int open(Face face, boolean again)
+      throws IOException, UnreadableException, InterruptedException {
+    while (true) {
+      HomeDialogue dialogue = dialogue();
+      face.underHome(false);
+      Dialogue.End end = face.ask(dialogue);
+      if (end != Dialogue.End.ANSWERED) {
+        return end.status();
+      }
+      face.underHome(true);
+      int status = begun(face, dialogue.choice());
+      boolean over = dialogue.choice() instanceof HomeDialogue.Choice.Quit;
+      if (over || status == ExitStatus.INTERRUPTED || !again) {
+        return status;
       }
     }
   }
