@@ -48,8 +48,7 @@ record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
    *
    * @param again whether what was begun from it leads back to it
    */
-  int open(Face face, boolean again)
-      throws IOException, UnreadableException, InterruptedException {
+  int open(Face face, boolean again) throws IOException, UnreadableException, InterruptedException {
     while (true) {
       HomeDialogue dialogue = dialogue();
       face.underHome(false);

@@ -29,10 +29,14 @@ final class Shop extends Clock {
               name,
               MORNING,
               Map.of(
-                  FormField.KIND, "bass-34",
-                  FormField.STYLE, "medium",
-                  FormField.TICKET, "T-" + name,
-                  FormField.CUSTOMER, "whose " + name + " is")));
+                  FormField.KIND,
+                  "bass-34",
+                  FormField.STYLE,
+                  "medium",
+                  FormField.TICKET,
+                  "T-" + name,
+                  FormField.CUSTOMER,
+                  "whose " + name + " is")));
     }
   }
 
