@@ -14,12 +14,12 @@ class AnotherSessionTest {
   private static final String COUNTS = "The turn that was asked for, tighten 1/8 turn, then counts";
 
   @TempDir Path folder;
-  private Shop shop = null;
+  private Shop shop = new Shop(Path.of("unset"));
   private String half = "";
 
   @BeforeEach
   void aTurnIsHalfMade() throws Exception {
-    shop = new Shop(folder, "blue");
+    shop = Shop.of(folder, "blue");
     half = LeftOff.half(shop, "blue");
   }
 

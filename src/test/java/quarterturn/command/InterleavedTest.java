@@ -22,7 +22,7 @@ class InterleavedTest {
 
   @Test
   void theyLoseNothing() throws Exception {
-    Shop shop = new Shop(folder, "blue", "green", "red");
+    Shop shop = Shop.of(folder, "blue", "green", "red");
     BusyFace face = new BusyFace(shop, 16, FOUND);
     face.types("relief blue technician", "relief green technician", "relief red technician");
     assertThat(shop.home("Ana").open(face, true)).isEqualTo(0);
@@ -34,7 +34,7 @@ class InterleavedTest {
       List<Event> kept = shop.store().read(glance.name()).events();
       assertWithMessage(glance.on()).that(glance.ended()).isNotNull();
       assertWithMessage(glance.on()).that(kept).isEqualTo(face.left.get(glance.name()));
-      assertWithMessage(glance.on()).that(reads(kept)).containsNoneIn(others(glance.instrument()));
+      assertWithMessage(glance.on()).that(reads(kept)).containsNoneIn(others(glance.on()));
     }
     // Nobody stayed with one: each was taken up again between the others.
     List<String> between = face.played.subList(3, face.played.lastIndexOf("blue"));

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.store.FormField;
@@ -21,10 +22,15 @@ final class Shop extends Clock {
   private final Store store;
   private Instant now = MORNING;
 
-  Shop(Path folder, String... instruments) throws IOException {
+  Shop(Path folder) {
     store = Store.at(folder);
+  }
+
+  /** One with these instruments, each with a ticket. */
+  static Shop of(Path folder, String... instruments) throws IOException {
+    Shop shop = new Shop(folder);
     for (String name : instruments) {
-      store.add(
+      shop.store.add(
           FormFields.instrument(
               name,
               MORNING,
@@ -38,6 +44,7 @@ final class Shop extends Clock {
                   FormField.CUSTOMER,
                   "whose " + name + " is")));
     }
+    return shop;
   }
 
   Store store() {
@@ -50,7 +57,7 @@ final class Shop extends Clock {
 
   /** The home view of somebody who works here. */
   Home home(String by) {
-    return new Home(sessions(by), new Looks(), Role.TECHNICIAN, java.util.List.of());
+    return new Home(sessions(by), new Looks(), Role.TECHNICIAN, List.of());
   }
 
   void pass(Duration time) {

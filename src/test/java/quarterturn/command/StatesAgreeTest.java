@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -18,12 +19,12 @@ import org.junit.jupiter.api.parallel.Isolated;
 @Isolated
 class StatesAgreeTest {
   @TempDir Path folder;
-  private Shop shop = null;
+  private Shop shop = new Shop(Path.of("unset"));
   private Map<String, String> sessions = Map.of();
 
   @BeforeEach
   void threeInstruments() throws Exception {
-    shop = new Shop(folder, "blue", "green", "red");
+    shop = Shop.of(folder, "blue", "green", "red");
     String begun = LeftOff.begun(shop, "red");
     String settling = LeftOff.settling(shop, "green");
     shop.pass(Duration.ofSeconds(20));
@@ -47,7 +48,7 @@ class StatesAgreeTest {
   }
 
   private static String sentence(String words) {
-    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   @Test

@@ -17,7 +17,7 @@ import quarterturn.session.Instrument;
 @Isolated
 class TicketTest {
   @TempDir Path folder;
-  private Shop shop = null;
+  private Shop shop = new Shop(Path.of("unset"));
 
   @BeforeEach
   void anInstrument() throws Exception {

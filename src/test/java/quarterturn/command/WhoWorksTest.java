@@ -14,12 +14,12 @@ import org.junit.jupiter.api.parallel.Isolated;
 @Isolated
 class WhoWorksTest {
   @TempDir Path folder;
-  private Shop shop = null;
+  private Shop shop = new Shop(Path.of("unset"));
   private String session = "";
 
   @BeforeEach
   void anaBegins() throws Exception {
-    shop = new Shop(folder, "blue");
+    shop = Shop.of(folder, "blue");
     session = LeftOff.settling(shop, "blue");
   }
 

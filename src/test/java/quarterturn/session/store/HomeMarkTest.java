@@ -3,6 +3,7 @@ package quarterturn.session.store;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import quarterturn.session.Question;
 
@@ -33,20 +34,22 @@ class HomeMarkTest {
         .isEqualTo(new HomeDialogue.Choice.Resume("a-1"));
   }
 
+  private static Question.Choose asked(HomeDialogue home) {
+    return (Question.Choose) Objects.requireNonNull(home.question());
+  }
+
   @Test
   void itIsMarkedAndItsNumberIsSaid() {
     HomeDialogue home =
         HomeDialogues.of(List.of(session("a-1", true), session("b-2", false)), List.of());
-    assertThat(home.question()).isInstanceOf(Question.Choose.class);
-    Question.Choose asked = (Question.Choose) home.question();
+    Question.Choose asked = asked(home);
     assertThat(asked.marked()).isEqualTo(1);
     assertThat(asked.asks()).isEqualTo("What would you like to do? [2]");
   }
 
   @Test
   void withoutASessionEnterChoosesNothing() {
-    Question.Choose asked =
-        (Question.Choose) HomeDialogues.of(List.of(), List.of("blue")).question();
+    Question.Choose asked = asked(HomeDialogues.of(List.of(), List.of("blue")));
     assertThat(asked.marked()).isEqualTo(0);
     assertThat(asked.asks()).isEqualTo("What would you like to do?");
   }
