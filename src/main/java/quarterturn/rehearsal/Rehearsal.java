@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Advisor;
 import quarterturn.procedure.Library;
@@ -74,7 +75,7 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
       return played(
           neck,
           new Engine(library, advisor),
-          started(library, start, role, kind, style, past),
+          started(library, start, role, kind, style, past, null),
           log);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -133,11 +134,22 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
 
   /** The start of a session on an instrument without a name. */
   static Event.Started started(Library library, Instant at, Role role, String kind, Style style) {
-    return started(library, at, role, kind, style, List.of());
+    return started(library, at, role, kind, style, List.of(), null);
   }
 
-  private static Event.Started started(
-      Library library, Instant at, Role role, String kind, Style style, List<Event.Past> past) {
+  /**
+   * The start of a rehearsal.
+   *
+   * @param by who practises, or null where that is not said
+   */
+  static Event.Started started(
+      Library library,
+      Instant at,
+      Role role,
+      String kind,
+      Style style,
+      List<Event.Past> past,
+      @Nullable String by) {
     Procedure main = library.main();
     return new Event.Started(
         at,
@@ -152,6 +164,9 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
         past,
         List.of(),
         null,
-        null);
+        null,
+        null,
+        by,
+        List.of());
   }
 }

@@ -36,9 +36,17 @@ record QuestionView(
     String message) {
   private static final Key LEAVE = new Key.Function(10);
 
-  /** A view with the first option marked. */
+  /** A view with the option marked that the question marks. */
   QuestionView(Question question) {
-    this(question, 0, false, 0, 1, false, Field.EMPTY, "");
+    this(
+        question,
+        question instanceof Question.Choose choose ? choose.marked() : 0,
+        false,
+        0,
+        1,
+        false,
+        Field.EMPTY,
+        "");
   }
 
   QuestionView saying(String said) {

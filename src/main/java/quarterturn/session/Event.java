@@ -552,11 +552,17 @@ public sealed interface Event {
    * @param elsewhere turns made on the same neck in other sessions, which were not known when this
    *     one began, oldest first
    * @param carried what other records mean for it now; null where that was not kept yet
+   * @param by who works from here on, or null where that was not said
    */
-  record Resumed(Instant at, List<Past> elsewhere, @Nullable Carried carried)
+  record Resumed(Instant at, List<Past> elsewhere, @Nullable Carried carried, @Nullable String by)
       implements Kept, Still {
     public Resumed {
       elsewhere = List.copyOf(elsewhere);
+    }
+
+    /** One by whom is not said. */
+    public Resumed(Instant at, List<Past> elsewhere, @Nullable Carried carried) {
+      this(at, elsewhere, carried, null);
     }
 
     @Override

@@ -188,6 +188,17 @@ public final class Engine {
     }
   }
 
+  /**
+   * Where a session is, as its faces show it.
+   *
+   * @param events all its events, oldest first
+   * @throws RecordMismatchException when the events don't fit the procedure
+   */
+  public String place(String session, List<Event> events) {
+    State state = replay(events);
+    return overview(state, session, state.last()).place();
+  }
+
   /** As {@link #standing}, from the events alone, where the procedure can't be read. */
   public static String left(List<Event> events) {
     return Standing.of(events);

@@ -85,7 +85,7 @@ final class EventJson {
         .kind("doubted", Event.Doubted.class, "at step why")
         .kind("corrected", Event.Corrected.class, "at step")
         .kind("left", Event.Left.class, "at standing")
-        .kind("resumed", Event.Resumed.class, "at elsewhere? carried?")
+        .kind("resumed", Event.Resumed.class, "at elsewhere? carried? by?")
         .kind("ended", Event.Ended.class, "at step hand-over outcome why")
         .kind("discarded", Event.Discarded.class, "at standing");
   }

@@ -4,11 +4,13 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.session.Due;
 import quarterturn.session.Event;
 
@@ -57,10 +59,10 @@ public final class Dues {
     return List.copyOf(out);
   }
 
-  /** The items for the home view: what is overdue, then what is due soon. */
+  /** What is to be begun, for the home view: what is overdue, then what is due soon. */
   public static List<Due> pressing(List<Due> dues, Limits.Rechecks rechecks, Instant now) {
     Instant ahead = now.plus(rechecks.ahead());
-    return dues.stream().filter(d -> d.come(ahead)).limit(MOST).toList();
+    return dues.stream().filter(d -> d.resumes() == null && d.come(ahead)).limit(MOST).toList();
   }
 
   private static boolean possible(Store.Glance glance) {
@@ -85,14 +87,14 @@ public final class Dues {
     String procedure = String.valueOf(glance.procedure());
     Instant until = glance.waitingUntil();
     Instant last = Objects.requireNonNullElse(glance.last(), now);
-    String why = until == null ? "Nothing is waited for" : "The wait is over";
+    String state = Quote.sentence(Work.of(glance, Map.of(), now).due());
     return new Due(
         until == null ? now : until,
         until == null ? Due.Why.OPEN : Due.Why.WAIT,
         glance.on(),
         procedure,
         glance.name(),
-        why + ": go on with " + procedure + ".",
+        state + "; go on with " + procedure + ".",
         last);
   }
 

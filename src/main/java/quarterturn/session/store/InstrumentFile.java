@@ -125,6 +125,8 @@ final class InstrumentFile {
     if (!windows.isEmpty()) {
       node.set(WINDOWS, windows);
     }
+    put(node, fields, FormField.TICKET);
+    put(node, fields, FormField.CUSTOMER);
     node.put("created", instrument.created().toString());
     return HEAD + YAML.writeValueAsString(node);
   }
@@ -183,6 +185,9 @@ final class InstrumentFile {
         }
       }
       windows.nothingElse();
+    }
+    for (FormField field : List.of(FormField.TICKET, FormField.CUSTOMER)) {
+      checked(typed, field, f.amountOrNull(field.word()));
     }
     Instant created = f.instant("created");
     f.nothingElse();
