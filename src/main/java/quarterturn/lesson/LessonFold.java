@@ -73,6 +73,7 @@ public final class LessonFold {
                 this::nothing,
                 accepted -> () -> accepted(accepted),
                 declined -> () -> taken = Lists.union(taken, List.of(declined.ref())),
+                this::nothing,
                 this::nothing))
         .run();
   }

@@ -54,6 +54,20 @@ public record Plan(
     return common;
   }
 
+  /** This plan where a student is not expected any more. */
+  public Plan without(String student) {
+    return new Plan(
+        lesson,
+        title,
+        procedures,
+        instruments,
+        level,
+        everyTurn,
+        holds,
+        blind,
+        students.stream().filter(s -> !s.equals(student)).toList());
+  }
+
   /** Whether the teacher is waited for at a step. */
   public boolean holds(Spot spot, boolean turn) {
     return (turn && everyTurn) || holds.contains(spot.step()) || holds.contains(spot.key());

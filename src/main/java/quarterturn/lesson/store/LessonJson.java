@@ -58,6 +58,7 @@ final class LessonJson {
             "asked-again", LessonEvent.AskedAgain.class, "at student question answer missed season")
         .kind("accepted", LessonEvent.Accepted.class, "at ref takes")
         .kind("declined", LessonEvent.Declined.class, "at ref why")
-        .kind("ordered", LessonEvent.Ordered.class, "at bench? asks");
+        .kind("ordered", LessonEvent.Ordered.class, "at bench? asks")
+        .kind("struck", LessonEvent.Struck.class, "at student");
   }
 }
