@@ -31,8 +31,16 @@ public sealed interface LessonEvent {
     }
   }
 
-  /** A student sits down. */
-  record Came(Instant at, String student) implements LessonEvent {
+  /**
+   * A student sits down.
+   *
+   * @param level that the student begins with, or null for that of the plan
+   */
+  record Came(Instant at, String student, @Nullable Level level) implements LessonEvent {
+    public Came(Instant at, String student) {
+      this(at, student, null);
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.came().apply(this);

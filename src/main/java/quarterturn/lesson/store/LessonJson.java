@@ -38,7 +38,7 @@ final class LessonJson {
             .kind("end", Order.End.class, ""));
     return new KindsJson<LessonEvent>("event", shapes)
         .kind("joined", LessonEvent.Joined.class, "at name")
-        .kind("came", LessonEvent.Came.class, "at student")
+        .kind("came", LessonEvent.Came.class, "at student level?")
         .kind("went", LessonEvent.Went.class, "at student")
         .kind("stepped", LessonEvent.Stepped.class, "at spot")
         .kind("ticked", LessonEvent.Ticked.class, "at")

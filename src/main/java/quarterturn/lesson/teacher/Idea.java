@@ -23,10 +23,10 @@ public record Idea(String name, int first, int last, int of) {
   private static final List<Sort> SORTS =
       List.of(
           new Sort("Which way the rod is turned", Idea::turn, Idea::way),
-          new Sort("How far the rod is turned", Idea::turn, Idea::size),
-          new Sort(
-              "Which way a reading goes", t -> !turn(t) && t.opened().before() != null, Idea::way),
-          new Sort("How large a reading is", t -> !turn(t), Idea::size));
+          new Sort("How far the rod is turned", t -> turn(t) && sized(t), Idea::size),
+          new Sort("Which way a reading goes", t -> !turn(t) && moved(t) && sided(t), Idea::way),
+          new Sort("How far a reading goes", t -> !turn(t) && moved(t), Idea::size),
+          new Sort("How large a reading is", t -> !turn(t) && !moved(t), Idea::size));
 
   /** How the ideas stood at first and at last; one that no prediction shows is left out. */
   public static List<Idea> of(List<StudentRecord> students) {
@@ -52,6 +52,20 @@ public record Idea(String name, int first, int last, int of) {
 
   private static boolean turn(Tried tried) {
     return tried.opened().turn();
+  }
+
+  private static boolean moved(Tried tried) {
+    return tried.opened().before() != null;
+  }
+
+  /** Whether a way was asked for; it is not at every reading. */
+  private static boolean sided(Tried tried) {
+    return tried.prediction().direction() != null;
+  }
+
+  /** Whether it was asked how far; it is not at every turn. */
+  private static boolean sized(Tried tried) {
+    return tried.prediction().size() > 0;
   }
 
   private static boolean came(Tried tried) {

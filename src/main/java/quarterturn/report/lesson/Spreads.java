@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Round;
@@ -66,18 +67,20 @@ final class Spreads {
   }
 
   private static String expected(Round round) {
-    return round.predictions().entrySet().stream()
-        .sorted(Comparator.comparingDouble(e -> e.getValue().size()))
-        .map(e -> e.getKey() + " " + Decimals.plain(e.getValue().size()))
-        .collect(Collectors.joining(", "));
+    return new TreeMap<>(round.predictions())
+        .entrySet().stream()
+            .sorted(Comparator.comparingDouble(e -> e.getValue().size()))
+            .map(e -> e.getKey() + " " + Decimals.plain(e.getValue().size()))
+            .collect(Collectors.joining(", "));
   }
 
   private static String read(Round round) {
     if (round.unveiled() != null && !round.blind().isEmpty()) {
-      return round.blind().entrySet().stream()
-          .sorted(Comparator.comparingDouble(e -> e.getValue().middleMm()))
-          .map(e -> e.getKey() + " " + e.getValue())
-          .collect(Collectors.joining(", "));
+      return new TreeMap<>(round.blind())
+          .entrySet().stream()
+              .sorted(Comparator.comparingDouble(e -> e.getValue().middleMm()))
+              .map(e -> e.getKey() + " " + e.getValue())
+              .collect(Collectors.joining(", "));
     }
     Value result = round.result();
     return result == null
