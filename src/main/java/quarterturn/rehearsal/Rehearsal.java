@@ -13,6 +13,7 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Advisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
 import quarterturn.rehearsal.simulated.FirstGap;
@@ -20,6 +21,7 @@ import quarterturn.rehearsal.simulated.InstrumentTraits;
 import quarterturn.rehearsal.simulated.SimulatedInstrument;
 import quarterturn.rehearsal.simulated.SimulatedNeck;
 import quarterturn.session.Answer;
+import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.Ledger;
 import quarterturn.session.Prompt;
@@ -27,6 +29,7 @@ import quarterturn.session.RefusedException;
 import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
 
 /**
  * Plays whole sessions in memory, from the first prompt to the end, with a simulated neck. Only the
@@ -133,12 +136,24 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
 
   /** The start of a session on an instrument without a name. */
   static Event.Started started(Library library, Instant at, Role role, String kind, Style style) {
-    return started(library, at, role, kind, style, List.of());
+    return started(library, at, role, kind, style, lesson(library, at));
+  }
+
+  /** The turns of an invented lesson, the day before, where a procedure sets one back. */
+  private static List<Event.Past> lesson(Library library, Instant at) {
+    Instant then = at.minus(Duration.ofHours(library.limits().restHours() + 1));
+    Turn each = library.limits().firstMove();
+    return library.any(library.main(), Step::setsBack)
+        ? List.of(
+            new Event.Past(then, each, null, null),
+            new Event.Past(then.plus(Duration.ofMinutes(30)), each, null, null))
+        : List.of();
   }
 
   private static Event.Started started(
       Library library, Instant at, Role role, String kind, Style style, List<Event.Past> past) {
     Procedure main = library.main();
+    boolean sets = library.any(main, Step::setsBack) && !past.isEmpty();
     return new Event.Started(
         at,
         main.id(),
@@ -152,6 +167,11 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
         past,
         List.of(),
         null,
-        null);
+        sets ? Carried.NOTHING : null,
+        null,
+        null,
+        List.of(),
+        null,
+        sets ? past.get(0).at() : null);
   }
 }

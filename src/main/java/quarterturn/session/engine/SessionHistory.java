@@ -122,6 +122,16 @@ record SessionHistory(
     return new Turn(sum);
   }
 
+  /** The turns of the last lesson or session that are not set back yet, the oldest first. */
+  List<Turn> left() {
+    List<Turn> all = new ArrayList<>();
+    others.lastTime().forEach(past -> all.add(past.turn()));
+    if (others.since() != null) {
+      turns.forEach(made -> all.add(made.turn()));
+    }
+    return TurnsLeft.of(all);
+  }
+
   /** How far from as found the rod may stand one way, in turns; below zero where it can't. */
   double reach(boolean tighter) {
     return (tighter ? net().turns() : -net().turns()) + others.maybe(tighter);
