@@ -139,14 +139,17 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
     return started(library, at, role, kind, style, lesson(library, at));
   }
 
+  /** What was read before each turn of an invented lesson. */
+  private static final Bracket SEEN = new Bracket(0.60, 0.65);
+
   /** The turns of an invented lesson, the day before, where a procedure sets one back. */
   private static List<Event.Past> lesson(Library library, Instant at) {
     Instant then = at.minus(Duration.ofHours(library.limits().restHours() + 1));
     Turn each = library.limits().firstMove();
     return library.any(library.main(), Step::setsBack)
         ? List.of(
-            new Event.Past(then, each, null, null),
-            new Event.Past(then.plus(Duration.ofMinutes(30)), each, null, null))
+            new Event.Past(then, each, SEEN, null),
+            new Event.Past(then.plus(Duration.ofMinutes(30)), each, SEEN, null))
         : List.of();
   }
 

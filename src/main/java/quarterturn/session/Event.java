@@ -162,6 +162,45 @@ public sealed interface Event {
           null);
     }
 
+    /** One that is part of no lesson, and sets none back. */
+    public Started(
+        Instant at,
+        String procedure,
+        int revision,
+        String digest,
+        Role role,
+        @Nullable String instrument,
+        @Nullable String kind,
+        @Nullable Style style,
+        @Nullable Integer jointFret,
+        List<Past> past,
+        List<Before> before,
+        @Nullable Own own,
+        @Nullable Carried carried,
+        @Nullable String from,
+        @Nullable String by,
+        List<Known> known) {
+      this(
+          at,
+          procedure,
+          revision,
+          digest,
+          role,
+          instrument,
+          kind,
+          style,
+          jointFret,
+          past,
+          before,
+          own,
+          carried,
+          from,
+          by,
+          known,
+          null,
+          null);
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.started().apply(this);

@@ -140,9 +140,10 @@ final class AnySession {
     Instant at = Rehearsal.START.minus(Duration.ofHours(random.nextInt(6, 60)));
     List<Event.Past> turns = new ArrayList<>();
     boolean tighter = random.nextInt(3) > 0;
+    Bracket before = new Bracket(0.60, 0.65);
     Turn each = random.nextInt(3) > 0 ? Turn.EIGHTH : Turn.QUARTER;
     for (int left = random.nextInt(6); left > 0; left--) {
-      turns.add(new Event.Past(at, tighter ? each : each.opposite(), null, null));
+      turns.add(new Event.Past(at, tighter ? each : each.opposite(), before, null));
       at = at.plus(Duration.ofMinutes(30));
     }
     return turns;

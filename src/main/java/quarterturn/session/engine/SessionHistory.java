@@ -124,12 +124,12 @@ record SessionHistory(
 
   /** The turns of the last lesson or session that are not set back yet, the oldest first. */
   List<Turn> left() {
-    List<Turn> all = new ArrayList<>();
-    others.lastTime().forEach(past -> all.add(past.turn()));
+    TurnsLeft left = new TurnsLeft();
+    others.lastTime().forEach(past -> left.then(past.turn(), past.before() != null));
     if (others.since() != null) {
-      turns.forEach(made -> all.add(made.turn()));
+      turns.forEach(made -> left.then(made.turn(), made.sure()));
     }
-    return TurnsLeft.of(all);
+    return left.turns();
   }
 
   /** How far from as found the rod may stand one way, in turns; below zero where it can't. */

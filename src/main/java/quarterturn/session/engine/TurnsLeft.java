@@ -4,37 +4,37 @@ import java.util.ArrayList;
 import java.util.List;
 import quarterturn.unit.Turn;
 
-/** Which turns are left where later ones go back the way that earlier ones came. */
+/**
+ * Which turns are left where later ones go back the way that earlier ones came. What nobody is sure
+ * of is never one to be undone, and undoes others: so no rod goes back further than it came.
+ */
 final class TurnsLeft {
   private static final double NONE = 1e-6;
 
-  private TurnsLeft() {}
+  private final List<Turn> left = new ArrayList<>();
 
-  /**
-   * The turns that no later one has undone, wholly or in part. The last is undone first.
-   *
-   * @param turns the oldest first
-   */
-  static List<Turn> of(List<Turn> turns) {
-    List<Turn> left = new ArrayList<>();
-    for (Turn turn : turns) {
-      double more = turn.turns();
-      while (Math.abs(more) > NONE && !left.isEmpty() && more * last(left) < 0) {
-        double both = more + left.remove(left.size() - 1).turns();
-        boolean over = both * more > 0;
-        if (!over && Math.abs(both) > NONE) {
-          left.add(new Turn(both));
-        }
-        more = over ? both : 0;
+  /** Adds a later turn. */
+  void then(Turn turn, boolean sure) {
+    double more = turn.turns();
+    while (Math.abs(more) > NONE && !left.isEmpty() && more * last() < 0) {
+      double both = more + left.remove(left.size() - 1).turns();
+      boolean over = both * more > 0;
+      if (!over && Math.abs(both) > NONE) {
+        left.add(new Turn(both));
       }
-      if (Math.abs(more) > NONE) {
-        left.add(new Turn(more));
-      }
+      more = over ? both : 0;
     }
-    return List.copyOf(left);
+    if (sure && Math.abs(more) > NONE) {
+      left.add(new Turn(more));
+    }
   }
 
-  private static double last(List<Turn> turns) {
-    return turns.get(turns.size() - 1).turns();
+  private double last() {
+    return left.get(left.size() - 1).turns();
+  }
+
+  /** The turns that no later one has undone, the oldest first. The last is undone first. */
+  List<Turn> turns() {
+    return List.copyOf(left);
   }
 }

@@ -18,8 +18,8 @@ public final class TurnDirection {
   public static final Rule RULE =
       Turning.rule(
           "turn-direction",
-          "A turn comes only where the reading says which way: not within the range, and not where"
-              + " it leans nowhere; and one is set back only where one is left.",
+          "A turn comes only where it is known which way: the reading lies outside the range, or"
+              + " leans so, or a turn is left to be set back.",
           TurnDirection::prove);
 
   private TurnDirection() {}
