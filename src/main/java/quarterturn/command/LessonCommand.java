@@ -16,7 +16,13 @@ import quarterturn.session.store.Sessions;
     name = "lesson",
     description = "A teacher's lesson: benches that predict before they read, and a desk.",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {LessonNew.class, LessonJoin.class, LessonDesk.class, LessonSheetsCommand.class})
+    subcommands = {
+      LessonNew.class,
+      LessonJoin.class,
+      LessonDesk.class,
+      LessonSheetsCommand.class,
+      LessonForget.class
+    })
 final class LessonCommand extends Timed implements Runnable {
   /** What a lesson's sheets call its steps. */
   static StepTitles titles(Plan plan, Sessions sessions) throws IOException, UnreadableException {
@@ -31,6 +37,7 @@ final class LessonCommand extends Timed implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "Say what to do: lesson new, lesson join, lesson desk or lesson sheets, and a FOLDER.");
+        "Say what to do: lesson new, lesson join, lesson desk, lesson sheets or lesson"
+            + " forget, and a FOLDER.");
   }
 }

@@ -40,7 +40,8 @@ public record Prediction(Direction direction, double size, String reason, boolea
     return !right ? Levels.Try.WRONG : helped ? Levels.Try.RIGHT_WITH_HELP : Levels.Try.RIGHT;
   }
 
-  private boolean size(Value result, double step) {
+  /** Whether the size is right: one step beside the reading still is. */
+  public boolean size(Value result, double step) {
     if (result instanceof Value.Gap gap) {
       Bracket b = gap.bracket();
       return size >= b.lowMm() - step - SLACK && size <= b.highMm() + step + SLACK;
@@ -52,7 +53,8 @@ public record Prediction(Direction direction, double size, String reason, boolea
     return Math.abs(size - turn.turns()) <= NEAR_TURN;
   }
 
-  private boolean way(@Nullable Value before, Value result) {
+  /** Whether the way is right; any is where nothing was read before. */
+  public boolean way(@Nullable Value before, Value result) {
     if (result instanceof Value.Rod rod) {
       return direction == sign(rod.turn().turns());
     }

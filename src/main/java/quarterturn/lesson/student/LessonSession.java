@@ -214,7 +214,7 @@ public final class LessonSession implements Bench, Closeable {
 
   /** A student sits down. */
   public synchronized void come(String student) throws RefusedException, IOException {
-    file.record(new LessonEvent.Came(time(), student));
+    file.record(plan.came(time(), student));
   }
 
   /** A student leaves the bench. */

@@ -93,7 +93,9 @@ public final class StoredSessions implements BenchSessions {
     }
     Sessions.Opened opened =
         begun == null
-            ? sessions.start(new Sessions.Wish(procedure, setup.kind(), null, null, Role.BEGINNER))
+            ? sessions.start(
+                new Sessions.Wish(
+                    procedure, setup.kind(), null, null, Role.BEGINNER, plan.lesson()))
             : sessions.resume(begun.name());
     List<Event> replaced = replaced(glances, opened.name());
     return new Run(sessions.library(procedure), replaced, opened.bench(), null, opened::close);

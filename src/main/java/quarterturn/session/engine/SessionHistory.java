@@ -122,6 +122,16 @@ record SessionHistory(
     return new Turn(sum);
   }
 
+  /** The turns of the last lesson or session that are not set back yet, the oldest first. */
+  List<Turn> left() {
+    TurnsLeft left = new TurnsLeft();
+    others.lastTime().forEach(past -> left.then(past.turn(), past.before() != null));
+    if (others.since() != null) {
+      turns.forEach(made -> left.then(made.turn(), made.sure()));
+    }
+    return left.turns();
+  }
+
   /** How far from as found the rod may stand one way, in turns; below zero where it can't. */
   double reach(boolean tighter) {
     return (tighter ? net().turns() : -net().turns()) + others.maybe(tighter);

@@ -52,13 +52,28 @@ public record Sessions(
     this(store, own, null, clock);
   }
 
-  /** The properties of a session to be started. */
+  /**
+   * The properties of a session to be started.
+   *
+   * @param lesson id of the lesson that it is part of, or null
+   */
   public record Wish(
       String procedure,
       @Nullable String instrument,
       @Nullable String kind,
       @Nullable Style style,
-      Role role) {}
+      Role role,
+      @Nullable String lesson) {
+    /** A session outside of lessons. */
+    public Wish(
+        String procedure,
+        @Nullable String instrument,
+        @Nullable String kind,
+        @Nullable Style style,
+        Role role) {
+      this(procedure, instrument, kind, style, role, null);
+    }
+  }
 
   /**
    * An open session, to be closed when the face is done with the bench.
@@ -111,7 +126,7 @@ public record Sessions(
     String name = instrument == null ? null : instrument.name();
     Records records = store.records(library.limits(), clock, null);
     Opening opening = new Opening(records, null, name, kind, now(), library.limits(), List.of());
-    Wish whole = new Wish(wish.procedure(), name, kind, wish.style(), wish.role());
+    Wish whole = new Wish(wish.procedure(), name, kind, wish.style(), wish.role(), wish.lesson());
     return new Beginning(library, whole, null, opening);
   }
 
@@ -160,7 +175,8 @@ public record Sessions(
     Opening opening =
         new Opening(records, session, was.instrument(), null, now(), library.limits(), List.of());
     String kind = was.kind() != null ? was.kind() : opening.neck().kind();
-    Wish wish = new Wish(was.procedure(), was.instrument(), kind, was.style(), was.role());
+    Wish wish =
+        new Wish(was.procedure(), was.instrument(), kind, was.style(), was.role(), was.lesson());
     return new Beginning(library, wish, session, opening.ofKind(kind));
   }
 
@@ -271,7 +287,9 @@ public record Sessions(
         opening.carried(),
         new OwnFolder(own).file(wish.procedure(), procedure.id()),
         by,
-        PastAnswers.of(told, beginning.library()));
+        PastAnswers.of(told, beginning.library()),
+        wish.lesson(),
+        beginning.setsBack() ? opening.neck().worked() : null);
   }
 
   /**
