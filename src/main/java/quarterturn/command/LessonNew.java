@@ -22,6 +22,7 @@ import quarterturn.lesson.PlanDialogue;
 import quarterturn.lesson.PlanPart;
 import quarterturn.lesson.Planning;
 import quarterturn.lesson.store.LessonFolder;
+import quarterturn.lesson.store.PastPace;
 import quarterturn.lesson.store.PlanFile;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.teacher.NextLesson;
@@ -90,6 +91,12 @@ final class LessonNew extends Placed {
   private List<String> students = List.of();
 
   @Option(
+      names = "--questions",
+      paramLabel = "MANY",
+      description = "How many of the procedures' questions are asked: few, some or all; else some.")
+  private @Nullable String questions;
+
+  @Option(
       names = "--next",
       description = {
         "Follows the lesson that is in the folder, as it was planned; what was missed comes back.",
@@ -108,7 +115,7 @@ final class LessonNew extends Placed {
           folder + " holds a lesson already; choose another folder, or follow it with --next");
     }
     Plan former = Files.exists(plan) ? PlanFile.in(folder) : null;
-    PlanChecks checks = new PlanChecks(sessions());
+    PlanChecks checks = new PlanChecks(sessions(), PastPace.near(folder));
     Map<PlanPart, String> given = given();
     Map<PlanPart, String> before = former == null ? Map.of() : NextLesson.typed(former);
     if (!lines && (!given.isEmpty() || former != null)) {
@@ -136,6 +143,7 @@ final class LessonNew extends Placed {
     put(out, PlanPart.HOLDS, joined(holds));
     put(out, PlanPart.BLIND, blind == null ? null : blind ? "yes" : "no");
     put(out, PlanPart.STUDENTS, joined(students));
+    put(out, PlanPart.QUESTIONS, questions);
     return out;
   }
 
@@ -163,7 +171,8 @@ final class LessonNew extends Placed {
     if (former != null) {
       plan = NextLesson.after(former, plan, logs());
     }
-    byte[] text = PlanFile.text(plan).getBytes(StandardCharsets.UTF_8);
+    String time = checks.time(plan);
+    byte[] text = PlanFile.text(plan, time).getBytes(StandardCharsets.UTF_8);
     PlanFile.read(LessonFolder.PLAN, text);
     Files.createDirectories(folder);
     if (former != null) {
@@ -178,6 +187,7 @@ final class LessonNew extends Placed {
     if (former != null) {
       told.add(NextLesson.words(former, plan));
     }
+    told.add(time);
     told.add(
         "At each bench: "
             + program.typed(

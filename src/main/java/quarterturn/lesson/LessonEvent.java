@@ -72,9 +72,10 @@ public sealed interface LessonEvent {
   }
 
   /**
-   * Predictions are asked for before a reading or a turn.
+   * Predictions are asked for: which way the rod will be turned, or what will be read. What a turn
+   * will have done is predicted before it, and read some steps later.
    *
-   * @param turn whether it is a turn
+   * @param turn whether it is the way of a turn
    * @param blind whether every student reads for themselves
    * @param before the reading before, or null
    * @param step the gauge's step
@@ -89,6 +90,11 @@ public sealed interface LessonEvent {
       double step,
       @Nullable String question)
       implements LessonEvent {
+    /** This as if it had been asked at another step. */
+    public Opened about(Spot other) {
+      return new Opened(at, other, turn, blind, before, step, question);
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.opened().apply(this);
@@ -137,17 +143,19 @@ public sealed interface LessonEvent {
   }
 
   /**
-   * A student's reason for how the result differs from the prediction, or agrees with it.
+   * What a student made of a result.
    *
+   * @param reason for how it differs from the prediction, or agrees with it; null where the student
+   *     was not asked for one, and then the answer alone decides what was missed
    * @param question about a changed case, or null where there is none
    * @param answer to it, or null
-   * @param missed whether the student wants it again
+   * @param missed whether it comes back next time
    */
   record Reflected(
       Instant at,
       int round,
       String student,
-      String reason,
+      @Nullable String reason,
       @Nullable String question,
       @Nullable String answer,
       boolean missed)
@@ -182,7 +190,7 @@ public sealed interface LessonEvent {
   /**
    * A question from an earlier lesson was asked again.
    *
-   * @param missed whether the student wants it again
+   * @param missed whether it comes back next time
    */
   record AskedAgain(
       Instant at, String student, String question, String answer, boolean missed, boolean season)

@@ -136,7 +136,7 @@ public final class LessonFold {
     } else if (order instanceof Order.SetLevel set) {
       Levels.Standing now = Levels.set(before.standing(set.student()), set.level(), set.frozen());
       levels = Lists.with(levels, set.student(), now);
-    } else {
+    } else if (order instanceof Order.End) {
       over = true;
     }
   }

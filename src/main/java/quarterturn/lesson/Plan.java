@@ -19,6 +19,7 @@ import quarterturn.rehearsal.simulated.NamedNeck;
  * @param blind whether every student reads a gap for themselves
  * @param students who is expected; others may come too
  * @param levels that students begin with who were at an earlier lesson, where it is another one
+ * @param questions how many of the procedures' questions are asked
  */
 public record Plan(
     String lesson,
@@ -30,7 +31,8 @@ public record Plan(
     List<String> holds,
     boolean blind,
     List<String> students,
-    Map<String, Level> levels) {
+    Map<String, Level> levels,
+    Questioning questions) {
   /** A plan in which all students begin with one level. */
   public Plan(
       String lesson,
@@ -41,9 +43,20 @@ public record Plan(
       boolean everyTurn,
       List<String> holds,
       boolean blind,
-      List<String> students) {
+      List<String> students,
+      Questioning questions) {
     this(
-        lesson, title, procedures, instruments, level, everyTurn, holds, blind, students, Map.of());
+        lesson,
+        title,
+        procedures,
+        instruments,
+        level,
+        everyTurn,
+        holds,
+        blind,
+        students,
+        Map.of(),
+        questions);
   }
 
   /** How a plan states that each rod turn waits for the teacher. */
@@ -76,7 +89,17 @@ public record Plan(
 
   private Plan with(List<Setup> setups, List<String> expected, Map<String, Level> begin) {
     return new Plan(
-        lesson, title, procedures, setups, level, everyTurn, holds, blind, expected, begin);
+        lesson,
+        title,
+        procedures,
+        setups,
+        level,
+        everyTurn,
+        holds,
+        blind,
+        expected,
+        begin,
+        questions);
   }
 
   /** This plan for other instruments. */

@@ -50,6 +50,9 @@ public final class PlanDialogue implements Dialogue {
   private Question.Field field(PlanPart part) {
     String choices = check.choices(part);
     String meaning = part.meaning() + (choices == null ? "" : " There are: " + choices + ".");
+    if (part == PlanPart.QUESTIONS && part == PlanPart.values()[at]) {
+      meaning += " With some i" + check.time(check.plan("a", typed)).substring(1);
+    }
     return new Question.Field(part.label(), meaning, typed.getOrDefault(part, usual(part)));
   }
 

@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Plan;
+import quarterturn.lesson.Questioning;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Form;
 import quarterturn.rehearsal.simulated.NamedNeck;
@@ -37,7 +38,8 @@ public final class PlanFile {
           "holds",
           "blind",
           "students",
-          "levels");
+          "levels",
+          "questions");
   private static final List<String> BEGINS = List.of("student", "level");
   private static final List<String> SETUP = List.of("bench", "kind", "neck", "seed");
   private static final int MOST_SEED = 999_999;
@@ -106,6 +108,11 @@ public final class PlanFile {
         levels.put(student, begin);
       }
     }
+    // Plans of earlier versions say nothing of it.
+    Questioning questions =
+        form.has("questions")
+            ? form.word("questions", "how many", Questioning.values(), Questioning::word)
+            : null;
     form.end();
     return new Plan(
         Objects.requireNonNullElse(lesson, ""),
@@ -117,7 +124,8 @@ public final class PlanFile {
         holds,
         blind,
         students,
-        levels);
+        levels,
+        Objects.requireNonNullElse(questions, Questioning.SOME));
   }
 
   private static Plan.Setup setup(Form piece, List<Plan.Setup> before) {
@@ -142,6 +150,11 @@ public final class PlanFile {
         seed == null ? 1 : seed);
   }
 
+  /** The plan's text, with a note for its reader. */
+  public static String text(Plan plan, String note) {
+    return HEAD + "# " + note + "\n" + text(plan).substring(HEAD.length());
+  }
+
   /** The plan's text. */
   public static String text(Plan plan) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
@@ -157,6 +170,7 @@ public final class PlanFile {
     }
     plan.holds().forEach(holds::add);
     node.put("blind", plan.blind());
+    node.put("questions", plan.questions().word());
     if (!plan.students().isEmpty()) {
       ArrayNode students = node.putArray("students");
       plan.students().forEach(students::add);

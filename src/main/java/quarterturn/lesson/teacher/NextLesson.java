@@ -39,6 +39,7 @@ public final class NextLesson {
       case LEVEL -> plan.level().word();
       case HOLDS -> holds(plan);
       case BLIND -> plan.blind() ? "yes" : "no";
+      case QUESTIONS -> plan.questions().word();
       case STUDENTS ->
           plan.students().isEmpty() ? part.usual() : String.join(", ", plan.students());
     };

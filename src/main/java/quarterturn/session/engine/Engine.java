@@ -139,6 +139,11 @@ public final class Engine {
     return choices;
   }
 
+  /** Whether the last reading asks for a turn of the rod. */
+  boolean asksForTurn(State state, Instant now) {
+    return walk.asksForTurn(state, now);
+  }
+
   /** The steps that follow the present one for certain, a line each. */
   List<String> coming(State state, Instant now) {
     return prompter.coming(state, now);

@@ -305,14 +305,10 @@ record Guard(Limits limits, Advisor advisor) {
    * What the next turn should change, or null where there is no fresh reading, or no turn helps.
    */
   @Nullable Outlook outlook(State state, Kind kind, Window window, Instant now) {
-    Reading reading = fresh(state);
-    Bracket bracket = reading == null ? null : reading.read().bracket();
-    if (bracket == null) {
+    Advisor.Question question = next(state, kind, window, now);
+    if (question == null) {
       return null;
     }
-    boolean tighten = bracket.middleMm() > window.middleMm();
-    Turn most = most(state, limits.perReading(), tighten, now);
-    Advisor.Question question = question(state, kind, window, bracket, most);
     Turn turn = advisor.advise(question).turn();
     return turn.turns() == 0
         ? null
@@ -324,6 +320,23 @@ record Guard(Limits limits, Advisor advisor) {
             state.bench().has(Fact.ROD_IDENTIFIED),
             restDue(state, now) ? limits.restHours() : 0,
             beyond(state, turn));
+  }
+
+  /** Whether the last reading, if it is fresh, asks for a turn. */
+  boolean asksForTurn(State state, Kind kind, Window window, Instant now) {
+    Advisor.Question question = next(state, kind, window, now);
+    return question != null && advisor.advise(question).turn().turns() != 0;
+  }
+
+  private Advisor.@Nullable Question next(State state, Kind kind, Window window, Instant now) {
+    Reading reading = fresh(state);
+    Bracket bracket = reading == null ? null : reading.read().bracket();
+    if (bracket == null) {
+      return null;
+    }
+    boolean tighten = bracket.middleMm() > window.middleMm();
+    Turn most = most(state, limits.perReading(), tighten, now);
+    return question(state, kind, window, bracket, most);
   }
 
   private Advisor.Question question(

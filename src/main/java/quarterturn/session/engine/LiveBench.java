@@ -209,6 +209,11 @@ public final class LiveBench implements Bench {
     return engine.onRecord(merged(now()).state());
   }
 
+  /** Whether the last reading asks for a turn of the rod, whatever comes before it. */
+  public boolean asksForTurn() {
+    return engine.asksForTurn(merged(now()).state(), now());
+  }
+
   /**
    * The next prompt after {@code events}, which led to {@code after}. They are recorded together
    * with the engine's own events; if that fails, the prompt before stays.
