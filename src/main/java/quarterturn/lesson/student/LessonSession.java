@@ -106,6 +106,11 @@ public final class LessonSession implements Bench, Closeable {
     return plan;
   }
 
+  @Override
+  public List<String> news() {
+    return run.bench().news();
+  }
+
   private Instant time() {
     return clock.instant();
   }
