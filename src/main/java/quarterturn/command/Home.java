@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
-import java.util.Set;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.UnreadableException;
@@ -97,33 +95,19 @@ record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
     return face.watch(new Player(bench, bench::truth, 1));
   }
 
-  /**
-   * The home view's dialogue, for which the sessions and the user's own procedures are read once.
-   */
+  /** The home view's dialogue, for which the user's own procedures are read once. */
   private HomeDialogue dialogue() throws IOException, UnreadableException {
-    Instant now = sessions.clock().instant();
     Library rules = sessions.rules();
-    Limits.Rechecks rechecks = rules.limits().rechecks();
-    List<Store.Glance> glances = sessions.store().sessions();
-    Set<String> instruments = sessions.store().instrumentNames();
-    Map<String, String> tickets = sessions.store().tickets();
-    List<Due> dues = Dues.of(glances, instruments, rechecks, now);
-    List<HomeDialogue.Item> begun =
-        HomeItems.of(
-            Work.of(glances, tickets, now),
-            Dues.pressing(dues, rechecks, now),
-            rules.results()::title,
-            now,
-            new Dates(sessions.clock().getZone()));
+    OnRecord past = new OnRecord(sessions, rules);
     return new HomeDialogue(
         said,
-        begun,
+        past.begun(),
         rules.results(),
         OwnProcedure.in(sessions.own(), rules.results()),
-        instruments.stream().sorted().toList(),
-        tickets,
+        sessions.store().instrumentNames().stream().sorted().toList(),
+        sessions.store().tickets(),
         this::prove,
-        new OnRecord(sessions, rules));
+        past);
   }
 
   /** Refuses a choice whose procedure can't be found or has a fault, while there are others. */
@@ -155,6 +139,21 @@ record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
         rows.add(LogCommand.row(sessions.store(), glance, sessions.clock().instant(), dates()));
       }
       return SessionList.sentences(rows, rules.results(), dates());
+    }
+
+    @Override
+    public List<HomeDialogue.Item> begun() throws IOException {
+      Instant now = sessions.clock().instant();
+      Limits.Rechecks rechecks = rules.limits().rechecks();
+      Store store = sessions.store();
+      List<Store.Glance> glances = store.sessions();
+      List<Due> dues = Dues.of(glances, store.instrumentNames(), rechecks, now);
+      return HomeItems.of(
+          Work.of(glances, store.tickets(), now),
+          Dues.pressing(dues, rechecks, now),
+          rules.results()::title,
+          now,
+          dates());
     }
 
     @Override

@@ -49,6 +49,20 @@ record QuestionView(
         "");
   }
 
+  /** The same place in a question that tells something else now: its option stays marked. */
+  QuestionView of(Question now) {
+    List<String> names = names(now);
+    int same = at < options().size() ? names.indexOf(options().get(at).name()) : -1;
+    int mark = same < 0 ? new QuestionView(now).at() : same;
+    return new QuestionView(now, mark, false, scroll, page, byHand, field, message);
+  }
+
+  private static List<String> names(Question question) {
+    return question instanceof Question.Choose choose
+        ? choose.options().stream().map(Question.Option::name).toList()
+        : List.of();
+  }
+
   QuestionView saying(String said) {
     return new QuestionView(question, at, typed, scroll, page, byHand, field, said);
   }

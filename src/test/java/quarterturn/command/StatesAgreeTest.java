@@ -26,8 +26,8 @@ class StatesAgreeTest {
   void threeInstruments() throws Exception {
     shop = Shop.of(folder, "blue", "green", "red");
     String begun = LeftOff.begun(shop, "red");
-    String settling = LeftOff.settling(shop, "green");
     shop.pass(Duration.ofSeconds(20));
+    String settling = LeftOff.settling(shop, "green");
     String half = LeftOff.half(shop, "blue");
     sessions = Map.of("blue", half, "green", settling, "red", begun);
   }
@@ -74,7 +74,7 @@ class StatesAgreeTest {
     // The end and the minutes are the same wherever a wait is told of.
     String left = words("green").replaceAll(".* (\\d+ minutes?) left", "$1");
     String end = words("green").replaceAll(".*until (\\d\\d:\\d\\d).*", "$1");
-    assertThat(home).contains("on green, ticket T-green: " + left + " left");
+    assertThat(home).contains("on green, ticket T-green: rod turned, " + left + " left");
     assertThat(due).contains("In " + left + " (" + end + "), green, ticket T-green: Rod turned,");
   }
 
@@ -98,7 +98,7 @@ class StatesAgreeTest {
     assertThat(run("--plain"))
         .containsMatch(
             "1. Neck relief on blue, ticket T-blue: rod turn half made .*"
-                + "2. Neck relief on green, ticket T-green: settled, ready .*"
+                + "2. Neck relief on green, ticket T-green: rod turned, settled, ready .*"
                 + "3. Neck relief on red, ticket T-red: strings as found ");
   }
 

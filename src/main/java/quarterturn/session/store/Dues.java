@@ -42,11 +42,8 @@ public final class Dues {
       List<Store.Glance> all, Set<String> instruments, Limits.Rechecks rechecks, Instant now) {
     List<Store.Glance> sessions = all.stream().filter(Dues::possible).toList();
     List<Due> out = new ArrayList<>();
-    for (Store.Glance glance : sessions) {
-      if (glance.unfinished()) {
-        out.add(open(glance, now));
-      }
-    }
+    // Of those that are due at the same time, the most pressing stays the first.
+    Work.of(sessions, Map.of(), now).forEach(work -> out.add(open(work)));
     for (String name : new TreeSet<>(instruments)) {
       List<Store.Glance> of =
           sessions.stream()
@@ -83,11 +80,13 @@ public final class Dues {
     }
   }
 
-  private static Due open(Store.Glance glance, Instant now) {
+  private static Due open(Work work) {
+    Store.Glance glance = work.glance();
+    Instant now = work.now();
     String procedure = String.valueOf(glance.procedure());
     Instant until = glance.waitingUntil();
     Instant last = Objects.requireNonNullElse(glance.last(), now);
-    String state = Quote.sentence(Work.of(glance, Map.of(), now).due());
+    String state = Quote.sentence(work.due());
     return new Due(
         until == null ? now : until,
         until == null ? Due.Why.OPEN : Due.Why.WAIT,

@@ -51,6 +51,11 @@ public final class HomeDialogue implements Dialogue {
     /** Every session in a sentence, the newest first. */
     List<String> all() throws IOException;
 
+    /** What there is to go on with now, and what is due; null where that is as it was. */
+    default @Nullable List<Item> begun() throws IOException {
+      return null;
+    }
+
     /** What was read and turned on an instrument. */
     List<String> history(String instrument) throws IOException;
 
@@ -170,6 +175,17 @@ public final class HomeDialogue implements Dialogue {
         .flatMap(words -> words)
         .distinct()
         .toList();
+  }
+
+  @Override
+  public boolean lookAgain() throws IOException {
+    List<Item> now = open.size() == 1 ? past.begun() : null;
+    if (now == null || !pages.begun(now)) {
+      return false;
+    }
+    open.clear();
+    open.push(pages.home());
+    return true;
   }
 
   @Override

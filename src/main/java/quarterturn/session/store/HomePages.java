@@ -264,6 +264,14 @@ final class HomePages {
     return begun.stream().anyMatch(item -> item.choice().equals(new Choice.Resume(session)));
   }
 
+  /** Lists other sessions, and what else is due; false where they are the same. */
+  boolean begun(List<Item> now) {
+    boolean other = !begun.equals(now);
+    begun.clear();
+    begun.addAll(now);
+    return other;
+  }
+
   /** Lists a session no more. */
   void without(String session) {
     begun.removeIf(item -> item.choice().equals(new Choice.Resume(session)));

@@ -81,12 +81,12 @@ public record Work(Store.Glance glance, @Nullable String ticket, Instant now) {
     return ticket == null ? glance.on() : glance.on() + ", ticket " + ticket;
   }
 
-  /** In a few words, which is all that a list has room for: "settled, ready", "8 minutes left". */
+  /** In a few words, which is all that a list has room for: "rod turned, 8 minutes left". */
   public String brief() {
     return switch (state()) {
       case HALF_TURN -> "rod turn half made";
-      case READY -> "settled, ready";
-      case WAITS -> left() + " left";
+      case READY -> rod() + "settled, ready";
+      case WAITS -> rod() + left() + " left";
       case OPEN -> {
         String standing = glance.standing();
         // The rest of it stands in the details.

@@ -101,7 +101,7 @@ class WorkTest {
   @Test
   void aListHasRoomForAFewOfThem() {
     assertThat(work(HALF, null).brief()).isEqualTo("rod turn half made");
-    assertThat(work(SETTLED, null).brief()).isEqualTo("settled, ready");
+    assertThat(work(SETTLED, null).brief()).isEqualTo("rod turned, settled, ready");
     assertThat(work(RESTS, null).brief()).isEqualTo("1 minute left");
     assertThat(work(TURNED, null).brief()).isEqualTo("rod turned");
     assertThat(work(READ, null).brief()).isEqualTo("strings at pitch");
