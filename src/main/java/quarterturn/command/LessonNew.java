@@ -25,6 +25,8 @@ import quarterturn.lesson.store.LessonFolder;
 import quarterturn.lesson.store.PlanFile;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.teacher.NextLesson;
+import quarterturn.lesson.teacher.RealNecks;
+import quarterturn.lesson.teacher.TurnedNeck;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
@@ -178,6 +180,9 @@ final class LessonNew extends Placed {
     if (former != null) {
       told.add(NextLesson.words(former, plan));
     }
+    if (plan.real()) {
+      told.addAll(realNecks(former));
+    }
     told.add(
         "At each bench: "
             + program.typed(
@@ -185,6 +190,12 @@ final class LessonNew extends Placed {
     told.add(
         "At your own desk: " + program.typed("lesson desk " + Program.word(folder.toString())));
     return told;
+  }
+
+  private List<String> realNecks(@Nullable Plan former) throws IOException, UnreadableException {
+    List<TurnedNeck> left =
+        former == null ? List.of() : LessonCommand.necks(folder, former, logs(), sessions());
+    return RealNecks.plan(sessions().rules().limits(), left);
   }
 
   private List<WriterLog> logs() throws IOException {
