@@ -125,8 +125,7 @@ class LessonRealNecksTest {
   @Test
   void theSheetSaysWhatIsTypedToSetItBack() throws Exception {
     bench();
-    assertThat(sheet())
-        .contains("left 1/4 turn tighter than the");
+    assertThat(sheet()).contains("left 1/4 turn tighter than the");
     assertThat(run("end\nyes\nquit\n", "desk", "--plain").out().replaceAll("\\s+", " "))
         .contains(
             "Set back left (1/4 turn tighter than the lesson found it; 1/4 turn more today):"
