@@ -74,6 +74,7 @@ final class LessonForget extends Placed {
         SaddleSteps.of(plan, sessions()),
         LessonCommand.titles(plan, sessions()),
         List.of(LessonFormat.values()),
-        new Dates(clock.getZone()));
+        new Dates(clock.getZone()),
+        LessonCommand.turned(folder, plan, striking.logs(), sessions()));
   }
 }

@@ -89,9 +89,10 @@ final class LessonJoin extends Placed {
     try (LessonBench lesson = LessonBench.at(file, plan.level())) {
       String welcome = BenchName.welcome(plan, name, lesson.lesson());
       come(lesson, plan, name, named);
-      Sessions sessions =
-          new Sessions(Store.at(folder.resolve(file.writer())), sessions().own(), clock);
-      StoredSessions stored = new StoredSessions(sessions, plan, BenchName.setup(plan, name));
+      Path data = StoredSessions.folder(folder, plan, file.writer(), name);
+      Sessions sessions = new Sessions(Store.at(data), sessions().own(), clock);
+      boolean own = data.endsWith(file.writer());
+      StoredSessions stored = new StoredSessions(sessions, plan, BenchName.setup(plan, name), own);
       try (LessonSession session = new LessonSession(lesson, plan, folder, clock, stored)) {
         return face.lesson(session, again(name), welcome);
       }

@@ -26,6 +26,8 @@ import quarterturn.lesson.store.PastPace;
 import quarterturn.lesson.store.PlanFile;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.teacher.NextLesson;
+import quarterturn.lesson.teacher.RealNecks;
+import quarterturn.lesson.teacher.TurnedNeck;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
@@ -188,6 +190,9 @@ final class LessonNew extends Placed {
       told.add(NextLesson.words(former, plan));
     }
     told.add(time);
+    if (plan.real()) {
+      told.addAll(realNecks(former));
+    }
     told.add(
         "At each bench: "
             + program.typed(
@@ -195,6 +200,12 @@ final class LessonNew extends Placed {
     told.add(
         "At your own desk: " + program.typed("lesson desk " + Program.word(folder.toString())));
     return told;
+  }
+
+  private List<String> realNecks(@Nullable Plan former) throws IOException, UnreadableException {
+    List<TurnedNeck> left =
+        former == null ? List.of() : LessonCommand.necks(folder, former, logs(), sessions());
+    return RealNecks.plan(sessions().rules().limits(), left);
   }
 
   private List<WriterLog> logs() throws IOException {

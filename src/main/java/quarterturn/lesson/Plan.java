@@ -107,6 +107,17 @@ public record Plan(
     return with(setups, students, levels);
   }
 
+  /** Whether a bench works on a real instrument. */
+  public boolean real(String bench) {
+    Setup setup = forBench(bench);
+    return setup != null && setup.neck() == null;
+  }
+
+  /** Whether some bench works on a real instrument. */
+  public boolean real() {
+    return instruments.stream().anyMatch(setup -> setup.neck() == null);
+  }
+
   /** This plan with these students expected. */
   public Plan expecting(List<String> expected) {
     return with(instruments, expected, levels);

@@ -145,7 +145,7 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
 
   /** The turns of an invented lesson, the day before, where a procedure sets one back. */
   private static List<Event.Past> lesson(Library library, Instant at) {
-    Instant then = at.minus(Duration.ofHours(library.limits().restHours() + 1));
+    Instant then = at.minus(library.limits().rest().plus(library.limits().rest()));
     Turn each = library.limits().firstMove();
     return library.any(library.main(), Step::setsBack)
         ? List.of(

@@ -196,6 +196,16 @@ public record Neck(List<SessionRecord> sessions) {
             .orElse(null);
   }
 
+  /** What the last lesson or session turned that is not set back yet; plus is tighter. */
+  public Turn left() {
+    Instant since = worked();
+    TurnsLeft left = new TurnsLeft();
+    counted().stream()
+        .filter(past -> since != null && !past.at().isBefore(since))
+        .forEach(past -> left.then(past.turn(), past.before() != null));
+    return new Turn(left.turns().stream().mapToDouble(Turn::turns).sum());
+  }
+
   /** The stops that no finding has answered, oldest first. */
   public List<Carried.Stop> stops() {
     Map<String, Instant> cuts = cuts();

@@ -137,7 +137,7 @@ final class AnySession {
 
   /** Turns of a lesson, some days or hours before, that are to be set back: up to five, or none. */
   private static List<Event.Past> lesson(SplittableRandom random) {
-    Instant at = Rehearsal.START.minus(Duration.ofHours(random.nextInt(6, 60)));
+    Instant at = Rehearsal.START.minus(Duration.ofMinutes(random.nextInt(360, 3600)));
     List<Event.Past> turns = new ArrayList<>();
     boolean tighter = random.nextInt(3) > 0;
     Bracket before = new Bracket(0.60, 0.65);

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Direction;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.Plan;
@@ -52,17 +53,24 @@ final class ClassSheet {
    * The sheet.
    *
    * @param saddlesToo whether the lesson has a step that sets a saddle
+   * @param necks the real ones that stand turned, with what is typed to set them back; null where
+   *     the lesson had none
    */
   static LessonPage of(
       Plan plan,
       List<WriterLog> logs,
       List<Roster.Share> shares,
       boolean saddlesToo,
-      StepTitles titles) {
+      StepTitles titles,
+      @Nullable List<List<String>> necks) {
     ClassSheet sheet = new ClassSheet(plan, logs, titles);
+    List<SheetPart> parts = new ArrayList<>(sheet.parts(shares, saddlesToo));
+    if (necks != null) {
+      parts.add(parts.size() - 1, turned(necks));
+    }
     return new LessonPage(
         "Lesson sheet of the class",
-        sheet.parts(shares, saddlesToo),
+        parts,
         SheetCsv.table(HEAD, sheet.spreads.stream().map(sheet::row).toList()));
   }
 
@@ -101,6 +109,15 @@ final class ClassSheet {
         SheetPart.points("What to repeat", repeat()),
         SheetPart.points("Questions that come back next time", returning()),
         LessonPage.about());
+  }
+
+  private static SheetPart turned(List<List<String>> necks) {
+    return SheetPart.grid(
+        "Necks to set back",
+        "No real neck stands turned.",
+        "Real necks that the lesson turned. Setting one back counts for the day as well.",
+        List.of("Bench", "The rod stands", "Type"),
+        necks);
   }
 
   private SheetPart.Grid benches() {

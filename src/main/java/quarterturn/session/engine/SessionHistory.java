@@ -15,6 +15,7 @@ import quarterturn.session.Changed;
 import quarterturn.session.Event;
 import quarterturn.session.Lists;
 import quarterturn.session.Prompt;
+import quarterturn.session.TurnsLeft;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

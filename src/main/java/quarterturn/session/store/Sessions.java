@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.Step;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.check.Checker;
 import quarterturn.procedure.condition.Role;
@@ -358,6 +360,17 @@ public record Sessions(
     String ticket = instrument == null ? null : store.tickets().get(instrument);
     bench.calledBy(program);
     bench.doneBy(who, ticket);
+  }
+
+  /** The procedure that is offered to set back what a lesson turned, or null. */
+  public @Nullable String setsBack() throws IOException, UnreadableException {
+    for (Results.Offer offer : rules().results().offers()) {
+      Library library = library(offer.procedure());
+      if (library.any(library.main(), Step::setsBack)) {
+        return offer.procedure();
+      }
+    }
+    return null;
   }
 
   /** What is due or will be, the soonest first, without reading any procedure. */

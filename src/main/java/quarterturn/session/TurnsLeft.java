@@ -1,4 +1,4 @@
-package quarterturn.session.engine;
+package quarterturn.session;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,13 +8,13 @@ import quarterturn.unit.Turn;
  * Which turns are left where later ones go back the way that earlier ones came. What nobody is sure
  * of is never one to be undone, and undoes others: so no rod goes back further than it came.
  */
-final class TurnsLeft {
+public final class TurnsLeft {
   private static final double NONE = 1e-6;
 
   private final List<Turn> left = new ArrayList<>();
 
   /** Adds a later turn. */
-  void then(Turn turn, boolean sure) {
+  public void then(Turn turn, boolean sure) {
     double more = turn.turns();
     while (Math.abs(more) > NONE && !left.isEmpty() && more * last() < 0) {
       double both = more + left.remove(left.size() - 1).turns();
@@ -34,7 +34,7 @@ final class TurnsLeft {
   }
 
   /** The turns that no later one has undone, the oldest first. The last is undone first. */
-  List<Turn> turns() {
+  public List<Turn> turns() {
     return List.copyOf(left);
   }
 }
