@@ -28,7 +28,7 @@ record ComingBack(Desk desk, String bench, List<Order.ComeBack> asked) {
               + Printable.of(one.question()));
     }
     return new Question.Words(
-        bench + ": What comes back next time",
+        bench + ": What comes back? A number changes it",
         lines,
         "Which to change",
         "Type its number, or several; Enter leaves all as it is.");

@@ -23,6 +23,7 @@ import quarterturn.lesson.Levels;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Ref;
 import quarterturn.lesson.Refusal;
+import quarterturn.lesson.Spot;
 import quarterturn.lesson.Value;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Prompt;
@@ -156,6 +157,28 @@ class GatekeeperTest {
 
   private Order released(Value value) {
     return new Order.Release(lesson.keptBy().get(0).ref(), value);
+  }
+
+  /**
+   * Earlier versions asked the way of a turn and how far, at the turn, and then for its question.
+   */
+  @Test
+  void aTurnThatAnEarlierVersionBeganGoesOn() {
+    happen(Demo.came("Ana"));
+    Spot spot = Demo.spot("turn", 1);
+    happen(
+        new LessonEvent.Stepped(T, spot),
+        new LessonEvent.Opened(T, spot, true, false, GAP, 0.0625, "Why?"),
+        Demo.predicted(3, "Ana"),
+        Demo.shown(3));
+    Gate.Predict gap = (Gate.Predict) gate(Demo.moment(Demo.turn(), 1, GAP));
+    assertThat(gap.round().opened().turn()).isFalse();
+    happen(Demo.predicted(round(), "Ana"));
+    assertThat(gate(Demo.moment(Demo.turn(), 1, GAP))).isInstanceOf(Gate.Held.class);
+    happen(new LessonEvent.Accepted(T, new Ref("desk-a", 1), released(new Value.Rod(Turn.EIGHTH))));
+    Value turned = new Value.Rod(Turn.EIGHTH);
+    Moment after = after(2, new Prompt.Tell(Demo.said("key-out")), Map.of(3, turned));
+    assertThat(((Gate.Reflect) gate(after)).question()).isEqualTo("Why?");
   }
 
   @Test
