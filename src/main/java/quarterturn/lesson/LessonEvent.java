@@ -31,8 +31,16 @@ public sealed interface LessonEvent {
     }
   }
 
-  /** A student sits down. */
-  record Came(Instant at, String student) implements LessonEvent {
+  /**
+   * A student sits down.
+   *
+   * @param level that the student begins with, or null for that of the plan
+   */
+  record Came(Instant at, String student, @Nullable Level level) implements LessonEvent {
+    public Came(Instant at, String student) {
+      this(at, student, null);
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.came().apply(this);
@@ -236,6 +244,18 @@ public sealed interface LessonEvent {
   }
 
   /**
+   * A student's name was struck from this writer's file, which was written anew with it.
+   *
+   * @param student the number that stands for the name
+   */
+  record Struck(Instant at, String student) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.struck().apply(this);
+    }
+  }
+
+  /**
    * What to do with an event of each kind. A kind without its case does not compile.
    *
    * @param <R> what comes of it
@@ -258,7 +278,8 @@ public sealed interface LessonEvent {
       Function<AskedAgain, R> askedAgain,
       Function<Accepted, R> accepted,
       Function<Declined, R> declined,
-      Function<Ordered, R> ordered) {}
+      Function<Ordered, R> ordered,
+      Function<Struck, R> struck) {}
 
   /** What the case of this event's kind makes of it. */
   <R> R match(Cases<R> cases);

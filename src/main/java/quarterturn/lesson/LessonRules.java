@@ -27,7 +27,8 @@ public final class LessonRules {
             askedAgain -> here(lesson, askedAgain.student()),
             accepted -> accepted(lesson, accepted),
             declined -> answered(lesson, declined.ref()),
-            ordered -> "A bench gives no orders."));
+            ordered -> "A bench gives no orders.",
+            LessonRules::none));
   }
 
   private static @Nullable String none(LessonEvent event) {

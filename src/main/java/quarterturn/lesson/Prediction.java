@@ -42,7 +42,8 @@ public record Prediction(
     return !right ? Levels.Try.WRONG : helped ? Levels.Try.RIGHT_WITH_HELP : Levels.Try.RIGHT;
   }
 
-  private boolean size(Value result, double step) {
+  /** Whether the size is right: one step beside the reading still is. */
+  public boolean size(Value result, double step) {
     if (result instanceof Value.Gap gap) {
       Bracket b = gap.bracket();
       return size >= b.lowMm() - step - SLACK && size <= b.highMm() + step + SLACK;
@@ -54,7 +55,8 @@ public record Prediction(
     return size == 0 || Math.abs(size - turn.turns()) <= NEAR_TURN;
   }
 
-  private boolean way(@Nullable Value before, Value result) {
+  /** Whether the way is right; any is where nothing was read before, or no way was asked for. */
+  public boolean way(@Nullable Value before, Value result) {
     if (direction == null) {
       return true;
     }

@@ -25,6 +25,14 @@ public interface Dialogue {
         : List.of();
   }
 
+  /**
+   * Looks again at what the question tells of; whether it tells something else now. Where there are
+   * keys, this is done from time to time while nobody answers.
+   */
+  default boolean lookAgain() throws IOException {
+    return false;
+  }
+
   /** Goes back to the question before; false where there is none. */
   default boolean back() {
     return false;
@@ -42,12 +50,16 @@ public interface Dialogue {
     LEFT,
     /** The input ended before the questions did. */
     CUT_SHORT,
+    /** A line of a script was refused. */
+    REFUSED,
     /** The person pressed the key that stops a program. */
     INTERRUPTED;
 
     /** The exit status of a program that ends here. */
     public int status() {
-      return this == INTERRUPTED ? ExitStatus.INTERRUPTED : ExitStatus.DONE;
+      return this == INTERRUPTED
+          ? ExitStatus.INTERRUPTED
+          : this == REFUSED ? ExitStatus.FAILED : ExitStatus.DONE;
     }
   }
 

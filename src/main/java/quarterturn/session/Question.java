@@ -205,6 +205,7 @@ public sealed interface Question {
    * A choice of one option, answered with the beginning of its name, or with its number in a list.
    *
    * @param lettered whether, where there are keys, an option's first letter answers without Enter
+   * @param marked index of the option that is marked first
    */
   record Choose(
       String title,
@@ -212,7 +213,8 @@ public sealed interface Question {
       String asks,
       String help,
       List<Option> options,
-      boolean lettered)
+      boolean lettered,
+      int marked)
       implements Asked {
     public Choose {
       lines = List.copyOf(lines);
@@ -226,13 +228,13 @@ public sealed interface Question {
 
     public Choose(
         String title, List<String> lines, String asks, String help, List<Option> options) {
-      this(title, lines, asks, help, options, false);
+      this(title, lines, asks, help, options, false, 0);
     }
 
     /** A last question before something is done: yes or no, for which its letter is enough. */
     public static Choose sure(String title, List<String> lines, String asks, String help) {
       return new Choose(
-          title, lines, asks, help, List.of(new Option("yes"), new Option("no")), true);
+          title, lines, asks, help, List.of(new Option("yes"), new Option("no")), true, 0);
     }
 
     /**

@@ -83,6 +83,7 @@ class SettingsCommandTest {
             "file: " + file,
             "own: " + folder + "/bench (from the file)",
             "by: Ana (from the file)",
+            "role: beginner (default)",
             "data: " + folder + "/kept (from the file)")
         .inOrder();
     Files.writeString(file, "by: Ana\n");
@@ -91,11 +92,12 @@ class SettingsCommandTest {
             "file: " + file,
             "own: procedures (from the option --own)",
             "by: Ben (from the option --by)",
+            "role: beginner (default)",
             "data: " + folder + "/xdg/quarterturn (default)")
         .inOrder();
     Files.delete(file);
     assertThat(run("", "settings").out())
-        .startsWith("file: " + file + " (not there; write it to set own, by or data)");
+        .startsWith("file: " + file + " (not there; write it to set own, by, role or data)");
   }
 
   @Test
@@ -135,14 +137,17 @@ class SettingsCommandTest {
 
   @Test
   void atHomeOwnProceduresAreListedAndBeginInTypedLines() {
-    Captured ran = run("torn\nmy-look\nnew-bass-34\nmy-bass\nmedium\nquit\n", "--plain");
+    Captured ran = run("my-look; new-bass-34\nmedium\nquit\n", "--plain");
     assertThat(flat(ran.out())).contains(said());
     assertThat(ran.out()).contains("6. My own check (my-look): A procedure of your own.");
     assertThat(flat(ran.out())).contains("7. torn: It can't be started. " + folder + "/bench/");
-    assertThat(flat(ran.out())).contains("Not taken: It can't be started. " + folder);
     assertThat(ran.out()).contains("My own check");
     assertThat(ran.out()).contains("Look along the neck.");
     assertThat(ran.status()).isEqualTo(0);
+    Captured refused = run("torn; my-look\nmy-look\n", "--plain");
+    assertThat(flat(refused.out())).contains("Not taken: It can't be started. " + folder);
+    assertThat(flat(refused.out())).contains("Not used: my-look. The script ends at its line 1.");
+    assertThat(refused.status()).isEqualTo(2);
   }
 
   @Test
@@ -205,7 +210,7 @@ class SettingsCommandTest {
     assertThat(log.err().strip()).isEqualTo("quarterturn: " + gone);
     assertThat(run("", "log", "export", session).err().strip()).isEqualTo("quarterturn: " + gone);
     Captured home = run("1\nquit\n", "--plain");
-    assertThat(home.status()).isEqualTo(0);
+    assertThat(home.status()).isEqualTo(2);
     assertThat(flat(home.out())).contains("Not taken: " + gone + ".");
     assertThat(run("{\"answer\":\"1\"}\n", "--lines").out())
         .contains("{\"error\":\"" + gone + "\"}");

@@ -4,7 +4,6 @@ import static com.google.common.truth.Truth.assertThat;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -27,14 +26,14 @@ class HomeLinesTest {
   private static final HomeDialogue.Item OPEN =
       new HomeDialogue.Item(
           new Question.Option(
-              "a-1", "Neck relief on blue-guitar", "Begun 12:00. Go on", "Unfinished sessions"),
+              "a-1", "Neck relief on blue-guitar", "Begun 12:00. Broken off", "To go on with"),
           new HomeDialogue.Choice.Resume("a-1"));
 
   private final StringWriter shown = new StringWriter();
 
   private Dialogue.End typed(HomeDialogue dialogue, String lines) throws IOException {
     PrintWriter out = new PrintWriter(shown);
-    return DialogueLines.run(dialogue, new PipeSource(new StringReader(lines), out, false), out);
+    return DialogueLines.run(dialogue, Echoing.of(lines, out), out);
   }
 
   private static HomeDialogue dialogue(HomeDialogue.Item... begun) {
@@ -55,12 +54,12 @@ class HomeLinesTest {
             Due:
             1. practice-bass: A day on, read again. Due 2 hours ago (10:05)
 
-            Unfinished sessions:
-            2. Neck relief on blue-guitar (a-1): Begun 12:00. Go on
+            To go on with:
+            2. Neck relief on blue-guitar (a-1): Begun 12:00. Broken off
 
             Begin:
             3. Neck relief (start): Bring the curve""");
-    assertThat(shown.toString()).contains("\n13. Quit (quit)\n\nWhat would you like to do? > ");
+    assertThat(shown.toString()).contains("\n13. Quit (quit)\n\nWhat would you like to do? [2] > ");
   }
 
   @Test

@@ -39,7 +39,7 @@ final class LessonJson {
             .kind("end", Order.End.class, ""));
     return new KindsJson<LessonEvent>("event", shapes)
         .kind("joined", LessonEvent.Joined.class, "at name")
-        .kind("came", LessonEvent.Came.class, "at student")
+        .kind("came", LessonEvent.Came.class, "at student level?")
         .kind("went", LessonEvent.Went.class, "at student")
         .kind("stepped", LessonEvent.Stepped.class, "at spot")
         .kind("ticked", LessonEvent.Ticked.class, "at")
@@ -62,6 +62,7 @@ final class LessonJson {
             "asked-again", LessonEvent.AskedAgain.class, "at student question answer missed season")
         .kind("accepted", LessonEvent.Accepted.class, "at ref takes")
         .kind("declined", LessonEvent.Declined.class, "at ref why")
-        .kind("ordered", LessonEvent.Ordered.class, "at bench? asks");
+        .kind("ordered", LessonEvent.Ordered.class, "at bench? asks")
+        .kind("struck", LessonEvent.Struck.class, "at student");
   }
 }

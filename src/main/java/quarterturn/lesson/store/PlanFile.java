@@ -13,7 +13,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Level;
@@ -36,7 +38,9 @@ public final class PlanFile {
           "holds",
           "blind",
           "students",
+          "levels",
           "questions");
+  private static final List<String> BEGINS = List.of("student", "level");
   private static final List<String> SETUP = List.of("bench", "kind", "neck", "seed");
   private static final int MOST_SEED = 999_999;
   private static final String HEAD = "# A lesson of quarterturn.\n";
@@ -95,6 +99,15 @@ public final class PlanFile {
     }
     boolean blind = form.truth("blind");
     List<String> students = form.lines("students");
+    Map<String, Level> levels = new TreeMap<>();
+    for (Form piece : form.each("levels", "a student's level", BEGINS)) {
+      String student = piece.line("student");
+      Level begin = piece.word("level", "a level", Level.values(), Level::word);
+      piece.complete();
+      if (student != null && begin != null) {
+        levels.put(student, begin);
+      }
+    }
     // Plans of earlier versions say nothing of it.
     Questioning questions =
         form.has("questions")
@@ -111,6 +124,7 @@ public final class PlanFile {
         holds,
         blind,
         students,
+        levels,
         Objects.requireNonNullElse(questions, Questioning.SOME));
   }
 
@@ -160,6 +174,13 @@ public final class PlanFile {
     if (!plan.students().isEmpty()) {
       ArrayNode students = node.putArray("students");
       plan.students().forEach(students::add);
+    }
+    if (!plan.levels().isEmpty()) {
+      ArrayNode levels = node.putArray("levels");
+      new TreeMap<>(plan.levels())
+          .forEach(
+              (student, level) ->
+                  levels.addObject().put("student", student).put("level", level.word()));
     }
     YAMLFactory factory =
         YAMLFactory.builder()

@@ -106,6 +106,11 @@ public final class LessonSession implements Bench, Closeable {
     return plan;
   }
 
+  @Override
+  public List<String> news() {
+    return run.bench().news();
+  }
+
   private Instant time() {
     return clock.instant();
   }
@@ -228,7 +233,7 @@ public final class LessonSession implements Bench, Closeable {
 
   /** A student sits down. */
   public synchronized void come(String student) throws RefusedException, IOException {
-    file.record(new LessonEvent.Came(time(), student));
+    file.record(plan.came(time(), student));
   }
 
   /** A student leaves the bench. */

@@ -204,6 +204,9 @@ record Guard(Limits limits, Advisor advisor) {
 
   private Ruling amount(
       State state, Step.TurnRod step, Kind kind, Window window, Bracket bracket, Instant now) {
+    if (step.setsBack()) {
+      return setBack(state, step, kind, window, now);
+    }
     if (Verdict.of(bracket, window) == Verdict.UNDECIDED
         && Verdict.leaning(bracket, window) == Verdict.UNDECIDED) {
       return fault("it asks for a turn on a reading that does not tell which way to turn");
@@ -243,6 +246,26 @@ record Guard(Limits limits, Advisor advisor) {
                 advice.numbers());
       }
     }
+    return allowed(state, advice);
+  }
+
+  /** The ruling on undoing the last turn that is left of those to be set back. */
+  private Ruling setBack(State state, Step.TurnRod step, Kind kind, Window window, Instant now) {
+    List<Turn> left = state.history().left();
+    if (left.isEmpty()) {
+      return fault("it asks to set a turn back where none is left");
+    }
+    Decision.Reason fault = fault(state, kind, window);
+    if (fault != null) {
+      return new Ruling.Stops(fault.word(), fault.sentence());
+    }
+    double last = left.get(left.size() - 1).turns();
+    double most = most(state, step.limit(), last < 0, now).turns();
+    Turn back = new Turn(Math.copySign(Math.min(Math.abs(last), most), -last));
+    return allowed(state, new Advice(back, "It undoes what was turned the last time."));
+  }
+
+  private Ruling allowed(State state, Advice advice) {
     boolean tightens = advice.turn().turns() > 0;
     if (tightens && !state.bench().hasAll(limits.tightenNeeds())) {
       return fault("it asks to tighten the rod with the strings at full pitch");

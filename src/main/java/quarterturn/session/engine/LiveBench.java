@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Event;
@@ -29,6 +30,8 @@ public final class LiveBench implements Bench {
   private final String name;
   private final Clock clock;
   private Program program = Program.here();
+  private @Nullable String by;
+  private @Nullable String ticket;
   private Duration ahead = Duration.ZERO;
   private State state;
 
@@ -56,6 +59,12 @@ public final class LiveBench implements Bench {
   /** Says how the program is called at a shell, where it needs options to find this session. */
   public void calledBy(Program other) {
     this.program = other;
+  }
+
+  /** Says who works and by which ticket, which no event here says; null where nobody said. */
+  public void doneBy(@Nullable String who, @Nullable String job) {
+    this.by = who;
+    this.ticket = job;
   }
 
   /** Starts a session; its first event is on disk when this returns. */
@@ -100,7 +109,7 @@ public final class LiveBench implements Bench {
     }
     Event.Resumed resumed =
         again.at().isBefore(state.last())
-            ? new Event.Resumed(state.last(), again.elsewhere(), again.carried())
+            ? new Event.Resumed(state.last(), again.elsewhere(), again.carried(), again.by())
             : again;
     ledger.append(List.of(resumed));
     return new LiveBench(engine, ledger, name, clock, engine.apply(state, resumed));
@@ -168,7 +177,7 @@ public final class LiveBench implements Bench {
   @Override
   public void answer(Answer answer) throws RefusedException, IOException {
     Instant now = now();
-    if (answer instanceof Answer.Correct) {
+    if (answer instanceof Answer.Correct || answer instanceof Answer.Differs) {
       Event event = engine.examine(state, own, answer, now);
       own = goOn(engine.apply(state, event), new ArrayList<>(List.of(event)), now);
     } else {
@@ -234,7 +243,8 @@ public final class LiveBench implements Bench {
 
   @Override
   public Overview overview() {
-    return engine.overview(merged(now()).state(), name, now()).calledBy(program);
+    Overview now = engine.overview(merged(now()).state(), name, now());
+    return now.calledBy(program).doneBy(by, ticket);
   }
 
   /**
@@ -290,6 +300,16 @@ public final class LiveBench implements Bench {
   public List<String> upcoming() {
     Instant now = now();
     return engine.coming(merged(now).state(), now);
+  }
+
+  @Override
+  public Map<Quantity, Plausible> plausible() {
+    return engine.plausible();
+  }
+
+  @Override
+  public List<OnRecord> recorded() {
+    return engine.recorded(state);
   }
 
   @Override
