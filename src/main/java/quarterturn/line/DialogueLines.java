@@ -146,7 +146,7 @@ public final class DialogueLines {
   /** Drops what is left of a line, and says before which question it stopped. */
   private void drop(Question question) {
     if (!rest.isEmpty() && question instanceof Question.Asked asked) {
-      String before = " before " + asked.asks();
+      String before = " before \"" + asked.asks() + "\"";
       paper.say(Printable.of("Stopped" + before + ". Not used: " + String.join("; ", rest) + "."));
       rest.clear();
     }

@@ -264,16 +264,20 @@ public final class TypedAhead {
             "Kept until it is asked for, or something is done to the instrument: "
                 + Printable.of(String.join("; ", left()))
                 + ".",
-            "Asked now: " + name(prompt) + ".");
+            "Asked now: " + (asks(prompt) ? wanted(prompt) + "." : name(prompt)));
+  }
+
+  private static boolean asks(Prompt prompt) {
+    return prompt instanceof Prompt.Choose
+        || prompt instanceof Prompt.Write
+        || prompt instanceof Prompt.Measure;
   }
 
   /** What a prompt asks for, or the first of what it says. */
   private static String name(Prompt prompt) {
-    boolean asks =
-        prompt instanceof Prompt.Choose
-            || prompt instanceof Prompt.Write
-            || prompt instanceof Prompt.Measure;
-    return asks ? wanted(prompt) : "\"" + prompt.said().text().split("(?<=[.?!:])\\s", 2)[0] + "\"";
+    return asks(prompt)
+        ? wanted(prompt)
+        : "\"" + prompt.said().text().split("(?<=[.?!:])\\s", 2)[0] + "\"";
   }
 
   /** The kept answers, as they were typed. */
