@@ -22,6 +22,7 @@ import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.ExitStatus;
+import quarterturn.session.Overview;
 import quarterturn.session.Player;
 import quarterturn.session.Prompt;
 import quarterturn.session.RefusedException;
@@ -215,8 +216,9 @@ public final class ScreenFace {
     // Only a key moves the text, so that a change of the window's size can be undone by another.
     Next next = Update.key(settled(model), key);
     model = settled(next.model());
-    // Where nothing is left half done, home says how the instrument stands; no question does.
-    boolean home = underHome && model.overview().parting().isEmpty();
+    // Where nothing is lost or left half done, home says how the instrument stands.
+    Overview left = model.overview();
+    boolean home = underHome && left.kept() && left.parting().isEmpty();
     if (home && model.layer() == Layer.LEAVE) {
       model = model.with(Layer.NONE);
       return new Effect.Leave();

@@ -91,7 +91,7 @@ public final class RepairNote {
   private List<SheetPart> parts(Dates dates) {
     List<SheetPart> parts = new ArrayList<>();
     Map<String, String> facts = new LinkedHashMap<>(SheetParts.facts(sheet, dates).facts());
-    facts.keySet().removeAll(List.of("Work", "Began"));
+    facts.keySet().removeAll(List.of("Work", "Began", SheetParts.BENCH));
     parts.add(new SheetPart("Instrument", List.of(new SheetPart.Facts(facts))));
     parts.add(SheetPart.points("What it comes for", comes()));
     List<String> wanted = Wanted.lines(sheet.rows(), played.kind());

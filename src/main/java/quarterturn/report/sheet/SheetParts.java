@@ -24,6 +24,8 @@ final class SheetParts {
   /** Title of the part that the drawing of the relief belongs to. */
   static final String MEASURES = "As found and as left";
 
+  static final String BENCH = "Bench time";
+
   private final Sheet sheet;
   private final Dates dates;
   private final List<SheetPart> parts = new ArrayList<>();
@@ -88,7 +90,7 @@ final class SheetParts {
     facts.put("Work", heading.procedure());
     facts.put("Began", when(heading.began(), "not known"));
     facts.put("Ended", when(heading.ended(), "still open"));
-    put(facts, "Bench time", bench(heading));
+    put(facts, BENCH, bench(heading));
     put(facts, "Session", sheet.rehearsed() ? null : heading.session());
     put(facts, "Complaint", sheet.complaint());
     put(facts, "Strings", strings());
@@ -101,7 +103,7 @@ final class SheetParts {
     return minutes == null
         ? null
         : Dates.lasting(Duration.ofMinutes(minutes))
-            + ", from the first answer to the last, without waits and breaks";
+            + ", first answer to last, waits and breaks left out";
   }
 
   /** A fact where it is known; what nobody said takes no line. */

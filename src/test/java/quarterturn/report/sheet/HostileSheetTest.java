@@ -161,15 +161,16 @@ class HostileSheetTest {
   @ParameterizedTest
   @MethodSource("seeds")
   void csv(int seed) throws Exception {
-    Sheet sheet = sheet(seed);
+    Sheet sheet = sheet(seed).with("=1+2", null);
     String csv = SheetFormatsTest.write(SheetFormat.CSV, sheet);
     assertThat(StandardCharsets.UTF_8.newEncoder().canEncode(csv)).isTrue();
     List<CSVRecord> rows = SheetFormatsTest.records(csv);
     assertThat(rows).hasSize(3);
     for (CSVRecord row : rows) {
-      assertThat(row.size()).isEqualTo(17);
+      assertThat(row.size()).isEqualTo(20);
       assertThat("=+-@\t\r\n").doesNotContain(row.get(2).substring(0, 1));
     }
+    assertThat(rows.get(1).get(18)).isEqualTo("'=1+2");
     String string = SheetRows.string(sheet.readings().get(0).read());
     assertThat(rows.get(1).get(2)).isAnyOf(Printable.of(string), "'" + Printable.of(string));
   }

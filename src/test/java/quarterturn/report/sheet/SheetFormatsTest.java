@@ -108,7 +108,7 @@ public class SheetFormatsTest {
         .isFalse();
     List<CSVRecord> rows = records(csv);
     assertThat(rows).hasSize(WHOLE.readings().size() + 1);
-    rows.forEach(row -> assertThat(row.size()).isEqualTo(17));
+    rows.forEach(row -> assertThat(row.size()).isEqualTo(20));
     assertThat(rows.get(3).toList())
         .containsExactly(
             "2027-03-01T10:12:00Z",
@@ -127,7 +127,10 @@ public class SheetFormatsTest {
             "out",
             "the rod was turned",
             "",
-            "")
+            "",
+            "",
+            "",
+            "40")
         .inOrder();
     assertThat(rows.get(18).get(5)).isEqualTo("-3");
   }
