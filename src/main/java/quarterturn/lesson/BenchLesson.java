@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import quarterturn.session.Lists;
 
 /**
  * The state of one bench, added up from its events. An order of a desk counts from the moment the
@@ -64,9 +66,38 @@ public record BenchLesson(
     return rounds.stream().filter(r -> r.n() == n).findFirst().orElse(null);
   }
 
-  /** The round that was opened at a spot, or null. */
-  public @Nullable Round roundAt(Spot spot) {
-    return rounds.stream().filter(r -> r.opened().spot().equals(spot)).findFirst().orElse(null);
+  /**
+   * The last round without a result, or null.
+   *
+   * @param turn whether it is about the way of a turn, or about a reading
+   */
+  public @Nullable Round pending(boolean turn) {
+    Round last = Lists.last(rounds, round -> round.opened().turn() == turn);
+    return last == null || last.result() != null ? null : last;
+  }
+
+  /** The step that a round is about: of the way of a turn, the turn's own. */
+  public Spot about(Round round) {
+    int next = rounds.indexOf(round) + 1;
+    boolean early = round.wayAlone() && next < rounds.size();
+    return (early ? rounds.get(next) : round).opened().spot();
+  }
+
+  /** The last rounds, in which something may still come or be corrected, oldest first. */
+  public List<Round> recent() {
+    Round way = Lists.last(rounds, round -> round.opened().turn());
+    List<Round> last = rounds.subList(Math.max(0, rounds.size() - 2), rounds.size());
+    return way == null || last.contains(way)
+        ? last
+        : Stream.concat(Stream.of(way), last.stream()).toList();
+  }
+
+  /** The round that students who are here have still to think about, or null. */
+  public @Nullable Round reflecting() {
+    return recent().stream()
+        .filter(round -> !round.toReflect(students).isEmpty())
+        .findFirst()
+        .orElse(null);
   }
 
   /** The last round, or null. */

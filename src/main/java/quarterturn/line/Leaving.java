@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import quarterturn.session.Bench;
+import quarterturn.session.Prompt;
 
 /** Asks a person who wants to leave whether they mean it. */
 final class Leaving {
@@ -12,10 +13,12 @@ final class Leaving {
   /** Whether the person is sure to leave; true on a pipe, where nobody can be asked back. */
   static boolean sure(Bench bench, LineSource in, Paper paper)
       throws IOException, LineSource.StopKeyException {
-    if (!in.typedByHand()) {
+    List<String> parting = bench.overview().parting();
+    // Where nothing is half done all is kept, and how it is left is said on leaving.
+    boolean halfDone = bench.prompt() instanceof Prompt.TurnRod || !parting.isEmpty();
+    if (!in.typedByHand() || !halfDone) {
       return true;
     }
-    List<String> parting = bench.overview().parting();
     if (!parting.isEmpty()) {
       paper.say("Before you leave: " + String.join(" ", parting));
     }

@@ -21,6 +21,8 @@ public final class PipeSource implements LineSource {
   private final PrintWriter out;
   private final boolean byHand;
   private volatile String pending = "";
+  private int count;
+  private List<String> kept = List.of();
 
   /**
    * A source of the lines of {@code in}.
@@ -58,6 +60,7 @@ public final class PipeSource implements LineSource {
     pending = prompt;
     TypedLines.Line line = in.next();
     pending = "";
+    count++;
     if (line == null) {
       out.println();
       return null;
@@ -66,6 +69,23 @@ public final class PipeSource implements LineSource {
       out.println(shown ? Printable.of(line.text()) : "(not shown)");
     }
     return line.text();
+  }
+
+  @Override
+  public int scriptLine() {
+    return byHand ? 0 : count;
+  }
+
+  @Override
+  public void keep(List<String> parts) {
+    kept = List.copyOf(parts);
+  }
+
+  @Override
+  public List<String> kept() {
+    List<String> parts = kept;
+    kept = List.of();
+    return parts;
   }
 
   @Override

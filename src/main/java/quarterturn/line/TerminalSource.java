@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 
 /** A source of lines typed at a terminal, with history and completion. */
 public final class TerminalSource implements LineSource, AutoCloseable {
+  private List<String> kept = List.of();
   private final Terminal terminal;
   private final LineReader reader;
   private final CountDownLatch stopped = new CountDownLatch(1);
@@ -98,6 +99,18 @@ public final class TerminalSource implements LineSource, AutoCloseable {
       Thread.interrupted();
       throw new StopKeyException();
     }
+  }
+
+  @Override
+  public void keep(List<String> parts) {
+    kept = List.copyOf(parts);
+  }
+
+  @Override
+  public List<String> kept() {
+    List<String> parts = kept;
+    kept = List.of();
+    return parts;
   }
 
   @Override

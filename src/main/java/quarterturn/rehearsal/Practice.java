@@ -93,6 +93,7 @@ public record Practice(Sessions sessions, String procedure, String kind, Style s
             + again;
     Engine engine = new Engine(library, new BeliefAdvisor());
     SimulatedNeck neck = new SimulatedNeck(traits.neck(), random);
+    started.past().forEach(past -> neck.turn(past.turn()));
     SimulatedInstrument instrument = new SimulatedInstrument(traits, neck, library.kind(kind));
     return PracticeBench.start(
         library, engine, started, instrument, greeting, PracticeBench.Kept.NOWHERE);

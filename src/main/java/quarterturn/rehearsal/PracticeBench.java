@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.rehearsal.simulated.SimulatedInstrument;
 import quarterturn.rehearsal.simulated.SimulatedNeck;
 import quarterturn.session.Answer;
@@ -166,6 +167,11 @@ public final class PracticeBench implements Bench {
     return hands.read(measure, random);
   }
 
+  /** Whether the last reading asks for a turn of the rod, whatever comes before it. */
+  public boolean asksForTurn() {
+    return bench.asksForTurn();
+  }
+
   /** The prompt without the notes on what would be seen. */
   public Prompt asked() {
     return bench.prompt();
@@ -268,6 +274,16 @@ public final class PracticeBench implements Bench {
   @Override
   public List<String> upcoming() {
     return bench.upcoming();
+  }
+
+  @Override
+  public Map<Quantity, Plausible> plausible() {
+    return bench.plausible();
+  }
+
+  @Override
+  public List<OnRecord> recorded() {
+    return bench.recorded();
   }
 
   @Override

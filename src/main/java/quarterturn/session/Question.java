@@ -1,12 +1,13 @@
 package quarterturn.session;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.unit.NotUnderstoodException;
 
 /** A message or question that is not a session's prompt, in words for every face. */
 public sealed interface Question {
-  /** The kind's word: show, hold, words, number, choose or form. */
+  /** The kind's word: show, hold, words, number, choose, form or rows. */
   String kind();
 
   /** The title, in a few words. */
@@ -141,6 +142,47 @@ public sealed interface Question {
     @Override
     public String asks() {
       return fields.get(at).label() + " [" + fields.get(at).held() + "]";
+    }
+  }
+
+  /**
+   * A row of a page on which several people answer.
+   *
+   * @param done whether its answer is locked
+   */
+  record Row(int number, String name, boolean done) {}
+
+  /**
+   * A page that wants one answer from each of several people, typed in one line or row by row, each
+   * after the number of its row.
+   *
+   * @param unit of a number typed without one; empty where words are wanted
+   */
+  record Rows(
+      String title,
+      List<String> lines,
+      String wants,
+      String help,
+      List<Row> rows,
+      String unit,
+      boolean ponder)
+      implements Asked {
+    public Rows {
+      lines = List.copyOf(lines);
+      rows = List.copyOf(rows);
+    }
+
+    @Override
+    public String kind() {
+      return "rows";
+    }
+
+    @Override
+    public String asks() {
+      return rows.stream()
+          .filter(row -> !row.done())
+          .map(row -> rows.size() == 1 ? row.name() : row.number() + " " + row.name())
+          .collect(Collectors.joining(", ", wants + ". ", ""));
     }
   }
 

@@ -40,7 +40,8 @@ public final class InventedLesson {
           true,
           List.of(),
           true,
-          List.of());
+          List.of(),
+          Questioning.SOME);
   public static final Set<String> SADDLES = Set.of("action/set-saddles");
 
   /** What the red bench reads to its teacher. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.Round;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
@@ -23,6 +24,11 @@ public final class BenchDialogue implements Dialogue {
   private Dialogue steps;
   private boolean open;
   private int spread;
+  private final Set<Integer> debriefed = new HashSet<>();
+
+  /** Whether nothing was told yet, so that what was told before a break is not told again. */
+  private boolean begin = true;
+
   private int asked;
   private String duties = "";
   private List<String> news = List.of();
@@ -47,9 +53,10 @@ public final class BenchDialogue implements Dialogue {
       session.look();
       Gate now = session.gate();
       List<String> present = session.lesson().students();
-      if (!now.equals(gate) || !present.equals(here)) {
-        gate = now;
-        here = present;
+      boolean other = !now.goesOnFrom(gate) || !present.equals(here);
+      gate = now;
+      here = present;
+      if (other) {
         steps = steps();
       }
     } catch (RefusedException e) {
@@ -57,6 +64,7 @@ public final class BenchDialogue implements Dialogue {
     }
     greet();
     readTogether();
+    debrief();
     boolean closed = before() != null;
     boolean fresh = !closed && opened();
     open = !closed;
@@ -95,6 +103,22 @@ public final class BenchDialogue implements Dialogue {
       lines.add("Now agree on one reading and give it together.");
       told.add(new Question.Show("What you read", lines));
     }
+  }
+
+  /** Tells of each reading that was predicted, once all have answered what is asked after it. */
+  private void debrief() {
+    List<Round> rounds = session.lesson().rounds();
+    for (Round round : rounds) {
+      boolean done =
+          round.result() != null && round.toReflect(session.lesson().students()).isEmpty();
+      if (done && debriefed.add(round.n()) && !begin) {
+        List<String> lines = session.debrief(round);
+        if (!lines.isEmpty()) {
+          told.add(new Question.Show("All have answered", lines));
+        }
+      }
+    }
+    begin = false;
   }
 
   private boolean opened() {
@@ -209,8 +233,7 @@ public final class BenchDialogue implements Dialogue {
     }
     Taken taken = steps.take(text);
     if (!taken.told().isEmpty()) {
-      String title = steps instanceof AskingAgain ? AskingAgain.TITLE : "All have answered";
-      told.add(new Question.Show(title, taken.told()));
+      told.add(new Question.Show(AskingAgain.TITLE, taken.told()));
     }
     return Taken.briefly(taken.brief());
   }

@@ -57,8 +57,20 @@ public record StepTitles(Map<String, String> titles) {
     return free;
   }
 
-  /** The title of a step by its key; words of the key where the files don't have it. */
+  /** What is done at a step by its key, without its stage and part; other steps may do the same. */
+  String what(String key) {
+    String title = title(key);
+    return title.substring(title.indexOf(": ") + 1).replaceFirst(" \\(\\d+\\)$", "").strip();
+  }
+
+  /**
+   * The title of a step by its key, which may say the time it was come to; words of the key where
+   * the files don't have it.
+   */
   String title(String key) {
-    return titles.getOrDefault(key, key.replace("/", ": ").replace('-', ' '));
+    int time = key.indexOf(", time ");
+    String step = time < 0 ? key : key.substring(0, time);
+    return titles.getOrDefault(step, step.replace("/", ": ").replace('-', ' '))
+        + key.substring(step.length());
   }
 }

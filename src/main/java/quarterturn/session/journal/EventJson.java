@@ -64,7 +64,7 @@ final class EventJson {
             "started",
             Event.Started.class,
             "at procedure revision digest role instrument? kind? style? joint-fret? past before?"
-                + " own? carried? from? by? known?")
+                + " own? carried? from? by? known? lesson? back?")
         .kind("accepted", Event.Accepted.class, "at step hazard also?")
         .kind("told", Event.Told.class, "at step changes?")
         .kind("noted", Event.Noted.class, "at step text")

@@ -30,6 +30,7 @@ public final class Shapes {
     one(double.class, Shapes::finite, Fields::number);
     one(Double.class, Shapes::finite, Fields::number);
     one(boolean.class, JSON::booleanNode, Fields::yesOrNo);
+    one(Boolean.class, JSON::booleanNode, Fields::yesOrNo);
     one(Instant.class, at -> JSON.textNode(at.toString()), Fields::instant);
     one(Turn.class, turn -> JSON.numberNode(turn.turns()), (f, name) -> new Turn(f.number(name)));
     one(Bracket.class, Shapes::bracket, Fields::bracket);

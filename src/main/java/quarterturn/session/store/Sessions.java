@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.Step;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.check.Checker;
 import quarterturn.procedure.condition.Role;
@@ -52,13 +54,28 @@ public record Sessions(
     this(store, own, null, clock);
   }
 
-  /** The properties of a session to be started. */
+  /**
+   * The properties of a session to be started.
+   *
+   * @param lesson id of the lesson that it is part of, or null
+   */
   public record Wish(
       String procedure,
       @Nullable String instrument,
       @Nullable String kind,
       @Nullable Style style,
-      Role role) {}
+      Role role,
+      @Nullable String lesson) {
+    /** A session outside of lessons. */
+    public Wish(
+        String procedure,
+        @Nullable String instrument,
+        @Nullable String kind,
+        @Nullable Style style,
+        Role role) {
+      this(procedure, instrument, kind, style, role, null);
+    }
+  }
 
   /**
    * An open session, to be closed when the face is done with the bench.
@@ -111,7 +128,7 @@ public record Sessions(
     String name = instrument == null ? null : instrument.name();
     Records records = store.records(library.limits(), clock, null);
     Opening opening = new Opening(records, null, name, kind, now(), library.limits(), List.of());
-    Wish whole = new Wish(wish.procedure(), name, kind, wish.style(), wish.role());
+    Wish whole = new Wish(wish.procedure(), name, kind, wish.style(), wish.role(), wish.lesson());
     return new Beginning(library, whole, null, opening);
   }
 
@@ -160,7 +177,8 @@ public record Sessions(
     Opening opening =
         new Opening(records, session, was.instrument(), null, now(), library.limits(), List.of());
     String kind = was.kind() != null ? was.kind() : opening.neck().kind();
-    Wish wish = new Wish(was.procedure(), was.instrument(), kind, was.style(), was.role());
+    Wish wish =
+        new Wish(was.procedure(), was.instrument(), kind, was.style(), was.role(), was.lesson());
     return new Beginning(library, wish, session, opening.ofKind(kind));
   }
 
@@ -271,7 +289,9 @@ public record Sessions(
         opening.carried(),
         new OwnFolder(own).file(wish.procedure(), procedure.id()),
         by,
-        PastAnswers.of(told, beginning.library()));
+        PastAnswers.of(told, beginning.library()),
+        wish.lesson(),
+        beginning.setsBack() ? opening.neck().worked() : null);
   }
 
   /**
@@ -340,6 +360,17 @@ public record Sessions(
     String ticket = instrument == null ? null : store.tickets().get(instrument);
     bench.calledBy(program);
     bench.doneBy(who, ticket);
+  }
+
+  /** The procedure that is offered to set back what a lesson turned, or null. */
+  public @Nullable String setsBack() throws IOException, UnreadableException {
+    for (Results.Offer offer : rules().results().offers()) {
+      Library library = library(offer.procedure());
+      if (library.any(library.main(), Step::setsBack)) {
+        return offer.procedure();
+      }
+    }
+    return null;
   }
 
   /** What is due or will be, the soonest first, without reading any procedure. */
