@@ -1,17 +1,21 @@
 package quarterturn.lesson.teacher;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.teacher.StudentRecord.Tried;
 
 /**
- * An idea that predictions rest on, and how many students held it: at first and at last, since one
- * prediction alone says little of a lesson.
+ * An idea that predictions or answers rest on, and how many students held it: at first and at last,
+ * since one prediction alone says little of a lesson.
  *
- * @param name in words, such as "Which way the rod is turned"
+ * @param name in words, such as "Which way the rod is turned", or the question
  * @param first how many had it right in their first prediction of this sort
  * @param last how many in their last; one prediction is both
  * @param of how many predicted it and saw what came
@@ -47,7 +51,34 @@ public record Idea(String name, int first, int last, int of) {
         out.add(new Idea(sort.name(), first, last, of));
       }
     }
+    out.addAll(asked(students));
     return out;
+  }
+
+  /** The questions that some answered so that they come back: at first, at last, or both. */
+  private static List<Idea> asked(List<StudentRecord> students) {
+    Map<String, Idea> ideas = new TreeMap<>();
+    for (StudentRecord student : students) {
+      Map<String, Boolean> first = new HashMap<>();
+      Map<String, Boolean> last = new HashMap<>();
+      student.answers().forEach(a -> first.putIfAbsent(a.question(), !a.missed()));
+      student.answers().forEach(a -> last.put(a.question(), !a.missed()));
+      first.forEach(
+          (question, right) ->
+              ideas.merge(
+                  question,
+                  new Idea(question, count(right), count(last.get(question)), 1),
+                  Idea::with));
+    }
+    return ideas.values().stream().filter(i -> i.first() < i.of() || i.last() < i.of()).toList();
+  }
+
+  private static int count(@Nullable Boolean right) {
+    return Boolean.TRUE.equals(right) ? 1 : 0;
+  }
+
+  private Idea with(Idea more) {
+    return new Idea(name, first + more.first, last + more.last, of + more.of);
   }
 
   private static boolean turn(Tried tried) {

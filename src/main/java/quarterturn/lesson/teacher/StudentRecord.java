@@ -76,6 +76,26 @@ public record StudentRecord(
         .toList();
   }
 
+  /**
+   * An answer to a question.
+   *
+   * @param missed whether it comes back
+   */
+  public record Answered(String question, boolean missed) {}
+
+  /** The answers to questions: those of earlier lessons, which come first, and this one's. */
+  List<Answered> answers() {
+    List<Answered> out = new ArrayList<>();
+    again.forEach(asked -> out.add(new Answered(asked.question(), asked.missed())));
+    for (Tried tried : tries) {
+      LessonEvent.Reflected reflected = tried.reflected();
+      if (reflected != null && reflected.question() != null) {
+        out.add(new Answered(reflected.question(), reflected.missed()));
+      }
+    }
+    return out;
+  }
+
   /** Everybody who sat at a bench of this lesson, in the order of their names. */
   public static List<StudentRecord> of(Plan plan, List<WriterLog> logs) {
     List<WriterLog> benches = DeskView.benches(plan, logs);

@@ -88,7 +88,7 @@ final class ClassSheet {
         SheetPart.grid(
             "Ideas",
             "Nothing was predicted yet.",
-            "How many students had it right, in their first prediction of it and in their last.",
+            "How many students had it right, at first and at last: in their predictions, and in their answers.",
             List.of("Idea", "At first", "At last"),
             ideas.stream().map(ClassSheet::idea).toList()),
         Spreads.byString(benches, titles),
@@ -224,7 +224,10 @@ final class ClassSheet {
     ideas.stream()
         .filter(idea -> idea.last() < idea.of())
         .sorted(Comparator.comparingDouble(idea -> (double) idea.last() / idea.of()))
-        .map(i -> i.name() + ": " + (i.of() - i.last()) + " of " + Counted.of(i.of(), "student"))
+        .map(
+            i ->
+                i.name()
+                    + (" (" + (i.of() - i.last()) + " of " + Counted.of(i.of(), "student") + ")"))
         .forEach(out::add);
     out.addAll(Spreads.apart(benches, titles));
     return out;

@@ -44,7 +44,9 @@ final class Spreads {
       Map<String, Integer> times = new HashMap<>();
       for (Round round : record.bench().rounds()) {
         if (!round.opened().turn() && round.shown() != null) {
-          String what = titles.what(round.opened().spot().key());
+          String done = titles.what(round.opened().spot().key());
+          // The gap that a turn leaves is predicted where the turn is made.
+          String what = done.equals(StepTitles.TURN) ? "the gap after a turn" : done;
           out.add(new Row(what, times.merge(what, 1, Integer::sum), record.bench().name(), round));
         }
       }

@@ -16,6 +16,9 @@ import quarterturn.report.Labels;
  * @param titles by procedure and step, as a spot's key has them
  */
 public record StepTitles(Map<String, String> titles) {
+  /** What is done at a turn of the rod. */
+  static final String TURN = "the turn of the rod";
+
   public StepTitles {
     titles = Map.copyOf(titles);
   }
@@ -45,7 +48,7 @@ public record StepTitles(Map<String, String> titles) {
     if (step instanceof Step.Measure measure) {
       return measure.quantity().said() + Which.on(measure.which(), null);
     }
-    return step instanceof Step.TurnRod ? "the turn of the rod" : labels.brief(step.id());
+    return step instanceof Step.TurnRod ? TURN : labels.brief(step.id());
   }
 
   /** A title with a number behind it, where another step has it already. */

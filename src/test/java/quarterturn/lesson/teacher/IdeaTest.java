@@ -34,6 +34,28 @@ class IdeaTest {
     events.add(new LessonEvent.Resulted(InventedLesson.NOW, round, result));
   }
 
+  /** A student's answer at the first turn or, once it was answered there, at the second. */
+  private void answered(int student, boolean missed) {
+    int times =
+        (int)
+            events.stream()
+                .filter(
+                    e -> e instanceof LessonEvent.Reflected r && r.student().equals("S" + student))
+                .count();
+    int round =
+        (int)
+                events.stream()
+                    .filter(LessonEvent.Opened.class::isInstance)
+                    .skip(times)
+                    .map(events::indexOf)
+                    .findFirst()
+                    .orElseThrow()
+            + 1;
+    events.add(
+        new LessonEvent.Reflected(
+            InventedLesson.NOW, round, "S" + student, "so", "And then?", "More", missed));
+  }
+
   @Test
   void isCountedAtFirstAndAtLast() {
     for (int i = 1; i <= STUDENTS; i++) {
@@ -42,11 +64,15 @@ class IdeaTest {
     turn(3, TIGHTER);
     turn(7, TIGHTER);
     turn(0, Value.NONE);
+    answered(1, true);
+    answered(1, false);
+    answered(2, true);
     WriterLog.Header header = new WriterLog.Header(InventedLesson.ID, "red", WriterLog.Part.BENCH);
     List<WriterLog> logs = List.of(new WriterLog(header, events, null, 0));
     assertThat(Idea.of(StudentRecord.of(InventedLesson.PLAN, logs)))
         .containsExactly(
             new Idea("Which way the rod is turned", 3, 7, STUDENTS),
-            new Idea("How far the rod is turned", STUDENTS, STUDENTS, STUDENTS));
+            new Idea("How far the rod is turned", STUDENTS, STUDENTS, STUDENTS),
+            new Idea("And then?", 0, 1, 2));
   }
 }
