@@ -36,7 +36,13 @@ class TwoKeysIT {
     for (String name : List.of("blue", "green", "red")) {
       run("instrument", "add", name, "--kind=bass-34", "--style=medium", "--ticket=T-" + name);
       run("start", "relief", "--instrument", name, "--lines");
+      later();
     }
+  }
+
+  /** Events are kept to the second, and who was left longest ago comes first. */
+  private static void later() throws InterruptedException {
+    Thread.sleep(1100);
   }
 
   private PtyScreen home() throws Exception {
@@ -48,11 +54,17 @@ class TwoKeysIT {
   void theyLeadFromEachToTheNext() throws Exception {
     try (PtyScreen screen = home()) {
       screen.waitFor("1  Neck relief on blue, ticket T-blue").keys("\r");
-      screen.waitFor("Welcome back").waitFor("  blue  ").keys("q");
+      screen.waitFor("Welcome back").waitFor("  blue  ");
+      later();
+      screen.keys("q");
       screen.waitFor("1  Neck relief on green, ticket T-green").keys("\r");
-      screen.waitFor("Welcome back").waitFor("  green  ").keys("q");
+      screen.waitFor("Welcome back").waitFor("  green  ");
+      later();
+      screen.keys("q");
       screen.waitFor("1  Neck relief on red, ticket T-red").keys("\r");
-      screen.waitFor("Welcome back").waitFor("  red  ").keys("q");
+      screen.waitFor("Welcome back").waitFor("  red  ");
+      later();
+      screen.keys("q");
       screen.waitFor("1  Neck relief on blue, ticket T-blue").keys("q");
       assertThat(screen.exitStatus()).isEqualTo(0);
     }
