@@ -10,8 +10,8 @@ final class Leaving {
   private Leaving() {}
 
   /** Whether the person is sure to leave; true on a pipe, where nobody can be asked back. */
-  static boolean sure(Bench bench, LineSource in, Paper paper)
-      throws IOException, LineSource.StopKeyException {
+  static boolean sure(Bench bench, LineSource in, Paper paper, Between between)
+      throws IOException, LineSource.StopKeyException, LineSource.ChangedException {
     if (!in.typedByHand()) {
       return true;
     }
@@ -23,7 +23,12 @@ final class Leaving {
         List.of(
             "If you leave now: " + bench.standing() + ".",
             "Leave? Type yes; anything else stays."));
-    String line = in.readLine("> ", List.of("yes", "no"));
+    String line =
+        in.readLine(
+            "leave > ", List.of("yes", "no"), LineSource.Seen.SHOWN, between::changed);
+    if (line != null && between.takes(line)) {
+      return false;
+    }
     return line == null || line.strip().toLowerCase(Locale.ROOT).matches("y|yes|quit");
   }
 }
