@@ -59,9 +59,9 @@ final class LessonDesk extends Placed {
                 called,
                 LessonSheets.of(
                     plan, logs, saddles, titles, List.of(LessonFormat.values()), dates));
-    try (Desk desk = Desk.open(folder, called, clock, sheets);
+    try (Desk desk = Desk.open(folder, called, clock, sheets, titles.titles());
         Face face = looks.faces(zone).open()) {
-      return face.desk(new DeskDialogue(desk, dates));
+      return face.desk(new DeskDialogue(desk));
     }
   }
 

@@ -55,7 +55,7 @@ public sealed interface LessonEvent {
     }
   }
 
-  /** The bench is still there: written now and then while it waits. */
+  /** The bench is still there: benches of earlier versions wrote it now and then. */
   record Ticked(Instant at) implements LessonEvent {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -71,6 +71,7 @@ public sealed interface LessonEvent {
    * @param before the reading before, or null
    * @param step the gauge's step
    * @param question to think about meanwhile, or null
+   * @param string that is read, or null
    */
   record Opened(
       Instant at,
@@ -79,8 +80,21 @@ public sealed interface LessonEvent {
       boolean blind,
       @Nullable Value before,
       double step,
-      @Nullable String question)
+      @Nullable String question,
+      @Nullable String string)
       implements LessonEvent {
+    /** One that names no string. */
+    public Opened(
+        Instant at,
+        Spot spot,
+        boolean turn,
+        boolean blind,
+        @Nullable Value before,
+        double step,
+        @Nullable String question) {
+      this(at, spot, turn, blind, before, step, question, null);
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.opened().apply(this);

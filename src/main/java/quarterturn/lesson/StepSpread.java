@@ -48,8 +48,13 @@ public record StepSpread(
     bySteps.forEach(
         (step, times) ->
             times.forEach(
-                (time, rounds) -> out.add(of(time == 1 ? step : step + ", time " + time, rounds))));
+                (time, rounds) -> out.add(of(name(step, time), rounds))));
     return out;
+  }
+
+  /** The name of a step at a bench's first or later visit. */
+  public static String name(String step, int time) {
+    return time == 1 ? step : step + ", time " + time;
   }
 
   private static StepSpread of(String step, List<Round> rounds) {

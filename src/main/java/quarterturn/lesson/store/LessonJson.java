@@ -42,7 +42,10 @@ final class LessonJson {
         .kind("went", LessonEvent.Went.class, "at student")
         .kind("stepped", LessonEvent.Stepped.class, "at spot")
         .kind("ticked", LessonEvent.Ticked.class, "at")
-        .kind("opened", LessonEvent.Opened.class, "at spot turn blind before? gauge-step question?")
+        .kind(
+            "opened",
+            LessonEvent.Opened.class,
+            "at spot turn blind before? gauge-step question? string?")
         .kind("predicted", LessonEvent.Predicted.class, "at round student prediction")
         .kind("shown", LessonEvent.Shown.class, "at round")
         .kind("blind-read", LessonEvent.BlindRead.class, "at round student mm")

@@ -103,9 +103,10 @@ public record Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant a
     boolean gauged =
         moment.prompt() instanceof Prompt.Measure measure && measure.quantity().bracket();
     boolean turn = moment.prompt() instanceof Prompt.TurnRod;
+    String string = moment.prompt() instanceof Prompt.Measure measure ? measure.string() : null;
     String question = moment.asks().stream().map(LessonQuestion::question).findFirst().orElse(null);
     return new LessonEvent.Opened(
-        at, moment.spot(), turn, gauged && plan.blind(), moment.before(), step, question);
+        at, moment.spot(), turn, gauged && plan.blind(), moment.before(), step, question, string);
   }
 
   /**

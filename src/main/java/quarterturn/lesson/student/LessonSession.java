@@ -23,6 +23,7 @@ import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Round;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.store.LessonFolder;
+import quarterturn.lesson.store.Sign;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.Library;
@@ -47,8 +48,8 @@ import quarterturn.unit.Bracket;
  * orders while another answers.
  */
 public final class LessonSession implements Bench, Closeable {
-  /** How long nothing is written before a bench notes that it is still there. */
-  private static final Duration TICK = Duration.ofMinutes(1);
+  /** How often a bench says that it is there. */
+  private static final Duration SIGN = Duration.ofSeconds(10);
 
   private final LessonBench file;
   private final Plan plan;
@@ -62,6 +63,8 @@ public final class LessonSession implements Bench, Closeable {
   private boolean open;
   private List<WriterLog> logs = List.of();
   private Map<String, Long> lengths = Map.of("", 0L);
+  private int signs;
+  private long signed;
 
   /**
    * Opens a bench's session, or goes on with it.
@@ -148,6 +151,7 @@ public final class LessonSession implements Bench, Closeable {
 
   /** Takes the desks' orders, and says now and then that the bench is there. */
   public synchronized void look() throws RefusedException, IOException {
+    sign();
     try {
       Map<String, Long> now = LessonFolder.lengths(folder, lesson().bench());
       if (!now.equals(lengths)) {
@@ -163,9 +167,18 @@ public final class LessonSession implements Bench, Closeable {
             .filter(log -> log.header() != null && log.header().lesson().equals(plan.lesson()))
             .toList();
     file.take(ours, time());
-    Instant last = lesson().last();
-    if (last == null || Duration.between(last, time()).abs().compareTo(TICK) >= 0) {
-      file.record(new LessonEvent.Ticked(time()));
+  }
+
+  private void sign() {
+    if (signs > 0 && System.nanoTime() - signed < SIGN.toNanos()) {
+      return;
+    }
+    signed = System.nanoTime();
+    try {
+      new Sign(++signs, time()).write(folder, lesson().bench());
+    } catch (IOException e) {
+      // A shared folder may be away for a while; the next one counts.
+      return;
     }
   }
 
@@ -385,6 +398,7 @@ public final class LessonSession implements Bench, Closeable {
   public synchronized void close() throws IOException {
     try (LessonBench lesson = file) {
       run.close();
+      Sign.remove(folder, lesson.lesson().bench());
     }
   }
 }
