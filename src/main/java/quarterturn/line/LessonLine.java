@@ -104,7 +104,7 @@ public final class LessonLine implements Between {
           || line(asked.asks() + " > ", asked.help(), seen(asked));
     }
     if (question instanceof Question.Hold) {
-      return waitForIt();
+      return waitForIt(question);
     }
     if (dialogue.over()) {
       return false;
@@ -147,11 +147,13 @@ public final class LessonLine implements Between {
     return true;
   }
 
-  private boolean waitForIt() throws IOException, LineSource.StopKeyException {
+  private boolean waitForIt(Question held) throws IOException, LineSource.StopKeyException {
     if (in.typedByHand()) {
       String help = "It goes on by itself.";
       boolean stays = line(WAITING, help, LineSource.Seen.SHOWN);
-      goesOn();
+      if (!goesOn() && held.equals(dialogue.question())) {
+        paper.say("Still waiting for the teacher.");
+      }
       return stays;
     }
     String typed = in.await(this::changed, BenchWords::urgent);
@@ -159,11 +161,14 @@ public final class LessonLine implements Between {
     return typed == null || does(typed, "");
   }
 
-  private void goesOn() throws IOException {
+  /** Says where the bench goes on; whether it does. */
+  private boolean goesOn() throws IOException {
     dialogue.look();
-    if (!(dialogue.question() instanceof Question.Hold) && !dialogue.over()) {
+    boolean on = !(dialogue.question() instanceof Question.Hold) && !dialogue.over();
+    if (on) {
       paper.say("The teacher lets this bench go on.");
     }
+    return on;
   }
 
   @Override

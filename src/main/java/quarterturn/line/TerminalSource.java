@@ -38,6 +38,10 @@ public final class TerminalSource implements LineSource, AutoCloseable {
     this.terminal = terminal;
     this.shown = reader(false);
     this.reader = shown;
+    // What is typed ahead is not shown before it is known who may see it.
+    Attributes quiet = terminal.getAttributes();
+    quiet.setLocalFlag(Attributes.LocalFlag.ECHO, false);
+    terminal.setAttributes(quiet);
     terminal.handle(Signal.INT, signal -> stopped.countDown());
   }
 
@@ -124,19 +128,12 @@ public final class TerminalSource implements LineSource, AutoCloseable {
 
   @Override
   public void pause(Duration time) throws StopKeyException {
-    Attributes found = terminal.getAttributes();
-    Attributes quiet = new Attributes(found);
-    // What is typed ahead is not shown before it is known who may see it.
-    quiet.setLocalFlag(Attributes.LocalFlag.ECHO, false);
-    terminal.setAttributes(quiet);
     try {
       if (stopped.await(time.toMillis(), TimeUnit.MILLISECONDS)) {
         throw new StopKeyException();
       }
     } catch (InterruptedException e) {
       throw new StopKeyException();
-    } finally {
-      terminal.setAttributes(found);
     }
   }
 

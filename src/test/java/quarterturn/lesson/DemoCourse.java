@@ -5,6 +5,8 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.SplittableRandom;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.lesson.store.WriterFile;
@@ -29,6 +31,8 @@ import quarterturn.session.engine.Engine;
 /** A bench on an invented neck whose sessions are kept nowhere. */
 public final class DemoCourse implements BenchSessions {
   private static final Instant T = Instant.parse("2027-03-01T09:00:00Z");
+  private static final Map<String, Library> READ = new ConcurrentHashMap<>();
+
   private final Plan plan;
 
   private DemoCourse(Plan plan) {
@@ -78,7 +82,12 @@ public final class DemoCourse implements BenchSessions {
   @Override
   public Run open(int n) {
     try {
-      Library library = new Shelf(null).load(plan.procedures().get(n));
+      String name = plan.procedures().get(n);
+      Library library = READ.get(name);
+      if (library == null) {
+        library = new Shelf(null).load(name);
+        READ.put(name, library);
+      }
       Kind kind = library.kind("bass-34");
       InstrumentTraits traits = NamedNeck.TOO_MUCH.on(kind, Style.MEDIUM);
       SimulatedNeck neck = new SimulatedNeck(traits.neck(), new SplittableRandom(7));

@@ -123,7 +123,7 @@ public final class BenchDialogue implements Dialogue {
     } else if (gate instanceof Gate.Reflect reflect) {
       return new Reflecting(session, reflect);
     } else if (gate instanceof Gate.Nobody
-        || (stands.here().isEmpty() && !(gate instanceof Gate.Over))) {
+        || (stands.here().isEmpty() && gate instanceof Gate.Open)) {
       return new Arriving(session);
     }
     return new Holding(gate);
