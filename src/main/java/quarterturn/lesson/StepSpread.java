@@ -46,9 +46,7 @@ public record StepSpread(
     }
     List<StepSpread> out = new ArrayList<>();
     bySteps.forEach(
-        (step, times) ->
-            times.forEach(
-                (time, rounds) -> out.add(of(name(step, time), rounds))));
+        (step, times) -> times.forEach((time, rounds) -> out.add(of(name(step, time), rounds))));
     return out;
   }
 

@@ -115,8 +115,7 @@ public final class DialogueLines {
    * Pauses before a question that everybody is to think about, once for each; whether something
    * changed meanwhile.
    */
-  boolean ponder(Question.Asked asked, BooleanSupplier changed)
-      throws LineSource.StopKeyException {
+  boolean ponder(Question.Asked asked, BooleanSupplier changed) throws LineSource.StopKeyException {
     if (!asked.ponder() || asked.lines().equals(pondered)) {
       return false;
     }

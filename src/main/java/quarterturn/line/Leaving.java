@@ -24,8 +24,7 @@ final class Leaving {
             "If you leave now: " + bench.standing() + ".",
             "Leave? Type yes; anything else stays."));
     String line =
-        in.readLine(
-            "leave > ", List.of("yes", "no"), LineSource.Seen.SHOWN, between::changed);
+        in.readLine("leave > ", List.of("yes", "no"), LineSource.Seen.SHOWN, between::changed);
     if (line != null && between.takes(line)) {
       return false;
     }

@@ -77,8 +77,7 @@ public final class DeskFace {
       keys.say("Ctrl-Z does not work here. q leaves the desk.");
     } else if (input instanceof Input.Pressed pressed) {
       Effect effect = keys.key(pressed.key());
-      keys.scrolledAtMost(
-          DeskPage.mostScroll(keys.model(), surface.width(), surface.height()));
+      keys.scrolledAtMost(DeskPage.mostScroll(keys.model(), surface.width(), surface.height()));
       if (effect instanceof Effect.Repaint) {
         surface.repaintWhole();
       }

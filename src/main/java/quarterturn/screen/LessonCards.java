@@ -144,7 +144,8 @@ public final class LessonCards {
     if (key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP) {
       scroll = Math.max(0, Math.min(most, scroll + Scrolling.lines(key, page)));
     } else if (key.equals(HELP) || (Update.isLetter(key, '?') && field.blank())) {
-      message = (card == null ? "" : card.help() + " ") + STOPPING + String.join(" ", BenchWords.HELP);
+      message =
+          (card == null ? "" : card.help() + " ") + STOPPING + String.join(" ", BenchWords.HELP);
     } else if (key.equals(LEAVE) || (!typing && Update.isLetter(key, 'q'))) {
       dialogue.leave();
     } else if (!typing && Update.isLetter(key, 's')) {

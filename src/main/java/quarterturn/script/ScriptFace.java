@@ -39,7 +39,6 @@ public final class ScriptFace {
   /** How long what may change goes unlooked at. */
   private static final Duration LOOK = Duration.ofMillis(250);
 
-
   private final TypedLines in;
   private final PrintStream out;
 

@@ -71,8 +71,7 @@ class OrdersAtEveryPromptTest {
       Predicate<LessonSession> done) {
     /** The same, where other keys answer on the screen. */
     Kind onScreen(String first, String then) {
-      return new Kind(
-          name, procedure, blind, students, there, asks, first, then, json, done);
+      return new Kind(name, procedure, blind, students, there, asks, first, then, json, done);
     }
   }
 
@@ -145,8 +144,7 @@ class OrdersAtEveryPromptTest {
             "relief-check",
             true,
             both,
-            session ->
-                gate(session) instanceof Gate.ReadBlind read && read.missing().size() == 1,
+            session -> gate(session) instanceof Gate.ReadBlind read && read.missing().size() == 1,
             "your reading",
             "0.30 pas",
             "ses 0.35 lifts\r",
@@ -166,9 +164,19 @@ class OrdersAtEveryPromptTest {
         prompt(Prompt.Tell.class, "Hold the instrument", "", "\r", "{\"answer\":true}"),
         prompt(Prompt.Caution.class, "Read this before", "", "u\r", "{\"answer\":true}"),
         prompt(Prompt.Choose.class, "leave it as it is", "la", "ter\r", "{\"answer\":\"later\"}"),
-        prompt(Prompt.Measure.class, "auge", "0.60 pas", "ses 0.65 lifts\r", "{\"passes_mm\":0.6,\"lifts_mm\":0.65}"),
+        prompt(
+            Prompt.Measure.class,
+            "auge",
+            "0.60 pas",
+            "ses 0.65 lifts\r",
+            "{\"passes_mm\":0.6,\"lifts_mm\":0.65}"),
         prompt(Prompt.Wait.class, "settle", "", "done\r", "{\"answer\":\"waited\"}"),
-        prompt(Prompt.TurnRod.class, "turn", "1/8 sm", "ooth\r", "{\"turned\":0.125,\"feel\":\"smooth\"}"));
+        prompt(
+            Prompt.TurnRod.class,
+            "turn",
+            "1/8 sm",
+            "ooth\r",
+            "{\"turned\":0.125,\"feel\":\"smooth\"}"));
   }
 
   /** A bench at one face and one kind of prompt; whether the lesson ends there. */
@@ -233,8 +241,7 @@ class OrdersAtEveryPromptTest {
       Played.until(session, lesson, kind.there());
       desk =
           WriterFile.create(
-              lesson,
-              new WriterLog.Header(session.plan().lesson(), "annex", WriterLog.Part.BOARD));
+              lesson, new WriterLog.Header(session.plan().lesson(), "annex", WriterLog.Part.BOARD));
       face = on.make();
       thread = face.begin(session);
     }

@@ -31,8 +31,7 @@ class SecretPredictionsTest {
         session,
         folder,
         s ->
-            s.lesson().rounds().size() == 2
-                && !s.lesson().rounds().get(1).predictions().isEmpty());
+            s.lesson().rounds().size() == 2 && !s.lesson().rounds().get(1).predictions().isEmpty());
     session.come("Cleo");
     return session;
   }

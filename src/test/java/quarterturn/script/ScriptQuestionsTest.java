@@ -33,7 +33,6 @@ import quarterturn.session.store.HomeDialogues;
 import quarterturn.session.store.InstrumentDialogue;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
-import quarterturn.unit.Dates;
 
 /** What DEVELOPERS.md shows of questions in JSON lines happens like that. */
 class ScriptQuestionsTest {

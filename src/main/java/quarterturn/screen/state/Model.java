@@ -46,8 +46,18 @@ public record Model(
     return !same
         ? anew
         : new Model(
-            anew.prompt, anew.overview, anew.standing, anew.now, draft, layer, scroll, beneath,
-            page, more, byHand, message);
+            anew.prompt,
+            anew.overview,
+            anew.standing,
+            anew.now,
+            draft,
+            layer,
+            scroll,
+            beneath,
+            page,
+            more,
+            byHand,
+            message);
   }
 
   public Model with(Draft next) {

@@ -33,7 +33,8 @@ class DeskDialogueTest {
 
   private Desk desk(String name) throws Exception {
     Clock clock = Clock.fixed(InventedLesson.NOW, ZoneOffset.UTC);
-    return Desk.open(folder, name, clock, (plan, logs) -> Path.of("sheets-desk"), InventedLesson.TITLES);
+    return Desk.open(
+        folder, name, clock, (plan, logs) -> Path.of("sheets-desk"), InventedLesson.TITLES);
   }
 
   @BeforeEach

@@ -33,12 +33,14 @@ class DeskWordsTest {
   @Test
   void aBenchInASentence() {
     assertThat(DeskWords.sentence(SIGHT, row(SIGHT, "blue")))
-        .isEqualTo("Blue (Cleo; The turn: slacken the strings): STOPPED: It creaked, for 1 minute.");
+        .isEqualTo(
+            "Blue (Cleo; The turn: slacken the strings): STOPPED: It creaked, for 1 minute.");
     assertThat(DeskWords.sentence(SIGHT, row(SIGHT, "green")))
         .isEqualTo(
             "Green (Dov, Eda, Fin; Measure: relief on the lowest string): waits for reasons of Eda, Fin, for 2"
                 + " minutes.");
-    assertThat(DeskWords.summary(SIGHT)).isEqualTo("3 benches, 1 stopped, 1 waits for you, 2 not heard of");
+    assertThat(DeskWords.summary(SIGHT))
+        .isEqualTo("3 benches, 1 stopped, 1 waits for you, 2 not heard of");
   }
 
   @Test
