@@ -36,7 +36,7 @@ public final class LessonCards {
 
   /** How a bench is stopped by keys. */
   private static final String STOPPING =
-      "F8 and then Enter, or F8 twice: stop this bench, in the middle of a text too. ";
+      "F8, then Enter or F8 again: stop this bench, also while you type. ";
 
   private final LessonSession session;
   private final String again;

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Dialogue;
@@ -33,25 +32,8 @@ public final class BenchDialogue implements Dialogue {
   private @Nullable Asking asking;
   private boolean left;
 
-  /**
-   * A question that comes before all else, and what its answer does.
-   *
-   * @param asked makes it
-   * @param stops whether it is the one that stops the bench
-   */
-  private record Asking(Asked asked, boolean stops, Answered answered) {}
-
-  /** Makes a question, with lines on what keeps the bench before its own. */
-  private interface Asked {
-    Question with(List<String> kept);
-  }
-
   /** Questions that wait until the bench goes on, and where it stood as they were asked. */
   private record Aside(Stands stands, Dialogue steps) {}
-
-  private interface Answered {
-    void with(String answer) throws RefusedException, IOException;
-  }
 
   public BenchDialogue(LessonSession session) {
     this.session = session;
@@ -183,44 +165,14 @@ public final class BenchDialogue implements Dialogue {
     return left;
   }
 
-  private List<String> leaving(List<String> kept) {
-    List<String> parting = session.overview().parting();
-    List<String> lines = new ArrayList<>(kept);
-    if (!parting.isEmpty()) {
-      lines.add("Before you leave: " + String.join(" ", parting));
-    }
-    lines.add("If you leave now: " + session.standing() + ".");
-    return lines;
-  }
-
   /** Asks whether to leave. */
   public void leave() {
-    asking =
-        new Asking(
-            kept ->
-                Question.Choose.sure(
-                    "Leave now?", leaving(kept), "Type yes to leave", "Anything else stays."),
-            false,
-            answer -> left = answer.toLowerCase(Locale.ROOT).matches("y|yes|quit"));
+    asking = Asking.whetherToLeave(session, () -> left = true);
   }
 
   /** Asks why the bench is to be stopped. */
   public void stop() {
-    if (!session.lesson().over()) {
-      asking = new Asking(BenchDialogue::stopping, true, session::stop);
-    }
-  }
-
-  private static Question stopping(List<String> kept) {
-    List<String> lines = new ArrayList<>(kept);
-    lines.add(
-        "To stop is always right. Take your hands off the truss rod nut and leave everything as it"
-            + " is. The teacher sees the reason, and nobody's name.");
-    return new Question.Words(
-        "Stop this bench",
-        lines,
-        "Why? It may stay empty. Enter stops the bench.",
-        "Enter stops the bench.");
+    asking = session.lesson().over() ? asking : Asking.whyToStop(session);
   }
 
   /** Whether it is asked why the bench is to be stopped. */

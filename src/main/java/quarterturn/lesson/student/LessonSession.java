@@ -4,7 +4,6 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -23,7 +22,6 @@ import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Round;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.store.LessonFolder;
-import quarterturn.lesson.store.Sign;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.Library;
@@ -48,14 +46,12 @@ import quarterturn.unit.Bracket;
  * orders while another answers.
  */
 public final class LessonSession implements Bench, Closeable {
-  /** How often a bench says that it is there. */
-  private static final Duration SIGN = Duration.ofSeconds(10);
-
   private final LessonBench file;
   private final Plan plan;
   private final Path folder;
   private final Clock clock;
   private final BenchSessions course;
+  private final Signing signing;
   private final List<Event> earlier = new ArrayList<>();
   private final List<Library> libraries = new ArrayList<>();
   private BenchSessions.Run run;
@@ -63,8 +59,6 @@ public final class LessonSession implements Bench, Closeable {
   private boolean open;
   private List<WriterLog> logs = List.of();
   private Map<String, Long> lengths = Map.of("", 0L);
-  private int signs;
-  private long signed;
 
   /**
    * Opens a bench's session, or goes on with it.
@@ -78,6 +72,7 @@ public final class LessonSession implements Bench, Closeable {
     this.folder = folder;
     this.clock = clock;
     this.course = course;
+    this.signing = new Signing(folder);
     this.run = course.open(0);
     libraries.add(run.library());
     while (run.asked() instanceof Prompt.Done && next()) {
@@ -151,7 +146,7 @@ public final class LessonSession implements Bench, Closeable {
 
   /** Takes the desks' orders, and says now and then that the bench is there. */
   public synchronized void look() throws RefusedException, IOException {
-    sign();
+    signing.look(lesson().bench(), time());
     try {
       Map<String, Long> now = LessonFolder.lengths(folder, lesson().bench());
       if (!now.equals(lengths)) {
@@ -167,19 +162,6 @@ public final class LessonSession implements Bench, Closeable {
             .filter(log -> log.header() != null && log.header().lesson().equals(plan.lesson()))
             .toList();
     file.take(ours, time());
-  }
-
-  private void sign() {
-    if (signs > 0 && System.nanoTime() - signed < SIGN.toNanos()) {
-      return;
-    }
-    signed = System.nanoTime();
-    try {
-      new Sign(++signs, time()).write(folder, lesson().bench());
-    } catch (IOException e) {
-      // A shared folder may be away for a while; the next one counts.
-      return;
-    }
   }
 
   /** The questions to think about before the reading or turn at hand. */
@@ -398,7 +380,7 @@ public final class LessonSession implements Bench, Closeable {
   public synchronized void close() throws IOException {
     try (LessonBench lesson = file) {
       run.close();
-      Sign.remove(folder, lesson.lesson().bench());
+      signing.end(lesson.lesson().bench());
     }
   }
 }

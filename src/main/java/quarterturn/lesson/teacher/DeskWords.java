@@ -23,6 +23,8 @@ import quarterturn.unit.Turn;
 
 /** The words of a desk, for every face. The value to be read back is never among them. */
 public final class DeskWords {
+  private static final int LONGEST_NAME = 50;
+
   private DeskWords() {}
 
   /** The students of a bench, "Ana, Ben", or that nobody is there. */
@@ -37,7 +39,13 @@ public final class DeskWords {
   /** Where a bench is, "Measure: relief on the lowest string", or that it has not begun. */
   public static String where(Sight sight, BenchLesson bench) {
     Spot spot = bench.spot();
-    return spot == null ? "not begun" : Printable.of(spot.part() + ": " + sight.what(spot.key()));
+    if (spot == null) {
+      return "not begun";
+    }
+    String what = sight.what(spot.key());
+    // What is long, or has values of its own, is no name of a step.
+    boolean named = what.length() <= LONGEST_NAME && !what.contains("...");
+    return Printable.of(named ? spot.part() + ": " + what : spot.part());
   }
 
   /** How a bench stands: "STOPPED: It creaked", "waits for predictions of Ben", "works". */
