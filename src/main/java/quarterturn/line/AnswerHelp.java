@@ -54,8 +54,9 @@ final class AnswerHelp {
       lines.add(
           "relief .42 low .38 high; rh 48: readings by their names, before they are asked for.");
     }
-    if (ahead && technician && prompt instanceof Prompt.Choose) {
-      lines.add("Words with ; between them: answers to this question and those after it.");
+    if (ahead && technician) {
+      lines.add("Several with ; between them: answers to this and to what is asked after it.");
+      lines.add("drop relief: forgets what was typed under that name. A later value replaces it.");
     }
     lines.add("why: the reason for this step.");
     lines.add("next: what comes after this step.");

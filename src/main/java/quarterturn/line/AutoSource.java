@@ -48,7 +48,8 @@ public final class AutoSource implements LineSource {
             felt -> felt.feel().word(),
             undo -> "undo",
             waited -> "",
-            correct -> "back"));
+            correct -> "back",
+            differs -> differs.what().word() + " " + differs.answer()));
   }
 
   private static String turned(Prompt.TurnRod asked, Answer.Turned turned) {

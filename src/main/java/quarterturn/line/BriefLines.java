@@ -8,8 +8,8 @@ import quarterturn.session.Prompt;
 import quarterturn.unit.Dates;
 
 /**
- * A prompt in few lines for a technician: hazards, what the last answer came to, and what is
- * wanted. The help tells how to answer.
+ * A prompt in few lines for a technician: hazards, and what is wanted. The help tells how to
+ * answer.
  */
 final class BriefLines {
   private BriefLines() {}
@@ -18,15 +18,17 @@ final class BriefLines {
    * The lines of a prompt.
    *
    * @param part the part that was last named; another one is named anew
+   * @param noted the notes that were printed before
    */
-  static List<String> of(Prompt prompt, Overview overview, Instant now, Dates dates, String part) {
+  static List<String> of(
+      Prompt prompt, Overview overview, Instant now, Dates dates, String part, List<String> noted) {
     List<String> lines = new ArrayList<>();
     lines.add("");
     if (!prompt.ended() && !part.equals(prompt.said().part())) {
       lines.add(overview.place() + ".");
     }
     lines.addAll(PromptLines.warned(prompt));
-    lines.addAll(PromptLines.told(prompt));
+    lines.addAll(PromptLines.told(prompt, noted));
     lines.addAll(
         prompt.match(
             new Prompt.Cases<>(

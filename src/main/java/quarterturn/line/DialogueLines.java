@@ -2,6 +2,8 @@ package quarterturn.line;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
@@ -19,6 +21,9 @@ public final class DialogueLines {
   private final Dialogue dialogue;
   private final LineSource in;
   private final Paper paper;
+
+  /** What stands on the last line for the questions that follow. */
+  private final Deque<String> rest = new ArrayDeque<>();
 
   /** The text printed last, so that unchanged text is printed once. */
   private List<String> said = List.of();
@@ -39,6 +44,7 @@ public final class DialogueLines {
   public static Dialogue.End run(Dialogue dialogue, LineSource in, PrintWriter out)
       throws IOException {
     DialogueLines lines = new DialogueLines(dialogue, in, new Paper(out, in));
+    lines.rest.addAll(in.kept());
     try {
       for (Question now = dialogue.question(); now != null; now = dialogue.question()) {
         lines.introduce(now);
@@ -46,18 +52,26 @@ public final class DialogueLines {
         if (now instanceof Question.Asked asked) {
           List<String> words =
               Stream.concat(WORDS.stream(), dialogue.words().stream()).distinct().toList();
-          String line = in.readLine(asked.asks() + " > ", words);
+          String line =
+              lines.rest.isEmpty() ? in.readLine(asked.asks() + " > ", words) : lines.rest.remove();
           if (line == null) {
             return Dialogue.End.CUT_SHORT;
           }
-          typed = line.strip();
+          typed = lines.first(line.strip(), now);
         }
         if (typed.equals("quit")) {
           lines.paper.say(dialogue.whenLeft());
           return Dialogue.End.LEFT;
         }
-        lines.take(typed);
+        if (!lines.take(typed)) {
+          lines.drop(now);
+          if (in.scriptLine() > 0) {
+            lines.paper.say("The script ends at its line " + in.scriptLine() + ".");
+            return Dialogue.End.REFUSED;
+          }
+        }
       }
+      in.keep(List.copyOf(lines.rest));
       return Dialogue.End.ANSWERED;
     } catch (LineSource.StopKeyException e) {
       return Dialogue.End.INTERRUPTED;
@@ -124,16 +138,38 @@ public final class DialogueLines {
     return in.pause(Gate.QUESTION_PAUSE, changed);
   }
 
-  void take(String typed) throws IOException {
+  /** The first part of a line, of which the others are kept; words of one's own are one part. */
+  private String first(String line, Question question) {
+    if (question instanceof Question.Words || !rest.isEmpty()) {
+      return line;
+    }
+    String[] parts = line.split(";");
+    Stream.of(parts).skip(1).map(String::strip).filter(one -> !one.isEmpty()).forEach(rest::add);
+    return parts.length == 0 ? line : parts[0].strip();
+  }
+
+  /** Drops what is left of a line, and says before which question it stopped. */
+  private void drop(Question question) {
+    if (!rest.isEmpty() && question instanceof Question.Asked asked) {
+      String before = " before " + asked.asks();
+      paper.say(Printable.of("Stopped" + before + ". Not used: " + String.join("; ", rest) + "."));
+      rest.clear();
+    }
+  }
+
+  /** Gives an answer; false where it is refused. */
+  boolean take(String typed) throws IOException {
     try {
       Dialogue.Taken taken = dialogue.take(typed);
       if (!taken.brief().isEmpty()) {
         paper.say(Printable.of(taken.brief()));
       }
       paper.say(taken.told());
+      return true;
     } catch (RefusedException | NotUnderstoodException e) {
       // As when a stop came first: what keeps the bench is said next.
       paper.say("Not taken: " + String.valueOf(e.getMessage()).replaceFirst("([^.?!])$", "$1."));
+      return false;
     }
   }
 }

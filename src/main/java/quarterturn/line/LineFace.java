@@ -4,11 +4,16 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.line.LineSource.ChangedException;
 import quarterturn.line.LineSource.StopKeyException;
 import quarterturn.procedure.condition.Role;
+import quarterturn.quick.Mistyped;
+import quarterturn.quick.Part;
+import quarterturn.quick.QuickLine;
 import quarterturn.quick.TypedAhead;
 import quarterturn.report.StageTable;
 import quarterturn.session.Answer;
@@ -31,7 +36,16 @@ public final class LineFace {
   private final Dates dates;
   private final Between between;
 
-  private final TypedFurther ahead;
+  private final TypedAhead ahead;
+
+  /** The notes printed in that part. */
+  private final Set<String> noted = new HashSet<>();
+
+  /** The line typed last. */
+  private String typed = "";
+
+  /** Whether it was refused, or a part of it. */
+  private boolean refused;
 
   /** The part of the procedure that a technician was last told the name of. */
   private String part = "";
@@ -43,7 +57,7 @@ public final class LineFace {
     this.bench = bench;
     this.in = in;
     this.paper = new Paper(out, in);
-    this.ahead = new TypedFurther(bench, paper);
+    this.ahead = new TypedAhead(bench);
     this.dates = dates;
     this.between = between;
   }
@@ -73,6 +87,10 @@ public final class LineFace {
   private int play() throws IOException {
     try {
       open();
+      typed = String.join("; ", in.kept());
+      if (between.ahead() && !typed.isEmpty()) {
+        keep(QuickLine.parts(typed, ahead.terms()));
+      }
       return talk();
     } catch (StopKeyException e) {
       leave();
@@ -98,11 +116,18 @@ public final class LineFace {
       }
       show |= then == Between.Then.SAID;
       Prompt prompt = bench.prompt();
-      Answer given = ahead.take(prompt);
+      Answer given = ahead.take(prompt, paper::say);
       if (given != null) {
-        bench.news().forEach(note -> paper.say("Note: " + note));
+        note(bench.news());
         show = give(given, prompt);
         continue;
+      }
+      paper.say(ahead.reminder(prompt));
+      refused |= ahead.wasRefused();
+      if (refused && in.scriptLine() > 0 && between.ahead()) {
+        paper.say("The script ends at its line " + in.scriptLine() + ", " + quoted(typed) + ".");
+        leave();
+        return ExitStatus.FAILED;
       }
       if (show) {
         show(prompt);
@@ -131,29 +156,45 @@ public final class LineFace {
   }
 
   private void show(Prompt prompt) {
+    List<String> news = prompt.ended() ? List.of() : bench.news();
+    note(news);
     paper.say(
         technician()
-            ? BriefLines.of(prompt, bench.overview(), bench.now(), dates, part)
-            : PromptLines.of(prompt, bench.overview(), bench.now(), dates));
+            ? BriefLines.of(prompt, bench.overview(), bench.now(), dates, part, news)
+            : PromptLines.of(prompt, bench.overview(), bench.now(), dates, news));
+    if (!part.equals(prompt.said().part())) {
+      noted.retainAll(news);
+    }
     part = prompt.said().part();
     ahead.shown(prompt);
+  }
+
+  /** Prints notes that were not printed in this part of the procedure. */
+  private void note(List<String> notes) {
+    notes.stream().filter(noted::add).forEach(note -> paper.say("Note: " + note));
   }
 
   /** The next typed reply; null at the end of input. */
   private @Nullable Reply next(Prompt prompt)
       throws IOException, StopKeyException, ChangedException {
     List<String> words = new ArrayList<>(AnswerHelp.words(prompt));
-    words.addAll(ahead.words());
+    words.addAll(technician() ? ahead.terms().words() : List.of());
     words.addAll(between.words());
     String asks = technician() ? TypedAhead.wanted(prompt) + TYPE : TYPE;
-    String typed = early;
+    String waited = early;
     early = null;
     String line =
-        typed == null ? in.readLine(asks, words, LineSource.Seen.SHOWN, between::changed) : typed;
+        waited == null ? in.readLine(asks, words, LineSource.Seen.SHOWN, between::changed) : waited;
     if (line != null && between.takes(line)) {
       return Reply.Command.HANDLED;
     }
-    return line == null ? null : ahead.read(line, prompt, between.ahead());
+    if (line == null) {
+      return null;
+    }
+    typed = line;
+    return between.ahead()
+        ? TypedFurther.read(line, prompt, ahead.terms(), bench.overview().role(), bench.now())
+        : TypedReplyReader.read(line, prompt, bench.now());
   }
 
   private boolean technician() {
@@ -166,23 +207,19 @@ public final class LineFace {
     if (reply instanceof Reply.Give give) {
       boolean taken = give(give.answer(), prompt);
       if (taken) {
-        ahead.keep(give.rest(), prompt);
-        ahead.keep(give.named());
+        keep(give.rest());
       }
       return taken;
     }
-    if (reply instanceof Reply.Named named) {
-      return named(named, prompt);
+    if (reply instanceof Reply.Parts parts) {
+      return parts(parts, prompt);
     }
     if (reply instanceof Reply.Stay && prompt instanceof Prompt.Wait wait) {
       return stay(wait);
     }
-    if (reply instanceof Reply.Marked marked) {
-      paper.print(marked.lines());
-      return false;
-    }
     if (reply instanceof Reply.Bad bad) {
       paper.say(bad.message());
+      refused = true;
       return false;
     }
     if (reply instanceof Reply.Command command) {
@@ -207,26 +244,28 @@ public final class LineFace {
     };
   }
 
-  /**
-   * Keeps answers typed by name until they are asked for; true where the prompt is to be printed
-   * afterwards.
-   */
-  private boolean named(Reply.Named named, Prompt prompt) throws IOException {
+  /** Keeps answers until they are asked for; true where one answers the prompt on view. */
+  private boolean parts(Reply.Parts line, Prompt prompt) throws IOException {
     Answer waited = ahead.waited(prompt);
     if (waited != null) {
       give(waited, prompt);
-      ahead.keep(named.given());
+      keep(line.parts());
       return true;
     }
-    if (ahead.keep(named.given())) {
-      return true;
-    }
-    paper.say(
-        "Kept until it is asked for, or something is done to the instrument: "
-            + Printable.of(String.join("; ", ahead.left()))
-            + ".");
-    paper.say(List.of("Still wanted here: " + AnswerHelp.of(prompt)));
-    return false;
+    keep(line.parts());
+    return ahead.takes(prompt);
+  }
+
+  private void keep(List<Part> parts) {
+    ahead.add(parts).forEach(wrong -> paper.print(marked(wrong)));
+  }
+
+  private List<String> marked(Mistyped wrong) {
+    return wrong.lines(typed).stream().map(Printable::of).toList();
+  }
+
+  private static String quoted(String line) {
+    return "\"" + TypedReplyReader.shortened(line) + "\"";
   }
 
   private List<String> coming() {
@@ -240,13 +279,13 @@ public final class LineFace {
     try {
       bench.answer(answer);
     } catch (RefusedException e) {
-      ahead.refused();
       paper.say("Not taken: " + e.getMessage());
+      ahead.refused(paper::say);
       return false;
     }
     String label = technician() ? TypedAhead.wanted(prompt) : "Taken";
     paper.say(Taken.of(answer, prompt, label));
-    ahead.gave(answer, prompt);
+    ahead.gave(answer, prompt, paper::say);
     return true;
   }
 

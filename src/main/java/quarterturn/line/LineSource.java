@@ -83,6 +83,19 @@ public interface LineSource {
     boolean is(String line, boolean afterOthers);
   }
 
+  /** Keeps what stands on a line for questions that somebody else will ask. */
+  default void keep(List<String> parts) {}
+
+  /** Gives what was kept, once. */
+  default List<String> kept() {
+    return List.of();
+  }
+
+  /** The number of the line read last, where lines come from a script; else 0. */
+  default int scriptLine() {
+    return 0;
+  }
+
   /** Whether a person types and can be asked back; false for a pipe. */
   boolean typedByHand();
 

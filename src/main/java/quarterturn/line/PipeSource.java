@@ -25,6 +25,8 @@ public final class PipeSource implements LineSource {
   private final PrintWriter out;
   private final boolean byHand;
   private volatile String pending = "";
+  private int count;
+  private List<String> kept = List.of();
 
   /**
    * A source of the lines of {@code in}.
@@ -87,6 +89,7 @@ public final class PipeSource implements LineSource {
   private @Nullable String taken(Seen seen) throws IOException {
     TypedLines.Line line = in.next();
     pending = "";
+    count++;
     if (line == null) {
       out.println();
       return null;
@@ -99,6 +102,23 @@ public final class PipeSource implements LineSource {
       out.flush();
     }
     return line.text();
+  }
+
+  @Override
+  public int scriptLine() {
+    return byHand ? 0 : count;
+  }
+
+  @Override
+  public void keep(List<String> parts) {
+    kept = List.copyOf(parts);
+  }
+
+  @Override
+  public List<String> kept() {
+    List<String> parts = kept;
+    kept = List.of();
+    return parts;
   }
 
   @Override

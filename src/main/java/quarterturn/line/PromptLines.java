@@ -21,14 +21,20 @@ import quarterturn.unit.Decimals;
 final class PromptLines {
   private PromptLines() {}
 
-  static List<String> of(Prompt prompt, Overview overview, Instant now, Dates dates) {
+  /**
+   * The lines of a prompt.
+   *
+   * @param noted the notes that were printed before
+   */
+  static List<String> of(
+      Prompt prompt, Overview overview, Instant now, Dates dates, List<String> noted) {
     List<String> lines = new ArrayList<>();
     lines.add("");
     if (!prompt.ended()) {
       lines.add(overview.place());
     }
     lines.addAll(warned(prompt));
-    lines.addAll(told(prompt));
+    lines.addAll(told(prompt, noted));
     lines.addAll(PictureWords.of(prompt, overview));
     lines.addAll(details(prompt, now, dates));
     if (!prompt.ended()) {
@@ -47,10 +53,12 @@ final class PromptLines {
     return lines;
   }
 
-  /** The lines on what the last answer came to, and on what to do now. */
-  static List<String> told(Prompt prompt) {
+  /** The lines on what to do now, with the notes that were not printed before. */
+  static List<String> told(Prompt prompt, List<String> noted) {
     List<String> lines = new ArrayList<>();
-    prompt.said().notes().forEach(note -> lines.add("Note: " + note));
+    prompt.said().notes().stream()
+        .filter(note -> !noted.contains(note))
+        .forEach(note -> lines.add("Note: " + note));
     lines.addAll(lead(prompt));
     prompt.said().first().forEach(first -> lines.add("First: " + first.text()));
     if (!prompt.said().text().isBlank()) {

@@ -1,7 +1,7 @@
 package quarterturn.line;
 
 import java.util.List;
-import quarterturn.quick.Given;
+import quarterturn.quick.Part;
 import quarterturn.session.Answer;
 
 /** What a typed line asks for. */
@@ -9,22 +9,16 @@ sealed interface Reply {
   /**
    * A line that answers the prompt.
    *
-   * @param rest what stands on the line for the prompts that follow, in their order
-   * @param named what stands on it by its name
+   * @param rest what stands behind that on the line
    */
-  record Give(Answer answer, List<String> rest, List<Given> named) implements Reply {
-    /** An answer with further parts of the line, none of them by name. */
-    Give(Answer answer, List<String> rest) {
-      this(answer, rest, List.of());
-    }
-
+  record Give(Answer answer, List<Part> rest) implements Reply {
     static Give one(Answer answer) {
       return new Give(answer, List.of());
     }
   }
 
-  /** Readings and choices given by their names, at least one. */
-  record Named(List<Given> given) implements Reply {}
+  /** A line of parts of which the first does not answer the prompt by itself. */
+  record Parts(List<Part> parts) implements Reply {}
 
   /** The person stays until the wait is over. */
   record Stay() implements Reply {}
@@ -41,9 +35,6 @@ sealed interface Reply {
     /** The line has been dealt with; nothing is left to do. */
     HANDLED
   }
-
-  /** A line that was not understood; {@code lines} mark the word at fault. */
-  record Marked(List<String> lines) implements Reply {}
 
   /** A line that was not understood; {@code message} states what can be typed. */
   record Bad(String message) implements Reply {}

@@ -30,7 +30,10 @@ final class Taken {
             felt -> said.apply(felt.feel().word() + ", taken to have gone as far as was asked"),
             undo -> said.apply("the last turn is to be taken back"),
             waited -> List.of(),
-            correct -> List.of("The last answer is taken back.")));
+            correct -> List.of("The last answer is taken back."),
+            differs ->
+                List.of(
+                    "Not as recorded: " + Printable.of(differs.what().said(differs.answer())))));
   }
 
   private static String label(Prompt.Choose choose, String id) {

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
 
 /** A source of lines typed at a terminal, with history and completion. */
 public final class TerminalSource implements LineSource, AutoCloseable {
+  private List<String> kept = List.of();
   private final Terminal terminal;
   private final LineReader shown;
   private final CountDownLatch stopped = new CountDownLatch(1);
@@ -124,6 +125,18 @@ public final class TerminalSource implements LineSource, AutoCloseable {
     } finally {
       reader = shown;
     }
+  }
+
+  @Override
+  public void keep(List<String> parts) {
+    kept = List.copyOf(parts);
+  }
+
+  @Override
+  public List<String> kept() {
+    List<String> parts = kept;
+    kept = List.of();
+    return parts;
   }
 
   @Override

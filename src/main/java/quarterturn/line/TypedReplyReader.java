@@ -5,11 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.quick.Begun;
+import quarterturn.quick.Unnamed;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
 import quarterturn.session.Prompt.Option;
-import quarterturn.unit.BracketParser;
-import quarterturn.unit.Digits;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
@@ -19,12 +18,8 @@ final class TypedReplyReader {
 
   private TypedReplyReader() {}
 
-  /**
-   * Reads {@code typed} as a reply to {@code prompt}.
-   *
-   * @param parts what stands between its semicolons
-   */
-  static Reply read(String typed, List<String> parts, Prompt prompt, Instant now) {
+  /** Reads {@code typed} as a reply to {@code prompt}. */
+  static Reply read(String typed, Prompt prompt, Instant now) {
     String text = typed.strip();
     String word = text.toLowerCase(Locale.ROOT);
     if (prompt instanceof Prompt.Choose choose) {
@@ -43,7 +38,7 @@ final class TypedReplyReader {
       return command;
     }
     try {
-      return answer(text, word, parts, prompt, now);
+      return answer(text, word, prompt, now);
     } catch (NotUnderstoodException e) {
       return new Reply.Bad(sentence(String.valueOf(e.getMessage())));
     }
@@ -64,8 +59,7 @@ final class TypedReplyReader {
     };
   }
 
-  private static Reply answer(
-      String text, String word, List<String> parts, Prompt prompt, Instant now) {
+  private static Reply answer(String text, String word, Prompt prompt, Instant now) {
     return prompt.match(
         new Prompt.Cases<>(
             tell -> done(text, word, tell.enter()),
@@ -75,7 +69,7 @@ final class TypedReplyReader {
                 text.isEmpty()
                     ? new Reply.Bad(AnswerHelp.of(write))
                     : Reply.Give.one(new Answer.Wrote(text)),
-            measure -> readings(parts, measure),
+            measure -> reading(text, measure),
             turn -> TypedTurnReader.read(word, turn),
             wait -> waited(text, word, wait, now),
             done -> done(text, word, CLOSE),
@@ -101,29 +95,18 @@ final class TypedReplyReader {
         return Reply.Give.one(new Answer.Chose(options.get(number - 1).id()));
       }
     }
-    Option begun = Begun.only(word, options, Option::id);
-    if (begun != null) {
-      return Reply.Give.one(new Answer.Chose(begun.id()));
+    Option named = Unnamed.option(word, options);
+    if (named != null) {
+      return Reply.Give.one(new Answer.Chose(named.id()));
     }
     String which = String.join(", ", options.stream().map(Option::id).toList());
     return bad(text, "Type 1 to " + options.size() + ", or one of: " + which + ".");
   }
 
-  private static Reply readings(List<String> parts, Prompt.Measure measure) {
-    List<Answer> answers = parts.stream().map(one -> reading(one, measure)).toList();
-    return new Reply.Give(answers.get(0), parts.subList(1, parts.size()));
-  }
-
-  private static Answer reading(String text, Prompt.Measure measure) {
-    if (text.isEmpty()) {
-      throw new NotUnderstoodException(AnswerHelp.of(measure));
-    }
-    if (Digits.unended(text).equalsIgnoreCase("cannot")) {
-      return new Answer.CannotMeasure();
-    }
-    return measure.quantity().bracket()
-        ? new Answer.Measured(BracketParser.parse(text, measure.step()))
-        : new Answer.Value(measure.quantity().value(text));
+  private static Reply reading(String text, Prompt.Measure measure) {
+    return text.isEmpty()
+        ? new Reply.Bad(AnswerHelp.of(measure))
+        : Reply.Give.one(Unnamed.reading(text, measure));
   }
 
   private static Reply waited(String text, String word, Prompt.Wait wait, Instant now) {

@@ -61,6 +61,11 @@ public enum Recorded implements Worded {
     return kinds.contains(answer) || this == BUILD || (this == ROD_KEY && !answer.equals("-"));
   }
 
+  /** An answer behind what it is an answer to. */
+  public String said(String answer) {
+    return word() + " " + answer;
+  }
+
   /** Whether the note is of the strings' diameters, one for each, and of nothing else. */
   public boolean gauges() {
     return this == GAUGES || this == NEW_GAUGES;

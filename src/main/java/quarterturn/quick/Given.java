@@ -12,6 +12,12 @@ public sealed interface Given {
   /** The answer to give once a prompt asks for this. */
   Answer answer();
 
+  /** Whether both are answers to the same, so that the later one counts. */
+  boolean same(Given other);
+
+  /** Whether this was typed under a name. */
+  boolean named(Part.Drop name, Terms terms);
+
   /** Whether a prompt asks for this answer. */
   boolean answers(Prompt prompt, Terms terms);
 
@@ -22,6 +28,17 @@ public sealed interface Given {
    */
   record Reading(Quantity quantity, int string, Answer answer, String typed) implements Given {
     @Override
+    public boolean same(Given other) {
+      return other instanceof Reading one && one.quantity == quantity && one.string == string;
+    }
+
+    @Override
+    public boolean named(Part.Drop name, Terms terms) {
+      return quantity.word().equals(name.name())
+          && (name.string() == null || string == terms.strings().indexOf(name.string()));
+    }
+
+    @Override
     public boolean answers(Prompt prompt, Terms terms) {
       return prompt instanceof Prompt.Measure measure
           && quantity == measure.quantity()
@@ -31,6 +48,16 @@ public sealed interface Given {
 
   /** A line of words for a step that asks for one. */
   record Words(String step, String words, String typed) implements Given {
+    @Override
+    public boolean same(Given other) {
+      return other instanceof Words one && one.step.equals(step);
+    }
+
+    @Override
+    public boolean named(Part.Drop name, Terms terms) {
+      return step.equals(name.name());
+    }
+
     @Override
     public Answer answer() {
       return new Answer.Wrote(words);
@@ -44,6 +71,16 @@ public sealed interface Given {
 
   /** A typed choice of one option of a step. */
   record Choice(String step, String option) implements Given {
+    @Override
+    public boolean same(Given other) {
+      return other instanceof Choice one && one.step.equals(step);
+    }
+
+    @Override
+    public boolean named(Part.Drop name, Terms terms) {
+      return step.equals(name.name());
+    }
+
     @Override
     public String typed() {
       return step + " " + option;

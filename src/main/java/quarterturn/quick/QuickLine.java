@@ -10,11 +10,11 @@ import quarterturn.unit.BracketParser;
 import quarterturn.unit.NotUnderstoodException;
 
 /**
- * Reads a line on which several readings are given by their names.
+ * Reads a typed line from the left, part by part.
  *
  * <pre>
  * line    = part { ";" part }
- * part    = QUANTITY value { value } | STEP OPTION | STEP words
+ * part    = QUANTITY value { value } | STEP OPTION | STEP words | "drop" NAME [ STRING ] | answer
  * value   = reading [ STRING ]
  * reading = NUMBER [ UNIT ] | NUMBER ".." NUMBER [ UNIT ] | NUMBER [ UNIT ] "to" NUMBER [ UNIT ]
  *         | NUMBER [ UNIT ] "passes" | "lifts" [ NUMBER [ UNIT ] "passes" | "lifts" ]
@@ -23,7 +23,8 @@ import quarterturn.unit.NotUnderstoodException;
  * </pre>
  *
  * <p>A string's word is for all the readings before it that have none yet. Readings without any are
- * those of the strings in their order, the lowest first.
+ * one for each string, the lowest first; two of more strings are the lowest's and the highest's.
+ * Where the prompt on view asks for this quantity, they begin with the string it asks for.
  */
 public final class QuickLine {
   private static final Set<String> UNITS =
@@ -48,33 +49,65 @@ public final class QuickLine {
         || (terms.choices().containsKey(first) && !tokens.peek(1).isEmpty());
   }
 
-  /** Whether the line goes on with the name of a step and something after it. */
-  public static boolean gives(Tokens tokens, String step) {
-    return tokens.peek().equals(step) && !tokens.peek(1).isEmpty();
+  /** The parts of a line, in order; none of an empty one. */
+  public static List<Part> parts(String line, Terms terms) {
+    Tokens tokens = new Tokens(line);
+    List<Part> parts = new ArrayList<>();
+    while (!tokens.atEnd()) {
+      if (!tokens.take(";")) {
+        parts.add(part(tokens, terms));
+      }
+    }
+    return List.copyOf(parts);
   }
 
-  /**
-   * Reads the rest of a line.
-   *
-   * @throws Mistyped with the word that can't be taken
-   */
-  public static List<Given> read(Tokens line, Terms terms) throws Mistyped {
-    QuickLine quick = new QuickLine(line, terms);
-    do {
-      quick.part();
-    } while (quick.more());
-    return List.copyOf(quick.given);
+  private static Part part(Tokens tokens, Terms terms) {
+    int at = tokens.at();
+    int place = tokens.place();
+    try {
+      if (names(tokens, terms)) {
+        QuickLine quick = new QuickLine(tokens, terms);
+        quick.part();
+        quick.end();
+        return new Part.Named(List.copyOf(quick.given));
+      }
+      if (tokens.peek().equals("drop")) {
+        return drop(tokens, terms);
+      }
+    } catch (Mistyped e) {
+      tokens.back(place);
+      tokens.passPart();
+      return new Part.Wrong(tokens.since(at), e);
+    }
+    tokens.passPart();
+    return new Part.Bare(tokens.since(at));
   }
 
-  /** Whether another part follows a semicolon; a semicolon at the end of the line is ignored. */
-  private boolean more() throws Mistyped {
-    if (!tokens.atEnd() && !tokens.take(";")) {
+  private static Part.Drop drop(Tokens tokens, Terms terms) throws Mistyped {
+    tokens.take();
+    int at = tokens.at();
+    String word = tokens.take();
+    Quantity quantity = Name.of(word);
+    if (quantity == null && !terms.choices().containsKey(word)) {
+      throw new Mistyped(
+          at, "What is to be dropped is named here", "Type drop and its name, as in drop relief");
+    }
+    int string = quantity == null ? -1 : terms.string(tokens.peek());
+    if (string >= 0) {
+      tokens.take();
+    }
+    return new Part.Drop(
+        quantity == null ? word : quantity.word(), string < 0 ? null : terms.strings().get(string));
+  }
+
+  /** Refuses what stands behind a part and belongs to none. */
+  private void end() throws Mistyped {
+    if (!tokens.atEnd() && !tokens.peek().equals(";")) {
       throw new Mistyped(
           tokens.at(),
           "\"" + tokens.peek() + "\" cannot stand here",
           "Part one quantity from the next with a semicolon");
     }
-    return !tokens.atEnd();
   }
 
   private void part() throws Mistyped {
@@ -83,15 +116,8 @@ public final class QuickLine {
     Quantity quantity = Name.of(word);
     if (quantity != null) {
       readings(quantity);
-    } else if (terms.choices().containsKey(word)) {
-      choice(word, at);
     } else {
-      throw new Mistyped(
-          at,
-          word.isEmpty() || word.equals(";")
-              ? "The name of a reading is missing here"
-              : "\"" + word + "\" is no reading and no question of this job",
-          "Readings: " + String.join(", ", Name.shown()));
+      choice(word, at);
     }
   }
 
@@ -150,10 +176,9 @@ public final class QuickLine {
     inOrder(quantity, open);
   }
 
+  /** Gives readings without a string's word their strings. */
   private void inOrder(Quantity quantity, List<Open> open) throws Mistyped {
-    int strings = terms.strings().size();
-    boolean many = quantity.onString() && strings > 0;
-    int most = many ? strings : 1;
+    int most = quantity.onString() ? Math.max(1, terms.strings().size()) : 1;
     if (open.size() > most) {
       throw new Mistyped(
           open.get(most).at(),
@@ -162,8 +187,14 @@ public final class QuickLine {
               : "A second reading of " + quantity.word(),
           quantity.onString() ? "Name the strings, as in .42 low .38 high" : "Give one");
     }
+    int from = quantity.onString() ? terms.from(quantity, open.size()) : -1;
+    if (from + open.size() > most) {
+      throw new Mistyped(
+          open.get(most - from).at(), "There is no string for this reading", "Name the strings");
+    }
+    boolean ends = quantity.onString() && terms.ends(quantity, open.size());
     for (int i = 0; i < open.size(); i++) {
-      add(quantity, quantity.onString() ? i : -1, open.get(i));
+      add(quantity, ends && i > 0 ? terms.last() : from + i, open.get(i));
     }
   }
 
@@ -199,6 +230,10 @@ public final class QuickLine {
           quantity.bracket()
               ? new Answer.Measured(BracketParser.parse(typed, terms.gaugeMm()))
               : new Answer.Value(quantity.value(typed));
+      String doubt = terms.doubt(quantity, answer);
+      if (doubt != null) {
+        throw new Mistyped(at, doubt, "");
+      }
       return new Open(answer, typed, at);
     } catch (NotUnderstoodException e) {
       throw new Mistyped(at, e.wrong(), e.mend());

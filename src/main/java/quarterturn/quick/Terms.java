@@ -3,6 +3,12 @@ package quarterturn.quick;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
+import quarterturn.session.Answer;
+import quarterturn.session.Bench;
+import quarterturn.session.Prompt;
 
 /**
  * The names that a typed line may use.
@@ -11,11 +17,19 @@ import java.util.Map;
  * @param choices the options that can be chosen, by the id of the step; an empty list where the
  *     step takes words
  * @param gaugeMm the gauge's step in millimetres, put around a single number
+ * @param asked the reading that is asked for at present, or null
+ * @param plausible what a reading that is not asked for yet can plausibly be
  */
-public record Terms(List<String> strings, Map<String, List<String>> choices, double gaugeMm) {
+public record Terms(
+    List<String> strings,
+    Map<String, List<String>> choices,
+    double gaugeMm,
+    Prompt.@Nullable Measure asked,
+    Map<Quantity, Bench.Plausible> plausible) {
   public Terms {
     strings = List.copyOf(strings);
     choices = Map.copyOf(choices);
+    plausible = Map.copyOf(plausible);
   }
 
   /**
@@ -34,6 +48,40 @@ public record Terms(List<String> strings, Map<String, List<String>> choices, dou
       }
     }
     return -1;
+  }
+
+  private boolean asks(Quantity quantity) {
+    return asked != null && asked.quantity() == quantity;
+  }
+
+  /**
+   * Why a reading can hardly be true that the bench does not hold against its step yet; or null.
+   */
+  @Nullable String doubt(Quantity quantity, Answer answer) {
+    Bench.Plausible range = asks(quantity) ? null : plausible.get(quantity);
+    double value =
+        answer instanceof Answer.Value one
+            ? one.value()
+            : answer instanceof Answer.Measured measured && !measured.bracket().noGap()
+                ? measured.bracket().lowMm()
+                : Double.NaN;
+    return range == null || Double.isNaN(value) || range.holds(value)
+        ? null
+        : range.doubt(quantity, value);
+  }
+
+  /** The string of the first of so many readings without a string's word. */
+  int from(Quantity quantity, int readings) {
+    boolean each = readings == strings.size();
+    return each || asked == null || asked.string() == null || !asks(quantity)
+        ? 0
+        : Math.max(0, strings.indexOf(asked.string()));
+  }
+
+  /** Whether so many readings are those of the lowest and the highest string. */
+  boolean ends(Quantity quantity, int readings) {
+    boolean oneByOne = asked != null && asks(quantity) && asked.which() == Which.EACH;
+    return readings == 2 && from(quantity, readings) == 0 && !oneByOne;
   }
 
   int last() {

@@ -24,27 +24,19 @@ public final class Tokens {
     }
   }
 
-  /** The texts between the semicolons, without an empty part after a semicolon at the end. */
-  public List<String> parts() {
-    List<String> parts = new ArrayList<>();
-    int from = 0;
-    for (Token token : tokens) {
-      if (token.text().equals(";")) {
-        parts.add(line.substring(from, token.at()).strip());
-        from = token.at() + 1;
-      }
-    }
-    String last = line.substring(from).strip();
-    if (parts.isEmpty() || !last.isEmpty()) {
-      parts.add(last);
-    }
-    return parts;
+  /** The place of the next word, to come {@link #back} to. */
+  int place() {
+    return next;
   }
 
-  /** Moves to the word after the next semicolon, or to the end of the line. */
-  public void passPart() {
-    while (!atEnd() && !take().equals(";")) {
-      // The words of this part are read elsewhere.
+  void back(int place) {
+    next = place;
+  }
+
+  /** Moves to the next semicolon, or to the end of the line. */
+  void passPart() {
+    while (!atEnd() && !peek().equals(";")) {
+      next++;
     }
   }
 

@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.rehearsal.simulated.SimulatedInstrument;
 import quarterturn.rehearsal.simulated.SimulatedNeck;
 import quarterturn.session.Answer;
@@ -268,6 +269,16 @@ public final class PracticeBench implements Bench {
   @Override
   public List<String> upcoming() {
     return bench.upcoming();
+  }
+
+  @Override
+  public Map<Quantity, Plausible> plausible() {
+    return bench.plausible();
+  }
+
+  @Override
+  public List<OnRecord> recorded() {
+    return bench.recorded();
   }
 
   @Override

@@ -24,6 +24,7 @@ final class Sights {
             Sights::nothing,
             Sights::nothing,
             Sights::nothing,
+            Sights::nothing,
             Sights::nothing));
   }
 

@@ -3,10 +3,10 @@ package quarterturn.screen;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import quarterturn.quick.Given;
+import java.util.function.Consumer;
 import quarterturn.quick.Mistyped;
+import quarterturn.quick.Part;
 import quarterturn.quick.QuickLine;
-import quarterturn.quick.Tokens;
 import quarterturn.quick.TypedAhead;
 import quarterturn.screen.state.Draft;
 import quarterturn.screen.state.Field;
@@ -39,28 +39,25 @@ public final class TypedLine {
    * @return the view after the answers
    */
   public Model take(Model model, String line, String otherwise) throws IOException {
-    Tokens tokens = new Tokens(line);
-    if (!QuickLine.names(tokens, ahead.terms())) {
+    List<Part> parts = QuickLine.parts(line, ahead.terms());
+    List<String> said = new ArrayList<>();
+    if (parts.size() == 1 && parts.get(0) instanceof Part.Bare bare && !ahead.fits(bare)) {
       return model.saying(otherwise);
     }
-    try {
-      List<String> said = new ArrayList<>();
-      List<Given> given = QuickLine.read(tokens, ahead.terms());
-      Answer waited = ahead.waited(bench.prompt());
-      if (waited != null) {
-        give(waited, said);
-      }
-      ahead.add(given);
-      follow(said);
-      if (!ahead.left().isEmpty()) {
-        said.add("Kept until it is asked for: " + String.join("; ", ahead.left()) + ".");
-      }
-      return ScreenFace.shown(bench).saying(String.join(" ", said));
-    } catch (Mistyped e) {
-      return model
-          .with(new Draft.Naming(new Field(line, e.at())))
-          .saying(String.valueOf(e.getMessage()));
+    Answer waited = ahead.waited(bench.prompt());
+    if (waited != null) {
+      give(waited, said::add);
     }
+    List<Mistyped> wrong = ahead.add(parts);
+    wrong.forEach(one -> said.add(String.valueOf(one.getMessage())));
+    follow(said::add);
+    if (!ahead.left().isEmpty()) {
+      said.add("Kept until it is asked for: " + String.join("; ", ahead.left()) + ".");
+    }
+    Model after = ScreenFace.shown(bench);
+    Model view =
+        wrong.isEmpty() ? after : after.with(new Draft.Naming(new Field(line, wrong.get(0).at())));
+    return view.saying(String.join(" ", said));
   }
 
   /**
@@ -71,42 +68,35 @@ public final class TypedLine {
    */
   public String gave(Answer answer, Prompt prompt) throws IOException {
     List<String> said = new ArrayList<>();
-    forgotten(ahead.gave(answer, prompt), said);
-    follow(said);
+    ahead.gave(answer, prompt, said::add);
+    follow(said::add);
     return String.join(" ", said);
   }
 
-  private void follow(List<String> said) throws IOException {
+  private void follow(Consumer<String> say) throws IOException {
     while (true) {
-      Prompt prompt = bench.prompt();
-      forgotten(ahead.arrive(prompt), said);
-      Answer answer = ahead.take(prompt);
-      if (answer == null || !give(answer, said)) {
+      Answer answer = ahead.take(bench.prompt(), say);
+      if (answer == null || !give(answer, say)) {
         return;
       }
       if (ahead.takes(bench.prompt())) {
         // It is answered before it is on view, so that its notes are told here.
-        said.addAll(bench.news());
+        bench.news().forEach(say);
       }
     }
   }
 
-  private boolean give(Answer answer, List<String> said) throws IOException {
+  private boolean give(Answer answer, Consumer<String> say) throws IOException {
     Prompt prompt = bench.prompt();
     try {
       bench.answer(answer);
     } catch (RefusedException e) {
-      said.add(String.valueOf(e.getMessage()));
+      say.accept(String.valueOf(e.getMessage()));
+      ahead.refused(say);
       return false;
     }
-    forgotten(ahead.gave(answer, prompt), said);
+    ahead.gave(answer, prompt, say);
     return true;
-  }
-
-  private static void forgotten(List<String> words, List<String> said) {
-    if (!words.isEmpty()) {
-      said.add(TypedAhead.forgotten(words));
-    }
   }
 
   /** The words that completion offers at the present prompt. */

@@ -53,6 +53,7 @@ public final class AutoLines extends InputStream {
             felt -> json.put("feel", felt.feel().word()),
             undo -> json.put("answer", "undo"),
             waited -> json.put("answer", "waited"),
-            correct -> json.put("answer", "correct")));
+            correct -> json.put("answer", "correct"),
+            differs -> json.put("differs", differs.what().word()).put("answer", differs.answer())));
   }
 }

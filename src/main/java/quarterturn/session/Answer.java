@@ -2,6 +2,7 @@ package quarterturn.session;
 
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
@@ -110,6 +111,18 @@ public sealed interface Answer {
   }
 
   /**
+   * A statement, at any prompt, that the instrument is not made as recorded.
+   *
+   * @param answer what holds instead, as an answer to the question it is recorded of
+   */
+  record Differs(Recorded what, String answer) implements Answer {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.differs().apply(this);
+    }
+  }
+
+  /**
    * A function for each kind of answer. A kind without a function does not compile.
    *
    * @param <R> the result of the functions
@@ -125,7 +138,8 @@ public sealed interface Answer {
       Function<Felt, R> felt,
       Function<Undo, R> undo,
       Function<Waited, R> waited,
-      Function<Correct, R> correct) {}
+      Function<Correct, R> correct,
+      Function<Differs, R> differs) {}
 
   /** The result of the function for this answer's kind. */
   <R> R match(Cases<R> cases);

@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import quarterturn.procedure.Recorded;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.unit.Decimals;
 
 /** A session as a face sees it: a prompt, a way to answer it, and what is always visible. */
 public interface Bench {
@@ -44,6 +47,51 @@ public interface Bench {
   default List<String> news() {
     return prompt().said().notes();
   }
+
+  /** What the readings of this session can plausibly be, in their units, over all its steps. */
+  default Map<Quantity, Plausible> plausible() {
+    return Map.of();
+  }
+
+  /** The least and the most that a reading can plausibly be, in its quantity's unit. */
+  record Plausible(double least, double most) {
+    public boolean holds(double value) {
+      return value >= least - 1e-9 && value <= most + 1e-9;
+    }
+
+    /** Both ranges together, and what lies between them. */
+    public Plausible with(Plausible other) {
+      return new Plausible(Math.min(least, other.least), Math.max(most, other.most));
+    }
+
+    /** That a value is outside this range. */
+    public String doubt(Quantity quantity, double value) {
+      return Decimals.plain(value)
+          + " "
+          + quantity.unit()
+          + " is not plausible for "
+          + quantity.said()
+          + ", which lies between "
+          + Decimals.plain(least)
+          + " and "
+          + Decimals.plain(most)
+          + " "
+          + quantity.unit()
+          + ". Check the gauge and the unit, and read again.";
+    }
+  }
+
+  /** What is on record of how the instrument is made, of which this session asks nothing. */
+  default List<OnRecord> recorded() {
+    return List.of();
+  }
+
+  /**
+   * An answer on record.
+   *
+   * @param step id of the step that would ask for it
+   */
+  record OnRecord(Recorded what, String step, String answer) {}
 
   /** Whether the prompt is a line of a pause, where a recorded value has to be said once more. */
   default boolean saysAgain() {

@@ -42,12 +42,16 @@ public interface Dialogue {
     LEFT,
     /** The input ended before the questions did. */
     CUT_SHORT,
+    /** A line of a script was refused. */
+    REFUSED,
     /** The person pressed the key that stops a program. */
     INTERRUPTED;
 
     /** The exit status of a program that ends here. */
     public int status() {
-      return this == INTERRUPTED ? ExitStatus.INTERRUPTED : ExitStatus.DONE;
+      return this == INTERRUPTED
+          ? ExitStatus.INTERRUPTED
+          : this == REFUSED ? ExitStatus.FAILED : ExitStatus.DONE;
     }
   }
 

@@ -5,12 +5,24 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Recorded;
 
 /** Finds what earlier sessions on an instrument were told of how it is made. */
 public final class PastAnswers {
+  /** Id of the question whether what is on record is still so. */
+  public static final String AS_RECORDED = "as-recorded";
+
   private PastAnswers() {}
+
+  /** What an answer is about that was given without being asked for; null for any other id. */
+  public static @Nullable Recorded differing(String step) {
+    return Stream.of(Recorded.values())
+        .filter(what -> step.equals(AS_RECORDED + "/" + what.word()))
+        .findFirst()
+        .orElse(null);
+  }
 
   /**
    * The last answer to each question about how the instrument is made.
@@ -43,9 +55,12 @@ public final class PastAnswers {
   }
 
   private static Stream<Recorded> recorded(Library library, String step) {
-    return library.procedures().values().stream()
-        .flatMap(procedure -> Stream.ofNullable(procedure.steps().get(step)))
-        .flatMap(one -> Stream.ofNullable(one.records()));
+    Recorded differing = differing(step);
+    return differing != null
+        ? Stream.of(differing)
+        : library.procedures().values().stream()
+            .flatMap(procedure -> Stream.ofNullable(procedure.steps().get(step)))
+            .flatMap(one -> Stream.ofNullable(one.records()));
   }
 
   private static Stream<Event> standing(List<List<Event>> sessions) {

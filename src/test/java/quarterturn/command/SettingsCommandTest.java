@@ -135,14 +135,17 @@ class SettingsCommandTest {
 
   @Test
   void atHomeOwnProceduresAreListedAndBeginInTypedLines() {
-    Captured ran = run("torn\nmy-look\nnew-bass-34\nmy-bass\nmedium\nquit\n", "--plain");
+    Captured ran = run("my-look; new-bass-34\nmedium\nquit\n", "--plain");
     assertThat(flat(ran.out())).contains(said());
     assertThat(ran.out()).contains("6. My own check (my-look): A procedure of your own.");
     assertThat(flat(ran.out())).contains("7. torn: It can't be started. " + folder + "/bench/");
-    assertThat(flat(ran.out())).contains("Not taken: It can't be started. " + folder);
     assertThat(ran.out()).contains("My own check");
     assertThat(ran.out()).contains("Look along the neck.");
     assertThat(ran.status()).isEqualTo(0);
+    Captured refused = run("torn; my-look\nmy-look\n", "--plain");
+    assertThat(flat(refused.out())).contains("Not taken: It can't be started. " + folder);
+    assertThat(flat(refused.out())).contains("Not used: my-look. The script ends at its line 1.");
+    assertThat(refused.status()).isEqualTo(2);
   }
 
   @Test
@@ -205,7 +208,7 @@ class SettingsCommandTest {
     assertThat(log.err().strip()).isEqualTo("quarterturn: " + gone);
     assertThat(run("", "log", "export", session).err().strip()).isEqualTo("quarterturn: " + gone);
     Captured home = run("1\nquit\n", "--plain");
-    assertThat(home.status()).isEqualTo(0);
+    assertThat(home.status()).isEqualTo(2);
     assertThat(flat(home.out())).contains("Not taken: " + gone + ".");
     assertThat(run("{\"answer\":\"1\"}\n", "--lines").out())
         .contains("{\"error\":\"" + gone + "\"}");

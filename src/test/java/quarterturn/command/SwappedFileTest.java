@@ -73,7 +73,7 @@ class SwappedFileTest {
   @Test
   void theTypedFaceStopsAndItGoesOnFromTheNewFile() throws IOException {
     Captured stopped =
-        run(typed("\nu\n", "u\nquit\n"), "start", "relief", "--kind", "bass-34", "--plain");
+        run(typed("medium\n", "u\nquit\n"), "start", "relief", "--kind", "bass-34", "--plain");
     assertThat(stopped.status()).isEqualTo(2);
     assertThat(files()).hasSize(1);
     String file = files().get(0).getFileName().toString();

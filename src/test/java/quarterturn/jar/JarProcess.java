@@ -47,7 +47,12 @@ final class JarProcess implements AutoCloseable {
 
   /** Starts the jar with these arguments. */
   static JarProcess start(List<String> args) throws IOException {
-    ProcessBuilder builder = new ProcessBuilder(Packaged.program(args));
+    return of(Packaged.program(args));
+  }
+
+  /** Starts a command. */
+  static JarProcess of(List<String> command) throws IOException {
+    ProcessBuilder builder = new ProcessBuilder(command);
     builder.environment().keySet().removeAll(List.of("JAVA_TOOL_OPTIONS", "TERM"));
     builder.environment().putAll(Map.of("LC_ALL", "C.UTF-8", "TZ", "UTC"));
     return new JarProcess(builder.start());

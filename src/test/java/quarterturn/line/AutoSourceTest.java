@@ -7,7 +7,6 @@ import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.time.ZoneOffset;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -29,7 +28,7 @@ class AutoSourceTest {
     for (int i = 0; i < 500 && !bench.prompt().ended(); i++) {
       Prompt prompt = bench.prompt();
       String typed = AutoSource.typed(prompt, bench.truth());
-      Reply reply = TypedReplyReader.read(typed, List.of(typed), prompt, bench.now());
+      Reply reply = TypedReplyReader.read(typed, prompt, bench.now());
       assertWithMessage(prompt + " " + typed).that(reply).isInstanceOf(Reply.Give.class);
       assertThat(((Reply.Give) reply).answer()).isEqualTo(bench.truth());
       bench.answer(bench.truth());
@@ -46,7 +45,7 @@ class AutoSourceTest {
     Prompt.TurnRod turn = (Prompt.TurnRod) bench.prompt();
     Answer other = new Answer.Turned(turn.turn().opposite(), Feel.STIFF);
     String typed = AutoSource.typed(turn, other);
-    Reply reply = TypedReplyReader.read(typed, List.of(typed), turn, bench.now());
+    Reply reply = TypedReplyReader.read(typed, turn, bench.now());
     assertThat(((Reply.Give) reply).answer()).isEqualTo(other);
   }
 

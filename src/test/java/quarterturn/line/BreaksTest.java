@@ -82,7 +82,8 @@ class BreaksTest {
   }
 
   private static List<String> lines(Bench bench) {
-    return PromptLines.of(bench.prompt(), bench.overview(), bench.now(), new Dates(ZoneOffset.UTC));
+    return PromptLines.of(
+        bench.prompt(), bench.overview(), bench.now(), new Dates(ZoneOffset.UTC), List.of());
   }
 
   private static void compare(String name, List<String> said) throws Exception {

@@ -4,7 +4,6 @@ import static com.google.common.truth.Truth.assertThat;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -34,7 +33,7 @@ class HomeLinesTest {
 
   private Dialogue.End typed(HomeDialogue dialogue, String lines) throws IOException {
     PrintWriter out = new PrintWriter(shown);
-    return DialogueLines.run(dialogue, new PipeSource(new StringReader(lines), out, false), out);
+    return DialogueLines.run(dialogue, Echoing.of(lines, out), out);
   }
 
   private static HomeDialogue dialogue(HomeDialogue.Item... begun) {

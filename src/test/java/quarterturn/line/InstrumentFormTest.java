@@ -4,7 +4,6 @@ import static com.google.common.truth.Truth.assertThat;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -52,7 +51,7 @@ class InstrumentFormTest {
     StringWriter out = new StringWriter();
     PrintWriter writer = new PrintWriter(out);
     String input = List.of(typed).stream().map(t -> t + "\n").collect(Collectors.joining());
-    PipeSource in = new PipeSource(new StringReader(input), writer, false);
+    LineSource in = Echoing.of(input, writer);
     InstrumentDialogue dialogue = new InstrumentDialogue("demo", present, KINDS);
     Dialogue.End end = DialogueLines.run(dialogue, in, writer);
     Answers answers = new Answers(dialogue.fields(), end);

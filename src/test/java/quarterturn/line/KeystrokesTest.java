@@ -7,7 +7,9 @@ import java.io.StringWriter;
 import java.time.Duration;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.condition.Role;
 import quarterturn.quick.TypedAhead;
@@ -31,7 +33,7 @@ class KeystrokesTest {
     /** Whether something is to be done first, so that nothing can be read before it is on view. */
     boolean news() {
 
-      boolean pause = prompt.said().text().matches("(?s).*\\n1 of \\d  [^\\n]*\\?\\n.*");
+      boolean pause = prompt.said().text().matches("(?s).*\\n1 of \\d  [^\\n]*\\?(\\n.*)?");
       return pause || prompt.said().first().stream().anyMatch(first -> !first.stands());
     }
 
@@ -80,7 +82,12 @@ class KeystrokesTest {
       } else if (!(here.prompt() instanceof Prompt.Wait)) {
         parts.add(here.prompt() instanceof Prompt.Tell ? "done" : here.typed());
       }
-      while (at < steps.size() && steps.get(at).named() && !steps.get(at).news()) {
+      Set<String> given = new HashSet<>(Set.of(TypedAhead.wanted(here.prompt())));
+      // What is given twice on a line counts once.
+      while (at < steps.size()
+          && steps.get(at).named()
+          && !steps.get(at).news()
+          && given.add(TypedAhead.wanted(steps.get(at).prompt()))) {
         parts.add(steps.get(at++).typedByName());
       }
       String line = parts.isEmpty() ? "done" : String.join("; ", parts);

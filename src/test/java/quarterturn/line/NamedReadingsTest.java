@@ -19,7 +19,7 @@ class NamedReadingsTest {
     Conversation play = Conversation.of(bench, "relief .30..0.35 low", "u");
     assertThat(bench.answers()).containsExactly(new Answer.Confirmed(), LOW).inOrder();
     assertThat(play.says("Kept until it is asked for")).isTrue();
-    assertThat(play.says("Still wanted here: Type understood")).isTrue();
+    assertThat(play.says("Asked now: \"Bring all strings to pitch.\"")).isTrue();
   }
 
   @Test

@@ -27,7 +27,7 @@ class SingleLetterTest {
     PromptText said =
         new PromptText("demo", "ask", "All", "Which?", null, List.of(), null, List.of());
     Prompt prompt = new Prompt.Choose(said, options);
-    Reply reply = TypedReplyReader.read(typed, List.of(typed), prompt, Instant.EPOCH);
+    Reply reply = TypedReplyReader.read(typed, prompt, Instant.EPOCH);
     return reply instanceof Reply.Give give && give.answer() instanceof Answer.Chose chose
         ? chose.option()
         : null;

@@ -51,7 +51,7 @@ class TypedFurtherTest {
         type("intake", NamedNeck.RIGHT, Role.TECHNICIAN, "u", "-", "ordinary; sound; even; snug");
     // Nothing but an answer to the question about the hardware is taken there.
     assertThat(count(bench, Event.Chose.class)).isEqualTo(2);
-    assertThat(out.toString()).contains("The other answers on that line are not used");
+    assertThat(out.toString()).contains("Stopped before hardware: one of snug");
   }
 
   @Test
@@ -61,7 +61,8 @@ class TypedFurtherTest {
     further(bench, "nothing; under-plate; lifts; single");
     assertThat(count(bench, Event.Chose.class)).isEqualTo(before + 2);
     assertThat(bench.prompt()).isInstanceOf(Prompt.Caution.class);
-    assertThat(out.toString()).contains("not used: something else comes first");
+    assertThat(out.toString())
+        .contains("Stopped before \"Read this before you go on.\": that is to be seen first.");
   }
 
   @Test
@@ -110,9 +111,9 @@ class TypedFurtherTest {
   @Test
   void aPauseIsReadBeforeItIsAnswered() throws Exception {
     PracticeBench bench = at("key-fit");
-    further(bench, "key-fit fits; rod-place headstock; direction tighten");
+    further(bench, "key-fit fits; direction tighten");
     assertThat(count(bench, Event.ReadBack.class)).isEqualTo(0);
-    assertThat(out.toString()).contains("1 of 4  rod-place: ?");
+    assertThat(out.toString()).contains("1 of 1  direction: ?");
     assertThat(out.toString()).contains("Not used");
   }
 

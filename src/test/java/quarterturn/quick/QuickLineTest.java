@@ -1,7 +1,6 @@
 package quarterturn.quick;
 
 import static com.google.common.truth.Truth.assertThat;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import java.util.Map;
@@ -9,7 +8,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Answer;
+import quarterturn.session.Bench;
+import quarterturn.session.Prompt;
+import quarterturn.session.PromptText;
 import quarterturn.unit.Bracket;
 
 /** Lines with several readings. The readings are invented. */
@@ -24,12 +27,26 @@ class QuickLineTest {
               List.of("sound", "damage"),
               "gauges",
               List.of()),
-          0.05);
+          0.05,
+          null,
+          Map.of(Quantity.ACTION, new Bench.Plausible(0.5, 10)));
 
   /** What each part comes to: "relief 0 0.395..0.445", "inspect=sound". */
-  private static String read(String line, Terms terms) throws Mistyped {
+  private static String read(String line, Terms terms) {
     return String.join(
-        "; ", QuickLine.read(new Tokens(line), terms).stream().map(QuickLineTest::words).toList());
+        "; ", QuickLine.parts(line, terms).stream().map(QuickLineTest::words).toList());
+  }
+
+  private static String words(Part part) {
+    if (part instanceof Part.Named named) {
+      return String.join("; ", named.given().stream().map(QuickLineTest::words).toList());
+    }
+    if (part instanceof Part.Bare bare) {
+      return "-> " + bare.text();
+    }
+    return part instanceof Part.Drop drop
+        ? "drop " + drop.name() + " " + drop.string()
+        : "wrong at " + ((Part.Wrong) part).why().at();
   }
 
   private static String words(Given given) {
@@ -80,9 +97,17 @@ class QuickLineTest {
         "gap 2.5 low 2 high|pickup-gap 0 2.50; pickup-gap 3 2.00",
         "rh 48 %; air 21 C|humidity -1 48.00; temperature -1 21.00",
         "gauges .105 .085 .065 .045; rh 48|gauges=.105 .085 .065 .045; humidity -1 48.00",
-        "rh 48; inspect sound; key-fit fits;|humidity -1 48.00; inspect=sound; key-fit=fits"
+        "rh 48; inspect sound; key-fit fits;|humidity -1 48.00; inspect=sound; key-fit=fits",
+        "r .40-.45 .35-.40|relief 0 0.400..0.450; relief 3 0.350..0.400",
+        "a12 2.4 1.9|action 0 2.40; action 3 1.90",
+        "a12 2.4 2.2 2|action 0 2.40; action 1 2.20; action 2 2.00",
+        "sound; rh 48; .40-.45 ;even|-> sound; humidity -1 48.00; -> .40-.45; -> even",
+        "a12 2.4 2.2; ; rh 48|action 0 2.40; action 3 2.20; humidity -1 48.00",
+        "rh 48; relief low; sound|humidity -1 48.00; wrong at 14; -> sound",
+        "relif .42 low|-> relif .42 low",
+        "drop relief; drop r high; drop inspect|drop relief null; drop relief G2; drop inspect null"
       })
-  void readsEveryPart(String line, String means) throws Mistyped {
+  void readsEveryPart(String line, String means) {
     assertThat(read(line, BASS)).isEqualTo(means);
   }
 
@@ -99,19 +124,18 @@ class QuickLineTest {
         "relief .4.2 low|7|\".4.2\" is not a reading",
         "relief .45..0.40 low|7|The gauge that passes must be thinner",
         "a12 2.4 2.2 2.0 1.9 1.8|20|More readings than the instrument has strings, which are 4",
-        "a12 2.4 2.2; ; rh 48|13|The name of a reading is missing here",
         "a12 2.4 rh 48|8|\"rh\" is no reading of action",
         "rh 48 50|6|A second reading of humidity",
         "rh 480|3|",
-        "key-fit|7|An answer to key-fit is missing here",
         "key-fit loose|8|\"loose\" is no answer to key-fit",
-        "gauges|6|The words for gauges are missing here",
         "gauges ; rh 48|7|The words for gauges are missing here",
         "key-fit fits rh 48|13|\"rh\" cannot stand here",
-        "relif .42 low|0|\"relif\" is no reading and no question of this job"
+        "a12 2.4 24|8|24 mm is not plausible for action",
+        "drop|4|What is to be dropped is named here",
+        "drop sound|5|What is to be dropped is named here"
       })
   void pointsAtTheWordThatIsAtFault(String line, int at, String wrong) {
-    Mistyped e = assertThrows(Mistyped.class, () -> QuickLine.read(new Tokens(line), BASS));
+    Mistyped e = ((Part.Wrong) QuickLine.parts(line, BASS).get(0)).why();
     assertThat(e.at()).isEqualTo(at);
     assertThat(e.getMessage()).contains(wrong == null ? "" : wrong);
     List<String> shown = e.lines(line);
@@ -122,12 +146,36 @@ class QuickLineTest {
 
   @Test
   void aLineOfAnotherSortNamesNothing() {
-    for (String line : List.of("", ".42", "understood", "back", "key-fit", "1/8 smooth", ";")) {
-      assertThat(QuickLine.names(new Tokens(line), BASS)).isFalse();
+    for (String line : List.of(".42", "understood", "back", "key-fit", "1/8 smooth")) {
+      assertThat(read(line, BASS)).isEqualTo("-> " + line);
     }
-    assertThat(QuickLine.names(new Tokens("relief"), BASS)).isTrue();
-    assertThat(QuickLine.names(new Tokens(" R .42"), BASS)).isTrue();
-    assertThat(QuickLine.names(new Tokens("key-fit fits"), BASS)).isTrue();
+    assertThat(read(" ; ;", BASS)).isEmpty();
+  }
+
+  /** Where a reading is on view, readings without a string's word begin with its string. */
+  @Test
+  void theFirstOfSeveralReadingsIsOnTheStringThatIsAskedFor() {
+    Terms each = asking(Which.EACH, "A1");
+    assertThat(read("a12 2.4 2.2", each)).isEqualTo("action 1 2.40; action 2 2.20");
+    assertThat(read("a12 2.4 2.2 2 1.9", each))
+        .isEqualTo("action 0 2.40; action 1 2.20; action 2 2.00; action 3 1.90");
+    assertThat(read("a12 2.4 2.2", asking(Which.LOWEST, "E1")))
+        .isEqualTo("action 0 2.40; action 3 2.20");
+    assertThat(read("a12 2.4", asking(Which.HIGHEST, "G2"))).isEqualTo("action 3 2.40");
+    assertThat(read("a12 2.4 2.2", asking(Which.HIGHEST, "G2"))).isEqualTo("wrong at 8");
+  }
+
+  private static Terms asking(Which which, String string) {
+    Prompt.Measure asked =
+        new Prompt.Measure(
+            new PromptText("p", "read", "", "", null, List.of(), null, List.of()),
+            Quantity.ACTION,
+            List.of(),
+            12,
+            which,
+            string,
+            0.1);
+    return new Terms(BASS.strings(), BASS.choices(), 0.05, asked, BASS.plausible());
   }
 
   @Test

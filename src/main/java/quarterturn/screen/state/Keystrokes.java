@@ -25,7 +25,8 @@ final class Keystrokes {
             felt -> List.of(Key.Named.ENTER),
             undo -> List.of(new Key.Typed('z')),
             waited -> List.of(Key.Named.ENTER),
-            correct -> List.of(new Key.Function(4))));
+            correct -> List.of(new Key.Function(4)),
+            differs -> List.of()));
   }
 
   private static int index(Prompt.Choose choose, String option) {

@@ -2,6 +2,7 @@ package quarterturn.session.engine;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -20,7 +21,9 @@ import quarterturn.procedure.Picture;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.kind.Kind;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Answer;
+import quarterturn.session.Bench;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
 import quarterturn.session.Handover;
@@ -89,6 +92,25 @@ public final class Engine {
 
   Event examine(State state, Prompt prompt, Answer answer, Instant now) throws RefusedException {
     return examiner.examine(state, prompt, answer, now);
+  }
+
+  /** What the readings of all steps can plausibly be. */
+  Map<Quantity, Bench.Plausible> plausible() {
+    Map<Quantity, Bench.Plausible> all = new EnumMap<>(Quantity.class);
+    for (Procedure procedure : library.procedures().values()) {
+      for (Step step : procedure.steps().values()) {
+        if (step instanceof Step.Measure one) {
+          all.merge(
+              one.quantity(), new Bench.Plausible(one.least(), one.most()), Bench.Plausible::with);
+        }
+      }
+    }
+    return all;
+  }
+
+  /** What is on record of how the instrument is made, and not asked yet. */
+  List<Bench.OnRecord> recorded(State state) {
+    return new ShortPath(walk).all(state);
   }
 
   /**

@@ -7,8 +7,10 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.Step;
 import quarterturn.session.Event;
+import quarterturn.session.PastAnswers;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Decimals;
@@ -26,9 +28,14 @@ public final class EngineQuestions {
   public static final String STYLE = "style";
 
   /** Id of the question whether what is on record of the instrument is still so. */
-  static final String AS_RECORDED = "as-recorded";
+  static final String AS_RECORDED = PastAnswers.AS_RECORDED;
 
   static final String SAME = "same";
+
+  /** What an answer is recorded under that was given without being asked for. */
+  static String differing(Recorded what) {
+    return AS_RECORDED + "/" + what.word();
+  }
 
   /** The answers to {@link #AS_RECORDED}, the ordinary one first. */
   static final List<Prompt.Option> AS_RECORDED_OPTIONS =
@@ -97,7 +104,7 @@ public final class EngineQuestions {
       case STYLE -> "How does the player play";
       case NEEDS -> "Results that are missing or stale";
       case SINCE -> "What was done since the last session";
-      default -> null;
+      default -> PastAnswers.differing(id) == null ? null : "Not as recorded";
     };
   }
 

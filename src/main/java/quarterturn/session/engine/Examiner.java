@@ -4,7 +4,6 @@ import static java.util.stream.Collectors.joining;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.WireList;
 import quarterturn.procedure.Recorded;
@@ -14,13 +13,13 @@ import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Answer;
+import quarterturn.session.Bench;
 import quarterturn.session.Event;
 import quarterturn.session.Lists;
 import quarterturn.session.Prompt;
 import quarterturn.session.RefusedException;
 import quarterturn.session.engine.figures.BridgeEnds;
 import quarterturn.unit.Bracket;
-import quarterturn.unit.Decimals;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
@@ -47,6 +46,9 @@ final class Examiner {
           "A sign to stop is not taken back. The rod is not turned again here; let a repairer look"
               + " at it.");
       return new Event.Corrected(now, prompt.said().step());
+    }
+    if (answer instanceof Answer.Differs differs) {
+      return differs(state, differs, now);
     }
     String step = prompt.said().step();
     Event.Adjusted adjusted = prompt instanceof Prompt.Tell ? walk.adjusting(state) : null;
@@ -78,6 +80,21 @@ final class Examiner {
                 done -> Examiner::ended,
                 handOver -> Examiner::ended))
         .event();
+  }
+
+  private Event differs(State state, Answer.Differs differs, Instant now) throws RefusedException {
+    Recorded what = differs.what();
+    Kind kind = walk.kind(state);
+    boolean asked = new ShortPath(walk).all(state).stream().noneMatch(one -> one.what() == what);
+    require(!asked && state.pending().ended() == null, "That is asked for here, or was already.");
+    if (what.gauges() && kind != null) {
+      gauges(differs.answer(), kind);
+    } else {
+      require(
+          what.names(differs.answer()) && differs.answer().equals(Printable.of(differs.answer())),
+          "\"" + differs.answer() + "\" is no answer to " + what.word() + ".");
+    }
+    return new Event.Chose(now, EngineQuestions.differing(what), differs.answer(), null);
   }
 
   /** Whether the answer that would be taken back reported a feel after which nothing is turned. */
@@ -235,19 +252,8 @@ final class Examiner {
 
   /** Why a value is outside what the step calls plausible, or null. */
   private static @Nullable String doubt(Step.Measure step, double value) {
-    if (value >= step.least() - 1e-9 && value <= step.most() + 1e-9) {
-      return null;
-    }
-    return String.format(
-        Locale.ROOT,
-        "%s %s is not plausible for %s, which lies between %s and %s %s. Check the gauge and"
-            + " the unit, and read again.",
-        Decimals.plain(value),
-        step.quantity().unit(),
-        step.quantity().said(),
-        Decimals.plain(step.least()),
-        Decimals.plain(step.most()),
-        step.quantity().unit());
+    Bench.Plausible plausible = new Bench.Plausible(step.least(), step.most());
+    return plausible.holds(value) ? null : plausible.doubt(step.quantity(), value);
   }
 
   private static final String HOW_FAR =

@@ -18,6 +18,7 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.session.Changed;
 import quarterturn.session.Event;
 import quarterturn.session.Lists;
+import quarterturn.session.PastAnswers;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.unit.Turn;
 
@@ -156,7 +157,10 @@ final class Fold {
           state.with(state.position().said(chose.step(), chose.option()));
       case EngineQuestions.SINCE ->
           state.with(state.position().chose(chose.step(), chose.option()));
-      default -> chosen(state, chose);
+      default ->
+          PastAnswers.differing(chose.step()) == null
+              ? chosen(state, chose)
+              : state.with(state.position().said(chose.step(), chose.option()));
     };
   }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
 import quarterturn.session.Event;
@@ -168,7 +169,7 @@ public final class LiveBench implements Bench {
   @Override
   public void answer(Answer answer) throws RefusedException, IOException {
     Instant now = now();
-    if (answer instanceof Answer.Correct) {
+    if (answer instanceof Answer.Correct || answer instanceof Answer.Differs) {
       Event event = engine.examine(state, own, answer, now);
       own = goOn(engine.apply(state, event), new ArrayList<>(List.of(event)), now);
     } else {
@@ -285,6 +286,16 @@ public final class LiveBench implements Bench {
   public List<String> upcoming() {
     Instant now = now();
     return engine.coming(merged(now).state(), now);
+  }
+
+  @Override
+  public Map<Quantity, Plausible> plausible() {
+    return engine.plausible();
+  }
+
+  @Override
+  public List<OnRecord> recorded() {
+    return engine.recorded(state);
   }
 
   @Override

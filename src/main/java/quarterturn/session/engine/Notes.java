@@ -123,7 +123,18 @@ final class Notes {
             + ". "
             + verdict(bracket, window));
     List<Reading> readings = state.history().readings();
-    if (readings.get(readings.size() - 1).counts()) {
+    Event before =
+        Lists.last(
+            state.log(),
+            event ->
+                event instanceof Event.OnRod
+                    || (event instanceof Event.Read one
+                        && one != read
+                        && one.bracket() != null
+                        && one.which() == Which.LOWEST
+                        && one.quantity() == Quantity.RELIEF));
+    // What the turn did is told by the first reading after it.
+    if (before instanceof Event.OnRod && readings.get(readings.size() - 1).counts()) {
       answered(state, bracket, notes);
     }
   }

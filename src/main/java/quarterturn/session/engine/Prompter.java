@@ -447,6 +447,9 @@ final class Prompter {
 
   private List<String> notes(State state, Step step, Instant now) {
     List<String> notes = Notes.of(state, walk.kind(state), walk.window(state));
+    if (Notes.lastAnswer(state) instanceof Event.Started && ShortPath.taken(state)) {
+      path.line(state).ifPresent(notes::add);
+    }
     if (ShortPath.taken(state)) {
       notes.addAll(new Answered(library, walk).notes(state, step, Notes.lastAnswer(state), now));
     }

@@ -1,9 +1,11 @@
 package quarterturn.session.engine;
 
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +19,7 @@ import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.ConditionWords;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Which;
+import quarterturn.session.Bench;
 import quarterturn.session.Event;
 import quarterturn.session.Lists;
 import quarterturn.unit.Length;
@@ -137,12 +140,45 @@ record ShortPath(Walk walk) {
     return List.copyOf(lines);
   }
 
+  /** A line for a technician of what is on record, each as it is typed where it differs. */
+  Optional<String> line(State state) {
+    List<Bench.OnRecord> all = all(state);
+    return all.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            all.stream()
+                .map(one -> one.step() + " " + one.answer())
+                .collect(Collectors.joining("; ", "As recorded: ", ". Type what differs.")));
+  }
+
+  /** What is on record for the questions of all procedures that were not come to yet, once each. */
+  List<Bench.OnRecord> all(State state) {
+    Map<Recorded, Bench.OnRecord> all = new LinkedHashMap<>();
+    for (Procedure procedure : walk.library().procedures().values()) {
+      for (Step step : procedure.steps().values()) {
+        Recorded what = step.records();
+        Step.Option option = step instanceof Step.Choose choose ? onRecord(state, choose) : null;
+        String answer =
+            option != null
+                ? option.id()
+                : step instanceof Step.Note note ? noted(state, note) : null;
+        boolean asked = state.position().chosen().containsKey(procedure.id() + "/" + step.id());
+        if (what != null && answer != null && !asked) {
+          all.putIfAbsent(what, new Bench.OnRecord(what, step.id(), answer));
+        }
+      }
+    }
+    return List.copyOf(all.values());
+  }
+
   /**
    * What is on record of how the instrument is made: the word of its own fact, or else of what was
    * answered in this session or before it; null for none.
    */
   static @Nullable String made(State state, Library library, Recorded what) {
-    String said = answered(state, library, what);
+    String told = state.position().chosen().get(EngineQuestions.differing(what));
+    String asked = answered(state, library, what);
+    String said = asked != null ? asked : told;
     if (said != null || differs(state)) {
       return said;
     }
