@@ -23,8 +23,7 @@ final class Leaving {
         List.of(
             "If you leave now: " + bench.standing() + ".",
             "Leave? Type yes; anything else stays."));
-    String line =
-        in.readLine("leave > ", List.of("yes", "no"), LineSource.Seen.SHOWN, between::changed);
+    String line = in.readLine("> ", List.of("yes", "no"), LineSource.Seen.SHOWN, between::changed);
     if (line != null && between.takes(line)) {
       return false;
     }

@@ -112,7 +112,7 @@ public final class BenchDialogue implements Dialogue {
   }
 
   private void greet() {
-    boolean busy = steps instanceof AskingAgain && steps.question() != null;
+    boolean busy = stands.waits() || (steps instanceof AskingAgain && steps.question() != null);
     for (String student : busy ? List.<String>of() : session.lesson().students()) {
       if (greeted.add(student) && !session.due(student).isEmpty()) {
         steps = new AskingAgain(session, student);

@@ -27,7 +27,7 @@ public final class DeskLists {
   public static List<String> bench(Sight sight, DeskView.Row row) {
     List<String> out = new ArrayList<>();
     out.add(DeskWords.sentence(sight, row));
-    String heard = DeskWords.heard(sight, row);
+    String heard = sight.silent(row) ? "" : DeskWords.heard(sight, row);
     if (!heard.isEmpty()) {
       out.add(heard.substring(0, 1).toUpperCase(Locale.ROOT) + heard.substring(1) + ".");
     }

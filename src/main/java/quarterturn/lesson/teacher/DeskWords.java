@@ -106,7 +106,8 @@ public final class DeskWords {
   /** One bench in a sentence. */
   public static String sentence(Sight sight, DeskView.Row row) {
     String at = " (" + who(row.bench()) + "; " + where(sight, row.bench()) + "): ";
-    return Called.name(row) + at + standsFor(sight, row) + ".";
+    String silent = sight.silent(row) ? "; " + heard(sight, row) : "";
+    return Called.name(row) + at + standsFor(sight, row) + silent + ".";
   }
 
   /** Where each student of a bench stands. */

@@ -34,11 +34,12 @@ class DeskWordsTest {
   void aBenchInASentence() {
     assertThat(DeskWords.sentence(SIGHT, row(SIGHT, "blue")))
         .isEqualTo(
-            "Blue (Cleo; The turn: slacken the strings): STOPPED: It creaked, for 1 minute.");
+            "Blue (Cleo; The turn: slacken the strings): STOPPED: It creaked, for 1 minute;"
+                + " not heard of for 2 min.");
     assertThat(DeskWords.sentence(SIGHT, row(SIGHT, "green")))
         .isEqualTo(
             "Green (Dov, Eda, Fin; Measure: relief on the lowest string): waits for reasons of Eda, Fin, for 2"
-                + " minutes.");
+                + " minutes; not heard of since this desk opened.");
     assertThat(DeskWords.summary(SIGHT))
         .isEqualTo("3 benches, 1 stopped, 1 waits for you, 2 not heard of");
   }
@@ -132,7 +133,9 @@ class DeskWordsTest {
             "desk: end the lesson (all not seen yet)")
         .inOrder();
     assertThat(DeskWords.sentence(sight, row(sight, "blue")))
-        .endsWith("STOPPED: It creaked, for 1 minute (released; it has not looked yet).");
+        .endsWith(
+            "STOPPED: It creaked, for 1 minute (released; it has not looked yet); not heard of for"
+                + " 2 min.");
     assertThat(sight.ended()).isTrue();
     assertThat(sight.over()).isFalse();
   }
